@@ -1,0 +1,16 @@
+/** The mathematics of spreader calibration and the interfaces for spreader types. */
+module org.gritwright.core {
+    requires transitive org.gritwright.units;
+    requires static com.fasterxml.jackson.core;
+
+    exports org.gritwright.core.calibration;
+    exports org.gritwright.core.finding;
+    exports org.gritwright.core.fleet;
+    exports org.gritwright.core.measurement;
+    exports org.gritwright.core.rate;
+    exports org.gritwright.core.record;
+    exports org.gritwright.core.spi;
+    exports org.gritwright.core.spreader;
+    exports org.gritwright.core.verification;
+    exports org.gritwright.core.weighing;
+}

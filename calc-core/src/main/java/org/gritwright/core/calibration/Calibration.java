@@ -1,0 +1,279 @@
+package org.gritwright.core.calibration;
+
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import javax.measure.Quantity;
+import javax.measure.Unit;
+import javax.measure.quantity.Dimensionless;
+import javax.measure.quantity.Length;
+import org.gritwright.core.finding.Finding;
+import org.gritwright.core.finding.FindingCode;
+import org.gritwright.core.measurement.Comparison;
+import org.gritwright.core.measurement.Measured;
+import org.gritwright.core.measurement.RatioEstimate;
+import org.gritwright.core.measurement.RatioEstimator;
+import org.gritwright.core.spreader.Spreader;
+import org.gritwright.units.Amounts;
+import org.gritwright.units.InvalidInputException;
+import org.gritwright.units.SpreadingUnits;
+import org.gritwright.units.UnitSymbol;
+import org.gritwright.units.quantity.DischargePerRevolution;
+
+/**
+ * A calibration: catches at one gate opening become the discharge per revolution of the sensed shaft, with its
+ * uncertainty, the apparent fill and findings.
+ *
+ * <p>The catches share one gate opening: the mean over different openings would belong to none of them. Immutable,
+ * thread-safe; everything is computed when it is made.
+ */
+public final class Calibration {
+    private final Spreader spreader;
+    private final Material material;
+    private final List<CalibrationCatch> catches;
+    private final RatioEstimator estimator;
+    private final double kilogramsPerRevolution;
+    private final Measured<DischargePerRevolution> dischargePerRevolution;
+    private final Optional<Quantity<DischargePerRevolution>> sampleDeviation;
+    private final ApparentFill apparentFill;
+    private final List<Finding> findings;
+
+    private Calibration(
+            Spreader spreader,
+            Material material,
+            List<CalibrationCatch> catches,
+            RatioEstimator estimator,
+            CatchLimits limits) {
+        this.spreader = spreader;
+        this.material = material;
+        this.catches = List.copyOf(catches);
+        this.estimator = estimator;
+        Optional<Quantity<Length>> opening = commonOpening(this.catches);
+
+        double[] kilograms =
+                this.catches.stream().mapToDouble(c -> c.caught().kilograms()).toArray();
+        double[] revolutions = this.catches.stream()
+                .mapToDouble(c -> c.counted().revolutions(spreader.feedback()))
+                .toArray();
+        RatioEstimate estimate = estimator.estimate(kilograms, revolutions);
+        this.kilogramsPerRevolution = estimate.ratio();
+
+        Unit<DischargePerRevolution> unit = UnitSymbol.tradeUnit(
+                DischargePerRevolution.class,
+                UnitSymbol.of(this.catches.get(0).caught().total().getUnit()).system());
+        Quantity<DischargePerRevolution> value = Amounts.ofSi(estimate.ratio(), unit);
+        this.dischargePerRevolution = estimate.standardUncertainty().isPresent()
+                ? Measured.of(
+                        value,
+                        Amounts.ofSi(estimate.standardUncertainty().getAsDouble(), unit),
+                        estimate.degreesOfFreedom())
+                : Measured.once(value);
+        this.sampleDeviation = estimate.sampleDeviation().isPresent()
+                ? Optional.of(Amounts.ofSi(estimate.sampleDeviation().getAsDouble(), unit))
+                : Optional.empty();
+        this.apparentFill = ApparentFill.of(
+                estimate.ratio(),
+                this.catches.stream().anyMatch(c -> c.counted().isInPulses()),
+                spreader,
+                material,
+                opening,
+                limits.fill());
+        this.findings = findings(estimate, limits);
+    }
+
+    /**
+     * A calibration by the default estimator and the common limits.
+     *
+     * @param spreader the spreader
+     * @param material the material
+     * @param catches one or more catches at one gate opening
+     * @return the calibration
+     * @throws InvalidInputException as for the full form
+     */
+    public static Calibration from(Spreader spreader, Material material, List<CalibrationCatch> catches) {
+        return from(spreader, material, catches, RatioEstimator.RATIO_OF_SUMS, CatchLimits.COMMON);
+    }
+
+    /**
+     * A calibration.
+     *
+     * @param spreader the spreader
+     * @param material the material
+     * @param catches one or more catches at one gate opening
+     * @param estimator how the catches become one ratio
+     * @param limits where a catch begins to be remarkable
+     * @return the calibration
+     * @throws InvalidInputException if there is no catch, the openings differ, an opening is missing, out of place or
+     *     out of the gate's limits, or pulses were counted and the drive has no sensor
+     */
+    public static Calibration from(
+            Spreader spreader,
+            Material material,
+            List<CalibrationCatch> catches,
+            RatioEstimator estimator,
+            CatchLimits limits) {
+        return new Calibration(spreader, material, catches, estimator, limits);
+    }
+
+    private static Optional<Quantity<Length>> commonOpening(List<CalibrationCatch> catches) {
+        if (catches.isEmpty()) {
+            throw new InvalidInputException("calibration catches", "one or more", "none");
+        }
+        Optional<Quantity<Length>> first = catches.get(0).opening();
+        for (CalibrationCatch other : catches) {
+            boolean same = first.map(o -> Amounts.si(Length.class, o))
+                    .equals(other.opening().map(o -> Amounts.si(Length.class, o)));
+            if (!same) {
+                throw new InvalidInputException(
+                        "gate opening of a catch",
+                        "the same in all catches of one calibration, " + words(first),
+                        words(other.opening()));
+            }
+        }
+        return first;
+    }
+
+    private static String words(Optional<Quantity<Length>> opening) {
+        return opening.map(Amounts::format).orElse("none");
+    }
+
+    private List<Finding> findings(RatioEstimate estimate, CatchLimits limits) {
+        // A set: three catches on one unchecked scale are one finding, not three.
+        Set<Finding> found = new LinkedHashSet<>();
+        apparentFill.finding().ifPresent(found::add);
+        for (CalibrationCatch one : catches) {
+            if (!one.primed()) {
+                found.add(Finding.of(FindingCode.CONVEYOR_NOT_PRIMED));
+            }
+            if (!one.coasting().isSameWindow()) {
+                found.add(new Finding(
+                        FindingCode.COASTING_MISMATCH,
+                        Map.of(),
+                        Map.of("coasting", one.coasting().words())));
+            }
+            found.addAll(CatchFindings.ofMass(one.caught(), limits));
+            found.addAll(CatchFindings.ofCount(one.counted(), spreader.feedback(), limits));
+        }
+        if (estimate.sampleDeviation().isEmpty()) {
+            found.add(Finding.of(FindingCode.SINGLE_CATCH));
+        } else {
+            double scatter = estimate.sampleDeviation().getAsDouble() / estimate.ratio();
+            double limit = Amounts.si(Dimensionless.class, limits.greatestScatter());
+            if (Comparison.isAbove(scatter, limit)) {
+                found.add(Finding.of(
+                        FindingCode.CATCHES_SCATTER,
+                        Map.of(
+                                "scatter", Amounts.ofSi(scatter, SpreadingUnits.PERCENT),
+                                "limit", limits.greatestScatter())));
+            }
+        }
+        return List.copyOf(found);
+    }
+
+    /**
+     * The discharge per revolution of the sensed shaft.
+     *
+     * @return the value, with standard uncertainty and n − 1 degrees of freedom for two catches or more, in lb/rev or
+     *     kg/rev as the first catch was weighed
+     */
+    public Measured<DischargePerRevolution> dischargePerRevolution() {
+        return dischargePerRevolution;
+    }
+
+    /**
+     * How the catches spread: the sample standard deviation of their ratios.
+     *
+     * @return the deviation; absent, not zero, for one catch
+     */
+    public Optional<Quantity<DischargePerRevolution>> sampleDeviation() {
+        return sampleDeviation;
+    }
+
+    /**
+     * The value for a display, in any of the four forms.
+     *
+     * @param unit a unit of mass per revolution or pulse, or of revolutions or pulses per mass
+     * @return the factor, not rounded
+     * @throws InvalidInputException if the form needs a sensor that isn't there
+     */
+    public CalibrationFactor factor(Unit<?> unit) {
+        return CalibrationFactor.ofDischarge(kilogramsPerRevolution, spreader.feedback(), unit);
+    }
+
+    /**
+     * This calibration entered into a display.
+     *
+     * @param displayStep the step in which the display takes its value; its unit says the form
+     * @return the calibration in force, with the value rounded to the step
+     * @throws InvalidInputException if the form needs a sensor that isn't there
+     */
+    public CalibrationInForce entered(Quantity<?> displayStep) {
+        CalibrationFactor rounded = factor(displayStep.getUnit()).roundedTo(displayStep);
+        return new CalibrationInForce(spreader, material, opening(), rounded, Optional.of(displayStep));
+    }
+
+    /**
+     * The apparent fill.
+     *
+     * @return the fill with the limits it was held against
+     */
+    public ApparentFill apparentFill() {
+        return apparentFill;
+    }
+
+    /**
+     * The gate opening of the catches.
+     *
+     * @return the opening; none for a spreader without a gate to set
+     */
+    public Optional<Quantity<Length>> opening() {
+        return catches.get(0).opening();
+    }
+
+    /**
+     * The spreader.
+     *
+     * @return the spreader
+     */
+    public Spreader spreader() {
+        return spreader;
+    }
+
+    /**
+     * The material.
+     *
+     * @return the material
+     */
+    public Material material() {
+        return material;
+    }
+
+    /**
+     * The catches.
+     *
+     * @return the catches, as given
+     */
+    public List<CalibrationCatch> catches() {
+        return catches;
+    }
+
+    /**
+     * How the catches became one ratio.
+     *
+     * @return the estimator
+     */
+    public RatioEstimator estimator() {
+        return estimator;
+    }
+
+    /**
+     * What a person should know.
+     *
+     * @return the findings, possibly none
+     */
+    public List<Finding> findings() {
+        return findings;
+    }
+}

@@ -1,0 +1,56 @@
+package org.gritwright.core.calibration;
+
+import java.util.Objects;
+import java.util.Optional;
+import javax.measure.Quantity;
+import javax.measure.quantity.Length;
+import org.gritwright.core.measurement.Require;
+import org.gritwright.core.spreader.ShaftCount;
+import org.gritwright.core.weighing.CaughtMass;
+
+/**
+ * A catch made to find the mass per revolution. Immutable, thread-safe, a value.
+ *
+ * @param caught what was caught
+ * @param counted what was counted meanwhile
+ * @param opening the gate opening; none for a spreader without a gate to set
+ * @param primed whether the conveyor was full of material up to its end before the count began
+ * @param coasting what became of the run-down
+ */
+public record CalibrationCatch(
+        CaughtMass caught, ShaftCount counted, Optional<Quantity<Length>> opening, boolean primed, Coasting coasting) {
+    /**
+     * Checks the values.
+     *
+     * @throws org.gritwright.units.InvalidInputException if the opening is negative
+     */
+    public CalibrationCatch {
+        Objects.requireNonNull(caught, "caught");
+        Objects.requireNonNull(counted, "counted");
+        Objects.requireNonNull(coasting, "coasting");
+        opening.ifPresent(o -> Require.notNegative("gate opening", Length.class, o));
+    }
+
+    /**
+     * A catch from rest to rest with a primed conveyor, at a gate opening.
+     *
+     * @param caught what was caught
+     * @param counted what was counted
+     * @param opening the gate opening
+     * @return the catch
+     */
+    public static CalibrationCatch at(Quantity<Length> opening, CaughtMass caught, ShaftCount counted) {
+        return new CalibrationCatch(caught, counted, Optional.of(opening), true, Coasting.IN_BOTH);
+    }
+
+    /**
+     * A catch from rest to rest with a primed conveyor, on a spreader without a gate to set.
+     *
+     * @param caught what was caught
+     * @param counted what was counted
+     * @return the catch
+     */
+    public static CalibrationCatch ungated(CaughtMass caught, ShaftCount counted) {
+        return new CalibrationCatch(caught, counted, Optional.empty(), true, Coasting.IN_BOTH);
+    }
+}

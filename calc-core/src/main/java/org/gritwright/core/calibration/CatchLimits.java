@@ -1,0 +1,74 @@
+package org.gritwright.core.calibration;
+
+import java.util.Objects;
+import java.util.Optional;
+import javax.measure.Quantity;
+import javax.measure.quantity.Dimensionless;
+import org.gritwright.core.measurement.Require;
+import org.gritwright.core.spi.FillLimits;
+import org.gritwright.units.Amounts;
+import org.gritwright.units.SpreadingUnits;
+import org.gritwright.units.quantity.PulseCount;
+import org.gritwright.units.quantity.RevolutionCount;
+
+/**
+ * Where a catch begins to be remarkable. No standard gives these; the defaults are common practice, no source.
+ * Immutable, thread-safe, a value.
+ *
+ * @param fill limits of the apparent fill; none for those of the conveyor's type
+ * @param fewestPulses a catch with fewer pulses gets a finding
+ * @param fewestRevolutions a catch with fewer revolutions gets a finding
+ * @param fewestDivisions a catch that weighs fewer divisions of its scale gets a finding
+ * @param greatestScatter catches whose sample deviation is a larger part of their mean get a finding
+ * @param greatestCountUncertainty a count by eye that is relatively less certain gets a finding
+ */
+public record CatchLimits(
+        Optional<FillLimits> fill,
+        Quantity<PulseCount> fewestPulses,
+        Quantity<RevolutionCount> fewestRevolutions,
+        double fewestDivisions,
+        Quantity<Dimensionless> greatestScatter,
+        Quantity<Dimensionless> greatestCountUncertainty) {
+
+    /**
+     * The defaults: the conveyor type's fill; 100 pulses; 5 revolutions; 100 divisions; 5 % scatter; 2 % of a count by
+     * eye. Common practice, no source.
+     */
+    public static final CatchLimits COMMON = new CatchLimits(
+            Optional.empty(),
+            Amounts.of(100, SpreadingUnits.PULSE),
+            Amounts.of(5, SpreadingUnits.REVOLUTION),
+            100,
+            Amounts.of(5, SpreadingUnits.PERCENT),
+            Amounts.of(2, SpreadingUnits.PERCENT));
+
+    /**
+     * Checks the values.
+     *
+     * @throws org.gritwright.units.InvalidInputException if one is negative
+     */
+    public CatchLimits {
+        Objects.requireNonNull(fill, "fill");
+        Require.notNegative("fewest pulses", PulseCount.class, fewestPulses);
+        Require.notNegative("fewest revolutions", RevolutionCount.class, fewestRevolutions);
+        Require.notNegative("fewest divisions", Dimensionless.class, Amounts.of(fewestDivisions, SpreadingUnits.ONE));
+        Require.notNegative("greatest scatter", Dimensionless.class, greatestScatter);
+        Require.notNegative("greatest count uncertainty", Dimensionless.class, greatestCountUncertainty);
+    }
+
+    /**
+     * The same limits with another range of apparent fill.
+     *
+     * @param limits the caller's limits of the fill
+     * @return the limits
+     */
+    public CatchLimits withFill(FillLimits limits) {
+        return new CatchLimits(
+                Optional.of(limits),
+                fewestPulses,
+                fewestRevolutions,
+                fewestDivisions,
+                greatestScatter,
+                greatestCountUncertainty);
+    }
+}

@@ -1,0 +1,155 @@
+package org.gritwright.core.finding;
+
+import java.util.Locale;
+
+/**
+ * Everything the library can notice. The code is stable; the English sentence is a template over the finding's numbers
+ * and words, so that an embedder can translate it.
+ */
+public enum FindingCode {
+    /** The containers of one catch have tares that differ by more than a factor of two. */
+    TARES_UNEQUAL(Severity.WARNING, false, "The empty containers weigh from {lowest} to {highest}: check the tares."),
+    /** The scale was not checked with a test weight on the day it was used. */
+    SCALE_NOT_CHECKED(Severity.WARNING, false, "Scale {scale} was not checked with a test weight that day."),
+    /** The scale's check of the day missed the test weight by more than a division. */
+    SCALE_CHECK_MISSED(
+            Severity.ERROR, true, "Scale {scale} showed {reading} for a test weight of {testWeight} that day."),
+    /** The caught mass is only a few of the scale's divisions. */
+    CAUGHT_MASS_SMALL(
+            Severity.WARNING,
+            false,
+            "The caught mass {caught} is small against the scale's division {division}: catch more."),
+
+    /** The apparent fill is unusual for this type of conveyor. */
+    FILL_IMPLAUSIBLE(
+            Severity.WARNING,
+            false,
+            "The apparent fill {fill} is outside the usual {lowest} to {highest}. Any one of these would make it usual:"
+                    + " {slips}."),
+    /** The apparent fill can't be: an input is wrong. */
+    FILL_IMPOSSIBLE(
+            Severity.ERROR,
+            true,
+            "The apparent fill {fill} is outside the possible {lowest} to {highest}: an input is wrong. Any one of"
+                    + " these would make it usual: {slips}."),
+    /** Too few pulses were counted for a good ratio. */
+    TOO_FEW_PULSES(Severity.WARNING, false, "Only {counted} counted in a catch, fewer than {wanted}: run longer."),
+    /** Too few revolutions were counted for a good ratio. */
+    TOO_FEW_REVOLUTIONS(Severity.WARNING, false, "Only {counted} counted in a catch, fewer than {wanted}: run longer."),
+    /** The stated uncertainty of a count by eye is large against the count. */
+    COUNT_UNCERTAIN(
+            Severity.WARNING,
+            false,
+            "The count of {counted} is uncertain by {uncertainty}, more than {limit} of it: run longer."),
+    /** The catches of one calibration disagree too much. */
+    CATCHES_SCATTER(
+            Severity.ERROR,
+            true,
+            "The catches scatter by {scatter} of their mean, more than {limit}: find out why before trusting them."),
+    /** With one catch nothing is known about the spread. */
+    SINGLE_CATCH(Severity.NOTE, false, "One catch only: nothing is known about the spread. Make three."),
+    /** Revolutions were counted while the conveyor was still filling. */
+    CONVEYOR_NOT_PRIMED(
+            Severity.ERROR, true, "The conveyor was not primed: revolutions were counted before material fell."),
+    /** Mass and count of a catch don't cover the same run-down. */
+    COASTING_MISMATCH(Severity.ERROR, true, "The run-down was {coasting}: mass and count must cover the same window."),
+
+    /** Less was laid than expected. */
+    SHORTFALL(
+            Severity.WARNING,
+            false,
+            "{delivered} of {expected} expected, a shortfall of {error} or {lostTime} at the target flow; one run can't"
+                    + " tell a slow start from a limit."),
+    /** More was laid than expected. */
+    OVERRUN(Severity.WARNING, false, "{delivered} of {expected} expected, an overrun of {error}."),
+    /** The error is outside the caller's tolerance. */
+    TOLERANCE_MISSED(Severity.WARNING, false, "The {which} of {error} is outside the tolerance of {tolerance}."),
+    /** The count and the display can't both be right. */
+    COUNT_AND_DISPLAY_DISAGREE(
+            Severity.ERROR,
+            true,
+            "The count times the calibration gives {byCount}, the display showed {shown}: one of them is wrong."),
+    /** Nothing was counted and nothing displayed. */
+    OPEN_LOOP(
+            Severity.NOTE,
+            false,
+            "Nothing was counted or displayed, so only what was caught can be compared with what was expected."),
+    /** The correction would be larger than a correction should be. */
+    CORRECTION_TOO_LARGE(
+            Severity.ERROR,
+            false,
+            "The calibration error of {error} is beyond {limit}: find the fault before correcting."),
+    /** A corrected calibration that no independent catch has proven. */
+    CORRECTION_UNCONFIRMED(
+            Severity.WARNING, false, "The corrected calibration is unconfirmed until an independent catch passes."),
+    /** The display holds something other than the value that was to be entered. */
+    READ_BACK_DIFFERS(Severity.ERROR, false, "The display reads back {readBack}, but {toEnter} was to be entered."),
+    /** Two run times show mass lost at each start. */
+    START_UP_LOSS(
+            Severity.WARNING,
+            false,
+            "Each start loses about {lostMass} or {lostTime}; the steady flow is a matter apart."),
+    /** Two run times show a steady flow that is off target. */
+    STEADY_FLOW_OFF(Severity.WARNING, false, "The steady flow is off the target flow by {error}."),
+
+    /** The road-speed value in force is outside the tolerance. */
+    ROAD_SPEED_OFF(
+            Severity.WARNING,
+            false,
+            "The road-speed value {inForce} is off by {error}; measured {measured}. The applied rate changes by"
+                    + " {effect}."),
+    /** Nobody has checked the road-speed value. */
+    ROAD_SPEED_NOT_CHECKED(Severity.NOTE, false, "The road-speed value was not checked."),
+    /** The calibration was made for an earlier season. */
+    CALIBRATION_BEFORE_SEASON(
+            Severity.WARNING, false, "The calibration of {calibrated} is older than the season that starts {season}."),
+    /** Something that the calibration depends on was changed after it. */
+    CALIBRATION_BEFORE_CHANGE(
+            Severity.WARNING, false, "The calibration of {calibrated} is older than the {change} change of {changed}.");
+
+    private final Severity severity;
+    private final boolean doubtsData;
+    private final String template;
+
+    FindingCode(Severity severity, boolean doubtsData, String template) {
+        this.severity = severity;
+        this.doubtsData = doubtsData;
+        this.template = template;
+    }
+
+    /**
+     * How much it matters.
+     *
+     * @return the severity
+     */
+    public Severity severity() {
+        return severity;
+    }
+
+    /**
+     * Whether it says that the data are wrong, so that no correction may be built on them.
+     *
+     * @return true if no correction is proposed while it stands
+     */
+    public boolean doubtsData() {
+        return doubtsData;
+    }
+
+    /**
+     * The code as it stands in documents.
+     *
+     * @return for example "fill-impossible"; stable
+     */
+    public String id() {
+        return name().toLowerCase(Locale.ROOT).replace('_', '-');
+    }
+
+    /**
+     * The English sentence with {@code {name}} where a number or word of the finding goes.
+     *
+     * @return the template
+     */
+    public String template() {
+        return template;
+    }
+}

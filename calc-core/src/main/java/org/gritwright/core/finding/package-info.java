@@ -1,0 +1,2 @@
+/** What a person should know about a result, as data. */
+package org.gritwright.core.finding;

@@ -1,0 +1,45 @@
+package org.gritwright.core.fleet;
+
+import java.util.Optional;
+import org.gritwright.units.InvalidInputException;
+import javax.measure.Quantity;
+import javax.measure.quantity.Dimensionless;
+import javax.measure.quantity.Temperature;
+import org.gritwright.units.quantity.RotationalSpeed;
+
+/**
+ * What else was written down beside a catch; nothing is computed from it.
+ *
+ * @param engineSpeed engine speed
+ * @param oilTemperature temperature of the hydraulic oil
+ * @param hopperLevel how full the hopper was
+ * @param moisture moisture of the material
+ * @param moistureBasis what the moisture is a part of
+ */
+public record Conditions(
+        Optional<Quantity<RotationalSpeed>> engineSpeed,
+        Optional<Quantity<Temperature>> oilTemperature,
+        Optional<Quantity<Dimensionless>> hopperLevel,
+        Optional<Quantity<Dimensionless>> moisture,
+        Optional<MoistureBasis> moistureBasis) {
+
+    /** What a moisture is a part of; the two differ, so the basis is always named. */
+    public enum MoistureBasis {
+        /** Of the wet mass: loss ÷ wet mass (the Minnesota handbook's salt moisture worksheet). */
+        WET_MASS,
+        /** Of the dry mass: loss ÷ dry mass. */
+        DRY_MASS
+    }
+
+    /**
+     * Checks that a moisture has its basis.
+     *
+     * @throws InvalidInputException if one is given without the other
+     */
+    public Conditions {
+        if (moisture.isPresent() != moistureBasis.isPresent()) {
+            throw new InvalidInputException(
+                    "moisture", "given together with its basis", moisture.isPresent() ? "without basis" : "missing");
+        }
+    }
+}

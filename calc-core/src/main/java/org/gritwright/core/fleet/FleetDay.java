@@ -1,0 +1,49 @@
+package org.gritwright.core.fleet;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import javax.measure.Quantity;
+import javax.measure.quantity.Dimensionless;
+import org.gritwright.core.calibration.Material;
+import org.gritwright.core.weighing.Scale;
+
+/**
+ * A fleet's calibration day as it was written down: the input of the main job.
+ *
+ * @param day the day
+ * @param seasonStart the first day of the season to come or under way
+ * @param tolerance how far an error may be from zero
+ * @param site where
+ * @param technician who is in charge
+ * @param scales the scales in use
+ * @param materials the materials in use
+ * @param trucks the trucks
+ */
+public record FleetDay(
+        LocalDate day,
+        LocalDate seasonStart,
+        Quantity<Dimensionless> tolerance,
+        Optional<String> site,
+        Optional<String> technician,
+        List<Scale> scales,
+        List<Material> materials,
+        List<TruckDay> trucks) {
+
+    /** Copies the lists. */
+    public FleetDay {
+        scales = List.copyOf(scales);
+        materials = List.copyOf(materials);
+        trucks = List.copyOf(trucks);
+    }
+
+    /**
+     * The same day with one truck only.
+     *
+     * @param truck one of the trucks
+     * @return the day as that truck saw it
+     */
+    public FleetDay withOnly(TruckDay truck) {
+        return new FleetDay(day, seasonStart, tolerance, site, technician, scales, materials, List.of(truck));
+    }
+}

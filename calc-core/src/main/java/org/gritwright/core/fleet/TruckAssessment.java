@@ -1,0 +1,79 @@
+package org.gritwright.core.fleet;
+
+import java.util.List;
+import java.util.Optional;
+import org.gritwright.core.calibration.Calibration;
+import org.gritwright.core.finding.Finding;
+import org.gritwright.core.verification.Correction;
+import org.gritwright.core.verification.RoadSpeedCheck;
+import org.gritwright.core.verification.StartUp;
+import org.gritwright.core.verification.Verification;
+
+/**
+ * What a truck's day shows.
+ *
+ * @param truck the day as it was written down
+ * @param refusal why the day can't be computed with; none if it can
+ * @param calibrations the calibrations, one for each material and gate opening, in the order of their first catch
+ * @param verifications the verification catches in the order of time
+ * @param correction the last correction, with its history
+ * @param startUp what a start loses, where two run times tell
+ * @param roadSpeed the check of the road speed
+ * @param massProof whether the mass per revolution is proven
+ * @param roadProof whether the road speed is proven
+ * @param nextStep what has to be done next
+ * @param findings everything that a person should know, each once
+ */
+public record TruckAssessment(
+        TruckDay truck,
+        Optional<String> refusal,
+        List<Calibration> calibrations,
+        List<Verification> verifications,
+        Optional<Correction> correction,
+        Optional<StartUp> startUp,
+        Optional<RoadSpeedCheck> roadSpeed,
+        MassProof massProof,
+        RoadProof roadProof,
+        NextStep nextStep,
+        List<Finding> findings) {
+
+    /** Copies the lists. */
+    public TruckAssessment {
+        calibrations = List.copyOf(calibrations);
+        verifications = List.copyOf(verifications);
+        findings = List.copyOf(findings);
+    }
+
+    static TruckAssessment refused(TruckDay truck, String reason) {
+        return new TruckAssessment(
+                truck,
+                Optional.of(reason),
+                List.of(),
+                List.of(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                MassProof.NOT_CHECKED,
+                RoadProof.NOT_CHECKED,
+                NextStep.MEND_RECORD,
+                List.of());
+    }
+
+    /**
+     * The overall verdict in words.
+     *
+     * @return for example "mass per revolution proven, road speed not checked"
+     */
+    public String verdict() {
+        return massProof.words() + ", " + roadProof.words();
+    }
+
+    /**
+     * The last verification.
+     *
+     * @return the last one in the order of time
+     */
+    public Optional<Verification> lastVerification() {
+        return verifications.isEmpty() ? Optional.empty() : Optional.of(verifications.get(verifications.size() - 1));
+    }
+}

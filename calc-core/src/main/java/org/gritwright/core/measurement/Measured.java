@@ -1,0 +1,120 @@
+package org.gritwright.core.measurement;
+
+import java.util.Objects;
+import java.util.Optional;
+import java.util.OptionalInt;
+import javax.measure.Quantity;
+import org.gritwright.units.Amounts;
+import org.gritwright.units.InvalidInputException;
+
+/**
+ * A measured quantity: its value and, where repeats allow one, its standard uncertainty with degrees of freedom.
+ *
+ * <p>The uncertainty is absent, not zero, where nothing was repeated. Immutable, thread-safe, a value.
+ *
+ * @param <Q> the kind of quantity
+ */
+public final class Measured<Q extends Quantity<Q>> {
+    private final Quantity<Q> value;
+    private final Quantity<Q> standardUncertainty;
+    private final int degreesOfFreedom;
+
+    private Measured(Quantity<Q> value, Quantity<Q> standardUncertainty, int degreesOfFreedom) {
+        this.value = value;
+        this.standardUncertainty = standardUncertainty;
+        this.degreesOfFreedom = degreesOfFreedom;
+    }
+
+    /**
+     * A value with a standard uncertainty.
+     *
+     * @param <Q> the kind of quantity
+     * @param value the value
+     * @param standardUncertainty one standard deviation of the value, 0 or more, in the value's unit
+     * @param degreesOfFreedom of the uncertainty, 1 or more
+     * @return the measured quantity
+     * @throws InvalidInputException if a number is not finite, the uncertainty is negative or in another unit, or there
+     *     is no degree of freedom
+     */
+    public static <Q extends Quantity<Q>> Measured<Q> of(
+            Quantity<Q> value, Quantity<Q> standardUncertainty, int degreesOfFreedom) {
+        Require.finite("value", value);
+        Require.finite("standard uncertainty", standardUncertainty);
+        if (!standardUncertainty.getUnit().equals(value.getUnit())
+                || !(standardUncertainty.getValue().doubleValue() >= 0)) {
+            throw new InvalidInputException(
+                    "standard uncertainty",
+                    "0 or more and in the unit of " + Amounts.format(value),
+                    Amounts.format(standardUncertainty));
+        }
+        if (degreesOfFreedom < 1) {
+            throw new InvalidInputException("degrees of freedom", "1 or more", String.valueOf(degreesOfFreedom));
+        }
+        return new Measured<>(value, standardUncertainty, degreesOfFreedom);
+    }
+
+    /**
+     * A value whose uncertainty is not known.
+     *
+     * @param <Q> the kind of quantity
+     * @param value the value
+     * @return the measured quantity
+     * @throws InvalidInputException if the value is not finite
+     */
+    public static <Q extends Quantity<Q>> Measured<Q> once(Quantity<Q> value) {
+        return new Measured<>(Require.finite("value", value), null, 0);
+    }
+
+    /**
+     * The value.
+     *
+     * @return the value
+     */
+    public Quantity<Q> value() {
+        return value;
+    }
+
+    /**
+     * The standard uncertainty, in the value's unit.
+     *
+     * @return one standard deviation of the value, if known
+     */
+    public Optional<Quantity<Q>> standardUncertainty() {
+        return Optional.ofNullable(standardUncertainty);
+    }
+
+    /**
+     * The degrees of freedom of the standard uncertainty.
+     *
+     * @return 1 or more, present where the uncertainty is
+     */
+    public OptionalInt degreesOfFreedom() {
+        return standardUncertainty == null ? OptionalInt.empty() : OptionalInt.of(degreesOfFreedom);
+    }
+
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof Measured<?> that
+                && value.equals(that.value)
+                && Objects.equals(standardUncertainty, that.standardUncertainty)
+                && degreesOfFreedom == that.degreesOfFreedom;
+    }
+
+    @Override
+    public int hashCode() {
+        return Objects.hash(value, standardUncertainty, degreesOfFreedom);
+    }
+
+    /**
+     * Value and uncertainty as text.
+     *
+     * @return for example "5.23 lb/rev (u 0.04 lb/rev, 2 degrees of freedom)"
+     */
+    @Override
+    public String toString() {
+        return standardUncertainty == null
+                ? Amounts.format(value) + " (one measurement)"
+                : Amounts.format(value) + " (u " + Amounts.format(standardUncertainty) + ", " + degreesOfFreedom
+                        + " degrees of freedom)";
+    }
+}

@@ -1,0 +1,47 @@
+package org.gritwright.core.record;
+
+import java.util.Optional;
+import javax.measure.Quantity;
+import javax.measure.quantity.Dimensionless;
+import javax.measure.quantity.Length;
+import org.gritwright.core.calibration.Calibration;
+import org.gritwright.core.measurement.RatioEstimator;
+import org.gritwright.units.Amounts;
+import org.gritwright.units.SpreadingUnits;
+import org.gritwright.units.quantity.DischargePerRevolution;
+
+/**
+ * A calibration as it stands in a record.
+ *
+ * @param material the material's name
+ * @param opening the gate opening; none for a spreader without a gate to set
+ * @param catches the number of catches
+ * @param estimator how they became one ratio
+ * @param dischargePerRevolution mass per revolution of the sensed shaft
+ * @param standardUncertainty its standard uncertainty, with catches − 1 degrees of freedom; none for one catch
+ * @param sampleDeviation the sample deviation of the single ratios; none for one catch
+ * @param apparentFill effective bulk density over loose bulk density
+ */
+public record CalibrationOutcome(
+        String material,
+        Optional<Quantity<Length>> opening,
+        Quantity<Dimensionless> catches,
+        RatioEstimator estimator,
+        Quantity<DischargePerRevolution> dischargePerRevolution,
+        Optional<Quantity<DischargePerRevolution>> standardUncertainty,
+        Optional<Quantity<DischargePerRevolution>> sampleDeviation,
+        Quantity<Dimensionless> apparentFill) {
+
+    static CalibrationOutcome of(Calibration calibration) {
+        return new CalibrationOutcome(
+                calibration.material().name(),
+                calibration.opening(),
+                Amounts.of(
+                        calibration.catches().size(), SpreadingUnits.ONE),
+                calibration.estimator(),
+                calibration.dischargePerRevolution().value(),
+                calibration.dischargePerRevolution().standardUncertainty(),
+                calibration.sampleDeviation(),
+                calibration.apparentFill().quantity());
+    }
+}

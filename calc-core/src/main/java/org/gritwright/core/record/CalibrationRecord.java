@@ -1,0 +1,108 @@
+package org.gritwright.core.record;
+
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import org.gritwright.core.finding.Finding;
+import org.gritwright.core.fleet.FleetDay;
+import org.gritwright.core.fleet.MassProof;
+import org.gritwright.core.fleet.NextStep;
+import org.gritwright.core.fleet.RoadProof;
+import org.gritwright.core.fleet.TruckAssessment;
+import org.gritwright.units.InvalidInputException;
+
+/**
+ * One truck's calibration record: what was written down that day, so that anyone can compute it again, what came out,
+ * and who signed it off.
+ *
+ * @param entered the day with this truck only
+ * @param refusal why the day can't be computed with; none if it can
+ * @param calibrations the calibrations
+ * @param verifications the verification catches in the order of time
+ * @param correction the last correction
+ * @param startUp what a start loses
+ * @param roadSpeed the check of the road speed
+ * @param massProof whether the mass per revolution is proven
+ * @param roadProof whether the road speed is proven
+ * @param nextStep what has to be done next
+ * @param findings everything that a person should know
+ * @param signOff who signed; none before
+ */
+public record CalibrationRecord(
+        FleetDay entered,
+        Optional<String> refusal,
+        List<CalibrationOutcome> calibrations,
+        List<VerificationOutcome> verifications,
+        Optional<CorrectionOutcome> correction,
+        Optional<StartUpOutcome> startUp,
+        Optional<RoadSpeedOutcome> roadSpeed,
+        MassProof massProof,
+        RoadProof roadProof,
+        NextStep nextStep,
+        List<Finding> findings,
+        Optional<SignOff> signOff) {
+    /**
+     * Copies the lists.
+     *
+     * @throws InvalidInputException if the day doesn't hold exactly one truck
+     */
+    public CalibrationRecord {
+        if (entered.trucks().size() != 1) {
+            throw new InvalidInputException(
+                    "trucks of a calibration record",
+                    "exactly one",
+                    String.valueOf(entered.trucks().size()));
+        }
+        Objects.requireNonNull(massProof, "massProof");
+        Objects.requireNonNull(roadProof, "roadProof");
+        Objects.requireNonNull(nextStep, "nextStep");
+        calibrations = List.copyOf(calibrations);
+        verifications = List.copyOf(verifications);
+        findings = List.copyOf(findings);
+    }
+
+    /**
+     * The record of an assessment, not yet signed.
+     *
+     * @param day the fleet's day
+     * @param assessment one truck's assessment
+     * @return the record
+     */
+    public static CalibrationRecord of(FleetDay day, TruckAssessment assessment) {
+        return new CalibrationRecord(
+                day.withOnly(assessment.truck()),
+                assessment.refusal(),
+                assessment.calibrations().stream().map(CalibrationOutcome::of).toList(),
+                assessment.verifications().stream().map(VerificationOutcome::of).toList(),
+                assessment.correction().map(CorrectionOutcome::of),
+                assessment.startUp().map(StartUpOutcome::of),
+                assessment.roadSpeed().map(RoadSpeedOutcome::of),
+                assessment.massProof(),
+                assessment.roadProof(),
+                assessment.nextStep(),
+                assessment.findings(),
+                Optional.empty());
+    }
+
+    /**
+     * The same record with a signature.
+     *
+     * @param signature who signs off
+     * @return the signed record
+     */
+    public CalibrationRecord signedBy(SignOff signature) {
+        return new CalibrationRecord(
+                entered,
+                refusal,
+                calibrations,
+                verifications,
+                correction,
+                startUp,
+                roadSpeed,
+                massProof,
+                roadProof,
+                nextStep,
+                findings,
+                Optional.of(signature));
+    }
+}

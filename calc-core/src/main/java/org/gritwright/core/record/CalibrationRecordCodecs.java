@@ -1,0 +1,259 @@
+package org.gritwright.core.record;
+
+import java.time.LocalDate;
+import java.util.Arrays;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import javax.measure.Quantity;
+import javax.measure.quantity.Dimensionless;
+import javax.measure.quantity.Length;
+import javax.measure.quantity.Mass;
+import javax.measure.quantity.Time;
+import org.gritwright.core.finding.Finding;
+import org.gritwright.core.finding.FindingCode;
+import org.gritwright.core.fleet.FleetDay;
+import org.gritwright.core.fleet.MassProof;
+import org.gritwright.core.fleet.NextStep;
+import org.gritwright.core.fleet.RoadProof;
+import org.gritwright.core.measurement.RatioEstimator;
+import org.gritwright.core.verification.Correction;
+import org.gritwright.core.verification.Verdict;
+import org.gritwright.units.quantity.ApplicationRate;
+import org.gritwright.units.quantity.DischargePerRevolution;
+import org.gritwright.units.quantity.PulsesPerDistance;
+
+/** The definition of format "gritwright/calibration-record", from its smallest parts to the whole. */
+final class CalibrationRecordCodecs {
+    private static final Codec<Quantity<Mass>> MASS = Codecs.quantity(Mass.class);
+    private static final Codec<Quantity<Length>> LENGTH = Codecs.quantity(Length.class);
+    private static final Codec<Quantity<Time>> TIME = Codecs.quantity(Time.class);
+    private static final Codec<Quantity<Dimensionless>> RATIO = Codecs.quantity(Dimensionless.class);
+    private static final Codec<Verdict> VERDICT = Codecs.choice(Verdict.class);
+
+    static final ObjectCodec<CalibrationRecord> CALIBRATION_RECORD = calibrationRecord();
+
+    private CalibrationRecordCodecs() {}
+
+    private static ObjectCodec<CalibrationOutcome> calibration() {
+        Codec<Quantity<DischargePerRevolution>> discharge = Codecs.quantity(DischargePerRevolution.class);
+        Field<CalibrationOutcome, String> material =
+                Field.required("material", Codecs.TEXT, CalibrationOutcome::material);
+        Field<CalibrationOutcome, Optional<Quantity<Length>>> opening =
+                Field.optional("opening", LENGTH, CalibrationOutcome::opening);
+        Field<CalibrationOutcome, Quantity<Dimensionless>> catches =
+                Field.required("catches", RATIO, CalibrationOutcome::catches);
+        Field<CalibrationOutcome, RatioEstimator> estimator =
+                Field.required("estimator", Codecs.choice(RatioEstimator.class), CalibrationOutcome::estimator);
+        Field<CalibrationOutcome, Quantity<DischargePerRevolution>> value =
+                Field.required("dischargePerRevolution", discharge, CalibrationOutcome::dischargePerRevolution);
+        Field<CalibrationOutcome, Optional<Quantity<DischargePerRevolution>>> uncertainty =
+                Field.optional("standardUncertainty", discharge, CalibrationOutcome::standardUncertainty);
+        Field<CalibrationOutcome, Optional<Quantity<DischargePerRevolution>>> deviation =
+                Field.optional("sampleDeviation", discharge, CalibrationOutcome::sampleDeviation);
+        Field<CalibrationOutcome, Quantity<Dimensionless>> fill =
+                Field.required("apparentFill", RATIO, CalibrationOutcome::apparentFill);
+        return new ObjectCodec<>(
+                "calibration",
+                List.of(material, opening, catches, estimator, value, uncertainty, deviation, fill),
+                v -> new CalibrationOutcome(
+                        v.get(material),
+                        v.get(opening),
+                        v.get(catches),
+                        v.get(estimator),
+                        v.get(value),
+                        v.get(uncertainty),
+                        v.get(deviation),
+                        v.get(fill)));
+    }
+
+    private static ObjectCodec<VerificationOutcome> verification() {
+        Field<VerificationOutcome, Quantity<?>> inForce =
+                Field.required("inForce", Codecs.ANY_QUANTITY, VerificationOutcome::inForce);
+        Field<VerificationOutcome, Quantity<Length>> distance =
+                Field.required("testDistance", LENGTH, VerificationOutcome::testDistance);
+        Field<VerificationOutcome, Quantity<Mass>> expected =
+                Field.required("expected", MASS, VerificationOutcome::expected);
+        Field<VerificationOutcome, Optional<Quantity<Mass>>> indicated =
+                Field.optional("indicated", MASS, VerificationOutcome::indicated);
+        Field<VerificationOutcome, Quantity<Mass>> caught =
+                Field.required("caught", MASS, VerificationOutcome::caught);
+        Field<VerificationOutcome, Optional<Quantity<Dimensionless>>> calibrationError =
+                Field.optional("calibrationError", RATIO, VerificationOutcome::calibrationError);
+        Field<VerificationOutcome, Quantity<Dimensionless>> deliveryError =
+                Field.required("deliveryError", RATIO, VerificationOutcome::deliveryError);
+        Field<VerificationOutcome, Optional<Quantity<Time>>> lostTime =
+                Field.optional("equivalentLostTime", TIME, VerificationOutcome::equivalentLostTime);
+        Field<VerificationOutcome, Quantity<ApplicationRate>> rate = Field.required(
+                "deliveredRate", Codecs.quantity(ApplicationRate.class), VerificationOutcome::deliveredRate);
+        Field<VerificationOutcome, Verdict> verdict =
+                Field.required("verdict", VERDICT, VerificationOutcome::verdict);
+        return new ObjectCodec<>(
+                "verification",
+                List.of(
+                        inForce,
+                        distance,
+                        expected,
+                        indicated,
+                        caught,
+                        calibrationError,
+                        deliveryError,
+                        lostTime,
+                        rate,
+                        verdict),
+                v -> new VerificationOutcome(
+                        v.get(inForce),
+                        v.get(distance),
+                        v.get(expected),
+                        v.get(indicated),
+                        v.get(caught),
+                        v.get(calibrationError),
+                        v.get(deliveryError),
+                        v.get(lostTime),
+                        v.get(rate),
+                        v.get(verdict)));
+    }
+
+    private static ObjectCodec<CorrectionOutcome> correction() {
+        Field<CorrectionOutcome, Quantity<?>> asFound =
+                Field.required("asFound", Codecs.ANY_QUANTITY, CorrectionOutcome::asFound);
+        Field<CorrectionOutcome, Quantity<?>> computed =
+                Field.required("computed", Codecs.ANY_QUANTITY, CorrectionOutcome::computed);
+        Field<CorrectionOutcome, Quantity<?>> toEnter =
+                Field.required("toEnter", Codecs.ANY_QUANTITY, CorrectionOutcome::toEnter);
+        Field<CorrectionOutcome, Optional<Quantity<?>>> asLeft =
+                Field.optional("asLeft", Codecs.ANY_QUANTITY, CorrectionOutcome::asLeft);
+        Field<CorrectionOutcome, Correction.Status> status =
+                Field.required("status", Codecs.choice(Correction.Status.class), CorrectionOutcome::status);
+        return new ObjectCodec<>(
+                "correction",
+                List.of(asFound, computed, toEnter, asLeft, status),
+                v -> new CorrectionOutcome(
+                        v.get(asFound), v.get(computed), v.get(toEnter), v.get(asLeft), v.get(status)));
+    }
+
+    private static ObjectCodec<StartUpOutcome> startUp() {
+        Field<StartUpOutcome, Quantity<Mass>> mass =
+                Field.required("lostMassPerStart", MASS, StartUpOutcome::lostMassPerStart);
+        Field<StartUpOutcome, Quantity<Time>> time =
+                Field.required("lostTimePerStart", TIME, StartUpOutcome::lostTimePerStart);
+        Field<StartUpOutcome, Quantity<Dimensionless>> error =
+                Field.required("steadyError", RATIO, StartUpOutcome::steadyError);
+        Field<StartUpOutcome, Optional<Quantity<Dimensionless>>> uncertainty =
+                Field.optional("steadyErrorUncertainty", RATIO, StartUpOutcome::steadyErrorUncertainty);
+        return new ObjectCodec<>(
+                "start-up",
+                List.of(mass, time, error, uncertainty),
+                v -> new StartUpOutcome(v.get(mass), v.get(time), v.get(error), v.get(uncertainty)));
+    }
+
+    private static ObjectCodec<RoadSpeedOutcome> roadSpeed() {
+        Codec<Quantity<PulsesPerDistance>> perDistance = Codecs.quantity(PulsesPerDistance.class);
+        Field<RoadSpeedOutcome, Quantity<PulsesPerDistance>> inForce =
+                Field.required("inForce", perDistance, RoadSpeedOutcome::inForce);
+        Field<RoadSpeedOutcome, Quantity<PulsesPerDistance>> measured =
+                Field.required("measured", perDistance, RoadSpeedOutcome::measured);
+        Field<RoadSpeedOutcome, Quantity<PulsesPerDistance>> uncertainty =
+                Field.required("standardUncertainty", perDistance, RoadSpeedOutcome::standardUncertainty);
+        Field<RoadSpeedOutcome, Quantity<Dimensionless>> error =
+                Field.required("error", RATIO, RoadSpeedOutcome::error);
+        Field<RoadSpeedOutcome, Quantity<Dimensionless>> effect =
+                Field.required("effectOnRate", RATIO, RoadSpeedOutcome::effectOnRate);
+        Field<RoadSpeedOutcome, Verdict> verdict = Field.required("verdict", VERDICT, RoadSpeedOutcome::verdict);
+        return new ObjectCodec<>(
+                "road-speed-check",
+                List.of(inForce, measured, uncertainty, error, effect, verdict),
+                v -> new RoadSpeedOutcome(
+                        v.get(inForce),
+                        v.get(measured),
+                        v.get(uncertainty),
+                        v.get(error),
+                        v.get(effect),
+                        v.get(verdict)));
+    }
+
+    /** Severity and sentence follow from the code and the numbers; they are written for readers who have no library. */
+    private static ObjectCodec<Finding> finding() {
+        Map<String, FindingCode> codes = Arrays.stream(FindingCode.values())
+                .collect(Collectors.toMap(FindingCode::id, Function.identity(), (a, b) -> a, LinkedHashMap::new));
+        Field<Finding, FindingCode> code = Field.required("code", Codecs.choice(codes), Finding::code);
+        Field<Finding, String> severity = Field.required(
+                "severity", Codecs.TEXT, f -> f.severity().name().toLowerCase(Locale.ROOT));
+        Field<Finding, String> sentence = Field.required("sentence", Codecs.TEXT, Finding::sentence);
+        Field<Finding, Map<String, Quantity<?>>> numbers = new Field<>(
+                "numbers", Codecs.mapOf(Codecs.ANY_QUANTITY), Finding::numbers, Map.of(), Map::isEmpty);
+        Field<Finding, Map<String, String>> words =
+                new Field<>("words", Codecs.mapOf(Codecs.TEXT), Finding::words, Map.of(), Map::isEmpty);
+        return new ObjectCodec<>(
+                "finding",
+                List.of(code, severity, sentence, numbers, words),
+                v -> new Finding(v.get(code), v.get(numbers), v.get(words)));
+    }
+
+    private static ObjectCodec<SignOff> signOff() {
+        Field<SignOff, String> name = Field.required("name", Codecs.TEXT, SignOff::name);
+        Field<SignOff, Optional<String>> role = Field.optional("role", Codecs.TEXT, SignOff::role);
+        Field<SignOff, LocalDate> on = Field.required("on", Codecs.DATE, SignOff::on);
+        return new ObjectCodec<>(
+                "sign-off", List.of(name, role, on), v -> new SignOff(v.get(name), v.get(role), v.get(on)));
+    }
+
+    private static ObjectCodec<CalibrationRecord> calibrationRecord() {
+        Field<CalibrationRecord, FleetDay> entered =
+                Field.required("entered", FleetDayCodecs.FLEET_DAY, CalibrationRecord::entered);
+        Field<CalibrationRecord, Optional<String>> refusal =
+                Field.optional("refusal", Codecs.TEXT, CalibrationRecord::refusal);
+        Field<CalibrationRecord, List<CalibrationOutcome>> calibrations =
+                Field.list("calibrations", calibration(), CalibrationRecord::calibrations);
+        Field<CalibrationRecord, List<VerificationOutcome>> verifications =
+                Field.list("verifications", verification(), CalibrationRecord::verifications);
+        Field<CalibrationRecord, Optional<CorrectionOutcome>> correction =
+                Field.optional("correction", correction(), CalibrationRecord::correction);
+        Field<CalibrationRecord, Optional<StartUpOutcome>> startUp =
+                Field.optional("startUp", startUp(), CalibrationRecord::startUp);
+        Field<CalibrationRecord, Optional<RoadSpeedOutcome>> roadSpeed =
+                Field.optional("roadSpeed", roadSpeed(), CalibrationRecord::roadSpeed);
+        Field<CalibrationRecord, MassProof> mass =
+                Field.required("massPerRevolution", Codecs.choice(MassProof.class), CalibrationRecord::massProof);
+        Field<CalibrationRecord, RoadProof> road =
+                Field.required("roadSpeedValue", Codecs.choice(RoadProof.class), CalibrationRecord::roadProof);
+        Field<CalibrationRecord, NextStep> next =
+                Field.required("nextStep", Codecs.choice(NextStep.class), CalibrationRecord::nextStep);
+        Field<CalibrationRecord, List<Finding>> findings =
+                Field.list("findings", finding(), CalibrationRecord::findings);
+        Field<CalibrationRecord, Optional<SignOff>> signOff =
+                Field.optional("signOff", signOff(), CalibrationRecord::signOff);
+        return new ObjectCodec<>(
+                "calibration-record",
+                List.of(
+                        entered,
+                        refusal,
+                        calibrations,
+                        verifications,
+                        correction,
+                        startUp,
+                        roadSpeed,
+                        mass,
+                        road,
+                        next,
+                        findings,
+                        signOff),
+                v -> new CalibrationRecord(
+                        v.get(entered),
+                        v.get(refusal),
+                        v.get(calibrations),
+                        v.get(verifications),
+                        v.get(correction),
+                        v.get(startUp),
+                        v.get(roadSpeed),
+                        v.get(mass),
+                        v.get(road),
+                        v.get(next),
+                        v.get(findings),
+                        v.get(signOff)));
+    }
+}

@@ -1,0 +1,281 @@
+package org.gritwright.core.record;
+
+import java.time.DateTimeException;
+import java.time.LocalDate;
+import java.time.OffsetDateTime;
+import java.time.format.DateTimeFormatter;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import javax.measure.Quantity;
+import org.gritwright.core.measurement.Require;
+import org.gritwright.units.Amounts;
+import org.gritwright.units.UnitSymbol;
+
+/** Codecs of plain values: texts, quantities, dates, words of a fixed choice, lists and maps. */
+final class Codecs {
+    private static final String NUMBER = "-?(0|[1-9][0-9]*)(\\.[0-9]+)?([eE][+-]?[0-9]+)?";
+
+    static final Codec<String> TEXT = ofNamedText(
+            "text",
+            "a text that is not blank",
+            ".*\\S.*", text -> Require.text("text", text), Function.identity());
+
+    static final Codec<LocalDate> DATE = ofNamedText(
+            "date",
+            "a date, for example \"2026-10-19\"",
+            "^[0-9]{4}-[0-9]{2}-[0-9]{2}$",
+            LocalDate::parse,
+            LocalDate::toString);
+
+    static final Codec<OffsetDateTime> TIME = ofNamedText(
+            "time-of-day",
+            "a time with its offset, for example \"2026-10-19T08:40:00-04:00\"",
+            "^[0-9]{4}-[0-9]{2}-[0-9]{2}T[0-9]{2}:[0-9]{2}(:[0-9]{2}(\\.[0-9]{1,9})?)?(Z|[+-][0-9]{2}:[0-9]{2})$",
+            OffsetDateTime::parse,
+            DateTimeFormatter.ISO_OFFSET_DATE_TIME::format);
+
+    /** A quantity of whatever kind its unit has. */
+    static final Codec<Quantity<?>> ANY_QUANTITY = ofNamedText(
+            "quantity",
+            "a number and a unit, for example \"5.23 lb/rev\"",
+            pattern(UnitSymbol.all().stream()),
+            Amounts::parseAny,
+            Amounts::format);
+
+    static final Codec<Boolean> BOOLEAN = ofWord("true or false", "boolean", Map.of("true", true, "false", false));
+
+    /** A small whole number without a unit: a version. */
+    static final Codec<Integer> VERSION = new Codec<>() {
+        @Override
+        public Integer read(JsonNode node, String pointer, Problems problems) {
+            if (node instanceof JsonNode.WordNode number && number.word().matches("[1-9][0-9]{0,8}")) {
+                return Integer.valueOf(number.word());
+            }
+            problems.add(pointer, "a version number, 1 or more", node);
+            return null;
+        }
+
+        @Override
+        public JsonNode write(Integer value) {
+            return new JsonNode.WordNode(value.toString());
+        }
+
+        @Override
+        public JsonNode describe(Schema schema) {
+            return Schema.object(
+                    Map.entry("type", Schema.text("integer")), Map.entry("minimum", new JsonNode.WordNode("1")));
+        }
+    };
+
+    private Codecs() {}
+
+    /** A quantity of one kind. */
+    static <Q extends Quantity<Q>> Codec<Quantity<Q>> quantity(Class<Q> kind) {
+        String words = UnitSymbol.kindName(kind);
+        List<UnitSymbol<Q>> rows = UnitSymbol.ofKind(kind);
+        String example = "\"" + Amounts.format(Amounts.of(1, rows.get(0).unit())) + "\"";
+        return ofNamedText(
+                words.replace(' ', '-'),
+                words + " with its unit, for example " + example,
+                pattern(rows.stream()),
+                text -> Amounts.parse(kind, text),
+                Amounts::format);
+    }
+
+    private static String pattern(Stream<? extends UnitSymbol<?>> rows) {
+        Set<String> spellings = new LinkedHashSet<>();
+        rows.forEach(row -> {
+            spellings.add(row.symbol());
+            spellings.addAll(row.spellings());
+        });
+        // The bare number has no symbol and takes no space; everything else may.
+        String units = spellings.stream().filter(s -> !s.isEmpty()).collect(Collectors.joining("|"));
+        return "^" + NUMBER + (spellings.contains("") ? "( ?(" + units + "))?" : " ?(" + units + ")") + "$";
+    }
+
+    /** One word of an enum, in lower case with hyphens. */
+    static <E extends Enum<E>> Codec<E> choice(Class<E> type) {
+        Map<String, E> byWord = Arrays.stream(type.getEnumConstants())
+                .collect(Collectors.toMap(
+                        e -> e.name().toLowerCase(Locale.ROOT).replace('_', '-'),
+                        Function.identity(),
+                        (a, b) -> a,
+                        LinkedHashMap::new));
+        return choice(byWord);
+    }
+
+    /** One word of a fixed choice. */
+    static <T> Codec<T> choice(Map<String, T> byWord) {
+        Map<T, String> words = byWord.entrySet().stream()
+                .collect(Collectors.toMap(Map.Entry::getValue, Map.Entry::getKey));
+        return new Codec<>() {
+            @Override
+            public T read(JsonNode node, String pointer, Problems problems) {
+                T value = node instanceof JsonNode.TextNode text ? byWord.get(text.text()) : null;
+                if (value == null) {
+                    problems.add(pointer, "one of " + byWord.keySet(), node);
+                }
+                return value;
+            }
+
+            @Override
+            public JsonNode write(T value) {
+                return new JsonNode.TextNode(words.get(value));
+            }
+
+            @Override
+            public JsonNode describe(Schema schema) {
+                return Schema.object(Map.entry(
+                        "enum",
+                        Schema.array(byWord.keySet().stream().map(Schema::text).toList())));
+            }
+        };
+    }
+
+    /** A list, in the document's order. */
+    static <T> Codec<List<T>> listOf(Codec<T> item) {
+        return new Codec<>() {
+            @Override
+            public List<T> read(JsonNode node, String pointer, Problems problems) {
+                if (!(node instanceof JsonNode.ArrayNode array)) {
+                    problems.add(pointer, "an array", node);
+                    return null;
+                }
+                List<T> values = new ArrayList<>();
+                for (JsonNode one : array.items()) {
+                    int index = values.size();
+                    values.add(item.read(one, Problems.at(pointer, String.valueOf(index)), problems));
+                }
+                return values.contains(null) ? null : values;
+            }
+
+            @Override
+            public JsonNode write(List<T> value) {
+                return new JsonNode.ArrayNode(value.stream().map(item::write).toList());
+            }
+
+            @Override
+            public JsonNode describe(Schema schema) {
+                return Schema.object(
+                        Map.entry("type", Schema.text("array")), Map.entry("items", item.describe(schema)));
+            }
+        };
+    }
+
+    /** A map by name, in the order of the names. */
+    static <T> Codec<Map<String, T>> mapOf(Codec<T> value) {
+        return new Codec<>() {
+            @Override
+            public Map<String, T> read(JsonNode node, String pointer, Problems problems) {
+                if (!(node instanceof JsonNode.ObjectNode object)) {
+                    problems.add(pointer, "an object", node);
+                    return null;
+                }
+                Map<String, T> values = new TreeMap<>();
+                object.fields()
+                        .forEach((name, one) ->
+                                values.put(name, value.read(one, Problems.at(pointer, name), problems)));
+                return values.containsValue(null) ? null : values;
+            }
+
+            @Override
+            public JsonNode write(Map<String, T> values) {
+                Map<String, JsonNode> fields = new TreeMap<>();
+                values.forEach((name, one) -> fields.put(name, value.write(one)));
+                return new JsonNode.ObjectNode(fields);
+            }
+
+            @Override
+            public JsonNode describe(Schema schema) {
+                return Schema.object(
+                        Map.entry("type", Schema.text("object")),
+                        Map.entry("additionalProperties", value.describe(schema)));
+            }
+        };
+    }
+
+    private static <T> Codec<T> ofWord(String expected, String type, Map<String, T> byWord) {
+        Map<T, String> words = byWord.entrySet().stream()
+                .collect(Collectors.toMap(Map.Entry::getValue, Map.Entry::getKey));
+        return new Codec<>() {
+            @Override
+            public T read(JsonNode node, String pointer, Problems problems) {
+                T value = node instanceof JsonNode.WordNode word ? byWord.get(word.word()) : null;
+                if (value == null) {
+                    problems.add(pointer, expected, node);
+                }
+                return value;
+            }
+
+            @Override
+            public JsonNode write(T value) {
+                return new JsonNode.WordNode(words.get(value));
+            }
+
+            @Override
+            public JsonNode describe(Schema schema) {
+                return Schema.object(Map.entry("type", Schema.text(type)));
+            }
+        };
+    }
+
+    private static <T> Codec<T> ofNamedText(
+            String name, String expected, String pattern, Function<String, T> parse, Function<T, String> print) {
+        Codec<T> codec = ofText(expected, pattern, parse, print);
+        return new Codec<>() {
+            @Override
+            public T read(JsonNode node, String pointer, Problems problems) {
+                return codec.read(node, pointer, problems);
+            }
+
+            @Override
+            public JsonNode write(T value) {
+                return codec.write(value);
+            }
+
+            @Override
+            public JsonNode describe(Schema schema) {
+                return schema.reference(name, () -> codec.describe(schema));
+            }
+        };
+    }
+
+    private static <T> Codec<T> ofText(
+            String expected, String pattern, Function<String, T> parse, Function<T, String> print) {
+        return new Codec<>() {
+            @Override
+            public T read(JsonNode node, String pointer, Problems problems) {
+                if (!(node instanceof JsonNode.TextNode text)) {
+                    problems.add(pointer, expected, node);
+                    return null;
+                }
+                try {
+                    return Codec.make(text.text(), parse, pointer, problems);
+                } catch (DateTimeException e) {
+                    problems.add(pointer, expected, node);
+                    return null;
+                }
+            }
+
+            @Override
+            public JsonNode write(T value) {
+                return new JsonNode.TextNode(print.apply(value));
+            }
+
+            @Override
+            public JsonNode describe(Schema schema) {
+                return Schema.textOf(expected, pattern);
+            }
+        };
+    }
+}

@@ -1,0 +1,39 @@
+package org.gritwright.core.record;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/** Collects what is wrong with a document while it is read. */
+final class Problems {
+    private final int most;
+    private final List<Problem> found = new ArrayList<>();
+
+    Problems(int most) {
+        this.most = most;
+    }
+
+    void add(String pointer, String expected, String found) {
+        if (this.found.size() < most) {
+            this.found.add(new Problem(pointer, expected, found));
+        }
+    }
+
+    void add(String pointer, String expected, JsonNode found) {
+        add(pointer, expected, found.describe());
+    }
+
+    boolean isEmpty() {
+        return found.isEmpty();
+    }
+
+    void throwIfAny() throws RejectedDocumentException {
+        if (!found.isEmpty()) {
+            throw new RejectedDocumentException(found);
+        }
+    }
+
+    /** A pointer one step deeper (RFC 6901, section 3: "~" and "/" are escaped). */
+    static String at(String pointer, String name) {
+        return pointer + "/" + name.replace("~", "~0").replace("/", "~1");
+    }
+}

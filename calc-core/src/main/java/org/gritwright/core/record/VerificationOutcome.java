@@ -1,0 +1,52 @@
+package org.gritwright.core.record;
+
+import java.util.Optional;
+import javax.measure.Quantity;
+import javax.measure.quantity.Dimensionless;
+import javax.measure.quantity.Length;
+import javax.measure.quantity.Mass;
+import javax.measure.quantity.Time;
+import org.gritwright.core.verification.Verdict;
+import org.gritwright.core.verification.Verification;
+import org.gritwright.units.quantity.ApplicationRate;
+
+/**
+ * A verification as it stands in a record.
+ *
+ * @param inForce the calibration that the display held
+ * @param testDistance the test distance
+ * @param expected target rate × test distance
+ * @param indicated revolutions × the calibration in force; none if nothing was counted or displayed
+ * @param caught what was caught
+ * @param calibrationError indicated ÷ caught − 1; none if nothing was counted or displayed
+ * @param deliveryError indicated ÷ expected − 1, or caught ÷ expected − 1 if nothing was counted or displayed
+ * @param equivalentLostTime shortfall ÷ target mass flow; none without a shortfall
+ * @param deliveredRate caught ÷ test distance
+ * @param verdict whether the calibration error, or else the delivery error, is within tolerance
+ */
+public record VerificationOutcome(
+        Quantity<?> inForce,
+        Quantity<Length> testDistance,
+        Quantity<Mass> expected,
+        Optional<Quantity<Mass>> indicated,
+        Quantity<Mass> caught,
+        Optional<Quantity<Dimensionless>> calibrationError,
+        Quantity<Dimensionless> deliveryError,
+        Optional<Quantity<Time>> equivalentLostTime,
+        Quantity<ApplicationRate> deliveredRate,
+        Verdict verdict) {
+
+    static VerificationOutcome of(Verification verification) {
+        return new VerificationOutcome(
+                verification.source().inForce().factor().value(),
+                verification.source().run().testDistance(),
+                verification.expectedMass(),
+                verification.indicatedMass(),
+                verification.source().caught().total(),
+                verification.calibrationError(),
+                verification.deliveryError(),
+                verification.equivalentLostTime(),
+                verification.deliveredRate(),
+                verification.verdict());
+    }
+}

@@ -1,0 +1,62 @@
+package org.gritwright.core.spi;
+
+import java.io.Serializable;
+import org.gritwright.units.InvalidInputException;
+
+/**
+ * The range of apparent fill that is usual, and the wider one beyond which an input must be wrong.
+ *
+ * <p>Apparent fill is the effective bulk density of the discharge over the loose bulk density of the material; it can
+ * exceed 1 where the conveyor packs the material.
+ *
+ * @param lowestPossible below this an input is wrong; greater than 0
+ * @param lowestUsual below this the fill is implausible
+ * @param highestUsual above this the fill is implausible
+ * @param highestPossible above this an input is wrong
+ */
+public record FillLimits(double lowestPossible, double lowestUsual, double highestUsual, double highestPossible)
+        implements Serializable {
+
+    /** Usual from 0.5 to 1.15, possible from 0.3 to 1.3 (common practice, no source). */
+    public static final FillLimits COMMON = new FillLimits(0.3, 0.5, 1.15, 1.3);
+
+    /**
+     * Checks the order.
+     *
+     * @throws InvalidInputException unless 0 &lt; lowest possible ≤ lowest usual &lt; highest usual ≤ highest possible,
+     *     all finite
+     */
+    public FillLimits {
+        boolean ordered = lowestPossible > 0
+                && lowestPossible <= lowestUsual
+                && lowestUsual < highestUsual
+                && highestUsual <= highestPossible
+                && highestPossible <= Double.MAX_VALUE;
+        if (!ordered) {
+            throw new InvalidInputException(
+                    "limits of the apparent fill",
+                    "finite, greater than 0 and in rising order",
+                    lowestPossible + ", " + lowestUsual + ", " + highestUsual + ", " + highestPossible);
+        }
+    }
+
+    /**
+     * Whether a fill is usual.
+     *
+     * @param fill an apparent fill
+     * @return true within the usual range, limits included
+     */
+    public boolean isUsual(double fill) {
+        return fill >= lowestUsual && fill <= highestUsual;
+    }
+
+    /**
+     * Whether a fill can be.
+     *
+     * @param fill an apparent fill
+     * @return true within the possible range, limits included
+     */
+    public boolean isPossible(double fill) {
+        return fill >= lowestPossible && fill <= highestPossible;
+    }
+}

@@ -1,0 +1,141 @@
+package org.gritwright.core.verification;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import javax.measure.Quantity;
+import javax.measure.Unit;
+import javax.measure.quantity.Dimensionless;
+import javax.measure.quantity.Mass;
+import javax.measure.quantity.Time;
+import org.gritwright.core.finding.Finding;
+import org.gritwright.core.finding.FindingCode;
+import org.gritwright.core.measurement.StraightLine;
+import org.gritwright.units.Amounts;
+import org.gritwright.units.InvalidInputException;
+import org.gritwright.units.SpreadingUnits;
+
+/**
+ * What a start loses, told apart from a steady flow that is off target, by catches of different run times.
+ *
+ * <p>The count is regressed on the run time: N = a + b · t. Mass flow in the steady state is b times the calibration in
+ * force; a start loses −a revolutions, or the time −a ÷ b. One run time can't tell the two apart. What is counted in
+ * the run-down goes against the loss. Immutable, thread-safe, a value.
+ *
+ * @param lostMassPerStart mass that a start loses, in the unit of the caught mass; negative if a start gains
+ * @param lostTimePerStart the same as time at the steady flow
+ * @param steadyError steady flow ÷ target flow − 1, in per cent
+ * @param steadyErrorUncertainty its standard uncertainty by the spread about the line; none for two catches
+ * @param expectedMassOfShortestRun the expected mass of the shortest run, against which a loss is judged
+ * @param tolerance the caller's tolerance
+ */
+public record StartUp(
+        Quantity<Mass> lostMassPerStart,
+        Quantity<Time> lostTimePerStart,
+        Quantity<Dimensionless> steadyError,
+        Optional<Quantity<Dimensionless>> steadyErrorUncertainty,
+        Quantity<Mass> expectedMassOfShortestRun,
+        Tolerance tolerance) {
+
+    /**
+     * Separates the two.
+     *
+     * @param catches two catches or more, counted, at two different run times or more, with one calibration in force,
+     *     one target rate and one test speed
+     * @param tolerance beyond which part of an expected mass a loss or an error is remarkable
+     * @return the separation
+     * @throws InvalidInputException if a catch has no count, the conditions differ, there are no two different run
+     *     times, or the count doesn't grow with the time
+     */
+    public static StartUp separate(List<VerificationCatch> catches, Tolerance tolerance) {
+        if (catches.isEmpty()) {
+            throw new InvalidInputException("catches for the start-up loss", "two or more", "none");
+        }
+        VerificationCatch first = catches.get(0);
+        double[] seconds = new double[catches.size()];
+        double[] revolutions = new double[catches.size()];
+        for (int i = 0; i < seconds.length; i++) {
+            VerificationCatch one = catches.get(i);
+            boolean alike = one.inForce().equals(first.inForce())
+                    && one.run().targetRate().equals(first.run().targetRate())
+                    && one.run().testSpeed().equals(first.run().testSpeed());
+            if (!alike) {
+                throw new InvalidInputException(
+                        "catches for the start-up loss",
+                        "made with one calibration, target rate and test speed",
+                        "catch " + (i + 1) + " differs");
+            }
+            OptionalDouble counted = one.revolutions();
+            seconds[i] = one.run().seconds();
+            revolutions[i] = counted.orElseThrow(() ->
+                    new InvalidInputException("catches for the start-up loss", "counted or displayed", "neither"));
+        }
+        if (Arrays.stream(seconds).distinct().count() < 2) {
+            throw new InvalidInputException(
+                    "run times for the start-up loss", "two different ones or more", "all " + seconds[0] + " s");
+        }
+        StraightLine line = StraightLine.fit(seconds, revolutions);
+        if (!(line.slope() > 0)) {
+            throw new InvalidInputException("count", "growing with the run time", line.slope() + " rev/s");
+        }
+        double calibration = first.inForce().kilogramsPerRevolution();
+        double target = first.run().kilogramsPerSecond();
+        Unit<Mass> unit = first.caught().total().getUnit();
+        return new StartUp(
+                Amounts.ofSi(-line.intercept() * calibration, unit),
+                Amounts.ofSi(-line.intercept() / line.slope(), SpreadingUnits.SECOND),
+                Amounts.ofSi(line.slope() * calibration / target - 1, SpreadingUnits.PERCENT),
+                line.slopeUncertainty().isPresent()
+                        ? Optional.of(Amounts.ofSi(
+                                line.slopeUncertainty().getAsDouble() * calibration / target, SpreadingUnits.PERCENT))
+                        : Optional.empty(),
+                Amounts.ofSi(
+                        catches.stream()
+                                .mapToDouble(c -> c.run().expectedKilograms())
+                                .min()
+                                .orElseThrow(),
+                        unit),
+                tolerance);
+    }
+
+    /**
+     * Whether the catches can be separated: two run times or more, otherwise alike, all counted.
+     *
+     * @param catches any catches
+     * @return true if {@link #separate} has what it needs
+     */
+    public static boolean isSeparable(List<VerificationCatch> catches) {
+        return !catches.isEmpty()
+                && catches.stream().allMatch(c -> c.revolutions().isPresent())
+                && catches.stream().map(VerificationCatch::inForce).distinct().count() == 1
+                && catches.stream().map(c -> c.run().targetRate()).distinct().count() == 1
+                && catches.stream().map(c -> c.run().testSpeed()).distinct().count() == 1
+                && catches.stream()
+                                .mapToDouble(c -> c.run().seconds())
+                                .distinct()
+                                .count()
+                        > 1;
+    }
+
+    /**
+     * What a person should know.
+     *
+     * @return findings for a loss per start that is beyond the tolerance of the shortest run (a gain gets none), and
+     *     for a steady error beyond the tolerance
+     */
+    public List<Finding> findings() {
+        List<Finding> findings = new ArrayList<>();
+        double lost = Amounts.si(Mass.class, lostMassPerStart) / Amounts.si(Mass.class, expectedMassOfShortestRun);
+        if (lost > 0 && !tolerance.accepts(lost)) {
+            findings.add(Finding.of(
+                    FindingCode.START_UP_LOSS, Map.of("lostMass", lostMassPerStart, "lostTime", lostTimePerStart)));
+        }
+        if (!tolerance.accepts(Amounts.si(Dimensionless.class, steadyError))) {
+            findings.add(Finding.of(FindingCode.STEADY_FLOW_OFF, Map.of("error", steadyError)));
+        }
+        return findings;
+    }
+}

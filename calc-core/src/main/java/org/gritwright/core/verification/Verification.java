@@ -1,0 +1,284 @@
+package org.gritwright.core.verification;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import javax.measure.Quantity;
+import javax.measure.Unit;
+import javax.measure.quantity.Dimensionless;
+import javax.measure.quantity.Mass;
+import javax.measure.quantity.Time;
+import org.gritwright.core.calibration.ApparentFill;
+import org.gritwright.core.calibration.CalibrationFactor;
+import org.gritwright.core.calibration.CatchFindings;
+import org.gritwright.core.finding.Finding;
+import org.gritwright.core.finding.FindingCode;
+import org.gritwright.core.measurement.Comparison;
+import org.gritwright.core.spreader.ShaftCount;
+import org.gritwright.units.Amounts;
+import org.gritwright.units.SpreadingUnits;
+import org.gritwright.units.quantity.ApplicationRate;
+import org.gritwright.units.quantity.DischargePerRevolution;
+
+/**
+ * What a verification catch shows: the calibration error and, kept apart from it, the delivery error.
+ *
+ * <ul>
+ *   <li>calibration error = indicated ÷ caught − 1: is the calibration right?
+ *   <li>delivery error = indicated ÷ expected − 1: start-up, run-down, valve and speed limits. A slow start is not a
+ *       wrong calibration. Where nothing was counted or displayed it is caught ÷ expected − 1, and the only error there
+ *       is.
+ * </ul>
+ *
+ * <p>Definitions: common practice, no source. Immutable, thread-safe; everything is computed when it is made.
+ */
+public final class Verification {
+    private final VerificationCatch source;
+    private final Tolerance tolerance;
+    private final OptionalDouble revolutions;
+    private final OptionalDouble indicatedKilograms;
+    private final double caughtKilograms;
+    private final double deliveryError;
+    private final OptionalDouble calibrationError;
+    private final Optional<ApparentFill> apparentFill;
+    private final List<Finding> findings;
+    private final Optional<Correction> proposedCorrection;
+
+    Verification(VerificationCatch source, Tolerance tolerance, VerificationLimits limits, List<Finding> standing) {
+        this.source = source;
+        this.tolerance = tolerance;
+        this.revolutions = source.revolutions();
+        this.caughtKilograms = source.caught().kilograms();
+        this.indicatedKilograms = revolutions.isPresent()
+                ? OptionalDouble.of(revolutions.getAsDouble() * source.inForce().kilogramsPerRevolution())
+                : OptionalDouble.empty();
+        this.calibrationError = indicatedKilograms.isPresent()
+                ? OptionalDouble.of(indicatedKilograms.getAsDouble() / caughtKilograms - 1)
+                : OptionalDouble.empty();
+        this.deliveryError = believedKilograms() / source.run().expectedKilograms() - 1;
+        this.apparentFill = revolutions.isPresent()
+                ? Optional.of(ApparentFill.of(
+                        caughtKilograms / revolutions.getAsDouble(),
+                        // A display counts pulses too.
+                        source.counted().map(ShaftCount::isInPulses).orElse(true),
+                        source.inForce().spreader(),
+                        source.inForce().material(),
+                        source.inForce().opening(),
+                        limits.catches().fill()))
+                : Optional.empty();
+        List<Finding> found = dataFindings(limits);
+        boolean correctable = calibrationError.isPresent()
+                && found.stream().noneMatch(f -> f.code().doubtsData())
+                && standing.stream().noneMatch(f -> f.code().doubtsData());
+        boolean tooLarge = calibrationError.isPresent()
+                && !new Tolerance(limits.greatestCorrection()).accepts(calibrationError.getAsDouble());
+        if (tooLarge) {
+            found.add(Finding.of(
+                    FindingCode.CORRECTION_TOO_LARGE,
+                    Map.of("error", percent(calibrationError.getAsDouble()), "limit", limits.greatestCorrection())));
+        }
+        this.proposedCorrection = correctable && !tooLarge ? Optional.of(correction()) : Optional.empty();
+        found.addAll(errorFindings());
+        this.findings = List.copyOf(found);
+    }
+
+    private Correction correction() {
+        CalibrationFactor asFound = source.inForce().factor();
+        CalibrationFactor computed = asFound.withDischarge(
+                caughtKilograms / revolutions.getAsDouble(),
+                source.inForce().spreader().feedback());
+        CalibrationFactor toEnter =
+                source.inForce().displayStep().map(computed::roundedTo).orElse(computed);
+        return Correction.proposed(asFound, computed, toEnter, source);
+    }
+
+    private List<Finding> dataFindings(VerificationLimits limits) {
+        List<Finding> found = new ArrayList<>();
+        apparentFill.flatMap(ApparentFill::finding).ifPresent(found::add);
+        found.addAll(CatchFindings.ofMass(source.caught(), limits.catches()));
+        source.counted()
+                .ifPresent(c -> found.addAll(
+                        CatchFindings.ofCount(c, source.inForce().spreader().feedback(), limits.catches())));
+        if (source.counted().isPresent() && source.indicated().isPresent()) {
+            IndicatedMass display = source.indicated().get();
+            double difference = Math.abs(indicatedKilograms.getAsDouble() - source.shownKilograms());
+            double resolution = Amounts.si(Mass.class, display.resolution());
+            if (Comparison.isAbove(difference, resolution, source.shownKilograms())) {
+                found.add(Finding.of(
+                        FindingCode.COUNT_AND_DISPLAY_DISAGREE,
+                        Map.of("byCount", indicatedMass().orElseThrow(), "shown", display.shown())));
+            }
+        }
+        if (revolutions.isEmpty()) {
+            found.add(Finding.of(FindingCode.OPEN_LOOP));
+        }
+        return found;
+    }
+
+    private List<Finding> errorFindings() {
+        List<Finding> found = new ArrayList<>();
+        if (verdict() == Verdict.OUTSIDE_TOLERANCE) {
+            found.add(new Finding(
+                    FindingCode.TOLERANCE_MISSED,
+                    Map.of("error", calibrationError().orElseGet(this::deliveryError), "tolerance", tolerance.limit()),
+                    Map.of("which", calibrationError.isPresent() ? "calibration error" : "delivery error")));
+        }
+        if (!tolerance.accepts(deliveryError)) {
+            Map<String, Quantity<?>> numbers = new LinkedHashMap<>();
+            numbers.put("delivered", mass(believedKilograms()));
+            numbers.put("expected", mass(source.run().expectedKilograms()));
+            numbers.put("error", percent(Math.abs(deliveryError)));
+            equivalentLostTime().ifPresent(time -> numbers.put("lostTime", time));
+            found.add(Finding.of(deliveryError < 0 ? FindingCode.SHORTFALL : FindingCode.OVERRUN, numbers));
+        }
+        return found;
+    }
+
+    /** What the truck believes it laid; where it believes nothing, what was caught. */
+    private double believedKilograms() {
+        return indicatedKilograms.orElse(caughtKilograms);
+    }
+
+    private Quantity<Mass> mass(double kilograms) {
+        Unit<Mass> unit = source.caught().total().getUnit();
+        return Amounts.ofSi(kilograms, unit);
+    }
+
+    private static Quantity<Dimensionless> percent(double ratio) {
+        return Amounts.ofSi(ratio, SpreadingUnits.PERCENT);
+    }
+
+    /**
+     * The catch.
+     *
+     * @return the catch that was assessed
+     */
+    public VerificationCatch source() {
+        return source;
+    }
+
+    /**
+     * The tolerance it was held against.
+     *
+     * @return the caller's tolerance
+     */
+    public Tolerance tolerance() {
+        return tolerance;
+    }
+
+    /**
+     * The expected mass.
+     *
+     * @return target rate × test distance, in the unit of the caught mass
+     */
+    public Quantity<Mass> expectedMass() {
+        return mass(source.run().expectedKilograms());
+    }
+
+    /**
+     * The indicated mass.
+     *
+     * @return revolutions × the calibration in force, in the unit of the caught mass; none if nothing was counted or
+     *     displayed
+     */
+    public Optional<Quantity<Mass>> indicatedMass() {
+        return indicatedKilograms.isPresent() ? Optional.of(mass(indicatedKilograms.getAsDouble())) : Optional.empty();
+    }
+
+    /**
+     * The calibration error, indicated ÷ caught − 1.
+     *
+     * @return the error in per cent; none if nothing was counted or displayed
+     */
+    public Optional<Quantity<Dimensionless>> calibrationError() {
+        return calibrationError.isPresent() ? Optional.of(percent(calibrationError.getAsDouble())) : Optional.empty();
+    }
+
+    /**
+     * The delivery error, indicated ÷ expected − 1; caught ÷ expected − 1 where nothing was counted or displayed.
+     *
+     * @return the error in per cent; negative is a shortfall, positive an overrun
+     */
+    public Quantity<Dimensionless> deliveryError() {
+        return percent(deliveryError);
+    }
+
+    /**
+     * The time for which the target mass flow would have had to be missing to make the shortfall. One run can't tell
+     * whether it was: see {@link StartUp}.
+     *
+     * @return shortfall ÷ target mass flow; none without a shortfall
+     */
+    public Optional<Quantity<Time>> equivalentLostTime() {
+        double shortfall = source.run().expectedKilograms() - believedKilograms();
+        return shortfall > 0
+                ? Optional.of(Amounts.ofSi(shortfall / source.run().kilogramsPerSecond(), SpreadingUnits.SECOND))
+                : Optional.empty();
+    }
+
+    /**
+     * The rate that was really delivered, caught ÷ test distance.
+     *
+     * @return the rate, in the unit of the target rate
+     */
+    public Quantity<ApplicationRate> deliveredRate() {
+        return Amounts.ofSi(
+                caughtKilograms / source.run().metres(),
+                source.run().targetRate().getUnit());
+    }
+
+    /**
+     * What this catch alone says the discharge per revolution is.
+     *
+     * @param unit the wanted unit
+     * @return caught ÷ revolutions; none if nothing was counted or displayed
+     */
+    public Optional<Quantity<DischargePerRevolution>> dischargePerRevolution(Unit<DischargePerRevolution> unit) {
+        return revolutions.isPresent()
+                ? Optional.of(Amounts.ofSi(caughtKilograms / revolutions.getAsDouble(), unit))
+                : Optional.empty();
+    }
+
+    /**
+     * The apparent fill of this catch.
+     *
+     * @return the fill; none if nothing was counted or displayed
+     */
+    public Optional<ApparentFill> apparentFill() {
+        return apparentFill;
+    }
+
+    /**
+     * The verdict on the calibration error; on the delivery error where there is no other.
+     *
+     * @return whether it is within the tolerance
+     */
+    public Verdict verdict() {
+        return tolerance.accepts(calibrationError.orElse(deliveryError))
+                ? Verdict.WITHIN_TOLERANCE
+                : Verdict.OUTSIDE_TOLERANCE;
+    }
+
+    /**
+     * The calibration that this catch calls for, caught ÷ revolutions. Whether to enter it is another matter: within
+     * tolerance there is no need.
+     *
+     * @return the correction; none if nothing was counted or displayed, while a finding doubts the data, or beyond the
+     *     greatest correction
+     */
+    public Optional<Correction> proposedCorrection() {
+        return proposedCorrection;
+    }
+
+    /**
+     * What a person should know.
+     *
+     * @return the findings, possibly none
+     */
+    public List<Finding> findings() {
+        return findings;
+    }
+}

@@ -1,0 +1,150 @@
+package org.gritwright.core.verification;
+
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import javax.measure.Quantity;
+import javax.measure.quantity.Mass;
+import org.gritwright.core.calibration.CalibrationInForce;
+import org.gritwright.core.finding.Finding;
+import org.gritwright.core.spreader.ShaftCount;
+import org.gritwright.core.weighing.CaughtMass;
+import org.gritwright.units.Amounts;
+import org.gritwright.units.InvalidInputException;
+
+/**
+ * A catch made to check a calibration: the calibration in force, the run, what was counted or displayed, and what was
+ * caught.
+ *
+ * <p>A displayed mass belongs to the calibration that was in force when it was displayed, and is turned into
+ * revolutions with it once. So the corrected discharge per revolution is caught ÷ revolutions, whatever the display
+ * holds later, and the same catch never corrects twice. Immutable, thread-safe, a value.
+ *
+ * @param inForce the calibration in force during the catch
+ * @param run the test run
+ * @param caught what was caught
+ * @param counted what was counted, if anything
+ * @param indicated what the display showed, if anything
+ */
+public record VerificationCatch(
+        CalibrationInForce inForce,
+        TestRun run,
+        CaughtMass caught,
+        Optional<ShaftCount> counted,
+        Optional<IndicatedMass> indicated) {
+    /**
+     * Checks that the count goes with the drive.
+     *
+     * @throws InvalidInputException if pulses were counted and the drive has no sensor
+     */
+    public VerificationCatch {
+        Objects.requireNonNull(run, "run");
+        Objects.requireNonNull(caught, "caught");
+        Objects.requireNonNull(indicated, "indicated");
+        counted.ifPresent(c -> c.revolutions(inForce.spreader().feedback()));
+    }
+
+    /**
+     * A catch for which nothing was counted or displayed; add what was with {@link #counted(ShaftCount)} and {@link
+     * #indicated(Quantity, Quantity)}.
+     *
+     * @param inForce the calibration in force
+     * @param run the test run
+     * @param caught what was caught
+     * @return the catch
+     */
+    public static VerificationCatch of(CalibrationInForce inForce, TestRun run, CaughtMass caught) {
+        return new VerificationCatch(inForce, run, caught, Optional.empty(), Optional.empty());
+    }
+
+    /**
+     * The same catch with what was counted.
+     *
+     * @param count pulses or revolutions
+     * @return the catch
+     */
+    public VerificationCatch counted(ShaftCount count) {
+        return new VerificationCatch(inForce, run, caught, Optional.of(count), indicated);
+    }
+
+    /**
+     * The same catch with what the display showed.
+     *
+     * @param shown the mass shown
+     * @param resolution the display's step
+     * @return the catch
+     */
+    public VerificationCatch indicated(Quantity<Mass> shown, Quantity<Mass> resolution) {
+        return new VerificationCatch(inForce, run, caught, counted, Optional.of(new IndicatedMass(shown, resolution)));
+    }
+
+    /**
+     * The revolutions of the sensed shaft: counted, or else the displayed mass by the calibration in force.
+     *
+     * @return revolutions, greater than zero; none if nothing was counted or displayed
+     */
+    public OptionalDouble revolutions() {
+        if (counted.isPresent()) {
+            return OptionalDouble.of(
+                    counted.get().revolutions(inForce.spreader().feedback()));
+        }
+        return indicated.isPresent()
+                ? OptionalDouble.of(shownKilograms() / inForce.kilogramsPerRevolution())
+                : OptionalDouble.empty();
+    }
+
+    /** The displayed mass; only asked for where there is one. */
+    double shownKilograms() {
+        return Amounts.si(Mass.class, indicated.orElseThrow().shown());
+    }
+
+    /**
+     * Whether two catches were made with one spreader, material and gate opening, whatever calibration was in force.
+     */
+    boolean isComparableWith(VerificationCatch other) {
+        return inForce.spreader().equals(other.inForce.spreader())
+                && inForce.material().equals(other.inForce.material())
+                && inForce.opening().equals(other.inForce.opening());
+    }
+
+    /**
+     * Whether two catches are the same discharge, whatever calibration they are held against. Without a count the
+     * displayed mass tells: as it was, or as another calibration would have shown the same revolutions.
+     */
+    boolean isSameDischarge(VerificationCatch other) {
+        if (!run.equals(other.run) || !caught.equals(other.caught) || !counted.equals(other.counted)) {
+            return false;
+        }
+        if (counted.isPresent() || indicated.equals(other.indicated)) {
+            return true;
+        }
+        return indicated.isPresent()
+                && other.indicated.isPresent()
+                && Math.abs(revolutions().orElseThrow() - other.revolutions().orElseThrow())
+                        <= Amounts.si(Mass.class, indicated.get().resolution()) / inForce.kilogramsPerRevolution();
+    }
+
+    /**
+     * Assesses the catch within the common limits.
+     *
+     * @param tolerance the caller's tolerance
+     * @return the verification
+     */
+    public Verification assess(Tolerance tolerance) {
+        return assess(tolerance, VerificationLimits.COMMON, List.of());
+    }
+
+    /**
+     * Assesses the catch.
+     *
+     * @param tolerance the caller's tolerance
+     * @param limits where a verification begins to be remarkable
+     * @param standing findings about the calibration in force that still stand; one that doubts the data forbids a
+     *     correction
+     * @return the verification
+     */
+    public Verification assess(Tolerance tolerance, VerificationLimits limits, List<Finding> standing) {
+        return new Verification(this, tolerance, limits, standing);
+    }
+}

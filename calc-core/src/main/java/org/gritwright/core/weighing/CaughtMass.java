@@ -1,0 +1,137 @@
+package org.gritwright.core.weighing;
+
+import java.math.BigDecimal;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.stream.Collectors;
+import javax.measure.Quantity;
+import javax.measure.Unit;
+import javax.measure.quantity.Mass;
+import org.gritwright.core.finding.Finding;
+import org.gritwright.core.finding.FindingCode;
+import org.gritwright.core.measurement.Comparison;
+import org.gritwright.units.Amounts;
+import org.gritwright.units.InvalidInputException;
+
+/**
+ * What one catch caught: the sum of gross − tare over its containers, weighed on one scale on one day.
+ *
+ * <p>Immutable, thread-safe, a value.
+ *
+ * @param scale the scale
+ * @param weighedOn the day of weighing
+ * @param weighings the containers, one or more
+ */
+public record CaughtMass(Scale scale, LocalDate weighedOn, List<Weighing> weighings) {
+    /** Tares that differ by more than this are worth a second look (common practice, no source). */
+    private static final double UNEQUAL_TARES = 2;
+
+    /** A reading may miss its test weight by this many divisions (common practice, no source). */
+    private static final double DIVISIONS_OFF = 1;
+
+    /**
+     * Checks the values and copies the list.
+     *
+     * @throws InvalidInputException if there is no container, a gross is beyond the scale's capacity, or nothing was
+     *     caught; it names the containers
+     */
+    public CaughtMass {
+        Objects.requireNonNull(scale, "scale");
+        Objects.requireNonNull(weighedOn, "weighedOn");
+        weighings = List.copyOf(weighings);
+        if (weighings.isEmpty()) {
+            throw new InvalidInputException("containers of a catch", "one or more", "none");
+        }
+        double capacity = Amounts.si(Mass.class, scale.capacity());
+        for (Weighing weighing : weighings) {
+            if (Comparison.isAbove(Amounts.si(Mass.class, weighing.gross()), capacity)) {
+                throw new InvalidInputException(
+                        "gross of container " + weighing.container(),
+                        "at most the capacity of scale " + scale.id() + ", " + Amounts.format(scale.capacity()),
+                        Amounts.format(weighing.gross()));
+            }
+        }
+        if (!(sum(weighings).getValue().doubleValue() > 0)) {
+            String containers = weighings.stream().map(Weighing::container).collect(Collectors.joining(", "));
+            throw new InvalidInputException(
+                    "caught mass in container " + containers, "greater than 0", Amounts.format(sum(weighings)));
+        }
+    }
+
+    /**
+     * What was caught.
+     *
+     * @param scale the scale
+     * @param weighedOn the day of weighing
+     * @param weighings the containers
+     * @return the caught mass
+     * @throws InvalidInputException as for the full form
+     */
+    public static CaughtMass of(Scale scale, LocalDate weighedOn, Weighing... weighings) {
+        return new CaughtMass(scale, weighedOn, List.of(weighings));
+    }
+
+    /**
+     * The caught mass.
+     *
+     * @return the sum of gross − tare, in the unit of the first gross
+     */
+    public Quantity<Mass> total() {
+        return sum(weighings);
+    }
+
+    /**
+     * The caught mass as a number.
+     *
+     * @return kilograms, greater than zero
+     */
+    public double kilograms() {
+        return Amounts.si(Mass.class, total());
+    }
+
+    private static Quantity<Mass> sum(List<Weighing> weighings) {
+        Unit<Mass> unit = weighings.get(0).gross().getUnit();
+        BigDecimal sum = weighings.stream()
+                .map(weighing -> Weighing.decimal(weighing.net(), unit))
+                .reduce(BigDecimal.ZERO, BigDecimal::add);
+        return Amounts.of(sum.doubleValue(), unit);
+    }
+
+    /**
+     * What a person should know about the weighing: unequal tares, and a scale that was not checked or failed its check
+     * that day.
+     *
+     * @return the findings, possibly none
+     */
+    public List<Finding> findings() {
+        List<Finding> findings = new ArrayList<>();
+        Comparator<Quantity<Mass>> byMass = Comparator.comparingDouble(mass -> Amounts.si(Mass.class, mass));
+        List<Quantity<Mass>> tares =
+                weighings.stream().map(Weighing::tare).sorted(byMass).toList();
+        Quantity<Mass> lowest = tares.get(0);
+        Quantity<Mass> highest = tares.get(tares.size() - 1);
+        if (Comparison.isAbove(Amounts.si(Mass.class, highest), UNEQUAL_TARES * Amounts.si(Mass.class, lowest))) {
+            findings.add(Finding.of(FindingCode.TARES_UNEQUAL, Map.of("lowest", lowest, "highest", highest)));
+        }
+        List<ScaleCheck> sameDay =
+                scale.checks().stream().filter(c -> c.on().equals(weighedOn)).toList();
+        if (sameDay.isEmpty()) {
+            findings.add(new Finding(FindingCode.SCALE_NOT_CHECKED, Map.of(), Map.of("scale", scale.id())));
+        }
+        for (ScaleCheck check : sameDay) {
+            double testWeight = Amounts.si(Mass.class, check.testWeight());
+            double miss = Math.abs(Amounts.si(Mass.class, check.reading()) - testWeight);
+            if (Comparison.isAbove(miss, DIVISIONS_OFF * Amounts.si(Mass.class, scale.division()), testWeight)) {
+                findings.add(new Finding(
+                        FindingCode.SCALE_CHECK_MISSED,
+                        Map.of("reading", check.reading(), "testWeight", check.testWeight()),
+                        Map.of("scale", scale.id())));
+            }
+        }
+        return List.copyOf(findings);
+    }
+}

@@ -1,0 +1,51 @@
+package org.gritwright.core.weighing;
+
+import java.math.BigDecimal;
+import javax.measure.Quantity;
+import javax.measure.Unit;
+import javax.measure.quantity.Mass;
+import org.gritwright.core.measurement.Require;
+import org.gritwright.units.Amounts;
+import org.gritwright.units.InvalidInputException;
+
+/**
+ * One container weighed full and empty. Immutable, thread-safe, a value.
+ *
+ * @param container the container's name, for messages
+ * @param gross the mass with what was caught, 0 or more
+ * @param tare the mass of the empty container, 0 or more; there is no default: zero must be said
+ */
+public record Weighing(String container, Quantity<Mass> gross, Quantity<Mass> tare) {
+    /**
+     * Checks the values.
+     *
+     * @throws InvalidInputException if a mass is negative or the gross is below the tare; it names the container
+     */
+    public Weighing {
+        Require.text("container", container);
+        Require.notNegative("tare of container " + container, Mass.class, tare);
+        Require.notNegative("gross of container " + container, Mass.class, gross);
+        if (net().getValue().doubleValue() < 0) {
+            throw new InvalidInputException(
+                    "gross of container " + container,
+                    "at least its tare, " + Amounts.format(tare),
+                    Amounts.format(gross));
+        }
+    }
+
+    /**
+     * What was caught in the container. Subtracted in decimals: 236.1 lb − 4.3 lb is 231.8 lb, not the
+     * 231.79999999999998 lb of binary numbers.
+     *
+     * @return gross − tare, in the unit of the gross
+     */
+    public Quantity<Mass> net() {
+        Unit<Mass> unit = gross.getUnit();
+        return Amounts.of(decimal(gross, unit).subtract(decimal(tare, unit)).doubleValue(), unit);
+    }
+
+    /** The number of a mass in a unit, as the decimal that a person would write. */
+    static BigDecimal decimal(Quantity<Mass> mass, Unit<Mass> unit) {
+        return BigDecimal.valueOf(Amounts.in(mass, unit));
+    }
+}

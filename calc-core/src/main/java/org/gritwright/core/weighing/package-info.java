@@ -1,0 +1,2 @@
+/** Scales, containers and the mass that a catch caught. */
+package org.gritwright.core.weighing;

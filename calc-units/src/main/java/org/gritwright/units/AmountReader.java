@@ -1,0 +1,111 @@
+package org.gritwright.units;
+
+import java.util.Locale;
+import javax.measure.Quantity;
+
+/** Reads a number and a unit, strictly: every refusal quotes the text and says at which character reading stopped. */
+final class AmountReader {
+    private static final int QUOTED = 100;
+
+    /** What a text says. */
+    record Reading(double number, UnitSymbol<?> row) {}
+
+    /** {@code null} when any kind will do. */
+    private final Class<?> kind;
+
+    private final String kindName;
+    private final String text;
+
+    private AmountReader(Class<?> kind, String kindName, String text) {
+        this.kind = kind;
+        this.kindName = kindName;
+        this.text = text;
+    }
+
+    static Reading read(Class<? extends Quantity<?>> kind, String text) {
+        SymbolTable.checkKind(kind);
+        return new AmountReader(kind, UnitSymbol.kindName(kind), text).read();
+    }
+
+    static Reading readAny(String text) {
+        return new AmountReader(null, "quantity", text).read();
+    }
+
+    private Reading read() {
+        int end = DecimalText.endOfNumber(text);
+        String slip = DecimalText.slip(text, end);
+        if (slip != null) {
+            throw refusal(slip, end);
+        }
+        checkSpacing(end);
+        UnitSymbol<?> row = row(text.startsWith(" ", end) ? end + 1 : end);
+        return new Reading(number(end), row);
+    }
+
+    private void checkSpacing(int end) {
+        int last = text.length() - 1;
+        if (end > last) {
+            return;
+        }
+        if (isSpace(text.charAt(last))) {
+            throw refusal("no space at the end", last);
+        }
+        char next = text.charAt(end);
+        if (isSpace(next)) {
+            if (next != ' ') {
+                throw refusal("an ordinary space or none after the number", end);
+            }
+            char afterNext = text.charAt(end + 1);
+            if (isSpace(afterNext)) {
+                throw refusal("one space at most after the number", end + 1);
+            }
+            if (afterNext >= '0' && afterNext <= '9') {
+                throw refusal("no space within a number", end);
+            }
+        }
+    }
+
+    private static boolean isSpace(char c) {
+        return Character.isWhitespace(c) || Character.isSpaceChar(c);
+    }
+
+    private double number(int end) {
+        String digits = text.substring(0, end);
+        double value = Double.parseDouble(digits);
+        if (Double.isInfinite(value) || (value == 0 && DecimalText.isNonZero(digits))) {
+            throw new InvalidInputException(
+                    kindName, "within the range of a double, about 5e-324 to 1.8e308", quoted() + ", at character 1");
+        }
+        return value;
+    }
+
+    private UnitSymbol<?> row(int start) {
+        String spelling = text.substring(start);
+        SymbolTable.Entry<?> entry = SymbolTable.bySpelling(spelling);
+        if (entry != null && (kind == null || entry.row().kind().equals(kind))) {
+            return entry.row();
+        }
+        if (entry == null || spelling.isEmpty()) {
+            throw refusal(NearestSymbols.instead(kind, spelling), start);
+        }
+        String found = UnitSymbol.kindName(entry.row().kind());
+        throw refusal("\"" + spelling + "\" is a unit of " + found, start);
+    }
+
+    private InvalidInputException refusal(String why, int position) {
+        String wanted = kind == null ? "a number and a unit" : "a number and a unit of " + kindName;
+        return new InvalidInputException(
+                kindName, wanted + " (" + why + ")", quoted() + ", at character " + (position + 1));
+    }
+
+    /** The text between quotation marks, shortened when long; what can't be seen is written as its code. */
+    private String quoted() {
+        StringBuilder quoted = new StringBuilder("\"");
+        for (char c : text.substring(0, Math.min(text.length(), QUOTED)).toCharArray()) {
+            boolean invisible =
+                    Character.isISOControl(c) || (isSpace(c) && c != ' ') || Character.getType(c) == Character.FORMAT;
+            quoted.append(invisible ? String.format(Locale.ROOT, "\\u%04x", (int) c) : String.valueOf(c));
+        }
+        return quoted.append(text.length() > QUOTED ? "…\"" : "\"").toString();
+    }
+}

@@ -1,0 +1,98 @@
+package org.gritwright.units;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+
+/** What may have been meant by a unit that the symbol table doesn't have. */
+final class NearestSymbols {
+
+    /** A letter in the wrong case is a smaller slip than another letter. */
+    private static final int WRONG_CASE = 1;
+
+    private static final int EDIT = 3;
+
+    /** Farther away than this is not what was meant. */
+    private static final int NEAR = 3 * EDIT;
+
+    private static final int SUGGESTIONS = 3;
+
+    private record Near(String symbol, int distance) {}
+
+    private NearestSymbols() {}
+
+    /** What is wrong with a spelling of a kind's unit ({@code null}: of any unit), and what to write instead. */
+    static String instead(Class<?> kind, String spelling) {
+        if (spelling.isEmpty()) {
+            return "no unit; known: " + quoted(symbolsOf(kind));
+        }
+        List<String> nearest = nearest(kind, spelling);
+        if (!nearest.isEmpty()) {
+            return "unknown unit; nearest: " + quoted(nearest.stream());
+        }
+        return kind == null ? "unknown unit" : "unknown unit; known: " + quoted(symbolsOf(kind));
+    }
+
+    private static Stream<String> symbolsOf(Class<?> kind) {
+        return SymbolTable.ROWS.stream()
+                .filter(row -> row.kind().equals(kind))
+                .map(UnitSymbol::symbol)
+                .filter(symbol -> !symbol.isEmpty());
+    }
+
+    private static String quoted(Stream<String> symbols) {
+        return symbols.map(symbol -> "\"" + symbol + "\"").collect(Collectors.joining(", "));
+    }
+
+    private static List<String> nearest(Class<?> kind, String spelling) {
+        return SymbolTable.spellings().entrySet().stream()
+                .filter(known -> kind == null || known.getValue().row().kind().equals(kind))
+                .filter(known -> mayBeNear(known.getKey(), spelling))
+                .map(known -> near(known, spelling))
+                .filter(near -> near.distance() <= NEAR)
+                .sorted(Comparator.comparingInt(Near::distance).thenComparing(Near::symbol))
+                .map(Near::symbol)
+                .distinct()
+                .limit(SUGGESTIONS)
+                .toList();
+    }
+
+    /** Leaves out what is too long or too short to be near, so that a page of text costs nothing. */
+    private static boolean mayBeNear(String known, String spelling) {
+        return !known.isEmpty() && Math.abs(known.length() - spelling.length()) * EDIT <= NEAR;
+    }
+
+    private static Near near(Map.Entry<String, SymbolTable.Entry<?>> known, String spelling) {
+        int distance = distance(spelling, known.getKey());
+        boolean nothingInCommon =
+                distance >= EDIT * Math.max(spelling.length(), known.getKey().length());
+        return new Near(known.getValue().row().symbol(), nothingInCommon ? Integer.MAX_VALUE : distance);
+    }
+
+    /** Levenshtein distance, with a smaller cost for a letter in the wrong case. */
+    private static int distance(String a, String b) {
+        int[] previous = new int[b.length() + 1];
+        for (int j = 0; j <= b.length(); j++) {
+            previous[j] = j * EDIT;
+        }
+        for (int i = 1; i <= a.length(); i++) {
+            int[] current = new int[b.length() + 1];
+            current[0] = i * EDIT;
+            for (int j = 1; j <= b.length(); j++) {
+                int changed = previous[j - 1] + change(a.charAt(i - 1), b.charAt(j - 1));
+                current[j] = Math.min(changed, Math.min(previous[j], current[j - 1]) + EDIT);
+            }
+            previous = current;
+        }
+        return previous[b.length()];
+    }
+
+    private static int change(char a, char b) {
+        if (a == b) {
+            return 0;
+        }
+        return Character.toLowerCase(a) == Character.toLowerCase(b) ? WRONG_CASE : EDIT;
+    }
+}

@@ -1,0 +1,149 @@
+package org.gritwright.units;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+import javax.measure.Quantity;
+import javax.measure.Unit;
+
+/** Look-ups over the symbol rows, made once; immutable afterwards. */
+final class SymbolTable {
+
+    /** A row with its exact factor to the system unit; {@code null} for a scale with an offset, such as °C. */
+    record Entry<Q extends Quantity<Q>>(UnitSymbol<Q> row, FactorPair factors) {}
+
+    static final List<UnitSymbol<?>> ROWS = SymbolRows.all();
+
+    private static final List<Entry<?>> ENTRIES =
+            ROWS.stream().<Entry<?>>map(SymbolTable::entry).toList();
+    private static final Map<Class<?>, List<Entry<?>>> BY_KIND;
+    private static final Map<String, Entry<?>> BY_SPELLING;
+
+    static {
+        Map<Class<?>, List<Entry<?>>> byKind = new LinkedHashMap<>();
+        Map<String, Entry<?>> bySpelling = new HashMap<>();
+        for (Entry<?> entry : ENTRIES) {
+            UnitSymbol<?> row = entry.row();
+            byKind.computeIfAbsent(row.kind(), kind -> new ArrayList<>()).add(entry);
+            putOnce(bySpelling, row.symbol(), entry);
+            row.spellings().forEach(spelling -> putOnce(bySpelling, spelling, entry));
+        }
+        byKind.replaceAll((kind, entries) -> List.copyOf(entries));
+        BY_KIND = Collections.unmodifiableMap(byKind);
+        BY_SPELLING = Map.copyOf(bySpelling);
+    }
+
+    private SymbolTable() {}
+
+    private static <Q extends Quantity<Q>> Entry<Q> entry(UnitSymbol<Q> row) {
+        return new Entry<>(row, FactorPair.toSystemUnit(row.unit()).orElse(null));
+    }
+
+    private static <K> void putOnce(Map<K, Entry<?>> map, K key, Entry<?> entry) {
+        if (map.put(key, entry) != null) {
+            throw new IllegalStateException(
+                    "twice in the symbol table: " + entry.row().name());
+        }
+    }
+
+    /**
+     * The entry of a unit, or {@code null}. The units of this library are found by identity, equal ones made elsewhere by
+     * comparison. There is no hash map: Indriya hashes a product in the order of its factors' printed symbols, which any
+     * code in the JVM may relabel.
+     */
+    private static Entry<?> find(Unit<?> unit) {
+        for (Entry<?> entry : ENTRIES) {
+            if (entry.row().unit() == unit) {
+                return entry;
+            }
+        }
+        for (Entry<?> entry : ENTRIES) {
+            if (entry.row().unit().equals(unit)) {
+                return entry;
+            }
+        }
+        return null;
+    }
+
+    @SuppressWarnings("unchecked") // a unit's row was made with the unit's own type
+    static <Q extends Quantity<Q>> Entry<Q> entryOf(Unit<Q> unit) {
+        Entry<?> entry = find(unit);
+        if (entry == null) {
+            throw new InvalidInputException("unit", "one of the symbol table", describe(unit));
+        }
+        return (Entry<Q>) entry;
+    }
+
+    @SuppressWarnings("unchecked") // the kind was compared
+    static <Q extends Quantity<Q>> Entry<Q> entryOf(Class<Q> kind, Unit<Q> unit) {
+        Entry<?> entry = entryOf(unit);
+        if (!entry.row().kind().equals(kind)) {
+            throw wrongKind(kind, entry.row());
+        }
+        return (Entry<Q>) entry;
+    }
+
+    static <Q extends Quantity<Q>> List<UnitSymbol<Q>> rowsOf(Class<Q> kind) {
+        return entriesOf(kind).stream().map(Entry::row).collect(Collectors.toUnmodifiableList());
+    }
+
+    static <Q extends Quantity<Q>> Unit<Q> tradeUnit(Class<Q> kind, TradeSystem system) {
+        List<UnitSymbol<Q>> rows = rowsOf(kind);
+        for (TradeSystem wanted : List.of(system, TradeSystem.ANY)) {
+            for (UnitSymbol<Q> row : rows) {
+                if (row.system() == wanted) {
+                    return row.unit();
+                }
+            }
+        }
+        return rows.get(0).unit();
+    }
+
+    @SuppressWarnings("unchecked") // lists are filed under their own kind
+    private static <Q extends Quantity<Q>> List<Entry<Q>> entriesOf(Class<Q> kind) {
+        List<?> entries = BY_KIND.get(kind);
+        if (entries == null) {
+            throw unknownKind(kind);
+        }
+        return (List<Entry<Q>>) entries;
+    }
+
+    /** The row with this spelling, or {@code null}. */
+    static Entry<?> bySpelling(String spelling) {
+        return BY_SPELLING.get(spelling);
+    }
+
+    /** Every accepted spelling with its entry. */
+    static Map<String, Entry<?>> spellings() {
+        return BY_SPELLING;
+    }
+
+    static void checkKind(Class<?> kind) {
+        if (!BY_KIND.containsKey(kind)) {
+            throw unknownKind(kind);
+        }
+    }
+
+    private static InvalidInputException unknownKind(Class<?> kind) {
+        return new InvalidInputException("kind of quantity", "one of the symbol table", kind.getName());
+    }
+
+    static InvalidInputException wrongKind(Class<?> wanted, UnitSymbol<?> row) {
+        return new InvalidInputException(
+                "unit",
+                "one of " + UnitSymbol.kindName(wanted),
+                "\"" + row.label() + "\" is one of " + UnitSymbol.kindName(row.kind()));
+    }
+
+    /** A unit's symbol where it has one; never JSR 385's own text, which is read with the reader's locale. */
+    static String describe(Unit<?> unit) {
+        Entry<?> entry = find(unit);
+        return entry == null
+                ? "a unit of dimension " + unit.getDimension()
+                : "\"" + entry.row().label() + "\"";
+    }
+}
