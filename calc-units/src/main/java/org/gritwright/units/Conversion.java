@@ -156,7 +156,7 @@ public final class Conversion implements Serializable {
 
     private InvalidInputException notFinite(String field, double value) {
         return new InvalidInputException(
-                field, "finite in " + toLabel + " after conversion from " + fromLabel, String.valueOf(value));
+                field, "finite after conversion from " + fromLabel + " to " + toLabel, String.valueOf(value));
     }
 
     /**

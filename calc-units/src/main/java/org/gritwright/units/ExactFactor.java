@@ -4,6 +4,7 @@ import java.io.Serializable;
 import java.math.BigDecimal;
 import java.math.BigInteger;
 import java.math.MathContext;
+import java.math.RoundingMode;
 
 /**
  * A positive exact rational: how many of one unit make one of another, without rounding.
@@ -57,7 +58,8 @@ public record ExactFactor(BigInteger numerator, BigInteger denominator) implemen
      * @return the decimal value
      */
     public BigDecimal toDecimal(int digits) {
-        return new BigDecimal(numerator).divide(new BigDecimal(denominator), new MathContext(digits));
+        return new BigDecimal(numerator)
+                .divide(new BigDecimal(denominator), new MathContext(digits, RoundingMode.HALF_EVEN));
     }
 
     /**

@@ -2,7 +2,6 @@ package org.gritwright.units;
 
 import java.util.Comparator;
 import java.util.List;
-import java.util.Map;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
@@ -47,32 +46,39 @@ final class NearestSymbols {
     }
 
     private static List<String> nearest(Class<?> kind, String spelling) {
-        return SymbolTable.spellings().entrySet().stream()
-                .filter(known -> kind == null || known.getValue().row().kind().equals(kind))
-                .filter(known -> mayBeNear(known.getKey(), spelling))
-                .map(known -> near(known, spelling))
+        return SymbolTable.ROWS.stream()
+                .filter(row -> kind == null || row.kind().equals(kind))
+                .filter(row -> !row.symbol().isEmpty())
+                .map(row -> new Near(row.symbol(), distance(spelling, row)))
                 .filter(near -> near.distance() <= NEAR)
                 .sorted(Comparator.comparingInt(Near::distance).thenComparing(Near::symbol))
                 .map(Near::symbol)
-                .distinct()
                 .limit(SUGGESTIONS)
                 .toList();
     }
 
-    /** Leaves out what is too long or too short to be near, so that a page of text costs nothing. */
-    private static boolean mayBeNear(String known, String spelling) {
-        return !known.isEmpty() && Math.abs(known.length() - spelling.length()) * EDIT <= NEAR;
+    /** The distance to what a unit is called that is nearest: symbol, another spelling, or full name. */
+    private static int distance(String spelling, UnitSymbol<?> row) {
+        return Stream.concat(Stream.of(row.symbol(), row.name()), row.spellings().stream())
+                .filter(called -> mayBeNear(called, spelling))
+                .mapToInt(called -> distance(called, spelling))
+                .min()
+                .orElse(Integer.MAX_VALUE);
     }
 
-    private static Near near(Map.Entry<String, SymbolTable.Entry<?>> known, String spelling) {
-        int distance = distance(spelling, known.getKey());
-        boolean nothingInCommon =
-                distance >= EDIT * Math.max(spelling.length(), known.getKey().length());
-        return new Near(known.getValue().row().symbol(), nothingInCommon ? Integer.MAX_VALUE : distance);
+    /** Leaves out what is too long or too short to be near, so that a page of text costs nothing. */
+    private static boolean mayBeNear(String called, String spelling) {
+        return Math.abs(called.length() - spelling.length()) * EDIT <= NEAR;
+    }
+
+    /** Farther than any limit when less than half is the same. */
+    private static int distance(String a, String b) {
+        int distance = editDistance(a, b);
+        return 2 * distance > EDIT * Math.max(a.length(), b.length()) ? Integer.MAX_VALUE : distance;
     }
 
     /** Levenshtein distance, with a smaller cost for a letter in the wrong case. */
-    private static int distance(String a, String b) {
+    private static int editDistance(String a, String b) {
         int[] previous = new int[b.length() + 1];
         for (int j = 0; j <= b.length(); j++) {
             previous[j] = j * EDIT;

@@ -117,11 +117,6 @@ final class SymbolTable {
         return BY_SPELLING.get(spelling);
     }
 
-    /** Every accepted spelling with its entry. */
-    static Map<String, Entry<?>> spellings() {
-        return BY_SPELLING;
-    }
-
     static void checkKind(Class<?> kind) {
         if (!BY_KIND.containsKey(kind)) {
             throw unknownKind(kind);

@@ -25,10 +25,10 @@ import org.gritwright.units.UnitSymbol;
  */
 final class FillSlips {
     /** Decimal point misplaced; inches and centimetres mixed up; inches and millimetres mixed up. */
-    private static final double[] OPENING_FACTORS = {10, 2.54, 25.4};
+    private static final List<Double> OPENING_FACTORS = List.of(10.0, 2.54, 25.4);
 
     /** Both edges of a pulse counted or one of two; decimal point misplaced. */
-    private static final double[] SENSOR_FACTORS = {2, 10};
+    private static final List<Double> SENSOR_FACTORS = List.of(2.0, 10.0);
 
     private static final int DIGITS = 4;
     private static final Pattern NUMBER = Pattern.compile("(0|[1-9]\\d*)(\\.\\d+)?");

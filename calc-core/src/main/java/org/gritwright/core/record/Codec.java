@@ -18,7 +18,7 @@ interface Codec<T> {
      * @param problems receives what is wrong
      * @return the value, or {@code null} after adding at least one problem
      */
-    T read(JsonNode node, String pointer, Problems problems);
+    T read(JsonNode node, Pointer pointer, Problems problems);
 
     /** Writes a value. */
     JsonNode write(T value);
@@ -31,7 +31,7 @@ interface Codec<T> {
      *
      * @return what the factory made, or {@code null} after adding a problem
      */
-    static <V, T> T make(V input, Function<V, T> factory, String pointer, Problems problems) {
+    static <V, T> T make(V input, Function<V, T> factory, Pointer pointer, Problems problems) {
         try {
             return factory.apply(input);
         } catch (InvalidInputException e) {

@@ -57,7 +57,7 @@ final class Codecs {
     /** A small whole number without a unit: a version. */
     static final Codec<Integer> VERSION = new Codec<>() {
         @Override
-        public Integer read(JsonNode node, String pointer, Problems problems) {
+        public Integer read(JsonNode node, Pointer pointer, Problems problems) {
             if (node instanceof JsonNode.WordNode number && number.word().matches("[1-9][0-9]{0,8}")) {
                 return Integer.valueOf(number.word());
             }
@@ -120,7 +120,7 @@ final class Codecs {
                 .collect(Collectors.toMap(Map.Entry::getValue, Map.Entry::getKey));
         return new Codec<>() {
             @Override
-            public T read(JsonNode node, String pointer, Problems problems) {
+            public T read(JsonNode node, Pointer pointer, Problems problems) {
                 T value = node instanceof JsonNode.TextNode text ? byWord.get(text.text()) : null;
                 if (value == null) {
                     problems.add(pointer, "one of " + byWord.keySet(), node);
@@ -146,7 +146,7 @@ final class Codecs {
     static <T> Codec<List<T>> listOf(Codec<T> item) {
         return new Codec<>() {
             @Override
-            public List<T> read(JsonNode node, String pointer, Problems problems) {
+            public List<T> read(JsonNode node, Pointer pointer, Problems problems) {
                 if (!(node instanceof JsonNode.ArrayNode array)) {
                     problems.add(pointer, "an array", node);
                     return null;
@@ -154,7 +154,7 @@ final class Codecs {
                 List<T> values = new ArrayList<>();
                 for (JsonNode one : array.items()) {
                     int index = values.size();
-                    values.add(item.read(one, Problems.at(pointer, String.valueOf(index)), problems));
+                    values.add(item.read(one, pointer.at(index), problems));
                 }
                 return values.contains(null) ? null : values;
             }
@@ -176,7 +176,7 @@ final class Codecs {
     static <T> Codec<Map<String, T>> mapOf(Codec<T> value) {
         return new Codec<>() {
             @Override
-            public Map<String, T> read(JsonNode node, String pointer, Problems problems) {
+            public Map<String, T> read(JsonNode node, Pointer pointer, Problems problems) {
                 if (!(node instanceof JsonNode.ObjectNode object)) {
                     problems.add(pointer, "an object", node);
                     return null;
@@ -184,7 +184,7 @@ final class Codecs {
                 Map<String, T> values = new TreeMap<>();
                 object.fields()
                         .forEach((name, one) ->
-                                values.put(name, value.read(one, Problems.at(pointer, name), problems)));
+                                values.put(name, value.read(one, pointer.at(name), problems)));
                 return values.containsValue(null) ? null : values;
             }
 
@@ -209,7 +209,7 @@ final class Codecs {
                 .collect(Collectors.toMap(Map.Entry::getValue, Map.Entry::getKey));
         return new Codec<>() {
             @Override
-            public T read(JsonNode node, String pointer, Problems problems) {
+            public T read(JsonNode node, Pointer pointer, Problems problems) {
                 T value = node instanceof JsonNode.WordNode word ? byWord.get(word.word()) : null;
                 if (value == null) {
                     problems.add(pointer, expected, node);
@@ -234,7 +234,7 @@ final class Codecs {
         Codec<T> codec = ofText(expected, pattern, parse, print);
         return new Codec<>() {
             @Override
-            public T read(JsonNode node, String pointer, Problems problems) {
+            public T read(JsonNode node, Pointer pointer, Problems problems) {
                 return codec.read(node, pointer, problems);
             }
 
@@ -254,7 +254,7 @@ final class Codecs {
             String expected, String pattern, Function<String, T> parse, Function<T, String> print) {
         return new Codec<>() {
             @Override
-            public T read(JsonNode node, String pointer, Problems problems) {
+            public T read(JsonNode node, Pointer pointer, Problems problems) {
                 if (!(node instanceof JsonNode.TextNode text)) {
                     problems.add(pointer, expected, node);
                     return null;

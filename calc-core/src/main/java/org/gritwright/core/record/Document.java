@@ -92,11 +92,11 @@ public final class Document<T> {
         if (root instanceof JsonNode.ObjectNode object) {
             fields.putAll(object.fields());
         } else {
-            problems.add("", "an object", root);
+            problems.add(Pointer.ROOT, "an object", root);
             problems.throwIfAny();
         }
         requireHeader(fields.remove(FORMAT), fields.remove(VERSION), problems);
-        T document = codec.read(new JsonNode.ObjectNode(fields), "", problems);
+        T document = codec.read(new JsonNode.ObjectNode(fields), Pointer.ROOT, problems);
         problems.throwIfAny();
         return document;
     }
@@ -105,10 +105,10 @@ public final class Document<T> {
     private void requireHeader(JsonNode foundFormat, JsonNode foundVersion, Problems problems)
             throws RejectedDocumentException {
         if (!Schema.text(format).equals(foundFormat)) {
-            problems.add("/" + FORMAT, "\"" + format + "\"", describe(foundFormat));
+            problems.add(Pointer.ROOT.at(FORMAT), "\"" + format + "\"", describe(foundFormat));
         }
         if (!versionNode().equals(foundVersion)) {
-            problems.add("/" + VERSION, "the number " + version, describe(foundVersion));
+            problems.add(Pointer.ROOT.at(VERSION), "the number " + version, describe(foundVersion));
         }
         problems.throwIfAny();
     }

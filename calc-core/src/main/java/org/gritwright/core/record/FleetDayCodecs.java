@@ -376,14 +376,14 @@ final class FleetDayCodecs {
         Codec<List<T>> list = Codecs.listOf(item);
         return new Codec<>() {
             @Override
-            public List<T> read(JsonNode node, String pointer, Problems problems) {
+            public List<T> read(JsonNode node, Pointer pointer, Problems problems) {
                 List<T> values = list.read(node, pointer, problems);
                 Set<String> seen = new HashSet<>();
                 for (int i = 0; values != null && i < values.size(); i++) {
                     String name = key.apply(values.get(i));
                     if (!seen.add(name)) {
                         problems.add(
-                                Problems.at(Problems.at(pointer, String.valueOf(i)), field),
+                                pointer.at(i).at(field),
                                 "each " + what + " once",
                                 "\"" + name + "\" again");
                     }

@@ -39,7 +39,7 @@ final class JsonText {
             throws IOException, RejectedDocumentException {
         byte[] bytes = in.readNBytes(limits.bytes());
         if (in.read() >= 0) {
-            problems.add("", "at most " + limits.bytes() + " bytes", "more");
+            problems.add(Pointer.ROOT, "at most " + limits.bytes() + " bytes", "more");
             problems.throwIfAny();
         }
         JsonFactory factory = JsonFactory.builder()
@@ -52,16 +52,16 @@ final class JsonText {
         try (JsonParser parser = factory.createParser(bytes)) {
             parser.nextToken();
             if (parser.currentToken() == null) {
-                problems.add("", "a JSON document", "nothing");
+                problems.add(Pointer.ROOT, "a JSON document", "nothing");
                 problems.throwIfAny();
             }
-            JsonNode node = node(parser, "", problems);
+            JsonNode node = node(parser, Pointer.ROOT, problems);
             if (parser.nextToken() != null) {
-                problems.add("", "one JSON document", "more text after it" + place(parser.currentTokenLocation()));
+                problems.add(Pointer.ROOT, "one JSON document", "more text after it" + place(parser.currentTokenLocation()));
             }
             return node;
         } catch (JsonProcessingException e) {
-            problems.add("", "JSON (RFC 8259)", e.getOriginalMessage() + place(e.getLocation()));
+            problems.add(Pointer.ROOT, "JSON (RFC 8259)", e.getOriginalMessage() + place(e.getLocation()));
             problems.throwIfAny();
             throw e; // not reached: there is a problem
         }
@@ -71,7 +71,7 @@ final class JsonText {
         return location == null ? "" : ", at line " + location.getLineNr() + ", column " + location.getColumnNr();
     }
 
-    private static JsonNode node(JsonParser parser, String pointer, Problems problems) throws IOException {
+    private static JsonNode node(JsonParser parser, Pointer pointer, Problems problems) throws IOException {
         JsonToken token = parser.currentToken();
         if (token == JsonToken.START_OBJECT) {
             return object(parser, pointer, problems);
@@ -84,12 +84,12 @@ final class JsonText {
                 : new JsonNode.WordNode(parser.getText());
     }
 
-    private static JsonNode object(JsonParser parser, String pointer, Problems problems) throws IOException {
+    private static JsonNode object(JsonParser parser, Pointer pointer, Problems problems) throws IOException {
         Map<String, JsonNode> fields = new LinkedHashMap<>();
         while (parser.nextToken() != JsonToken.END_OBJECT) {
             String name = parser.getText();
             parser.nextToken();
-            String at = Problems.at(pointer, name);
+            Pointer at = pointer.at(name);
             JsonNode value = node(parser, at, problems);
             if (fields.putIfAbsent(name, value) != null) {
                 problems.add(at, "each name once", "\"" + name + "\" again");
@@ -98,10 +98,10 @@ final class JsonText {
         return new JsonNode.ObjectNode(fields);
     }
 
-    private static JsonNode array(JsonParser parser, String pointer, Problems problems) throws IOException {
+    private static JsonNode array(JsonParser parser, Pointer pointer, Problems problems) throws IOException {
         List<JsonNode> items = new ArrayList<>();
         while (parser.nextToken() != JsonToken.END_ARRAY) {
-            items.add(node(parser, Problems.at(pointer, String.valueOf(items.size())), problems));
+            items.add(node(parser, pointer.at(items.size()), problems));
         }
         return new JsonNode.ArrayNode(items);
     }

@@ -1,9 +1,9 @@
 package org.gritwright.core.record;
 
-import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.function.Function;
 
 /**
@@ -17,64 +17,76 @@ import java.util.function.Function;
 record ObjectCodec<T>(String name, List<Field<T, ?>> fields, Function<ObjectCodec.Values<T>, T> factory)
         implements Codec<T> {
 
-    /** The values of an object's fields while it is read. */
+    /** The values of an object's fields while it is read: one place a field, found by the field itself. */
     static final class Values<T> {
-        private final Map<Field<T, ?>, Object> values = new IdentityHashMap<>();
+        private final List<Field<T, ?>> fields;
+        private final Object[] values;
+
+        Values(List<Field<T, ?>> fields) {
+            this.fields = fields;
+            this.values = new Object[fields.size()];
+        }
 
         /** The value of a field; the field's own type was put in. */
         @SuppressWarnings("unchecked")
         <V> V get(Field<T, V> field) {
-            return (V) values.get(field);
+            return (V) values[fields.indexOf(field)];
+        }
+
+        private void put(Field<T, ?> field, Object value) {
+            values[fields.indexOf(field)] = value;
         }
     }
 
     @Override
-    public T read(JsonNode node, String pointer, Problems problems) {
+    public T read(JsonNode node, Pointer pointer, Problems problems) {
         if (!(node instanceof JsonNode.ObjectNode object)) {
             problems.add(pointer, "an object", node);
             return null;
         }
         Map<String, JsonNode> given = object.fields();
-        Values<T> values = new Values<>();
+        Values<T> values = new Values<>(fields);
         boolean complete = true;
+        int known = 0;
         for (Field<T, ?> field : fields) {
-            complete &= read(field, given.get(field.name()), pointer, problems, values);
+            JsonNode part = given.get(field.name());
+            known += part == null ? 0 : 1;
+            complete &= read(field, part, pointer, problems, values);
         }
-        for (String name : given.keySet()) {
-            if (fields.stream().noneMatch(f -> f.name().equals(name))) {
-                String known = String.join(", ", fields.stream().map(Field::name).toList());
-                problems.add(Problems.at(pointer, name), "one of the fields " + known, "\"" + name + "\"");
-                complete = false;
-            }
+        if (known < given.size()) {
+            complete = false;
+            reportUnknown(given.keySet(), pointer, problems);
         }
         return complete ? Codec.make(values, factory, pointer, problems) : null;
     }
 
+    private void reportUnknown(Set<String> given, Pointer pointer, Problems problems) {
+        List<String> known = fields.stream().map(Field::name).toList();
+        for (String name : given) {
+            if (!known.contains(name)) {
+                problems.add(pointer.at(name), "one of the fields " + String.join(", ", known), "\"" + name + "\"");
+            }
+        }
+    }
+
     private static <T, V> boolean read(
-            Field<T, V> field, JsonNode node, String pointer, Problems problems, Values<T> values) {
+            Field<T, V> field, JsonNode node, Pointer pointer, Problems problems, Values<T> values) {
         V value = field.absent();
-        String at = Problems.at(pointer, field.name());
+        Pointer at = pointer.at(field.name());
         if (node != null) {
             value = field.codec().read(node, at, problems);
         } else if (field.isRequired()) {
             problems.add(at, "a value", "nothing");
         }
-        values.values.put(field, value);
+        values.put(field, value);
         return value != null;
     }
 
     @Override
     public JsonNode write(T value) {
         Map<String, JsonNode> written = new LinkedHashMap<>();
-        fields.forEach(field -> write(field, value, written));
+        fields.forEach(field -> field.write(value, written));
         return new JsonNode.ObjectNode(written);
-    }
-
-    private static <T, V> void write(Field<T, V> field, T value, Map<String, JsonNode> written) {
-        V part = field.getter().apply(value);
-        if (!field.isAbsent().test(part)) {
-            written.put(field.name(), field.codec().write(part));
-        }
     }
 
     @Override

@@ -12,13 +12,13 @@ final class Problems {
         this.most = most;
     }
 
-    void add(String pointer, String expected, String found) {
+    void add(Pointer pointer, String expected, String found) {
         if (this.found.size() < most) {
-            this.found.add(new Problem(pointer, expected, found));
+            this.found.add(new Problem(pointer.toString(), expected, found));
         }
     }
 
-    void add(String pointer, String expected, JsonNode found) {
+    void add(Pointer pointer, String expected, JsonNode found) {
         add(pointer, expected, found.describe());
     }
 
@@ -30,10 +30,5 @@ final class Problems {
         if (!found.isEmpty()) {
             throw new RejectedDocumentException(found);
         }
-    }
-
-    /** A pointer one step deeper (RFC 6901, section 3: "~" and "/" are escaped). */
-    static String at(String pointer, String name) {
-        return pointer + "/" + name.replace("~", "~0").replace("/", "~1");
     }
 }

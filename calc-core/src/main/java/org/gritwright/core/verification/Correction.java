@@ -1,5 +1,6 @@
 package org.gritwright.core.verification;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -85,36 +86,57 @@ public final class Correction {
      *     correction was made from
      */
     public Correction confirmedBy(Verification later) {
-        CalibrationFactor left = asLeft.orElseThrow(
-                () -> new InvalidInputException("corrected calibration", "entered before it is confirmed", "nothing"));
-        VerificationCatch independent = later.source();
-        if (!independent.inForce().factor().equals(left)) {
-            throw new InvalidInputException(
-                    "calibration in force during the confirming catch",
-                    "the value as left, " + left,
-                    independent.inForce().factor().toString());
-        }
-        if (!independent.isComparableWith(evidence)) {
-            throw new InvalidInputException(
-                    "confirming catch",
-                    "made with the spreader, material and gate opening of the corrected calibration",
-                    "another");
-        }
-        if (independent.caught().weighedOn().isBefore(evidence.caught().weighedOn())) {
-            throw new InvalidInputException(
-                    "day of the confirming catch",
-                    "not before that of the catch that the correction was made from, "
-                            + evidence.caught().weighedOn(),
-                    independent.caught().weighedOn().toString());
-        }
-        if (independent.isSameDischarge(evidence)) {
-            throw new InvalidInputException(
-                    "confirming catch", "another one than that the correction was made from", "the same catch");
-        }
+        objection(later.source()).ifPresent(objection -> {
+            throw objection;
+        });
         boolean passed = later.verdict() == Verdict.WITHIN_TOLERANCE
                 && later.calibrationError().isPresent()
                 && later.findings().stream().noneMatch(f -> f.code().doubtsData());
-        return passed ? new Correction(asFound, computed, toEnter, evidence, asLeft, Optional.of(independent)) : this;
+        return passed
+                ? new Correction(asFound, computed, toEnter, evidence, asLeft, Optional.of(later.source()))
+                : this;
+    }
+
+    /**
+     * Whether a catch can be held against the correction, whatever its result.
+     *
+     * @param later a catch
+     * @return true if {@link #confirmedBy} has what it needs
+     */
+    public boolean isConfirmableBy(VerificationCatch later) {
+        return objection(later).isEmpty();
+    }
+
+    private Optional<InvalidInputException> objection(VerificationCatch later) {
+        if (asLeft.isEmpty()) {
+            return Optional.of(
+                    new InvalidInputException("corrected calibration", "entered before it is confirmed", "nothing"));
+        }
+        CalibrationFactor inForce = later.inForce().factor();
+        if (!inForce.equals(asLeft.get())) {
+            return Optional.of(new InvalidInputException(
+                    "calibration in force during the confirming catch",
+                    "the value as left, " + asLeft.get(),
+                    inForce.toString()));
+        }
+        if (!later.isComparableWith(evidence)) {
+            return Optional.of(new InvalidInputException(
+                    "confirming catch",
+                    "made with the spreader, material and gate opening of the corrected calibration",
+                    "with another"));
+        }
+        LocalDate madeOn = later.caught().weighedOn();
+        LocalDate foundOn = evidence.caught().weighedOn();
+        if (madeOn.isBefore(foundOn)) {
+            return Optional.of(new InvalidInputException(
+                    "day of the confirming catch",
+                    "not before that of the catch which the correction was made from, " + foundOn,
+                    madeOn.toString()));
+        }
+        return later.isSameDischarge(evidence)
+                ? Optional.of(new InvalidInputException(
+                        "confirming catch", "another one than that the correction was made from", "the same catch"))
+                : Optional.empty();
     }
 
     /**

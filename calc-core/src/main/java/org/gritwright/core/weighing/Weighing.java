@@ -25,7 +25,7 @@ public record Weighing(String container, Quantity<Mass> gross, Quantity<Mass> ta
         Require.text("container", container);
         Require.notNegative("tare of container " + container, Mass.class, tare);
         Require.notNegative("gross of container " + container, Mass.class, gross);
-        if (net().getValue().doubleValue() < 0) {
+        if (decimal(gross, gross.getUnit()).compareTo(decimal(tare, gross.getUnit())) < 0) {
             throw new InvalidInputException(
                     "gross of container " + container,
                     "at least its tare, " + Amounts.format(tare),

@@ -1,0 +1,52 @@
+package org.gritwright.core;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.File;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Objects;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import javax.tools.ToolProvider;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class ReadmeExampleTest {
+
+    /** The libraries, wherever the run has put them. */
+    private static String libraries() {
+        return Stream.of("java.class.path", "jdk.module.path", "jdk.module.main.path")
+                .map(System::getProperty)
+                .filter(Objects::nonNull)
+                .collect(Collectors.joining(File.pathSeparator));
+    }
+
+    private static String block(String name) throws IOException {
+        String readme = Files.readString(Path.of("..", "README.md"));
+        String begin = "<!-- " + name + " -->";
+        String end = "<!-- /" + name + " -->";
+        String fenced = readme.substring(readme.indexOf(begin) + begin.length(), readme.indexOf(end));
+        return fenced.strip().lines().filter(line -> !line.startsWith("```")).collect(Collectors.joining("\n"));
+    }
+
+    @Test
+    void theReadmesExampleCompilesAndPrintsWhatTheReadmeSays(@TempDir Path folder) throws Exception {
+        Path source = Files.writeString(folder.resolve("Yard.java"), block("example"));
+        int compiled = ToolProvider.getSystemJavaCompiler()
+                .run(null, null, null, "-cp", libraries(), "-d", folder.toString(), source.toString());
+        assertThat(compiled).isZero();
+
+        String java = Path.of(System.getProperty("java.home"), "bin", "java").toString();
+        Process process = new ProcessBuilder(
+                        List.of(java, "-cp", folder + File.pathSeparator + libraries(), "Yard"))
+                .redirectErrorStream(true)
+                .start();
+        String printed = new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
+        assertThat(process.waitFor()).as(printed).isZero();
+        assertThat(printed.strip()).isEqualTo(block("example output"));
+    }
+}

@@ -1,0 +1,167 @@
+package org.gritwright.core;
+
+import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
+
+import java.lang.reflect.Proxy;
+import java.time.LocalDate;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import javax.measure.Quantity;
+import javax.measure.Unit;
+import javax.measure.quantity.Length;
+import javax.measure.quantity.Mass;
+import org.assertj.core.api.ThrowableAssert.ThrowingCallable;
+import org.gritwright.core.calibration.CalibrationCatch;
+import org.gritwright.core.calibration.CalibrationFactor;
+import org.gritwright.core.calibration.CalibrationInForce;
+import org.gritwright.core.calibration.Material;
+import org.gritwright.core.finding.Finding;
+import org.gritwright.core.finding.FindingCode;
+import org.gritwright.core.spreader.Auger;
+import org.gritwright.core.spreader.Conveyor;
+import org.gritwright.core.spreader.DragChain;
+import org.gritwright.core.spreader.DriveFeedback;
+import org.gritwright.core.spreader.Gate;
+import org.gritwright.core.spreader.NoGate;
+import org.gritwright.core.spreader.ShaftCount;
+import org.gritwright.core.spreader.ShaftSensor;
+import org.gritwright.core.spreader.SlidingGate;
+import org.gritwright.core.spreader.Spreader;
+import org.gritwright.core.weighing.CaughtMass;
+import org.gritwright.core.weighing.Scale;
+import org.gritwright.core.weighing.ScaleCheck;
+import org.gritwright.core.weighing.Weighing;
+import org.gritwright.units.Amounts;
+import org.gritwright.units.InvalidInputException;
+import org.gritwright.units.SpreadingUnits;
+
+/** An invented yard for tests: one scale, two spreaders, one salt. */
+public final class Samples {
+    public static final LocalDate DAY = LocalDate.of(2026, 10, 19);
+
+    /** Checked that day; 5 000 lb by 0.5 lb. */
+    public static final Scale SCALE =
+            Scale.of("S-1", pounds(5000), pounds(0.5)).checked(new ScaleCheck(DAY, pounds(50), pounds(50)));
+
+    public static final ShaftSensor SENSOR = ShaftSensor.of(Amounts.of(100, SpreadingUnits.PULSE_PER_REVOLUTION));
+
+    public static final Material SALT = Material.of("salt", Amounts.of(80, SpreadingUnits.POUND_PER_CUBIC_FOOT));
+
+    /** Sweeps 150.796 in³/rev; 5.934 lb/rev of salt at a fill of 0.85. */
+    public static final Spreader AUGER = augerWith(SENSOR);
+
+    /** Sweeps 1502.784 in³/rev at 4 in; 62.616 lb/rev of salt at a fill of 0.9. */
+    public static final Spreader CHAIN = chainWith(SENSOR);
+
+    private Samples() {}
+
+    public static Spreader augerWith(DriveFeedback feedback) {
+        return new Spreader(
+                Conveyor.of(
+                        new Auger(),
+                        Map.of("screwDiameter", inches(6), "shaftDiameter", inches(2), "pitch", inches(6))),
+                Gate.of(new NoGate(), Map.of()),
+                feedback);
+    }
+
+    public static Spreader chainWith(DriveFeedback feedback) {
+        return new Spreader(
+                Conveyor.of(
+                        new DragChain(),
+                        Map.of("teeth", Amounts.of(6, SpreadingUnits.ONE), "chainPitch", inches(2.609))),
+                Gate.of(new SlidingGate(), Map.of("width", inches(24))),
+                feedback);
+    }
+
+    public static Quantity<Mass> pounds(double pounds) {
+        return Amounts.of(pounds, SpreadingUnits.POUND);
+    }
+
+    public static Quantity<Length> inches(double inches) {
+        return Amounts.of(inches, SpreadingUnits.INCH);
+    }
+
+    public static ShaftCount pulses(double pulses) {
+        return new ShaftCount.Pulses(Amounts.of(pulses, SpreadingUnits.PULSE));
+    }
+
+    public static ShaftCount revolutionsByEye(double revolutions) {
+        return new ShaftCount.ByEye(
+                Amounts.of(revolutions, SpreadingUnits.REVOLUTION), Amounts.of(0.1, SpreadingUnits.REVOLUTION));
+    }
+
+    /** A net mass in one container without tare. */
+    public static CaughtMass caught(double pounds) {
+        return caught(pounds(pounds));
+    }
+
+    public static CaughtMass caught(Quantity<Mass> net) {
+        return CaughtMass.of(SCALE, DAY, new Weighing("tarp", net, Amounts.of(0, net.getUnit())));
+    }
+
+    /** A catch with the auger: so many pounds in so many pulses of 100 a revolution. */
+    public static CalibrationCatch augerCatch(double pounds, double pulses) {
+        return CalibrationCatch.ungated(caught(pounds), pulses(pulses));
+    }
+
+    /** Three catches of 20 revolutions, about 5.93 lb/rev, fill about 0.85; no finding. */
+    public static List<CalibrationCatch> goodAugerCatches() {
+        return List.of(augerCatch(118.5, 2000), augerCatch(119, 2000), augerCatch(118, 2000));
+    }
+
+    /** The auger with salt and a calibration; the display takes hundredths. */
+    public static CalibrationInForce augerInForce(double poundsPerRevolution) {
+        return new CalibrationInForce(
+                AUGER,
+                SALT,
+                Optional.empty(),
+                CalibrationFactor.of(Amounts.of(poundsPerRevolution, SpreadingUnits.POUND_PER_REVOLUTION)),
+                Optional.of(Amounts.of(0.01, SpreadingUnits.POUND_PER_REVOLUTION)));
+    }
+
+    public static List<FindingCode> codes(List<Finding> findings) {
+        return findings.stream().map(Finding::code).toList();
+    }
+
+    public static Finding only(FindingCode code, List<Finding> findings) {
+        List<Finding> found = findings.stream().filter(f -> f.code() == code).toList();
+        if (found.size() != 1) {
+            throw new AssertionError("one finding " + code + " wanted: " + findings);
+        }
+        return found.get(0);
+    }
+
+    /** Asserts that a call is refused with exactly this message. */
+    public static void assertRefused(String message, ThrowingCallable call) {
+        assertThatExceptionOfType(InvalidInputException.class).isThrownBy(call).withMessage(message);
+    }
+
+    /** A quantity of another implementation, which may hold what ours can't. */
+    @SuppressWarnings("unchecked") // the proxy implements nothing else
+    public static <Q extends Quantity<Q>> Quantity<Q> foreign(double value, Unit<Q> unit) {
+        return (Quantity<Q>) Proxy.newProxyInstance(
+                Samples.class.getClassLoader(),
+                new Class<?>[] {Quantity.class},
+                (proxy, method, arguments) -> switch (method.getName()) {
+                    case "getValue" -> value;
+                    case "getUnit" -> unit;
+                    default -> throw new UnsupportedOperationException(method.getName());
+                });
+    }
+
+    /** What raw types let through: a quantity of one kind in the place of another. */
+    @SuppressWarnings("unchecked") // the wrong kind on purpose
+    public static <Q extends Quantity<Q>> Quantity<Q> wrongKind(Quantity<?> quantity) {
+        return (Quantity<Q>) quantity;
+    }
+
+    public static double[] doubles(List<Double> values) {
+        return values.stream().mapToDouble(Double::doubleValue).toArray();
+    }
+
+    public static double sum(double[] values) {
+        return Arrays.stream(values).sum();
+    }
+}

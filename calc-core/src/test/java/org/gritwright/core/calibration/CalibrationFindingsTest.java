@@ -1,0 +1,196 @@
+package org.gritwright.core.calibration;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+import static org.gritwright.core.Samples.AUGER;
+import static org.gritwright.core.Samples.DAY;
+import static org.gritwright.core.Samples.SALT;
+import static org.gritwright.core.Samples.augerCatch;
+import static org.gritwright.core.Samples.augerWith;
+import static org.gritwright.core.Samples.caught;
+import static org.gritwright.core.Samples.codes;
+import static org.gritwright.core.Samples.goodAugerCatches;
+import static org.gritwright.core.Samples.only;
+import static org.gritwright.core.Samples.pounds;
+import static org.gritwright.core.Samples.pulses;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.gritwright.core.finding.Finding;
+import org.gritwright.core.finding.FindingCode;
+import org.gritwright.core.finding.Severity;
+import org.gritwright.core.spreader.NoSensor;
+import org.gritwright.core.spreader.ShaftCount;
+import org.gritwright.core.spreader.ShaftSensor;
+import org.gritwright.core.weighing.CaughtMass;
+import org.gritwright.core.weighing.Scale;
+import org.gritwright.core.weighing.Weighing;
+import org.gritwright.units.Amounts;
+import org.gritwright.units.SpreadingUnits;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+
+class CalibrationFindingsTest {
+    private static List<Finding> of(CalibrationCatch... catches) {
+        return Calibration.from(AUGER, SALT, List.of(catches)).findings();
+    }
+
+    private static List<Finding> byEye(double revolutions, double uncertainty) {
+        ShaftCount count = new ShaftCount.ByEye(
+                Amounts.of(revolutions, SpreadingUnits.REVOLUTION), Amounts.of(uncertainty, SpreadingUnits.REVOLUTION));
+        CalibrationCatch one = CalibrationCatch.ungated(caught(5.9 * revolutions), count);
+        return Calibration.from(augerWith(NoSensor.onDriveShaft()), SALT, List.of(one, one))
+                .findings();
+    }
+
+    @Test
+    void threeGoodCatchesHaveNone() {
+        assertThat(Calibration.from(AUGER, SALT, goodAugerCatches()).findings()).isEmpty();
+    }
+
+    @Test
+    void oneCatchIsNoted() {
+        Finding finding = only(FindingCode.SINGLE_CATCH, of(augerCatch(118.5, 2000)));
+
+        assertThat(finding.severity()).isEqualTo(Severity.NOTE);
+        assertThat(codes(of(augerCatch(118.5, 2000), augerCatch(118.5, 2000)))).isEmpty();
+    }
+
+    @Test
+    void catchesThatScatterByMoreThanFivePerCentDoubtTheData() {
+        Finding finding = only(
+                FindingCode.CATCHES_SCATTER,
+                of(augerCatch(113.5, 2000), augerCatch(120, 2000), augerCatch(126.5, 2000)));
+
+        assertThat(finding.severity()).isEqualTo(Severity.ERROR);
+        assertThat(finding.code().doubtsData()).isTrue();
+        assertThat(finding.numbers().get("scatter").getValue().doubleValue()).isCloseTo(100 * 0.325 / 6, within(1e-12));
+        assertThat(finding.numbers().get("limit")).isEqualTo(Amounts.of(5, SpreadingUnits.PERCENT));
+        assertThat(finding.sentence())
+                .isEqualTo("The catches scatter by 5.417 % of their mean, more than 5 %: find out why before trusting"
+                        + " them.");
+    }
+
+    @Test
+    void catchesThatScatterByFivePerCentPass() {
+        // 5.7, 6.0, 6.3 lb/rev: s = 0.3
+        assertThat(of(augerCatch(114, 2000), augerCatch(120, 2000), augerCatch(126, 2000)))
+                .isEmpty();
+    }
+
+    @Test
+    void fewerThanAHundredPulsesAreTooFew() {
+        Calibration calibration = Calibration.from(
+                augerWith(ShaftSensor.of(Amounts.of(4, SpreadingUnits.PULSE_PER_REVOLUTION))),
+                SALT,
+                List.of(augerCatch(146, 99), augerCatch(148, 100)));
+
+        Finding finding = only(FindingCode.TOO_FEW_PULSES, calibration.findings());
+        assertThat(finding.severity()).isEqualTo(Severity.WARNING);
+        assertThat(finding.sentence()).isEqualTo("Only 99 pulse counted in a catch, fewer than 100 pulse: run longer.");
+        assertThat(finding.numbers())
+                .isEqualTo(Map.of(
+                        "counted",
+                        Amounts.of(99, SpreadingUnits.PULSE),
+                        "wanted",
+                        Amounts.of(100, SpreadingUnits.PULSE)));
+    }
+
+    @Test
+    void counterReadingsAreCountedAsPulses() {
+        ShaftCount few = new ShaftCount.CounterReadings(
+                Amounts.of(9950, SpreadingUnits.PULSE),
+                Amounts.of(20, SpreadingUnits.PULSE),
+                Optional.of(Amounts.of(10000, SpreadingUnits.PULSE)));
+
+        assertThat(CatchFindings.ofCount(few, AUGER.feedback(), CatchLimits.COMMON))
+                .extracting(Finding::sentence)
+                .containsExactly(
+                        "Only 70 pulse counted in a catch, fewer than 100 pulse: run longer.",
+                        "Only 0.7 rev counted in a catch, fewer than 5 rev: run longer.");
+    }
+
+    @Test
+    void fewerThanFiveRevolutionsAreTooFew() {
+        CalibrationCatch good = augerCatch(59, 1000);
+        Finding finding = only(FindingCode.TOO_FEW_REVOLUTIONS, of(good, augerCatch(50, 499)));
+
+        assertThat(finding.severity()).isEqualTo(Severity.WARNING);
+        assertThat(finding.numbers())
+                .isEqualTo(Map.of(
+                        "counted", Amounts.of(4.99, SpreadingUnits.REVOLUTION),
+                        "wanted", Amounts.of(5, SpreadingUnits.REVOLUTION)));
+        assertThat(finding.sentence()).isEqualTo("Only 4.99 rev counted in a catch, fewer than 5 rev: run longer.");
+        assertThat(codes(CatchFindings.ofCount(pulses(500), AUGER.feedback(), CatchLimits.COMMON)))
+                .isEmpty();
+    }
+
+    @Test
+    void aCountByEyeMayBeUncertainByTwoPerCent() {
+        assertThat(byEye(20, 0.4)).isEmpty();
+
+        Finding finding = only(FindingCode.COUNT_UNCERTAIN, byEye(20, 0.5));
+        assertThat(finding.severity()).isEqualTo(Severity.WARNING);
+        assertThat(finding.sentence())
+                .isEqualTo("The count of 20 rev is uncertain by 0.5 rev, more than 2 % of it: run longer.");
+    }
+
+    @Test
+    void fewerThanAHundredDivisionsAreASmallMass() {
+        CalibrationCatch good = augerCatch(50, 850);
+        Finding finding = only(FindingCode.CAUGHT_MASS_SMALL, of(good, augerCatch(49.5, 850)));
+
+        assertThat(finding.severity()).isEqualTo(Severity.WARNING);
+        assertThat(finding.numbers()).isEqualTo(Map.of("caught", pounds(49.5), "division", pounds(0.5)));
+        assertThat(finding.sentence())
+                .isEqualTo("The caught mass 49.5 lb is small against the scale's division 0.5 lb: catch more.");
+        assertThat(of(good, good)).isEmpty();
+    }
+
+    @Test
+    void findingsOfTheWeighingAreAmongThem() {
+        Scale unchecked = Scale.of("S-2", pounds(500), pounds(0.5));
+        CalibrationCatch one = CalibrationCatch.ungated(
+                CaughtMass.of(unchecked, DAY, new Weighing("A", pounds(118.5), pounds(0))), pulses(2000));
+
+        assertThat(codes(of(one, one, one))).containsExactly(FindingCode.SCALE_NOT_CHECKED);
+    }
+
+    @Test
+    void aConveyorThatWasNotPrimedDoubtsTheData() {
+        CalibrationCatch unprimed =
+                new CalibrationCatch(caught(118.5), pulses(2000), Optional.empty(), false, Coasting.IN_BOTH);
+        Finding finding = only(FindingCode.CONVEYOR_NOT_PRIMED, of(unprimed, augerCatch(118.5, 2000)));
+
+        assertThat(finding.severity()).isEqualTo(Severity.ERROR);
+        assertThat(finding.code().doubtsData()).isTrue();
+        assertThat(finding.sentence())
+                .isEqualTo("The conveyor was not primed: revolutions were counted before material fell.");
+    }
+
+    @ParameterizedTest
+    @EnumSource
+    void aRunDownThatIsOnlyInMassOrCountDoubtsTheData(Coasting coasting) {
+        CalibrationCatch one = new CalibrationCatch(caught(118.5), pulses(2000), Optional.empty(), true, coasting);
+        List<Finding> findings = of(one, one);
+
+        if (coasting == Coasting.IN_BOTH || coasting == Coasting.IN_NEITHER) {
+            assertThat(findings).isEmpty();
+        } else {
+            Finding finding = only(FindingCode.COASTING_MISMATCH, findings);
+            assertThat(finding.severity()).isEqualTo(Severity.ERROR);
+            assertThat(finding.code().doubtsData()).isTrue();
+            assertThat(finding.sentence())
+                    .isEqualTo("The run-down was " + coasting.words() + ": mass and count must cover the same window.");
+        }
+    }
+
+    @Test
+    void anImpossibleFillIsAmongThem() {
+        // 20 lb/rev where 6.98 lb/rev fill the screw
+        assertThat(codes(of(augerCatch(400, 2000), augerCatch(400, 2000))))
+                .containsExactly(FindingCode.FILL_IMPOSSIBLE);
+    }
+}

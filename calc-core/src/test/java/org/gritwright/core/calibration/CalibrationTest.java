@@ -1,0 +1,146 @@
+package org.gritwright.core.calibration;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+import static org.gritwright.core.Samples.AUGER;
+import static org.gritwright.core.Samples.CHAIN;
+import static org.gritwright.core.Samples.SALT;
+import static org.gritwright.core.Samples.augerCatch;
+import static org.gritwright.core.Samples.augerWith;
+import static org.gritwright.core.Samples.caught;
+import static org.gritwright.core.Samples.goodAugerCatches;
+import static org.gritwright.core.Samples.inches;
+import static org.gritwright.core.Samples.pulses;
+import static org.gritwright.core.Samples.revolutionsByEye;
+
+import java.util.List;
+import java.util.Optional;
+import org.gritwright.core.measurement.RatioEstimator;
+import org.gritwright.core.spreader.NoSensor;
+import org.gritwright.units.Amounts;
+import org.gritwright.units.SpreadingUnits;
+import org.junit.jupiter.api.Test;
+
+class CalibrationTest {
+    private static final CalibrationCatch IN_KILOGRAMS =
+            CalibrationCatch.ungated(caught(Amounts.of(54, SpreadingUnits.KILOGRAM)), pulses(2000));
+
+    @Test
+    void isTotalMassOverTotalRevolutionsByDefault() {
+        Calibration calibration = Calibration.from(
+                AUGER, SALT, List.of(augerCatch(31, 500), augerCatch(60.5, 1000), augerCatch(122, 2000)));
+
+        assertThat(calibration.estimator()).isEqualTo(RatioEstimator.RATIO_OF_SUMS);
+        assertThat(poundsPerRevolution(calibration)).isCloseTo(6.1, within(1e-14));
+    }
+
+    @Test
+    void mayBeTheMeanOfTheRatios() {
+        Calibration calibration = Calibration.from(
+                AUGER,
+                SALT,
+                List.of(augerCatch(31, 500), augerCatch(60.5, 1000), augerCatch(122, 2000)),
+                RatioEstimator.MEAN_OF_RATIOS,
+                CatchLimits.COMMON);
+
+        assertThat(calibration.estimator()).isEqualTo(RatioEstimator.MEAN_OF_RATIOS);
+        assertThat(poundsPerRevolution(calibration)).isCloseTo((6.2 + 6.05 + 6.1) / 3, within(1e-14));
+    }
+
+    @Test
+    void hasUncertaintyDeviationAndDegreesOfFreedomFromItsCatches() {
+        Calibration calibration = Calibration.from(AUGER, SALT, goodAugerCatches());
+
+        // R = 355.5/60 = 5.925; residuals 0, 0.5, −0.5 lb; u² = 3/2 · 0.5/60²; ratios 5.925, 5.95, 5.9
+        assertThat(calibration.dischargePerRevolution().degreesOfFreedom()).hasValue(2);
+        assertThat(calibration.dischargePerRevolution().standardUncertainty().orElseThrow())
+                .satisfies(u -> assertThat(u.getUnit()).isEqualTo(SpreadingUnits.POUND_PER_REVOLUTION))
+                .satisfies(u -> assertThat(u.getValue().doubleValue()).isCloseTo(Math.sqrt(0.75) / 60, within(1e-14)));
+        assertThat(calibration.sampleDeviation().orElseThrow().getValue().doubleValue())
+                .isCloseTo(0.025, within(1e-14));
+    }
+
+    @Test
+    void ofOneCatchHasNeitherUncertaintyNorDeviation() {
+        Calibration calibration = Calibration.from(AUGER, SALT, List.of(augerCatch(118.5, 2000)));
+
+        assertThat(calibration.dischargePerRevolution().standardUncertainty()).isEmpty();
+        assertThat(calibration.dischargePerRevolution().degreesOfFreedom()).isEmpty();
+        assertThat(calibration.sampleDeviation()).isEmpty();
+    }
+
+    @Test
+    void speaksTheUnitsOfTheFirstWeighing() {
+        assertThat(Calibration.from(AUGER, SALT, List.of(IN_KILOGRAMS, augerCatch(119, 2000)))
+                        .dischargePerRevolution()
+                        .value()
+                        .getUnit())
+                .isEqualTo(SpreadingUnits.KILOGRAM_PER_REVOLUTION);
+        assertThat(Calibration.from(AUGER, SALT, List.of(augerCatch(119, 2000), IN_KILOGRAMS))
+                        .dischargePerRevolution()
+                        .value()
+                        .getUnit())
+                .isEqualTo(SpreadingUnits.POUND_PER_REVOLUTION);
+    }
+
+    @Test
+    void tellsTheApparentFill() {
+        // 5.925 lb/rev of 6.98132 lb/rev at a fill of 1
+        assertThat(Calibration.from(AUGER, SALT, goodAugerCatches())
+                        .apparentFill()
+                        .value())
+                .isCloseTo(0.848694, within(5e-7));
+    }
+
+    @Test
+    void keepsWhatItWasMadeFrom() {
+        List<CalibrationCatch> catches = List.of(CalibrationCatch.at(inches(4), caught(1252), pulses(2000)));
+        Calibration calibration = Calibration.from(CHAIN, SALT, catches);
+
+        assertThat(calibration.spreader()).isEqualTo(CHAIN);
+        assertThat(calibration.material()).isEqualTo(SALT);
+        assertThat(calibration.catches()).isEqualTo(catches);
+        assertThat(calibration.opening()).contains(inches(4));
+    }
+
+    @Test
+    void worksWithoutASensor() {
+        Calibration calibration = Calibration.from(
+                augerWith(NoSensor.onDriveShaft()),
+                SALT,
+                List.of(CalibrationCatch.ungated(caught(118.5), revolutionsByEye(20))));
+
+        assertThat(poundsPerRevolution(calibration)).isCloseTo(5.925, within(1e-14));
+    }
+
+    @Test
+    void goesIntoADisplayRoundedToItsStep() {
+        Calibration calibration = Calibration.from(AUGER, SALT, goodAugerCatches());
+        CalibrationInForce entered = calibration.entered(Amounts.of(0.1, SpreadingUnits.POUND_PER_REVOLUTION));
+
+        assertThat(entered.factor()).isEqualTo(CalibrationFactor.parse("5.9 lb/rev"));
+        assertThat(entered.spreader()).isEqualTo(AUGER);
+        assertThat(entered.material()).isEqualTo(SALT);
+        assertThat(entered.opening()).isEmpty();
+        assertThat(calibration
+                        .entered(Amounts.of(0.1, SpreadingUnits.PULSE_PER_POUND))
+                        .factor())
+                .isEqualTo(CalibrationFactor.parse("16.9 pulse/lb"));
+    }
+
+    @Test
+    void openingsAreTheSameInAnyUnit() {
+        Calibration calibration = Calibration.from(
+                CHAIN,
+                SALT,
+                List.of(
+                        CalibrationCatch.at(inches(4), caught(1252), pulses(2000)),
+                        CalibrationCatch.at(Amounts.of(101.6, SpreadingUnits.MILLIMETRE), caught(1250), pulses(2000))));
+
+        assertThat(calibration.opening()).isEqualTo(Optional.of(inches(4)));
+    }
+
+    private static double poundsPerRevolution(Calibration calibration) {
+        return Amounts.in(calibration.dischargePerRevolution().value(), SpreadingUnits.POUND_PER_REVOLUTION);
+    }
+}

@@ -1,0 +1,82 @@
+package org.gritwright.core.finding;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.Arrays;
+import java.util.EnumSet;
+import java.util.Set;
+import java.util.stream.Collectors;
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+
+@Tag("locale")
+class FindingCodeTest {
+    /** Documents hold these: one that is missing or renamed breaks them. */
+    private static final Set<String> IDS_IN_DOCUMENTS = Set.of(
+            "tares-unequal",
+            "scale-not-checked",
+            "scale-check-missed",
+            "caught-mass-small",
+            "fill-implausible",
+            "fill-impossible",
+            "too-few-pulses",
+            "too-few-revolutions",
+            "count-uncertain",
+            "catches-scatter",
+            "single-catch",
+            "conveyor-not-primed",
+            "coasting-mismatch",
+            "shortfall",
+            "overrun",
+            "tolerance-missed",
+            "count-and-display-disagree",
+            "open-loop",
+            "correction-too-large",
+            "correction-unconfirmed",
+            "read-back-differs",
+            "start-up-loss",
+            "steady-flow-off",
+            "road-speed-off",
+            "road-speed-not-checked",
+            "calibration-before-season",
+            "calibration-before-change");
+
+    @Test
+    void idsAreStable() {
+        Set<String> ids =
+                Arrays.stream(FindingCode.values()).map(FindingCode::id).collect(Collectors.toSet());
+
+        assertThat(ids).isEqualTo(IDS_IN_DOCUMENTS);
+    }
+
+    @Test
+    void dataAreDoubtedByTheseAndNoOthers() {
+        Set<FindingCode> doubting = Arrays.stream(FindingCode.values())
+                .filter(FindingCode::doubtsData)
+                .collect(Collectors.toCollection(() -> EnumSet.noneOf(FindingCode.class)));
+
+        assertThat(doubting)
+                .containsExactlyInAnyOrder(
+                        FindingCode.SCALE_CHECK_MISSED,
+                        FindingCode.FILL_IMPOSSIBLE,
+                        FindingCode.CATCHES_SCATTER,
+                        FindingCode.CONVEYOR_NOT_PRIMED,
+                        FindingCode.COASTING_MISMATCH,
+                        FindingCode.COUNT_AND_DISPLAY_DISAGREE);
+    }
+
+    @ParameterizedTest
+    @EnumSource
+    void whatDoubtsTheDataIsAnError(FindingCode code) {
+        assertThat(!code.doubtsData() || code.severity() == Severity.ERROR).isTrue();
+    }
+
+    @ParameterizedTest
+    @EnumSource
+    void templatesAreSentencesWithNamedPlaces(FindingCode code) {
+        assertThat(code.template()).endsWith(".").doesNotContain("  ");
+        assertThat(code.template().replaceAll("\\{[a-zA-Z]+}", "")).doesNotContain("{", "}");
+    }
+}

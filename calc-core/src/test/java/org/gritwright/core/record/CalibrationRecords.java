@@ -1,0 +1,189 @@
+package org.gritwright.core.record;
+
+import static org.gritwright.core.record.FleetDays.quantities;
+import static org.gritwright.core.record.FleetDays.texts;
+
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.regex.Pattern;
+import javax.measure.Quantity;
+import javax.measure.quantity.Dimensionless;
+import javax.measure.quantity.Length;
+import javax.measure.quantity.Mass;
+import javax.measure.quantity.Time;
+import net.jqwik.api.Arbitraries;
+import net.jqwik.api.Arbitrary;
+import net.jqwik.api.Combinators;
+import org.gritwright.core.finding.Finding;
+import org.gritwright.core.finding.FindingCode;
+import org.gritwright.core.fleet.FleetDay;
+import org.gritwright.core.fleet.MassProof;
+import org.gritwright.core.fleet.NextStep;
+import org.gritwright.core.fleet.RoadProof;
+import org.gritwright.core.measurement.RatioEstimator;
+import org.gritwright.core.verification.Correction;
+import org.gritwright.core.verification.Verdict;
+import org.gritwright.units.quantity.ApplicationRate;
+import org.gritwright.units.quantity.DischargePerPulse;
+import org.gritwright.units.quantity.DischargePerRevolution;
+import org.gritwright.units.quantity.PulsesPerDistance;
+
+/** Any calibration record, sensible or not. */
+final class CalibrationRecords {
+
+    private CalibrationRecords() {}
+
+    static Arbitrary<CalibrationRecord> any() {
+        Arbitrary<FleetDay> oneTruck = FleetDays.any()
+                .filter(day -> !day.trucks().isEmpty())
+                .map(day -> day.withOnly(day.trucks().get(0)));
+        Arbitrary<Optional<SignOff>> signOff = Combinators.combine(
+                        texts(), texts().optional(), FleetDays.dates())
+                .as(SignOff::new)
+                .optional();
+        Arbitrary<Optional<String>> refusal = texts().optional();
+        Arbitrary<List<CalibrationOutcome>> calibrations = calibration().list().ofMaxSize(2);
+        Arbitrary<List<VerificationOutcome>> verifications =
+                verification().list().ofMaxSize(2);
+        Arbitrary<CalibrationRecord> unsigned = Combinators.combine(
+                        oneTruck,
+                        Combinators.combine(refusal, calibrations, verifications)
+                                .as(Computed::new),
+                        correction().optional(),
+                        startUp().optional(),
+                        roadSpeed().optional(),
+                        Combinators.combine(Arbitraries.of(MassProof.class), Arbitraries.of(RoadProof.class))
+                                .as(Map::entry),
+                        Arbitraries.of(NextStep.class),
+                        finding().list().ofMaxSize(3))
+                .as((day, computed, correction, startUp, road, proofs, next, findings) -> new CalibrationRecord(
+                        day,
+                        computed.refusal(),
+                        computed.calibrations(),
+                        computed.verifications(),
+                        correction,
+                        startUp,
+                        road,
+                        proofs.getKey(),
+                        proofs.getValue(),
+                        next,
+                        findings,
+                        Optional.empty()));
+        return Combinators.combine(unsigned, signOff)
+                .as((record, signature) -> signature.map(record::signedBy).orElse(record));
+    }
+
+    private record Computed(
+            Optional<String> refusal,
+            List<CalibrationOutcome> calibrations,
+            List<VerificationOutcome> verifications) {}
+
+    private static Arbitrary<CalibrationOutcome> calibration() {
+        return Combinators.combine(
+                        texts(),
+                        quantities(Length.class).optional(),
+                        quantities(Dimensionless.class),
+                        Arbitraries.of(RatioEstimator.class),
+                        quantities(DischargePerRevolution.class),
+                        quantities(DischargePerRevolution.class).optional(),
+                        quantities(DischargePerRevolution.class).optional(),
+                        quantities(Dimensionless.class))
+                .as(CalibrationOutcome::new);
+    }
+
+    private static Arbitrary<VerificationOutcome> verification() {
+        Arbitrary<Map.Entry<Quantity<Mass>, Quantity<Mass>>> masses =
+                Combinators.combine(quantities(Mass.class), quantities(Mass.class)).as(Map::entry);
+        Arbitrary<Map.Entry<Quantity<ApplicationRate>, Verdict>> end = Combinators.combine(
+                        quantities(ApplicationRate.class), Arbitraries.of(Verdict.class))
+                .as(Map::entry);
+        return Combinators.combine(
+                        factor(),
+                        quantities(Length.class),
+                        masses,
+                        quantities(Mass.class).optional(),
+                        quantities(Dimensionless.class).optional(),
+                        quantities(Dimensionless.class),
+                        quantities(Time.class).optional(),
+                        end)
+                .as((inForce, distance, mass, indicated, calibrationError, deliveryError, lost, last) ->
+                        new VerificationOutcome(
+                                inForce,
+                                distance,
+                                mass.getKey(),
+                                indicated,
+                                mass.getValue(),
+                                calibrationError,
+                                deliveryError,
+                                lost,
+                                last.getKey(),
+                                last.getValue()));
+    }
+
+    private static Arbitrary<Quantity<?>> factor() {
+        return quantities(DischargePerPulse.class).map(quantity -> quantity);
+    }
+
+    private static Arbitrary<CorrectionOutcome> correction() {
+        return Combinators.combine(
+                        factor(), factor(), factor(), factor().optional(), Arbitraries.of(Correction.Status.class))
+                .as(CorrectionOutcome::new);
+    }
+
+    private static Arbitrary<StartUpOutcome> startUp() {
+        return Combinators.combine(
+                        quantities(Mass.class),
+                        quantities(Time.class),
+                        quantities(Dimensionless.class),
+                        quantities(Dimensionless.class).optional())
+                .as(StartUpOutcome::new);
+    }
+
+    private static Arbitrary<RoadSpeedOutcome> roadSpeed() {
+        return Combinators.combine(
+                        quantities(PulsesPerDistance.class),
+                        quantities(PulsesPerDistance.class),
+                        quantities(PulsesPerDistance.class),
+                        quantities(Dimensionless.class),
+                        quantities(Dimensionless.class),
+                        Arbitraries.of(Verdict.class))
+                .as(RoadSpeedOutcome::new);
+    }
+
+    /** The names that the code's sentence asks for, each with a number or a word. */
+    private static Arbitrary<Finding> finding() {
+        return Arbitraries.of(FindingCode.class).flatMap(code -> {
+            List<String> names = Pattern.compile("\\{(\\w+)}")
+                    .matcher(code.template())
+                    .results()
+                    .map(match -> match.group(1))
+                    .distinct()
+                    .toList();
+            return Combinators.combine(
+                            factor().list().ofSize(names.size()),
+                            texts().list().ofSize(names.size()),
+                            Arbitraries.of(true, false).list().ofSize(names.size()))
+                    .as((numbers, words, isNumber) -> finding(code, names, numbers, words, isNumber));
+        });
+    }
+
+    private static Finding finding(
+            FindingCode code,
+            List<String> names,
+            List<Quantity<?>> numbers,
+            List<String> words,
+            List<Boolean> isNumber) {
+        Map<String, Quantity<?>> numbersByName = new HashMap<>();
+        Map<String, String> wordsByName = new HashMap<>();
+        for (int i = 0; i < names.size(); i++) {
+            if (isNumber.get(i)) {
+                numbersByName.put(names.get(i), numbers.get(i));
+            } else {
+                wordsByName.put(names.get(i), words.get(i));
+            }
+        }
+        return new Finding(code, numbersByName, wordsByName);
+    }
+}

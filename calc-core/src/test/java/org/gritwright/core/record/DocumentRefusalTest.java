@@ -1,0 +1,175 @@
+package org.gritwright.core.record;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.catchThrowableOfType;
+
+import java.io.ByteArrayInputStream;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+@Tag("jackson")
+@Tag("locale")
+class DocumentRefusalTest {
+    private static final String GOOD = Document.FLEET_DAY.toText(FleetDays.small());
+
+    static List<Problem> problems(String text) {
+        return problems(text, DocumentLimits.COMMON);
+    }
+
+    private static List<Problem> problems(String text, DocumentLimits limits) {
+        RejectedDocumentException refused = catchThrowableOfType(
+                RejectedDocumentException.class,
+                () -> Document.FLEET_DAY.read(
+                        new ByteArrayInputStream(text.getBytes(StandardCharsets.UTF_8)), limits));
+        assertThat(refused).as("refusal").isNotNull();
+        return refused.problems();
+    }
+
+    /** Puts one text for another, and proves that there was something to replace. */
+    private static String good(String part, String replacement) {
+        assertThat(GOOD).contains(part);
+        return GOOD.replace(part, replacement);
+    }
+
+    @Test
+    void theUnchangedDocumentIsRead() throws IOException, RejectedDocumentException {
+        assertThat(DocumentLawsTest.read(Document.FLEET_DAY, GOOD)).isEqualTo(FleetDays.small());
+    }
+
+    @ParameterizedTest(name = "{0} instead of {1}")
+    @CsvSource(
+            delimiter = '|',
+            quoteCharacter = '\'',
+            textBlock =
+                    """
+            "gross": "165.5 lb"      | "gross": 165.5                  | /trucks/0/calibrationCatches/0/containers/0/gross
+            "gross": "165.5 lb"      | "gross": "165.5"                | /trucks/0/calibrationCatches/0/containers/0/gross
+            "gross": "165.5 lb"      | "gross": "165.5 lb/mi"          | /trucks/0/calibrationCatches/0/containers/0/gross
+            "gross": "165.5 lb"      | "gross": "165,5 lb"             | /trucks/0/calibrationCatches/0/containers/0/gross
+            "gross": "165.5 lb"      | "gross": "NaN lb"               | /trucks/0/calibrationCatches/0/containers/0/gross
+            "gross": "165.5 lb"      | "gross": "1e999 lb"             | /trucks/0/calibrationCatches/0/containers/0/gross
+            "gross": "165.5 lb"      | "gross": null                   | /trucks/0/calibrationCatches/0/containers/0/gross
+            "gross": "165.5 lb"      | "gross": ""                     | /trucks/0/calibrationCatches/0/containers/0/gross
+            "gross": "165.5 lb"      | "gross": {}                     | /trucks/0/calibrationCatches/0/containers/0/gross
+            "gross": "165.5 lb"      | "gross": "1 lb", "gross": "2 lb" | /trucks/0/calibrationCatches/0/containers/0/gross
+            "gross": "165.5 lb",     | ''                              | /trucks/0/calibrationCatches/0/containers/0/gross
+            "tare": "4 lb"           | "tare": "4 lb", "lid": "1 lb"   | /trucks/0/calibrationCatches/0/containers/0/lid
+            "container": "pail 1"    | "container": " "                | /trucks/0/calibrationCatches/0/containers/0/container
+            "container": "pail 1"    | "container": 1                  | /trucks/0/calibrationCatches/0/containers/0/container
+            "primed": true           | "primed": "true"                | /trucks/0/calibrationCatches/0/primed
+            "primed": true           | "primed": 1                     | /trucks/0/calibrationCatches/0/primed
+            "coasting": "in-both"    | "coasting": "perhaps"           | /trucks/0/calibrationCatches/0/coasting
+            "at": "2026-10-19T08:40:00-04:00" | "at": "2026-10-19T08:40:00" | /trucks/0/calibrationCatches/0/at
+            "day": "2026-10-19"      | "day": "2026-02-30"             | /day
+            "day": "2026-10-19"      | "day": "19.10.2026"             | /day
+            "tolerance": "4 %"       | "tolerance": "4 lb"             | /tolerance
+            "version": 1             | "version": 0                    | /trucks/0/conveyor/version
+            "version": 1             | "version": 1.0                  | /trucks/0/conveyor/version
+            "width": "22 in"         | "width": "22 inches"            | /trucks/0/gate/parameters/width
+            "division": "0.5 lb"     | "division": "0 lb"              | /scales/0
+            "scales": [              | "scale": "none", "scales": [    | /scale
+            """)
+    void oneSlipIsOneProblemAtItsPlace(String part, String replacement, String pointer) {
+        String change = replacement == null ? "" : replacement;
+        assertThat(problems(good(part, change)))
+                .extracting(Problem::pointer)
+                .contains(pointer)
+                .allMatch(p -> p.equals(pointer) || p.endsWith("/version"));
+    }
+
+    @Test
+    void aNameTwiceInTheFleetIsAProblemAtTheSecondOne() {
+        String truck = GOOD.substring(GOOD.indexOf("\"trucks\": [") + 11, GOOD.lastIndexOf(']'));
+        List<Problem> problems = problems(GOOD.replace(truck, truck + "," + truck));
+        assertThat(problems)
+                .containsExactly(new Problem("/trucks/1/id", "each truck id once", "\"T-01\" again"));
+    }
+
+    @Test
+    void allProblemsAreListedNotJustTheFirst() {
+        String broken = GOOD.replace("\"165.5 lb\"", "165.5")
+                .replace("\"4 lb\"", "\"4 kilos\"")
+                .replace("\"in-both\"", "\"perhaps\"")
+                .replace("\"2026-11-01\"", "\"soon\"");
+        assertThat(problems(broken))
+                .extracting(Problem::pointer)
+                .containsExactly(
+                        "/seasonStart",
+                        "/trucks/0/calibrationCatches/0/containers/0/gross",
+                        "/trucks/0/calibrationCatches/0/containers/0/tare",
+                        "/trucks/0/calibrationCatches/0/coasting");
+    }
+
+    @Test
+    void aProblemSaysWhatIsExpectedAndWhatStandsThere() {
+        assertThat(problems(good("\"165.5 lb\"", "165.5")).get(0))
+                .hasToString("/trucks/0/calibrationCatches/0/containers/0/gross: expected mass with its unit, for"
+                        + " example \"1 lb\", found 165.5");
+    }
+
+    @Test
+    void anotherFormatOrVersionIsNotReadAnyFurther() {
+        assertThat(problems(good("gritwright/fleet-day", "gritwright/other").replace("165.5 lb", "165.5")))
+                .containsExactly(
+                        new Problem("/format", "\"gritwright/fleet-day\"", "\"gritwright/other\""));
+        assertThat(problems(good("\"formatVersion\": 1", "\"formatVersion\": 2")))
+                .containsExactly(new Problem("/formatVersion", "the number 1", "2"));
+        assertThat(problems(good("\"formatVersion\": 1", "\"formatVersion\": \"1\"")))
+                .extracting(Problem::pointer)
+                .containsExactly("/formatVersion");
+        assertThat(problems("{}")).extracting(Problem::pointer).containsExactly("/format", "/formatVersion");
+    }
+
+    @Test
+    void whatIsNotOneJsonObjectIsRefused() {
+        assertThat(problems("")).extracting(Problem::found).containsExactly("nothing");
+        assertThat(problems("   ")).extracting(Problem::found).containsExactly("nothing");
+        assertThat(problems("[]")).containsExactly(new Problem("", "an object", "an array"));
+        assertThat(problems("7")).containsExactly(new Problem("", "an object", "7"));
+        assertThat(problems(GOOD + "{}")).extracting(Problem::expected).containsExactly("one JSON document");
+        assertThat(problems(GOOD.substring(0, 200))).extracting(Problem::expected).containsExactly("JSON (RFC 8259)");
+        assertThat(problems(GOOD.replace("\"day\"", "// a comment\n\"day\"")))
+                .extracting(Problem::found)
+                .allMatch(found -> found.contains("line 4, column"));
+        assertThat(problems(GOOD.replace("true", "NaN"))).hasSize(1);
+        assertThat(problems(GOOD.replace("\"day\"", "'day'"))).hasSize(1);
+    }
+
+    @Test
+    void filesPastTheLimitsAreRefused() {
+        int length = GOOD.getBytes(StandardCharsets.UTF_8).length;
+        assertThat(problems(GOOD, new DocumentLimits(length - 1, 16, 10_000, 10)))
+                .containsExactly(new Problem("", "at most " + (length - 1) + " bytes", "more"));
+        assertThat(problems(GOOD, new DocumentLimits(length, 3, 10_000, 10))).hasSize(1);
+        assertThat(problems(GOOD.replace("T-01", "T".repeat(101)), new DocumentLimits(1 << 20, 16, 100, 10)))
+                .hasSize(1);
+        String deep = "[".repeat(100_000);
+        assertThat(problems(deep)).hasSize(1);
+    }
+
+    @Test
+    void aDocumentAtTheLimitIsRead() throws IOException, RejectedDocumentException {
+        byte[] bytes = GOOD.getBytes(StandardCharsets.UTF_8);
+        assertThat(Document.FLEET_DAY.read(
+                        new ByteArrayInputStream(bytes), new DocumentLimits(bytes.length, 16, 100, 1)))
+                .isEqualTo(FleetDays.small());
+    }
+
+    @Test
+    void noMoreProblemsAreListedThanTheLimitAllows() {
+        String broken = good("\"165.5 lb\"", "1").replace("\"4 lb\"", "2").replace("\"356 pulse\"", "3");
+        assertThat(problems(broken, new DocumentLimits(1 << 20, 16, 100, 2))).hasSize(2);
+    }
+
+    @Test
+    void aPointerEscapesSlashAndTilde() {
+        assertThat(problems(good("\"width\": \"22 in\"", "\"a/b~c\": 1")))
+                .extracting(Problem::pointer)
+                .containsExactly("/trucks/0/gate/parameters/a~1b~0c");
+    }
+}

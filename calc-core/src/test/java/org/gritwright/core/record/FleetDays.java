@@ -1,0 +1,315 @@
+package org.gritwright.core.record;
+
+
+import java.time.LocalDate;
+import java.time.OffsetDateTime;
+import java.time.ZoneOffset;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import javax.measure.Quantity;
+import javax.measure.quantity.Dimensionless;
+import javax.measure.quantity.Length;
+import javax.measure.quantity.Mass;
+import javax.measure.quantity.Speed;
+import javax.measure.quantity.Temperature;
+import javax.measure.quantity.Time;
+import net.jqwik.api.Arbitraries;
+import net.jqwik.api.Arbitrary;
+import net.jqwik.api.Combinators;
+import org.gritwright.core.calibration.Change;
+import org.gritwright.core.calibration.Coasting;
+import org.gritwright.core.calibration.Material;
+import org.gritwright.core.fleet.CalibrationCatchEntry;
+import org.gritwright.core.fleet.CatchEntry;
+import org.gritwright.core.fleet.ChangeEntry;
+import org.gritwright.core.fleet.Conditions;
+import org.gritwright.core.fleet.CountEntry;
+import org.gritwright.core.fleet.CourseRunEntry;
+import org.gritwright.core.fleet.FleetDay;
+import org.gritwright.core.fleet.InForceEntry;
+import org.gritwright.core.fleet.RoadSpeedEntry;
+import org.gritwright.core.fleet.TargetEntry;
+import org.gritwright.core.fleet.TruckDay;
+import org.gritwright.core.fleet.TypedEntry;
+import org.gritwright.core.fleet.VerificationCatchEntry;
+import org.gritwright.core.fleet.WeighingEntry;
+import org.gritwright.core.weighing.Scale;
+import org.gritwright.core.weighing.ScaleCheck;
+import org.gritwright.units.Amounts;
+import org.gritwright.units.SpreadingUnits;
+import org.gritwright.units.UnitSymbol;
+import org.gritwright.units.quantity.ApplicationRate;
+import org.gritwright.units.quantity.BulkDensity;
+import org.gritwright.units.quantity.LaneApplicationRate;
+import org.gritwright.units.quantity.LaneCount;
+import org.gritwright.units.quantity.PulseCount;
+import org.gritwright.units.quantity.PulsesPerDistance;
+import org.gritwright.units.quantity.PulsesPerRevolution;
+import org.gritwright.units.quantity.RevolutionCount;
+import org.gritwright.units.quantity.RotationalSpeed;
+
+/** Any fleet day that can be written down, sensible or not: every unit, any finite number, any text. */
+final class FleetDays {
+
+    private FleetDays() {}
+
+    static Arbitrary<FleetDay> any() {
+        Arbitrary<List<Scale>> scales = scale().list().ofMaxSize(3).uniqueElements(Scale::id);
+        Arbitrary<List<Material>> materials = material().list().ofMaxSize(3).uniqueElements(Material::name);
+        Arbitrary<List<TruckDay>> trucks = truck().list().ofMaxSize(3).uniqueElements(TruckDay::id);
+        return Combinators.combine(
+                        dates(),
+                        dates(),
+                        quantities(Dimensionless.class),
+                        texts().optional(),
+                        texts().optional(),
+                        scales,
+                        materials,
+                        trucks)
+                .as(FleetDay::new);
+    }
+
+    static Arbitrary<String> texts() {
+        return Arbitraries.strings()
+                .withCharRange('\u0000', '\ud7ff')
+                .withChars('"', '\\', '/', '~', '{', '\n', '\u2028', ' ')
+                .ofMinLength(1)
+                .ofMaxLength(12)
+                .filter(text -> !text.isBlank());
+    }
+
+    static Arbitrary<LocalDate> dates() {
+        return Arbitraries.integers().between(-20_000, 40_000).map(LocalDate::ofEpochDay);
+    }
+
+    private static Arbitrary<OffsetDateTime> times() {
+        return Combinators.combine(
+                        dates(),
+                        Arbitraries.longs().between(0, 86_399_999_999_999L),
+                        Arbitraries.integers().between(-18 * 60, 18 * 60))
+                .as((date, nanos, minutes) -> date.atStartOfDay()
+                        .plusNanos(nanos)
+                        .atOffset(ZoneOffset.ofTotalSeconds(minutes * 60)));
+    }
+
+    /** Numbers as people write them, and any finite double at all. */
+    private static Arbitrary<Double> numbers() {
+        return Arbitraries.oneOf(
+                Arbitraries.doubles().between(-10_000, 10_000),
+                Arbitraries.longs().map(Double::longBitsToDouble).filter(Double::isFinite));
+    }
+
+    static <Q extends Quantity<Q>> Arbitrary<Quantity<Q>> quantities(Class<Q> kind) {
+        return Combinators.combine(numbers(), Arbitraries.of(UnitSymbol.ofKind(kind)))
+                .as((value, row) -> Amounts.of(value, row.unit()));
+    }
+
+    private static Arbitrary<Quantity<?>> anyQuantities() {
+        return Combinators.combine(numbers(), Arbitraries.of(UnitSymbol.all())).as((value, row) -> quantity(value, row));
+    }
+
+    private static <Q extends Quantity<Q>> Quantity<Q> quantity(double value, UnitSymbol<Q> row) {
+        return Amounts.of(value, row.unit());
+    }
+
+    private static <Q extends Quantity<Q>> Arbitrary<Quantity<Q>> positive(Class<Q> kind) {
+        return Combinators.combine(Arbitraries.doubles().between(0.001, 1e6).ofScale(3), Arbitraries.of(UnitSymbol.ofKind(kind)))
+                .as((value, row) -> Amounts.of(value, row.unit()));
+    }
+
+    private static Arbitrary<Scale> scale() {
+        Arbitrary<ScaleCheck> check =
+                Combinators.combine(dates(), positive(Mass.class), positive(Mass.class)).as(ScaleCheck::new);
+        return Combinators.combine(
+                        texts(), positive(Mass.class), check.list().ofMaxSize(2))
+                .as((id, division, checks) -> new Scale(
+                        id,
+                        Amounts.of(division.getValue().doubleValue() * 1000, division.getUnit()),
+                        division,
+                        checks));
+    }
+
+    private static Arbitrary<Material> material() {
+        return Combinators.combine(texts(), positive(BulkDensity.class)).as(Material::new);
+    }
+
+    private static Arbitrary<CountEntry> count() {
+        return Combinators.combine(
+                        quantities(PulseCount.class).optional(),
+                        quantities(PulseCount.class).optional(),
+                        quantities(PulseCount.class).optional(),
+                        quantities(PulseCount.class).optional(),
+                        quantities(RevolutionCount.class).optional(),
+                        quantities(RevolutionCount.class).optional(),
+                        quantities(RotationalSpeed.class).optional(),
+                        quantities(Time.class).optional())
+                .as(CountEntry::new);
+    }
+
+    private static Arbitrary<Conditions> conditions() {
+        return Combinators.combine(
+                        quantities(RotationalSpeed.class).optional(),
+                        quantities(Temperature.class).optional(),
+                        quantities(Dimensionless.class).optional(),
+                        quantities(Dimensionless.class),
+                        Arbitraries.of(Conditions.MoistureBasis.class).optional())
+                .as((engine, oil, level, moisture, basis) ->
+                        new Conditions(engine, oil, level, basis.map(b -> moisture), basis));
+    }
+
+    private static Arbitrary<CatchEntry> catchEntry() {
+        Arbitrary<WeighingEntry> weighing = Combinators.combine(
+                        texts(), quantities(Mass.class), quantities(Mass.class))
+                .as(WeighingEntry::new);
+        Arbitrary<Optional<Conditions>> conditions = conditions().optional();
+        Arbitrary<Optional<String>> notes = texts().optional();
+        return Combinators.combine(
+                        times(),
+                        texts().optional(),
+                        texts(),
+                        weighing.list().ofMaxSize(3),
+                        count().optional(),
+                        quantities(Length.class).optional(),
+                        texts(),
+                        Combinators.combine(conditions, notes).as(Map::entry))
+                .as((at, operator, scale, containers, counted, opening, material, rest) -> new CatchEntry(
+                        at, operator, scale, containers, counted, opening, material, rest.getKey(), rest.getValue()));
+    }
+
+    private static Arbitrary<VerificationCatchEntry> verification() {
+        Arbitrary<TargetEntry> target = Combinators.combine(
+                        quantities(ApplicationRate.class).optional(),
+                        quantities(LaneApplicationRate.class).optional(),
+                        quantities(LaneCount.class).optional())
+                .as(TargetEntry::new);
+        return Combinators.combine(
+                        catchEntry(),
+                        anyQuantities(),
+                        target,
+                        quantities(Speed.class),
+                        quantities(Time.class).optional(),
+                        quantities(Length.class).optional(),
+                        quantities(Mass.class).optional(),
+                        quantities(Mass.class).optional())
+                .as(VerificationCatchEntry::new);
+    }
+
+    private static Arbitrary<TypedEntry> typed() {
+        return Combinators.combine(
+                        texts(),
+                        Arbitraries.integers().between(1, 999_999_999),
+                        Arbitraries.maps(texts(), anyQuantities()).ofMaxSize(3))
+                .as(TypedEntry::new);
+    }
+
+    private static Arbitrary<InForceEntry> inForce() {
+        return Combinators.combine(
+                        anyQuantities(),
+                        anyQuantities().optional(),
+                        dates(),
+                        texts(),
+                        quantities(Length.class).optional(),
+                        texts().optional())
+                .as(InForceEntry::new);
+    }
+
+    private static Arbitrary<RoadSpeedEntry> roadSpeed() {
+        Arbitrary<CourseRunEntry> run = Combinators.combine(quantities(Length.class), quantities(PulseCount.class))
+                .as(CourseRunEntry::new);
+        return Combinators.combine(
+                        dates(), quantities(PulsesPerDistance.class), run.list().ofMaxSize(3))
+                .as(RoadSpeedEntry::new);
+    }
+
+    private static Arbitrary<TruckDay> truck() {
+        Arbitrary<ChangeEntry> change = Combinators.combine(
+                        dates(), Arbitraries.of(Change.Part.class), texts().optional())
+                .as(ChangeEntry::new);
+        Arbitrary<CalibrationCatchEntry> calibration = Combinators.combine(
+                        catchEntry(), Arbitraries.of(true, false), Arbitraries.of(Coasting.class))
+                .as(CalibrationCatchEntry::new);
+        Arbitrary<Map.Entry<Optional<RoadSpeedEntry>, Optional<String>>> rest = Combinators.combine(
+                        roadSpeed().optional(), texts().optional())
+                .as(Map::entry);
+        Arbitrary<Map.Entry<TypedEntry, TypedEntry>> types =
+                Combinators.combine(typed(), typed()).as(Map::entry);
+        return Combinators.combine(
+                        texts(),
+                        types,
+                        quantities(PulsesPerRevolution.class).optional(),
+                        quantities(Dimensionless.class),
+                        inForce().optional(),
+                        Combinators.combine(
+                                        change.list().ofMaxSize(2),
+                                        calibration.list().ofMaxSize(2))
+                                .as(Map::entry),
+                        verification().list().ofMaxSize(2),
+                        rest)
+                .as((id, type, pulses, gear, inForce, before, verifications, last) -> new TruckDay(
+                        id,
+                        type.getKey(),
+                        type.getValue(),
+                        pulses,
+                        gear,
+                        inForce,
+                        before.getKey(),
+                        before.getValue(),
+                        verifications,
+                        last.getKey(),
+                        last.getValue()));
+    }
+
+    /** One small valid day for tests that change a single thing. */
+    static FleetDay small() {
+        return new FleetDay(
+                LocalDate.of(2026, 10, 19),
+                LocalDate.of(2026, 11, 1),
+                Amounts.of(4, SpreadingUnits.PERCENT),
+                Optional.empty(),
+                Optional.empty(),
+                List.of(Scale.of(
+                        "platform", Amounts.of(1000, SpreadingUnits.POUND), Amounts.of(0.5, SpreadingUnits.POUND))),
+                List.of(Material.of("road salt", Amounts.of(78, SpreadingUnits.POUND_PER_CUBIC_FOOT))),
+                List.of(new TruckDay(
+                        "T-01",
+                        new TypedEntry(
+                                "drag-chain",
+                                1,
+                                Map.of(
+                                        "teeth", Amounts.of(7, SpreadingUnits.ONE),
+                                        "chainPitch", Amounts.of(2.25, SpreadingUnits.INCH))),
+                        new TypedEntry("sliding-gate", 1, Map.of("width", Amounts.of(22, SpreadingUnits.INCH))),
+                        Optional.of(Amounts.of(60, SpreadingUnits.PULSE_PER_REVOLUTION)),
+                        Amounts.of(1, SpreadingUnits.ONE),
+                        Optional.empty(),
+                        List.of(),
+                        List.of(new CalibrationCatchEntry(
+                                new CatchEntry(
+                                        OffsetDateTime.parse("2026-10-19T08:40:00-04:00"),
+                                        Optional.empty(),
+                                        "platform",
+                                        List.of(new WeighingEntry(
+                                                "pail 1",
+                                                Amounts.of(165.5, SpreadingUnits.POUND),
+                                                Amounts.of(4, SpreadingUnits.POUND))),
+                                        Optional.of(new CountEntry(
+                                                Optional.of(Amounts.of(356, SpreadingUnits.PULSE)),
+                                                Optional.empty(),
+                                                Optional.empty(),
+                                                Optional.empty(),
+                                                Optional.empty(),
+                                                Optional.empty(),
+                                                Optional.empty(),
+                                                Optional.empty())),
+                                        Optional.of(Amounts.of(2, SpreadingUnits.INCH)),
+                                        "road salt",
+                                        Optional.empty(),
+                                        Optional.empty()),
+                                true,
+                                Coasting.IN_BOTH)),
+                        List.of(),
+                        Optional.empty(),
+                        Optional.empty())));
+    }
+}

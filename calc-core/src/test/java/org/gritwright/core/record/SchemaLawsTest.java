@@ -1,0 +1,41 @@
+package org.gritwright.core.record;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.networknt.schema.InputFormat;
+import com.networknt.schema.Schema;
+import net.jqwik.api.Arbitrary;
+import net.jqwik.api.EdgeCasesMode;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.Provide;
+import net.jqwik.api.Tag;
+import org.gritwright.core.fleet.FleetDay;
+
+@Tag("jackson")
+class SchemaLawsTest {
+    private static final Schema FLEET_DAY = SchemaTest.schema(Document.FLEET_DAY);
+    private static final Schema RECORD = SchemaTest.schema(Document.CALIBRATION_RECORD);
+
+    @Provide
+    Arbitrary<FleetDay> fleetDays() {
+        return FleetDays.any();
+    }
+
+    @Provide
+    Arbitrary<CalibrationRecord> calibrationRecords() {
+        return CalibrationRecords.any();
+    }
+
+    @Property(tries = 200, edgeCases = EdgeCasesMode.NONE)
+    void everyFleetDayThatIsWrittenIsValidByTheSchema(@ForAll("fleetDays") FleetDay day) {
+        assertThat(FLEET_DAY.validate(Document.FLEET_DAY.toText(day), InputFormat.JSON))
+                .isEmpty();
+    }
+
+    @Property(tries = 100, edgeCases = EdgeCasesMode.NONE)
+    void everyRecordThatIsWrittenIsValidByTheSchema(@ForAll("calibrationRecords") CalibrationRecord record) {
+        assertThat(RECORD.validate(Document.CALIBRATION_RECORD.toText(record), InputFormat.JSON))
+                .isEmpty();
+    }
+}

@@ -1,0 +1,83 @@
+package org.gritwright.core.record;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.networknt.schema.InputFormat;
+import com.networknt.schema.Schema;
+import com.networknt.schema.SchemaRegistry;
+import com.networknt.schema.SpecificationVersion;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+@Tag("jackson")
+class SchemaTest {
+    private static final Schema FLEET_DAY = schema(Document.FLEET_DAY);
+
+    static Schema schema(Document<?> document) {
+        return SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12)
+                .getSchema(document.schema(), InputFormat.JSON);
+    }
+
+    static List<Document<?>> documents() {
+        return List.of(Document.FLEET_DAY, Document.CALIBRATION_RECORD);
+    }
+
+    @ParameterizedTest
+    @MethodSource("documents")
+    void theSchemaInTheJarIsTheOneThatTheDefinitionsGive(Document<?> document) throws IOException {
+        String name = document.format().replace("gritwright/", "") + "-" + document.version() + ".schema.json";
+        Path generated = Path.of("target", "schemas", name);
+        Files.createDirectories(generated.getParent());
+        Files.writeString(generated, document.schema());
+        try (InputStream in = Document.class.getResourceAsStream("/META-INF/schemas/" + name)) {
+            assertThat(in).as("src/main/resources/META-INF/schemas/%s; copy %s there", name, generated).isNotNull();
+            assertThat(new String(in.readAllBytes(), StandardCharsets.UTF_8))
+                    .as("copy %s to src/main/resources/META-INF/schemas", generated)
+                    .isEqualTo(document.schema());
+        }
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "165.5",
+                "\"165.5\"",
+                "\"165,5 lb\"",
+                "\"165.5  lb\"",
+                "\"165.5 lb/mi\"",
+                "\"0165 lb\"",
+                "\"+165 lb\"",
+                "\"NaN lb\"",
+                "null"
+            })
+    void whatTheReaderRefusesAsAMassTheSchemaRefusesToo(String gross) {
+        String broken = Document.FLEET_DAY.toText(FleetDays.small()).replace("\"165.5 lb\"", gross);
+        assertThat(FLEET_DAY.validate(broken, InputFormat.JSON)).isNotEmpty();
+        assertThat(DocumentRefusalTest.problems(broken)).isNotEmpty();
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"165.5lb", "165.5 lbs", "1.655e2 lb", "-1 kg", "1 imp gal"})
+    void readerAndSchemaAgreeOnSpellings(String gross) {
+        String text = Document.FLEET_DAY.toText(FleetDays.small()).replace("165.5 lb", gross);
+        boolean valid = FLEET_DAY.validate(text, InputFormat.JSON).isEmpty();
+        boolean read = true;
+        try {
+            DocumentLawsTest.read(Document.FLEET_DAY, text);
+        } catch (RejectedDocumentException e) {
+            read = false;
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+        assertThat(valid).isEqualTo(read).isEqualTo(!gross.contains("gal"));
+    }
+}

@@ -1,0 +1,83 @@
+package org.gritwright.core.spi;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.gritwright.core.Samples.assertRefused;
+import static org.gritwright.core.Samples.inches;
+import static org.gritwright.core.Samples.pounds;
+import static org.gritwright.core.Samples.wrongKind;
+
+import javax.measure.quantity.Dimensionless;
+import javax.measure.quantity.Length;
+import javax.measure.quantity.Mass;
+import org.gritwright.units.Amounts;
+import org.gritwright.units.SpreadingUnits;
+import org.junit.jupiter.api.Test;
+
+class ParameterTest {
+    private static final Parameter<Length> PITCH = Parameter.length("pitch", inches(1), inches(6));
+    private static final Parameter<Dimensionless> TEETH = Parameter.wholeNumber("teeth", 3, 60);
+
+    @Test
+    void tellsAFormWhatItNeeds() {
+        assertThat(PITCH.name()).isEqualTo("pitch");
+        assertThat(PITCH.kind()).isEqualTo(Length.class);
+        assertThat(PITCH.lowest()).isEqualTo(inches(1));
+        assertThat(PITCH.highest()).isEqualTo(inches(6));
+        assertThat(PITCH.isWhole()).isFalse();
+        assertThat(PITCH.standard()).isEmpty();
+        assertThat(TEETH.isWhole()).isTrue();
+        assertThat(TEETH.kind()).isEqualTo(Dimensionless.class);
+        assertThat(PITCH.withDefault(inches(2)).standard()).contains(inches(2));
+    }
+
+    @Test
+    void limitsAreAccepted() {
+        assertThat(PITCH.check(inches(1))).isEqualTo(inches(1));
+        assertThat(PITCH.check(inches(6))).isEqualTo(inches(6));
+        assertThat(PITCH.check(Amounts.of(152.4, SpreadingUnits.MILLIMETRE)))
+                .isEqualTo(Amounts.of(152.4, SpreadingUnits.MILLIMETRE));
+    }
+
+    @Test
+    void refusesWhatIsOutOfLimits() {
+        assertRefused("pitch must be within 1 in to 6 in: 0.5 in", () -> PITCH.check(inches(0.5)));
+        assertRefused("pitch must be within 1 in to 6 in: 60 in", () -> PITCH.check(inches(60)));
+        assertRefused("pitch must be a finite length: \"lb\" is one of mass", () -> PITCH.check(wrongKind(pounds(2))));
+    }
+
+    @Test
+    void refusesAFractionOfATooth() {
+        assertRefused(
+                "teeth must be a whole number, 0 or more: 6.5", () -> TEETH.check(Amounts.of(6.5, SpreadingUnits.ONE)));
+        assertRefused("teeth must be within 3 to 60: 2", () -> TEETH.check(Amounts.of(2, SpreadingUnits.ONE)));
+    }
+
+    @Test
+    void refusesLimitsThatAreTheWrongWayRound() {
+        assertRefused(
+                "highest pitch must be at least 6 in: 1 in", () -> Parameter.length("pitch", inches(6), inches(1)));
+        assertRefused("highest teeth must be at least 60: 3", () -> Parameter.wholeNumber("teeth", 60, 3));
+    }
+
+    @Test
+    void refusesLimitsOfAnotherKind() {
+        assertRefused(
+                "highest load must be a finite mass: \"in\" is one of length",
+                () -> Parameter.of("load", Mass.class, pounds(1), wrongKind(inches(6))));
+        assertRefused(
+                "highest load must be a finite mass: \"in\" is one of length",
+                () -> Parameter.of("load", Mass.class, wrongKind(inches(6)), pounds(1)));
+    }
+
+    @Test
+    void refusesADefaultThatItWouldNotAccept() {
+        assertRefused("pitch must be within 1 in to 6 in: 7 in", () -> PITCH.withDefault(inches(7)));
+    }
+
+    @Test
+    void refusesABlankName() {
+        assertRefused(
+                "parameter name must be a text that is not blank: \"\"",
+                () -> Parameter.length("", inches(1), inches(6)));
+    }
+}

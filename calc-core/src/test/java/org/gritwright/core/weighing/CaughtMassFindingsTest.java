@@ -1,0 +1,99 @@
+package org.gritwright.core.weighing;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.gritwright.core.Samples.DAY;
+import static org.gritwright.core.Samples.SCALE;
+import static org.gritwright.core.Samples.only;
+import static org.gritwright.core.Samples.pounds;
+
+import java.util.List;
+import java.util.Map;
+import org.gritwright.core.finding.Finding;
+import org.gritwright.core.finding.FindingCode;
+import org.gritwright.core.finding.Severity;
+import org.junit.jupiter.api.Test;
+
+class CaughtMassFindingsTest {
+    private static final Scale UNCHECKED = Scale.of("S-2", pounds(500), pounds(0.1));
+
+    private static List<Finding> withTares(double first, double second) {
+        return CaughtMass.of(
+                        SCALE,
+                        DAY,
+                        new Weighing("A", pounds(50), pounds(first)),
+                        new Weighing("B", pounds(50), pounds(second)),
+                        new Weighing("C", pounds(50), pounds(first)))
+                .findings();
+    }
+
+    private static List<Finding> checkedWith(double reading) {
+        Scale scale = UNCHECKED.checked(new ScaleCheck(DAY, pounds(50), pounds(reading)));
+        return CaughtMass.of(scale, DAY, new Weighing("A", pounds(50), pounds(4)))
+                .findings();
+    }
+
+    @Test
+    void aGoodWeighingHasNone() {
+        assertThat(withTares(4, 4.2)).isEmpty();
+    }
+
+    @Test
+    void tareMoreThanTwiceAnotherIsUnequal() {
+        Finding finding = only(FindingCode.TARES_UNEQUAL, withTares(8.1, 4));
+
+        assertThat(finding.severity()).isEqualTo(Severity.WARNING);
+        assertThat(finding.numbers()).isEqualTo(Map.of("lowest", pounds(4), "highest", pounds(8.1)));
+        assertThat(finding.sentence()).isEqualTo("The empty containers weigh from 4 lb to 8.1 lb: check the tares.");
+    }
+
+    @Test
+    void tareTwiceAnotherIsNotUnequal() {
+        assertThat(withTares(8, 4)).isEmpty();
+    }
+
+    @Test
+    void aTareOfZeroBesideAnotherIsUnequal() {
+        assertThat(withTares(0, 4)).extracting(Finding::code).containsExactly(FindingCode.TARES_UNEQUAL);
+        assertThat(withTares(0, 0)).isEmpty();
+    }
+
+    @Test
+    void aScaleThatWasNotCheckedThatDayIsNamed() {
+        Scale checkedTheDayBefore = UNCHECKED.checked(new ScaleCheck(DAY.minusDays(1), pounds(50), pounds(50)));
+        List<Finding> findings = CaughtMass.of(checkedTheDayBefore, DAY, new Weighing("A", pounds(50), pounds(4)))
+                .findings();
+
+        Finding finding = only(FindingCode.SCALE_NOT_CHECKED, findings);
+        assertThat(finding.severity()).isEqualTo(Severity.WARNING);
+        assertThat(finding.sentence()).isEqualTo("Scale S-2 was not checked with a test weight that day.");
+    }
+
+    @Test
+    void aCheckThatMissesByMoreThanADivisionDoubtsTheData() {
+        Finding finding = only(FindingCode.SCALE_CHECK_MISSED, checkedWith(50.2));
+
+        assertThat(finding.severity()).isEqualTo(Severity.ERROR);
+        assertThat(finding.code().doubtsData()).isTrue();
+        assertThat(finding.numbers()).isEqualTo(Map.of("reading", pounds(50.2), "testWeight", pounds(50)));
+        assertThat(finding.sentence()).isEqualTo("Scale S-2 showed 50.2 lb for a test weight of 50 lb that day.");
+        assertThat(checkedWith(49.8)).extracting(Finding::code).containsExactly(FindingCode.SCALE_CHECK_MISSED);
+    }
+
+    @Test
+    void aCheckThatMissesByADivisionPasses() {
+        assertThat(checkedWith(50.1)).isEmpty();
+        assertThat(checkedWith(49.9)).isEmpty();
+        assertThat(checkedWith(50)).isEmpty();
+    }
+
+    @Test
+    void aMissedCheckOfAnotherDayIsOfThatDay() {
+        Scale scale = UNCHECKED
+                .checked(new ScaleCheck(DAY.minusDays(1), pounds(50), pounds(45)))
+                .checked(new ScaleCheck(DAY, pounds(50), pounds(50)));
+
+        assertThat(CaughtMass.of(scale, DAY, new Weighing("A", pounds(50), pounds(4)))
+                        .findings())
+                .isEmpty();
+    }
+}

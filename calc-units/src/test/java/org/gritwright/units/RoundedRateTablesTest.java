@@ -1,0 +1,64 @@
+package org.gritwright.units;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import org.apache.commons.numbers.fraction.BigFraction;
+import org.gritwright.units.quantity.LaneWidth;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/**
+ * Rounded values of a rate table, derived from the exact definitions (NIST Special Publication 811, 2008, Appendix B);
+ * no agency publishes the table itself.
+ */
+class RoundedRateTablesTest {
+
+    /** The width of a lane in metres. */
+    private static double metres(String laneWidth) {
+        return Amounts.si(LaneWidth.class, Amounts.parse(LaneWidth.class, laneWidth));
+    }
+
+    @ParameterizedTest
+    @CsvSource({"12 ft/lane, 259.54", "3.5 m/lane, 248.36", "11 ft/lane, 237.91"})
+    void twentyGramsPerSquareMetreAsPoundsPerLaneMile(String laneWidth, double expected) {
+        double kilogramsPerLaneMetre = UnitPairs.between("g/m²", "kg/m²").convert(20) * metres(laneWidth);
+        assertThat(UnitPairs.between("kg/lane-m", "lb/lane-mi").convert(kilogramsPerLaneMetre))
+                .isCloseTo(expected, within(0.005));
+    }
+
+    @ParameterizedTest
+    @CsvSource({"12 ft/lane, 7.7059", "3.5 m/lane, 8.0528", "3.75 m/lane, 7.5160"})
+    void hundredPoundsPerLaneMileAsGramsPerSquareMetre(String laneWidth, double expected) {
+        double kilogramsPerLaneMetre =
+                UnitPairs.between("lb/lane-mi", "kg/lane-m").convert(100);
+        assertThat(UnitPairs.between("kg/m²", "g/m²").convert(kilogramsPerLaneMetre / metres(laneWidth)))
+                .isCloseTo(expected, within(0.00005));
+    }
+
+    @ParameterizedTest
+    @CsvSource({"in, 5940", "ft, 495"})
+    void gallonsPerAcreAreAWholeNumberTimesGallonsPerMinuteByMphAndWidth(String unitOfWidth, int expected) {
+        BigFraction acresPerMinute = fraction("mi/h", "m/s")
+                .multiply(fraction(unitOfWidth, "m"))
+                .multiply(fraction("min", "s"))
+                .divide(fraction("acre", "m²"));
+        assertThat(acresPerMinute.reciprocal()).isEqualTo(BigFraction.of(expected));
+    }
+
+    private static BigFraction fraction(String from, String to) {
+        return Ulps.fraction(UnitPairs.between(from, to).exactFactor());
+    }
+
+    @Test
+    void applicationRatesInTheWholeNumbersOfIso11783Part11() {
+        // ISO 11783-11 data dictionary: DDI 6 is mass per area in mg/m², DDI 31 volume per mass in mm³/kg.
+        double kilogramsPerSquareMetre =
+                UnitPairs.between("lb/lane-mi", "kg/lane-m").convert(250) / metres("12 ft/lane");
+        assertThat(Math.round(UnitPairs.between("kg/m²", "g/m²").convert(kilogramsPerSquareMetre) * 1000))
+                .isEqualTo(19_265);
+        assertThat(Math.round(UnitPairs.between("gal/ton", "mL/kg").convert(10) * 1000))
+                .isEqualTo(41_727);
+    }
+}

@@ -1,0 +1,55 @@
+package org.gritwright.units;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.ByteArrayInputStream;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.ObjectInputStream;
+import java.io.ObjectOutputStream;
+import java.io.Serializable;
+import javax.measure.Quantity;
+import org.junit.jupiter.api.Test;
+
+/** What a data engine ships to its workers arrives as it was. */
+class SerializationTest {
+
+    private static Object shipped(Object object) throws IOException, ClassNotFoundException {
+        ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+        try (ObjectOutputStream out = new ObjectOutputStream(bytes)) {
+            out.writeObject(object);
+        }
+        try (ObjectInputStream in = new ObjectInputStream(new ByteArrayInputStream(bytes.toByteArray()))) {
+            return in.readObject();
+        }
+    }
+
+    @Test
+    void everyConversionConvertsTheSameAfterwards() throws Exception {
+        for (UnitPairs.Pair pair : UnitPairs.ALL) {
+            Conversion arrived = (Conversion) shipped(pair.conversion());
+            assertThat(arrived).hasToString(pair.conversion().toString());
+            assertThat(arrived.exactFactor()).isEqualTo(pair.conversion().exactFactor());
+            assertThat(arrived.convert(12.7)).isEqualTo(pair.conversion().convert(12.7));
+        }
+    }
+
+    @Test
+    void aQuantityInEveryUnitIsPrintedTheSameAfterwards() throws Exception {
+        for (UnitSymbol<?> row : UnitSymbol.all()) {
+            Quantity<?> sent = Amounts.parseAny("12.7" + row.symbol());
+            Quantity<?> arrived = (Quantity<?>) shipped((Serializable) sent);
+            assertThat(Amounts.format(arrived)).isEqualTo(Amounts.format(sent));
+        }
+    }
+
+    @Test
+    void anErrorKeepsItsParts() throws Exception {
+        InvalidInputException arrived = (InvalidInputException)
+                shipped(new InvalidInputException("scale division", "greater than 0 lb", "0 lb"));
+        assertThat(arrived).hasMessage("scale division must be greater than 0 lb: 0 lb");
+        assertThat(arrived.field()).isEqualTo("scale division");
+        assertThat(arrived.accepted()).isEqualTo("greater than 0 lb");
+        assertThat(arrived.value()).isEqualTo("0 lb");
+    }
+}
