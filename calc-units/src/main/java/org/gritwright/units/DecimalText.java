@@ -14,7 +14,7 @@ final class DecimalText {
     private static final int PLAIN_DIGITS = 21;
     private static final int PLAIN_ZEROS = 7;
 
-    /** Two decimals of up to so many digits never read as the same (normal) double: there is no shorter one to look for. */
+    /** Two decimals of up to so many digits never read as the same normal double: there is no shorter one to find. */
     private static final int DISTINCT_DIGITS = 15;
 
     private DecimalText() {}
@@ -118,7 +118,7 @@ final class DecimalText {
 
     /**
      * {@code Double.toString} before JDK 19 sometimes writes more digits than it takes: JDK 17 writes 2.0E23 as
-     * 1.9999999999999998E23. So digits are dropped for as long as one of the two neighbouring decimals still reads back.
+     * 1.9999999999999998E23. So digits are dropped for as long as one of the two neighbouring decimals reads back.
      */
     private static BigDecimal shortest(double value) {
         BigDecimal shortest = new BigDecimal(Double.toString(value)).stripTrailingZeros();

@@ -25,9 +25,7 @@ record FactorPair(ExactFactor toSystem, CompiledFactor intoSystem, CompiledFacto
         if (number instanceof RationalNumber rational) {
             return new ExactFactor(rational.getDividend(), rational.getDivisor());
         }
-        if (number instanceof Integer || number instanceof Long || number instanceof BigInteger) {
-            return new ExactFactor(new BigInteger(number.toString()), BigInteger.ONE);
-        }
-        throw new IllegalStateException("not an exact factor: " + number.getClass());
+        // The other exact numbers are whole; the text of anything else is no whole number and fails here.
+        return new ExactFactor(new BigInteger(number.toString()), BigInteger.ONE);
     }
 }

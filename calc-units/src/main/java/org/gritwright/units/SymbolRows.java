@@ -597,6 +597,6 @@ final class SymbolRows {
 
     private <Q extends Quantity<Q>> void add(
             Class<Q> kind, Unit<Q> unit, TradeSystem system, String symbol, String name, String... spellings) {
-        rows.add(UnitSymbol.row(kind, unit, system, symbol, name, List.of(spellings)));
+        rows.add(new UnitSymbol<>(kind, unit, system, symbol, name, List.of(spellings)));
     }
 }

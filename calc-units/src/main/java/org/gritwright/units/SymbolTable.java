@@ -1,12 +1,9 @@
 package org.gritwright.units;
 
 import java.util.ArrayList;
-import java.util.Collections;
 import java.util.HashMap;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.stream.Collectors;
 import javax.measure.Quantity;
 import javax.measure.Unit;
 
@@ -24,7 +21,7 @@ final class SymbolTable {
     private static final Map<String, Entry<?>> BY_SPELLING;
 
     static {
-        Map<Class<?>, List<Entry<?>>> byKind = new LinkedHashMap<>();
+        Map<Class<?>, List<Entry<?>>> byKind = new HashMap<>();
         Map<String, Entry<?>> bySpelling = new HashMap<>();
         for (Entry<?> entry : ENTRIES) {
             UnitSymbol<?> row = entry.row();
@@ -33,7 +30,7 @@ final class SymbolTable {
             row.spellings().forEach(spelling -> putOnce(bySpelling, spelling, entry));
         }
         byKind.replaceAll((kind, entries) -> List.copyOf(entries));
-        BY_KIND = Collections.unmodifiableMap(byKind);
+        BY_KIND = Map.copyOf(byKind);
         BY_SPELLING = Map.copyOf(bySpelling);
     }
 
@@ -43,17 +40,16 @@ final class SymbolTable {
         return new Entry<>(row, FactorPair.toSystemUnit(row.unit()).orElse(null));
     }
 
-    private static <K> void putOnce(Map<K, Entry<?>> map, K key, Entry<?> entry) {
-        if (map.put(key, entry) != null) {
-            throw new IllegalStateException(
-                    "twice in the symbol table: " + entry.row().name());
+    private static void putOnce(Map<String, Entry<?>> bySpelling, String spelling, Entry<?> entry) {
+        if (bySpelling.put(spelling, entry) != null) {
+            throw new IllegalStateException("twice in the symbol table: \"" + spelling + "\"");
         }
     }
 
     /**
-     * The entry of a unit, or {@code null}. The units of this library are found by identity, equal ones made elsewhere by
-     * comparison. There is no hash map: Indriya hashes a product in the order of its factors' printed symbols, which any
-     * code in the JVM may relabel.
+     * The entry of a unit, or {@code null}. The units of this library are found by identity, equal ones made elsewhere
+     * by comparison. There is no hash map: Indriya hashes a product in the order of its factors' printed symbols, which
+     * any code in the JVM may relabel.
      */
     private static Entry<?> find(Unit<?> unit) {
         for (Entry<?> entry : ENTRIES) {
@@ -88,7 +84,7 @@ final class SymbolTable {
     }
 
     static <Q extends Quantity<Q>> List<UnitSymbol<Q>> rowsOf(Class<Q> kind) {
-        return entriesOf(kind).stream().map(Entry::row).collect(Collectors.toUnmodifiableList());
+        return entriesOf(kind).stream().map(Entry::row).toList();
     }
 
     static <Q extends Quantity<Q>> Unit<Q> tradeUnit(Class<Q> kind, TradeSystem system) {
@@ -127,18 +123,23 @@ final class SymbolTable {
         return new InvalidInputException("kind of quantity", "one of the symbol table", kind.getName());
     }
 
-    static InvalidInputException wrongKind(Class<?> wanted, UnitSymbol<?> row) {
+    private static InvalidInputException wrongKind(Class<?> wanted, UnitSymbol<?> row) {
         return new InvalidInputException(
                 "unit",
                 "one of " + UnitSymbol.kindName(wanted),
                 "\"" + row.label() + "\" is one of " + UnitSymbol.kindName(row.kind()));
     }
 
-    /** A unit's symbol where it has one; never JSR 385's own text, which is read with the reader's locale. */
+    /** A unit's symbol where it has one; never JSR 385's own text, which can't be read back. */
     static String describe(Unit<?> unit) {
         Entry<?> entry = find(unit);
-        return entry == null
-                ? "a unit of dimension " + unit.getDimension()
-                : "\"" + entry.row().label() + "\"";
+        if (entry != null) {
+            return "\"" + entry.row().label() + "\"";
+        }
+        return ROWS.stream()
+                .filter(row -> row.unit().getDimension().equals(unit.getDimension()))
+                .findFirst()
+                .map(row -> "another unit with the dimension of " + UnitSymbol.kindName(row.kind()))
+                .orElse("a unit of a dimension that no kind has");
     }
 }

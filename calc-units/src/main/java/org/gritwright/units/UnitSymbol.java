@@ -25,11 +25,6 @@ public record UnitSymbol<Q extends Quantity<Q>>(
         spellings = List.copyOf(spellings);
     }
 
-    static <Q extends Quantity<Q>> UnitSymbol<Q> row(
-            Class<Q> kind, Unit<Q> unit, TradeSystem system, String symbol, String name, List<String> spellings) {
-        return new UnitSymbol<>(kind, unit, system, symbol, name, spellings);
-    }
-
     /**
      * The whole table, kind by kind; within a kind and a trade system the trade's usual unit comes first.
      *

@@ -10,10 +10,23 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /**
- * Rounded values of a rate table, derived from the exact definitions (NIST Special Publication 811, 2008, Appendix B);
- * no agency publishes the table itself.
+ * Rounded values: printed ones with their source, and a rate table derived from the exact definitions (NIST Special
+ * Publication 811, 2008, Appendix B), which no agency publishes as such.
  */
 class RoundedRateTablesTest {
+
+    /** NIST SP 811 (2008), B.5: 24 miles per US gallon are 9.8 L/100 km. */
+    @Test
+    void twentyFourMilesPerGallonAreTheLitresPerHundredKilometresThatSp811Prints() {
+        assertThat(UnitPairs.between("gal/mi", "L/km").convert(1.0 / 24) * 100).isCloseTo(9.8, within(0.05));
+    }
+
+    /** A US Navy facilities design manual, appendix of SI conversion factors. */
+    @ParameterizedTest
+    @CsvSource({"ton/yd³, t/m³, 1.18655, 0.000005", "lb/ft³, kg/m³, 16.0185, 0.00005", "mi/h, km/h, 1.609344, 0"})
+    void factorsOfADesignManual(String from, String to, double printed, double halfOfTheLastPlace) {
+        assertThat(UnitPairs.between(from, to).convert(1)).isCloseTo(printed, within(halfOfTheLastPlace));
+    }
 
     /** The width of a lane in metres. */
     private static double metres(String laneWidth) {

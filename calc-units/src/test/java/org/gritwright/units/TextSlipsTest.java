@@ -3,6 +3,7 @@ package org.gritwright.units;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Force;
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Mass;
@@ -38,6 +39,7 @@ class TextSlipsTest {
                 "−5 lb|1|an ordinary hyphen for a minus sign",
                 "05 lb|2|no leading zero",
                 "-007 lb|3|no leading zero",
+                "09 lb|2|no leading zero",
                 "00 lb|2|no leading zero",
                 "5. lb|2|a digit after the point",
                 "5.|2|a digit after the point",
@@ -95,7 +97,14 @@ class TextSlipsTest {
     @ParameterizedTest
     @CsvSource(
             delimiter = '|',
-            value = {"1e309 lb|", "-1e309 lb|", "1e99999999999 lb|", "1e-400 lb|", "-1e-324 lb|", "0.1e-9999999999 lb|"
+            value = {
+                "1e309 lb|",
+                "-1e309 lb|",
+                "1e99999999999 lb|",
+                "1e-400 lb|",
+                "-1e-324 lb|",
+                "0.1e-9999999999 lb|",
+                "9e-999 lb|"
             })
     void aNumberOutsideTheRangeOfADoubleIsRefusedAndNotRounded(String text) {
         assertThatThrownBy(() -> Amounts.parse(Mass.class, text))
@@ -139,6 +148,15 @@ class TextSlipsTest {
         assertThatThrownBy(() -> Amounts.parseAny("5 furlongs per fortnight"))
                 .hasMessage("quantity must be a number and a unit (unknown unit): \"5 furlongs per fortnight\","
                         + " at character 3");
+    }
+
+    @Test
+    void theBareNumberOneIsNeverOffered() {
+        assertThatThrownBy(() -> Amounts.parseAny("5 ones")).hasMessageContaining("(unknown unit; nearest: \"lane\")");
+        assertThatThrownBy(() -> Amounts.parse(Dimensionless.class, "5 parts"))
+                .hasMessageContaining("(unknown unit; known: \"%\")");
+        assertThatThrownBy(() -> Amounts.parse(Dimensionless.class, "5 one"))
+                .hasMessageContaining("(unknown unit; known: \"%\")");
     }
 
     @Test
