@@ -9,9 +9,9 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Objects;
+import java.util.spi.ToolProvider;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import javax.tools.ToolProvider;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -36,8 +36,9 @@ class ReadmeExampleTest {
     @Test
     void theReadmesExampleCompilesAndPrintsWhatTheReadmeSays(@TempDir Path folder) throws Exception {
         Path source = Files.writeString(folder.resolve("Yard.java"), block("example"));
-        int compiled = ToolProvider.getSystemJavaCompiler()
-                .run(null, null, null, "-cp", libraries(), "-d", folder.toString(), source.toString());
+        int compiled = ToolProvider.findFirst("javac")
+                .orElseThrow()
+                .run(System.out, System.err, "-cp", libraries(), "-d", folder.toString(), source.toString());
         assertThat(compiled).isZero();
 
         String java = Path.of(System.getProperty("java.home"), "bin", "java").toString();

@@ -4,7 +4,6 @@ import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
 
 import java.lang.reflect.Proxy;
 import java.time.LocalDate;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -155,13 +154,5 @@ public final class Samples {
     @SuppressWarnings("unchecked") // the wrong kind on purpose
     public static <Q extends Quantity<Q>> Quantity<Q> wrongKind(Quantity<?> quantity) {
         return (Quantity<Q>) quantity;
-    }
-
-    public static double[] doubles(List<Double> values) {
-        return values.stream().mapToDouble(Double::doubleValue).toArray();
-    }
-
-    public static double sum(double[] values) {
-        return Arrays.stream(values).sum();
     }
 }

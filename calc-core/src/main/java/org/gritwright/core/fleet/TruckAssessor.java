@@ -175,9 +175,7 @@ final class TruckAssessor {
                     && !inForce.equals(current.asFound())) {
                 current = current.entered(inForce);
             }
-            if (current != null
-                    && current.status() == Correction.Status.UNCONFIRMED
-                    && current.asLeft().equals(Optional.of(inForce))) {
+            if (current != null && current.isConfirmableBy(verification.source())) {
                 current = current.confirmedBy(verification);
             }
             if (verification.verdict() == Verdict.OUTSIDE_TOLERANCE) {

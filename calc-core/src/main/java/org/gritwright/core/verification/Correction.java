@@ -223,18 +223,18 @@ public final class Correction {
         return List.copyOf(findings);
     }
 
+    /** What was computed and is to be entered follows from the evidence. */
     @Override
     public boolean equals(Object other) {
         return other instanceof Correction that
                 && evidence.equals(that.evidence)
-                && toEnter.equals(that.toEnter)
                 && asLeft.equals(that.asLeft)
                 && confirmation.equals(that.confirmation);
     }
 
     @Override
     public int hashCode() {
-        return Objects.hash(evidence, toEnter, asLeft, confirmation);
+        return Objects.hash(evidence, asLeft, confirmation);
     }
 
     /**

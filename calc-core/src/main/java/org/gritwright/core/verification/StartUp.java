@@ -1,11 +1,11 @@
 package org.gritwright.core.verification;
 
 import java.util.ArrayList;
-import java.util.Arrays;
+import java.util.DoubleSummaryStatistics;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
+import java.util.stream.DoubleStream;
 import javax.measure.Quantity;
 import javax.measure.Unit;
 import javax.measure.quantity.Dimensionless;
@@ -41,46 +41,29 @@ public record StartUp(
         Tolerance tolerance) {
 
     /**
+     * Below this the difference of two counts is mostly noise, and the line through them points anywhere (common
+     * practice, no source).
+     */
+    private static final double LEAST_RATIO_OF_RUN_TIMES = 1.5;
+
+    /**
      * Separates the two.
      *
-     * @param catches two catches or more, counted, at two different run times or more, with one calibration in force,
-     *     one target rate and one test speed
+     * @param catches two catches or more, counted, the longest run at least 1.5 times the shortest, with one
+     *     calibration in force, one target rate and one test speed
      * @param tolerance beyond which part of an expected mass a loss or an error is remarkable
      * @return the separation
-     * @throws InvalidInputException if a catch has no count, the conditions differ, there are no two different run
-     *     times, or the count doesn't grow with the time
+     * @throws InvalidInputException if a catch has no count, the conditions differ, the run times don't differ enough,
+     *     or the count doesn't grow with the time
      */
     public static StartUp separate(List<VerificationCatch> catches, Tolerance tolerance) {
-        if (catches.isEmpty()) {
-            throw new InvalidInputException("catches for the start-up loss", "two or more", "none");
-        }
-        VerificationCatch first = catches.get(0);
-        double[] seconds = new double[catches.size()];
-        double[] revolutions = new double[catches.size()];
-        for (int i = 0; i < seconds.length; i++) {
-            VerificationCatch one = catches.get(i);
-            boolean alike = one.inForce().equals(first.inForce())
-                    && one.run().targetRate().equals(first.run().targetRate())
-                    && one.run().testSpeed().equals(first.run().testSpeed());
-            if (!alike) {
-                throw new InvalidInputException(
-                        "catches for the start-up loss",
-                        "made with one calibration, target rate and test speed",
-                        "catch " + (i + 1) + " differs");
-            }
-            OptionalDouble counted = one.revolutions();
-            seconds[i] = one.run().seconds();
-            revolutions[i] = counted.orElseThrow(() ->
-                    new InvalidInputException("catches for the start-up loss", "counted or displayed", "neither"));
-        }
-        if (Arrays.stream(seconds).distinct().count() < 2) {
-            throw new InvalidInputException(
-                    "run times for the start-up loss", "two different ones or more", "all " + seconds[0] + " s");
-        }
-        StraightLine line = StraightLine.fit(seconds, revolutions);
+        requireAlike(catches);
+        requireRunTimes(catches);
+        StraightLine line = line(catches);
         if (!(line.slope() > 0)) {
             throw new InvalidInputException("count", "growing with the run time", line.slope() + " rev/s");
         }
+        VerificationCatch first = catches.get(0);
         double calibration = first.inForce().kilogramsPerRevolution();
         double target = first.run().kilogramsPerSecond();
         Unit<Mass> unit = first.caught().total().getUnit();
@@ -101,23 +84,63 @@ public record StartUp(
                 tolerance);
     }
 
+    private static void requireAlike(List<VerificationCatch> catches) {
+        for (int i = 0; i < catches.size(); i++) {
+            if (!isAlike(catches.get(i), catches.get(0))) {
+                throw new InvalidInputException(
+                        "catches for the start-up loss",
+                        "made with one calibration, target rate and test speed",
+                        "catch " + (i + 1) + " differs");
+            }
+            if (catches.get(i).revolutions().isEmpty()) {
+                throw new InvalidInputException(
+                        "catches for the start-up loss", "counted or displayed", "catch " + (i + 1) + " is neither");
+            }
+        }
+    }
+
+    private static boolean isAlike(VerificationCatch one, VerificationCatch other) {
+        return one.inForce().equals(other.inForce())
+                && one.run().targetRate().equals(other.run().targetRate())
+                && one.run().testSpeed().equals(other.run().testSpeed());
+    }
+
+    private static void requireRunTimes(List<VerificationCatch> catches) {
+        if (!runTimesDiffer(catches)) {
+            DoubleSummaryStatistics seconds = seconds(catches).summaryStatistics();
+            throw new InvalidInputException(
+                    "run times for the start-up loss",
+                    "two or more, the longest at least " + LEAST_RATIO_OF_RUN_TIMES + " times the shortest",
+                    catches.isEmpty() ? "none" : seconds.getMin() + " s to " + seconds.getMax() + " s");
+        }
+    }
+
+    private static boolean runTimesDiffer(List<VerificationCatch> catches) {
+        DoubleSummaryStatistics seconds = seconds(catches).summaryStatistics();
+        return seconds.getMax() >= LEAST_RATIO_OF_RUN_TIMES * seconds.getMin();
+    }
+
+    private static DoubleStream seconds(List<VerificationCatch> catches) {
+        return catches.stream().mapToDouble(c -> c.run().seconds());
+    }
+
+    private static StraightLine line(List<VerificationCatch> catches) {
+        double[] revolutions =
+                catches.stream().mapToDouble(c -> c.revolutions().orElseThrow()).toArray();
+        return StraightLine.fit(seconds(catches).toArray(), revolutions);
+    }
+
     /**
-     * Whether the catches can be separated: two run times or more, otherwise alike, all counted.
+     * Whether the catches can be separated: two run times or more, far enough apart, otherwise alike, all counted, and
+     * a count that grows with the time.
      *
      * @param catches any catches
      * @return true if {@link #separate} has what it needs
      */
     public static boolean isSeparable(List<VerificationCatch> catches) {
-        return !catches.isEmpty()
-                && catches.stream().allMatch(c -> c.revolutions().isPresent())
-                && catches.stream().map(VerificationCatch::inForce).distinct().count() == 1
-                && catches.stream().map(c -> c.run().targetRate()).distinct().count() == 1
-                && catches.stream().map(c -> c.run().testSpeed()).distinct().count() == 1
-                && catches.stream()
-                                .mapToDouble(c -> c.run().seconds())
-                                .distinct()
-                                .count()
-                        > 1;
+        return catches.stream().allMatch(c -> c.revolutions().isPresent() && isAlike(c, catches.get(0)))
+                && runTimesDiffer(catches)
+                && line(catches).slope() > 0;
     }
 
     /**

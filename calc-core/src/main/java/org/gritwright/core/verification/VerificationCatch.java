@@ -5,6 +5,7 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import javax.measure.Quantity;
+import javax.measure.quantity.Length;
 import javax.measure.quantity.Mass;
 import org.gritwright.core.calibration.CalibrationInForce;
 import org.gritwright.core.finding.Finding;
@@ -99,29 +100,31 @@ public record VerificationCatch(
         return Amounts.si(Mass.class, indicated.orElseThrow().shown());
     }
 
-    /**
-     * Whether two catches were made with one spreader, material and gate opening, whatever calibration was in force.
-     */
-    boolean isComparableWith(VerificationCatch other) {
-        return inForce.spreader().equals(other.inForce.spreader())
-                && inForce.material().equals(other.inForce.material())
-                && inForce.opening().equals(other.inForce.opening());
+    /** Whether both were made with one spreader, material and gate opening, whatever calibration was in force. */
+    boolean isComparableWith(VerificationCatch evidence) {
+        return inForce.spreader().equals(evidence.inForce.spreader())
+                && inForce.material().equals(evidence.inForce.material())
+                && openingMetres(inForce).equals(openingMetres(evidence.inForce));
+    }
+
+    private static Optional<Double> openingMetres(CalibrationInForce inForce) {
+        return inForce.opening().map(opening -> Amounts.si(Length.class, opening));
     }
 
     /**
-     * Whether two catches are the same discharge, whatever calibration they are held against. Without a count the
-     * displayed mass tells: as it was, or as another calibration would have shown the same revolutions.
+     * Whether this is the discharge of another catch, one with a count or a displayed mass, whatever calibration they
+     * are held against. Without a count the displayed mass tells: as it was, or as another calibration would have shown
+     * the same revolutions.
      */
-    boolean isSameDischarge(VerificationCatch other) {
-        if (!run.equals(other.run) || !caught.equals(other.caught) || !counted.equals(other.counted)) {
+    boolean isSameDischarge(VerificationCatch evidence) {
+        if (!run.equals(evidence.run) || !caught.equals(evidence.caught) || !counted.equals(evidence.counted)) {
             return false;
         }
-        if (counted.isPresent() || indicated.equals(other.indicated)) {
+        if (counted.isPresent() || indicated.equals(evidence.indicated)) {
             return true;
         }
         return indicated.isPresent()
-                && other.indicated.isPresent()
-                && Math.abs(revolutions().orElseThrow() - other.revolutions().orElseThrow())
+                && Math.abs(revolutions().orElseThrow() - evidence.revolutions().orElseThrow())
                         <= Amounts.si(Mass.class, indicated.get().resolution()) / inForce.kilogramsPerRevolution();
     }
 

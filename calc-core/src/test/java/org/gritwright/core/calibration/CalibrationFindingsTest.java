@@ -30,7 +30,7 @@ import org.gritwright.units.Amounts;
 import org.gritwright.units.SpreadingUnits;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.CsvSource;
 
 class CalibrationFindingsTest {
     private static List<Finding> of(CalibrationCatch... catches) {
@@ -128,6 +128,19 @@ class CalibrationFindingsTest {
     }
 
     @Test
+    void shaftSpeedTimesTimeIsHeldAgainstTheFewestRevolutions() {
+        ShaftCount enough = new ShaftCount.SpeedTimesTime(
+                Amounts.of(62, SpreadingUnits.REVOLUTION_PER_MINUTE), Amounts.of(5, SpreadingUnits.SECOND));
+        ShaftCount fewer = new ShaftCount.SpeedTimesTime(
+                Amounts.of(59, SpreadingUnits.REVOLUTION_PER_MINUTE), Amounts.of(5, SpreadingUnits.SECOND));
+
+        assertThat(CatchFindings.ofCount(enough, AUGER.feedback(), CatchLimits.COMMON))
+                .isEmpty();
+        assertThat(codes(CatchFindings.ofCount(fewer, AUGER.feedback(), CatchLimits.COMMON)))
+                .containsExactly(FindingCode.TOO_FEW_REVOLUTIONS);
+    }
+
+    @Test
     void aCountByEyeMayBeUncertainByTwoPerCent() {
         assertThat(byEye(20, 0.4)).isEmpty();
 
@@ -170,21 +183,26 @@ class CalibrationFindingsTest {
                 .isEqualTo("The conveyor was not primed: revolutions were counted before material fell.");
     }
 
-    @ParameterizedTest
-    @EnumSource
-    void aRunDownThatIsOnlyInMassOrCountDoubtsTheData(Coasting coasting) {
+    private static List<Finding> with(Coasting coasting) {
         CalibrationCatch one = new CalibrationCatch(caught(118.5), pulses(2000), Optional.empty(), true, coasting);
-        List<Finding> findings = of(one, one);
+        return of(one, one);
+    }
 
-        if (coasting == Coasting.IN_BOTH || coasting == Coasting.IN_NEITHER) {
-            assertThat(findings).isEmpty();
-        } else {
-            Finding finding = only(FindingCode.COASTING_MISMATCH, findings);
-            assertThat(finding.severity()).isEqualTo(Severity.ERROR);
-            assertThat(finding.code().doubtsData()).isTrue();
-            assertThat(finding.sentence())
-                    .isEqualTo("The run-down was " + coasting.words() + ": mass and count must cover the same window.");
-        }
+    @ParameterizedTest
+    @CsvSource({"CAUGHT_ONLY, caught but not counted", "COUNTED_ONLY, counted but not caught"})
+    void aRunDownThatIsOnlyInMassOrCountDoubtsTheData(Coasting coasting, String words) {
+        Finding finding = only(FindingCode.COASTING_MISMATCH, with(coasting));
+
+        assertThat(finding.severity()).isEqualTo(Severity.ERROR);
+        assertThat(finding.code().doubtsData()).isTrue();
+        assertThat(finding.sentence())
+                .isEqualTo("The run-down was " + words + ": mass and count must cover the same window.");
+    }
+
+    @Test
+    void aRunDownThatIsInBothOrInNeitherIsNoMatter() {
+        assertThat(with(Coasting.IN_BOTH)).isEmpty();
+        assertThat(with(Coasting.IN_NEITHER)).isEmpty();
     }
 
     @Test

@@ -106,6 +106,22 @@ class FillSlipsTest {
     }
 
     @Test
+    void everyDigitIsTried() {
+        assertThat(ofOpening(19, 1))
+                .contains("a dropped digit in the gate opening"
+                        + " (15 in or 16 in or 17 in or 18 in or 19 in or 21 in or 31 in)");
+        assertThat(ofOpening(10, 1)).anyMatch(slip -> slip.contains("(10 in or 11 in"));
+    }
+
+    @Test
+    void aClosedGateIsNoExplanation() {
+        // "10" with a digit too many may be 1 or 0.
+        assertThat(ofOpening(1, 10))
+                .contains("a digit too many in the gate opening (1 in)")
+                .noneMatch(slip -> slip.contains("0 in or"));
+    }
+
+    @Test
     void openingsThatTheGateCanNotHaveAreNoExplanation() {
         // 10 × 5 in would make it usual, but the gate opens to 1 m only.
         assertThat(ofOpening(39, 5)).noneMatch(slip -> slip.contains("× 10 (50 in)"));
@@ -159,6 +175,16 @@ class FillSlipsTest {
                         .apparentFill()
                         .slips())
                 .containsExactly("pulses per revolution × 2 (200 pulse/rev)", "gear ratio × 2 (2)");
+    }
+
+    @Test
+    void whereThereIsNoSensorADisplaysPulsesAreUnknown() {
+        Spreader spreader = augerWith(NoSensor.onDriveShaft());
+        double kilograms = kilogramsPerRevolution(spreader, Optional.empty()) / 2;
+
+        assertThat(ApparentFill.of(kilograms, true, spreader, SALT, Optional.empty(), Optional.empty())
+                        .slips())
+                .containsExactly("gear ratio × 2 (2)");
     }
 
     @Test

@@ -23,14 +23,14 @@ class StraightLineTest {
 
     @Test
     void theUncertaintiesAreThoseOfTheFormula() {
-        // y = 0, 1, 1 at x = 0, 1, 2: slope 1/2, intercept 1/6, residual sum of squares 1/6, one degree of freedom.
-        StraightLine line = StraightLine.fit(new double[] {0, 1, 2}, new double[] {0, 1, 1});
+        // Means 2.5 and 1, Sxx 5, Sxy 3; residuals −0.1, 0.3, −0.3, 0.1, so that the variance is 0.2/2 = 0.1.
+        StraightLine line = StraightLine.fit(new double[] {1, 2, 3, 4}, new double[] {0, 1, 1, 2});
 
-        assertThat(line.slope()).isCloseTo(0.5, within(1e-15));
-        assertThat(line.intercept()).isCloseTo(1 / 6.0, within(1e-15));
-        assertThat(line.slopeUncertainty().orElseThrow()).isCloseTo(Math.sqrt(1 / 12.0), within(1e-15));
+        assertThat(line.slope()).isCloseTo(0.6, within(1e-15));
+        assertThat(line.intercept()).isCloseTo(-0.5, within(1e-15));
+        assertThat(line.slopeUncertainty().orElseThrow()).isCloseTo(Math.sqrt(0.1 / 5), within(1e-15));
         assertThat(line.interceptUncertainty().orElseThrow())
-                .isCloseTo(Math.sqrt(1 / 6.0 * (1 / 3.0 + 1 / 2.0)), within(1e-15));
+                .isCloseTo(Math.sqrt(0.1 * (1 / 4.0 + 2.5 * 2.5 / 5)), within(1e-15));
     }
 
     @Test

@@ -31,6 +31,11 @@ class FillLimitsTest {
         assertThat(FillLimits.COMMON.isPossible(fill)).isEqualTo(possible);
     }
 
+    @Test
+    void theUsualMayBeAllThatIsPossible() {
+        assertThat(new FillLimits(0.5, 0.5, 1.15, 1.15).isPossible(1.15)).isTrue();
+    }
+
     @ParameterizedTest
     @CsvSource({
         "0.0, 0.5, 1.15, 1.3",

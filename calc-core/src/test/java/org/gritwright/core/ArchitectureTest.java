@@ -1,0 +1,129 @@
+package org.gritwright.core;
+
+import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAnyPackage;
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
+import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.tngtech.archunit.base.DescribedPredicate;
+import com.tngtech.archunit.core.domain.JavaClass;
+import com.tngtech.archunit.core.domain.JavaClasses;
+import com.tngtech.archunit.core.importer.ClassFileImporter;
+import com.tngtech.archunit.lang.ArchRule;
+import java.nio.file.Path;
+import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.gritwright.core.spi.ConveyorType;
+import org.gritwright.core.spi.GateType;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** Which package may know which: the arrows, from the ground up. */
+class ArchitectureTest {
+    private static final String CORE = "org.gritwright.core.";
+
+    private static final JavaClasses MAIN = new ClassFileImporter().importPath(Path.of("target", "classes"));
+
+    /** Each package with the packages of this module that it may know. */
+    private static final Map<String, Set<String>> ARROWS = Map.of(
+            "measurement", Set.of(),
+            "finding", Set.of("measurement"),
+            "spi", Set.of("measurement"),
+            "weighing", Set.of("measurement", "finding"),
+            "spreader", Set.of("measurement", "spi"),
+            "rate", Set.of("measurement"),
+            "calibration", Set.of("measurement", "finding", "spi", "weighing", "spreader"),
+            "verification", Set.of("measurement", "finding", "spi", "weighing", "spreader", "calibration"),
+            "fleet",
+                    Set.of(
+                            "measurement",
+                            "finding",
+                            "spi",
+                            "weighing",
+                            "spreader",
+                            "rate",
+                            "calibration",
+                            "verification"),
+            "record",
+                    Set.of(
+                            "measurement",
+                            "finding",
+                            "spi",
+                            "weighing",
+                            "spreader",
+                            "rate",
+                            "calibration",
+                            "verification",
+                            "fleet"));
+
+    static Stream<String> packages() {
+        return MAIN.stream()
+                .map(JavaClass::getPackageName)
+                .filter(name -> name.startsWith(CORE))
+                .map(name -> name.substring(CORE.length()))
+                .distinct()
+                .sorted();
+    }
+
+    @Test
+    void everyPackageHasItsFloor() {
+        assertThat(packages()).isNotEmpty().isSubsetOf(ARROWS.keySet());
+    }
+
+    @ParameterizedTest
+    @MethodSource("packages")
+    void aPackageKnowsOnlyWhatLiesBelow(String name) {
+        Stream<String> ours =
+                Stream.concat(Stream.of(name), ARROWS.get(name).stream()).map(known -> CORE + known);
+        Stream<String> others = Stream.of("org.gritwright.units..", "javax.measure..", "java..");
+        Stream<String> jackson = name.equals("record") ? Stream.of("com.fasterxml.jackson.core..") : Stream.of();
+        String[] allowed =
+                Stream.of(ours, others, jackson).flatMap(known -> known).toArray(String[]::new);
+
+        classes()
+                .that()
+                .resideInAPackage(CORE + name)
+                .should()
+                .onlyDependOnClassesThat()
+                .resideInAnyPackage(allowed)
+                .check(MAIN);
+    }
+
+    @Test
+    void thereAreNoCycles() {
+        slices().matching(CORE + "(*)..").should().beFreeOfCycles().check(MAIN);
+    }
+
+    @Test
+    void jsr385IsUsedThroughItsQuantitiesAndUnitsOnly() {
+        noClasses()
+                .should()
+                .dependOnClassesThat()
+                .resideInAnyPackage("tech.units..", "javax.measure.format..", "javax.measure.spi..")
+                .because("texts are read and written by the symbol table, which knows no locale")
+                .check(MAIN);
+    }
+
+    @Test
+    void builtInTypesUseOnlyWhatAnOutsidersTypeCan() {
+        Set<String> builtIn = MAIN.stream()
+                .filter(type -> !type.isInterface())
+                .filter(type -> type.isAssignableTo(ConveyorType.class) || type.isAssignableTo(GateType.class))
+                .map(JavaClass::getName)
+                .collect(Collectors.toSet());
+        assertThat(builtIn).hasSize(4);
+
+        DescribedPredicate<JavaClass> itself =
+                DescribedPredicate.describe("the type itself", type -> builtIn.contains(type.getName()));
+        ArchRule rule = classes()
+                .that(itself)
+                .should()
+                .onlyDependOnClassesThat(itself.or(resideInAnyPackage(
+                        "org.gritwright.core.spi", "org.gritwright.units..", "javax.measure..", "java..")));
+        rule.check(MAIN);
+    }
+}

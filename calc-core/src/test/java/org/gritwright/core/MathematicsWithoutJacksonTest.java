@@ -1,0 +1,75 @@
+package org.gritwright.core;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
+import static org.gritwright.core.Samples.AUGER;
+import static org.gritwright.core.Samples.SALT;
+import static org.gritwright.core.Samples.caught;
+import static org.gritwright.core.Samples.codes;
+import static org.gritwright.core.Samples.goodAugerCatches;
+import static org.gritwright.core.Samples.pulses;
+
+import org.gritwright.core.calibration.Calibration;
+import org.gritwright.core.calibration.CalibrationFactor;
+import org.gritwright.core.calibration.CalibrationInForce;
+import org.gritwright.core.finding.FindingCode;
+import org.gritwright.core.verification.Correction;
+import org.gritwright.core.verification.TestRun;
+import org.gritwright.core.verification.Tolerance;
+import org.gritwright.core.verification.Verdict;
+import org.gritwright.core.verification.Verification;
+import org.gritwright.core.verification.VerificationCatch;
+import org.gritwright.units.Amounts;
+import org.gritwright.units.SpreadingUnits;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
+
+/** Runs on a class path without Jackson only: the mathematics must not need it. */
+@Tag("no-jackson")
+class MathematicsWithoutJacksonTest {
+    private static final TestRun RUN = TestRun.lasting(
+            Amounts.of(300, SpreadingUnits.POUND_PER_MILE),
+            Amounts.of(30, SpreadingUnits.MILE_PER_HOUR),
+            Amounts.of(120, SpreadingUnits.SECOND));
+
+    @BeforeEach
+    void thereIsNoJackson() {
+        assertThatExceptionOfType(ClassNotFoundException.class)
+                .isThrownBy(() -> Class.forName("com.fasterxml.jackson.core.JsonFactory"));
+    }
+
+    @Test
+    void aCalibrationIsMadeVerifiedCorrectedAndConfirmed() {
+        Calibration calibration = Calibration.from(AUGER, SALT, goodAugerCatches());
+        assertThat(calibration.dischargePerRevolution().degreesOfFreedom()).hasValue(2);
+        assertThat(calibration.findings()).isEmpty();
+
+        CalibrationInForce inForce = calibration
+                .entered(Amounts.of(0.1, SpreadingUnits.POUND_PER_REVOLUTION))
+                .withFactor(CalibrationFactor.parse("6.3 lb/rev"));
+        Verification verification = VerificationCatch.of(inForce, RUN, caught(296))
+                .counted(pulses(5000))
+                .assess(Tolerance.percent(4));
+        assertThat(verification.verdict()).isEqualTo(Verdict.OUTSIDE_TOLERANCE);
+        assertThat(codes(verification.findings())).contains(FindingCode.TOLERANCE_MISSED);
+
+        Correction correction = verification.proposedCorrection().orElseThrow();
+        assertThat(correction.toEnter()).isEqualTo(CalibrationFactor.parse("5.9 lb/rev"));
+        Verification proof = VerificationCatch.of(inForce.withFactor(correction.toEnter()), RUN, caught(297))
+                .counted(pulses(5030))
+                .assess(Tolerance.percent(4));
+        assertThat(correction.entered(correction.toEnter()).confirmedBy(proof).status())
+                .isEqualTo(Correction.Status.CONFIRMED);
+    }
+
+    @Test
+    void findingsHaveTheirSentences() {
+        assertThat(VerificationCatch.of(Samples.augerInForce(6), RUN, caught(296))
+                        .assess(Tolerance.percent(4))
+                        .findings())
+                .extracting(finding -> finding.sentence())
+                .containsExactly("Nothing was counted or displayed, so only what was caught can be compared with what"
+                        + " was expected.");
+    }
+}

@@ -1,0 +1,143 @@
+package org.gritwright.core;
+
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.math.RoundingMode;
+import java.util.Locale;
+import java.util.function.DoubleSupplier;
+
+/**
+ * One number that somebody else stated, held against ours.
+ *
+ * @param id stable name of the check
+ * @param what what is computed, from which numbers
+ * @param source where the number stands
+ * @param stated the number as printed there
+ * @param unit its unit as text, empty for none
+ * @param tolerance how far ours may be from it
+ * @param computed ours
+ */
+record PublishedCheck(
+        String id,
+        String what,
+        Source source,
+        String stated,
+        String unit,
+        Tolerance tolerance,
+        DoubleSupplier computed) {
+    private static final int DIGITS_SHOWN = 12;
+    private static final int FEWEST_DIGITS_SHOWN = 7;
+
+    /** Where a number comes from. What is derived or merely customary is never called published. */
+    enum Source {
+        MINNESOTA(
+                "Minnesota handbook",
+                "Minnesota Snow and Ice Control: Field Handbook for Snowplow Operators, 2nd revision (Minnesota LRRB /"
+                        + " MnDOT, Manual 2005-01 REV, October 2012), insert \"Calibration Procedures for Spreaders\""),
+        FLORIDA(
+                "Florida UF00067504",
+                "University of Florida extension, dry applicator calibration, digital item UF00067504, p. 3, Table 2"),
+        GUM("GUM H.3", "JCGM 100:2008, Guide to the expression of uncertainty in measurement, example H.3"),
+        STRD(
+                "NIST StRD Norris",
+                "NIST Statistical Reference Datasets, linear regression, data set Norris, certified values"),
+        UNITS(
+                "derived: units",
+                "computed from the exact definitions of the units (NIST Special Publication 811, 2008, Appendix B; NIST"
+                        + " Handbook 44, Appendix C)"),
+        GEOMETRY("derived: geometry", "computed from the textbook form of a screw and of a chain on a sprocket"),
+        ARITHMETIC("derived: arithmetic", "computed by hand from the definition"),
+        CUSTOM("common practice, no source", "numbers as the trade prints them, rounded");
+
+        private final String name;
+        private final String citation;
+
+        Source(String name, String citation) {
+            this.name = name;
+            this.citation = citation;
+        }
+
+        String shortName() {
+            return name;
+        }
+
+        String citation() {
+            return citation;
+        }
+    }
+
+    /** How far a computed number may be from the stated one. */
+    enum Tolerance {
+        /** A part in 10¹²: the stated number is exact. */
+        EXACT {
+            @Override
+            double of(BigDecimal stated) {
+                return Math.abs(stated.doubleValue()) * 1e-12;
+            }
+        },
+        /** Half a unit of the last digit printed. */
+        LAST_DIGIT {
+            @Override
+            double of(BigDecimal stated) {
+                // A little more for the rounding of the comparison itself.
+                return stated.ulp().doubleValue() * 0.5000001;
+            }
+        },
+        /** The source rounded a constant on its way: 1.6 %. */
+        ROUNDED_CONSTANT {
+            @Override
+            double of(BigDecimal stated) {
+                return Math.abs(stated.doubleValue()) * 0.016;
+            }
+        },
+        /** Charts print three digits, cut off: 0.26 %. */
+        CUT_OFF {
+            @Override
+            double of(BigDecimal stated) {
+                return Math.abs(stated.doubleValue()) * 0.0026;
+            }
+        };
+
+        abstract double of(BigDecimal stated);
+    }
+
+    double statedValue() {
+        return new BigDecimal(stated).doubleValue();
+    }
+
+    double allowed() {
+        return tolerance.of(new BigDecimal(stated));
+    }
+
+    /** A row of a Markdown table: what, source, stated, computed, deviation. */
+    String row() {
+        return String.join(
+                        " | ", "| " + what, source.shortName(), stated + unitText(), shown() + unitText(), deviation())
+                + " |";
+    }
+
+    private String unitText() {
+        return unit.isEmpty() ? "" : " " + unit;
+    }
+
+    private String shown() {
+        int digits = Math.max(FEWEST_DIGITS_SHOWN, Math.min(DIGITS_SHOWN, new BigDecimal(stated).precision()));
+        BigDecimal rounded = new BigDecimal(computed.getAsDouble()).round(new MathContext(digits));
+        return rounded.stripTrailingZeros().toPlainString();
+    }
+
+    private String deviation() {
+        BigDecimal printed = new BigDecimal(stated);
+        double ours = computed.getAsDouble();
+        boolean printedAsRounded = tolerance == Tolerance.ROUNDED_CONSTANT || tolerance == Tolerance.CUT_OFF;
+        if (!printedAsRounded
+                && new BigDecimal(ours)
+                                .setScale(printed.scale(), RoundingMode.HALF_EVEN)
+                                .compareTo(printed)
+                        == 0) {
+            return "–";
+        }
+        double percent = (ours / printed.doubleValue() - 1) * 100;
+        return String.format(Locale.ROOT, Math.abs(percent) < 1e-6 ? "%+.0e %%" : "%+.2f %%", percent);
+    }
+}

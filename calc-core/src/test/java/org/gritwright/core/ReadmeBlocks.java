@@ -1,0 +1,70 @@
+package org.gritwright.core;
+
+import java.util.Arrays;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
+import org.gritwright.core.finding.FindingCode;
+import org.gritwright.units.UnitSymbol;
+
+/** The tables of the README that are made from the code. */
+final class ReadmeBlocks {
+    /** Without doubt in the data, but no correction either: none can be computed, or it would be too large. */
+    private static final Set<FindingCode> NO_CORRECTION =
+            Set.of(FindingCode.OPEN_LOOP, FindingCode.CORRECTION_TOO_LARGE);
+
+    private ReadmeBlocks() {}
+
+    /**
+     * Each block by its name, which is also the word in its markers: {@code <!-- name -->} and {@code <!-- /name -->}.
+     */
+    static Map<String, String> all() {
+        Map<String, String> blocks = new LinkedHashMap<>();
+        blocks.put("units", units());
+        blocks.put("findings", findings());
+        blocks.put("published", PublishedChecks.table());
+        return blocks;
+    }
+
+    /** One row for each kind of quantity, with all its units. */
+    private static String units() {
+        Map<String, List<UnitSymbol<?>>> byKind = UnitSymbol.all().stream()
+                .collect(Collectors.groupingBy(
+                        row -> UnitSymbol.kindName(row.kind()), LinkedHashMap::new, Collectors.toList()));
+        return "| kind | symbol: name (also read as) |\n|---|---|\n"
+                + byKind.entrySet().stream()
+                        .map(kind -> "| " + kind.getKey() + " | "
+                                + kind.getValue().stream()
+                                        .map(ReadmeBlocks::unit)
+                                        .collect(Collectors.joining(" · "))
+                                + " |\n")
+                        .collect(Collectors.joining());
+    }
+
+    private static String unit(UnitSymbol<?> row) {
+        String symbol = row.symbol().isEmpty() ? "no symbol" : code(row.symbol());
+        String spellings = row.spellings().isEmpty()
+                ? ""
+                : row.spellings().stream().map(ReadmeBlocks::code).collect(Collectors.joining(", ", " (", ")"));
+        return symbol + ": " + row.name() + spellings;
+    }
+
+    private static String findings() {
+        return "| finding | severity | forbids a correction | what it says |\n|---|---|---|---|\n"
+                + Arrays.stream(FindingCode.values())
+                        .map(code -> String.join(
+                                " | ",
+                                "| " + code(code.id()),
+                                code.severity().name().toLowerCase(Locale.ROOT),
+                                NO_CORRECTION.contains(code) || code.doubtsData() ? "yes" : "",
+                                code.template().replaceAll("\\{(\\w+)}", "*$1*") + " |\n"))
+                        .collect(Collectors.joining());
+    }
+
+    private static String code(String text) {
+        return "`" + text + "`";
+    }
+}

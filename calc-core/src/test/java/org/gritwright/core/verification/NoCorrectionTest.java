@@ -1,0 +1,131 @@
+package org.gritwright.core.verification;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.gritwright.core.Samples.AUGER;
+import static org.gritwright.core.Samples.DAY;
+import static org.gritwright.core.Samples.SALT;
+import static org.gritwright.core.Samples.assertRefused;
+import static org.gritwright.core.Samples.augerCatch;
+import static org.gritwright.core.Samples.augerInForce;
+import static org.gritwright.core.Samples.caught;
+import static org.gritwright.core.Samples.goodAugerCatches;
+import static org.gritwright.core.Samples.pounds;
+import static org.gritwright.core.Samples.pulses;
+
+import java.util.List;
+import org.gritwright.core.calibration.Calibration;
+import org.gritwright.core.calibration.CatchLimits;
+import org.gritwright.core.finding.Finding;
+import org.gritwright.core.spi.FillLimits;
+import org.gritwright.core.weighing.CaughtMass;
+import org.gritwright.core.weighing.Scale;
+import org.gritwright.core.weighing.ScaleCheck;
+import org.gritwright.core.weighing.Weighing;
+import org.gritwright.units.Amounts;
+import org.gritwright.units.SpreadingUnits;
+import org.junit.jupiter.api.Test;
+
+/** When no correction is proposed. */
+class NoCorrectionTest {
+    private static final Tolerance TOLERANCE = Tolerance.percent(4);
+
+    /** 300 lb indicated, 280 lb caught: 7 % too much, a case for a correction. */
+    private static final VerificationCatch OFF = Runs.counted(5000, 280);
+
+    private static boolean proposes(VerificationCatch source) {
+        return source.assess(TOLERANCE).proposedCorrection().isPresent();
+    }
+
+    private static boolean proposes(VerificationLimits limits, List<Finding> standing) {
+        return OFF.assess(TOLERANCE, limits, standing).proposedCorrection().isPresent();
+    }
+
+    @Test
+    void otherwiseOneIsProposed() {
+        assertThat(proposes(OFF)).isTrue();
+    }
+
+    @Test
+    void anErrorWithinToleranceStillTellsWhatItCallsFor() {
+        assertThat(proposes(Runs.counted(5000, 299))).isTrue();
+    }
+
+    @Test
+    void noneWithoutACount() {
+        assertThat(proposes(Runs.openLoop(280))).isFalse();
+    }
+
+    @Test
+    void noneWhereCountAndDisplayDisagree() {
+        assertThat(proposes(OFF.indicated(pounds(310), pounds(1)))).isFalse();
+        assertThat(proposes(OFF.indicated(pounds(300), pounds(1)))).isTrue();
+    }
+
+    @Test
+    void noneWhereTheFillCanNotBe() {
+        // 2.02 lb/rev with 6.98 lb/rev to fill the screw: 0.29
+        VerificationCatch impossible = VerificationCatch.of(augerInForce(2.1), Runs.seconds(120), caught(101))
+                .counted(pulses(5000));
+        VerificationCatch implausible = VerificationCatch.of(augerInForce(2.3), Runs.seconds(120), caught(110))
+                .counted(pulses(5000));
+
+        assertThat(proposes(impossible)).isFalse();
+        assertThat(proposes(implausible)).isTrue();
+    }
+
+    @Test
+    void noneWhereTheCallersLimitsSayTheFillCanNotBe() {
+        CatchLimits strict = CatchLimits.COMMON.withFill(new FillLimits(0.9, 0.95, 1.05, 1.1));
+
+        assertThat(proposes(new VerificationLimits(strict, VerificationLimits.COMMON.greatestCorrection()), List.of()))
+                .isFalse();
+    }
+
+    @Test
+    void noneWhereTheScaleMissedItsTestWeight() {
+        Scale bad = Scale.of("S-2", pounds(500), pounds(0.5)).checked(new ScaleCheck(DAY, pounds(50), pounds(52)));
+        CaughtMass caught = CaughtMass.of(bad, DAY, new Weighing("A", pounds(280), pounds(0)));
+
+        assertThat(proposes(VerificationCatch.of(augerInForce(6), Runs.seconds(120), caught)
+                        .counted(pulses(5000))))
+                .isFalse();
+    }
+
+    @Test
+    void noneWhileTheCalibrationInForceIsDoubted() {
+        List<Finding> scattered = Calibration.from(AUGER, SALT, List.of(augerCatch(100, 2000), augerCatch(130, 2000)))
+                .findings();
+        List<Finding> single =
+                Calibration.from(AUGER, SALT, List.of(augerCatch(118, 2000))).findings();
+
+        assertThat(proposes(VerificationLimits.COMMON, scattered)).isFalse();
+        assertThat(proposes(VerificationLimits.COMMON, single)).isTrue();
+        assertThat(proposes(
+                        VerificationLimits.COMMON,
+                        Calibration.from(AUGER, SALT, goodAugerCatches()).findings()))
+                .isTrue();
+    }
+
+    @Test
+    void noneBeyondTenPerCent() {
+        // common practice, no source
+        assertThat(VerificationLimits.COMMON.greatestCorrection()).isEqualTo(Amounts.of(10, SpreadingUnits.PERCENT));
+        assertThat(proposes(Runs.counted(5500, 300))).isTrue();
+        assertThat(proposes(Runs.counted(5501, 300))).isFalse();
+        assertThat(proposes(Runs.counted(4500, 300))).isTrue();
+        assertThat(proposes(Runs.counted(4499, 300))).isFalse();
+    }
+
+    @Test
+    void noneBeyondTheCallersLimit() {
+        assertThat(proposes(
+                        new VerificationLimits(CatchLimits.COMMON, Amounts.of(7, SpreadingUnits.PERCENT)), List.of()))
+                .isFalse();
+        assertThat(proposes(
+                        new VerificationLimits(CatchLimits.COMMON, Amounts.of(8, SpreadingUnits.PERCENT)), List.of()))
+                .isTrue();
+        assertRefused(
+                "greatest correction must be greater than 0: 0 %",
+                () -> new VerificationLimits(CatchLimits.COMMON, Amounts.of(0, SpreadingUnits.PERCENT)));
+    }
+}

@@ -1,0 +1,32 @@
+package org.gritwright.core.verification;
+
+import static org.gritwright.core.Samples.augerInForce;
+import static org.gritwright.core.Samples.caught;
+import static org.gritwright.core.Samples.pulses;
+
+import org.gritwright.units.Amounts;
+import org.gritwright.units.SpreadingUnits;
+
+/** Invented test runs of the auger, 100 pulses a revolution, at 300 lb/mi and 30 mi/h: 2.5 lb/s. */
+final class Runs {
+    private Runs() {}
+
+    /** A run that expects 2.5 lb for every second. */
+    static TestRun seconds(double seconds) {
+        return TestRun.lasting(
+                Amounts.of(300, SpreadingUnits.POUND_PER_MILE),
+                Amounts.of(30, SpreadingUnits.MILE_PER_HOUR),
+                Amounts.of(seconds, SpreadingUnits.SECOND));
+    }
+
+    /** 120 s, 300 lb expected, so many pulses with a calibration of 6 lb/rev in force: 5 000 pulses indicate 300 lb. */
+    static VerificationCatch counted(double pulses, double caughtPounds) {
+        return VerificationCatch.of(augerInForce(6), seconds(120), caught(caughtPounds))
+                .counted(pulses(pulses));
+    }
+
+    /** The same with nothing counted or displayed. */
+    static VerificationCatch openLoop(double caughtPounds) {
+        return VerificationCatch.of(augerInForce(6), seconds(120), caught(caughtPounds));
+    }
+}

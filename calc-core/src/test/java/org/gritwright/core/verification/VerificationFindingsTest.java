@@ -1,0 +1,140 @@
+package org.gritwright.core.verification;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+import static org.gritwright.core.Samples.augerInForce;
+import static org.gritwright.core.Samples.caught;
+import static org.gritwright.core.Samples.codes;
+import static org.gritwright.core.Samples.only;
+import static org.gritwright.core.Samples.pounds;
+import static org.gritwright.core.Samples.pulses;
+
+import java.util.List;
+import java.util.Map;
+import javax.measure.Quantity;
+import org.assertj.core.data.Offset;
+import org.gritwright.core.finding.Finding;
+import org.gritwright.core.finding.FindingCode;
+import org.gritwright.core.finding.Severity;
+import org.junit.jupiter.api.Test;
+
+class VerificationFindingsTest {
+    private static final Offset<Double> ROUNDING = within(1e-10);
+    private static final Tolerance TOLERANCE = Tolerance.percent(4);
+
+    private static List<Finding> findings(VerificationCatch source) {
+        return source.assess(TOLERANCE).findings();
+    }
+
+    private static double number(Finding finding, String name) {
+        Quantity<?> quantity = finding.numbers().get(name);
+        return quantity.getValue().doubleValue();
+    }
+
+    @Test
+    void aGoodCatchHasNone() {
+        assertThat(findings(Runs.counted(5000, 298))).isEmpty();
+    }
+
+    @Test
+    void aShortfallBeyondTheToleranceIsAFinding() {
+        Finding finding = only(FindingCode.SHORTFALL, findings(Runs.counted(4750, 285)));
+
+        assertThat(finding.severity()).isEqualTo(Severity.WARNING);
+        assertThat(number(finding, "delivered")).isCloseTo(285, ROUNDING);
+        assertThat(number(finding, "expected")).isCloseTo(300, ROUNDING);
+        assertThat(number(finding, "error")).isCloseTo(5, ROUNDING);
+        assertThat(number(finding, "lostTime")).isCloseTo(6, ROUNDING);
+        assertThat(finding.sentence())
+                .isEqualTo("285 lb of 300 lb expected, a shortfall of 5 % or 6 s at the target flow; one run can't tell"
+                        + " a slow start from a limit.");
+        assertThat(findings(Runs.counted(4800, 288))).isEmpty();
+    }
+
+    @Test
+    void anOverrunBeyondTheToleranceIsAFinding() {
+        Finding finding = only(FindingCode.OVERRUN, findings(Runs.counted(5250, 315)));
+
+        assertThat(finding.severity()).isEqualTo(Severity.WARNING);
+        assertThat(finding.numbers()).containsOnlyKeys("delivered", "expected", "error");
+        assertThat(finding.sentence()).isEqualTo("315 lb of 300 lb expected, an overrun of 5 %.");
+        assertThat(findings(Runs.counted(5200, 312))).isEmpty();
+    }
+
+    @Test
+    void aCalibrationErrorBeyondTheToleranceIsAFinding() {
+        List<Finding> findings = findings(Runs.counted(5000, 280));
+        Finding finding = only(FindingCode.TOLERANCE_MISSED, findings);
+
+        assertThat(codes(findings)).containsExactly(FindingCode.TOLERANCE_MISSED);
+        assertThat(finding.severity()).isEqualTo(Severity.WARNING);
+        assertThat(number(finding, "error")).isCloseTo((300 / 280.0 - 1) * 100, ROUNDING);
+        assertThat(finding.numbers().get("tolerance")).isEqualTo(TOLERANCE.limit());
+        assertThat(finding.sentence()).isEqualTo("The calibration error of 7.143 % is outside the tolerance of 4 %.");
+    }
+
+    @Test
+    void openLoopIsNotedAndItsDeliveryErrorIsNamed() {
+        List<Finding> findings = findings(Runs.openLoop(270));
+
+        assertThat(codes(findings))
+                .containsExactly(FindingCode.OPEN_LOOP, FindingCode.TOLERANCE_MISSED, FindingCode.SHORTFALL);
+        assertThat(only(FindingCode.OPEN_LOOP, findings).severity()).isEqualTo(Severity.NOTE);
+        assertThat(only(FindingCode.TOLERANCE_MISSED, findings).sentence())
+                .isEqualTo("The delivery error of -10 % is outside the tolerance of 4 %.");
+        assertThat(codes(findings(Runs.openLoop(300)))).containsExactly(FindingCode.OPEN_LOOP);
+    }
+
+    @Test
+    void countAndDisplayThatDisagreeByMoreThanAStepDoubtTheData() {
+        Finding finding = only(
+                FindingCode.COUNT_AND_DISPLAY_DISAGREE,
+                findings(Runs.counted(5000, 298).indicated(pounds(302), pounds(1))));
+
+        assertThat(finding.severity()).isEqualTo(Severity.ERROR);
+        assertThat(finding.code().doubtsData()).isTrue();
+        assertThat(number(finding, "byCount")).isCloseTo(300, ROUNDING);
+        assertThat(finding.numbers().get("shown")).isEqualTo(pounds(302));
+        assertThat(finding.sentence())
+                .isEqualTo("The count times the calibration gives 300 lb, the display showed 302 lb: one of them is"
+                        + " wrong.");
+    }
+
+    @Test
+    void countAndDisplayMayDifferByAStep() {
+        assertThat(findings(Runs.counted(5000, 298).indicated(pounds(301), pounds(1))))
+                .isEmpty();
+        assertThat(findings(Runs.counted(5000, 298).indicated(pounds(299), pounds(1))))
+                .isEmpty();
+    }
+
+    @Test
+    void anErrorBeyondTenPerCentIsAFaultToBeFound() {
+        List<Finding> findings = findings(Runs.counted(5000, 270));
+        Finding finding = only(FindingCode.CORRECTION_TOO_LARGE, findings);
+
+        assertThat(codes(findings)).containsExactly(FindingCode.CORRECTION_TOO_LARGE, FindingCode.TOLERANCE_MISSED);
+        assertThat(finding.severity()).isEqualTo(Severity.ERROR);
+        assertThat(finding.sentence())
+                .isEqualTo("The calibration error of 11.11 % is beyond 10 %: find the fault before correcting.");
+        assertThat(finding.numbers().get("limit")).isEqualTo(VerificationLimits.COMMON.greatestCorrection());
+        assertThat(codes(findings(Runs.counted(5500, 300)))).doesNotContain(FindingCode.CORRECTION_TOO_LARGE);
+    }
+
+    @Test
+    void findingsOfWeighingCountAndFillAreAmongThem() {
+        VerificationCatch tiny = VerificationCatch.of(augerInForce(6), Runs.seconds(120), caught(40))
+                .counted(pulses(90));
+
+        assertThat(codes(findings(tiny)))
+                .contains(
+                        FindingCode.FILL_IMPOSSIBLE,
+                        FindingCode.CAUGHT_MASS_SMALL,
+                        FindingCode.TOO_FEW_PULSES,
+                        FindingCode.TOO_FEW_REVOLUTIONS);
+        assertThat(only(FindingCode.FILL_IMPOSSIBLE, findings(tiny)).words()).containsKey("slips");
+        assertThat(only(FindingCode.TOO_FEW_PULSES, findings(tiny)).numbers())
+                .isInstanceOf(Map.class)
+                .hasSize(2);
+    }
+}

@@ -1,0 +1,241 @@
+package org.gritwright.examples.fleetday;
+
+import java.awt.BasicStroke;
+import java.awt.Color;
+import java.awt.Font;
+import java.awt.Graphics2D;
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.util.ArrayList;
+import java.util.List;
+import javax.measure.Quantity;
+import javax.measure.quantity.Dimensionless;
+import org.gritwright.core.verification.Verdict;
+import org.gritwright.core.verification.Verification;
+import org.gritwright.units.Amounts;
+import org.gritwright.units.SpreadingUnits;
+import org.knowm.xchart.XYChart;
+import org.knowm.xchart.XYChartBuilder;
+import org.knowm.xchart.XYSeries;
+import org.knowm.xchart.style.markers.Marker;
+import org.knowm.xchart.style.markers.SeriesMarkers;
+
+/**
+ * The whole fleet's calibration errors: a line a truck, in the order of the day, with a mark for each verification
+ * catch and the tolerance as a band.
+ *
+ * <p>Shape tells the marks apart, not colour, so that the chart is read in black and white too.
+ */
+final class ErrorChart {
+    /** Beyond this many tolerances a mark stands at the edge, so that one wild truck doesn't flatten the others. */
+    private static final double EDGE = 5;
+
+    private static final int WIDTH = 400;
+    private static final int LINE = 24;
+    private static final int LONGEST_LABEL = 11;
+    private static final Font FONT = new Font(Font.SANS_SERIF, Font.PLAIN, 13);
+    private static final Color INK = new Color(0x1c2024);
+    private static final Color BAND = new Color(0xe4e7e9);
+    private static final Color FAINT = new Color(0x7d848a);
+    private static final Color GUIDE = new Color(0xc3c8cc);
+
+    private final FleetResult result;
+    private final List<TruckResult> shown;
+    private final double tolerance;
+
+    ErrorChart(FleetResult result) {
+        this.result = result;
+        this.shown = result.trucks().stream().filter(ErrorChart::hasError).toList();
+        this.tolerance = percent(result.day().tolerance());
+    }
+
+    private static boolean hasError(TruckResult truck) {
+        return truck.assessment().verifications().stream()
+                .anyMatch(v -> v.calibrationError().isPresent());
+    }
+
+    /** The ids of the trucks that have no calibration error to show. */
+    List<String> missing() {
+        return result.trucks().stream()
+                .filter(truck -> !hasError(truck))
+                .map(TruckResult::id)
+                .toList();
+    }
+
+    /** Marks that stand at the edge, as "T-20 +31.00 %". */
+    List<String> beyondEdge() {
+        List<String> beyond = new ArrayList<>();
+        for (TruckResult truck : shown) {
+            truck.assessment().verifications().stream()
+                    .flatMap(v -> v.calibrationError().stream())
+                    .filter(e -> Math.abs(percent(e)) > EDGE * tolerance)
+                    .forEach(e -> beyond.add(truck.id() + " " + Figures.error(e)));
+        }
+        return beyond;
+    }
+
+    boolean isEmpty() {
+        return shown.isEmpty();
+    }
+
+    /** The chart as an SVG element; ask only if it is not empty. */
+    String svg() {
+        int labels = 10 + 8 * longestLabel();
+        XYChart chart = new XYChartBuilder()
+                .width(WIDTH)
+                .height(64 + LINE * (shown.size() + 1))
+                .xAxisTitle("calibration error, %")
+                .build();
+        double edge = edge();
+        style(chart, edge);
+        band(chart);
+        lines(chart, edge);
+        marks(chart, "within", SeriesMarkers.CIRCLE, edge, true, Verdict.WITHIN_TOLERANCE);
+        marks(chart, "outside", SeriesMarkers.DIAMOND, edge, true, Verdict.OUTSIDE_TOLERANCE);
+        marks(chart, "earlier within", SeriesMarkers.CROSS, edge, false, Verdict.WITHIN_TOLERANCE);
+        marks(chart, "earlier outside", SeriesMarkers.CROSS, edge, false, Verdict.OUTSIDE_TOLERANCE);
+        return SvgPainting.of(
+                labels + WIDTH,
+                chart.getHeight(),
+                graphics -> {
+                    graphics.translate(labels, 0);
+                    chart.paint(graphics, chart.getWidth(), chart.getHeight());
+                    graphics.translate(-labels, 0);
+                    labels(graphics, chart);
+                },
+                "Calibration errors of " + Words.count(shown.size(), "truck") + "; the table gives the numbers.");
+    }
+
+    private double edge() {
+        double largest = shown.stream()
+                .flatMap(truck -> truck.assessment().verifications().stream())
+                .flatMap(v -> v.calibrationError().stream())
+                .mapToDouble(e -> Math.abs(percent(e)))
+                .max()
+                .orElse(0);
+        return Math.min(Math.max(largest, tolerance) * 1.2, EDGE * tolerance);
+    }
+
+    private void style(XYChart chart, double edge) {
+        chart.getStyler()
+                .setDefaultSeriesRenderStyle(XYSeries.XYSeriesRenderStyle.Scatter)
+                .setXAxisMin(-edge)
+                .setXAxisMax(edge)
+                .setYAxisMin(0.0)
+                .setYAxisMax(shown.size() + 1.0)
+                .setYAxisTicksVisible(false)
+                .setXAxisTickMarkSpacingHint(56)
+                .setxAxisTickLabelsFormattingFunction(ErrorChart::tick)
+                .setAxisTickLabelsFont(FONT)
+                .setAxisTitleFont(FONT)
+                .setAxisTickLabelsColor(INK)
+                .setPlotGridLinesVisible(false)
+                .setPlotMargin(0)
+                .setPlotContentSize(1.0)
+                .setLegendVisible(false)
+                .setChartTitleVisible(false)
+                .setChartBackgroundColor(Color.WHITE)
+                .setPlotBorderVisible(false)
+                .setMarkerSize(11)
+                .setChartPadding(4);
+    }
+
+    /** The first truck stands on top. */
+    private int line(int index) {
+        return shown.size() - index;
+    }
+
+    /** The trucks' ids beside the lines, as text that can be searched and read aloud. */
+    private void labels(Graphics2D graphics, XYChart chart) {
+        graphics.setFont(FONT);
+        graphics.setColor(INK);
+        for (int index = 0; index < shown.size(); index++) {
+            String id = PlainText.oneLine(shown.get(index).id());
+            float middle = (float) chart.getScreenYFromChart(line(index));
+            graphics.drawString(cut(id), 0, middle + FONT.getSize2D() / 3);
+        }
+    }
+
+    private int longestLabel() {
+        return shown.stream()
+                .map(truck -> cut(PlainText.oneLine(truck.id())))
+                .mapToInt(String::length)
+                .max()
+                .orElse(0);
+    }
+
+    private static String cut(String text) {
+        return text.codePointCount(0, text.length()) <= LONGEST_LABEL
+                ? text
+                : text.substring(0, text.offsetByCodePoints(0, LONGEST_LABEL - 1)) + "…";
+    }
+
+    private static String tick(double percent) {
+        String number = BigDecimal.valueOf(percent)
+                .round(new MathContext(4))
+                .stripTrailingZeros()
+                .toPlainString();
+        return percent > 0 ? "+" + number : number.replace('-', '−');
+    }
+
+    private void band(XYChart chart) {
+        double top = shown.size() + 1.0;
+        XYSeries band = chart.addSeries("tolerance", new double[] {-tolerance, tolerance}, new double[] {top, top});
+        band.setXYSeriesRenderStyle(XYSeries.XYSeriesRenderStyle.Area);
+        band.setFillColor(BAND);
+        band.setLineColor(BAND);
+        band.setLineStyle(new BasicStroke(0));
+        band.setMarker(SeriesMarkers.NONE);
+    }
+
+    private void lines(XYChart chart, double edge) {
+        for (int index = 0; index < shown.size(); index++) {
+            double[] height = {line(index), line(index)};
+            line(chart, "line " + index, new double[] {-edge, edge}, height, GUIDE, new BasicStroke(0.5f));
+        }
+        vertical(chart, "zero", 0, INK, new BasicStroke(1));
+        BasicStroke dashed =
+                new BasicStroke(1, BasicStroke.CAP_BUTT, BasicStroke.JOIN_MITER, 10, new float[] {4, 3}, 0);
+        vertical(chart, "lowest", -tolerance, FAINT, dashed);
+        vertical(chart, "highest", tolerance, FAINT, dashed);
+    }
+
+    private void vertical(XYChart chart, String name, double percent, Color color, BasicStroke stroke) {
+        line(chart, name, new double[] {percent, percent}, new double[] {0, shown.size() + 1.0}, color, stroke);
+    }
+
+    private static void line(
+            XYChart chart, String name, double[] percent, double[] height, Color color, BasicStroke stroke) {
+        XYSeries line = chart.addSeries(name, percent, height);
+        line.setXYSeriesRenderStyle(XYSeries.XYSeriesRenderStyle.Line);
+        line.setLineColor(color);
+        line.setLineStyle(stroke);
+        line.setMarker(SeriesMarkers.NONE);
+    }
+
+    private void marks(XYChart chart, String name, Marker marker, double edge, boolean last, Verdict verdict) {
+        List<Double> errors = new ArrayList<>();
+        List<Double> lines = new ArrayList<>();
+        for (int index = 0; index < shown.size(); index++) {
+            List<Verification> verifications = shown.get(index).assessment().verifications();
+            for (int i = 0; i < verifications.size(); i++) {
+                Verification one = verifications.get(i);
+                boolean wanted = last == (i == verifications.size() - 1) && one.verdict() == verdict;
+                if (wanted && one.calibrationError().isPresent()) {
+                    double percent = percent(one.calibrationError().get());
+                    errors.add(Math.max(-edge, Math.min(edge, percent)));
+                    lines.add((double) line(index));
+                }
+            }
+        }
+        if (!errors.isEmpty()) {
+            XYSeries series = chart.addSeries(name, errors, lines);
+            series.setMarker(marker);
+            series.setMarkerColor(INK);
+        }
+    }
+
+    private static double percent(Quantity<Dimensionless> ratio) {
+        return Amounts.in(ratio, SpreadingUnits.PERCENT);
+    }
+}

@@ -1,0 +1,170 @@
+package org.gritwright.examples.fleetday;
+
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.apache.commons.csv.CSVFormat;
+import org.apache.commons.csv.CSVPrinter;
+import org.gritwright.core.fleet.CatchEntry;
+import org.gritwright.core.fleet.NextStep;
+import org.gritwright.core.fleet.TruckAssessment;
+import org.gritwright.core.verification.RoadSpeedCheck;
+import org.gritwright.core.verification.Verification;
+import org.gritwright.units.Amounts;
+import org.gritwright.units.SpreadingUnits;
+
+/**
+ * The day as a table for spreadsheets (RFC 4180): a row a truck, in the order of the day, units in the header or, where
+ * they differ from truck to truck, in the cell.
+ */
+final class FleetCsv {
+    private static final CSVFormat FORMAT = CSVFormat.RFC4180;
+
+    private final List<String> header = new ArrayList<>();
+    private final List<Function<TruckResult, String>> cells = new ArrayList<>();
+
+    private FleetCsv(FleetResult result) {
+        text("truck", TruckResult::id);
+        text("day", truck -> result.day().day().toString());
+        text("needs attention", truck -> truck.needsAttention() ? "yes" : "no");
+        text("next step", truck -> truck.assessment().nextStep().words());
+        text("instruction", truck -> truck.instruction().text());
+        text("verdict", TruckResult::verdict);
+        text("material", FleetCsv::material);
+        optional("value as found", truck -> truck.display().asFound().map(Amounts::format));
+        optional("value as left", truck -> truck.display().asLeft().map(Amounts::format));
+        optional("value to enter", FleetCsv::toEnter);
+        massPerRevolution();
+        calibration();
+        verification();
+        roadSpeed();
+        text("findings", FleetCsv::findings);
+        optional("record refused because", truck -> truck.assessment().refusal());
+        text("record", truck -> OutputFolder.RECORDS + "/" + truck.recordFile());
+    }
+
+    static String text(FleetResult result) throws IOException {
+        FleetCsv table = new FleetCsv(result);
+        StringBuilder text = new StringBuilder();
+        try (CSVPrinter printer = new CSVPrinter(text, FORMAT)) {
+            printer.printRecord(table.header);
+            for (TruckResult truck : result.trucks()) {
+                printer.printRecord(
+                        table.cells.stream().map(cell -> cell.apply(truck)).toList());
+            }
+        }
+        return text.toString();
+    }
+
+    private void massPerRevolution() {
+        number(
+                "mass per revolution as left (lb/rev)",
+                truck -> truck.massPerRevolution().map(m -> Figures.number(m, SpreadingUnits.POUND_PER_REVOLUTION)));
+        number(
+                "mass per revolution as left (kg/rev)",
+                truck -> truck.massPerRevolution().map(m -> Figures.number(m, SpreadingUnits.KILOGRAM_PER_REVOLUTION)));
+    }
+
+    /** Several calibrations of a truck, for several materials or gate openings, stand in one cell, with their units. */
+    private void calibration() {
+        text(
+                "mass per revolution by calibration catches",
+                truck -> truck.assessment().calibrations().stream()
+                        .map(c -> Figures.text(c.dischargePerRevolution().value(), Figures.DIGITS))
+                        .collect(Collectors.joining("; ")));
+        text(
+                "standard uncertainty",
+                truck -> truck.assessment().calibrations().stream()
+                        .map(c -> c.dischargePerRevolution()
+                                .standardUncertainty()
+                                .map(u -> Figures.text(u, 2))
+                                .orElse("not known"))
+                        .collect(Collectors.joining("; ")));
+        text(
+                "apparent fill (1 is loose bulk density)",
+                truck -> truck.assessment().calibrations().stream()
+                        .map(c -> Figures.text(c.apparentFill().quantity(), 3))
+                        .collect(Collectors.joining("; ")));
+    }
+
+    private void verification() {
+        text(
+                "verification catches (count)",
+                truck -> String.valueOf(truck.assessment().verifications().size()));
+        last("expected (lb)", v -> Optional.of(Figures.number(v.expectedMass(), SpreadingUnits.POUND)));
+        last("indicated (lb)", v -> v.indicatedMass().map(m -> Figures.number(m, SpreadingUnits.POUND)));
+        last("caught (lb)", v -> Optional.of(Figures.number(v.source().caught().total(), SpreadingUnits.POUND)));
+        last("expected (kg)", v -> Optional.of(Figures.number(v.expectedMass(), SpreadingUnits.KILOGRAM)));
+        last("indicated (kg)", v -> v.indicatedMass().map(m -> Figures.number(m, SpreadingUnits.KILOGRAM)));
+        last("caught (kg)", v -> Optional.of(Figures.number(v.source().caught().total(), SpreadingUnits.KILOGRAM)));
+        last("calibration error (%)", v -> v.calibrationError().map(e -> Figures.number(e, SpreadingUnits.PERCENT)));
+        last("delivery error (%)", v -> Optional.of(Figures.number(v.deliveryError(), SpreadingUnits.PERCENT)));
+        last(
+                "delivered rate (lb/mi)",
+                v -> Optional.of(Figures.number(v.deliveredRate(), SpreadingUnits.POUND_PER_MILE)));
+        last(
+                "delivered rate (kg/km)",
+                v -> Optional.of(Figures.number(v.deliveredRate(), SpreadingUnits.KILOGRAM_PER_KILOMETRE)));
+    }
+
+    private void roadSpeed() {
+        road("road-speed value in force", check -> Amounts.format(check.inForce()));
+        road("road-speed value measured", check -> Figures.text(check.measured().value(), 5));
+        road("effect on rate (%)", check -> Figures.number(check.effectOnRate(), SpreadingUnits.PERCENT));
+    }
+
+    private void number(String name, Function<TruckResult, Optional<String>> cell) {
+        header.add(name);
+        cells.add(truck -> cell.apply(truck).orElse(""));
+    }
+
+    private void text(String name, Function<TruckResult, String> cell) {
+        header.add(name);
+        cells.add(truck -> harmless(cell.apply(truck)));
+    }
+
+    private void optional(String name, Function<TruckResult, Optional<String>> cell) {
+        text(name, truck -> cell.apply(truck).orElse(""));
+    }
+
+    private void last(String name, Function<Verification, Optional<String>> cell) {
+        number(name, truck -> truck.lastVerification().flatMap(cell));
+    }
+
+    private void road(String name, Function<RoadSpeedCheck, String> cell) {
+        number(name, truck -> truck.assessment().roadSpeed().map(cell));
+    }
+
+    /** A spreadsheet takes a text that begins like this for a formula and runs it; an apostrophe keeps it a text. */
+    private static String harmless(String text) {
+        return !text.isEmpty() && "=+-@\t\r\n＝＋－＠".indexOf(text.charAt(0)) >= 0 ? "'" + text : text;
+    }
+
+    private static String material(TruckResult truck) {
+        TruckAssessment assessment = truck.assessment();
+        return Stream.concat(
+                        assessment.truck().calibrationCatches().stream().map(c -> c.entry()),
+                        assessment.truck().verificationCatches().stream().map(v -> v.entry()))
+                .map(CatchEntry::material)
+                .distinct()
+                .collect(Collectors.joining("; "));
+    }
+
+    private static Optional<String> toEnter(TruckResult truck) {
+        return truck.assessment()
+                .correction()
+                .filter(c -> truck.assessment().nextStep() == NextStep.ENTER_CORRECTION)
+                .map(c -> Amounts.format(c.toEnter().value()));
+    }
+
+    private static String findings(TruckResult truck) {
+        return truck.assessment().findings().stream()
+                .map(finding -> finding.code().id())
+                .distinct()
+                .collect(Collectors.joining("; "));
+    }
+}

@@ -1,0 +1,53 @@
+package org.gritwright.examples.fleetday;
+
+import java.util.Comparator;
+import java.util.List;
+import org.gritwright.core.fleet.FleetDay;
+import org.gritwright.core.fleet.NextStep;
+import org.gritwright.core.fleet.TruckAssessment;
+
+/**
+ * What the day shows, for the table, the report and the console alike.
+ *
+ * @param day the day as it was written down
+ * @param trucks the trucks in the order of the day
+ */
+record FleetResult(FleetDay day, List<TruckResult> trucks) {
+
+    static FleetResult of(FleetDay day, List<TruckAssessment> assessments) {
+        RecordNames names = new RecordNames();
+        return new FleetResult(
+                day,
+                assessments.stream()
+                        .map(truck ->
+                                TruckResult.of(truck, names.next(truck.truck().id())))
+                        .toList());
+    }
+
+    List<TruckResult> mostUrgentFirst() {
+        return trucks.stream()
+                .sorted(Comparator.comparing(truck -> truck.assessment().nextStep()))
+                .toList();
+    }
+
+    long needAttention() {
+        return trucks.stream().filter(TruckResult::needsAttention).count();
+    }
+
+    /** For example "16 trucks: 7 need attention, 2 could go but lack a road-speed check, 7 have nothing to do." */
+    String summary() {
+        long attention = needAttention();
+        long roadSpeed = withNextStep(NextStep.CHECK_ROAD_SPEED);
+        long nothing = withNextStep(NextStep.NOTHING);
+        return Words.count(trucks.size(), "truck") + ": " + attention + " " + Words.verb(attention, "needs", "need")
+                + " attention, " + roadSpeed + " " + Words.verb(roadSpeed, "lacks", "lack")
+                + " only a road-speed check, "
+                + nothing + " " + Words.verb(nothing, "has", "have") + " nothing to do.";
+    }
+
+    private long withNextStep(NextStep step) {
+        return trucks.stream()
+                .filter(truck -> truck.assessment().nextStep() == step)
+                .count();
+    }
+}

@@ -1,0 +1,50 @@
+package org.gritwright.examples.fleetday;
+
+import java.io.BufferedInputStream;
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import org.gritwright.core.fleet.FleetAssessor;
+import org.gritwright.core.fleet.FleetDay;
+import org.gritwright.core.record.Document;
+import org.gritwright.core.record.Problem;
+import org.gritwright.core.record.RejectedDocumentException;
+import org.gritwright.core.spreader.BuiltInTypes;
+import org.gritwright.units.InvalidInputException;
+
+/** Reads and assesses the fleet's day, and says in a person's words why that can't be done. */
+final class InputFile {
+    private InputFile() {}
+
+    static FleetDay read(Path file) throws BadInputException {
+        if (Files.isDirectory(file)) {
+            throw unreadable(file, "it is a folder");
+        }
+        try (InputStream in = new BufferedInputStream(Files.newInputStream(file))) {
+            return Document.FLEET_DAY.read(in);
+        } catch (RejectedDocumentException e) {
+            List<String> lines = new ArrayList<>();
+            lines.add(file + " can't be used: " + Words.count(e.problems().size(), "problem"));
+            e.problems().stream().map(Problem::toString).map("  "::concat).forEach(lines::add);
+            throw new BadInputException(lines);
+        } catch (IOException e) {
+            throw unreadable(file, Failure.words(e));
+        }
+    }
+
+    /** A truck that can't be computed with is part of the result; this fails on what all trucks share. */
+    static FleetResult assess(Path file, FleetDay day) throws BadInputException {
+        try {
+            return FleetResult.of(day, FleetAssessor.of(BuiltInTypes.registry()).assess(day));
+        } catch (InvalidInputException e) {
+            throw new BadInputException(List.of(file + " can't be used: " + e.getMessage()));
+        }
+    }
+
+    private static BadInputException unreadable(Path file, String reason) {
+        return new BadInputException(List.of("can't read " + file + ": " + reason));
+    }
+}

@@ -1,0 +1,145 @@
+package org.gritwright.examples.fleetday;
+
+import io.pebbletemplates.pebble.PebbleEngine;
+import io.pebbletemplates.pebble.loader.MemoryLoader;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.StringWriter;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Objects;
+import java.util.function.Consumer;
+import java.util.function.Function;
+import org.gritwright.core.fleet.FleetDay;
+import org.gritwright.core.fleet.NextStep;
+import org.gritwright.core.verification.Verification;
+import org.gritwright.examples.fleetday.SheetTable.Cell;
+import org.gritwright.examples.fleetday.SheetTable.Row;
+import org.gritwright.units.Amounts;
+
+/** The report: one HTML page that needs nothing else, made from the templates beside this class. */
+final class ReportPage {
+    private ReportPage() {}
+
+    /**
+     * Makes the page.
+     *
+     * @param result the day's result
+     * @param progress told if the chart has to be left out
+     */
+    static String html(FleetResult result, Consumer<String> progress) throws IOException {
+        MemoryLoader templates = new MemoryLoader();
+        for (String name : List.of("report.peb", "safety.peb", "truck.peb", "table.peb")) {
+            templates.addTemplate(name, resource(name));
+        }
+        // The engine escapes every value for HTML unless the template says otherwise.
+        PebbleEngine engine = new PebbleEngine.Builder()
+                .loader(templates)
+                .strictVariables(true)
+                .defaultLocale(Locale.ROOT)
+                .build();
+        StringWriter page = new StringWriter();
+        engine.getTemplate("report.peb").evaluate(page, model(result, progress));
+        return page.toString();
+    }
+
+    private static Map<String, Object> model(FleetResult result, Consumer<String> progress) throws IOException {
+        FleetDay day = result.day();
+        List<TruckSheet> sheets = new ArrayList<>();
+        for (TruckResult truck : result.mostUrgentFirst()) {
+            sheets.add(TruckSheet.of(truck, sheets.size() + 1));
+        }
+        ErrorChart chart = new ErrorChart(result);
+        Map<String, Object> model = new HashMap<>();
+        model.put("style", resource("report.css"));
+        model.put("site", day.site().orElse("Calibration day"));
+        model.put("day", day.day().toString());
+        model.put("technician", day.technician().orElse(""));
+        model.put("tolerance", Amounts.format(day.tolerance()));
+        model.put("seasonStart", day.seasonStart().toString());
+        model.put("summary", result.summary());
+        model.put("urgent", sheets.stream().filter(TruckSheet::needsAttention).toList());
+        model.put("open", withNextStep(result, sheets, NextStep.CHECK_ROAD_SPEED));
+        model.put("done", withNextStep(result, sheets, NextStep.NOTHING));
+        model.put("chart", svg(chart, progress));
+        model.put("missing", chart.missing());
+        model.put("beyondEdge", chart.beyondEdge());
+        model.put("fleet", fleet(result));
+        model.put("sheets", sheets);
+        return model;
+    }
+
+    /** A report without a picture is better than none: a machine without any font can't draw one. */
+    private static String svg(ErrorChart chart, Consumer<String> progress) {
+        if (chart.isEmpty()) {
+            return "";
+        }
+        try {
+            return chart.svg();
+        } catch (RuntimeException | InternalError | LinkageError failure) {
+            progress.accept(
+                    "The report goes without its chart, which this machine can't draw: " + Failure.words(failure));
+            return "";
+        }
+    }
+
+    private static List<TruckSheet> withNextStep(FleetResult result, List<TruckSheet> sheets, NextStep step) {
+        List<TruckResult> trucks = result.mostUrgentFirst();
+        List<TruckSheet> found = new ArrayList<>();
+        for (int i = 0; i < trucks.size(); i++) {
+            if (trucks.get(i).assessment().nextStep() == step) {
+                found.add(sheets.get(i));
+            }
+        }
+        return found;
+    }
+
+    /** The fleet at a glance, in the order of the day. */
+    private static SheetTable fleet(FleetResult result) {
+        return new SheetTable(
+                "The fleet, in the order of the day",
+                List.of(
+                        "mass per revolution",
+                        "calibration error",
+                        "delivery error",
+                        "delivered rate",
+                        "target rate",
+                        "verdict"),
+                result.trucks().stream().map(ReportPage::fleetRow).toList(),
+                List.of());
+    }
+
+    private static Row fleetRow(TruckResult truck) {
+        return Row.of(
+                truck.id(),
+                truck.massPerRevolution()
+                        .map(mass -> new Cell(
+                                truck.display().massPerRevolutionText().orElseThrow(),
+                                Figures.otherSystem(mass, Figures.DIGITS).orElse("")))
+                        .orElse(Cell.of("—")),
+                last(
+                        truck,
+                        v -> v.calibrationError()
+                                .map(Figures::errorForPrint)
+                                .map(Cell::of)
+                                .orElse(Cell.of("—"))),
+                last(truck, v -> Cell.of(Figures.errorForPrint(v.deliveryError()))),
+                last(truck, v -> Cell.computed(v.deliveredRate(), Figures.DIGITS)),
+                last(truck, v -> Cell.exact(v.source().run().targetRate())),
+                Cell.of(truck.verdict()));
+    }
+
+    private static Cell last(TruckResult truck, Function<Verification, Cell> cell) {
+        return truck.lastVerification().map(cell).orElse(Cell.of("—"));
+    }
+
+    private static String resource(String name) throws IOException {
+        try (InputStream in = Objects.requireNonNull(ReportPage.class.getResourceAsStream(name), name)) {
+            return new String(in.readAllBytes(), StandardCharsets.UTF_8);
+        }
+    }
+}

@@ -1,0 +1,276 @@
+package org.gritwright.examples.fleetday;
+
+import java.time.OffsetDateTime;
+import java.time.format.DateTimeFormatter;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.function.Function;
+import javax.measure.Quantity;
+import javax.measure.quantity.Length;
+import org.gritwright.core.calibration.Calibration;
+import org.gritwright.core.calibration.CalibrationCatch;
+import org.gritwright.core.calibration.CalibrationFactor;
+import org.gritwright.core.calibration.CalibrationInForce;
+import org.gritwright.core.fleet.CalibrationCatchEntry;
+import org.gritwright.core.fleet.CatchEntry;
+import org.gritwright.core.fleet.InForceEntry;
+import org.gritwright.core.fleet.TruckAssessment;
+import org.gritwright.core.fleet.VerificationCatchEntry;
+import org.gritwright.core.spreader.ShaftCount;
+import org.gritwright.core.verification.Correction;
+import org.gritwright.core.verification.RoadSpeedCheck;
+import org.gritwright.core.verification.StartUp;
+import org.gritwright.core.verification.TestRun;
+import org.gritwright.core.verification.Verdict;
+import org.gritwright.core.verification.Verification;
+import org.gritwright.examples.fleetday.SheetTable.Cell;
+import org.gritwright.examples.fleetday.SheetTable.Row;
+import org.gritwright.units.Amounts;
+import org.gritwright.units.SpreadingUnits;
+
+/** Makes the tables of a truck's sheet. */
+final class SheetTables {
+    private static final DateTimeFormatter TIME = DateTimeFormatter.ofPattern("HH:mm", Locale.ROOT);
+
+    private final TruckResult result;
+    private final TruckAssessment truck;
+
+    SheetTables(TruckResult result) {
+        this.result = result;
+        this.truck = result.assessment();
+    }
+
+    /** What the displays hold, and what follows from several runs. */
+    List<SheetTable> settings() {
+        List<SheetTable> tables = new ArrayList<>();
+        result.display().asFound().ifPresent(asFound -> tables.add(display(asFound)));
+        truck.roadSpeed().ifPresent(check -> tables.add(roadSpeed(check)));
+        truck.startUp().ifPresent(startUp -> tables.add(startUp(startUp)));
+        return tables;
+    }
+
+    List<SheetTable> catches() {
+        List<SheetTable> tables = new ArrayList<>();
+        truck.calibrations().forEach(calibration -> tables.add(calibration(calibration)));
+        if (!truck.verifications().isEmpty()) {
+            tables.add(verifications());
+        }
+        return tables;
+    }
+
+    private SheetTable display(Quantity<?> asFound) {
+        List<Row> rows = new ArrayList<>();
+        rows.add(Row.of("as found", Cell.exact(asFound)));
+        truck.correction().ifPresent(correction -> {
+            rows.add(Row.of("called for", computed(correction.computed().value())));
+            rows.add(Row.of("to enter", Cell.of(correction.toEnter().toString())));
+        });
+        rows.add(Row.of(
+                "as left",
+                result.display()
+                        .asLeft()
+                        .filter(value -> !isOpen(truck.correction()))
+                        .<Cell>map(Cell::exact)
+                        .orElse(Cell.of("not entered yet"))));
+        List<String> notes = new ArrayList<>();
+        truck.truck().inForce().map(SheetTables::origin).ifPresent(notes::add);
+        truck.correction().map(SheetTables::status).ifPresent(notes::add);
+        return new SheetTable("Calibration in the display", List.of(), rows, notes);
+    }
+
+    private static boolean isOpen(Optional<Correction> correction) {
+        return correction.map(Correction::status).equals(Optional.of(Correction.Status.PROPOSED));
+    }
+
+    private static String origin(InForceEntry entry) {
+        return "Dated " + entry.dated() + ", for " + place(entry.material(), entry.opening())
+                + entry.slot().map(slot -> ", slot " + slot).orElse("") + ".";
+    }
+
+    private static String status(Correction correction) {
+        return switch (correction.status()) {
+            case PROPOSED -> "The correction is proposed; nothing was entered yet.";
+            case UNCONFIRMED -> "The correction is entered and not yet confirmed.";
+            case CONFIRMED -> "The correction is confirmed by an independent catch.";
+        };
+    }
+
+    private SheetTable calibration(Calibration calibration) {
+        List<CatchEntry> entries = truck.truck().calibrationCatches().stream()
+                .map(CalibrationCatchEntry::entry)
+                .filter(entry -> entry.material().equals(calibration.material().name())
+                        && entry.opening().equals(calibration.opening()))
+                .toList();
+        List<Row> rows = new ArrayList<>();
+        for (int i = 0; i < entries.size(); i++) {
+            CalibrationCatch one = calibration.catches().get(i);
+            rows.add(Row.of(
+                    time(entries.get(i).at()),
+                    Cell.exact(one.caught().total()),
+                    counted(one.counted(), calibration),
+                    computed(ratio(one, calibration))));
+        }
+        rows.add(Row.of(
+                "together",
+                Cell.EMPTY,
+                Cell.EMPTY,
+                computed(calibration.dischargePerRevolution().value())));
+        List<String> notes = new ArrayList<>();
+        notes.add(calibration
+                        .dischargePerRevolution()
+                        .standardUncertainty()
+                        .map(u -> "Standard uncertainty " + Figures.text(u, 2) + " with "
+                                + Words.count(entries.size() - 1L, "degree") + " of freedom. ")
+                        .orElse("")
+                + "Apparent fill " + Figures.text(calibration.apparentFill().quantity(), 3) + ".");
+        return new SheetTable(
+                "Calibration catches, " + place(calibration.material().name(), calibration.opening()),
+                List.of("caught", "counted", "per revolution"),
+                rows,
+                notes);
+    }
+
+    private static Quantity<?> ratio(CalibrationCatch one, Calibration calibration) {
+        double revolutions = one.counted().revolutions(calibration.spreader().feedback());
+        return Amounts.ofSi(
+                one.caught().kilograms() / revolutions,
+                calibration.dischargePerRevolution().value().getUnit());
+    }
+
+    private static Cell counted(ShaftCount count, Calibration calibration) {
+        String revolutions = Figures.text(
+                Amounts.of(count.revolutions(calibration.spreader().feedback()), SpreadingUnits.REVOLUTION),
+                Figures.DIGITS);
+        if (count instanceof ShaftCount.Pulses pulses) {
+            return new Cell(Amounts.format(pulses.pulses()), revolutions);
+        }
+        if (count instanceof ShaftCount.CounterReadings readings) {
+            return new Cell(Amounts.format(readings.pulses().pulses()), revolutions);
+        }
+        if (count instanceof ShaftCount.ByEye byEye) {
+            return new Cell(
+                    Amounts.format(byEye.revolutions()), "by eye, u " + Amounts.format(byEye.standardUncertainty()));
+        }
+        return new Cell(revolutions, "shaft speed × time");
+    }
+
+    private SheetTable verifications() {
+        List<Verification> all = truck.verifications();
+        List<OffsetDateTime> times = truck.truck().verificationCatches().stream()
+                .map(VerificationCatchEntry::entry)
+                .map(CatchEntry::at)
+                .sorted(Comparator.naturalOrder())
+                .toList();
+        List<String> columns = new ArrayList<>();
+        for (int i = 0; i < all.size(); i++) {
+            columns.add(time(times.get(i)) + label(all.get(i)));
+        }
+        List<Row> rows = new ArrayList<>();
+        List<String> places = all.stream().map(SheetTables::place).distinct().toList();
+        if (places.size() > 1) {
+            rows.add(row("material", v -> Cell.of(place(v))));
+        }
+        rows.addAll(List.of(
+                row("in force", v -> Cell.exact(v.source().inForce().factor().value())),
+                row("target rate", v -> Cell.exact(v.source().run().targetRate())),
+                row("test run", v -> testRun(v.source().run())),
+                row("expected", v -> computed(v.expectedMass())),
+                row(
+                        "indicated",
+                        v -> v.indicatedMass().map(SheetTables::computed).orElse(Cell.of("nothing"))),
+                row("caught", v -> Cell.exact(v.source().caught().total())),
+                row(
+                        "calibration error",
+                        v -> v.calibrationError()
+                                .map(e -> new Cell(Figures.errorForPrint(e), verdict(v.verdict())))
+                                .orElse(Cell.of("not known"))),
+                row(
+                        "delivery error",
+                        v -> new Cell(
+                                Figures.errorForPrint(v.deliveryError()),
+                                v.equivalentLostTime()
+                                        .map(t -> "equals " + Figures.text(t, 3))
+                                        .orElse(""))),
+                row("delivered rate", v -> computed(v.deliveredRate()))));
+        return new SheetTable(
+                "Verification catches" + (places.size() > 1 ? "" : ", " + places.get(0)), columns, rows, List.of());
+    }
+
+    /** The speed with what was set beside it, a time or a distance. */
+    private static Cell testRun(TestRun run) {
+        Quantity<?> set = run.runTime()
+                .<Quantity<?>>map(time -> time)
+                .orElseGet(() -> run.distance().orElseThrow());
+        Cell speed = Cell.exact(run.testSpeed());
+        return new Cell(
+                speed.main() + ", " + Amounts.format(set),
+                speed.other()
+                        + Figures.otherSystem(set, Figures.DIGITS)
+                                .map(other -> ", " + other)
+                                .orElse(""));
+    }
+
+    private Row row(String head, Function<Verification, Cell> cell) {
+        return new Row(head, truck.verifications().stream().map(cell).toList());
+    }
+
+    private String label(Verification verification) {
+        CalibrationFactor inForce = verification.source().inForce().factor();
+        Optional<Correction> correction = truck.correction();
+        if (correction.isEmpty()) {
+            return "";
+        }
+        if (correction.get().asLeft().equals(Optional.of(inForce))) {
+            return " as left";
+        }
+        return correction.get().asFound().equals(inForce) ? " as found" : "";
+    }
+
+    private static String verdict(Verdict verdict) {
+        return verdict == Verdict.WITHIN_TOLERANCE ? "within tolerance" : "outside tolerance";
+    }
+
+    private static SheetTable startUp(StartUp startUp) {
+        return new SheetTable(
+                "Start and steady flow, by several run times",
+                List.of(),
+                List.of(
+                        Row.of("lost per start", Cell.computed(startUp.lostMassPerStart(), 3)),
+                        Row.of("as time", Cell.computed(startUp.lostTimePerStart(), 3)),
+                        Row.of("steady flow off by", Cell.of(Figures.errorForPrint(startUp.steadyError())))),
+                List.of());
+    }
+
+    private static SheetTable roadSpeed(RoadSpeedCheck check) {
+        return new SheetTable(
+                "Road speed over a measured course",
+                List.of(),
+                List.of(
+                        Row.of("in force", Cell.exact(check.inForce())),
+                        Row.of("measured", Cell.computed(check.measured().value(), 5)),
+                        Row.of(
+                                "effect on rate",
+                                new Cell(Figures.errorForPrint(check.effectOnRate()), verdict(check.verdict())))),
+                List.of());
+    }
+
+    private static Cell computed(Quantity<?> quantity) {
+        return Cell.computed(quantity, Figures.DIGITS);
+    }
+
+    private static String place(Verification verification) {
+        CalibrationInForce inForce = verification.source().inForce();
+        return place(inForce.material().name(), inForce.opening());
+    }
+
+    private static String place(String material, Optional<Quantity<Length>> opening) {
+        return material + opening.map(o -> ", gate opening " + Figures.both(o)).orElse("");
+    }
+
+    private static String time(OffsetDateTime at) {
+        return TIME.format(at.toLocalTime());
+    }
+}

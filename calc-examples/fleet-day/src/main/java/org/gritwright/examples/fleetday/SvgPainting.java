@@ -1,0 +1,57 @@
+package org.gritwright.examples.fleetday;
+
+import java.awt.Dimension;
+import java.awt.Graphics2D;
+import java.io.StringWriter;
+import java.util.function.Consumer;
+import javax.xml.parsers.DocumentBuilderFactory;
+import javax.xml.parsers.ParserConfigurationException;
+import org.apache.batik.svggen.SVGGraphics2D;
+import org.apache.batik.svggen.SVGGraphics2DIOException;
+import org.w3c.dom.Document;
+import org.w3c.dom.Element;
+
+/** Paints a picture as an SVG element to be set into a page. */
+final class SvgPainting {
+    private static final String SVG = "http://www.w3.org/2000/svg";
+
+    private SvgPainting() {}
+
+    /**
+     * The picture, scaled by its box on the page.
+     *
+     * @param painter paints it
+     * @param description what a person who can't see it is told
+     */
+    static String of(int width, int height, Consumer<Graphics2D> painter, String description) {
+        SVGGraphics2D graphics = new SVGGraphics2D(emptyDocument());
+        graphics.setSVGCanvasSize(new Dimension(width, height));
+        painter.accept(graphics);
+        Element root = graphics.getRoot();
+        root.setAttributeNS(null, "viewBox", "0 0 " + width + " " + height);
+        root.removeAttributeNS(null, "width");
+        root.removeAttributeNS(null, "height");
+        root.setAttributeNS(null, "role", "img");
+        root.setAttributeNS(null, "aria-label", description);
+        StringWriter written = new StringWriter();
+        try {
+            graphics.stream(root, written, true, false);
+        } catch (SVGGraphics2DIOException e) {
+            throw new IllegalStateException("memory can't fail to be written", e);
+        }
+        // In a page the picture stands without the XML declaration and document type before it.
+        String text = written.toString();
+        return text.substring(text.indexOf("<svg"));
+    }
+
+    private static Document emptyDocument() {
+        try {
+            return DocumentBuilderFactory.newDefaultNSInstance()
+                    .newDocumentBuilder()
+                    .getDOMImplementation()
+                    .createDocument(SVG, "svg", null);
+        } catch (ParserConfigurationException e) {
+            throw new IllegalStateException("the JDK's own parser needs no configuration", e);
+        }
+    }
+}

@@ -1,0 +1,43 @@
+package org.gritwright.examples.fleetday;
+
+import java.util.Optional;
+import javax.measure.Quantity;
+import org.gritwright.core.fleet.TruckAssessment;
+import org.gritwright.core.verification.Verification;
+import org.gritwright.units.quantity.DischargePerRevolution;
+
+/**
+ * One truck's assessment with what the outputs share.
+ *
+ * @param assessment the assessment
+ * @param display what the display held and holds
+ * @param instruction what to do next
+ * @param recordFile the file name of its calibration record
+ */
+record TruckResult(TruckAssessment assessment, DisplayValue display, Instruction instruction, String recordFile) {
+
+    static TruckResult of(TruckAssessment assessment, String recordFile) {
+        return new TruckResult(assessment, DisplayValue.of(assessment), Instruction.of(assessment), recordFile);
+    }
+
+    String id() {
+        return assessment.truck().id();
+    }
+
+    boolean needsAttention() {
+        return assessment.nextStep().needsAttention();
+    }
+
+    /** The verdict in words; a refused record has none. */
+    String verdict() {
+        return assessment.refusal().isPresent() ? "record refused, nothing computed" : assessment.verdict();
+    }
+
+    Optional<Verification> lastVerification() {
+        return assessment.lastVerification();
+    }
+
+    Optional<Quantity<DischargePerRevolution>> massPerRevolution() {
+        return display.massPerRevolution();
+    }
+}

@@ -1,0 +1,111 @@
+package org.gritwright.examples.fleetday;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.gritwright.core.finding.Finding;
+import org.gritwright.core.fleet.TruckDay;
+import org.gritwright.core.fleet.TypedEntry;
+import org.gritwright.units.Amounts;
+
+/**
+ * One truck's sheet as the report's template reads it.
+ *
+ * @param anchor the place in the page
+ * @param id the truck's id
+ * @param needsAttention whether the truck shouldn't go out before the next step is done
+ * @param verdict the verdict in words
+ * @param instruction what to do next
+ * @param reasons why
+ * @param equipment what stands on the truck
+ * @param notes remarks that were written down
+ * @param settings tables of what the displays hold
+ * @param catches tables of the catches
+ * @param findings everything that a person should know
+ * @param recordFile where the record is
+ */
+record TruckSheet(
+        String anchor,
+        String id,
+        boolean needsAttention,
+        String verdict,
+        String instruction,
+        List<String> reasons,
+        String equipment,
+        List<String> notes,
+        List<SheetTable> settings,
+        List<SheetTable> catches,
+        List<FindingLine> findings,
+        String recordFile) {
+
+    /**
+     * A finding.
+     *
+     * @param severity how much it matters, in a word
+     * @param sentence the sentence
+     */
+    record FindingLine(String severity, String sentence) {
+        static FindingLine of(Finding finding) {
+            String word = switch (finding.severity()) {
+                case ERROR -> "Error";
+                case WARNING -> "Look at";
+                case NOTE -> "Note";
+            };
+            return new FindingLine(word, finding.sentence());
+        }
+    }
+
+    static TruckSheet of(TruckResult truck, int number) {
+        SheetTables tables = new SheetTables(truck);
+        return new TruckSheet(
+                "truck-" + number,
+                truck.id(),
+                truck.needsAttention(),
+                truck.verdict(),
+                truck.instruction().text(),
+                truck.instruction().reasons(),
+                equipment(truck.assessment().truck()),
+                notes(truck.assessment().truck()),
+                tables.settings(),
+                tables.catches(),
+                truck.assessment().findings().stream().map(FindingLine::of).toList(),
+                OutputFolder.RECORDS + "/" + truck.recordFile());
+    }
+
+    private static String equipment(TruckDay truck) {
+        return words(truck.conveyor()) + "; " + words(truck.gate()) + "; "
+                + truck.pulsesPerRevolution()
+                        .map(pulses -> Amounts.format(pulses) + ", gear ratio " + Amounts.format(truck.gearRatio()))
+                        .orElse("no shaft sensor");
+    }
+
+    /** For example "drag chain (chain pitch 2.25 in, teeth 7)". */
+    private static String words(TypedEntry entry) {
+        String parameters = entry.parameters().entrySet().stream()
+                .map(parameter -> words(parameter.getKey()) + " " + Amounts.format(parameter.getValue()))
+                .collect(Collectors.joining(", "));
+        return entry.type().replace('-', ' ') + (parameters.isEmpty() ? "" : " (" + parameters + ")");
+    }
+
+    /** A name in camel case as words. */
+    private static String words(String name) {
+        return name.replaceAll("([A-Z])", " $1").toLowerCase(Locale.ROOT);
+    }
+
+    private static List<String> notes(TruckDay truck) {
+        List<String> notes = new ArrayList<>();
+        truck.notes().ifPresent(notes::add);
+        truck.changes()
+                .forEach(change -> notes.add(change.on() + ", "
+                        + change.part().name().toLowerCase(Locale.ROOT).replace('_', ' ') + " changed"
+                        + change.notes().map(text -> ": " + text).orElse("")));
+        Stream.concat(
+                        truck.calibrationCatches().stream().map(c -> c.entry()),
+                        truck.verificationCatches().stream().map(v -> v.entry()))
+                .flatMap(entry -> entry.notes().stream())
+                .forEach(notes::add);
+        return notes;
+    }
+}

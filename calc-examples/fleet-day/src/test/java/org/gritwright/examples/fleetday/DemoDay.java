@@ -1,0 +1,57 @@
+package org.gritwright.examples.fleetday;
+
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.io.ByteArrayInputStream;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.function.Consumer;
+import org.gritwright.core.fleet.FleetAssessor;
+import org.gritwright.core.fleet.FleetDay;
+import org.gritwright.core.record.Document;
+import org.gritwright.core.record.RejectedDocumentException;
+import org.gritwright.core.spreader.BuiltInTypes;
+
+/** The demo fleet's day, and variants of it. */
+final class DemoDay {
+    private static final ObjectMapper JSON = new ObjectMapper();
+
+    private DemoDay() {}
+
+    /** The document after a change. */
+    static String changed(Consumer<ObjectNode> change) throws IOException {
+        ObjectNode day = (ObjectNode) JSON.readTree(Run.text(Run.DEMO));
+        change.accept(day);
+        return JSON.writeValueAsString(day);
+    }
+
+    static Path write(Path file, Consumer<ObjectNode> change) throws IOException {
+        return Files.writeString(file, changed(change));
+    }
+
+    static FleetResult result(Consumer<ObjectNode> change) throws IOException, RejectedDocumentException {
+        byte[] text = changed(change).getBytes(StandardCharsets.UTF_8);
+        FleetDay day = Document.FLEET_DAY.read(new ByteArrayInputStream(text));
+        return FleetResult.of(day, FleetAssessor.of(BuiltInTypes.registry()).assess(day));
+    }
+
+    static ObjectNode truck(ObjectNode day, String id) {
+        for (var truck : day.withArray("trucks")) {
+            if (truck.get("id").asText().equals(id)) {
+                return (ObjectNode) truck;
+            }
+        }
+        throw new IllegalArgumentException(id);
+    }
+
+    /** Leaves one truck in the day. */
+    static ObjectNode only(ObjectNode day, String id) {
+        ObjectNode truck = truck(day, id);
+        ArrayNode trucks = day.putArray("trucks");
+        trucks.add(truck);
+        return truck;
+    }
+}

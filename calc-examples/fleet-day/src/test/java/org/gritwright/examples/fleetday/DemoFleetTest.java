@@ -1,0 +1,75 @@
+package org.gritwright.examples.fleetday;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import org.gritwright.core.record.RejectedDocumentException;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.TestInstance;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** What the demo fleet was made to show, truck by truck. */
+@TestInstance(TestInstance.Lifecycle.PER_CLASS)
+class DemoFleetTest {
+    private FleetResult result;
+
+    @BeforeAll
+    void assess() throws IOException, RejectedDocumentException {
+        result = DemoDay.result(day -> {});
+    }
+
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', nullValues = "none", textBlock = """
+            T-01 | NOTHING          | Nothing to do
+            T-02 | CHECK_ROAD_SPEED | Check the road speed over a measured course
+            T-03 | NOTHING          | Nothing to do
+            T-04 | NOTHING          | Nothing to do
+            T-05 | FIND_FAULT       | Find the fault, then catch again
+            T-06 | CHECK_DELIVERY   | Check start-up, valve and speed limits
+            T-07 | NOTHING          | Nothing to do
+            T-08 | CHECK_ROAD_SPEED | Check the road speed over a measured course
+            T-09 | CALIBRATE        | Calibrate
+            T-10 | MEND_ROAD_SPEED  | Enter 12303 pulse/mi in place of 13200 pulse/mi, drive the course again
+            T-11 | ENTER_CORRECTION | Enter 5.68 lb/rev in place of 5.35 lb/rev, read it back, catch again
+            T-12 | NOTHING          | Nothing to do
+            T-13 | MEND_RECORD      | Mend the record
+            T-14 | FIND_FAULT       | Find the fault, then catch again
+            T-15 | NOTHING          | Nothing to do
+            T-16 | NOTHING          | Nothing to do
+            """)
+    void nextStep(String id, String step, String instruction) {
+        TruckResult truck = truck(id);
+        assertThat(truck.assessment().nextStep()).hasToString(step);
+        assertThat(truck.instruction().text()).isEqualTo(instruction);
+    }
+
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', textBlock = """
+            T-04 | The calibration error of 6.07 % is outside the tolerance of 4 %.
+            T-05 | gate opening ÷ 10 (2 in)
+            T-06 | Each start loses about 21.41 lb or 6.411 s
+            T-09 | is older than the hydraulic change of 2026-10-08
+            T-12 | Scale hanging 4 was not checked
+            T-14 | The catches scatter by 11.85 % of their mean
+            T-15 | Nothing was counted or displayed
+            T-16 | is older than the season that starts 2026-11-01
+            """)
+    void finding(String id, String words) {
+        assertThat(truck(id).assessment().findings())
+                .anySatisfy(finding -> assertThat(finding.sentence()).contains(words));
+    }
+
+    @ParameterizedTest
+    @CsvSource({"T-05, fill impossible", "T-14, catches scatter", "T-11, tolerance missed", "T-10, road speed off"})
+    void theReasonInAFewWords(String id, String words) {
+        assertThat(truck(id).instruction().shortReason()).isEqualTo(words);
+    }
+
+    private TruckResult truck(String id) {
+        return result.trucks().stream()
+                .filter(truck -> truck.id().equals(id))
+                .findFirst()
+                .orElseThrow();
+    }
+}

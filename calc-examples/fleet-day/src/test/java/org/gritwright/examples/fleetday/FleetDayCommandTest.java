@@ -1,0 +1,254 @@
+package org.gritwright.examples.fleetday;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.stream.IntStream;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class FleetDayCommandTest {
+    @TempDir
+    private Path folder;
+
+    private Path output;
+
+    @BeforeEach
+    void nameTheOutput() {
+        output = folder.resolve("made/on/the/way");
+    }
+
+    @Test
+    void theDemoFleetEndsWellAndLeavesEverything() throws IOException {
+        Run run = Run.of(Run.DEMO, output);
+        assertThat(run.exitCode()).as(run.err()).isZero();
+        List<String> expected = new ArrayList<>(List.of("fleet-day.csv"));
+        IntStream.rangeClosed(1, 16).forEach(i -> expected.add("records/T-%02d.json".formatted(i)));
+        expected.add("report.html");
+        assertThat(Run.names(output)).isEqualTo(expected);
+        assertThat(run.errLines())
+                .containsExactly(
+                        "Reading src/demo/demo-fleet.json",
+                        "Assessing 16 trucks",
+                        "Writing 16 records into " + output.resolve("records"),
+                        "Writing " + output.resolve("fleet-day.csv"),
+                        "Writing " + output.resolve("report.html"));
+    }
+
+    @Test
+    void theTableShowsEachTruckTheMostUrgentFirstAndSaysSo() {
+        Run run = Run.of(Run.DEMO, output);
+        List<String> ids = run.outLines().stream()
+                .filter(line -> line.startsWith("T-"))
+                .map(line -> line.substring(0, 4))
+                .toList();
+        assertThat(ids)
+                .containsExactly(
+                        "T-13", "T-05", "T-14", "T-11", "T-10", "T-09", "T-06", "T-02", "T-08", "T-01", "T-03", "T-04",
+                        "T-07", "T-12", "T-15", "T-16");
+        assertThat(run.out().replace('\n', ' ')).contains("most urgent trucks first");
+        assertThat(run.outLines())
+                .contains("16 trucks: 7 need attention, 2 lack only a road-speed check, 7 have nothing to do.")
+                .endsWith("Report: " + output.resolve("report.html"));
+        assertThat(row(run, "T-04")).contains("4.83 lb/rev", "+1.58 %", "mass per revolution proven,", "Nothing to do");
+        assertThat(row(run, "T-12")).contains("4.500 lb/rev", "-0.94 %");
+        assertThat(row(run, "T-15")).contains("2.47 kg/rev", " -  ");
+    }
+
+    private static String row(Run run, String id) {
+        return run.outLines().stream()
+                .filter(line -> line.startsWith(id))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    @Test
+    void theTableFitsAHundredColumns() {
+        assertThat(Run.of(Run.DEMO, output).outLines().stream().filter(line -> !line.startsWith("Report: ")))
+                .hasSizeGreaterThan(30)
+                .allSatisfy(line -> assertThat(line).hasSizeLessThanOrEqualTo(100));
+    }
+
+    @Test
+    void theTableFitsAHundredColumnsWithLongNamesToo() throws IOException {
+        String longId = "plough-and-spreader-of-the-north-yard-" + "x".repeat(120);
+        Path input = DemoDay.write(folder.resolve("long.json"), day -> {
+            DemoDay.truck(day, "T-11").put("id", longId);
+            DemoDay.truck(day, "T-10").put("id", "two\nlines and \u001b[31mred and \u202eback to front");
+            DemoDay.truck(day, "T-13")
+                    .withArray("calibrationCatches")
+                    .forEach(one -> one.get("containers")
+                            .forEach(container -> ((ObjectNode) container).put("container", "barrel".repeat(40))));
+            day.put("site", "A county with a name that goes on ".repeat(9).strip());
+        });
+        Run run = Run.of(input, output);
+        assertThat(run.exitCode()).as(run.err()).isZero();
+        assertThat(run.outLines().stream().filter(line -> !line.startsWith("Report: ")))
+                .hasSizeGreaterThan(30)
+                .allSatisfy(line -> assertThat(line).hasSizeLessThanOrEqualTo(100));
+        assertThat(run.out().replace("\n", "").replaceAll("[^x]", "")).hasSizeGreaterThanOrEqualTo(120);
+        assertThat(run.out()).doesNotContain("\u001b", "\u202e").contains("two?lines");
+    }
+
+    @Test
+    void twoRunsOnTheSameInputGiveTheSameBytes() throws IOException {
+        Path second = folder.resolve("second");
+        Run.of(Run.DEMO, output);
+        Run.of(Run.DEMO, second);
+        assertThat(Run.names(second)).isEqualTo(Run.names(output)).hasSize(18);
+        for (String name : Run.names(output)) {
+            assertThat(second.resolve(name)).hasSameBinaryContentAs(output.resolve(name));
+        }
+    }
+
+    @Test
+    void aSecondRunReplacesTheFirst() throws IOException {
+        Files.createDirectories(output.resolve("records"));
+        Files.writeString(output.resolve("report.html"), "old");
+        Files.writeString(output.resolve("records/T-01.json"), "old");
+        assertThat(Run.of(Run.DEMO, output).exitCode()).isZero();
+        assertThat(Run.text(output.resolve("report.html"))).startsWith("<!DOCTYPE html>");
+        assertThat(Run.text(output.resolve("records/T-01.json"))).startsWith("{");
+    }
+
+    @Test
+    void aRefusedDocumentIsExplainedByPointerAndNothingIsWritten() {
+        Run run = Run.of(Run.TARE_MISSING, output);
+        assertThat(run.exitCode()).isEqualTo(2);
+        assertThat(run.out()).isEmpty();
+        assertThat(run.errLines())
+                .containsExactly(
+                        "Reading src/demo/tare-missing.json",
+                        "src/demo/tare-missing.json can't be used: 1 problem",
+                        "  /trucks/0/calibrationCatches/0/containers/1/tare: expected a value, found nothing");
+        assertThat(output).doesNotExist();
+    }
+
+    @Test
+    void allProblemsAreListedNotTheFirst() throws IOException {
+        Path input = DemoDay.write(folder.resolve("bad.json"), day -> {
+            day.put("tolerance", "4");
+            DemoDay.truck(day, "T-03").put("gearRatio", "NaN");
+            DemoDay.truck(day, "T-04").put("colour", "orange");
+        });
+        Run run = Run.of(input, output);
+        assertThat(run.exitCode()).isEqualTo(2);
+        assertThat(run.err())
+                .contains("can't be used: 2 problems", "  /trucks/2/gearRatio: ", "  /trucks/3/colour: ")
+                .doesNotContain("\tat ", "Exception");
+    }
+
+    @Test
+    void whatAllTrucksShareIsBadInputToo() throws IOException {
+        Path input = DemoDay.write(folder.resolve("bad.json"), day -> day.put("tolerance", "0 %"));
+        Run run = Run.of(input, output);
+        assertThat(run.exitCode()).isEqualTo(2);
+        assertThat(run.err())
+                .contains("can't be used: tolerance must be greater than 0")
+                .doesNotContain("\tat ");
+    }
+
+    @Test
+    void aMissingFile() {
+        Path missing = folder.resolve("missing.json");
+        Run run = Run.of(missing, output);
+        assertThat(run.exitCode()).isEqualTo(2);
+        assertThat(run.errLines())
+                .last()
+                .isEqualTo("can't read " + missing + ": " + missing + ": no such file or folder");
+    }
+
+    @Test
+    void brokenJson() throws IOException {
+        Path input = Files.writeString(folder.resolve("broken.json"), "{ \"format\": \"gritwright/fleet-day\", ");
+        Run run = Run.of(input, output);
+        assertThat(run.exitCode()).isEqualTo(2);
+        assertThat(run.err()).contains("broken.json can't be used: 1 problem\n").doesNotContain("\tat ", "Exception");
+    }
+
+    @Test
+    void theInputIsAFolder() {
+        Run run = Run.of(folder, output);
+        assertThat(run.exitCode()).isEqualTo(2);
+        assertThat(run.errLines()).last().isEqualTo("can't read " + folder + ": it is a folder");
+    }
+
+    @Test
+    void theOutputIsAFile() throws IOException {
+        Path file = Files.writeString(folder.resolve("file"), "mine");
+        Run run = Run.of(Run.DEMO, file);
+        assertThat(run.exitCode()).isEqualTo(2);
+        assertThat(run.errLines()).last().asString().startsWith("can't make the output folder " + file + ": ");
+        assertThat(file).hasContent("mine");
+    }
+
+    @Test
+    void badOptions() {
+        assertThat(Run.of("--input", Run.DEMO.toString(), "--output", output.toString(), "--colour"))
+                .satisfies(run -> assertThat(run.err()).contains("Unknown option: '--colour'", "Usage: fleet-day"))
+                .extracting(Run::exitCode)
+                .isEqualTo(2);
+        assertThat(Run.of("--input", Run.DEMO.toString()))
+                .satisfies(run -> assertThat(run.err()).contains("--output"))
+                .extracting(Run::exitCode)
+                .isEqualTo(2);
+        assertThat(output).doesNotExist();
+    }
+
+    @Test
+    void attentionFailsOnlyWhenAskedTo() throws IOException {
+        String[] asked = {"--output", output.toString(), "--fail-on-attention", "--input"};
+        assertThat(Run.of(append(asked, Run.DEMO)).exitCode()).isEqualTo(1);
+        assertThat(output.resolve("report.html")).exists();
+        Path good = DemoDay.write(folder.resolve("good.json"), day -> DemoDay.only(day, "T-01"));
+        assertThat(Run.of(append(asked, good)).exitCode()).isZero();
+        Path open = DemoDay.write(folder.resolve("open.json"), day -> DemoDay.only(day, "T-02"));
+        assertThat(Run.of(append(asked, open)).exitCode()).isZero();
+    }
+
+    private static String[] append(String[] arguments, Path input) {
+        String[] all = Arrays.copyOf(arguments, arguments.length + 1);
+        all[arguments.length] = input.toString();
+        return all;
+    }
+
+    @Test
+    void aFleetWithoutTrucksIsNoTrouble() throws IOException {
+        Path input = DemoDay.write(folder.resolve("none.json"), day -> day.putArray("trucks"));
+        Run run = Run.of(input, output);
+        assertThat(run.exitCode()).as(run.err()).isZero();
+        assertThat(run.out()).contains("0 trucks: 0 need attention");
+        assertThat(Run.names(output)).containsExactly("fleet-day.csv", "report.html");
+    }
+
+    @Test
+    void resultsThatCantBeWrittenAreToldInOneSentence() throws IOException {
+        Files.createDirectories(output.resolve("fleet-day.csv/in the way"));
+        Run run = Run.of(Run.DEMO, output);
+        assertThat(run.exitCode()).isEqualTo(3);
+        assertThat(run.errLines())
+                .last()
+                .asString()
+                .startsWith("fleet-day failed: " + output.resolve("fleet-day.csv") + ": ");
+        assertThat(run.err()).doesNotContain("\tat ");
+        assertThat(Run.names(output)).hasSize(16).allMatch(name -> name.startsWith("records/T-"));
+    }
+
+    @Test
+    void helpAndVersion() {
+        Run help = Run.of("--help");
+        assertThat(help.exitCode()).isZero();
+        assertThat(help.out())
+                .contains("--input=FILE", "--output=FOLDER", "--fail-on-attention", "--version", "Exit codes:");
+        Run version = Run.of("--version");
+        assertThat(version.exitCode()).isZero();
+        assertThat(version.out().strip()).matches("fleet-day \\d+\\.\\d+\\.\\d+(-SNAPSHOT)?");
+    }
+}

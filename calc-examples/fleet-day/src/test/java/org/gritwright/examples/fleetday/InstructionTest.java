@@ -1,0 +1,87 @@
+package org.gritwright.examples.fleetday;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.io.IOException;
+import java.util.List;
+import java.util.function.Consumer;
+import org.gritwright.core.record.RejectedDocumentException;
+import org.junit.jupiter.api.Test;
+
+/** Instructions for days that the demo fleet doesn't show. */
+class InstructionTest {
+
+    private static TruckResult truck(String id, Consumer<ObjectNode> change)
+            throws IOException, RejectedDocumentException {
+        return DemoDay.result(day -> change.accept(DemoDay.only(day, id)))
+                .trucks()
+                .get(0);
+    }
+
+    /** The display took the value; the catch after that was not counted, so it proves nothing about it. */
+    @Test
+    void anEnteredCorrectionIsToBeConfirmed() throws IOException, RejectedDocumentException {
+        TruckResult truck = truck("T-04", t -> {
+            ObjectNode later = (ObjectNode) t.get("verificationCatches").get(1);
+            later.remove(List.of("counted", "indicated", "indicatedStep"));
+        });
+        assertThat(truck.instruction().text()).isEqualTo("Confirm 4.83 lb/rev with an independent catch");
+        assertThat(truck.instruction().reasons())
+                .containsExactly("The corrected calibration is unconfirmed until an independent catch passes.");
+    }
+
+    @Test
+    void aCorrectionNamesItsMaterialWhereTheTruckHasSeveral() throws IOException, RejectedDocumentException {
+        TruckResult truck = truck("T-11", t -> {
+            ObjectNode earlier = t.get("verificationCatches").get(0).deepCopy();
+            earlier.put("at", "2026-10-19T06:00:00-05:00")
+                    .put("material", "sand-salt mix")
+                    .put("inForce", "5.6 lb/rev")
+                    .remove(List.of("indicated", "indicatedStep"));
+            t.withArray("verificationCatches").insert(0, earlier);
+        });
+        assertThat(truck.instruction().text())
+                .isEqualTo("Enter 5.68 lb/rev for road salt in place of 5.35 lb/rev, read it back, catch again");
+    }
+
+    @Test
+    void aCalibrationWithoutVerificationSaysWhatTheDisplayShouldHold() throws IOException, RejectedDocumentException {
+        TruckResult truck = truck("T-01", t -> t.remove("verificationCatches"));
+        assertThat(truck.instruction().text())
+                .isEqualTo("See that the display holds 5.25 lb/rev, then: Make a verification catch");
+        TruckResult withoutStep = truck("T-01", t -> {
+            t.remove("verificationCatches");
+            t.remove("inForce");
+        });
+        assertThat(withoutStep.instruction().text())
+                .isEqualTo("See that the display holds 5.251 lb/rev, then: Make a verification catch");
+        assertThat(withoutStep.massPerRevolution()).isEmpty();
+    }
+
+    @Test
+    void severalGateOpeningsAreToldApart() throws IOException, RejectedDocumentException {
+        TruckResult truck = truck("T-01", t -> {
+            t.remove("verificationCatches");
+            ((ObjectNode) t.get("calibrationCatches").get(0)).put("opening", "2.1 in");
+        });
+        assertThat(truck.instruction().text())
+                .isEqualTo("See that the display holds 5.34 lb/rev for road salt at 2.1 in,"
+                        + " 5.2 lb/rev for road salt at 2 in, then: Make a verification catch");
+    }
+
+    @Test
+    void aRoadSpeedValueWithDecimalsIsMendedWithDecimals() throws IOException, RejectedDocumentException {
+        TruckResult truck = truck("T-10", t -> ((ObjectNode) t.get("roadSpeed")).put("inForce", "8.2 pulse/m"));
+        assertThat(truck.instruction().text())
+                .isEqualTo("Enter 7.6445 pulse/m in place of 8.2 pulse/m, drive the course again");
+    }
+
+    @Test
+    void aRefusedSensorLeavesTheMassPerRevolutionOpen() throws IOException, RejectedDocumentException {
+        TruckResult truck = truck("T-12", t -> t.put("pulsesPerRevolution", "0 pulse/rev"));
+        assertThat(truck.verdict()).isEqualTo("record refused, nothing computed");
+        assertThat(truck.massPerRevolution()).isEmpty();
+        assertThat(truck.display().asFound()).isPresent();
+    }
+}

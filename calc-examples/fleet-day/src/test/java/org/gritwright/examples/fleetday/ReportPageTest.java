@@ -1,0 +1,159 @@
+package org.gritwright.examples.fleetday;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.fail;
+
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.io.IOException;
+import java.util.function.Consumer;
+import java.util.regex.Pattern;
+import org.gritwright.core.record.RejectedDocumentException;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestInstance;
+
+@TestInstance(TestInstance.Lifecycle.PER_CLASS)
+class ReportPageTest {
+    private static final Pattern LINK =
+            Pattern.compile("(?i)(src|href|url|@import|srcset|data|action)\\s*[=(]\\s*\"?([^\"'\\s>)]*)");
+
+    private String page;
+
+    private static String page(Consumer<ObjectNode> change) throws IOException, RejectedDocumentException {
+        return ReportPage.html(DemoDay.result(change), message -> fail("complained: " + message));
+    }
+
+    @BeforeAll
+    void make() throws IOException, RejectedDocumentException {
+        page = page(day -> {});
+    }
+
+    @Test
+    void itIsOneHtmlPageInEnglish() {
+        assertThat(page).startsWith("<!DOCTYPE html>\n<html lang=\"en\">").endsWith("</html>\n");
+        assertThat(page).containsOnlyOnce("<main>").containsOnlyOnce("<h1>").containsOnlyOnce("<svg");
+    }
+
+    @Test
+    void itNeedsNothingElse() {
+        assertThat(LINK.matcher(page).results().map(link -> link.group(2)))
+                .isNotEmpty()
+                .allMatch(target -> target.startsWith("#"), "stays in the page");
+        assertThat(page).doesNotContain("<script", "<link", "<img", "<iframe", "@font-face");
+    }
+
+    @Test
+    void everyTruckIsThereInTableAndSheet() {
+        for (int number = 1; number <= 16; number++) {
+            String id = "T-%02d".formatted(number);
+            assertThat(page).contains("<h3>" + id + "</h3>", "<th scope=\"row\">" + id + "</th>", "records/" + id);
+        }
+    }
+
+    @Test
+    void everyLinkInThePageHasItsTarget() {
+        assertThat(Pattern.compile("href=\"#([^\"]+)\"").matcher(page).results().map(link -> link.group(1)))
+                .hasSize(16)
+                .allSatisfy(target -> assertThat(page).containsOnlyOnce("id=\"" + target + "\""));
+    }
+
+    @Test
+    void whatNeedsDoingComesFirstWithTheValueToEnter() {
+        assertThat(page.indexOf("What needs doing first")).isPositive().isLessThan(page.indexOf("Before anyone works"));
+        assertThat(page)
+                .contains(
+                        "<b>Enter 5.68 lb/rev in place of 5.35 lb/rev, read it back, catch again.</b>",
+                        "<b>Enter 12303 pulse/mi in place of 13200 pulse/mi, drive the course again.</b>",
+                        "<b>Mend the record.</b> Nothing could be computed: gross of container pail 2");
+    }
+
+    @Test
+    void safetyStandsInWorkingOrder() {
+        assertThat(page.replaceAll("\\s+", " "))
+                .containsSubsequence(
+                        "Level ground",
+                        "Parking brake",
+                        "chocked",
+                        "propped",
+                        "Spinner disabled",
+                        "guards on",
+                        "One person at the controls",
+                        "Nobody reaches under or into the hopper",
+                        "placed and removed",
+                        "engine off",
+                        "key out",
+                        "hydraulic pressure relieved",
+                        "locked out",
+                        "from rest",
+                        "diverter chute",
+                        "running discharge",
+                        "stands, never on a jack alone",
+                        "hanging load",
+                        "oil is hot",
+                        "dust",
+                        "lockout rules");
+    }
+
+    @Test
+    void bothUnitSystemsStandSideBySide() {
+        assertThat(page)
+                .contains("5.35 lb/rev<small>2.427 kg/rev</small>", "2.609 kg/rev<small>5.752 lb/rev</small>")
+                .contains("262.0 lb/mi<small>73.84 kg/km</small>");
+    }
+
+    @Test
+    void asFoundAndAsLeftAreBothKept() {
+        String sheet = sheet("T-04");
+        assertThat(sheet)
+                .containsSubsequence(
+                        "as found",
+                        "5.12 lb/rev",
+                        "called for",
+                        "4.827 lb/rev",
+                        "to enter",
+                        "4.83 lb/rev",
+                        "as left",
+                        "4.83 lb/rev",
+                        "confirmed by an independent catch",
+                        "07:45 as found",
+                        "07:57 as left",
+                        "+6.07 %<small>outside tolerance",
+                        "+1.58 %<small>within tolerance");
+    }
+
+    private String sheet(String id) {
+        int start = page.indexOf("<h3>" + id + "</h3>");
+        return page.substring(start, page.indexOf("</article>", start));
+    }
+
+    @Test
+    void trucksWithoutAnErrorAreNamedBelowTheChart() {
+        assertThat(page).contains("No calibration error is known for T-05, T-09, T-13, T-14, T-15:");
+    }
+
+    @Test
+    void textsOfOthersAreTextsAndNothingElse() throws IOException, RejectedDocumentException {
+        String attack = "<script>alert('&')</script><img src=x onerror=y>\"";
+        String attacked = page(day -> {
+            day.put("site", attack).put("technician", attack);
+            ((ObjectNode) DemoDay.truck(day, "T-01").get("inForce")).put("slot", attack);
+            DemoDay.truck(day, "T-13")
+                    .get("calibrationCatches")
+                    .forEach(one -> one.get("containers")
+                            .forEach(container -> ((ObjectNode) container).put("container", attack)));
+            for (String id : new String[] {"T-01", "T-13", "T-11"}) {
+                DemoDay.truck(day, id).put("notes", attack).put("id", id + attack);
+            }
+        });
+        assertThat(attacked).doesNotContain("<script", "<img").contains("&lt;script&gt;");
+        assertThat(attacked.substring(attacked.indexOf("</svg"))).contains("T-01&lt;script&gt;");
+        assertThat(Pattern.compile("<text[^>]*>T-01&lt;").matcher(attacked).find())
+                .isTrue();
+    }
+
+    @Test
+    void aFleetWithoutErrorsHasNoChart() throws IOException, RejectedDocumentException {
+        String small = page(day -> DemoDay.only(day, "T-13"));
+        assertThat(small).doesNotContain("<svg").contains("There is no chart");
+    }
+}
