@@ -42,8 +42,7 @@ class ReadmeExampleTest {
         assertThat(compiled).isZero();
 
         String java = Path.of(System.getProperty("java.home"), "bin", "java").toString();
-        Process process = new ProcessBuilder(
-                        List.of(java, "-cp", folder + File.pathSeparator + libraries(), "Yard"))
+        Process process = new ProcessBuilder(List.of(java, "-cp", folder + File.pathSeparator + libraries(), "Yard"))
                 .redirectErrorStream(true)
                 .start();
         String printed = new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8);

@@ -9,7 +9,4 @@ import org.gritwright.core.calibration.Coasting;
  * @param primed whether the conveyor was full to its end before the count began
  * @param coasting what became of the run-down
  */
-public record CalibrationCatchEntry(
-        CatchEntry entry,
-        boolean primed,
-        Coasting coasting) {}
+public record CalibrationCatchEntry(CatchEntry entry, boolean primed, Coasting coasting) {}

@@ -11,7 +11,4 @@ import org.gritwright.core.calibration.Change;
  * @param part what was changed
  * @param notes remarks
  */
-public record ChangeEntry(
-        LocalDate on,
-        Change.Part part,
-        Optional<String> notes) {}
+public record ChangeEntry(LocalDate on, Change.Part part, Optional<String> notes) {}

@@ -1,10 +1,10 @@
 package org.gritwright.core.fleet;
 
 import java.util.Optional;
-import org.gritwright.units.InvalidInputException;
 import javax.measure.Quantity;
 import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Temperature;
+import org.gritwright.units.InvalidInputException;
 import org.gritwright.units.quantity.RotationalSpeed;
 
 /**

@@ -42,8 +42,14 @@ public record CountEntry(
         boolean readings = start.isPresent() && stop.isPresent();
         boolean byEye = revolutions.isPresent() && standardUncertainty.isPresent();
         boolean timed = shaftSpeed.isPresent() && time.isPresent();
-        int parts = present(pulses) + present(start) + present(stop) + present(modulus) + present(revolutions)
-                + present(standardUncertainty) + present(shaftSpeed) + present(time);
+        int parts = present(pulses)
+                + present(start)
+                + present(stop)
+                + present(modulus)
+                + present(revolutions)
+                + present(standardUncertainty)
+                + present(shaftSpeed)
+                + present(time);
         if (pulses.isPresent() && parts == 1) {
             return new ShaftCount.Pulses(pulses.get());
         }

@@ -10,6 +10,4 @@ import org.gritwright.units.quantity.PulseCount;
  * @param course the measured length
  * @param pulses the road-speed pulses counted over it
  */
-public record CourseRunEntry(
-        Quantity<Length> course,
-        Quantity<PulseCount> pulses) {}
+public record CourseRunEntry(Quantity<Length> course, Quantity<PulseCount> pulses) {}

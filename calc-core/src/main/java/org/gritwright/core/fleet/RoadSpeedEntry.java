@@ -12,10 +12,7 @@ import org.gritwright.units.quantity.PulsesPerDistance;
  * @param inForce the road-speed value that the display held
  * @param runs the runs, three or more
  */
-public record RoadSpeedEntry(
-        LocalDate on,
-        Quantity<PulsesPerDistance> inForce,
-        List<CourseRunEntry> runs) {
+public record RoadSpeedEntry(LocalDate on, Quantity<PulsesPerDistance> inForce, List<CourseRunEntry> runs) {
 
     /** Copies the list. */
     public RoadSpeedEntry {

@@ -16,8 +16,8 @@ import org.gritwright.core.verification.Verification;
  * @param refusal why the day can't be computed with; none if it can
  * @param calibrations the calibrations, one for each material and gate opening, in the order of their first catch
  * @param verifications the verification catches in the order of time
- * @param correction the last correction, with its history
- * @param startUp what a start loses, where two run times tell
+ * @param corrections the last correction for each material and gate opening that needed one, with its history
+ * @param startUps what a start loses, for each material and gate opening where two run times tell
  * @param roadSpeed the check of the road speed
  * @param massProof whether the mass per revolution is proven
  * @param roadProof whether the road speed is proven
@@ -29,8 +29,8 @@ public record TruckAssessment(
         Optional<String> refusal,
         List<Calibration> calibrations,
         List<Verification> verifications,
-        Optional<Correction> correction,
-        Optional<StartUp> startUp,
+        List<Correction> corrections,
+        List<StartUp> startUps,
         Optional<RoadSpeedCheck> roadSpeed,
         MassProof massProof,
         RoadProof roadProof,
@@ -41,6 +41,8 @@ public record TruckAssessment(
     public TruckAssessment {
         calibrations = List.copyOf(calibrations);
         verifications = List.copyOf(verifications);
+        corrections = List.copyOf(corrections);
+        startUps = List.copyOf(startUps);
         findings = List.copyOf(findings);
     }
 
@@ -50,8 +52,8 @@ public record TruckAssessment(
                 Optional.of(reason),
                 List.of(),
                 List.of(),
-                Optional.empty(),
-                Optional.empty(),
+                List.of(),
+                List.of(),
                 Optional.empty(),
                 MassProof.NOT_CHECKED,
                 RoadProof.NOT_CHECKED,
@@ -66,6 +68,18 @@ public record TruckAssessment(
      */
     public String verdict() {
         return massProof.words() + ", " + roadProof.words();
+    }
+
+    /**
+     * The correction to deal with.
+     *
+     * @return the first that isn't confirmed, else the first; none if there is no correction
+     */
+    public Optional<Correction> correction() {
+        return corrections.stream()
+                .filter(c -> c.status() != Correction.Status.CONFIRMED)
+                .findFirst()
+                .or(() -> corrections.stream().findFirst());
     }
 
     /**

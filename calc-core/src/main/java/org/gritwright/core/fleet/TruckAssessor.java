@@ -3,12 +3,14 @@ package org.gritwright.core.fleet;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.EnumSet;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import org.gritwright.core.calibration.Calibration;
@@ -41,6 +43,10 @@ import org.gritwright.units.InvalidInputException;
 
 /** Turns one truck's entries into calibrations, verifications and what to do next. */
 final class TruckAssessor {
+
+    /** What a calibration is for. */
+    private record Place(String material, Optional<Quantity<Length>> opening) {}
+
     private final FleetAssessor settings;
     private final Yard yard;
     private final TruckDay truck;
@@ -58,35 +64,39 @@ final class TruckAssessor {
         List<Finding> standing =
                 calibrations.stream().flatMap(c -> c.findings().stream()).toList();
         List<Verification> verifications = verifications(standing);
-        Optional<Correction> correction = correction(verifications);
-        Optional<StartUp> startUp = startUp(verifications);
+        List<Proof> proofs = proofs(verifications);
+        List<Correction> corrections =
+                proofs.stream().flatMap(p -> p.correction().stream()).toList();
+        List<StartUp> startUps =
+                proofs.stream().flatMap(p -> p.startUp().stream()).toList();
         Optional<RoadSpeedCheck> roadSpeed = truck.roadSpeed().map(this::roadSpeed);
 
         Set<Finding> findings = new LinkedHashSet<>(standing);
         verifications.forEach(v -> findings.addAll(v.findings()));
-        correction.ifPresent(c -> findings.addAll(c.findings()));
-        startUp.ifPresent(s -> findings.addAll(s.findings()));
+        corrections.forEach(c -> findings.addAll(c.findings()));
+        startUps.forEach(s -> findings.addAll(s.findings()));
         roadSpeed.ifPresentOrElse(
                 r -> findings.addAll(r.findings()), () -> findings.add(Finding.of(FindingCode.ROAD_SPEED_NOT_CHECKED)));
-        List<Finding> age = age(correction);
+        List<Finding> age = age(corrections);
         findings.addAll(age);
 
-        MassProof massProof = massProof(verifications, correction);
+        MassProof massProof = massProof(proofs);
         RoadProof roadProof = roadSpeed
                 .map(r -> r.verdict() == Verdict.WITHIN_TOLERANCE ? RoadProof.PROVEN : RoadProof.NOT_PROVEN)
                 .orElse(RoadProof.NOT_CHECKED);
-        List<Finding> current = currentFindings(standing, verifications, correction, startUp);
+        List<Finding> current = new ArrayList<>(standing);
+        proofs.forEach(p -> current.addAll(p.currentFindings()));
         return new TruckAssessment(
                 truck,
                 Optional.empty(),
                 calibrations,
                 verifications,
-                correction,
-                startUp,
+                corrections,
+                startUps,
                 roadSpeed,
                 massProof,
                 roadProof,
-                nextStep(current, correction, massProof, roadProof, !age.isEmpty()),
+                nextStep(current, corrections, massProof, roadProof, !age.isEmpty()),
                 List.copyOf(findings));
     }
 
@@ -113,7 +123,6 @@ final class TruckAssessor {
 
     /** One calibration for each material and gate opening, as the mean over different openings belongs to none. */
     private List<Calibration> calibrations() {
-        record Place(String material, Optional<Quantity<Length>> opening) {}
         Map<Place, List<CalibrationCatch>> byPlace = new LinkedHashMap<>();
         for (CalibrationCatchEntry one : truck.calibrationCatches()) {
             CatchEntry entry = one.entry();
@@ -165,32 +174,17 @@ final class TruckAssessor {
         return result;
     }
 
-    /** Follows the day: a catch outside tolerance proposes, a later catch with another value in force shows what was entered. */
-    private static Optional<Correction> correction(List<Verification> inOrder) {
-        Correction current = null;
-        for (Verification verification : inOrder) {
-            CalibrationFactor inForce = verification.source().inForce().factor();
-            if (current != null
-                    && current.status() == Correction.Status.PROPOSED
-                    && !inForce.equals(current.asFound())) {
-                current = current.entered(inForce);
-            }
-            if (current != null && current.isConfirmableBy(verification.source())) {
-                current = current.confirmedBy(verification);
-            }
-            if (verification.verdict() == Verdict.OUTSIDE_TOLERANCE) {
-                current = verification.proposedCorrection().orElse(current);
-            }
+    /** Verifications of one material and gate opening belong together: a correction of one says nothing of another. */
+    private List<Proof> proofs(List<Verification> inOrder) {
+        Map<Place, List<Verification>> byPlace = new LinkedHashMap<>();
+        for (Verification one : inOrder) {
+            CalibrationInForce inForce = one.source().inForce();
+            Place place = new Place(inForce.material().name(), inForce.opening());
+            byPlace.computeIfAbsent(place, key -> new ArrayList<>()).add(one);
         }
-        return Optional.ofNullable(current);
-    }
-
-    private Optional<StartUp> startUp(List<Verification> verifications) {
-        List<VerificationCatch> catches =
-                verifications.stream().map(Verification::source).toList();
-        return StartUp.isSeparable(catches)
-                ? Optional.of(StartUp.separate(catches, yard.tolerance()))
-                : Optional.empty();
+        return byPlace.values().stream()
+                .map(one -> Proof.of(one, yard.tolerance()))
+                .toList();
     }
 
     private RoadSpeedCheck roadSpeed(RoadSpeedEntry entry) {
@@ -204,9 +198,9 @@ final class TruckAssessor {
      * Findings about the value in force when the day began; none if the day renewed it. A change of tyres is a matter of
      * the road speed, which a later check of it settles.
      */
-    private List<Finding> age(Optional<Correction> correction) {
+    private List<Finding> age(List<Correction> corrections) {
         boolean renewed = !truck.calibrationCatches().isEmpty()
-                || correction.flatMap(Correction::asLeft).isPresent();
+                || corrections.stream().anyMatch(c -> c.asLeft().isPresent());
         if (truck.inForce().isEmpty() || renewed) {
             return List.of();
         }
@@ -221,37 +215,19 @@ final class TruckAssessor {
                 truck.inForce().get().dated(), yard.day().seasonStart(), settings.preparation(), changes);
     }
 
-    private static MassProof massProof(List<Verification> verifications, Optional<Correction> correction) {
-        if (verifications.isEmpty()) {
-            return MassProof.NOT_CHECKED;
-        }
-        Verification last = verifications.get(verifications.size() - 1);
-        boolean open = correction.isPresent() && correction.get().status() != Correction.Status.CONFIRMED;
-        boolean doubted = last.findings().stream().anyMatch(f -> f.code().doubtsData());
-        if (last.verdict() == Verdict.OUTSIDE_TOLERANCE || open || doubted) {
-            return MassProof.NOT_PROVEN;
-        }
-        return last.calibrationError().isPresent() ? MassProof.PROVEN : MassProof.DELIVERY_ONLY;
-    }
-
-    /** Findings of what still stands: an earlier catch that a confirmed correction has settled is history. */
-    private static List<Finding> currentFindings(
-            List<Finding> standing,
-            List<Verification> verifications,
-            Optional<Correction> correction,
-            Optional<StartUp> startUp) {
-        List<Finding> current = new ArrayList<>(standing);
-        if (!verifications.isEmpty()) {
-            current.addAll(verifications.get(verifications.size() - 1).findings());
-        }
-        correction.ifPresent(c -> current.addAll(c.findings()));
-        startUp.ifPresent(s -> current.addAll(s.findings()));
-        return current;
+    /** A truck is as proven as the least proven of its materials and gate openings. */
+    private static MassProof massProof(List<Proof> proofs) {
+        Set<MassProof> found = EnumSet.noneOf(MassProof.class);
+        proofs.forEach(p -> found.add(p.massProof()));
+        return Stream.of(MassProof.NOT_PROVEN, MassProof.DELIVERY_ONLY, MassProof.PROVEN)
+                .filter(found::contains)
+                .findFirst()
+                .orElse(MassProof.NOT_CHECKED);
     }
 
     private NextStep nextStep(
             List<Finding> current,
-            Optional<Correction> correction,
+            List<Correction> corrections,
             MassProof massProof,
             RoadProof roadProof,
             boolean outOfDate) {
@@ -262,21 +238,23 @@ final class TruckAssessor {
                         || c == FindingCode.OVERRUN
                         || c == FindingCode.START_UP_LOSS
                         || c == FindingCode.STEADY_FLOW_OFF);
-        Optional<Correction.Status> status = correction.map(Correction::status);
+        Set<Correction.Status> open = EnumSet.noneOf(Correction.Status.class);
+        corrections.forEach(c -> open.add(c.status()));
         if (fault) {
             return NextStep.FIND_FAULT;
         }
-        if (status.equals(Optional.of(Correction.Status.PROPOSED))) {
+        if (open.contains(Correction.Status.PROPOSED)) {
             return NextStep.ENTER_CORRECTION;
         }
-        if (status.equals(Optional.of(Correction.Status.UNCONFIRMED))) {
+        if (open.contains(Correction.Status.UNCONFIRMED)) {
             return NextStep.CONFIRM_CORRECTION;
         }
         if (roadProof == RoadProof.NOT_PROVEN) {
             return NextStep.MEND_ROAD_SPEED;
         }
         boolean proven = massProof == MassProof.PROVEN;
-        boolean nothingToWorkWith = truck.inForce().isEmpty() && truck.calibrationCatches().isEmpty();
+        boolean nothingToWorkWith =
+                truck.inForce().isEmpty() && truck.calibrationCatches().isEmpty();
         if (!proven && (outOfDate || nothingToWorkWith)) {
             return NextStep.CALIBRATE;
         }

@@ -12,10 +12,7 @@ import javax.measure.Quantity;
  * @param version the version of its type
  * @param parameters the type's parameters by name
  */
-public record TypedEntry(
-        String type,
-        int version,
-        Map<String, Quantity<?>> parameters) {
+public record TypedEntry(String type, int version, Map<String, Quantity<?>> parameters) {
 
     /** Copies the parameters, in the order of their names. */
     public TypedEntry {

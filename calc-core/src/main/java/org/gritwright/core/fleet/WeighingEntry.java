@@ -10,7 +10,4 @@ import javax.measure.quantity.Mass;
  * @param gross the mass with what was caught
  * @param tare the mass of the empty container; zero must be said
  */
-public record WeighingEntry(
-        String container,
-        Quantity<Mass> gross,
-        Quantity<Mass> tare) {}
+public record WeighingEntry(String container, Quantity<Mass> gross, Quantity<Mass> tare) {}

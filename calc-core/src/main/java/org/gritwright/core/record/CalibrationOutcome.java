@@ -36,8 +36,7 @@ public record CalibrationOutcome(
         return new CalibrationOutcome(
                 calibration.material().name(),
                 calibration.opening(),
-                Amounts.of(
-                        calibration.catches().size(), SpreadingUnits.ONE),
+                Amounts.of(calibration.catches().size(), SpreadingUnits.ONE),
                 calibration.estimator(),
                 calibration.dischargePerRevolution().value(),
                 calibration.dischargePerRevolution().standardUncertainty(),

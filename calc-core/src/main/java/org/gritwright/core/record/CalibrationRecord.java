@@ -19,8 +19,8 @@ import org.gritwright.units.InvalidInputException;
  * @param refusal why the day can't be computed with; none if it can
  * @param calibrations the calibrations
  * @param verifications the verification catches in the order of time
- * @param correction the last correction
- * @param startUp what a start loses
+ * @param corrections the last correction for each material and gate opening that needed one
+ * @param startUps what a start loses, for each material and gate opening where two run times tell
  * @param roadSpeed the check of the road speed
  * @param massProof whether the mass per revolution is proven
  * @param roadProof whether the road speed is proven
@@ -33,8 +33,8 @@ public record CalibrationRecord(
         Optional<String> refusal,
         List<CalibrationOutcome> calibrations,
         List<VerificationOutcome> verifications,
-        Optional<CorrectionOutcome> correction,
-        Optional<StartUpOutcome> startUp,
+        List<CorrectionOutcome> corrections,
+        List<StartUpOutcome> startUps,
         Optional<RoadSpeedOutcome> roadSpeed,
         MassProof massProof,
         RoadProof roadProof,
@@ -58,6 +58,8 @@ public record CalibrationRecord(
         Objects.requireNonNull(nextStep, "nextStep");
         calibrations = List.copyOf(calibrations);
         verifications = List.copyOf(verifications);
+        corrections = List.copyOf(corrections);
+        startUps = List.copyOf(startUps);
         findings = List.copyOf(findings);
     }
 
@@ -74,8 +76,8 @@ public record CalibrationRecord(
                 assessment.refusal(),
                 assessment.calibrations().stream().map(CalibrationOutcome::of).toList(),
                 assessment.verifications().stream().map(VerificationOutcome::of).toList(),
-                assessment.correction().map(CorrectionOutcome::of),
-                assessment.startUp().map(StartUpOutcome::of),
+                assessment.corrections().stream().map(CorrectionOutcome::of).toList(),
+                assessment.startUps().stream().map(StartUpOutcome::of).toList(),
                 assessment.roadSpeed().map(RoadSpeedOutcome::of),
                 assessment.massProof(),
                 assessment.roadProof(),
@@ -96,8 +98,8 @@ public record CalibrationRecord(
                 refusal,
                 calibrations,
                 verifications,
-                correction,
-                startUp,
+                corrections,
+                startUps,
                 roadSpeed,
                 massProof,
                 roadProof,

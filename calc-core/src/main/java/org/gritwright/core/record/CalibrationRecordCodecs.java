@@ -72,16 +72,19 @@ final class CalibrationRecordCodecs {
     }
 
     private static ObjectCodec<VerificationOutcome> verification() {
+        Field<VerificationOutcome, String> material =
+                Field.required("material", Codecs.TEXT, VerificationOutcome::material);
+        Field<VerificationOutcome, Optional<Quantity<Length>>> opening =
+                Field.optional("opening", LENGTH, VerificationOutcome::opening);
         Field<VerificationOutcome, Quantity<?>> inForce =
-                Field.required("inForce", Codecs.ANY_QUANTITY, VerificationOutcome::inForce);
+                Field.required("inForce", Codecs.FACTOR, VerificationOutcome::inForce);
         Field<VerificationOutcome, Quantity<Length>> distance =
                 Field.required("testDistance", LENGTH, VerificationOutcome::testDistance);
         Field<VerificationOutcome, Quantity<Mass>> expected =
                 Field.required("expected", MASS, VerificationOutcome::expected);
         Field<VerificationOutcome, Optional<Quantity<Mass>>> indicated =
                 Field.optional("indicated", MASS, VerificationOutcome::indicated);
-        Field<VerificationOutcome, Quantity<Mass>> caught =
-                Field.required("caught", MASS, VerificationOutcome::caught);
+        Field<VerificationOutcome, Quantity<Mass>> caught = Field.required("caught", MASS, VerificationOutcome::caught);
         Field<VerificationOutcome, Optional<Quantity<Dimensionless>>> calibrationError =
                 Field.optional("calibrationError", RATIO, VerificationOutcome::calibrationError);
         Field<VerificationOutcome, Quantity<Dimensionless>> deliveryError =
@@ -90,11 +93,12 @@ final class CalibrationRecordCodecs {
                 Field.optional("equivalentLostTime", TIME, VerificationOutcome::equivalentLostTime);
         Field<VerificationOutcome, Quantity<ApplicationRate>> rate = Field.required(
                 "deliveredRate", Codecs.quantity(ApplicationRate.class), VerificationOutcome::deliveredRate);
-        Field<VerificationOutcome, Verdict> verdict =
-                Field.required("verdict", VERDICT, VerificationOutcome::verdict);
+        Field<VerificationOutcome, Verdict> verdict = Field.required("verdict", VERDICT, VerificationOutcome::verdict);
         return new ObjectCodec<>(
                 "verification",
                 List.of(
+                        material,
+                        opening,
                         inForce,
                         distance,
                         expected,
@@ -106,6 +110,8 @@ final class CalibrationRecordCodecs {
                         rate,
                         verdict),
                 v -> new VerificationOutcome(
+                        v.get(material),
+                        v.get(opening),
                         v.get(inForce),
                         v.get(distance),
                         v.get(expected),
@@ -119,24 +125,37 @@ final class CalibrationRecordCodecs {
     }
 
     private static ObjectCodec<CorrectionOutcome> correction() {
+        Field<CorrectionOutcome, String> material =
+                Field.required("material", Codecs.TEXT, CorrectionOutcome::material);
+        Field<CorrectionOutcome, Optional<Quantity<Length>>> opening =
+                Field.optional("opening", LENGTH, CorrectionOutcome::opening);
         Field<CorrectionOutcome, Quantity<?>> asFound =
-                Field.required("asFound", Codecs.ANY_QUANTITY, CorrectionOutcome::asFound);
+                Field.required("asFound", Codecs.FACTOR, CorrectionOutcome::asFound);
         Field<CorrectionOutcome, Quantity<?>> computed =
-                Field.required("computed", Codecs.ANY_QUANTITY, CorrectionOutcome::computed);
+                Field.required("computed", Codecs.FACTOR, CorrectionOutcome::computed);
         Field<CorrectionOutcome, Quantity<?>> toEnter =
-                Field.required("toEnter", Codecs.ANY_QUANTITY, CorrectionOutcome::toEnter);
+                Field.required("toEnter", Codecs.FACTOR, CorrectionOutcome::toEnter);
         Field<CorrectionOutcome, Optional<Quantity<?>>> asLeft =
-                Field.optional("asLeft", Codecs.ANY_QUANTITY, CorrectionOutcome::asLeft);
+                Field.optional("asLeft", Codecs.FACTOR, CorrectionOutcome::asLeft);
         Field<CorrectionOutcome, Correction.Status> status =
                 Field.required("status", Codecs.choice(Correction.Status.class), CorrectionOutcome::status);
         return new ObjectCodec<>(
                 "correction",
-                List.of(asFound, computed, toEnter, asLeft, status),
+                List.of(material, opening, asFound, computed, toEnter, asLeft, status),
                 v -> new CorrectionOutcome(
-                        v.get(asFound), v.get(computed), v.get(toEnter), v.get(asLeft), v.get(status)));
+                        v.get(material),
+                        v.get(opening),
+                        v.get(asFound),
+                        v.get(computed),
+                        v.get(toEnter),
+                        v.get(asLeft),
+                        v.get(status)));
     }
 
     private static ObjectCodec<StartUpOutcome> startUp() {
+        Field<StartUpOutcome, String> material = Field.required("material", Codecs.TEXT, StartUpOutcome::material);
+        Field<StartUpOutcome, Optional<Quantity<Length>>> opening =
+                Field.optional("opening", LENGTH, StartUpOutcome::opening);
         Field<StartUpOutcome, Quantity<Mass>> mass =
                 Field.required("lostMassPerStart", MASS, StartUpOutcome::lostMassPerStart);
         Field<StartUpOutcome, Quantity<Time>> time =
@@ -147,8 +166,9 @@ final class CalibrationRecordCodecs {
                 Field.optional("steadyErrorUncertainty", RATIO, StartUpOutcome::steadyErrorUncertainty);
         return new ObjectCodec<>(
                 "start-up",
-                List.of(mass, time, error, uncertainty),
-                v -> new StartUpOutcome(v.get(mass), v.get(time), v.get(error), v.get(uncertainty)));
+                List.of(material, opening, mass, time, error, uncertainty),
+                v -> new StartUpOutcome(
+                        v.get(material), v.get(opening), v.get(mass), v.get(time), v.get(error), v.get(uncertainty)));
     }
 
     private static ObjectCodec<RoadSpeedOutcome> roadSpeed() {
@@ -181,11 +201,11 @@ final class CalibrationRecordCodecs {
         Map<String, FindingCode> codes = Arrays.stream(FindingCode.values())
                 .collect(Collectors.toMap(FindingCode::id, Function.identity(), (a, b) -> a, LinkedHashMap::new));
         Field<Finding, FindingCode> code = Field.required("code", Codecs.choice(codes), Finding::code);
-        Field<Finding, String> severity = Field.required(
-                "severity", Codecs.TEXT, f -> f.severity().name().toLowerCase(Locale.ROOT));
+        Field<Finding, String> severity =
+                Field.required("severity", Codecs.TEXT, f -> f.severity().name().toLowerCase(Locale.ROOT));
         Field<Finding, String> sentence = Field.required("sentence", Codecs.TEXT, Finding::sentence);
-        Field<Finding, Map<String, Quantity<?>>> numbers = new Field<>(
-                "numbers", Codecs.mapOf(Codecs.ANY_QUANTITY), Finding::numbers, Map.of(), Map::isEmpty);
+        Field<Finding, Map<String, Quantity<?>>> numbers =
+                new Field<>("numbers", Codecs.mapOf(Codecs.ANY_QUANTITY), Finding::numbers, Map.of(), Map::isEmpty);
         Field<Finding, Map<String, String>> words =
                 new Field<>("words", Codecs.mapOf(Codecs.TEXT), Finding::words, Map.of(), Map::isEmpty);
         return new ObjectCodec<>(
@@ -211,10 +231,10 @@ final class CalibrationRecordCodecs {
                 Field.list("calibrations", calibration(), CalibrationRecord::calibrations);
         Field<CalibrationRecord, List<VerificationOutcome>> verifications =
                 Field.list("verifications", verification(), CalibrationRecord::verifications);
-        Field<CalibrationRecord, Optional<CorrectionOutcome>> correction =
-                Field.optional("correction", correction(), CalibrationRecord::correction);
-        Field<CalibrationRecord, Optional<StartUpOutcome>> startUp =
-                Field.optional("startUp", startUp(), CalibrationRecord::startUp);
+        Field<CalibrationRecord, List<CorrectionOutcome>> corrections =
+                Field.list("corrections", correction(), CalibrationRecord::corrections);
+        Field<CalibrationRecord, List<StartUpOutcome>> startUps =
+                Field.list("startUps", startUp(), CalibrationRecord::startUps);
         Field<CalibrationRecord, Optional<RoadSpeedOutcome>> roadSpeed =
                 Field.optional("roadSpeed", roadSpeed(), CalibrationRecord::roadSpeed);
         Field<CalibrationRecord, MassProof> mass =
@@ -234,8 +254,8 @@ final class CalibrationRecordCodecs {
                         refusal,
                         calibrations,
                         verifications,
-                        correction,
-                        startUp,
+                        corrections,
+                        startUps,
                         roadSpeed,
                         mass,
                         road,
@@ -247,8 +267,8 @@ final class CalibrationRecordCodecs {
                         v.get(refusal),
                         v.get(calibrations),
                         v.get(verifications),
-                        v.get(correction),
-                        v.get(startUp),
+                        v.get(corrections),
+                        v.get(startUps),
                         v.get(roadSpeed),
                         v.get(mass),
                         v.get(road),

@@ -17,8 +17,10 @@ import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import javax.measure.Quantity;
+import org.gritwright.core.calibration.FactorForm;
 import org.gritwright.core.measurement.Require;
 import org.gritwright.units.Amounts;
+import org.gritwright.units.InvalidInputException;
 import org.gritwright.units.UnitSymbol;
 
 /** Codecs of plain values: texts, quantities, dates, words of a fixed choice, lists and maps. */
@@ -26,9 +28,7 @@ final class Codecs {
     private static final String NUMBER = "-?(0|[1-9][0-9]*)(\\.[0-9]+)?([eE][+-]?[0-9]+)?";
 
     static final Codec<String> TEXT = ofNamedText(
-            "text",
-            "a text that is not blank",
-            ".*\\S.*", text -> Require.text("text", text), Function.identity());
+            "text", "a text that is not blank", ".*\\S.*", text -> Require.text("text", text), Function.identity());
 
     static final Codec<LocalDate> DATE = ofNamedText(
             "date",
@@ -50,6 +50,14 @@ final class Codecs {
             "a number and a unit, for example \"5.23 lb/rev\"",
             pattern(UnitSymbol.all().stream()),
             Amounts::parseAny,
+            Amounts::format);
+
+    /** A calibration in one of the forms that displays keep. */
+    static final Codec<Quantity<?>> FACTOR = ofNamedText(
+            "calibration-value",
+            "a mass per revolution or pulse, or revolutions or pulses per mass, for example \"5.23 lb/rev\"",
+            pattern(UnitSymbol.all().stream().filter(row -> isFactor(row.kind()))),
+            Codecs::parseFactor,
             Amounts::format);
 
     static final Codec<Boolean> BOOLEAN = ofWord("true or false", "boolean", Map.of("true", true, "false", false));
@@ -78,6 +86,21 @@ final class Codecs {
     };
 
     private Codecs() {}
+
+    private static boolean isFactor(Class<?> kind) {
+        return Arrays.stream(FactorForm.values()).anyMatch(form -> form.kind().equals(kind));
+    }
+
+    private static Quantity<?> parseFactor(String text) {
+        Quantity<?> value = Amounts.parseAny(text);
+        if (!isFactor(UnitSymbol.of(value.getUnit()).kind())) {
+            throw new InvalidInputException(
+                    "calibration",
+                    "a mass per revolution or pulse, or revolutions or pulses per mass",
+                    "\"" + text + "\"");
+        }
+        return value;
+    }
 
     /** A quantity of one kind. */
     static <Q extends Quantity<Q>> Codec<Quantity<Q>> quantity(Class<Q> kind) {
@@ -116,8 +139,8 @@ final class Codecs {
 
     /** One word of a fixed choice. */
     static <T> Codec<T> choice(Map<String, T> byWord) {
-        Map<T, String> words = byWord.entrySet().stream()
-                .collect(Collectors.toMap(Map.Entry::getValue, Map.Entry::getKey));
+        Map<T, String> words =
+                byWord.entrySet().stream().collect(Collectors.toMap(Map.Entry::getValue, Map.Entry::getKey));
         return new Codec<>() {
             @Override
             public T read(JsonNode node, Pointer pointer, Problems problems) {
@@ -182,9 +205,7 @@ final class Codecs {
                     return null;
                 }
                 Map<String, T> values = new TreeMap<>();
-                object.fields()
-                        .forEach((name, one) ->
-                                values.put(name, value.read(one, pointer.at(name), problems)));
+                object.fields().forEach((name, one) -> values.put(name, value.read(one, pointer.at(name), problems)));
                 return values.containsValue(null) ? null : values;
             }
 
@@ -205,8 +226,8 @@ final class Codecs {
     }
 
     private static <T> Codec<T> ofWord(String expected, String type, Map<String, T> byWord) {
-        Map<T, String> words = byWord.entrySet().stream()
-                .collect(Collectors.toMap(Map.Entry::getValue, Map.Entry::getKey));
+        Map<T, String> words =
+                byWord.entrySet().stream().collect(Collectors.toMap(Map.Entry::getValue, Map.Entry::getKey));
         return new Codec<>() {
             @Override
             public T read(JsonNode node, Pointer pointer, Problems problems) {

@@ -83,13 +83,11 @@ final class FleetDayCodecs {
         Field<Material, String> name = Field.required("name", Codecs.TEXT, Material::name);
         Field<Material, Quantity<BulkDensity>> density =
                 Field.required("looseBulkDensity", Codecs.quantity(BulkDensity.class), Material::looseBulkDensity);
-        return new ObjectCodec<>(
-                "material", List.of(name, density), v -> new Material(v.get(name), v.get(density)));
+        return new ObjectCodec<>("material", List.of(name, density), v -> new Material(v.get(name), v.get(density)));
     }
 
     private static ObjectCodec<WeighingEntry> weighing() {
-        Field<WeighingEntry, String> container =
-                Field.required("container", Codecs.TEXT, WeighingEntry::container);
+        Field<WeighingEntry, String> container = Field.required("container", Codecs.TEXT, WeighingEntry::container);
         Field<WeighingEntry, Quantity<Mass>> gross = Field.required("gross", MASS, WeighingEntry::gross);
         Field<WeighingEntry, Quantity<Mass>> tare = Field.required("tare", MASS, WeighingEntry::tare);
         return new ObjectCodec<>(
@@ -99,8 +97,7 @@ final class FleetDayCodecs {
     }
 
     private static ObjectCodec<CountEntry> count() {
-        Field<CountEntry, Optional<Quantity<PulseCount>>> pulses =
-                Field.optional("pulses", PULSES, CountEntry::pulses);
+        Field<CountEntry, Optional<Quantity<PulseCount>>> pulses = Field.optional("pulses", PULSES, CountEntry::pulses);
         Field<CountEntry, Optional<Quantity<PulseCount>>> start = Field.optional("start", PULSES, CountEntry::start);
         Field<CountEntry, Optional<Quantity<PulseCount>>> stop = Field.optional("stop", PULSES, CountEntry::stop);
         Field<CountEntry, Optional<Quantity<PulseCount>>> modulus =
@@ -159,7 +156,8 @@ final class FleetDayCodecs {
         static <T> CatchFields<T> of(Function<T, CatchEntry> part) {
             return new CatchFields<>(
                     Field.required("at", Codecs.TIME, CatchEntry::at).within(part),
-                    Field.optional("operator", Codecs.TEXT, CatchEntry::operator).within(part),
+                    Field.optional("operator", Codecs.TEXT, CatchEntry::operator)
+                            .within(part),
                     Field.required("scale", Codecs.TEXT, CatchEntry::scale).within(part),
                     Field.required("containers", Codecs.listOf(weighing()), CatchEntry::containers)
                             .within(part),
@@ -211,7 +209,7 @@ final class FleetDayCodecs {
     private static ObjectCodec<VerificationCatchEntry> verificationCatch() {
         CatchFields<VerificationCatchEntry> shared = CatchFields.of(VerificationCatchEntry::entry);
         Field<VerificationCatchEntry, Quantity<?>> inForce =
-                Field.required("inForce", Codecs.ANY_QUANTITY, VerificationCatchEntry::inForce);
+                Field.required("inForce", Codecs.FACTOR, VerificationCatchEntry::inForce);
         Field<VerificationCatchEntry, Optional<Quantity<ApplicationRate>>> rate = Field.optional(
                         "targetRate", Codecs.quantity(ApplicationRate.class), TargetEntry::rate)
                 .within(VerificationCatchEntry::target);
@@ -257,9 +255,9 @@ final class FleetDayCodecs {
     }
 
     private static ObjectCodec<InForceEntry> inForce() {
-        Field<InForceEntry, Quantity<?>> value = Field.required("value", Codecs.ANY_QUANTITY, InForceEntry::value);
+        Field<InForceEntry, Quantity<?>> value = Field.required("value", Codecs.FACTOR, InForceEntry::value);
         Field<InForceEntry, Optional<Quantity<?>>> step =
-                Field.optional("displayStep", Codecs.ANY_QUANTITY, InForceEntry::displayStep);
+                Field.optional("displayStep", Codecs.FACTOR, InForceEntry::displayStep);
         Field<InForceEntry, LocalDate> dated = Field.required("dated", Codecs.DATE, InForceEntry::dated);
         Field<InForceEntry, String> material = Field.required("material", Codecs.TEXT, InForceEntry::material);
         Field<InForceEntry, Optional<Quantity<Length>>> opening =
@@ -303,8 +301,7 @@ final class FleetDayCodecs {
         Field<TruckDay, TypedEntry> gate = Field.required("gate", typed(), TruckDay::gate);
         Field<TruckDay, Optional<Quantity<PulsesPerRevolution>>> sensor = Field.optional(
                 "pulsesPerRevolution", Codecs.quantity(PulsesPerRevolution.class), TruckDay::pulsesPerRevolution);
-        Field<TruckDay, Quantity<Dimensionless>> gearRatio =
-                Field.required("gearRatio", RATIO, TruckDay::gearRatio);
+        Field<TruckDay, Quantity<Dimensionless>> gearRatio = Field.required("gearRatio", RATIO, TruckDay::gearRatio);
         Field<TruckDay, Optional<InForceEntry>> inForce = Field.optional("inForce", inForce(), TruckDay::inForce);
         Field<TruckDay, List<ChangeEntry>> changes = Field.list("changes", change(), TruckDay::changes);
         Field<TruckDay, List<CalibrationCatchEntry>> calibrations =
@@ -344,13 +341,10 @@ final class FleetDayCodecs {
 
     private static ObjectCodec<FleetDay> fleetDay() {
         Field<FleetDay, LocalDate> day = Field.required("day", Codecs.DATE, FleetDay::day);
-        Field<FleetDay, LocalDate> season =
-                Field.required("seasonStart", Codecs.DATE, FleetDay::seasonStart);
-        Field<FleetDay, Quantity<Dimensionless>> tolerance =
-                Field.required("tolerance", RATIO, FleetDay::tolerance);
+        Field<FleetDay, LocalDate> season = Field.required("seasonStart", Codecs.DATE, FleetDay::seasonStart);
+        Field<FleetDay, Quantity<Dimensionless>> tolerance = Field.required("tolerance", RATIO, FleetDay::tolerance);
         Field<FleetDay, Optional<String>> site = Field.optional("site", Codecs.TEXT, FleetDay::site);
-        Field<FleetDay, Optional<String>> technician =
-                Field.optional("technician", Codecs.TEXT, FleetDay::technician);
+        Field<FleetDay, Optional<String>> technician = Field.optional("technician", Codecs.TEXT, FleetDay::technician);
         Field<FleetDay, List<Scale>> scales =
                 Field.required("scales", unique("scale id", scale(), Scale::id, "id"), FleetDay::scales);
         Field<FleetDay, List<Material>> materials = Field.required(
@@ -382,10 +376,7 @@ final class FleetDayCodecs {
                 for (int i = 0; values != null && i < values.size(); i++) {
                     String name = key.apply(values.get(i));
                     if (!seen.add(name)) {
-                        problems.add(
-                                pointer.at(i).at(field),
-                                "each " + what + " once",
-                                "\"" + name + "\" again");
+                        problems.add(pointer.at(i).at(field), "each " + what + " once", "\"" + name + "\" again");
                     }
                 }
                 return values;

@@ -57,7 +57,8 @@ final class JsonText {
             }
             JsonNode node = node(parser, Pointer.ROOT, problems);
             if (parser.nextToken() != null) {
-                problems.add(Pointer.ROOT, "one JSON document", "more text after it" + place(parser.currentTokenLocation()));
+                problems.add(
+                        Pointer.ROOT, "one JSON document", "more text after it" + place(parser.currentTokenLocation()));
             }
             return node;
         } catch (JsonProcessingException e) {
@@ -108,8 +109,9 @@ final class JsonText {
 
     /** Writes one document in UTF-8 with a fixed layout, ending with a line feed; leaves the stream open. */
     static void write(JsonNode node, OutputStream out) throws IOException {
-        JsonFactory factory =
-                JsonFactory.builder().disable(StreamWriteFeature.AUTO_CLOSE_TARGET).build();
+        JsonFactory factory = JsonFactory.builder()
+                .disable(StreamWriteFeature.AUTO_CLOSE_TARGET)
+                .build();
         try (JsonGenerator generator = factory.createGenerator(out, JsonEncoding.UTF8)) {
             generator.setPrettyPrinter(new Layout());
             write(node, generator);

@@ -3,6 +3,7 @@ package org.gritwright.core.record;
 import java.util.Optional;
 import javax.measure.Quantity;
 import javax.measure.quantity.Dimensionless;
+import javax.measure.quantity.Length;
 import javax.measure.quantity.Mass;
 import javax.measure.quantity.Time;
 import org.gritwright.core.verification.StartUp;
@@ -10,12 +11,16 @@ import org.gritwright.core.verification.StartUp;
 /**
  * What a start loses, as it stands in a record.
  *
+ * @param material the name of the material
+ * @param opening the gate opening; none for a spreader without a gate to set
  * @param lostMassPerStart mass that a start loses
  * @param lostTimePerStart the same as time at the steady flow
  * @param steadyError steady flow ÷ target flow − 1
  * @param steadyErrorUncertainty its standard uncertainty; none for two catches
  */
 public record StartUpOutcome(
+        String material,
+        Optional<Quantity<Length>> opening,
         Quantity<Mass> lostMassPerStart,
         Quantity<Time> lostTimePerStart,
         Quantity<Dimensionless> steadyError,
@@ -23,6 +28,8 @@ public record StartUpOutcome(
 
     static StartUpOutcome of(StartUp startUp) {
         return new StartUpOutcome(
+                startUp.inForce().material().name(),
+                startUp.inForce().opening(),
                 startUp.lostMassPerStart(),
                 startUp.lostTimePerStart(),
                 startUp.steadyError(),

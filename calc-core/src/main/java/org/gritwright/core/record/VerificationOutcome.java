@@ -13,6 +13,8 @@ import org.gritwright.units.quantity.ApplicationRate;
 /**
  * A verification as it stands in a record.
  *
+ * @param material the name of the material
+ * @param opening the gate opening; none for a spreader without a gate to set
  * @param inForce the calibration that the display held
  * @param testDistance the test distance
  * @param expected target rate × test distance
@@ -25,6 +27,8 @@ import org.gritwright.units.quantity.ApplicationRate;
  * @param verdict whether the calibration error, or else the delivery error, is within tolerance
  */
 public record VerificationOutcome(
+        String material,
+        Optional<Quantity<Length>> opening,
         Quantity<?> inForce,
         Quantity<Length> testDistance,
         Quantity<Mass> expected,
@@ -38,6 +42,8 @@ public record VerificationOutcome(
 
     static VerificationOutcome of(Verification verification) {
         return new VerificationOutcome(
+                verification.source().inForce().material().name(),
+                verification.source().inForce().opening(),
                 verification.source().inForce().factor().value(),
                 verification.source().run().testDistance(),
                 verification.expectedMass(),

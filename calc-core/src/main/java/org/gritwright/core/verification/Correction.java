@@ -10,6 +10,7 @@ import org.gritwright.core.calibration.CalibrationFactor;
 import org.gritwright.core.calibration.CalibrationInForce;
 import org.gritwright.core.finding.Finding;
 import org.gritwright.core.finding.FindingCode;
+import org.gritwright.core.measurement.Comparison;
 import org.gritwright.units.InvalidInputException;
 
 /**
@@ -29,6 +30,9 @@ public final class Correction {
         /** An independent catch has passed. */
         CONFIRMED
     }
+
+    /** How far a display of unknown step may round a value (common practice, no source). */
+    private static final double UNKNOWN_ROUNDING = 0.001;
 
     private final CalibrationFactor asFound;
     private final CalibrationFactor computed;
@@ -212,7 +216,7 @@ public final class Correction {
      */
     public List<Finding> findings() {
         List<Finding> findings = new ArrayList<>();
-        if (asLeft.isPresent() && !asLeft.get().equals(toEnter)) {
+        if (asLeft.isPresent() && !agrees(asLeft.get())) {
             findings.add(Finding.of(
                     FindingCode.READ_BACK_DIFFERS,
                     Map.of("readBack", asLeft.get().value(), "toEnter", toEnter.value())));
@@ -221,6 +225,16 @@ public final class Correction {
             findings.add(Finding.of(FindingCode.CORRECTION_UNCONFIRMED));
         }
         return List.copyOf(findings);
+    }
+
+    /** Without a known step the display rounds as it likes. */
+    private boolean agrees(CalibrationFactor readBack) {
+        if (evidence.inForce().displayStep().isPresent()) {
+            return readBack.equals(toEnter);
+        }
+        double read = evidence.inForce().withFactor(readBack).kilogramsPerRevolution();
+        double wanted = evidence.inForce().withFactor(toEnter).kilogramsPerRevolution();
+        return !Comparison.isAbove(Math.abs(read / wanted - 1), UNKNOWN_ROUNDING);
     }
 
     /** What was computed and is to be entered follows from the evidence. */

@@ -11,6 +11,7 @@ import javax.measure.Unit;
 import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Mass;
 import javax.measure.quantity.Time;
+import org.gritwright.core.calibration.CalibrationInForce;
 import org.gritwright.core.finding.Finding;
 import org.gritwright.core.finding.FindingCode;
 import org.gritwright.core.measurement.StraightLine;
@@ -25,6 +26,7 @@ import org.gritwright.units.SpreadingUnits;
  * force; a start loses −a revolutions, or the time −a ÷ b. One run time can't tell the two apart. What is counted in
  * the run-down goes against the loss. Immutable, thread-safe, a value.
  *
+ * @param inForce the calibration that was in force during the catches
  * @param lostMassPerStart mass that a start loses, in the unit of the caught mass; negative if a start gains
  * @param lostTimePerStart the same as time at the steady flow
  * @param steadyError steady flow ÷ target flow − 1, in per cent
@@ -33,6 +35,7 @@ import org.gritwright.units.SpreadingUnits;
  * @param tolerance the caller's tolerance
  */
 public record StartUp(
+        CalibrationInForce inForce,
         Quantity<Mass> lostMassPerStart,
         Quantity<Time> lostTimePerStart,
         Quantity<Dimensionless> steadyError,
@@ -68,6 +71,7 @@ public record StartUp(
         double target = first.run().kilogramsPerSecond();
         Unit<Mass> unit = first.caught().total().getUnit();
         return new StartUp(
+                first.inForce(),
                 Amounts.ofSi(-line.intercept() * calibration, unit),
                 Amounts.ofSi(-line.intercept() / line.slope(), SpreadingUnits.SECOND),
                 Amounts.ofSi(line.slope() * calibration / target - 1, SpreadingUnits.PERCENT),

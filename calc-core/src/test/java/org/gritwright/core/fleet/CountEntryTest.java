@@ -39,8 +39,8 @@ class CountEntryTest {
         assertThat(given("ru").count())
                 .isEqualTo(new ShaftCount.ByEye(Amounts.of(8, REVOLUTION), Amounts.of(0.1, REVOLUTION)));
         assertThat(given("st").count())
-                .isEqualTo(new ShaftCount.SpeedTimesTime(
-                        Amounts.of(30, REVOLUTION_PER_MINUTE), Amounts.of(60, SECOND)));
+                .isEqualTo(
+                        new ShaftCount.SpeedTimesTime(Amounts.of(30, REVOLUTION_PER_MINUTE), Amounts.of(60, SECOND)));
     }
 
     @ParameterizedTest

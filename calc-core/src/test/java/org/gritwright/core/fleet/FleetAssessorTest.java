@@ -52,7 +52,8 @@ class FleetAssessorTest {
         assertThat(assessment.nextStep()).isEqualTo(NextStep.NOTHING);
         assertThat(assessment.findings()).isEmpty();
         assertThat(assessment.refusal()).isEmpty();
-        assertThat(assessment.lastVerification()).contains(assessment.verifications().get(0));
+        assertThat(assessment.lastVerification())
+                .contains(assessment.verifications().get(0));
     }
 
     @Test
@@ -101,7 +102,8 @@ class FleetAssessorTest {
         TruckAssessment assessment = assess(with(good(), first, second));
         Correction correction = assessment.correction().orElseThrow();
         assertThat(correction.status()).isEqualTo(Correction.Status.PROPOSED);
-        assertThat(correction.evidence()).isEqualTo(assessment.verifications().get(1).source());
+        assertThat(correction.evidence())
+                .isEqualTo(assessment.verifications().get(1).source());
     }
 
     @Test
@@ -114,10 +116,41 @@ class FleetAssessorTest {
     }
 
     @Test
+    void aCatchAtAnotherGateOpeningSaysNothingOfACorrection() {
+        VerificationCatchEntry asFound = verificationCatch(9, "5.5 lb/rev", 120, 54.5);
+        CatchEntry e = verificationCatch(10, "7.8 lb/rev", 120, 38.5).entry();
+        CatchEntry atThreeInches = entry(10, 3, 38.5 * 7.8, e.counted());
+        TruckAssessment assessment = assess(with(good(), asFound, verificationCatch("7.8 lb/rev", 120, atThreeInches)));
+        assertThat(assessment.refusal()).isEmpty();
+        assertThat(assessment.corrections()).hasSize(1);
+        assertThat(assessment.correction().orElseThrow().status()).isEqualTo(Correction.Status.PROPOSED);
+        assertThat(assessment.massProof())
+                .as("the least proven opening decides")
+                .isEqualTo(MassProof.NOT_PROVEN);
+        assertThat(assessment.nextStep()).isEqualTo(NextStep.ENTER_CORRECTION);
+    }
+
+    @Test
+    void theCorrectionToDealWithIsTheFirstThatIsNotConfirmed() {
+        VerificationCatchEntry asFound = verificationCatch(9, "5.5 lb/rev", 120, 54.5);
+        VerificationCatchEntry asLeft = verificationCatch(10, "5.2 lb/rev", 120, 57.6);
+        CatchEntry atThreeInches = entry(
+                11,
+                3,
+                36 * 7.8,
+                verificationCatch(11, "8.3 lb/rev", 120, 36).entry().counted());
+        TruckAssessment assessment =
+                assess(with(good(), asFound, asLeft, verificationCatch("8.3 lb/rev", 120, atThreeInches)));
+        assertThat(assessment.corrections())
+                .extracting(Correction::status)
+                .containsExactly(Correction.Status.CONFIRMED, Correction.Status.PROPOSED);
+        assertThat(assessment.correction()).contains(assessment.corrections().get(1));
+    }
+
+    @Test
     void aCorrectionStaysOpenWhileNoCountedCatchHasPassed() {
         VerificationCatchEntry asFound = verificationCatch(9, "5.5 lb/rev", 120, 54.5);
-        VerificationCatchEntry uncounted =
-                verificationCatch("5.2 lb/rev", 120, entry(10, 2, 300, Optional.empty()));
+        VerificationCatchEntry uncounted = verificationCatch("5.2 lb/rev", 120, entry(10, 2, 300, Optional.empty()));
         TruckAssessment assessment = assess(with(good(), asFound, uncounted));
         assertThat(assessment.correction().orElseThrow().status()).isEqualTo(Correction.Status.UNCONFIRMED);
         assertThat(assessment.massProof()).isEqualTo(MassProof.NOT_PROVEN);
@@ -150,7 +183,7 @@ class FleetAssessorTest {
                 good(),
                 verificationCatch(9, "5.2 lb/rev", 60, perSecond * 54),
                 verificationCatch(10, "5.2 lb/rev", 120, perSecond * 114)));
-        assertThat(Amounts.in(assessment.startUp().orElseThrow().lostTimePerStart(), SpreadingUnits.SECOND))
+        assertThat(Amounts.in(assessment.startUps().get(0).lostTimePerStart(), SpreadingUnits.SECOND))
                 .isCloseTo(6, within(0.05));
         assertThat(codes(assessment)).contains(FindingCode.START_UP_LOSS).doesNotContain(FindingCode.STEADY_FLOW_OFF);
         assertThat(assessment.nextStep()).isEqualTo(NextStep.CHECK_DELIVERY);
@@ -158,11 +191,8 @@ class FleetAssessorTest {
 
     @Test
     void calibrationCatchesAtTwoOpeningsAreTwoCalibrations() {
-        TruckAssessment assessment = assess(with(
-                idle("T-01"),
-                calibrationCatch(8, 2),
-                calibrationCatch(9, 3),
-                calibrationCatch(10, 2)));
+        TruckAssessment assessment =
+                assess(with(idle("T-01"), calibrationCatch(8, 2), calibrationCatch(9, 3), calibrationCatch(10, 2)));
         assertThat(assessment.calibrations())
                 .extracting(c -> c.catches().size())
                 .containsExactly(2, 1);
@@ -213,8 +243,8 @@ class FleetAssessorTest {
 
     @Test
     void aRepairAfterTheCalibrationPutsItOutOfDate() {
-        TruckDay repaired =
-                with(with(idle("T-01"), inForce("5.2 lb/rev", DAY.minusDays(20))), DAY.minusDays(3), Change.Part.HYDRAULIC);
+        TruckDay repaired = with(
+                with(idle("T-01"), inForce("5.2 lb/rev", DAY.minusDays(20))), DAY.minusDays(3), Change.Part.HYDRAULIC);
         TruckAssessment assessment = assess(withRoadSpeed(repaired, 13_000));
         assertThat(codes(assessment)).containsExactly(FindingCode.CALIBRATION_BEFORE_CHANGE);
         assertThat(assessment.nextStep()).isEqualTo(NextStep.CALIBRATE);
@@ -247,7 +277,10 @@ class FleetAssessorTest {
                 e.material(),
                 e.conditions(),
                 e.notes());
-        TruckDay bad = with(idle("T-00"), new CalibrationCatchEntry(upsideDown, true, calibrationCatch(8, 2).coasting()));
+        TruckDay bad = with(
+                idle("T-00"),
+                new CalibrationCatchEntry(
+                        upsideDown, true, calibrationCatch(8, 2).coasting()));
         List<TruckAssessment> all = ASSESSOR.assess(day(bad, good()));
         assertThat(all.get(0).refusal()).contains("gross of container pail 2 must be at least its tare, 44 lb: 3.5 lb");
         assertThat(all.get(0).nextStep()).isEqualTo(NextStep.MEND_RECORD);
@@ -258,18 +291,43 @@ class FleetAssessorTest {
     void whatATruckRefersToMustBeThere() {
         CatchEntry e = calibrationCatch(8, 2).entry();
         CatchEntry otherScale = new CatchEntry(
-                e.at(), e.operator(), "kitchen", e.containers(), e.counted(), e.opening(), "salt", e.conditions(), e.notes());
+                e.at(),
+                e.operator(),
+                "kitchen",
+                e.containers(),
+                e.counted(),
+                e.opening(),
+                "salt",
+                e.conditions(),
+                e.notes());
         CatchEntry otherMaterial = new CatchEntry(
-                e.at(), e.operator(), "platform", e.containers(), e.counted(), e.opening(), "sand", e.conditions(), e.notes());
+                e.at(),
+                e.operator(),
+                "platform",
+                e.containers(),
+                e.counted(),
+                e.opening(),
+                "sand",
+                e.conditions(),
+                e.notes());
         CatchEntry uncounted = new CatchEntry(
-                e.at(), e.operator(), "platform", e.containers(), Optional.empty(), e.opening(), "salt", e.conditions(), e.notes());
+                e.at(),
+                e.operator(),
+                "platform",
+                e.containers(),
+                Optional.empty(),
+                e.opening(),
+                "salt",
+                e.conditions(),
+                e.notes());
         assertThat(refusalOf(otherScale)).isEqualTo("scale must be one of [platform]: \"kitchen\"");
         assertThat(refusalOf(otherMaterial)).isEqualTo("material must be one of [salt]: \"sand\"");
         assertThat(refusalOf(uncounted)).isEqualTo("count of a calibration catch must be given: nothing");
     }
 
     private static String refusalOf(CatchEntry entry) {
-        CalibrationCatchEntry wrong = new CalibrationCatchEntry(entry, true, calibrationCatch(8, 2).coasting());
+        CalibrationCatchEntry wrong =
+                new CalibrationCatchEntry(entry, true, calibrationCatch(8, 2).coasting());
         return assess(with(idle("T-01"), wrong)).refusal().orElseThrow();
     }
 

@@ -26,7 +26,6 @@ import org.gritwright.core.measurement.RatioEstimator;
 import org.gritwright.core.verification.Correction;
 import org.gritwright.core.verification.Verdict;
 import org.gritwright.units.quantity.ApplicationRate;
-import org.gritwright.units.quantity.DischargePerPulse;
 import org.gritwright.units.quantity.DischargePerRevolution;
 import org.gritwright.units.quantity.PulsesPerDistance;
 
@@ -39,8 +38,7 @@ final class CalibrationRecords {
         Arbitrary<FleetDay> oneTruck = FleetDays.any()
                 .filter(day -> !day.trucks().isEmpty())
                 .map(day -> day.withOnly(day.trucks().get(0)));
-        Arbitrary<Optional<SignOff>> signOff = Combinators.combine(
-                        texts(), texts().optional(), FleetDays.dates())
+        Arbitrary<Optional<SignOff>> signOff = Combinators.combine(texts(), texts().optional(), FleetDays.dates())
                 .as(SignOff::new)
                 .optional();
         Arbitrary<Optional<String>> refusal = texts().optional();
@@ -51,20 +49,20 @@ final class CalibrationRecords {
                         oneTruck,
                         Combinators.combine(refusal, calibrations, verifications)
                                 .as(Computed::new),
-                        correction().optional(),
-                        startUp().optional(),
+                        correction().list().ofMaxSize(2),
+                        startUp().list().ofMaxSize(2),
                         roadSpeed().optional(),
                         Combinators.combine(Arbitraries.of(MassProof.class), Arbitraries.of(RoadProof.class))
                                 .as(Map::entry),
                         Arbitraries.of(NextStep.class),
                         finding().list().ofMaxSize(3))
-                .as((day, computed, correction, startUp, road, proofs, next, findings) -> new CalibrationRecord(
+                .as((day, computed, corrections, startUps, road, proofs, next, findings) -> new CalibrationRecord(
                         day,
                         computed.refusal(),
                         computed.calibrations(),
                         computed.verifications(),
-                        correction,
-                        startUp,
+                        corrections,
+                        startUps,
                         road,
                         proofs.getKey(),
                         proofs.getValue(),
@@ -76,9 +74,7 @@ final class CalibrationRecords {
     }
 
     private record Computed(
-            Optional<String> refusal,
-            List<CalibrationOutcome> calibrations,
-            List<VerificationOutcome> verifications) {}
+            Optional<String> refusal, List<CalibrationOutcome> calibrations, List<VerificationOutcome> verifications) {}
 
     private static Arbitrary<CalibrationOutcome> calibration() {
         return Combinators.combine(
@@ -93,25 +89,35 @@ final class CalibrationRecords {
                 .as(CalibrationOutcome::new);
     }
 
+    private static Arbitrary<Map.Entry<String, Optional<Quantity<Length>>>> place() {
+        return Combinators.combine(texts(), quantities(Length.class).optional()).as(Map::entry);
+    }
+
     private static Arbitrary<VerificationOutcome> verification() {
-        Arbitrary<Map.Entry<Quantity<Mass>, Quantity<Mass>>> masses =
-                Combinators.combine(quantities(Mass.class), quantities(Mass.class)).as(Map::entry);
+        Arbitrary<Map.Entry<Quantity<Mass>, Quantity<Mass>>> masses = Combinators.combine(
+                        quantities(Mass.class), quantities(Mass.class))
+                .as(Map::entry);
         Arbitrary<Map.Entry<Quantity<ApplicationRate>, Verdict>> end = Combinators.combine(
                         quantities(ApplicationRate.class), Arbitraries.of(Verdict.class))
                 .as(Map::entry);
+        Arbitrary<Map.Entry<Quantity<?>, Quantity<Length>>> begin = Combinators.combine(
+                        FleetDays.factors(), quantities(Length.class))
+                .as(Map::entry);
         return Combinators.combine(
-                        factor(),
-                        quantities(Length.class),
+                        place(),
+                        begin,
                         masses,
                         quantities(Mass.class).optional(),
                         quantities(Dimensionless.class).optional(),
                         quantities(Dimensionless.class),
                         quantities(Time.class).optional(),
                         end)
-                .as((inForce, distance, mass, indicated, calibrationError, deliveryError, lost, last) ->
+                .as((place, first, mass, indicated, calibrationError, deliveryError, lost, last) ->
                         new VerificationOutcome(
-                                inForce,
-                                distance,
+                                place.getKey(),
+                                place.getValue(),
+                                first.getKey(),
+                                first.getValue(),
                                 mass.getKey(),
                                 indicated,
                                 mass.getValue(),
@@ -122,18 +128,22 @@ final class CalibrationRecords {
                                 last.getValue()));
     }
 
-    private static Arbitrary<Quantity<?>> factor() {
-        return quantities(DischargePerPulse.class).map(quantity -> quantity);
-    }
-
     private static Arbitrary<CorrectionOutcome> correction() {
         return Combinators.combine(
-                        factor(), factor(), factor(), factor().optional(), Arbitraries.of(Correction.Status.class))
+                        texts(),
+                        quantities(Length.class).optional(),
+                        FleetDays.factors(),
+                        FleetDays.factors(),
+                        FleetDays.factors(),
+                        FleetDays.factors().optional(),
+                        Arbitraries.of(Correction.Status.class))
                 .as(CorrectionOutcome::new);
     }
 
     private static Arbitrary<StartUpOutcome> startUp() {
         return Combinators.combine(
+                        texts(),
+                        quantities(Length.class).optional(),
                         quantities(Mass.class),
                         quantities(Time.class),
                         quantities(Dimensionless.class),
@@ -162,7 +172,7 @@ final class CalibrationRecords {
                     .distinct()
                     .toList();
             return Combinators.combine(
-                            factor().list().ofSize(names.size()),
+                            FleetDays.factors().list().ofSize(names.size()),
                             texts().list().ofSize(names.size()),
                             Arbitraries.of(true, false).list().ofSize(names.size()))
                     .as((numbers, words, isNumber) -> finding(code, names, numbers, words, isNumber));

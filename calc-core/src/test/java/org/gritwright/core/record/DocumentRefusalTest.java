@@ -11,6 +11,7 @@ import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 @Tag("jackson")
 @Tag("locale")
@@ -24,8 +25,7 @@ class DocumentRefusalTest {
     private static List<Problem> problems(String text, DocumentLimits limits) {
         RejectedDocumentException refused = catchThrowableOfType(
                 RejectedDocumentException.class,
-                () -> Document.FLEET_DAY.read(
-                        new ByteArrayInputStream(text.getBytes(StandardCharsets.UTF_8)), limits));
+                () -> Document.FLEET_DAY.read(new ByteArrayInputStream(text.getBytes(StandardCharsets.UTF_8)), limits));
         assertThat(refused).as("refusal").isNotNull();
         return refused.problems();
     }
@@ -42,11 +42,7 @@ class DocumentRefusalTest {
     }
 
     @ParameterizedTest(name = "{0} instead of {1}")
-    @CsvSource(
-            delimiter = '|',
-            quoteCharacter = '\'',
-            textBlock =
-                    """
+    @CsvSource(delimiter = '|', quoteCharacter = '\'', textBlock = """
             "gross": "165.5 lb"      | "gross": 165.5                  | /trucks/0/calibrationCatches/0/containers/0/gross
             "gross": "165.5 lb"      | "gross": "165.5"                | /trucks/0/calibrationCatches/0/containers/0/gross
             "gross": "165.5 lb"      | "gross": "165.5 lb/mi"          | /trucks/0/calibrationCatches/0/containers/0/gross
@@ -82,12 +78,22 @@ class DocumentRefusalTest {
                 .allMatch(p -> p.equals(pointer) || p.endsWith("/version"));
     }
 
+    @ParameterizedTest
+    @ValueSource(strings = {"5.35 gal", "5.2", "5.2 lb", "5.2 rev", "5.2 lb/mi"})
+    void aCalibrationInForceIsInOneOfTheFourForms(String value) {
+        String truck = "\"gearRatio\": \"1\",";
+        String inForce =
+                "\"inForce\": {\"value\": \"" + value + "\", \"dated\": \"2026-10-01\", \"material\": \"road salt\"},";
+        assertThat(problems(good(truck, truck + inForce)))
+                .extracting(Problem::pointer)
+                .containsExactly("/trucks/0/inForce/value");
+    }
+
     @Test
     void aNameTwiceInTheFleetIsAProblemAtTheSecondOne() {
         String truck = GOOD.substring(GOOD.indexOf("\"trucks\": [") + 11, GOOD.lastIndexOf(']'));
         List<Problem> problems = problems(GOOD.replace(truck, truck + "," + truck));
-        assertThat(problems)
-                .containsExactly(new Problem("/trucks/1/id", "each truck id once", "\"T-01\" again"));
+        assertThat(problems).containsExactly(new Problem("/trucks/1/id", "each truck id once", "\"T-01\" again"));
     }
 
     @Test
@@ -115,8 +121,7 @@ class DocumentRefusalTest {
     @Test
     void anotherFormatOrVersionIsNotReadAnyFurther() {
         assertThat(problems(good("gritwright/fleet-day", "gritwright/other").replace("165.5 lb", "165.5")))
-                .containsExactly(
-                        new Problem("/format", "\"gritwright/fleet-day\"", "\"gritwright/other\""));
+                .containsExactly(new Problem("/format", "\"gritwright/fleet-day\"", "\"gritwright/other\""));
         assertThat(problems(good("\"formatVersion\": 1", "\"formatVersion\": 2")))
                 .containsExactly(new Problem("/formatVersion", "the number 1", "2"));
         assertThat(problems(good("\"formatVersion\": 1", "\"formatVersion\": \"1\"")))
@@ -132,7 +137,9 @@ class DocumentRefusalTest {
         assertThat(problems("[]")).containsExactly(new Problem("", "an object", "an array"));
         assertThat(problems("7")).containsExactly(new Problem("", "an object", "7"));
         assertThat(problems(GOOD + "{}")).extracting(Problem::expected).containsExactly("one JSON document");
-        assertThat(problems(GOOD.substring(0, 200))).extracting(Problem::expected).containsExactly("JSON (RFC 8259)");
+        assertThat(problems(GOOD.substring(0, 200)))
+                .extracting(Problem::expected)
+                .containsExactly("JSON (RFC 8259)");
         assertThat(problems(GOOD.replace("\"day\"", "// a comment\n\"day\"")))
                 .extracting(Problem::found)
                 .allMatch(found -> found.contains("line 4, column"));

@@ -1,9 +1,9 @@
 package org.gritwright.core.record;
 
-
 import java.time.LocalDate;
 import java.time.OffsetDateTime;
 import java.time.ZoneOffset;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -19,6 +19,7 @@ import net.jqwik.api.Arbitrary;
 import net.jqwik.api.Combinators;
 import org.gritwright.core.calibration.Change;
 import org.gritwright.core.calibration.Coasting;
+import org.gritwright.core.calibration.FactorForm;
 import org.gritwright.core.calibration.Material;
 import org.gritwright.core.fleet.CalibrationCatchEntry;
 import org.gritwright.core.fleet.CatchEntry;
@@ -88,9 +89,8 @@ final class FleetDays {
                         dates(),
                         Arbitraries.longs().between(0, 86_399_999_999_999L),
                         Arbitraries.integers().between(-18 * 60, 18 * 60))
-                .as((date, nanos, minutes) -> date.atStartOfDay()
-                        .plusNanos(nanos)
-                        .atOffset(ZoneOffset.ofTotalSeconds(minutes * 60)));
+                .as((date, nanos, minutes) ->
+                        date.atStartOfDay().plusNanos(nanos).atOffset(ZoneOffset.ofTotalSeconds(minutes * 60)));
     }
 
     /** Numbers as people write them, and any finite double at all. */
@@ -106,7 +106,17 @@ final class FleetDays {
     }
 
     private static Arbitrary<Quantity<?>> anyQuantities() {
-        return Combinators.combine(numbers(), Arbitraries.of(UnitSymbol.all())).as((value, row) -> quantity(value, row));
+        return Combinators.combine(numbers(), Arbitraries.of(UnitSymbol.all()))
+                .as((value, row) -> quantity(value, row));
+    }
+
+    /** A calibration value: any number in a unit of one of the four forms. */
+    static Arbitrary<Quantity<?>> factors() {
+        List<UnitSymbol<?>> rows = UnitSymbol.all().stream()
+                .filter(row -> Arrays.stream(FactorForm.values())
+                        .anyMatch(form -> form.kind().equals(row.kind())))
+                .toList();
+        return Combinators.combine(numbers(), Arbitraries.of(rows)).as((value, row) -> quantity(value, row));
     }
 
     private static <Q extends Quantity<Q>> Quantity<Q> quantity(double value, UnitSymbol<Q> row) {
@@ -114,15 +124,15 @@ final class FleetDays {
     }
 
     private static <Q extends Quantity<Q>> Arbitrary<Quantity<Q>> positive(Class<Q> kind) {
-        return Combinators.combine(Arbitraries.doubles().between(0.001, 1e6).ofScale(3), Arbitraries.of(UnitSymbol.ofKind(kind)))
+        return Combinators.combine(
+                        Arbitraries.doubles().between(0.001, 1e6).ofScale(3), Arbitraries.of(UnitSymbol.ofKind(kind)))
                 .as((value, row) -> Amounts.of(value, row.unit()));
     }
 
     private static Arbitrary<Scale> scale() {
-        Arbitrary<ScaleCheck> check =
-                Combinators.combine(dates(), positive(Mass.class), positive(Mass.class)).as(ScaleCheck::new);
-        return Combinators.combine(
-                        texts(), positive(Mass.class), check.list().ofMaxSize(2))
+        Arbitrary<ScaleCheck> check = Combinators.combine(dates(), positive(Mass.class), positive(Mass.class))
+                .as(ScaleCheck::new);
+        return Combinators.combine(texts(), positive(Mass.class), check.list().ofMaxSize(2))
                 .as((id, division, checks) -> new Scale(
                         id,
                         Amounts.of(division.getValue().doubleValue() * 1000, division.getUnit()),
@@ -159,8 +169,7 @@ final class FleetDays {
     }
 
     private static Arbitrary<CatchEntry> catchEntry() {
-        Arbitrary<WeighingEntry> weighing = Combinators.combine(
-                        texts(), quantities(Mass.class), quantities(Mass.class))
+        Arbitrary<WeighingEntry> weighing = Combinators.combine(texts(), quantities(Mass.class), quantities(Mass.class))
                 .as(WeighingEntry::new);
         Arbitrary<Optional<Conditions>> conditions = conditions().optional();
         Arbitrary<Optional<String>> notes = texts().optional();
@@ -185,7 +194,7 @@ final class FleetDays {
                 .as(TargetEntry::new);
         return Combinators.combine(
                         catchEntry(),
-                        anyQuantities(),
+                        factors(),
                         target,
                         quantities(Speed.class),
                         quantities(Time.class).optional(),
@@ -205,8 +214,8 @@ final class FleetDays {
 
     private static Arbitrary<InForceEntry> inForce() {
         return Combinators.combine(
-                        anyQuantities(),
-                        anyQuantities().optional(),
+                        factors(),
+                        factors().optional(),
                         dates(),
                         texts(),
                         quantities(Length.class).optional(),
@@ -229,9 +238,8 @@ final class FleetDays {
         Arbitrary<CalibrationCatchEntry> calibration = Combinators.combine(
                         catchEntry(), Arbitraries.of(true, false), Arbitraries.of(Coasting.class))
                 .as(CalibrationCatchEntry::new);
-        Arbitrary<Map.Entry<Optional<RoadSpeedEntry>, Optional<String>>> rest = Combinators.combine(
-                        roadSpeed().optional(), texts().optional())
-                .as(Map::entry);
+        Arbitrary<Map.Entry<Optional<RoadSpeedEntry>, Optional<String>>> rest =
+                Combinators.combine(roadSpeed().optional(), texts().optional()).as(Map::entry);
         Arbitrary<Map.Entry<TypedEntry, TypedEntry>> types =
                 Combinators.combine(typed(), typed()).as(Map::entry);
         return Combinators.combine(

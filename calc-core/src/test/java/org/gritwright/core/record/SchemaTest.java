@@ -39,7 +39,9 @@ class SchemaTest {
         Files.createDirectories(generated.getParent());
         Files.writeString(generated, document.schema());
         try (InputStream in = Document.class.getResourceAsStream("/META-INF/schemas/" + name)) {
-            assertThat(in).as("src/main/resources/META-INF/schemas/%s; copy %s there", name, generated).isNotNull();
+            assertThat(in)
+                    .as("src/main/resources/META-INF/schemas/%s; copy %s there", name, generated)
+                    .isNotNull();
             assertThat(new String(in.readAllBytes(), StandardCharsets.UTF_8))
                     .as("copy %s to src/main/resources/META-INF/schemas", generated)
                     .isEqualTo(document.schema());

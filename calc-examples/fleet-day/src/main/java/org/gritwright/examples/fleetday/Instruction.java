@@ -56,7 +56,7 @@ record Instruction(String text, String shortReason, List<String> reasons) {
             case CHECK_DELIVERY ->
                 because(
                         words,
-                        truck.startUp().isPresent()
+                        !truck.startUps().isEmpty()
                                 ? withCode(truck, FindingCode.START_UP_LOSS, FindingCode.STEADY_FLOW_OFF)
                                 : withCode(truck, FindingCode.SHORTFALL, FindingCode.OVERRUN));
             case VERIFY -> because(seeThatDisplayHolds(truck) + words, Stream.of());

@@ -48,7 +48,7 @@ final class SheetTables {
         List<SheetTable> tables = new ArrayList<>();
         result.display().asFound().ifPresent(asFound -> tables.add(display(asFound)));
         truck.roadSpeed().ifPresent(check -> tables.add(roadSpeed(check)));
-        truck.startUp().ifPresent(startUp -> tables.add(startUp(startUp)));
+        truck.startUps().forEach(startUp -> tables.add(startUp(startUp)));
         return tables;
     }
 
