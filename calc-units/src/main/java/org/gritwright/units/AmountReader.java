@@ -13,22 +13,20 @@ final class AmountReader {
     /** {@code null} when any kind will do. */
     private final Class<?> kind;
 
-    private final String kindName;
     private final String text;
 
-    private AmountReader(Class<?> kind, String kindName, String text) {
+    private AmountReader(Class<?> kind, String text) {
         this.kind = kind;
-        this.kindName = kindName;
         this.text = text;
     }
 
     static Reading read(Class<? extends Quantity<?>> kind, String text) {
         SymbolTable.checkKind(kind);
-        return new AmountReader(kind, UnitSymbol.kindName(kind), text).read();
+        return new AmountReader(kind, text).read();
     }
 
     static Reading readAny(String text) {
-        return new AmountReader(null, "quantity", text).read();
+        return new AmountReader(null, text).read();
     }
 
     private Reading read() {
@@ -69,12 +67,16 @@ final class AmountReader {
         return Character.isWhitespace(c) || Character.isSpaceChar(c);
     }
 
+    private String field() {
+        return kind == null ? "quantity" : UnitSymbol.kindName(kind);
+    }
+
     private double number(int end) {
         String digits = text.substring(0, end);
         double value = Double.parseDouble(digits);
         if (Double.isInfinite(value) || (value == 0 && DecimalText.isNonZero(digits))) {
             throw new InvalidInputException(
-                    kindName, "within the range of a double, about 5e-324 to 1.8e308", quoted() + ", at character 1");
+                    field(), "within the range of a double, about 5e-324 to 1.8e308", quoted() + ", at character 1");
         }
         return value;
     }
@@ -93,9 +95,9 @@ final class AmountReader {
     }
 
     private InvalidInputException refusal(String why, int position) {
-        String wanted = kind == null ? "a number and a unit" : "a number and a unit of " + kindName;
+        String wanted = kind == null ? "a number and a unit" : "a number and a unit of " + field();
         return new InvalidInputException(
-                kindName, wanted + " (" + why + ")", quoted() + ", at character " + (position + 1));
+                field(), wanted + " (" + why + ")", quoted() + ", at character " + (position + 1));
     }
 
     /** The text between quotation marks, shortened when long; what can't be seen is written as its code. */

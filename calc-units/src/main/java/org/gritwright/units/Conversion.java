@@ -127,23 +127,31 @@ public final class Conversion implements Serializable {
         }
     }
 
-    /** 0·x is zero for a finite x and NaN otherwise; four sums hide the latency of the addition. */
+    /** 0·x is zero for a finite x and NaN otherwise; eight sums side by side hide the latency of the addition. */
     private static boolean allFinite(double[] results, int from, int to) {
         double a = 0;
         double b = 0;
         double c = 0;
         double d = 0;
+        double e = 0;
+        double f = 0;
+        double g = 0;
+        double h = 0;
         int i = from;
-        for (; i + 3 < to; i += 4) {
+        for (; i + 7 < to; i += 8) {
             a += results[i] * 0;
             b += results[i + 1] * 0;
             c += results[i + 2] * 0;
             d += results[i + 3] * 0;
+            e += results[i + 4] * 0;
+            f += results[i + 5] * 0;
+            g += results[i + 6] * 0;
+            h += results[i + 7] * 0;
         }
         for (; i < to; i++) {
             a += results[i] * 0;
         }
-        return a + b + c + d == 0;
+        return a + b + c + d + e + f + g + h == 0;
     }
 
     private static int firstNotFinite(double[] results, int from) {

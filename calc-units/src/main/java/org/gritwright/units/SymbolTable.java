@@ -1,7 +1,9 @@
 package org.gritwright.units;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.HashMap;
+import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import javax.measure.Quantity;
@@ -19,12 +21,16 @@ final class SymbolTable {
             ROWS.stream().<Entry<?>>map(SymbolTable::entry).toList();
     private static final Map<Class<?>, List<Entry<?>>> BY_KIND;
     private static final Map<String, Entry<?>> BY_SPELLING;
+    private static final Map<Unit<?>, Entry<?>> BY_IDENTITY;
 
     static {
+        @SuppressWarnings("IdentityHashMapUsage") // by identity is what is meant; it leaves this block unmodifiable
+        Map<Unit<?>, Entry<?>> byIdentity = new IdentityHashMap<>();
         Map<Class<?>, List<Entry<?>>> byKind = new HashMap<>();
         Map<String, Entry<?>> bySpelling = new HashMap<>();
         for (Entry<?> entry : ENTRIES) {
             UnitSymbol<?> row = entry.row();
+            byIdentity.put(row.unit(), entry);
             byKind.computeIfAbsent(row.kind(), kind -> new ArrayList<>()).add(entry);
             putOnce(bySpelling, row.symbol(), entry);
             row.spellings().forEach(spelling -> putOnce(bySpelling, spelling, entry));
@@ -32,6 +38,7 @@ final class SymbolTable {
         byKind.replaceAll((kind, entries) -> List.copyOf(entries));
         BY_KIND = Map.copyOf(byKind);
         BY_SPELLING = Map.copyOf(bySpelling);
+        BY_IDENTITY = Collections.unmodifiableMap(byIdentity);
     }
 
     private SymbolTable() {}
@@ -48,14 +55,13 @@ final class SymbolTable {
 
     /**
      * The entry of a unit, or {@code null}. The units of this library are found by identity, equal ones made elsewhere
-     * by comparison. There is no hash map: Indriya hashes a product in the order of its factors' printed symbols, which
+     * by comparison. No map goes by the units' own hash codes: Indriya hashes a product in the order of its factors' printed symbols, which
      * any code in the JVM may relabel.
      */
     private static Entry<?> find(Unit<?> unit) {
-        for (Entry<?> entry : ENTRIES) {
-            if (entry.row().unit() == unit) {
-                return entry;
-            }
+        Entry<?> own = BY_IDENTITY.get(unit);
+        if (own != null) {
+            return own;
         }
         for (Entry<?> entry : ENTRIES) {
             if (entry.row().unit().equals(unit)) {

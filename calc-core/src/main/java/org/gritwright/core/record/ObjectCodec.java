@@ -72,11 +72,10 @@ record ObjectCodec<T>(String name, List<Field<T, ?>> fields, Function<ObjectCode
     private static <T, V> boolean read(
             Field<T, V> field, JsonNode node, Pointer pointer, Problems problems, Values<T> values) {
         V value = field.absent();
-        Pointer at = pointer.at(field.name());
         if (node != null) {
-            value = field.codec().read(node, at, problems);
+            value = field.codec().read(node, pointer.at(field.name()), problems);
         } else if (field.isRequired()) {
-            problems.add(at, "a value", "nothing");
+            problems.add(pointer.at(field.name()), "a value", "nothing");
         }
         values.put(field, value);
         return value != null;

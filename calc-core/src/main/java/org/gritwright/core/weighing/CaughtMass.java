@@ -20,34 +20,38 @@ import org.gritwright.units.InvalidInputException;
 /**
  * What one catch caught: the sum of gross − tare over its containers, weighed on one scale on one day.
  *
- * <p>Immutable, thread-safe, a value.
- *
- * @param scale the scale
- * @param weighedOn the day of weighing
- * @param weighings the containers, one or more
+ * <p>Immutable, thread-safe, a value: equal when scale, day and containers are. Summed once, when it is made.
  */
-public record CaughtMass(Scale scale, LocalDate weighedOn, List<Weighing> weighings) {
+public final class CaughtMass {
     /** Tares that differ by more than this are worth a second look (common practice, no source). */
     private static final double UNEQUAL_TARES = 2;
 
     /** A reading may miss its test weight by this many divisions (common practice, no source). */
     private static final double DIVISIONS_OFF = 1;
 
+    private final Scale scale;
+    private final LocalDate weighedOn;
+    private final List<Weighing> weighings;
+    private final Quantity<Mass> total;
+
     /**
-     * Checks the values and copies the list.
+     * What was caught.
      *
+     * @param scale the scale
+     * @param weighedOn the day of weighing
+     * @param weighings the containers, one or more
      * @throws InvalidInputException if there is no container, a gross is beyond the scale's capacity, or nothing was
      *     caught; it names the containers
      */
-    public CaughtMass {
-        Objects.requireNonNull(scale, "scale");
-        Objects.requireNonNull(weighedOn, "weighedOn");
-        weighings = List.copyOf(weighings);
-        if (weighings.isEmpty()) {
+    public CaughtMass(Scale scale, LocalDate weighedOn, List<Weighing> weighings) {
+        this.scale = Objects.requireNonNull(scale, "scale");
+        this.weighedOn = Objects.requireNonNull(weighedOn, "weighedOn");
+        this.weighings = List.copyOf(weighings);
+        if (this.weighings.isEmpty()) {
             throw new InvalidInputException("containers of a catch", "one or more", "none");
         }
         double capacity = Amounts.si(Mass.class, scale.capacity());
-        for (Weighing weighing : weighings) {
+        for (Weighing weighing : this.weighings) {
             if (Comparison.isAbove(Amounts.si(Mass.class, weighing.gross()), capacity)) {
                 throw new InvalidInputException(
                         "gross of container " + weighing.container(),
@@ -55,10 +59,11 @@ public record CaughtMass(Scale scale, LocalDate weighedOn, List<Weighing> weighi
                         Amounts.format(weighing.gross()));
             }
         }
-        if (!(sum(weighings).getValue().doubleValue() > 0)) {
-            String containers = weighings.stream().map(Weighing::container).collect(Collectors.joining(", "));
+        this.total = sum(this.weighings);
+        if (!(total.getValue().doubleValue() > 0)) {
+            String containers = this.weighings.stream().map(Weighing::container).collect(Collectors.joining(", "));
             throw new InvalidInputException(
-                    "caught mass in container " + containers, "greater than 0", Amounts.format(sum(weighings)));
+                    "caught mass in container " + containers, "greater than 0", Amounts.format(total));
         }
     }
 
@@ -81,7 +86,34 @@ public record CaughtMass(Scale scale, LocalDate weighedOn, List<Weighing> weighi
      * @return the sum of gross − tare, in the unit of the first gross
      */
     public Quantity<Mass> total() {
-        return sum(weighings);
+        return total;
+    }
+
+    /**
+     * The scale.
+     *
+     * @return the scale
+     */
+    public Scale scale() {
+        return scale;
+    }
+
+    /**
+     * The day of weighing.
+     *
+     * @return the day
+     */
+    public LocalDate weighedOn() {
+        return weighedOn;
+    }
+
+    /**
+     * The containers.
+     *
+     * @return the containers, one or more
+     */
+    public List<Weighing> weighings() {
+        return weighings;
     }
 
     /**
@@ -133,5 +165,28 @@ public record CaughtMass(Scale scale, LocalDate weighedOn, List<Weighing> weighi
             }
         }
         return List.copyOf(findings);
+    }
+
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof CaughtMass that
+                && scale.equals(that.scale)
+                && weighedOn.equals(that.weighedOn)
+                && weighings.equals(that.weighings);
+    }
+
+    @Override
+    public int hashCode() {
+        return Objects.hash(scale, weighedOn, weighings);
+    }
+
+    /**
+     * The mass and where it was weighed.
+     *
+     * @return for example "161.5 lb on scale platform, 2026-10-19"
+     */
+    @Override
+    public String toString() {
+        return Amounts.format(total) + " on scale " + scale.id() + ", " + weighedOn;
     }
 }

@@ -201,4 +201,23 @@ class CorrectionTest {
                 .isNotEqualTo(TO_ENTER);
         assertThat(entered).isNotEqualTo(entered.confirmedBy(later(5300, 298)));
     }
+
+    @Test
+    void aDisplayOfUnknownStepMayRoundByAThousandth() {
+        CalibrationInForce known = Runs.counted(5000, 280.1).inForce();
+        CalibrationInForce unknown = new CalibrationInForce(
+                known.spreader(), known.material(), known.opening(), known.factor(), Optional.empty());
+        Correction proposed = VerificationCatch.of(unknown, Runs.seconds(120), caught(280.1))
+                .counted(pulses(5000))
+                .assess(TOLERANCE)
+                .proposedCorrection()
+                .orElseThrow();
+
+        assertThat(proposed.toEnter()).isEqualTo(proposed.computed());
+        assertThat(codes(proposed.entered(CalibrationFactor.parse("5.6 lb/rev")).findings()))
+                .containsExactly(FindingCode.CORRECTION_UNCONFIRMED);
+        assertThat(codes(
+                        proposed.entered(CalibrationFactor.parse("5.59 lb/rev")).findings()))
+                .contains(FindingCode.READ_BACK_DIFFERS);
+    }
 }

@@ -59,4 +59,21 @@ class CaughtMassTest {
                         new Weighing("B", pounds(4.5), pounds(4.5))));
         assertRefused("containers of a catch must be one or more: none", () -> new CaughtMass(SCALE, DAY, List.of()));
     }
+
+    @Test
+    void isAValueOfScaleDayAndContainers() {
+        Weighing weighing = new Weighing("A", pounds(84.5), pounds(4));
+        CaughtMass caught = CaughtMass.of(SCALE, DAY, weighing);
+        Weighing other = new Weighing("B", pounds(84.5), pounds(4));
+
+        assertThat(caught)
+                .isEqualTo(CaughtMass.of(SCALE, DAY, weighing))
+                .hasSameHashCodeAs(CaughtMass.of(SCALE, DAY, weighing));
+        assertThat(caught)
+                .isNotEqualTo(CaughtMass.of(SCALE, DAY, other))
+                .isNotEqualTo(CaughtMass.of(SCALE, DAY.plusDays(1), weighing))
+                .isNotEqualTo(CaughtMass.of(Scale.of("S-2", SCALE.capacity(), SCALE.division()), DAY, weighing))
+                .isNotEqualTo(weighing);
+        assertThat(caught).hasToString("80.5 lb on scale S-1, " + DAY);
+    }
 }
