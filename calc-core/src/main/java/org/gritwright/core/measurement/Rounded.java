@@ -14,7 +14,8 @@ public final class Rounded {
     private Rounded() {}
 
     /**
-     * A quantity as text with a number of significant digits, trailing zeros left out, for sentences and tables.
+     * A quantity as text with a number of significant digits, trailing zeros left out, for sentences and tables. Digits
+     * before the point are never rounded away: a person may have to enter them.
      *
      * @param quantity the quantity
      * @param significantDigits 1 or more
@@ -25,7 +26,9 @@ public final class Rounded {
         if (significantDigits < 1) {
             throw new InvalidInputException("significant digits", "1 or more", String.valueOf(significantDigits));
         }
-        BigDecimal rounded = decimal(quantity).round(new MathContext(significantDigits, RoundingMode.HALF_EVEN));
+        BigDecimal exact = decimal(quantity);
+        int digits = Math.max(significantDigits, exact.precision() - exact.scale());
+        BigDecimal rounded = exact.round(new MathContext(digits, RoundingMode.HALF_EVEN));
         String number =
                 rounded.signum() == 0 ? "0" : rounded.stripTrailingZeros().toPlainString();
         String symbol = UnitSymbol.of(quantity.getUnit()).symbol();

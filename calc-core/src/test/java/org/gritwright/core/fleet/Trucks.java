@@ -30,13 +30,13 @@ import org.gritwright.core.weighing.ScaleCheck;
 import org.gritwright.units.Amounts;
 
 /** Invented trucks whose true discharge is 5.2 lb/rev at 2 in, with exact numbers. */
-final class Trucks {
-    static final LocalDate DAY = LocalDate.of(2026, 10, 19);
+public final class Trucks {
+    public static final LocalDate DAY = LocalDate.of(2026, 10, 19);
     private static final double TRUE_POUNDS_PER_REVOLUTION = 5.2;
 
     private Trucks() {}
 
-    static FleetDay day(TruckDay... trucks) {
+    public static FleetDay day(TruckDay... trucks) {
         Scale scale = Scale.of("platform", Amounts.of(1000, POUND), Amounts.of(0.5, POUND))
                 .checked(new ScaleCheck(DAY, Amounts.of(100, POUND), Amounts.of(100, POUND)));
         return new FleetDay(
@@ -51,7 +51,7 @@ final class Trucks {
     }
 
     /** A truck on which nothing was done that day. */
-    static TruckDay idle(String id) {
+    public static TruckDay idle(String id) {
         return new TruckDay(
                 id,
                 new TypedEntry(
@@ -67,7 +67,7 @@ final class Trucks {
                 Optional.empty());
     }
 
-    static InForceEntry inForce(String value, LocalDate dated) {
+    public static InForceEntry inForce(String value, LocalDate dated) {
         return new InForceEntry(
                 Amounts.parseAny(value),
                 Optional.of(Amounts.parseAny("0.01 lb/rev")),
@@ -77,7 +77,7 @@ final class Trucks {
                 Optional.empty());
     }
 
-    static TruckDay with(TruckDay truck, InForceEntry inForce) {
+    public static TruckDay with(TruckDay truck, InForceEntry inForce) {
         return new TruckDay(
                 truck.id(),
                 truck.conveyor(),
@@ -92,7 +92,7 @@ final class Trucks {
                 truck.notes());
     }
 
-    static TruckDay with(TruckDay truck, LocalDate changedOn, Change.Part part) {
+    public static TruckDay with(TruckDay truck, LocalDate changedOn, Change.Part part) {
         return new TruckDay(
                 truck.id(),
                 truck.conveyor(),
@@ -107,7 +107,7 @@ final class Trucks {
                 truck.notes());
     }
 
-    static TruckDay with(TruckDay truck, CalibrationCatchEntry... catches) {
+    public static TruckDay with(TruckDay truck, CalibrationCatchEntry... catches) {
         return new TruckDay(
                 truck.id(),
                 truck.conveyor(),
@@ -122,7 +122,7 @@ final class Trucks {
                 truck.notes());
     }
 
-    static TruckDay with(TruckDay truck, VerificationCatchEntry... catches) {
+    public static TruckDay with(TruckDay truck, VerificationCatchEntry... catches) {
         return new TruckDay(
                 truck.id(),
                 truck.conveyor(),
@@ -138,7 +138,7 @@ final class Trucks {
     }
 
     /** With three exact runs over a mile that counted 13 000 pulses each. */
-    static TruckDay withRoadSpeed(TruckDay truck, double pulsesPerMileInForce) {
+    public static TruckDay withRoadSpeed(TruckDay truck, double pulsesPerMileInForce) {
         List<CourseRunEntry> runs = IntStream.range(0, 3)
                 .mapToObj(i -> new CourseRunEntry(Amounts.of(1, MILE), Amounts.of(13_000, PULSE)))
                 .toList();
@@ -156,7 +156,7 @@ final class Trucks {
                 truck.notes());
     }
 
-    static CountEntry pulses(double pulses) {
+    public static CountEntry pulses(double pulses) {
         return new CountEntry(
                 Optional.of(Amounts.of(pulses, PULSE)),
                 Optional.empty(),
@@ -168,7 +168,7 @@ final class Trucks {
                 Optional.empty());
     }
 
-    static CatchEntry entry(int hour, double openingInches, double netPounds, Optional<CountEntry> counted) {
+    public static CatchEntry entry(int hour, double openingInches, double netPounds, Optional<CountEntry> counted) {
         return new CatchEntry(
                 OffsetDateTime.of(DAY, LocalTime.of(hour, 0), ZoneOffset.ofHours(-5)),
                 Optional.empty(),
@@ -182,20 +182,21 @@ final class Trucks {
     }
 
     /** An exact calibration catch of 30 revolutions. */
-    static CalibrationCatchEntry calibrationCatch(int hour, double openingInches) {
+    public static CalibrationCatchEntry calibrationCatch(int hour, double openingInches) {
         double net = 30 * TRUE_POUNDS_PER_REVOLUTION * openingInches / 2;
         return new CalibrationCatchEntry(
                 entry(hour, openingInches, net, Optional.of(pulses(3000))), true, Coasting.IN_BOTH);
     }
 
     /** A catch at 300 lb/mi and 30 mph that counted some revolutions and caught what they truly discharge. */
-    static VerificationCatchEntry verificationCatch(int hour, String inForce, double seconds, double revolutions) {
+    public static VerificationCatchEntry verificationCatch(
+            int hour, String inForce, double seconds, double revolutions) {
         Optional<CountEntry> counted = Optional.of(pulses(Math.rint(revolutions * 100)));
-        double net = Math.rint(revolutions * 100) / 100 * TRUE_POUNDS_PER_REVOLUTION;
+        double net = Math.rint(Math.rint(revolutions * 100) * TRUE_POUNDS_PER_REVOLUTION) / 100;
         return verificationCatch(inForce, seconds, entry(hour, 2, net, counted));
     }
 
-    static VerificationCatchEntry verificationCatch(String inForce, double seconds, CatchEntry entry) {
+    public static VerificationCatchEntry verificationCatch(String inForce, double seconds, CatchEntry entry) {
         Quantity<?> factor = Amounts.parseAny(inForce);
         return new VerificationCatchEntry(
                 entry,

@@ -1,0 +1,145 @@
+package org.gritwright.core.record;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.gritwright.core.fleet.Trucks.calibrationCatch;
+import static org.gritwright.core.fleet.Trucks.idle;
+import static org.gritwright.core.fleet.Trucks.verificationCatch;
+import static org.gritwright.core.fleet.Trucks.with;
+import static org.gritwright.core.fleet.Trucks.withRoadSpeed;
+
+import java.io.IOException;
+import java.time.LocalDate;
+import java.util.Optional;
+import javax.measure.Quantity;
+import javax.measure.quantity.Length;
+import org.gritwright.core.fleet.FleetAssessor;
+import org.gritwright.core.fleet.FleetDay;
+import org.gritwright.core.fleet.MassProof;
+import org.gritwright.core.fleet.NextStep;
+import org.gritwright.core.fleet.RoadProof;
+import org.gritwright.core.fleet.TruckAssessment;
+import org.gritwright.core.fleet.TruckDay;
+import org.gritwright.core.fleet.Trucks;
+import org.gritwright.core.spreader.BuiltInTypes;
+import org.gritwright.core.verification.Correction;
+import org.gritwright.core.verification.Verdict;
+import org.gritwright.units.Amounts;
+import org.gritwright.units.InvalidInputException;
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
+
+@Tag("jackson")
+class CalibrationRecordTest {
+    private static final FleetAssessor ASSESSOR = FleetAssessor.of(BuiltInTypes.registry());
+
+    /** A truck on which everything was done: calibrated, found off, corrected, run for two times, driven. */
+    private static final TruckDay TRUCK = withRoadSpeed(
+            with(
+                    with(idle("T-01"), calibrationCatch(7, 2), calibrationCatch(8, 2)),
+                    verificationCatch(9, "5.5 lb/rev", 120, 54.5),
+                    verificationCatch(10, "5.2 lb/rev", 120, 57.6)),
+            13_650);
+
+    private static final FleetDay DAY = Trucks.day(TRUCK, idle("T-02"));
+    private static final TruckAssessment ASSESSMENT = ASSESSOR.assess(DAY).get(0);
+    private static final CalibrationRecord RECORD = CalibrationRecord.of(DAY, ASSESSMENT);
+
+    @Test
+    void holdsWhatWasEnteredForThisTruckSoThatItCanBeComputedAgain() {
+        assertThat(RECORD.entered().trucks()).containsExactly(TRUCK);
+        TruckAssessment again = ASSESSOR.assess(RECORD.entered()).get(0);
+        assertThat(CalibrationRecord.of(RECORD.entered(), again)).isEqualTo(RECORD);
+    }
+
+    @Test
+    void holdsWhatCameOut() {
+        assertThat(RECORD.refusal()).isEmpty();
+        assertThat(RECORD.calibrations()).hasSize(1);
+        CalibrationOutcome calibration = RECORD.calibrations().get(0);
+        assertThat(calibration.dischargePerRevolution())
+                .isEqualTo(ASSESSMENT
+                        .calibrations()
+                        .get(0)
+                        .dischargePerRevolution()
+                        .value());
+        assertThat(calibration.catches()).isEqualTo(Amounts.parseAny("2"));
+        assertThat(calibration.standardUncertainty()).isPresent();
+        assertThat(calibration.opening()).contains(inches("2 in"));
+
+        assertThat(RECORD.verifications())
+                .extracting(VerificationOutcome::verdict)
+                .containsExactly(Verdict.OUTSIDE_TOLERANCE, Verdict.WITHIN_TOLERANCE);
+        VerificationOutcome first = RECORD.verifications().get(0);
+        assertThat(first.inForce()).isEqualTo(Amounts.parseAny("5.5 lb/rev"));
+        assertThat(first.caught()).isEqualTo(Amounts.parseAny("283.4 lb"));
+        assertThat(first.testDistance()).isEqualTo(Amounts.parseAny("1 mi"));
+
+        CorrectionOutcome correction = RECORD.corrections().get(0);
+        assertThat(correction.asFound()).isEqualTo(Amounts.parseAny("5.5 lb/rev"));
+        assertThat(correction.toEnter()).isEqualTo(Amounts.parseAny("5.2 lb/rev"));
+        assertThat(correction.asLeft()).contains(Amounts.parseAny("5.2 lb/rev"));
+        assertThat(correction.status()).isEqualTo(Correction.Status.CONFIRMED);
+        assertThat(correction.material()).isEqualTo("salt");
+
+        assertThat(RECORD.roadSpeed().orElseThrow().measured()).isEqualTo(Amounts.parseAny("13000 pulse/mi"));
+        assertThat(RECORD.massProof()).isEqualTo(MassProof.PROVEN);
+        assertThat(RECORD.roadProof()).isEqualTo(RoadProof.NOT_PROVEN);
+        assertThat(RECORD.nextStep()).isEqualTo(NextStep.MEND_ROAD_SPEED);
+        assertThat(RECORD.findings()).isEqualTo(ASSESSMENT.findings());
+        assertThat(RECORD.signOff()).isEmpty();
+    }
+
+    private static Quantity<Length> inches(String text) {
+        return Amounts.parse(Length.class, text);
+    }
+
+    @Test
+    void holdsWhatAStartLosesWhereTwoRunTimesTell() {
+        TruckDay slow = with(
+                idle("T-01"),
+                verificationCatch(9, "5.2 lb/rev", 60, 300 / 5.2 / 120 * 54),
+                verificationCatch(10, "5.2 lb/rev", 120, 300 / 5.2 / 120 * 114));
+        FleetDay day = Trucks.day(slow);
+        CalibrationRecord record =
+                CalibrationRecord.of(day, ASSESSOR.assess(day).get(0));
+        assertThat(record.startUps()).hasSize(1);
+        assertThat(record.startUps().get(0).opening()).contains(inches("2 in"));
+        assertThat(record.startUps().get(0).steadyErrorUncertainty()).isEmpty();
+    }
+
+    @Test
+    void aSignedRecordReadsBackWithItsSignature() throws IOException, RejectedDocumentException {
+        SignOff signature = new SignOff("L. Marsh", Optional.of("fleet technician"), LocalDate.of(2026, 10, 20));
+        CalibrationRecord signed = RECORD.signedBy(signature);
+        assertThat(signed.signOff()).contains(signature);
+        assertThat(DocumentLawsTest.read(Document.CALIBRATION_RECORD, Document.CALIBRATION_RECORD.toText(signed)))
+                .isEqualTo(signed);
+    }
+
+    @Test
+    void aSignatureWithoutNameIsRefused() {
+        assertThatThrownBy(() -> new SignOff(" ", Optional.empty(), LocalDate.EPOCH))
+                .isInstanceOf(InvalidInputException.class)
+                .hasMessageStartingWith("name of who signs off");
+    }
+
+    @Test
+    void aRecordIsOfExactlyOneTruck() {
+        assertThatThrownBy(() -> new CalibrationRecord(
+                        DAY,
+                        RECORD.refusal(),
+                        RECORD.calibrations(),
+                        RECORD.verifications(),
+                        RECORD.corrections(),
+                        RECORD.startUps(),
+                        RECORD.roadSpeed(),
+                        RECORD.massProof(),
+                        RECORD.roadProof(),
+                        RECORD.nextStep(),
+                        RECORD.findings(),
+                        RECORD.signOff()))
+                .isInstanceOf(InvalidInputException.class)
+                .hasMessage("trucks of a calibration record must be exactly one: 2");
+    }
+}
