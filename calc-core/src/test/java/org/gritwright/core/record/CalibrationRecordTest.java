@@ -2,6 +2,7 @@ package org.gritwright.core.record;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
 import static org.gritwright.core.fleet.Trucks.calibrationCatch;
 import static org.gritwright.core.fleet.Trucks.idle;
 import static org.gritwright.core.fleet.Trucks.verificationCatch;
@@ -26,6 +27,7 @@ import org.gritwright.core.verification.Correction;
 import org.gritwright.core.verification.Verdict;
 import org.gritwright.units.Amounts;
 import org.gritwright.units.InvalidInputException;
+import org.gritwright.units.SpreadingUnits;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
@@ -73,7 +75,7 @@ class CalibrationRecordTest {
         VerificationOutcome first = RECORD.verifications().get(0);
         assertThat(first.inForce()).isEqualTo(Amounts.parseAny("5.5 lb/rev"));
         assertThat(first.caught()).isEqualTo(Amounts.parseAny("283.4 lb"));
-        assertThat(first.testDistance()).isEqualTo(Amounts.parseAny("1 mi"));
+        assertThat(Amounts.in(first.testDistance(), SpreadingUnits.MILE)).isCloseTo(1, within(1e-12));
 
         CorrectionOutcome correction = RECORD.corrections().get(0);
         assertThat(correction.asFound()).isEqualTo(Amounts.parseAny("5.5 lb/rev"));
@@ -82,7 +84,8 @@ class CalibrationRecordTest {
         assertThat(correction.status()).isEqualTo(Correction.Status.CONFIRMED);
         assertThat(correction.material()).isEqualTo("salt");
 
-        assertThat(RECORD.roadSpeed().orElseThrow().measured()).isEqualTo(Amounts.parseAny("13000 pulse/mi"));
+        assertThat(Amounts.in(RECORD.roadSpeed().orElseThrow().measured(), SpreadingUnits.PULSE_PER_MILE))
+                .isCloseTo(13_000, within(1e-8));
         assertThat(RECORD.massProof()).isEqualTo(MassProof.PROVEN);
         assertThat(RECORD.roadProof()).isEqualTo(RoadProof.NOT_PROVEN);
         assertThat(RECORD.nextStep()).isEqualTo(NextStep.MEND_ROAD_SPEED);
