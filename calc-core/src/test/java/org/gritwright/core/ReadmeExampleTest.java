@@ -2,6 +2,7 @@ package org.gritwright.core;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.ByteArrayInputStream;
 import java.io.File;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -12,6 +13,13 @@ import java.util.Objects;
 import java.util.spi.ToolProvider;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.gritwright.core.fleet.FleetAssessor;
+import org.gritwright.core.fleet.FleetDay;
+import org.gritwright.core.fleet.NextStep;
+import org.gritwright.core.fleet.TruckAssessment;
+import org.gritwright.core.record.Document;
+import org.gritwright.core.spreader.BuiltInTypes;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -48,5 +56,17 @@ class ReadmeExampleTest {
         String printed = new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
         assertThat(process.waitFor()).as(printed).isZero();
         assertThat(printed.strip()).isEqualTo(block("example output"));
+    }
+
+    @Test
+    @Tag("jackson")
+    void theReadmesDocumentIsReadAndComputed() throws Exception {
+        byte[] document = block("document").getBytes(StandardCharsets.UTF_8);
+        FleetDay day = Document.FLEET_DAY.read(new ByteArrayInputStream(document));
+        assertThat(FleetAssessor.of(BuiltInTypes.registry()).assess(day))
+                .singleElement()
+                .satisfies(truck -> assertThat(truck.refusal()).isEmpty())
+                .extracting(TruckAssessment::nextStep)
+                .isEqualTo(NextStep.VERIFY);
     }
 }
