@@ -97,6 +97,6 @@ public record ApparentFill(double value, FillLimits limits, List<String> slips) 
                         "fill", quantity(),
                         "lowest", Amounts.of(lowest, SpreadingUnits.ONE),
                         "highest", Amounts.of(highest, SpreadingUnits.ONE)),
-                Map.of("slips", slips.isEmpty() ? "no single slip does" : String.join("; ", slips))));
+                Map.of("slips", slips.isEmpty() ? "none" : String.join("; ", slips))));
     }
 }

@@ -24,7 +24,7 @@ public enum FindingCode {
     FILL_IMPLAUSIBLE(
             Severity.WARNING,
             false,
-            "The apparent fill {fill} is outside the usual {lowest} to {highest}. Any one of these would make it usual:"
+            "The apparent fill {fill} is outside the usual {lowest} to {highest}. Single slips that would make it usual:"
                     + " {slips}."),
     /** The apparent fill can't be: an input is wrong. */
     FILL_IMPOSSIBLE(
@@ -82,6 +82,12 @@ public enum FindingCode {
     /** A corrected calibration that no independent catch has proven. */
     CORRECTION_UNCONFIRMED(
             Severity.WARNING, false, "The corrected calibration is unconfirmed until an independent catch passes."),
+    /** Two verification catches with one calibration say different things. */
+    CATCHES_DISAGREE(
+            Severity.ERROR,
+            true,
+            "An earlier catch with this calibration called for a correction, a later one passes with {error}: find out"
+                    + " which is right."),
     /** The display holds something other than the value that was to be entered. */
     READ_BACK_DIFFERS(Severity.ERROR, false, "The display reads back {readBack}, but {toEnter} was to be entered."),
     /** Two run times show mass lost at each start. */
@@ -100,6 +106,9 @@ public enum FindingCode {
                     + " {effect}."),
     /** Nobody has checked the road-speed value. */
     ROAD_SPEED_NOT_CHECKED(Severity.NOTE, false, "The road-speed value was not checked."),
+    /** The tyres were changed after the road-speed value was last checked. */
+    ROAD_SPEED_BEFORE_CHANGE(
+            Severity.WARNING, false, "The road-speed value was not checked since the tyres were changed on {changed}."),
     /** The calibration was made for an earlier season. */
     CALIBRATION_BEFORE_SEASON(
             Severity.WARNING, false, "The calibration of {calibrated} is older than the season that starts {season}."),

@@ -1,15 +1,14 @@
 package org.gritwright.core.fleet;
 
 import java.time.LocalDate;
-import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.EnumSet;
-import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Supplier;
 import java.util.stream.Stream;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
@@ -32,10 +31,8 @@ import org.gritwright.core.spreader.Spreader;
 import org.gritwright.core.verification.Correction;
 import org.gritwright.core.verification.RoadSpeedCheck;
 import org.gritwright.core.verification.RoadSpeedRun;
-import org.gritwright.core.verification.StartUp;
 import org.gritwright.core.verification.TestRun;
 import org.gritwright.core.verification.Verdict;
-import org.gritwright.core.verification.Verification;
 import org.gritwright.core.verification.VerificationCatch;
 import org.gritwright.core.weighing.CaughtMass;
 import org.gritwright.core.weighing.Weighing;
@@ -43,10 +40,6 @@ import org.gritwright.units.InvalidInputException;
 
 /** Turns one truck's entries into calibrations, verifications and what to do next. */
 final class TruckAssessor {
-
-    /** What a calibration is for. */
-    private record Place(String material, Optional<Quantity<Length>> opening) {}
-
     private final FleetAssessor settings;
     private final Yard yard;
     private final TruckDay truck;
@@ -60,44 +53,66 @@ final class TruckAssessor {
     }
 
     TruckAssessment assess() {
-        List<Calibration> calibrations = calibrations();
-        List<Finding> standing =
-                calibrations.stream().flatMap(c -> c.findings().stream()).toList();
-        List<Verification> verifications = verifications(standing);
-        List<Proof> proofs = proofs(verifications);
-        List<Correction> corrections =
-                proofs.stream().flatMap(p -> p.correction().stream()).toList();
-        List<StartUp> startUps =
-                proofs.stream().flatMap(p -> p.startUp().stream()).toList();
+        requireNotAfterTheDay();
+        List<PlaceAssessment> places = places();
         Optional<RoadSpeedCheck> roadSpeed = truck.roadSpeed().map(this::roadSpeed);
+        Optional<Finding> changedTyres = changedTyres();
+        List<Finding> age = age(places);
 
-        Set<Finding> findings = new LinkedHashSet<>(standing);
-        verifications.forEach(v -> findings.addAll(v.findings()));
-        corrections.forEach(c -> findings.addAll(c.findings()));
-        startUps.forEach(s -> findings.addAll(s.findings()));
+        Set<Finding> findings = new LinkedHashSet<>();
+        places.forEach(p -> findings.addAll(p.findings()));
         roadSpeed.ifPresentOrElse(
                 r -> findings.addAll(r.findings()), () -> findings.add(Finding.of(FindingCode.ROAD_SPEED_NOT_CHECKED)));
-        List<Finding> age = age(corrections);
+        changedTyres.ifPresent(findings::add);
         findings.addAll(age);
 
-        MassProof massProof = massProof(proofs);
-        RoadProof roadProof = roadSpeed
-                .map(r -> r.verdict() == Verdict.WITHIN_TOLERANCE ? RoadProof.PROVEN : RoadProof.NOT_PROVEN)
-                .orElse(RoadProof.NOT_CHECKED);
-        List<Finding> current = new ArrayList<>(standing);
-        proofs.forEach(p -> current.addAll(p.currentFindings()));
+        MassProof massProof = massProof(places);
+        RoadProof roadProof = changedTyres.isPresent()
+                ? RoadProof.NOT_CHECKED
+                : roadSpeed
+                        .map(r -> r.verdict() == Verdict.WITHIN_TOLERANCE ? RoadProof.PROVEN : RoadProof.NOT_PROVEN)
+                        .orElse(RoadProof.NOT_CHECKED);
+        List<Finding> current =
+                places.stream().flatMap(p -> p.currentFindings().stream()).toList();
+        List<Correction> corrections =
+                places.stream().flatMap(p -> p.correction().stream()).toList();
         return new TruckAssessment(
                 truck,
                 Optional.empty(),
-                calibrations,
-                verifications,
+                places.stream().flatMap(p -> p.calibration().stream()).toList(),
+                places.stream()
+                        .flatMap(p -> p.verifications().stream())
+                        .sorted(Comparator.comparing(PlaceAssessment.Timed::at))
+                        .map(PlaceAssessment.Timed::verification)
+                        .toList(),
                 corrections,
-                startUps,
+                places.stream().flatMap(p -> p.startUp().stream()).toList(),
                 roadSpeed,
                 massProof,
                 roadProof,
                 nextStep(current, corrections, massProof, roadProof, !age.isEmpty()),
                 List.copyOf(findings));
+    }
+
+    /** A date after the day is a slip of the pen that would make an old calibration look new. */
+    private void requireNotAfterTheDay() {
+        truck.inForce().ifPresent(i -> requireNotAfterTheDay("date of the calibration in force", i.dated()));
+        truck.roadSpeed().ifPresent(r -> requireNotAfterTheDay("date of the road-speed check", r.on()));
+        truck.changes().forEach(c -> requireNotAfterTheDay("date of a change", c.on()));
+        catchEntries().forEach(e -> requireNotAfterTheDay("date of a catch", e.at().toLocalDate()));
+    }
+
+    private void requireNotAfterTheDay(String field, LocalDate date) {
+        LocalDate day = yard.day().day();
+        if (date.isAfter(day)) {
+            throw new InvalidInputException(field, "not after the day, " + day, date.toString());
+        }
+    }
+
+    private Stream<CatchEntry> catchEntries() {
+        return Stream.concat(
+                truck.calibrationCatches().stream().map(CalibrationCatchEntry::entry),
+                truck.verificationCatches().stream().map(VerificationCatchEntry::entry));
     }
 
     private Spreader spreader() {
@@ -121,32 +136,61 @@ final class TruckAssessor {
         return new CaughtMass(yard.scale(entry.scale()), entry.at().toLocalDate(), weighings);
     }
 
-    /** One calibration for each material and gate opening, as the mean over different openings belongs to none. */
-    private List<Calibration> calibrations() {
-        Map<Place, List<CalibrationCatch>> byPlace = new LinkedHashMap<>();
-        for (CalibrationCatchEntry one : truck.calibrationCatches()) {
-            CatchEntry entry = one.entry();
-            CountEntry counted = entry.counted()
-                    .orElseThrow(() -> new InvalidInputException("count of a calibration catch", "given", "nothing"));
-            byPlace.computeIfAbsent(new Place(entry.material(), entry.opening()), place -> new ArrayList<>())
-                    .add(new CalibrationCatch(
-                            caught(entry), counted.count(), entry.opening(), one.primed(), one.coasting()));
-        }
-        List<Calibration> calibrations = new ArrayList<>();
-        byPlace.forEach((place, catches) -> calibrations.add(Calibration.from(
-                spreader,
-                yard.material(place.material()),
-                catches,
-                settings.estimator(),
-                settings.limits().catches())));
-        return calibrations;
+    private List<PlaceAssessment> places() {
+        return catchEntries().map(Place::of).distinct().map(this::place).toList();
     }
 
-    private List<Verification> verifications(List<Finding> standing) {
-        return truck.verificationCatches().stream()
-                .sorted(Comparator.comparing(v -> v.entry().at()))
-                .map(v -> verificationCatch(v).assess(yard.tolerance(), settings.limits(), standing))
+    private PlaceAssessment place(Place place) {
+        List<CalibrationCatchEntry> calibrationCatches = truck.calibrationCatches().stream()
+                .filter(one -> Place.of(one.entry()).equals(place))
                 .toList();
+        Optional<Calibration> calibration =
+                calibrationCatches.isEmpty() ? Optional.empty() : Optional.of(calibration(calibrationCatches));
+        List<Finding> standing = calibration.map(Calibration::findings).orElse(List.of());
+        List<PlaceAssessment.Timed> verifications = truck.verificationCatches().stream()
+                .filter(one -> Place.of(one.entry()).equals(place))
+                .sorted(Comparator.comparing(one -> one.entry().at()))
+                .map(one -> new PlaceAssessment.Timed(
+                        one.entry().at(),
+                        naming(one.entry(), () -> verificationCatch(one))
+                                .assess(yard.tolerance(), settings.limits(), standing)))
+                .toList();
+        return new PlaceAssessment(
+                calibration,
+                calibrationCatches.stream().map(one -> one.entry().at()).max(Comparator.naturalOrder()),
+                verifications,
+                yard.tolerance());
+    }
+
+    /** Of catches at one place, whose openings may be written in different units. */
+    private Calibration calibration(List<CalibrationCatchEntry> entries) {
+        CatchEntry first = entries.get(0).entry();
+        List<CalibrationCatch> catches = entries.stream()
+                .map(one -> naming(one.entry(), () -> calibrationCatch(one, first.opening())))
+                .toList();
+        return Calibration.from(
+                spreader,
+                yard.material(first.material()),
+                catches,
+                settings.estimator(),
+                settings.limits().catches());
+    }
+
+    private CalibrationCatch calibrationCatch(CalibrationCatchEntry one, Optional<Quantity<Length>> opening) {
+        CountEntry counted = one.entry()
+                .counted()
+                .orElseThrow(() -> new InvalidInputException("count of a calibration catch", "given", "nothing"));
+        return new CalibrationCatch(caught(one.entry()), counted.count(), opening, one.primed(), one.coasting());
+    }
+
+    /** Containers have the same names in every catch: a refusal says which catch it is about. */
+    private static <T> T naming(CatchEntry entry, Supplier<T> reading) {
+        try {
+            return reading.get();
+        } catch (InvalidInputException e) {
+            throw new InvalidInputException(
+                    "catch of " + entry.at().toLocalTime() + ": " + e.field(), e.accepted(), e.value());
+        }
     }
 
     private VerificationCatch verificationCatch(VerificationCatchEntry one) {
@@ -174,19 +218,6 @@ final class TruckAssessor {
         return result;
     }
 
-    /** Verifications of one material and gate opening belong together: a correction of one says nothing of another. */
-    private List<Proof> proofs(List<Verification> inOrder) {
-        Map<Place, List<Verification>> byPlace = new LinkedHashMap<>();
-        for (Verification one : inOrder) {
-            CalibrationInForce inForce = one.source().inForce();
-            Place place = new Place(inForce.material().name(), inForce.opening());
-            byPlace.computeIfAbsent(place, key -> new ArrayList<>()).add(one);
-        }
-        return byPlace.values().stream()
-                .map(one -> Proof.of(one, yard.tolerance()))
-                .toList();
-    }
-
     private RoadSpeedCheck roadSpeed(RoadSpeedEntry entry) {
         List<RoadSpeedRun> runs = entry.runs().stream()
                 .map(r -> new RoadSpeedRun(r.course(), r.pulses()))
@@ -194,32 +225,38 @@ final class TruckAssessor {
         return RoadSpeedCheck.of(runs, entry.inForce(), yard.tolerance());
     }
 
-    /**
-     * Findings about the value in force when the day began; none if the day renewed it. A change of tyres is a matter of
-     * the road speed, which a later check of it settles.
-     */
-    private List<Finding> age(List<Correction> corrections) {
-        boolean renewed = !truck.calibrationCatches().isEmpty()
-                || corrections.stream().anyMatch(c -> c.asLeft().isPresent());
-        if (truck.inForce().isEmpty() || renewed) {
-            return List.of();
-        }
-        Optional<LocalDate> roadSpeedChecked = truck.roadSpeed().map(RoadSpeedEntry::on);
+    /** Findings about the value that the display holds, by the day on which it was last made new. */
+    private List<Finding> age(List<PlaceAssessment> places) {
+        Stream<LocalDate> renewals = places.stream().flatMap(p -> p.renewedOn().stream());
+        Stream<LocalDate> inForce = truck.inForce().map(InForceEntry::dated).stream();
         List<Change> changes = truck.changes().stream()
+                .filter(c -> c.part() != Change.Part.TYRE)
                 .map(c -> new Change(c.on(), c.part()))
-                .filter(c -> c.part() != Change.Part.TYRE
-                        || roadSpeedChecked.isEmpty()
-                        || roadSpeedChecked.get().isBefore(c.on()))
                 .toList();
-        return CalibrationAge.findings(
-                truck.inForce().get().dated(), yard.day().seasonStart(), settings.preparation(), changes);
+        return Stream.concat(renewals, inForce)
+                .max(Comparator.naturalOrder())
+                .map(renewed ->
+                        CalibrationAge.findings(renewed, yard.day().seasonStart(), settings.preparation(), changes))
+                .orElse(List.of());
+    }
+
+    /** New tyres are a matter of the road speed: a check made before them says nothing. */
+    private Optional<Finding> changedTyres() {
+        Optional<LocalDate> checked = truck.roadSpeed().map(RoadSpeedEntry::on);
+        return truck.changes().stream()
+                .filter(c -> c.part() == Change.Part.TYRE)
+                .map(ChangeEntry::on)
+                .max(Comparator.naturalOrder())
+                .filter(changed -> checked.isEmpty() || checked.get().isBefore(changed))
+                .map(changed -> new Finding(
+                        FindingCode.ROAD_SPEED_BEFORE_CHANGE, Map.of(), Map.of("changed", changed.toString())));
     }
 
     /** A truck is as proven as the least proven of its materials and gate openings. */
-    private static MassProof massProof(List<Proof> proofs) {
+    private static MassProof massProof(List<PlaceAssessment> places) {
         Set<MassProof> found = EnumSet.noneOf(MassProof.class);
-        proofs.forEach(p -> found.add(p.massProof()));
-        return Stream.of(MassProof.NOT_PROVEN, MassProof.DELIVERY_ONLY, MassProof.PROVEN)
+        places.forEach(p -> found.add(p.massProof()));
+        return Stream.of(MassProof.NOT_PROVEN, MassProof.NOT_CHECKED, MassProof.DELIVERY_ONLY, MassProof.PROVEN)
                 .filter(found::contains)
                 .findFirst()
                 .orElse(MassProof.NOT_CHECKED);

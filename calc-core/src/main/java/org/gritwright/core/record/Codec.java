@@ -35,7 +35,7 @@ interface Codec<T> {
         try {
             return factory.apply(input);
         } catch (InvalidInputException e) {
-            problems.add(pointer, e.field() + " " + e.accepted(), e.value());
+            problems.add(pointer, e.field() + ": " + e.accepted(), e.value());
             return null;
         }
     }

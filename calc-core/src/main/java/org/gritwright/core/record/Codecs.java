@@ -13,14 +13,18 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.function.DoublePredicate;
 import java.util.function.Function;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import javax.measure.Quantity;
+import javax.measure.quantity.Dimensionless;
 import org.gritwright.core.calibration.FactorForm;
 import org.gritwright.core.measurement.Require;
 import org.gritwright.units.Amounts;
 import org.gritwright.units.InvalidInputException;
+import org.gritwright.units.SpreadingUnits;
 import org.gritwright.units.UnitSymbol;
 
 /** Codecs of plain values: texts, quantities, dates, words of a fixed choice, lists and maps. */
@@ -60,6 +64,22 @@ final class Codecs {
             Codecs::parseFactor,
             Amounts::format);
 
+    /** A tolerance, always in per cent: a bare "4" would be 400 %. */
+    static final Codec<Quantity<Dimensionless>> TOLERANCE = ofNamedText(
+            "tolerance",
+            "a percentage above 0 % and below 100 %, for example \"4 %\"",
+            "^" + NUMBER + " ?%$",
+            text -> percentage(text, "above 0 % and below 100 %", number -> number > 0 && number < 100),
+            Amounts::format);
+
+    /** A part of a whole, always in per cent. */
+    static final Codec<Quantity<Dimensionless>> PART = ofNamedText(
+            "part-of-a-whole",
+            "a percentage from 0 % to 100 %, for example \"80 %\"",
+            "^" + NUMBER + " ?%$",
+            text -> percentage(text, "from 0 % to 100 %", number -> number >= 0 && number <= 100),
+            Amounts::format);
+
     static final Codec<Boolean> BOOLEAN = ofWord("true or false", "boolean", Map.of("true", true, "false", false));
 
     /** A small whole number without a unit: a version. */
@@ -86,6 +106,15 @@ final class Codecs {
     };
 
     private Codecs() {}
+
+    private static Quantity<Dimensionless> percentage(String text, String limits, DoublePredicate accepted) {
+        Quantity<Dimensionless> value = Amounts.parse(Dimensionless.class, text);
+        if (!value.getUnit().equals(SpreadingUnits.PERCENT)
+                || !accepted.test(value.getValue().doubleValue())) {
+            throw new InvalidInputException("percentage", limits + ", written with %", "\"" + text + "\"");
+        }
+        return value;
+    }
 
     private static boolean isFactor(Class<?> kind) {
         return Arrays.stream(FactorForm.values()).anyMatch(form -> form.kind().equals(kind));
@@ -271,8 +300,10 @@ final class Codecs {
         };
     }
 
+    /** What a parser takes is held against the schema's own pattern as well: the reader is never the laxer of the two. */
     private static <T> Codec<T> ofText(
-            String expected, String pattern, Function<String, T> parse, Function<T, String> print) {
+            String expected, String regex, Function<String, T> parse, Function<T, String> print) {
+        Pattern pattern = Pattern.compile(regex, Pattern.DOTALL);
         return new Codec<>() {
             @Override
             public T read(JsonNode node, Pointer pointer, Problems problems) {
@@ -280,12 +311,21 @@ final class Codecs {
                     problems.add(pointer, expected, node);
                     return null;
                 }
+                T value = null;
                 try {
-                    return Codec.make(text.text(), parse, pointer, problems);
+                    value = parse.apply(text.text());
+                } catch (InvalidInputException e) {
+                    problems.add(pointer, e.field() + ": " + e.accepted(), e.value());
+                    return null;
                 } catch (DateTimeException e) {
                     problems.add(pointer, expected, node);
                     return null;
                 }
+                if (!pattern.matcher(text.text()).matches()) {
+                    problems.add(pointer, expected, node);
+                    return null;
+                }
+                return value;
             }
 
             @Override
@@ -295,7 +335,7 @@ final class Codecs {
 
             @Override
             public JsonNode describe(Schema schema) {
-                return Schema.textOf(expected, pattern);
+                return Schema.textOf(expected, regex);
             }
         };
     }

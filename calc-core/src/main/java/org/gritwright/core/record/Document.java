@@ -148,7 +148,7 @@ public final class Document<T> {
 
     /**
      * The JSON Schema (draft 2020-12) of the format, made from the same definitions that read and write it. The jar
-     * holds it as a file beside this class, named after format and version.
+     * holds it as a file in {@code META-INF/schemas}, named after format and version.
      *
      * @return the schema
      */

@@ -130,9 +130,9 @@ final class FleetDayCodecs {
         Field<Conditions, Optional<Quantity<Temperature>>> oil =
                 Field.optional("oilTemperature", Codecs.quantity(Temperature.class), Conditions::oilTemperature);
         Field<Conditions, Optional<Quantity<Dimensionless>>> level =
-                Field.optional("hopperLevel", RATIO, Conditions::hopperLevel);
+                Field.optional("hopperLevel", Codecs.PART, Conditions::hopperLevel);
         Field<Conditions, Optional<Quantity<Dimensionless>>> moisture =
-                Field.optional("moisture", RATIO, Conditions::moisture);
+                Field.optional("moisture", Codecs.PART, Conditions::moisture);
         Field<Conditions, Optional<Conditions.MoistureBasis>> basis = Field.optional(
                 "moistureBasis", Codecs.choice(Conditions.MoistureBasis.class), Conditions::moistureBasis);
         return new ObjectCodec<>(
@@ -342,7 +342,8 @@ final class FleetDayCodecs {
     private static ObjectCodec<FleetDay> fleetDay() {
         Field<FleetDay, LocalDate> day = Field.required("day", Codecs.DATE, FleetDay::day);
         Field<FleetDay, LocalDate> season = Field.required("seasonStart", Codecs.DATE, FleetDay::seasonStart);
-        Field<FleetDay, Quantity<Dimensionless>> tolerance = Field.required("tolerance", RATIO, FleetDay::tolerance);
+        Field<FleetDay, Quantity<Dimensionless>> tolerance =
+                Field.required("tolerance", Codecs.TOLERANCE, FleetDay::tolerance);
         Field<FleetDay, Optional<String>> site = Field.optional("site", Codecs.TEXT, FleetDay::site);
         Field<FleetDay, Optional<String>> technician = Field.optional("technician", Codecs.TEXT, FleetDay::technician);
         Field<FleetDay, List<Scale>> scales =

@@ -22,10 +22,6 @@ final class Problems {
         add(pointer, expected, found.describe());
     }
 
-    boolean isEmpty() {
-        return found.isEmpty();
-    }
-
     void throwIfAny() throws RejectedDocumentException {
         if (!found.isEmpty()) {
             throw new RejectedDocumentException(found);

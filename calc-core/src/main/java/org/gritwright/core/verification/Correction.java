@@ -212,11 +212,12 @@ public final class Correction {
     /**
      * What a person should know.
      *
-     * @return whether the value is unconfirmed, and whether the display holds something else than was to be entered
+     * @return whether the value is unconfirmed, and while it is, whether the display holds something else than was to be
+     *     entered; a catch that proves the value as left settles both
      */
     public List<Finding> findings() {
         List<Finding> findings = new ArrayList<>();
-        if (asLeft.isPresent() && !agrees(asLeft.get())) {
+        if (status() == Status.UNCONFIRMED && !agrees(asLeft.get())) {
             findings.add(Finding.of(
                     FindingCode.READ_BACK_DIFFERS,
                     Map.of("readBack", asLeft.get().value(), "toEnter", toEnter.value())));

@@ -5,6 +5,7 @@ import javax.measure.quantity.Dimensionless;
 import org.gritwright.core.measurement.Comparison;
 import org.gritwright.core.measurement.Require;
 import org.gritwright.units.Amounts;
+import org.gritwright.units.InvalidInputException;
 import org.gritwright.units.SpreadingUnits;
 
 /**
@@ -12,16 +13,19 @@ import org.gritwright.units.SpreadingUnits;
  * spreaders (a university fact sheet on rotary spreaders, UMass turf programme, accepts ±5 %). Immutable, thread-safe,
  * a value.
  *
- * @param limit the limit, greater than zero, itself accepted
+ * @param limit the limit, greater than zero and below 100 %, itself accepted
  */
 public record Tolerance(Quantity<Dimensionless> limit) {
     /**
      * Checks the limit.
      *
-     * @throws org.gritwright.units.InvalidInputException if it is not greater than zero
+     * @throws org.gritwright.units.InvalidInputException if it is not greater than zero or not below 100 %
      */
     public Tolerance {
         Require.positive("tolerance", Dimensionless.class, limit);
+        if (!(Amounts.si(Dimensionless.class, limit) < 1)) {
+            throw new InvalidInputException("tolerance", "below 100 %", Amounts.format(limit));
+        }
     }
 
     /**
@@ -29,7 +33,7 @@ public record Tolerance(Quantity<Dimensionless> limit) {
      *
      * @param percent for example 4 for ±4 %
      * @return the tolerance
-     * @throws org.gritwright.units.InvalidInputException if it is not greater than zero
+     * @throws org.gritwright.units.InvalidInputException if it is not greater than zero or not below 100 %
      */
     public static Tolerance percent(double percent) {
         return new Tolerance(Amounts.of(percent, SpreadingUnits.PERCENT));

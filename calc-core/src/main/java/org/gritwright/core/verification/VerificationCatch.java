@@ -115,8 +115,11 @@ public record VerificationCatch(
      * Whether this is the discharge of another catch, one with a count or a displayed mass, whatever calibration they
      * are held against. Without a count the displayed mass tells: as it was, or as another calibration would have shown
      * the same revolutions.
+     *
+     * @param evidence another catch
+     * @return true if both are one discharge, written down twice
      */
-    boolean isSameDischarge(VerificationCatch evidence) {
+    public boolean isSameDischarge(VerificationCatch evidence) {
         if (!run.equals(evidence.run) || !caught.equals(evidence.caught) || !counted.equals(evidence.counted)) {
             return false;
         }

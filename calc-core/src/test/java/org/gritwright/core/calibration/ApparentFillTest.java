@@ -145,8 +145,8 @@ class ApparentFillTest {
                 .isEqualTo("The apparent fill 0.17 is outside the possible 0.3 to 1.3: an input is wrong. Any one of"
                         + " these would make it usual: this; that.");
         assertThat(findingAt(0.4).orElseThrow().sentence())
-                .isEqualTo("The apparent fill 0.4 is outside the usual 0.5 to 1.15. Any one of these would make it"
-                        + " usual: no single slip does.");
+                .isEqualTo("The apparent fill 0.4 is outside the usual 0.5 to 1.15. Single slips that would make it"
+                        + " usual: none.");
     }
 
     @ParameterizedTest

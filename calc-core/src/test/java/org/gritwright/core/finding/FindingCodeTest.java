@@ -35,11 +35,13 @@ class FindingCodeTest {
             "open-loop",
             "correction-too-large",
             "correction-unconfirmed",
+            "catches-disagree",
             "read-back-differs",
             "start-up-loss",
             "steady-flow-off",
             "road-speed-off",
             "road-speed-not-checked",
+            "road-speed-before-change",
             "calibration-before-season",
             "calibration-before-change");
 
@@ -64,7 +66,8 @@ class FindingCodeTest {
                         FindingCode.CATCHES_SCATTER,
                         FindingCode.CONVEYOR_NOT_PRIMED,
                         FindingCode.COASTING_MISMATCH,
-                        FindingCode.COUNT_AND_DISPLAY_DISAGREE);
+                        FindingCode.COUNT_AND_DISPLAY_DISAGREE,
+                        FindingCode.CATCHES_DISAGREE);
     }
 
     @ParameterizedTest

@@ -109,7 +109,7 @@ class FleetAssessorTest {
     @Test
     void anotherValueThanTheProposedOneIsAFault() {
         VerificationCatchEntry asFound = verificationCatch(9, "5.5 lb/rev", 120, 54.5);
-        VerificationCatchEntry wrongly = verificationCatch(10, "5.25 lb/rev", 120, 57.1);
+        VerificationCatchEntry wrongly = verificationCatch("5.25 lb/rev", 120, entry(10, 2, 300, Optional.empty()));
         TruckAssessment assessment = assess(with(good(), asFound, wrongly));
         assertThat(codes(assessment)).contains(FindingCode.READ_BACK_DIFFERS);
         assertThat(assessment.nextStep()).isEqualTo(NextStep.FIND_FAULT);
@@ -254,13 +254,106 @@ class FleetAssessorTest {
     }
 
     @Test
-    void newTyresAreSettledByALaterRoadSpeedCheck() {
-        TruckDay tyres =
-                with(with(idle("T-01"), inForce("5.2 lb/rev", DAY.minusDays(20))), DAY.minusDays(3), Change.Part.TYRE);
-        assertThat(codes(assess(tyres))).contains(FindingCode.CALIBRATION_BEFORE_CHANGE);
-        assertThat(codes(assess(withRoadSpeed(tyres, 13_000)))).isEmpty();
-        TruckDay later = with(tyres, DAY.plusDays(1), Change.Part.TYRE);
-        assertThat(codes(assess(withRoadSpeed(later, 13_000)))).contains(FindingCode.CALIBRATION_BEFORE_CHANGE);
+    void newTyresAreSettledByALaterRoadSpeedCheckAndByNothingElse() {
+        TruckDay tyres = with(good(), DAY, Change.Part.TYRE);
+        assertThat(codes(assess(tyres))).as("checked on the day of the change").isEmpty();
+        TruckDay unchecked = with(
+                with(idle("T-01"), DAY.minusDays(3), Change.Part.TYRE), verificationCatch(9, "5.2 lb/rev", 120, 57.7));
+        TruckAssessment assessment = assess(with(unchecked, calibrationCatch(8, 2)));
+        assertThat(codes(assessment)).contains(FindingCode.ROAD_SPEED_BEFORE_CHANGE);
+        assertThat(assessment.roadProof()).isEqualTo(RoadProof.NOT_CHECKED);
+        assertThat(codes(assessment)).doesNotContain(FindingCode.CALIBRATION_BEFORE_CHANGE);
+    }
+
+    @Test
+    void aRoadSpeedCheckBeforeNewTyresSaysNothing() {
+        TruckDay checkedBefore = withRoadSpeed(with(idle("T-01"), DAY, Change.Part.TYRE), DAY.minusDays(1), 13_000);
+        assertThat(assess(checkedBefore).roadProof()).isEqualTo(RoadProof.NOT_CHECKED);
+    }
+
+    @Test
+    void aCalibrationBeforeARepairStaysOutOfDateWhateverElseWasCaught() {
+        TruckDay repaired =
+                with(with(idle("T-01"), inForce("5.2 lb/rev", DAY.minusDays(30))), DAY, Change.Part.HYDRAULIC);
+        CalibrationCatchEntry today = calibrationCatch(8, 2);
+        CatchEntry e = today.entry();
+        CatchEntry before = new CatchEntry(
+                e.at().minusDays(1),
+                e.operator(),
+                e.scale(),
+                e.containers(),
+                e.counted(),
+                e.opening(),
+                e.material(),
+                e.conditions(),
+                e.notes());
+        assertThat(codes(assess(with(repaired, new CalibrationCatchEntry(before, true, today.coasting())))))
+                .contains(FindingCode.CALIBRATION_BEFORE_CHANGE);
+        assertThat(codes(assess(with(repaired, today)))).doesNotContain(FindingCode.CALIBRATION_BEFORE_CHANGE);
+    }
+
+    @Test
+    void aDateAfterTheDayIsRefused() {
+        assertThat(assess(with(idle("T-01"), inForce("5.2 lb/rev", DAY.plusDays(1))))
+                        .refusal())
+                .contains("date of the calibration in force must be not after the day, 2026-10-19: 2026-10-20");
+    }
+
+    @Test
+    void theSameOpeningInOtherUnitsIsTheSamePlace() {
+        CalibrationCatchEntry inches = calibrationCatch(8, 2);
+        CatchEntry e = calibrationCatch(9, 2).entry();
+        CatchEntry metric = new CatchEntry(
+                e.at(),
+                e.operator(),
+                e.scale(),
+                e.containers(),
+                e.counted(),
+                Optional.of(Amounts.of(50.8, SpreadingUnits.MILLIMETRE)),
+                e.material(),
+                e.conditions(),
+                e.notes());
+        TruckAssessment assessment =
+                assess(with(idle("T-01"), inches, new CalibrationCatchEntry(metric, true, inches.coasting())));
+        assertThat(assessment.calibrations()).hasSize(1);
+        assertThat(assessment.calibrations().get(0).catches()).hasSize(2);
+    }
+
+    @Test
+    void theSameCatchNeverCorrectsTwice() {
+        VerificationCatchEntry found = verificationCatch(9, "5.5 lb/rev", 120, 54.5);
+        VerificationCatchEntry again = verificationCatch("5.2 lb/rev", 120, found.entry());
+        VerificationCatchEntry wrongly = verificationCatch("4.9 lb/rev", 120, found.entry());
+        TruckAssessment assessment = assess(with(good(), found, again));
+        assertThat(assessment.correction().orElseThrow().status()).isEqualTo(Correction.Status.UNCONFIRMED);
+        assertThat(assessment.nextStep()).isEqualTo(NextStep.CONFIRM_CORRECTION);
+        assertThat(assess(with(good(), found, wrongly))
+                        .correction()
+                        .orElseThrow()
+                        .toEnter())
+                .isEqualTo(CalibrationFactor.parse("5.2 lb/rev"));
+    }
+
+    @Test
+    void aCatchThatPassesWithTheValueAsFoundSpeaksAgainstTheCorrection() {
+        VerificationCatchEntry off = verificationCatch("5.2 lb/rev", 120, entry(9, 2, 320, pulsesOf(57.7)));
+        VerificationCatchEntry right = verificationCatch(10, "5.2 lb/rev", 120, 57.6);
+        TruckAssessment assessment = assess(with(good(), off, right));
+        assertThat(assessment.corrections()).isEmpty();
+        assertThat(codes(assessment)).contains(FindingCode.CATCHES_DISAGREE);
+        assertThat(assessment.nextStep()).isEqualTo(NextStep.FIND_FAULT);
+    }
+
+    private static Optional<CountEntry> pulsesOf(double revolutions) {
+        return Optional.of(Trucks.pulses(Math.rint(revolutions * 100)));
+    }
+
+    @Test
+    void aCalibrationMadeAfterTheVerificationIsYetToBeVerified() {
+        TruckAssessment assessment = assess(with(good(), calibrationCatch(15, 2)));
+        assertThat(assessment.massProof()).isEqualTo(MassProof.NOT_CHECKED);
+        assertThat(assessment.nextStep()).isEqualTo(NextStep.VERIFY);
+        assertThat(assess(with(good(), calibrationCatch(8, 2))).massProof()).isEqualTo(MassProof.PROVEN);
     }
 
     @Test
@@ -282,7 +375,8 @@ class FleetAssessorTest {
                 new CalibrationCatchEntry(
                         upsideDown, true, calibrationCatch(8, 2).coasting()));
         List<TruckAssessment> all = ASSESSOR.assess(day(bad, good()));
-        assertThat(all.get(0).refusal()).contains("gross of container pail 2 must be at least its tare, 44 lb: 3.5 lb");
+        assertThat(all.get(0).refusal())
+                .contains("catch of 08:00: gross of container pail 2 must be at least its tare, 44 lb: 3.5 lb");
         assertThat(all.get(0).nextStep()).isEqualTo(NextStep.MEND_RECORD);
         assertThat(all.get(1).nextStep()).isEqualTo(NextStep.NOTHING);
     }
@@ -320,9 +414,10 @@ class FleetAssessorTest {
                 "salt",
                 e.conditions(),
                 e.notes());
-        assertThat(refusalOf(otherScale)).isEqualTo("scale must be one of [platform]: \"kitchen\"");
+        assertThat(refusalOf(otherScale)).isEqualTo("catch of 08:00: scale must be one of [platform]: \"kitchen\"");
         assertThat(refusalOf(otherMaterial)).isEqualTo("material must be one of [salt]: \"sand\"");
-        assertThat(refusalOf(uncounted)).isEqualTo("count of a calibration catch must be given: nothing");
+        assertThat(refusalOf(uncounted))
+                .isEqualTo("catch of 08:00: count of a calibration catch must be given: nothing");
     }
 
     private static String refusalOf(CatchEntry entry) {
@@ -364,7 +459,7 @@ class FleetAssessorTest {
                 Optional.of(Amounts.of(300, SpreadingUnits.POUND)),
                 Optional.empty());
         assertThat(assess(with(idle("T-01"), withoutStep)).refusal())
-                .contains("step of the indicated mass must be given with the indicated mass: nothing");
+                .contains("catch of 09:00: step of the indicated mass must be given with the indicated mass: nothing");
         VerificationCatchEntry withStep = new VerificationCatchEntry(
                 v.entry(),
                 v.inForce(),

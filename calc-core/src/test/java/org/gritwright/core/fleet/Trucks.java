@@ -139,6 +139,10 @@ public final class Trucks {
 
     /** With three exact runs over a mile that counted 13 000 pulses each. */
     public static TruckDay withRoadSpeed(TruckDay truck, double pulsesPerMileInForce) {
+        return withRoadSpeed(truck, DAY, pulsesPerMileInForce);
+    }
+
+    static TruckDay withRoadSpeed(TruckDay truck, LocalDate on, double pulsesPerMileInForce) {
         List<CourseRunEntry> runs = IntStream.range(0, 3)
                 .mapToObj(i -> new CourseRunEntry(Amounts.of(1, MILE), Amounts.of(13_000, PULSE)))
                 .toList();
@@ -152,7 +156,7 @@ public final class Trucks {
                 truck.changes(),
                 truck.calibrationCatches(),
                 truck.verificationCatches(),
-                Optional.of(new RoadSpeedEntry(DAY, Amounts.of(pulsesPerMileInForce, PULSE_PER_MILE), runs)),
+                Optional.of(new RoadSpeedEntry(on, Amounts.of(pulsesPerMileInForce, PULSE_PER_MILE), runs)),
                 truck.notes());
     }
 

@@ -64,6 +64,13 @@ class DocumentRefusalTest {
             "day": "2026-10-19"      | "day": "2026-02-30"             | /day
             "day": "2026-10-19"      | "day": "19.10.2026"             | /day
             "tolerance": "4 %"       | "tolerance": "4 lb"             | /tolerance
+            "tolerance": "4 %"       | "tolerance": "4"                | /tolerance
+            "tolerance": "4 %"       | "tolerance": "0 %"              | /tolerance
+            "tolerance": "4 %"       | "tolerance": "-4 %"             | /tolerance
+            "tolerance": "4 %"       | "tolerance": "100 %"            | /tolerance
+            "day": "2026-10-19"      | "day": "-999999999-01-01"       | /day
+            "day": "2026-10-19"      | "day": "+12345-01-01"           | /day
+            "at": "2026-10-19T08:40:00-04:00" | "at": "2026-10-19t08:40z" | /trucks/0/calibrationCatches/0/at
             "version": 1             | "version": 0                    | /trucks/0/conveyor/version
             "version": 1             | "version": 1.0                  | /trucks/0/conveyor/version
             "width": "22 in"         | "width": "22 inches"            | /trucks/0/gate/parameters/width

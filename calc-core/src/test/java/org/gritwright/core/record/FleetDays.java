@@ -62,7 +62,7 @@ final class FleetDays {
         return Combinators.combine(
                         dates(),
                         dates(),
-                        quantities(Dimensionless.class),
+                        percentages(0.001, 99.999),
                         texts().optional(),
                         texts().optional(),
                         scales,
@@ -108,6 +108,13 @@ final class FleetDays {
     private static Arbitrary<Quantity<?>> anyQuantities() {
         return Combinators.combine(numbers(), Arbitraries.of(UnitSymbol.all()))
                 .as((value, row) -> quantity(value, row));
+    }
+
+    private static Arbitrary<Quantity<Dimensionless>> percentages(double lowest, double highest) {
+        return Arbitraries.doubles()
+                .between(lowest, highest)
+                .ofScale(3)
+                .map(value -> Amounts.of(value, SpreadingUnits.PERCENT));
     }
 
     /** A calibration value: any number in a unit of one of the four forms. */
@@ -161,8 +168,8 @@ final class FleetDays {
         return Combinators.combine(
                         quantities(RotationalSpeed.class).optional(),
                         quantities(Temperature.class).optional(),
-                        quantities(Dimensionless.class).optional(),
-                        quantities(Dimensionless.class),
+                        percentages(0, 100).optional(),
+                        percentages(0, 100),
                         Arbitraries.of(Conditions.MoistureBasis.class).optional())
                 .as((engine, oil, level, moisture, basis) ->
                         new Conditions(engine, oil, level, basis.map(b -> moisture), basis));

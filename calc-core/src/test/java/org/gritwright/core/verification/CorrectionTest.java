@@ -102,14 +102,15 @@ class CorrectionTest {
     }
 
     @Test
-    void aReadBackThatDiffersStaysKnownWhenConfirmed() {
+    void aReadBackThatDiffersIsSettledByTheCatchThatProvesIt() {
         CalibrationFactor readBack = CalibrationFactor.parse("5.61 lb/rev");
         Verification passing = VerificationCatch.of(augerInForce(5.61), Runs.seconds(120), caught(298))
                 .counted(pulses(5300))
                 .assess(TOLERANCE);
 
-        assertThat(codes(PROPOSED.entered(readBack).confirmedBy(passing).findings()))
-                .containsExactly(FindingCode.READ_BACK_DIFFERS);
+        assertThat(codes(PROPOSED.entered(readBack).findings())).contains(FindingCode.READ_BACK_DIFFERS);
+        assertThat(PROPOSED.entered(readBack).confirmedBy(passing).findings()).isEmpty();
+        assertThat(PROPOSED.entered(readBack).confirmedBy(passing).asLeft()).contains(readBack);
     }
 
     @Test

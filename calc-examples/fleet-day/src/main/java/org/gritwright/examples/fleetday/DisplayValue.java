@@ -1,9 +1,12 @@
 package org.gritwright.examples.fleetday;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import javax.measure.Quantity;
 import javax.measure.Unit;
 import org.gritwright.core.calibration.CalibrationFactor;
+import org.gritwright.core.calibration.CalibrationInForce;
 import org.gritwright.core.calibration.FactorForm;
 import org.gritwright.core.fleet.InForceEntry;
 import org.gritwright.core.fleet.TruckAssessment;
@@ -12,6 +15,8 @@ import org.gritwright.core.spreader.DriveFeedback;
 import org.gritwright.core.spreader.NoSensor;
 import org.gritwright.core.spreader.ShaftSensor;
 import org.gritwright.core.verification.Correction;
+import org.gritwright.core.verification.Verification;
+import org.gritwright.core.verification.VerificationCatch;
 import org.gritwright.units.Amounts;
 import org.gritwright.units.InvalidInputException;
 import org.gritwright.units.UnitSymbol;
@@ -31,16 +36,31 @@ record DisplayValue(
 
     static DisplayValue of(TruckAssessment truck) {
         Optional<Quantity<?>> entered = truck.truck().inForce().map(InForceEntry::value);
-        Optional<Quantity<?>> firstUsed = truck.verifications().stream()
+        List<Quantity<?>> used = new ArrayList<>();
+        truck.verifications().stream()
+                .map(Verification::source)
+                .map(VerificationCatch::inForce)
+                .filter(inForce -> isShown(truck, inForce))
+                .forEach(inForce -> used.add(inForce.factor().value()));
+        Optional<Quantity<?>> firstUsed = used.isEmpty() ? Optional.empty() : Optional.of(used.get(0));
+        Optional<Quantity<?>> lastUsed = used.isEmpty() ? Optional.empty() : Optional.of(used.get(used.size() - 1));
+        Optional<Quantity<?>> corrected = truck.corrections().stream()
+                .filter(c -> isShown(truck, c.evidence().inForce()))
                 .findFirst()
-                .map(v -> v.source().inForce().factor().value());
-        Optional<Quantity<?>> lastUsed =
-                truck.lastVerification().map(v -> v.source().inForce().factor().value());
-        Optional<Quantity<?>> corrected =
-                truck.correction().flatMap(Correction::asLeft).map(CalibrationFactor::value);
+                .flatMap(Correction::asLeft)
+                .map(CalibrationFactor::value);
         Optional<Quantity<?>> asLeft = corrected.or(() -> lastUsed).or(() -> entered);
         return new DisplayValue(
                 entered.or(() -> firstUsed), asLeft, asLeft.flatMap(value -> massPerRevolution(value, truck.truck())));
+    }
+
+    /** A display keeps a value for each material and gate opening: the one of the entry is shown, where there is one. */
+    private static boolean isShown(TruckAssessment truck, CalibrationInForce inForce) {
+        return truck.truck()
+                .inForce()
+                .map(entry -> entry.material().equals(inForce.material().name())
+                        && Openings.areSame(entry.opening(), inForce.opening()))
+                .orElse(true);
     }
 
     /** As the display holds it, or, where it keeps the calibration in another form, computed from that. */

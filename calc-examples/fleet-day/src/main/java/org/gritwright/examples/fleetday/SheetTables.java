@@ -102,7 +102,7 @@ final class SheetTables {
         List<CatchEntry> entries = truck.truck().calibrationCatches().stream()
                 .map(CalibrationCatchEntry::entry)
                 .filter(entry -> entry.material().equals(calibration.material().name())
-                        && entry.opening().equals(calibration.opening()))
+                        && Openings.areSame(entry.opening(), calibration.opening()))
                 .toList();
         List<Row> rows = new ArrayList<>();
         for (int i = 0; i < entries.size(); i++) {

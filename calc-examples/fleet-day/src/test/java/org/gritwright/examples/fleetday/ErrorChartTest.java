@@ -60,7 +60,7 @@ class ErrorChartTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"1e-9 %", "0.003 %", "0.5 %", "7 %", "99 %", "12345 %", "1e12 %"})
+    @ValueSource(strings = {"1e-9 %", "0.003 %", "0.5 %", "7 %", "99 %", "99.999 %"})
     void anyToleranceGivesAChart(String tolerance) throws IOException, RejectedDocumentException {
         assertThat(chart(day -> day.put("tolerance", tolerance)).svg()).matches("(?s)<svg.*</svg\\s*>\\s*");
     }

@@ -58,7 +58,8 @@ class FleetCsvTest {
     @Test
     void aRefusedTruckHasItsReasonAndNoNumbers() throws IOException, RejectedDocumentException {
         CSVRecord row = rows(day -> {}).get(12);
-        assertThat(row.get("record refused because")).startsWith("gross of container pail 2 must be at least");
+        assertThat(row.get("record refused because"))
+                .startsWith("catch of 15:42: gross of container pail 2 must be at least");
         assertThat(row.get("calibration error (%)")).isEmpty();
         assertThat(row.get("caught (lb)")).isEmpty();
     }

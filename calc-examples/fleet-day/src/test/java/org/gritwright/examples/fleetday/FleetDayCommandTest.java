@@ -141,7 +141,11 @@ class FleetDayCommandTest {
         Run run = Run.of(input, output);
         assertThat(run.exitCode()).isEqualTo(2);
         assertThat(run.err())
-                .contains("can't be used: 2 problems", "  /trucks/2/gearRatio: ", "  /trucks/3/colour: ")
+                .contains(
+                        "can't be used: 3 problems",
+                        "  /tolerance: ",
+                        "  /trucks/2/gearRatio: ",
+                        "  /trucks/3/colour: ")
                 .doesNotContain("\tat ", "Exception");
     }
 
@@ -151,7 +155,7 @@ class FleetDayCommandTest {
         Run run = Run.of(input, output);
         assertThat(run.exitCode()).isEqualTo(2);
         assertThat(run.err())
-                .contains("can't be used: tolerance must be greater than 0")
+                .contains("  /tolerance: expected percentage: above 0 % and below 100 %, written with %, found \"0 %\"")
                 .doesNotContain("\tat ");
     }
 

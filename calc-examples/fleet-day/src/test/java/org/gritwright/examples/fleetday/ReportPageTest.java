@@ -64,7 +64,7 @@ class ReportPageTest {
                 .contains(
                         "<b>Enter 5.68 lb/rev in place of 5.35 lb/rev, read it back, catch again.</b>",
                         "<b>Enter 12303 pulse/mi in place of 13200 pulse/mi, drive the course again.</b>",
-                        "<b>Mend the record.</b> Nothing could be computed: gross of container pail 2");
+                        "<b>Mend the record.</b> Nothing could be computed: catch of 15:42: gross of container pail 2");
     }
 
     @Test
