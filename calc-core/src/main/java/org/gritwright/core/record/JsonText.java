@@ -8,6 +8,7 @@ import com.fasterxml.jackson.core.JsonParser;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.core.JsonToken;
 import com.fasterxml.jackson.core.StreamReadConstraints;
+import com.fasterxml.jackson.core.StreamReadFeature;
 import com.fasterxml.jackson.core.StreamWriteFeature;
 import com.fasterxml.jackson.core.util.DefaultIndenter;
 import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
@@ -37,19 +38,15 @@ final class JsonText {
      */
     static JsonNode read(InputStream in, DocumentLimits limits, Problems problems)
             throws IOException, RejectedDocumentException {
-        byte[] bytes = in.readNBytes(limits.bytes());
-        if (in.read() >= 0) {
-            problems.add(Pointer.ROOT, "at most " + limits.bytes() + " bytes", "more");
-            problems.throwIfAny();
-        }
         JsonFactory factory = JsonFactory.builder()
+                .disable(StreamReadFeature.AUTO_CLOSE_SOURCE)
                 .streamReadConstraints(StreamReadConstraints.builder()
                         .maxNestingDepth(limits.depth())
                         .maxStringLength(limits.textLength())
                         .maxNumberLength(limits.textLength())
                         .build())
                 .build();
-        try (JsonParser parser = factory.createParser(bytes)) {
+        try (JsonParser parser = factory.createParser(new BoundedStream(in, limits.bytes()))) {
             parser.nextToken();
             if (parser.currentToken() == null) {
                 problems.add(Pointer.ROOT, "a JSON document", "nothing");
@@ -61,6 +58,10 @@ final class JsonText {
                         Pointer.ROOT, "one JSON document", "more text after it" + place(parser.currentTokenLocation()));
             }
             return node;
+        } catch (BoundedStream.TooLongException e) {
+            problems.add(Pointer.ROOT, "at most " + limits.bytes() + " bytes", "more");
+            problems.throwIfAny();
+            throw e; // not reached: there is a problem
         } catch (JsonProcessingException e) {
             problems.add(Pointer.ROOT, "JSON (RFC 8259)", e.getOriginalMessage() + place(e.getLocation()));
             problems.throwIfAny();
