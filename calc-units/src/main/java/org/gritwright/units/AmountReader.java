@@ -87,11 +87,7 @@ final class AmountReader {
         if (entry != null && (kind == null || entry.row().kind().equals(kind))) {
             return entry.row();
         }
-        if (entry == null || spelling.isEmpty()) {
-            throw refusal(NearestSymbols.instead(kind, spelling), start);
-        }
-        String found = UnitSymbol.kindName(entry.row().kind());
-        throw refusal("\"" + spelling + "\" is a unit of " + found, start);
+        throw refusal(NearestSymbols.instead(kind, spelling), start);
     }
 
     private InvalidInputException refusal(String why, int position) {

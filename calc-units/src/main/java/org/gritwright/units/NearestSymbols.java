@@ -22,16 +22,23 @@ final class NearestSymbols {
 
     private NearestSymbols() {}
 
-    /** What is wrong with a spelling of a kind's unit ({@code null}: of any unit), and what to write instead. */
+    /** What to write instead of a spelling that is no unit of a kind ({@code null}: no unit at all). */
     static String instead(Class<?> kind, String spelling) {
         if (spelling.isEmpty()) {
             return "no unit; known: " + quoted(symbolsOf(kind));
         }
         List<String> nearest = nearest(kind, spelling);
+        String hint = "";
         if (!nearest.isEmpty()) {
-            return "unknown unit; nearest: " + quoted(nearest.stream());
+            hint = "; nearest: " + quoted(nearest.stream());
+        } else if (kind != null) {
+            hint = "; known: " + quoted(symbolsOf(kind));
         }
-        return kind == null ? "unknown unit" : "unknown unit; known: " + quoted(symbolsOf(kind));
+        SymbolTable.Entry<?> other = SymbolTable.bySpelling(spelling);
+        return other == null
+                ? "unknown unit" + hint
+                : "\"" + spelling + "\" is a unit of "
+                        + UnitSymbol.kindName(other.row().kind()) + hint;
     }
 
     private static Stream<String> symbolsOf(Class<?> kind) {
