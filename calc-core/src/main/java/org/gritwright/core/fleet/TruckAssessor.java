@@ -140,19 +140,24 @@ final class TruckAssessor {
         return catchEntries().map(Place::of).distinct().map(this::place).toList();
     }
 
+    /** All catches of a place go by its first catch's spelling of the opening, which others may write in other units. */
     private PlaceAssessment place(Place place) {
+        Optional<Quantity<Length>> opening = catchEntries()
+                .filter(entry -> Place.of(entry).equals(place))
+                .findFirst()
+                .flatMap(CatchEntry::opening);
         List<CalibrationCatchEntry> calibrationCatches = truck.calibrationCatches().stream()
                 .filter(one -> Place.of(one.entry()).equals(place))
                 .toList();
         Optional<Calibration> calibration =
-                calibrationCatches.isEmpty() ? Optional.empty() : Optional.of(calibration(calibrationCatches));
+                calibrationCatches.isEmpty() ? Optional.empty() : Optional.of(calibration(calibrationCatches, opening));
         List<Finding> standing = calibration.map(Calibration::findings).orElse(List.of());
         List<PlaceAssessment.Timed> verifications = truck.verificationCatches().stream()
                 .filter(one -> Place.of(one.entry()).equals(place))
                 .sorted(Comparator.comparing(one -> one.entry().at()))
                 .map(one -> new PlaceAssessment.Timed(
                         one.entry().at(),
-                        naming(one.entry(), () -> verificationCatch(one))
+                        naming(one.entry(), () -> verificationCatch(one, opening))
                                 .assess(yard.tolerance(), settings.limits(), standing)))
                 .toList();
         return new PlaceAssessment(
@@ -162,15 +167,13 @@ final class TruckAssessor {
                 yard.tolerance());
     }
 
-    /** Of catches at one place, whose openings may be written in different units. */
-    private Calibration calibration(List<CalibrationCatchEntry> entries) {
-        CatchEntry first = entries.get(0).entry();
+    private Calibration calibration(List<CalibrationCatchEntry> entries, Optional<Quantity<Length>> opening) {
         List<CalibrationCatch> catches = entries.stream()
-                .map(one -> naming(one.entry(), () -> calibrationCatch(one, first.opening())))
+                .map(one -> naming(one.entry(), () -> calibrationCatch(one, opening)))
                 .toList();
         return Calibration.from(
                 spreader,
-                yard.material(first.material()),
+                yard.material(entries.get(0).entry().material()),
                 catches,
                 settings.estimator(),
                 settings.limits().catches());
@@ -193,12 +196,12 @@ final class TruckAssessor {
         }
     }
 
-    private VerificationCatch verificationCatch(VerificationCatchEntry one) {
+    private VerificationCatch verificationCatch(VerificationCatchEntry one, Optional<Quantity<Length>> opening) {
         CatchEntry entry = one.entry();
         CalibrationInForce inForce = new CalibrationInForce(
                 spreader,
                 yard.material(entry.material()),
-                entry.opening(),
+                opening,
                 CalibrationFactor.of(one.inForce()),
                 truck.inForce().flatMap(InForceEntry::displayStep));
         VerificationCatch result = VerificationCatch.of(

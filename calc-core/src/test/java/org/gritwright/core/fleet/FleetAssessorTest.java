@@ -320,6 +320,26 @@ class FleetAssessorTest {
     }
 
     @Test
+    void runTimesOfOneOpeningInTwoUnitsAreSeparated() {
+        double perSecond = 300 / 5.2 / 120;
+        VerificationCatchEntry shorter = verificationCatch(9, "5.2 lb/rev", 60, perSecond * 54);
+        CatchEntry e = verificationCatch(10, "5.2 lb/rev", 120, perSecond * 114).entry();
+        CatchEntry metric = new CatchEntry(
+                e.at(),
+                e.operator(),
+                e.scale(),
+                e.containers(),
+                e.counted(),
+                Optional.of(Amounts.of(50.8, SpreadingUnits.MILLIMETRE)),
+                e.material(),
+                e.conditions(),
+                e.notes());
+        TruckAssessment assessment = assess(with(good(), shorter, verificationCatch("5.2 lb/rev", 120, metric)));
+        assertThat(assessment.startUps()).hasSize(1);
+        assertThat(codes(assessment)).contains(FindingCode.START_UP_LOSS);
+    }
+
+    @Test
     void theSameCatchNeverCorrectsTwice() {
         VerificationCatchEntry found = verificationCatch(9, "5.5 lb/rev", 120, 54.5);
         VerificationCatchEntry again = verificationCatch("5.2 lb/rev", 120, found.entry());
