@@ -2,8 +2,10 @@
 module org.gritwright.core {
     requires transitive org.gritwright.units;
     requires static com.fasterxml.jackson.core;
+    requires org.apache.commons.statistics.distribution;
 
     exports org.gritwright.core.calibration;
+    exports org.gritwright.core.conformance;
     exports org.gritwright.core.finding;
     exports org.gritwright.core.fleet;
     exports org.gritwright.core.measurement;
@@ -13,4 +15,7 @@ module org.gritwright.core {
     exports org.gritwright.core.spreader;
     exports org.gritwright.core.verification;
     exports org.gritwright.core.weighing;
+
+    uses org.gritwright.core.spi.ConveyorType;
+    uses org.gritwright.core.spi.GateType;
 }

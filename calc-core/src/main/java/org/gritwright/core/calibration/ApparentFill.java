@@ -5,7 +5,6 @@ import java.util.Map;
 import java.util.Optional;
 import javax.measure.Quantity;
 import javax.measure.quantity.Dimensionless;
-import javax.measure.quantity.Length;
 import org.gritwright.core.finding.Finding;
 import org.gritwright.core.finding.FindingCode;
 import org.gritwright.core.spi.FillLimits;
@@ -59,7 +58,7 @@ public record ApparentFill(double value, FillLimits limits, List<String> slips) 
             boolean inPulses,
             Spreader spreader,
             Material material,
-            Optional<Quantity<Length>> opening,
+            Optional<Quantity<?>> opening,
             Optional<FillLimits> callersLimits) {
         FillLimits limits = callersLimits.orElseGet(spreader.conveyor()::fillLimits);
         double looseVolume = kilogramsPerRevolution / Amounts.si(BulkDensity.class, material.looseBulkDensity());

@@ -8,13 +8,13 @@ import java.util.Set;
 import javax.measure.Quantity;
 import javax.measure.Unit;
 import javax.measure.quantity.Dimensionless;
-import javax.measure.quantity.Length;
 import org.gritwright.core.finding.Finding;
 import org.gritwright.core.finding.FindingCode;
 import org.gritwright.core.measurement.Comparison;
 import org.gritwright.core.measurement.Measured;
 import org.gritwright.core.measurement.RatioEstimate;
 import org.gritwright.core.measurement.RatioEstimator;
+import org.gritwright.core.spreader.OpeningReading;
 import org.gritwright.core.spreader.Spreader;
 import org.gritwright.units.Amounts;
 import org.gritwright.units.InvalidInputException;
@@ -50,7 +50,7 @@ public final class Calibration {
         this.material = material;
         this.catches = List.copyOf(catches);
         this.estimator = estimator;
-        Optional<Quantity<Length>> opening = commonOpening(this.catches);
+        Optional<Quantity<?>> opening = commonOpening(this.catches);
 
         double[] kilograms =
                 this.catches.stream().mapToDouble(c -> c.caught().kilograms()).toArray();
@@ -117,15 +117,13 @@ public final class Calibration {
         return new Calibration(spreader, material, catches, estimator, limits);
     }
 
-    private static Optional<Quantity<Length>> commonOpening(List<CalibrationCatch> catches) {
+    private static Optional<Quantity<?>> commonOpening(List<CalibrationCatch> catches) {
         if (catches.isEmpty()) {
             throw new InvalidInputException("calibration catches", "one or more", "none");
         }
-        Optional<Quantity<Length>> first = catches.get(0).opening();
+        Optional<Quantity<?>> first = catches.get(0).opening();
         for (CalibrationCatch other : catches) {
-            boolean same = first.map(o -> Amounts.si(Length.class, o))
-                    .equals(other.opening().map(o -> Amounts.si(Length.class, o)));
-            if (!same) {
+            if (!OpeningReading.areSame(first, other.opening())) {
                 throw new InvalidInputException(
                         "gate opening of a catch",
                         "the same in all catches of one calibration, " + words(first),
@@ -135,7 +133,7 @@ public final class Calibration {
         return first;
     }
 
-    private static String words(Optional<Quantity<Length>> opening) {
+    private static String words(Optional<Quantity<?>> opening) {
         return opening.map(Amounts::format).orElse("none");
     }
 
@@ -228,7 +226,7 @@ public final class Calibration {
      *
      * @return the opening; none for a spreader without a gate to set
      */
-    public Optional<Quantity<Length>> opening() {
+    public Optional<Quantity<?>> opening() {
         return catches.get(0).opening();
     }
 

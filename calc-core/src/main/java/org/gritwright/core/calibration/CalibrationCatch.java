@@ -3,8 +3,7 @@ package org.gritwright.core.calibration;
 import java.util.Objects;
 import java.util.Optional;
 import javax.measure.Quantity;
-import javax.measure.quantity.Length;
-import org.gritwright.core.measurement.Require;
+import org.gritwright.core.spreader.OpeningReading;
 import org.gritwright.core.spreader.ShaftCount;
 import org.gritwright.core.weighing.CaughtMass;
 
@@ -13,22 +12,22 @@ import org.gritwright.core.weighing.CaughtMass;
  *
  * @param caught what was caught
  * @param counted what was counted meanwhile
- * @param opening the gate opening; none for a spreader without a gate to set
+ * @param opening the gate opening, a length or the setting of a painted mark; none for a spreader without a gate to set
  * @param primed whether the conveyor was full of material up to its end before the count began
  * @param coasting what became of the run-down
  */
 public record CalibrationCatch(
-        CaughtMass caught, ShaftCount counted, Optional<Quantity<Length>> opening, boolean primed, Coasting coasting) {
+        CaughtMass caught, ShaftCount counted, Optional<Quantity<?>> opening, boolean primed, Coasting coasting) {
     /**
      * Checks the values.
      *
-     * @throws org.gritwright.units.InvalidInputException if the opening is negative
+     * @throws org.gritwright.units.InvalidInputException if the opening is negative, or neither a length nor a bare number
      */
     public CalibrationCatch {
         Objects.requireNonNull(caught, "caught");
         Objects.requireNonNull(counted, "counted");
         Objects.requireNonNull(coasting, "coasting");
-        opening.ifPresent(o -> Require.notNegative("gate opening", Length.class, o));
+        opening.ifPresent(OpeningReading::check);
     }
 
     /**
@@ -39,7 +38,7 @@ public record CalibrationCatch(
      * @param opening the gate opening
      * @return the catch
      */
-    public static CalibrationCatch at(Quantity<Length> opening, CaughtMass caught, ShaftCount counted) {
+    public static CalibrationCatch at(Quantity<?> opening, CaughtMass caught, ShaftCount counted) {
         return new CalibrationCatch(caught, counted, Optional.of(opening), true, Coasting.IN_BOTH);
     }
 

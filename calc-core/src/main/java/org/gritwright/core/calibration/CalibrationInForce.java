@@ -3,7 +3,6 @@ package org.gritwright.core.calibration;
 import java.util.Objects;
 import java.util.Optional;
 import javax.measure.Quantity;
-import javax.measure.quantity.Length;
 import org.gritwright.core.spreader.Spreader;
 
 /**
@@ -19,7 +18,7 @@ import org.gritwright.core.spreader.Spreader;
 public record CalibrationInForce(
         Spreader spreader,
         Material material,
-        Optional<Quantity<Length>> opening,
+        Optional<Quantity<?>> opening,
         CalibrationFactor factor,
         Optional<Quantity<?>> displayStep) {
     /**

@@ -11,9 +11,9 @@ import java.util.function.DoublePredicate;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import javax.measure.Quantity;
-import javax.measure.quantity.Length;
 import org.gritwright.core.measurement.Rounded;
 import org.gritwright.core.spi.FillLimits;
+import org.gritwright.core.spreader.OpeningReading;
 import org.gritwright.core.spreader.ShaftSensor;
 import org.gritwright.core.spreader.Spreader;
 import org.gritwright.units.Amounts;
@@ -26,6 +26,9 @@ import org.gritwright.units.UnitSymbol;
 final class FillSlips {
     /** Decimal point misplaced; inches and centimetres mixed up; inches and millimetres mixed up. */
     private static final List<Double> OPENING_FACTORS = List.of(10.0, 2.54, 25.4);
+
+    /** Decimal point misplaced. */
+    private static final List<Double> SETTING_FACTORS = List.of(10.0);
 
     /** Both edges of a pulse counted or one of two; decimal point misplaced. */
     private static final List<Double> SENSOR_FACTORS = List.of(2.0, 10.0);
@@ -56,7 +59,7 @@ final class FillSlips {
             double fill,
             boolean inPulses,
             Spreader spreader,
-            Optional<Quantity<Length>> opening,
+            Optional<Quantity<?>> opening,
             FillLimits limits) {
         FillSlips slips = new FillSlips(looseCubicMetresPerRevolution, spreader, limits);
         opening.ifPresent(slips::openingSlips);
@@ -74,15 +77,17 @@ final class FillSlips {
         }
     }
 
-    private void openingSlips(Quantity<Length> recorded) {
+    private <Q extends Quantity<Q>> void openingSlips(Quantity<?> reading) {
+        @SuppressWarnings("unchecked") // whatever kind it is, it stays
+        Quantity<Q> recorded = (Quantity<Q>) reading;
         DoublePredicate restores = asRead -> {
-            Quantity<Length> opening = Amounts.of(asRead, recorded.getUnit());
+            Quantity<Q> opening = Amounts.of(asRead, recorded.getUnit());
             return asRead > 0
                     && spreader.gate().accepts(opening)
                     && limits.isUsual(looseCubicMetresPerRevolution
                             / spreader.sweptCubicMetresPerRevolution(Optional.of(opening)));
         };
-        for (double factor : OPENING_FACTORS) {
+        for (double factor : OpeningReading.isLength(recorded) ? OPENING_FACTORS : SETTING_FACTORS) {
             addFactorSlips("gate opening", recorded, factor, restores);
         }
         String digits =

@@ -54,6 +54,51 @@ public enum FindingCode {
     /** Mass and count of a catch don't cover the same run-down. */
     COASTING_MISMATCH(Severity.ERROR, true, "The run-down was {coasting}: mass and count must cover the same window."),
 
+    /** The openings are too few for the model's shape to be tested. */
+    TOO_FEW_OPENINGS(
+            Severity.WARNING,
+            false,
+            "The catches are at {openings} gate openings; it takes {wanted} to test {model}. Catch at more openings."),
+    /** The catches don't follow the model of the discharge curve. */
+    MODEL_MISFIT(
+            Severity.WARNING,
+            false,
+            "The catches at different gate openings don't follow {model}: a misfit like theirs has a chance of {chance}."),
+    /** No curve of the model goes through the catches. */
+    CURVE_IMPOSSIBLE(
+            Severity.ERROR,
+            true,
+            "No curve {model} goes through the catches at different gate openings ({reason}): read the openings again."),
+    /** The catches miss the discharge curve by more than catches scatter. */
+    CURVE_SCATTER(
+            Severity.ERROR,
+            true,
+            "The catches at different gate openings miss {model} by {scatter}, more than {limit}: take another model, or"
+                    + " find the wrong reading."),
+    /** One gate opening doesn't fit the others. */
+    OPENING_MISFIT(
+            Severity.ERROR,
+            true,
+            "The catches at gate opening {opening} give {caught} where the other openings give {predicted}: read the"
+                    + " opening again, and catch again."),
+    /** The fitted curve starts at a gate opening other than zero. */
+    DEAD_OPENING_FOUND(
+            Severity.NOTE,
+            false,
+            "By the curve, discharge starts at a gate opening of {deadOpening}; a line through zero would be wrong."),
+    /** A prediction outside the openings at which material was caught. */
+    GEOMETRY_ALONE(
+            Severity.WARNING,
+            false,
+            "Gate opening {opening} is outside the caught {lowest} to {highest}: the prediction is geometry alone. Catch"
+                    + " there before relying on it."),
+    /** More is asked of a gate than dry grains flow through it. */
+    STARVED_GATE(
+            Severity.WARNING,
+            false,
+            "The flow of {flow} is more than dry grains run through this gate opening by themselves, {limit}: the gate may"
+                    + " starve the conveyor."),
+
     /** Less was laid than expected. */
     SHORTFALL(
             Severity.WARNING,

@@ -4,7 +4,6 @@ import java.time.OffsetDateTime;
 import java.util.List;
 import java.util.Optional;
 import javax.measure.Quantity;
-import javax.measure.quantity.Length;
 
 /**
  * What every catch has, of either purpose, as it was written down.
@@ -25,7 +24,7 @@ public record CatchEntry(
         String scale,
         List<WeighingEntry> containers,
         Optional<CountEntry> counted,
-        Optional<Quantity<Length>> opening,
+        Optional<Quantity<?>> opening,
         String material,
         Optional<Conditions> conditions,
         Optional<String> notes) {

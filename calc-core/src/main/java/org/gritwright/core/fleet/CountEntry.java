@@ -2,6 +2,7 @@ package org.gritwright.core.fleet;
 
 import java.util.Optional;
 import javax.measure.Quantity;
+import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Time;
 import org.gritwright.core.spreader.ShaftCount;
 import org.gritwright.units.InvalidInputException;
@@ -11,7 +12,7 @@ import org.gritwright.units.quantity.RotationalSpeed;
 
 /**
  * What was counted, as it was written down: pulses, or counter readings at start and stop, or revolutions by eye
- * with the uncertainty of the count, or a shaft speed and a time.
+ * with the uncertainty of the count, or a shaft speed and a time, or a control setting and a time.
  *
  * @param pulses pulses counted
  * @param start counter reading at the start
@@ -20,7 +21,8 @@ import org.gritwright.units.quantity.RotationalSpeed;
  * @param revolutions revolutions counted by eye
  * @param standardUncertainty standard uncertainty of the count by eye
  * @param shaftSpeed speed of the shaft under load
- * @param time time the shaft ran at that speed
+ * @param setting control setting of a drive without feedback
+ * @param time time the shaft ran at that speed or setting
  */
 public record CountEntry(
         Optional<Quantity<PulseCount>> pulses,
@@ -30,6 +32,7 @@ public record CountEntry(
         Optional<Quantity<RevolutionCount>> revolutions,
         Optional<Quantity<RevolutionCount>> standardUncertainty,
         Optional<Quantity<RotationalSpeed>> shaftSpeed,
+        Optional<Quantity<Dimensionless>> setting,
         Optional<Quantity<Time>> time) {
 
     /**
@@ -49,6 +52,7 @@ public record CountEntry(
                 + present(revolutions)
                 + present(standardUncertainty)
                 + present(shaftSpeed)
+                + present(setting)
                 + present(time);
         if (pulses.isPresent() && parts == 1) {
             return new ShaftCount.Pulses(pulses.get());
@@ -62,9 +66,13 @@ public record CountEntry(
         if (timed && parts == 2) {
             return new ShaftCount.SpeedTimesTime(shaftSpeed.get(), time.get());
         }
+        if (setting.isPresent() && time.isPresent() && parts == 2) {
+            return new ShaftCount.SettingTimesTime(setting.get(), time.get());
+        }
         throw new InvalidInputException(
                 "count",
-                "pulses; or start and stop; or revolutions and their standard uncertainty; or shaft speed and time",
+                "pulses; or start and stop; or revolutions and their standard uncertainty; or shaft speed and time; or"
+                        + " control setting and time",
                 "a mixture of " + parts + " numbers");
     }
 

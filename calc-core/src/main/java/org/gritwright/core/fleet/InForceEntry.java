@@ -3,7 +3,6 @@ package org.gritwright.core.fleet;
 import java.time.LocalDate;
 import java.util.Optional;
 import javax.measure.Quantity;
-import javax.measure.quantity.Length;
 
 /**
  * The calibration in force when the day began, as it was written down.
@@ -20,5 +19,5 @@ public record InForceEntry(
         Optional<Quantity<?>> displayStep,
         LocalDate dated,
         String material,
-        Optional<Quantity<Length>> opening,
+        Optional<Quantity<?>> opening,
         Optional<String> slot) {}

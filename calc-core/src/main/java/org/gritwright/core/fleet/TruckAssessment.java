@@ -3,6 +3,7 @@ package org.gritwright.core.fleet;
 import java.util.List;
 import java.util.Optional;
 import org.gritwright.core.calibration.Calibration;
+import org.gritwright.core.calibration.DischargeCurve;
 import org.gritwright.core.finding.Finding;
 import org.gritwright.core.verification.Correction;
 import org.gritwright.core.verification.RoadSpeedCheck;
@@ -15,6 +16,7 @@ import org.gritwright.core.verification.Verification;
  * @param truck the day as it was written down
  * @param refusal why the day can't be computed with; none if it can
  * @param calibrations the calibrations, one for each material and gate opening, in the order of their first catch
+ * @param curves the discharge curves, one for each material that was caught at several gate openings
  * @param verifications the verification catches in the order of time
  * @param corrections the last correction for each material and gate opening that needed one, with its history
  * @param startUps what a start loses, for each material and gate opening where two run times tell
@@ -28,6 +30,7 @@ public record TruckAssessment(
         TruckDay truck,
         Optional<String> refusal,
         List<Calibration> calibrations,
+        List<DischargeCurve> curves,
         List<Verification> verifications,
         List<Correction> corrections,
         List<StartUp> startUps,
@@ -40,6 +43,7 @@ public record TruckAssessment(
     /** Copies the lists. */
     public TruckAssessment {
         calibrations = List.copyOf(calibrations);
+        curves = List.copyOf(curves);
         verifications = List.copyOf(verifications);
         corrections = List.copyOf(corrections);
         startUps = List.copyOf(startUps);
@@ -50,6 +54,7 @@ public record TruckAssessment(
         return new TruckAssessment(
                 truck,
                 Optional.of(reason),
+                List.of(),
                 List.of(),
                 List.of(),
                 List.of(),

@@ -11,7 +11,6 @@ import java.util.Set;
 import java.util.function.Supplier;
 import java.util.stream.Stream;
 import javax.measure.Quantity;
-import javax.measure.quantity.Length;
 import org.gritwright.core.calibration.Calibration;
 import org.gritwright.core.calibration.CalibrationAge;
 import org.gritwright.core.calibration.CalibrationCatch;
@@ -26,6 +25,7 @@ import org.gritwright.core.spreader.Conveyor;
 import org.gritwright.core.spreader.DriveFeedback;
 import org.gritwright.core.spreader.Gate;
 import org.gritwright.core.spreader.NoSensor;
+import org.gritwright.core.spreader.OpenLoop;
 import org.gritwright.core.spreader.ShaftSensor;
 import org.gritwright.core.spreader.Spreader;
 import org.gritwright.core.verification.Correction;
@@ -61,6 +61,8 @@ final class TruckAssessor {
 
         Set<Finding> findings = new LinkedHashSet<>();
         places.forEach(p -> findings.addAll(p.findings()));
+        Curves curves = Curves.of(truck, places, settings);
+        findings.addAll(curves.findings());
         roadSpeed.ifPresentOrElse(
                 r -> findings.addAll(r.findings()), () -> findings.add(Finding.of(FindingCode.ROAD_SPEED_NOT_CHECKED)));
         changedTyres.ifPresent(findings::add);
@@ -72,14 +74,16 @@ final class TruckAssessor {
                 : roadSpeed
                         .map(r -> r.verdict() == Verdict.WITHIN_TOLERANCE ? RoadProof.PROVEN : RoadProof.NOT_PROVEN)
                         .orElse(RoadProof.NOT_CHECKED);
-        List<Finding> current =
-                places.stream().flatMap(p -> p.currentFindings().stream()).toList();
+        List<Finding> current = Stream.concat(
+                        places.stream().flatMap(p -> p.currentFindings().stream()), curves.findings().stream())
+                .toList();
         List<Correction> corrections =
                 places.stream().flatMap(p -> p.correction().stream()).toList();
         return new TruckAssessment(
                 truck,
                 Optional.empty(),
                 places.stream().flatMap(p -> p.calibration().stream()).toList(),
+                curves.curves(),
                 places.stream()
                         .flatMap(p -> p.verifications().stream())
                         .sorted(Comparator.comparing(PlaceAssessment.Timed::at))
@@ -116,9 +120,6 @@ final class TruckAssessor {
     }
 
     private Spreader spreader() {
-        DriveFeedback feedback = truck.pulsesPerRevolution().isPresent()
-                ? new ShaftSensor(truck.pulsesPerRevolution().get(), truck.gearRatio())
-                : new NoSensor(truck.gearRatio());
         TypedEntry conveyor = truck.conveyor();
         TypedEntry gate = truck.gate();
         return new Spreader(
@@ -126,7 +127,19 @@ final class TruckAssessor {
                         settings.types().conveyor(TypeId.of(conveyor.type(), conveyor.version())),
                         conveyor.parameters()),
                 Gate.of(settings.types().gate(TypeId.of(gate.type(), gate.version())), gate.parameters()),
-                feedback);
+                feedback());
+    }
+
+    private DriveFeedback feedback() {
+        boolean openLoop = !truck.controlSettings().isEmpty();
+        if (truck.pulsesPerRevolution().isPresent()) {
+            if (openLoop) {
+                throw new InvalidInputException(
+                        "control settings", "left out for a drive with a shaft sensor", "a table");
+            }
+            return new ShaftSensor(truck.pulsesPerRevolution().get(), truck.gearRatio());
+        }
+        return openLoop ? new OpenLoop(truck.gearRatio(), truck.controlSettings()) : new NoSensor(truck.gearRatio());
     }
 
     private CaughtMass caught(CatchEntry entry) {
@@ -142,7 +155,7 @@ final class TruckAssessor {
 
     /** All catches of a place go by its first catch's spelling of the opening, which others may write in other units. */
     private PlaceAssessment place(Place place) {
-        Optional<Quantity<Length>> opening = catchEntries()
+        Optional<Quantity<?>> opening = catchEntries()
                 .filter(entry -> Place.of(entry).equals(place))
                 .findFirst()
                 .flatMap(CatchEntry::opening);
@@ -167,7 +180,7 @@ final class TruckAssessor {
                 yard.tolerance());
     }
 
-    private Calibration calibration(List<CalibrationCatchEntry> entries, Optional<Quantity<Length>> opening) {
+    private Calibration calibration(List<CalibrationCatchEntry> entries, Optional<Quantity<?>> opening) {
         List<CalibrationCatch> catches = entries.stream()
                 .map(one -> naming(one.entry(), () -> calibrationCatch(one, opening)))
                 .toList();
@@ -179,7 +192,7 @@ final class TruckAssessor {
                 settings.limits().catches());
     }
 
-    private CalibrationCatch calibrationCatch(CalibrationCatchEntry one, Optional<Quantity<Length>> opening) {
+    private CalibrationCatch calibrationCatch(CalibrationCatchEntry one, Optional<Quantity<?>> opening) {
         CountEntry counted = one.entry()
                 .counted()
                 .orElseThrow(() -> new InvalidInputException("count of a calibration catch", "given", "nothing"));
@@ -196,7 +209,7 @@ final class TruckAssessor {
         }
     }
 
-    private VerificationCatch verificationCatch(VerificationCatchEntry one, Optional<Quantity<Length>> opening) {
+    private VerificationCatch verificationCatch(VerificationCatchEntry one, Optional<Quantity<?>> opening) {
         CatchEntry entry = one.entry();
         CalibrationInForce inForce = new CalibrationInForce(
                 spreader,

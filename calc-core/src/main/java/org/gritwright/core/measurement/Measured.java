@@ -4,6 +4,7 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalInt;
 import javax.measure.Quantity;
+import org.apache.commons.statistics.distribution.TDistribution;
 import org.gritwright.units.Amounts;
 import org.gritwright.units.InvalidInputException;
 
@@ -90,6 +91,24 @@ public final class Measured<Q extends Quantity<Q>> {
      */
     public OptionalInt degreesOfFreedom() {
         return standardUncertainty == null ? OptionalInt.empty() : OptionalInt.of(degreesOfFreedom);
+    }
+
+    /**
+     * Half the width of the interval about the value that holds the true value with a stated coverage: Student's t times
+     * the standard uncertainty (JCGM 100:2008, the GUM, G.3.2).
+     *
+     * @param coverage greater than 0 and below 1, for example 0.95
+     * @return the half-width in the value's unit, present where the uncertainty is
+     * @throws InvalidInputException if the coverage is out of its range
+     */
+    public Optional<Quantity<Q>> halfWidth(double coverage) {
+        if (!(coverage > 0 && coverage < 1)) {
+            throw new InvalidInputException("coverage", "greater than 0 and below 1", String.valueOf(coverage));
+        }
+        return standardUncertainty().map(u -> {
+            double t = TDistribution.of(degreesOfFreedom).inverseSurvivalProbability((1 - coverage) / 2);
+            return Amounts.of(t * u.getValue().doubleValue(), u.getUnit());
+        });
     }
 
     @Override

@@ -3,7 +3,6 @@ package org.gritwright.core.record;
 import java.util.Optional;
 import javax.measure.Quantity;
 import javax.measure.quantity.Dimensionless;
-import javax.measure.quantity.Length;
 import org.gritwright.core.calibration.Calibration;
 import org.gritwright.core.measurement.RatioEstimator;
 import org.gritwright.units.Amounts;
@@ -24,7 +23,7 @@ import org.gritwright.units.quantity.DischargePerRevolution;
  */
 public record CalibrationOutcome(
         String material,
-        Optional<Quantity<Length>> opening,
+        Optional<Quantity<?>> opening,
         Quantity<Dimensionless> catches,
         RatioEstimator estimator,
         Quantity<DischargePerRevolution> dischargePerRevolution,

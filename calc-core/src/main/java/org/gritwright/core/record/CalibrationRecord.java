@@ -18,6 +18,7 @@ import org.gritwright.units.InvalidInputException;
  * @param entered the day with this truck only
  * @param refusal why the day can't be computed with; none if it can
  * @param calibrations the calibrations
+ * @param curves the discharge curves over several gate openings
  * @param verifications the verification catches in the order of time
  * @param corrections the last correction for each material and gate opening that needed one
  * @param startUps what a start loses, for each material and gate opening where two run times tell
@@ -32,6 +33,7 @@ public record CalibrationRecord(
         FleetDay entered,
         Optional<String> refusal,
         List<CalibrationOutcome> calibrations,
+        List<CurveOutcome> curves,
         List<VerificationOutcome> verifications,
         List<CorrectionOutcome> corrections,
         List<StartUpOutcome> startUps,
@@ -57,6 +59,7 @@ public record CalibrationRecord(
         Objects.requireNonNull(roadProof, "roadProof");
         Objects.requireNonNull(nextStep, "nextStep");
         calibrations = List.copyOf(calibrations);
+        curves = List.copyOf(curves);
         verifications = List.copyOf(verifications);
         corrections = List.copyOf(corrections);
         startUps = List.copyOf(startUps);
@@ -75,6 +78,7 @@ public record CalibrationRecord(
                 day.withOnly(assessment.truck()),
                 assessment.refusal(),
                 assessment.calibrations().stream().map(CalibrationOutcome::of).toList(),
+                assessment.curves().stream().map(CurveOutcome::of).toList(),
                 assessment.verifications().stream().map(VerificationOutcome::of).toList(),
                 assessment.corrections().stream().map(CorrectionOutcome::of).toList(),
                 assessment.startUps().stream().map(StartUpOutcome::of).toList(),
@@ -97,6 +101,7 @@ public record CalibrationRecord(
                 entered,
                 refusal,
                 calibrations,
+                curves,
                 verifications,
                 corrections,
                 startUps,

@@ -14,6 +14,7 @@ import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Mass;
 import javax.measure.quantity.Time;
+import org.gritwright.core.calibration.CurveModel;
 import org.gritwright.core.finding.Finding;
 import org.gritwright.core.finding.FindingCode;
 import org.gritwright.core.fleet.FleetDay;
@@ -24,6 +25,7 @@ import org.gritwright.core.measurement.RatioEstimator;
 import org.gritwright.core.verification.Correction;
 import org.gritwright.core.verification.Verdict;
 import org.gritwright.units.quantity.ApplicationRate;
+import org.gritwright.units.quantity.BulkDensity;
 import org.gritwright.units.quantity.DischargePerRevolution;
 import org.gritwright.units.quantity.PulsesPerDistance;
 
@@ -43,8 +45,8 @@ final class CalibrationRecordCodecs {
         Codec<Quantity<DischargePerRevolution>> discharge = Codecs.quantity(DischargePerRevolution.class);
         Field<CalibrationOutcome, String> material =
                 Field.required("material", Codecs.TEXT, CalibrationOutcome::material);
-        Field<CalibrationOutcome, Optional<Quantity<Length>>> opening =
-                Field.optional("opening", LENGTH, CalibrationOutcome::opening);
+        Field<CalibrationOutcome, Optional<Quantity<?>>> opening =
+                Field.optional("opening", Codecs.OPENING, CalibrationOutcome::opening);
         Field<CalibrationOutcome, Quantity<Dimensionless>> catches =
                 Field.required("catches", RATIO, CalibrationOutcome::catches);
         Field<CalibrationOutcome, RatioEstimator> estimator =
@@ -71,11 +73,64 @@ final class CalibrationRecordCodecs {
                         v.get(fill)));
     }
 
+    private static ObjectCodec<CurveOutcome> curve() {
+        Codec<Quantity<DischargePerRevolution>> discharge = Codecs.quantity(DischargePerRevolution.class);
+        Codec<Quantity<BulkDensity>> density = Codecs.quantity(BulkDensity.class);
+        Field<CurveOutcome.Point, Quantity<?>> opening =
+                Field.required("opening", Codecs.OPENING, CurveOutcome.Point::opening);
+        Field<CurveOutcome.Point, Quantity<DischargePerRevolution>> value =
+                Field.required("dischargePerRevolution", discharge, CurveOutcome.Point::dischargePerRevolution);
+        Field<CurveOutcome.Point, Optional<Quantity<DischargePerRevolution>>> uncertainty =
+                Field.optional("standardUncertainty", discharge, CurveOutcome.Point::standardUncertainty);
+        ObjectCodec<CurveOutcome.Point> point = new ObjectCodec<>(
+                "curve-point",
+                List.of(opening, value, uncertainty),
+                v -> new CurveOutcome.Point(v.get(opening), v.get(value), v.get(uncertainty)));
+        Field<CurveOutcome, String> material = Field.required("material", Codecs.TEXT, CurveOutcome::material);
+        Field<CurveOutcome, CurveModel> model =
+                Field.required("model", Codecs.choice(CurveModel.class), CurveOutcome::model);
+        Field<CurveOutcome, Quantity<Dimensionless>> catches = Field.required("catches", RATIO, CurveOutcome::catches);
+        Field<CurveOutcome, Optional<Quantity<BulkDensity>>> effective =
+                Field.optional("effectiveBulkDensity", density, CurveOutcome::effectiveBulkDensity);
+        Field<CurveOutcome, Optional<Quantity<BulkDensity>>> effectiveUncertainty = Field.optional(
+                "effectiveBulkDensityUncertainty", density, CurveOutcome::effectiveBulkDensityUncertainty);
+        Field<CurveOutcome, Optional<Quantity<?>>> dead =
+                Field.optional("deadOpening", Codecs.OPENING, CurveOutcome::deadOpening);
+        Field<CurveOutcome, Optional<Quantity<?>>> deadUncertainty =
+                Field.optional("deadOpeningUncertainty", Codecs.OPENING, CurveOutcome::deadOpeningUncertainty);
+        Field<CurveOutcome, Optional<Quantity<Dimensionless>>> chance =
+                Field.optional("misfitChance", RATIO, CurveOutcome::misfitChance);
+        Field<CurveOutcome, List<CurveOutcome.Point>> points =
+                Field.required("points", Codecs.listOf(point), CurveOutcome::points);
+        return new ObjectCodec<>(
+                "curve",
+                List.of(
+                        material,
+                        model,
+                        catches,
+                        effective,
+                        effectiveUncertainty,
+                        dead,
+                        deadUncertainty,
+                        chance,
+                        points),
+                v -> new CurveOutcome(
+                        v.get(material),
+                        v.get(model),
+                        v.get(catches),
+                        v.get(effective),
+                        v.get(effectiveUncertainty),
+                        v.get(dead),
+                        v.get(deadUncertainty),
+                        v.get(chance),
+                        v.get(points)));
+    }
+
     private static ObjectCodec<VerificationOutcome> verification() {
         Field<VerificationOutcome, String> material =
                 Field.required("material", Codecs.TEXT, VerificationOutcome::material);
-        Field<VerificationOutcome, Optional<Quantity<Length>>> opening =
-                Field.optional("opening", LENGTH, VerificationOutcome::opening);
+        Field<VerificationOutcome, Optional<Quantity<?>>> opening =
+                Field.optional("opening", Codecs.OPENING, VerificationOutcome::opening);
         Field<VerificationOutcome, Quantity<?>> inForce =
                 Field.required("inForce", Codecs.FACTOR, VerificationOutcome::inForce);
         Field<VerificationOutcome, Quantity<Length>> distance =
@@ -127,8 +182,8 @@ final class CalibrationRecordCodecs {
     private static ObjectCodec<CorrectionOutcome> correction() {
         Field<CorrectionOutcome, String> material =
                 Field.required("material", Codecs.TEXT, CorrectionOutcome::material);
-        Field<CorrectionOutcome, Optional<Quantity<Length>>> opening =
-                Field.optional("opening", LENGTH, CorrectionOutcome::opening);
+        Field<CorrectionOutcome, Optional<Quantity<?>>> opening =
+                Field.optional("opening", Codecs.OPENING, CorrectionOutcome::opening);
         Field<CorrectionOutcome, Quantity<?>> asFound =
                 Field.required("asFound", Codecs.FACTOR, CorrectionOutcome::asFound);
         Field<CorrectionOutcome, Quantity<?>> computed =
@@ -154,8 +209,8 @@ final class CalibrationRecordCodecs {
 
     private static ObjectCodec<StartUpOutcome> startUp() {
         Field<StartUpOutcome, String> material = Field.required("material", Codecs.TEXT, StartUpOutcome::material);
-        Field<StartUpOutcome, Optional<Quantity<Length>>> opening =
-                Field.optional("opening", LENGTH, StartUpOutcome::opening);
+        Field<StartUpOutcome, Optional<Quantity<?>>> opening =
+                Field.optional("opening", Codecs.OPENING, StartUpOutcome::opening);
         Field<StartUpOutcome, Quantity<Mass>> mass =
                 Field.required("lostMassPerStart", MASS, StartUpOutcome::lostMassPerStart);
         Field<StartUpOutcome, Quantity<Time>> time =
@@ -229,6 +284,7 @@ final class CalibrationRecordCodecs {
                 Field.optional("refusal", Codecs.TEXT, CalibrationRecord::refusal);
         Field<CalibrationRecord, List<CalibrationOutcome>> calibrations =
                 Field.list("calibrations", calibration(), CalibrationRecord::calibrations);
+        Field<CalibrationRecord, List<CurveOutcome>> curves = Field.list("curves", curve(), CalibrationRecord::curves);
         Field<CalibrationRecord, List<VerificationOutcome>> verifications =
                 Field.list("verifications", verification(), CalibrationRecord::verifications);
         Field<CalibrationRecord, List<CorrectionOutcome>> corrections =
@@ -253,6 +309,7 @@ final class CalibrationRecordCodecs {
                         entered,
                         refusal,
                         calibrations,
+                        curves,
                         verifications,
                         corrections,
                         startUps,
@@ -266,6 +323,7 @@ final class CalibrationRecordCodecs {
                         v.get(entered),
                         v.get(refusal),
                         v.get(calibrations),
+                        v.get(curves),
                         v.get(verifications),
                         v.get(corrections),
                         v.get(startUps),

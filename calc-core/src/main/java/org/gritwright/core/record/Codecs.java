@@ -20,8 +20,10 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import javax.measure.Quantity;
 import javax.measure.quantity.Dimensionless;
+import javax.measure.quantity.Length;
 import org.gritwright.core.calibration.FactorForm;
 import org.gritwright.core.measurement.Require;
+import org.gritwright.core.spreader.OpeningReading;
 import org.gritwright.units.Amounts;
 import org.gritwright.units.InvalidInputException;
 import org.gritwright.units.SpreadingUnits;
@@ -67,6 +69,18 @@ final class Codecs {
             pattern(UnitSymbol.all().stream().filter(row -> isFactor(row.kind()))),
             Codecs::parseFactor,
             Amounts::format);
+
+    /** A gate opening: a measured height, or the setting of a painted mark. */
+    static final Codec<Quantity<?>> OPENING = ofNamedText(
+            "gate-opening",
+            "a length, or a bare number for a setting, for example \"2 in\"",
+            pattern(UnitSymbol.all().stream()
+                    .filter(row -> row.kind().equals(Length.class) || row.kind().equals(Dimensionless.class))),
+            Codecs::parseOpening,
+            Amounts::format);
+
+    /** The parameters of a conveyor or gate: a quantity each, or a list of quantities. */
+    static final Codec<Map<String, ?>> PARAMETERS = parameters();
 
     /** A tolerance, always in per cent: a bare "4" would be 400 %. */
     static final Codec<Quantity<Dimensionless>> TOLERANCE = ofNamedText(
@@ -133,6 +147,13 @@ final class Codecs {
                     "\"" + text + "\"");
         }
         return value;
+    }
+
+    /** The kind only: a value that can't be set is a matter of its truck. */
+    private static Quantity<?> parseOpening(String text) {
+        Quantity<?> reading = Amounts.parseAny(text);
+        OpeningReading.isLength(reading);
+        return reading;
     }
 
     /** A quantity of one kind. */
@@ -224,6 +245,50 @@ final class Codecs {
             public JsonNode describe(Schema schema) {
                 return Schema.object(
                         Map.entry("type", Schema.text("array")), Map.entry("items", item.describe(schema)));
+            }
+        };
+    }
+
+    /** Text to a quantity, an array of texts to a list of quantities. */
+    private static Codec<Map<String, ?>> parameters() {
+        Codec<List<Quantity<?>>> several = listOf(ANY_QUANTITY);
+        Codec<Map<String, Object>> map = mapOf(new Codec<>() {
+            @Override
+            public Object read(JsonNode node, Pointer pointer, Problems problems) {
+                return node instanceof JsonNode.ArrayNode
+                        ? several.read(node, pointer, problems)
+                        : ANY_QUANTITY.read(node, pointer, problems);
+            }
+
+            @Override
+            public JsonNode write(Object value) {
+                return value instanceof List<?> list
+                        ? new JsonNode.ArrayNode(list.stream()
+                                .map(item -> ANY_QUANTITY.write((Quantity<?>) item))
+                                .toList())
+                        : ANY_QUANTITY.write((Quantity<?>) value);
+            }
+
+            @Override
+            public JsonNode describe(Schema schema) {
+                return Schema.object(Map.entry(
+                        "anyOf", Schema.array(List.of(ANY_QUANTITY.describe(schema), several.describe(schema)))));
+            }
+        });
+        return new Codec<>() {
+            @Override
+            public Map<String, ?> read(JsonNode node, Pointer pointer, Problems problems) {
+                return map.read(node, pointer, problems);
+            }
+
+            @Override
+            public JsonNode write(Map<String, ?> value) {
+                return map.write(new TreeMap<>(value));
+            }
+
+            @Override
+            public JsonNode describe(Schema schema) {
+                return map.describe(schema);
             }
         };
     }

@@ -2,7 +2,6 @@ package org.gritwright.core.record;
 
 import java.util.Optional;
 import javax.measure.Quantity;
-import javax.measure.quantity.Length;
 import org.gritwright.core.calibration.CalibrationFactor;
 import org.gritwright.core.calibration.CalibrationInForce;
 import org.gritwright.core.verification.Correction;
@@ -20,7 +19,7 @@ import org.gritwright.core.verification.Correction;
  */
 public record CorrectionOutcome(
         String material,
-        Optional<Quantity<Length>> opening,
+        Optional<Quantity<?>> opening,
         Quantity<?> asFound,
         Quantity<?> computed,
         Quantity<?> toEnter,

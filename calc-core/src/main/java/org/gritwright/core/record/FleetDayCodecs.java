@@ -18,6 +18,7 @@ import javax.measure.quantity.Temperature;
 import javax.measure.quantity.Time;
 import org.gritwright.core.calibration.Change;
 import org.gritwright.core.calibration.Coasting;
+import org.gritwright.core.calibration.CurveModel;
 import org.gritwright.core.calibration.Material;
 import org.gritwright.core.fleet.CalibrationCatchEntry;
 import org.gritwright.core.fleet.CatchEntry;
@@ -33,6 +34,7 @@ import org.gritwright.core.fleet.TruckDay;
 import org.gritwright.core.fleet.TypedEntry;
 import org.gritwright.core.fleet.VerificationCatchEntry;
 import org.gritwright.core.fleet.WeighingEntry;
+import org.gritwright.core.spreader.OpenLoop;
 import org.gritwright.core.weighing.Scale;
 import org.gritwright.core.weighing.ScaleCheck;
 import org.gritwright.units.quantity.ApplicationRate;
@@ -53,6 +55,8 @@ final class FleetDayCodecs {
     private static final Codec<Quantity<Dimensionless>> RATIO = Codecs.quantity(Dimensionless.class);
     private static final Codec<Quantity<PulseCount>> PULSES = Codecs.quantity(PulseCount.class);
     private static final Codec<Quantity<RotationalSpeed>> ROTATION = Codecs.quantity(RotationalSpeed.class);
+
+    static final ObjectCodec<TypedEntry> TYPED = typed();
 
     static final ObjectCodec<FleetDay> FLEET_DAY = fleetDay();
 
@@ -83,7 +87,12 @@ final class FleetDayCodecs {
         Field<Material, String> name = Field.required("name", Codecs.TEXT, Material::name);
         Field<Material, Quantity<BulkDensity>> density =
                 Field.required("looseBulkDensity", Codecs.quantity(BulkDensity.class), Material::looseBulkDensity);
-        return new ObjectCodec<>("material", List.of(name, density), v -> new Material(v.get(name), v.get(density)));
+        Field<Material, Optional<Quantity<Length>>> grains =
+                Field.optional("grainDiameter", LENGTH, Material::grainDiameter);
+        return new ObjectCodec<>(
+                "material",
+                List.of(name, density, grains),
+                v -> new Material(v.get(name), v.get(density), v.get(grains)));
     }
 
     private static ObjectCodec<WeighingEntry> weighing() {
@@ -109,10 +118,12 @@ final class FleetDayCodecs {
                 Field.optional("standardUncertainty", count, CountEntry::standardUncertainty);
         Field<CountEntry, Optional<Quantity<RotationalSpeed>>> speed =
                 Field.optional("shaftSpeed", ROTATION, CountEntry::shaftSpeed);
+        Field<CountEntry, Optional<Quantity<Dimensionless>>> setting =
+                Field.optional("setting", RATIO, CountEntry::setting);
         Field<CountEntry, Optional<Quantity<Time>>> time = Field.optional("time", TIME, CountEntry::time);
         return new ObjectCodec<>(
                 "count",
-                List.of(pulses, start, stop, modulus, revolutions, uncertainty, speed, time),
+                List.of(pulses, start, stop, modulus, revolutions, uncertainty, speed, setting, time),
                 v -> new CountEntry(
                         v.get(pulses),
                         v.get(start),
@@ -121,6 +132,7 @@ final class FleetDayCodecs {
                         v.get(revolutions),
                         v.get(uncertainty),
                         v.get(speed),
+                        v.get(setting),
                         v.get(time)));
     }
 
@@ -148,7 +160,7 @@ final class FleetDayCodecs {
             Field<T, String> scale,
             Field<T, List<WeighingEntry>> containers,
             Field<T, Optional<CountEntry>> counted,
-            Field<T, Optional<Quantity<Length>>> opening,
+            Field<T, Optional<Quantity<?>>> opening,
             Field<T, String> material,
             Field<T, Optional<Conditions>> conditions,
             Field<T, Optional<String>> notes) {
@@ -162,7 +174,8 @@ final class FleetDayCodecs {
                     Field.required("containers", Codecs.listOf(weighing()), CatchEntry::containers)
                             .within(part),
                     Field.optional("counted", count(), CatchEntry::counted).within(part),
-                    Field.optional("opening", LENGTH, CatchEntry::opening).within(part),
+                    Field.optional("opening", Codecs.OPENING, CatchEntry::opening)
+                            .within(part),
                     Field.required("material", Codecs.TEXT, CatchEntry::material)
                             .within(part),
                     Field.optional("conditions", FleetDayCodecs.conditions(), CatchEntry::conditions)
@@ -246,8 +259,8 @@ final class FleetDayCodecs {
     private static ObjectCodec<TypedEntry> typed() {
         Field<TypedEntry, String> type = Field.required("type", Codecs.TEXT, TypedEntry::type);
         Field<TypedEntry, Integer> version = Field.required("version", Codecs.VERSION, TypedEntry::version);
-        Field<TypedEntry, Map<String, Quantity<?>>> parameters = new Field<>(
-                "parameters", Codecs.mapOf(Codecs.ANY_QUANTITY), TypedEntry::parameters, Map.of(), Map::isEmpty);
+        Field<TypedEntry, Map<String, ?>> parameters =
+                new Field<>("parameters", Codecs.PARAMETERS, TypedEntry::parameters, Map.of(), Map::isEmpty);
         return new ObjectCodec<>(
                 "type-and-parameters",
                 List.of(type, version, parameters),
@@ -260,8 +273,8 @@ final class FleetDayCodecs {
                 Field.optional("displayStep", Codecs.FACTOR, InForceEntry::displayStep);
         Field<InForceEntry, LocalDate> dated = Field.required("dated", Codecs.DATE, InForceEntry::dated);
         Field<InForceEntry, String> material = Field.required("material", Codecs.TEXT, InForceEntry::material);
-        Field<InForceEntry, Optional<Quantity<Length>>> opening =
-                Field.optional("opening", LENGTH, InForceEntry::opening);
+        Field<InForceEntry, Optional<Quantity<?>>> opening =
+                Field.optional("opening", Codecs.OPENING, InForceEntry::opening);
         Field<InForceEntry, Optional<String>> slot = Field.optional("slot", Codecs.TEXT, InForceEntry::slot);
         return new ObjectCodec<>(
                 "in-force",
@@ -297,11 +310,20 @@ final class FleetDayCodecs {
 
     private static ObjectCodec<TruckDay> truck() {
         Field<TruckDay, String> id = Field.required("id", Codecs.TEXT, TruckDay::id);
-        Field<TruckDay, TypedEntry> conveyor = Field.required("conveyor", typed(), TruckDay::conveyor);
-        Field<TruckDay, TypedEntry> gate = Field.required("gate", typed(), TruckDay::gate);
+        Field<TruckDay, TypedEntry> conveyor = Field.required("conveyor", TYPED, TruckDay::conveyor);
+        Field<TruckDay, TypedEntry> gate = Field.required("gate", TYPED, TruckDay::gate);
         Field<TruckDay, Optional<Quantity<PulsesPerRevolution>>> sensor = Field.optional(
                 "pulsesPerRevolution", Codecs.quantity(PulsesPerRevolution.class), TruckDay::pulsesPerRevolution);
         Field<TruckDay, Quantity<Dimensionless>> gearRatio = Field.required("gearRatio", RATIO, TruckDay::gearRatio);
+        Field<OpenLoop.Row, Quantity<Dimensionless>> setting = Field.required("setting", RATIO, OpenLoop.Row::setting);
+        Field<OpenLoop.Row, Quantity<RotationalSpeed>> speed =
+                Field.required("shaftSpeed", ROTATION, OpenLoop.Row::shaftSpeed);
+        ObjectCodec<OpenLoop.Row> row = new ObjectCodec<>(
+                "control-setting", List.of(setting, speed), v -> new OpenLoop.Row(v.get(setting), v.get(speed)));
+        Field<TruckDay, List<OpenLoop.Row>> controlSettings =
+                Field.list("controlSettings", row, TruckDay::controlSettings);
+        Field<TruckDay, Optional<CurveModel>> curveModel =
+                Field.optional("curveModel", Codecs.choice(CurveModel.class), TruckDay::curveModel);
         Field<TruckDay, Optional<InForceEntry>> inForce = Field.optional("inForce", inForce(), TruckDay::inForce);
         Field<TruckDay, List<ChangeEntry>> changes = Field.list("changes", change(), TruckDay::changes);
         Field<TruckDay, List<CalibrationCatchEntry>> calibrations =
@@ -319,6 +341,8 @@ final class FleetDayCodecs {
                         gate,
                         sensor,
                         gearRatio,
+                        controlSettings,
+                        curveModel,
                         inForce,
                         changes,
                         calibrations,
@@ -331,6 +355,8 @@ final class FleetDayCodecs {
                         v.get(gate),
                         v.get(sensor),
                         v.get(gearRatio),
+                        v.get(controlSettings),
+                        v.get(curveModel),
                         v.get(inForce),
                         v.get(changes),
                         v.get(calibrations),

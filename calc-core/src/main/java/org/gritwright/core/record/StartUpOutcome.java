@@ -3,7 +3,6 @@ package org.gritwright.core.record;
 import java.util.Optional;
 import javax.measure.Quantity;
 import javax.measure.quantity.Dimensionless;
-import javax.measure.quantity.Length;
 import javax.measure.quantity.Mass;
 import javax.measure.quantity.Time;
 import org.gritwright.core.verification.StartUp;
@@ -20,7 +19,7 @@ import org.gritwright.core.verification.StartUp;
  */
 public record StartUpOutcome(
         String material,
-        Optional<Quantity<Length>> opening,
+        Optional<Quantity<?>> opening,
         Quantity<Mass> lostMassPerStart,
         Quantity<Time> lostTimePerStart,
         Quantity<Dimensionless> steadyError,

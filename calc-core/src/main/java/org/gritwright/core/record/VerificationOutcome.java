@@ -28,7 +28,7 @@ import org.gritwright.units.quantity.ApplicationRate;
  */
 public record VerificationOutcome(
         String material,
-        Optional<Quantity<Length>> opening,
+        Optional<Quantity<?>> opening,
         Quantity<?> inForce,
         Quantity<Length> testDistance,
         Quantity<Mass> expected,

@@ -1,33 +1,29 @@
 package org.gritwright.core.spi;
 
-import java.util.List;
-import java.util.Optional;
-
 /**
  * A type of gate: what cross-section an opening leaves above the conveyor.
  *
- * <p>Implementations are stateless and thread-safe. What they return is checked where it is used.
+ * <p>Implementations are stateless and thread-safe, with a public constructor without parameters where a
+ * {@link java.util.ServiceLoader} is to find them. What they return is checked where it is used.
+ *
+ * <p>The laws that a type obeys, by the ids under which the conformance kit
+ * ({@code org.gritwright.core.conformance.Conformance}) reports their violation:
+ *
+ * <ul>
+ *   <li>{@code stable-identity}, {@code described-parameters}, {@code enforced-limits}, {@code named-refusals},
+ *       {@code finite}, {@code not-negative}, {@code unit-invariant}, {@code deterministic}, {@code serializable},
+ *       {@code json-round-trip}: as for a {@link ConveyorType}, with the shape and its open area for the volume.
+ *   <li>{@code rising}: a larger opening never leaves a smaller area.
+ *   <li>{@code closed-is-zero}: at the declared closed position, and below it, the area is 0.
+ * </ul>
  */
-public interface GateType {
+public non-sealed interface GateType extends SpreaderType {
     /**
-     * The stable name and version.
-     *
-     * @return the id
-     */
-    TypeId id();
-
-    /**
-     * The parameters, in the order in which a form should ask for them.
-     *
-     * @return the parameters, names unique
-     */
-    List<Parameter<?>> parameters();
-
-    /**
-     * The opening for a set of parameters: its limits and the cross-section it leaves.
+     * What a set of parameters leaves open, and how far it can be set.
      *
      * @param given values of {@link #parameters()}, already checked against their limits
-     * @return the opening, or empty for a gate type that has none to set (an auger's trough)
+     * @return the shape: adjustable, fixed, or none at all
+     * @throws org.gritwright.units.InvalidInputException if the values don't go together
      */
-    Optional<GateOpening> opening(Parameters given);
+    GateShape shape(Parameters given);
 }

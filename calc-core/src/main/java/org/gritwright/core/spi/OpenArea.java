@@ -10,8 +10,9 @@ public interface OpenArea extends Serializable {
     /**
      * The cross-section.
      *
-     * @param openingMetres the gate opening, in m, within the gate's limits
+     * @param opening the gate opening within the gate's limits: in m where it is a length, a bare number where it is a
+     *     setting
      * @return the open area, in m², finite, 0 or more, never falling as the opening grows
      */
-    double squareMetres(double openingMetres);
+    double squareMetres(double opening);
 }

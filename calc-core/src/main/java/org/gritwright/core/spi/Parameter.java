@@ -11,7 +11,8 @@ import org.gritwright.units.InvalidInputException;
 import org.gritwright.units.SpreadingUnits;
 
 /**
- * One typed parameter of a conveyor or gate type: enough to build a form from or to check a file with.
+ * One typed parameter of a conveyor or gate type: enough to build a form from or to check a file with. The units of its
+ * limits are those that a form should offer first.
  *
  * <p>Immutable, thread-safe.
  *
@@ -24,15 +25,26 @@ public final class Parameter<Q extends Quantity<Q>> {
     private final Quantity<Q> highest;
     private final boolean whole;
     private final Quantity<Q> standard;
+    private final int fewest;
+    private final int most;
 
     private Parameter(
-            String name, Class<Q> kind, Quantity<Q> lowest, Quantity<Q> highest, boolean whole, Quantity<Q> standard) {
+            String name,
+            Class<Q> kind,
+            Quantity<Q> lowest,
+            Quantity<Q> highest,
+            boolean whole,
+            Quantity<Q> standard,
+            int fewest,
+            int most) {
         this.name = Require.text("parameter name", name);
         this.kind = Objects.requireNonNull(kind, "kind");
         this.lowest = lowest;
         this.highest = Require.atLeast("highest " + name, kind, highest, lowest);
         this.whole = whole;
         this.standard = standard;
+        this.fewest = fewest;
+        this.most = most;
     }
 
     /**
@@ -48,7 +60,7 @@ public final class Parameter<Q extends Quantity<Q>> {
      */
     public static <Q extends Quantity<Q>> Parameter<Q> of(
             String name, Class<Q> kind, Quantity<Q> lowest, Quantity<Q> highest) {
-        return new Parameter<>(name, kind, lowest, highest, false, null);
+        return new Parameter<>(name, kind, lowest, highest, false, null, 1, 1);
     }
 
     /**
@@ -80,7 +92,9 @@ public final class Parameter<Q extends Quantity<Q>> {
                 Amounts.of(lowest, SpreadingUnits.ONE),
                 Amounts.of(highest, SpreadingUnits.ONE),
                 true,
-                null);
+                null,
+                1,
+                1);
     }
 
     /**
@@ -88,10 +102,29 @@ public final class Parameter<Q extends Quantity<Q>> {
      *
      * @param standard the value where none is given
      * @return the parameter
-     * @throws InvalidInputException if the default is not an accepted value
+     * @throws InvalidInputException if the default is not an accepted value, or the parameter is a list
      */
     public Parameter<Q> withDefault(Quantity<Q> standard) {
-        return new Parameter<>(name, kind, lowest, highest, whole, check(standard));
+        if (isList()) {
+            throw new InvalidInputException("default of " + name, "left out for a list", Amounts.format(standard));
+        }
+        return new Parameter<>(name, kind, lowest, highest, whole, check(standard), fewest, most);
+    }
+
+    /**
+     * A list of such values, such as a column of a measured table; without default.
+     *
+     * @param fewest the smallest accepted number of values, 1 or more
+     * @param most the largest accepted number of values, 2 or more and not below the fewest
+     * @return the parameter
+     * @throws InvalidInputException if the numbers are not in that order
+     */
+    public Parameter<Q> asList(int fewest, int most) {
+        if (!(fewest >= 1 && most >= 2 && fewest <= most)) {
+            throw new InvalidInputException(
+                    "number of values of " + name, "from 1 or more to 2 or more", fewest + " to " + most);
+        }
+        return new Parameter<>(name, kind, lowest, highest, whole, null, fewest, most);
     }
 
     /**
@@ -137,6 +170,33 @@ public final class Parameter<Q extends Quantity<Q>> {
      */
     public boolean isWhole() {
         return whole;
+    }
+
+    /**
+     * Whether it is a list of values.
+     *
+     * @return true for a column of a table
+     */
+    public boolean isList() {
+        return most > 1;
+    }
+
+    /**
+     * The smallest accepted number of values.
+     *
+     * @return 1 unless it is a list
+     */
+    public int fewest() {
+        return fewest;
+    }
+
+    /**
+     * The largest accepted number of values.
+     *
+     * @return 1 unless it is a list
+     */
+    public int most() {
+        return most;
     }
 
     /**

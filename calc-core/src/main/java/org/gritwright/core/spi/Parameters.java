@@ -1,21 +1,24 @@
 package org.gritwright.core.spi;
 
+import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
 import javax.measure.Quantity;
 import org.gritwright.units.Amounts;
 import org.gritwright.units.InvalidInputException;
+import org.gritwright.units.UnitSymbol;
 
 /**
  * The checked values of a type's parameters. Immutable, thread-safe, a value: two are equal when all values are, as
  * entered.
  */
 public final class Parameters {
-    private final Map<String, Quantity<?>> values;
+    private final Map<String, List<Quantity<?>>> values;
 
-    private Parameters(Map<String, Quantity<?>> values) {
+    private Parameters(Map<String, List<Quantity<?>>> values) {
         this.values = Collections.unmodifiableMap(values);
     }
 
@@ -23,13 +26,13 @@ public final class Parameters {
      * Checks values against the parameters that a type declares and fills in defaults.
      *
      * @param declared the type's parameters
-     * @param given values by parameter name
+     * @param given by parameter name: a {@link Quantity}, or a {@link List} of quantities where the parameter is a list
      * @return the checked values
-     * @throws InvalidInputException if a name is unknown, a value without default is missing, a value isn't accepted,
-     *     or the type declares two parameters of one name
+     * @throws InvalidInputException if a name is unknown, a value without default is missing, a value isn't accepted or
+     *     is no quantity, or the type declares two parameters of one name
      */
-    public static Parameters of(List<Parameter<?>> declared, Map<String, ? extends Quantity<?>> given) {
-        Map<String, Quantity<?>> values = new TreeMap<>();
+    public static Parameters of(List<Parameter<?>> declared, Map<String, ?> given) {
+        Map<String, List<Quantity<?>>> values = new TreeMap<>();
         for (Parameter<?> parameter : declared) {
             if (values.put(parameter.name(), checked(parameter, given.get(parameter.name()))) != null) {
                 throw new InvalidInputException("parameter", "declared once", "\"" + parameter.name() + "\"");
@@ -43,14 +46,35 @@ public final class Parameters {
         return new Parameters(values);
     }
 
-    private static <Q extends Quantity<Q>> Quantity<Q> checked(Parameter<Q> parameter, Quantity<?> given) {
+    private static <Q extends Quantity<Q>> List<Quantity<?>> checked(Parameter<Q> parameter, Object given) {
         if (given == null) {
-            return parameter
+            return List.of(parameter
                     .standard()
-                    .orElseThrow(() -> new InvalidInputException(parameter.name(), "given", "nothing"));
+                    .orElseThrow(() -> new InvalidInputException(parameter.name(), "given", "nothing")));
+        }
+        List<?> items = given instanceof List<?> list ? list : List.of(given);
+        if ((given instanceof List<?>) != parameter.isList()
+                || items.size() < parameter.fewest()
+                || items.size() > parameter.most()) {
+            throw new InvalidInputException(
+                    parameter.name(),
+                    parameter.isList() ? "a list of " + parameter.fewest() + " to " + parameter.most() : "one value",
+                    given instanceof List<?> ? "a list of " + items.size() : "one value");
+        }
+        List<Quantity<?>> values = new ArrayList<>();
+        for (Object item : items) {
+            values.add(checkedItem(parameter, item));
+        }
+        return List.copyOf(values);
+    }
+
+    private static <Q extends Quantity<Q>> Quantity<Q> checkedItem(Parameter<Q> parameter, Object item) {
+        if (!(item instanceof Quantity<?>)) {
+            throw new InvalidInputException(
+                    parameter.name(), UnitSymbol.kindName(parameter.kind()), String.valueOf(item));
         }
         @SuppressWarnings("unchecked") // check() proves the kind
-        Quantity<Q> value = (Quantity<Q>) given;
+        Quantity<Q> value = (Quantity<Q>) item;
         return parameter.check(value);
     }
 
@@ -58,38 +82,54 @@ public final class Parameters {
      * A parameter's value as entered.
      *
      * @param <Q> the kind of quantity
-     * @param parameter one of the declared parameters
-     * @return the value with its unit
-     * @throws InvalidInputException if the parameter was not declared
+     * @param parameter one of the declared parameters, not a list
+     * @return the value with its unit, within the parameter's limits
+     * @throws InvalidInputException if the parameter was not declared, is a list or has other limits than the one that
+     *     was
      */
     public <Q extends Quantity<Q>> Quantity<Q> get(Parameter<Q> parameter) {
-        Quantity<?> value = values.get(parameter.name());
-        if (value == null) {
+        List<Quantity<Q>> list = list(parameter);
+        if (list.size() != 1) {
+            throw new InvalidInputException(parameter.name(), "one value", "a list of " + list.size());
+        }
+        return list.get(0);
+    }
+
+    /**
+     * The values of a list.
+     *
+     * @param <Q> the kind of quantity
+     * @param parameter one of the declared parameters
+     * @return the values with their units, as entered, each within the parameter's limits; one for a parameter that is
+     *     no list
+     * @throws InvalidInputException if the parameter was not declared or has other limits than the one that was
+     */
+    public <Q extends Quantity<Q>> List<Quantity<Q>> list(Parameter<Q> parameter) {
+        List<Quantity<?>> list = values.get(parameter.name());
+        if (list == null) {
             throw new InvalidInputException("parameter", "one of " + values.keySet(), "\"" + parameter.name() + "\"");
         }
-        @SuppressWarnings("unchecked") // check() proves the kind once more
-        Quantity<Q> typed = (Quantity<Q>) value;
-        return parameter.check(typed);
+        return list.stream().map(item -> checkedItem(parameter, item)).toList();
     }
 
     /**
      * A parameter's value in SI units.
      *
      * @param <Q> the kind of quantity
-     * @param parameter one of the declared parameters
+     * @param parameter one of the declared parameters, not a list
      * @return the value in SI units
-     * @throws InvalidInputException if the parameter was not declared
+     * @throws InvalidInputException if the parameter was not declared or is a list
      */
     public <Q extends Quantity<Q>> double si(Parameter<Q> parameter) {
         return Amounts.si(parameter.kind(), get(parameter));
     }
 
     /**
-     * All values by name, as entered, defaults filled in.
+     * All values by name, as entered, defaults filled in; one value for a parameter that is no list.
      *
      * @return an unmodifiable map in the order of the names
      */
-    public Map<String, Quantity<?>> asMap() {
+    public Map<String, List<Quantity<?>>> asMap() {
         return values;
     }
 
@@ -111,7 +151,8 @@ public final class Parameters {
     @Override
     public String toString() {
         Map<String, String> texts = new TreeMap<>();
-        values.forEach((name, value) -> texts.put(name, Amounts.format(value)));
+        values.forEach((name, list) ->
+                texts.put(name, list.stream().map(Amounts::format).collect(Collectors.joining(", "))));
         return texts.toString();
     }
 }

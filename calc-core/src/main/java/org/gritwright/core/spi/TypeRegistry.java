@@ -1,49 +1,138 @@
 package org.gritwright.core.spi;
 
+import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Collections;
+import java.util.Iterator;
 import java.util.List;
 import java.util.Map;
+import java.util.ServiceConfigurationError;
+import java.util.ServiceLoader;
 import java.util.TreeMap;
-import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.gritwright.units.InvalidInputException;
 
 /**
- * The conveyor and gate types an application knows: an ordinary immutable object that is made from lists and passed
- * around. There is no global one. Thread-safe.
+ * The conveyor and gate types an application knows: an ordinary immutable object that is made from lists, from service
+ * loaders, or from both, and passed around. There is no global one, and nothing is cached: a server may hold one for
+ * each of its class loaders.
+ *
+ * <p>A type that can't be used never hinders the others: it is left out and {@linkplain #rejected() reported}. Of two
+ * types with one id the first stays. Immutable and as thread-safe as the types in it.
  */
 public final class TypeRegistry {
+    /** A class path with more broken providers than this is broken itself; asking on might never end. */
+    private static final int MOST_FAILURES = 1000;
+
     private final Map<TypeId, ConveyorType> conveyors;
     private final Map<TypeId, GateType> gates;
+    private final List<RejectedType> rejected;
 
-    private TypeRegistry(Map<TypeId, ConveyorType> conveyors, Map<TypeId, GateType> gates) {
-        this.conveyors = conveyors;
-        this.gates = gates;
+    private TypeRegistry(
+            Map<TypeId, ConveyorType> conveyors, Map<TypeId, GateType> gates, List<RejectedType> rejected) {
+        this.conveyors = Collections.unmodifiableMap(conveyors);
+        this.gates = Collections.unmodifiableMap(gates);
+        this.rejected = List.copyOf(rejected);
     }
 
     /**
-     * A registry of exactly these types.
+     * A registry of these types.
      *
-     * @param conveyors conveyor types, ids unique
-     * @param gates gate types, ids unique
+     * @param conveyors conveyor types
+     * @param gates gate types
      * @return the registry
-     * @throws InvalidInputException if an id occurs twice
      */
     public static TypeRegistry of(List<? extends ConveyorType> conveyors, List<? extends GateType> gates) {
-        return new TypeRegistry(
-                byId("conveyor type", conveyors, ConveyorType::id), byId("gate type", gates, GateType::id));
+        return new TypeRegistry(Map.of(), Map.of(), List.of()).with(conveyors, gates);
     }
 
-    private static <T> Map<TypeId, T> byId(String field, List<? extends T> types, Function<T, TypeId> id) {
-        Map<TypeId, T> byId = new TreeMap<>();
-        for (T type : types) {
-            if (byId.put(id.apply(type), type) != null) {
-                throw new InvalidInputException(
-                        field, "listed once", id.apply(type).toString());
+    /**
+     * This registry and more types.
+     *
+     * @param moreConveyors conveyor types
+     * @param moreGates gate types
+     * @return a registry of all
+     */
+    public TypeRegistry with(List<? extends ConveyorType> moreConveyors, List<? extends GateType> moreGates) {
+        return with(moreConveyors.iterator(), moreGates.iterator());
+    }
+
+    /**
+     * This registry and the types that a class loader's service providers offer, whether they are declared in
+     * {@code META-INF/services} on a class path or with {@code provides} in a module.
+     *
+     * @param loader the class loader, for example the application's own
+     * @return a registry of all
+     */
+    public TypeRegistry withServices(ClassLoader loader) {
+        return with(
+                ServiceLoader.load(ConveyorType.class, loader).iterator(),
+                ServiceLoader.load(GateType.class, loader).iterator());
+    }
+
+    /**
+     * This registry and the types that the modules of a layer, and of its parents, provide.
+     *
+     * @param layer the module layer
+     * @return a registry of all
+     */
+    public TypeRegistry withServices(ModuleLayer layer) {
+        return with(
+                ServiceLoader.load(layer, ConveyorType.class).iterator(),
+                ServiceLoader.load(layer, GateType.class).iterator());
+    }
+
+    private TypeRegistry with(Iterator<? extends ConveyorType> moreConveyors, Iterator<? extends GateType> moreGates) {
+        Map<TypeId, ConveyorType> allConveyors = new TreeMap<>(conveyors);
+        Map<TypeId, GateType> allGates = new TreeMap<>(gates);
+        List<RejectedType> allRejected = new ArrayList<>(rejected);
+        addAll(moreConveyors, allConveyors, allRejected);
+        addAll(moreGates, allGates, allRejected);
+        return new TypeRegistry(allConveyors, allGates, allRejected);
+    }
+
+    /**
+     * A broken provider shows when it is looked for, when it is made, or when it is asked: a missing class is a bare
+     * {@link LinkageError}, a bad line in a services file comes out of {@code hasNext}. Each is a reason to leave that one
+     * out and to go on.
+     */
+    private static <T extends SpreaderType> void addAll(
+            Iterator<? extends T> offered, Map<TypeId, T> types, List<RejectedType> rejected) {
+        int failures = 0;
+        while (failures < MOST_FAILURES) {
+            T type;
+            try {
+                if (!offered.hasNext()) {
+                    return;
+                }
+                type = offered.next();
+            } catch (ServiceConfigurationError | LinkageError e) {
+                failures++;
+                rejected.add(new RejectedType("service provider", reason(e)));
+                continue;
             }
+            add(type, types, rejected);
         }
-        return Collections.unmodifiableMap(byId);
+    }
+
+    private static <T extends SpreaderType> void add(T type, Map<TypeId, T> types, List<RejectedType> rejected) {
+        String provider = type == null ? "null" : type.getClass().getName();
+        try {
+            TypeId id = TypeCheck.check(type);
+            T first = types.putIfAbsent(id, type);
+            if (first != null) {
+                rejected.add(new RejectedType(
+                        provider,
+                        "its id, " + id + ", is taken by " + first.getClass().getName()));
+            }
+        } catch (Exception | LinkageError | AssertionError | StackOverflowError e) {
+            rejected.add(new RejectedType(provider, reason(e)));
+        }
+    }
+
+    private static String reason(Throwable thrown) {
+        String cause = thrown.getCause() == null ? "" : " (" + thrown.getCause() + ")";
+        return thrown instanceof InvalidInputException ? thrown.getMessage() : thrown + cause;
     }
 
     /**
@@ -51,7 +140,7 @@ public final class TypeRegistry {
      *
      * @param id the id
      * @return the type
-     * @throws InvalidInputException if it isn't known; the message lists those that are
+     * @throws InvalidInputException if it isn't known; the message lists those that are, and those that were left out
      */
     public ConveyorType conveyor(TypeId id) {
         return known("conveyor type", conveyors, id);
@@ -62,17 +151,21 @@ public final class TypeRegistry {
      *
      * @param id the id
      * @return the type
-     * @throws InvalidInputException if it isn't known; the message lists those that are
+     * @throws InvalidInputException if it isn't known; the message lists those that are, and those that were left out
      */
     public GateType gate(TypeId id) {
         return known("gate type", gates, id);
     }
 
-    private static <T> T known(String field, Map<TypeId, T> types, TypeId id) {
+    private <T> T known(String field, Map<TypeId, T> types, TypeId id) {
         T type = types.get(id);
         if (type == null) {
             String known = types.keySet().stream().map(TypeId::toString).collect(Collectors.joining("; "));
-            throw new InvalidInputException(field, "one of the registry: " + known, id.toString());
+            String leftOut = rejected.isEmpty()
+                    ? ""
+                    : " (left out: "
+                            + rejected.stream().map(RejectedType::toString).collect(Collectors.joining("; ")) + ")";
+            throw new InvalidInputException(field, "one of the registry: " + known + leftOut, id.toString());
         }
         return type;
     }
@@ -93,5 +186,15 @@ public final class TypeRegistry {
      */
     public Collection<GateType> gates() {
         return gates.values();
+    }
+
+    /**
+     * The types that were offered and left out: those that threw, have an id that is taken, ask for another SPI level or
+     * describe parameters that can't be.
+     *
+     * @return provider and reason, in the order in which they were met
+     */
+    public List<RejectedType> rejected() {
+        return rejected;
     }
 }

@@ -6,8 +6,10 @@ import static org.gritwright.units.SpreadingUnits.MILLIMETRE;
 import java.util.List;
 import javax.measure.quantity.Length;
 import org.gritwright.core.spi.ConveyorType;
+import org.gritwright.core.spi.FillLimits;
 import org.gritwright.core.spi.Parameter;
 import org.gritwright.core.spi.Parameters;
+import org.gritwright.core.spi.Spi;
 import org.gritwright.core.spi.SweptVolume;
 import org.gritwright.core.spi.TypeId;
 import org.gritwright.units.Amounts;
@@ -17,7 +19,9 @@ import org.gritwright.units.InvalidInputException;
  * A single screw in a trough under the hopper, which fills itself; no gate meters it.
  *
  * <p>V = π/4 · (D² − d²) · pitch, with screw diameter D and shaft diameter d; textbook form. A metering auger under a
- * hopper runs nearly full; the trough loadings of conveying augers (15, 30, 45 %) are another thing.
+ * hopper runs nearly full; the trough loadings of conveying augers (15, 30, 45 %) are another thing. Holds for a screw that
+ * is covered along its inlet, and at speeds at which the flights fill; the usual apparent fill is common practice, no
+ * source.
  */
 public final class Auger implements ConveyorType {
     /** Outer diameter of the screw. */
@@ -32,12 +36,19 @@ public final class Auger implements ConveyorType {
     public static final Parameter<Length> PITCH =
             Parameter.length("pitch", Amounts.of(10, MILLIMETRE), Amounts.of(1, METRE));
 
+    private static final FillLimits FILL = new FillLimits(0.25, 0.5, 1.05, 1.25);
+
     /** Made for a registry; all instances are alike. */
     public Auger() {}
 
     @Override
     public TypeId id() {
         return TypeId.of("auger", 1);
+    }
+
+    @Override
+    public int spiLevel() {
+        return Spi.LEVEL;
     }
 
     @Override
@@ -52,6 +63,12 @@ public final class Auger implements ConveyorType {
 
     @Override
     public SweptVolume sweptVolume(Parameters given) {
+        double cubicMetresPerRevolution = screwCubicMetresPerRevolution(given);
+        return openAreaSquareMetres -> cubicMetresPerRevolution;
+    }
+
+    /** One screw's swept volume, shared with the twin auger, whose parameters hold these three. */
+    static double screwCubicMetresPerRevolution(Parameters given) {
         double screw = given.si(SCREW_DIAMETER);
         double shaft = given.si(SHAFT_DIAMETER);
         if (!(shaft < screw)) {
@@ -60,7 +77,11 @@ public final class Auger implements ConveyorType {
                     "smaller than " + SCREW_DIAMETER.name() + ", " + Amounts.format(given.get(SCREW_DIAMETER)),
                     Amounts.format(given.get(SHAFT_DIAMETER)));
         }
-        double cubicMetresPerRevolution = Math.PI / 4 * (screw * screw - shaft * shaft) * given.si(PITCH);
-        return openAreaSquareMetres -> cubicMetresPerRevolution;
+        return Math.PI / 4 * (screw * screw - shaft * shaft) * given.si(PITCH);
+    }
+
+    @Override
+    public FillLimits fillLimits() {
+        return FILL;
     }
 }

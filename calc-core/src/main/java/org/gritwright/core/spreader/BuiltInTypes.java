@@ -9,11 +9,20 @@ public final class BuiltInTypes {
     private BuiltInTypes() {}
 
     /**
-     * A registry of the built-in types: drag chain and auger; sliding gate and no gate.
+     * A registry of the built-in types: drag chain, belt, auger, twin auger and feed roller; sliding gate, round, fixed,
+     * table by opening, table by setting, and no gate.
      *
      * @return the registry
      */
     public static TypeRegistry registry() {
-        return TypeRegistry.of(List.of(new DragChain(), new Auger()), List.of(new SlidingGate(), new NoGate()));
+        return TypeRegistry.of(
+                List.of(new DragChain(), new Belt(), new Auger(), new TwinAuger(), new FeedRoller()),
+                List.of(
+                        new SlidingGate(),
+                        new RoundGate(),
+                        new FixedGate(),
+                        TableGate.byOpening(),
+                        TableGate.bySetting(),
+                        new NoGate()));
     }
 }

@@ -2,44 +2,45 @@ package org.gritwright.core.spreader;
 
 import java.util.Map;
 import java.util.Objects;
-import javax.measure.Quantity;
 import org.gritwright.core.spi.ConveyorType;
 import org.gritwright.core.spi.FillLimits;
 import org.gritwright.core.spi.Parameters;
 import org.gritwright.core.spi.SweptVolume;
-import org.gritwright.units.InvalidInputException;
+import org.gritwright.core.spi.TypeId;
 
 /**
  * A conveyor of some type with its parameters. Immutable, thread-safe; equal when type id and parameters are.
  */
 public final class Conveyor {
     private final ConveyorType type;
+    private final TypeId id;
     private final Parameters parameters;
+    private final boolean meteredByGate;
+    private final FillLimits fillLimits;
     private final SweptVolume sweptVolume;
+    private final SweptVolume sweptVolumeAgain;
 
-    private Conveyor(ConveyorType type, Parameters parameters) {
+    private Conveyor(ConveyorType type, Map<String, ?> given) {
         this.type = type;
-        this.parameters = parameters;
-        this.sweptVolume = given("swept volume", type.sweptVolume(parameters));
-    }
-
-    private <T> T given(String what, T fromType) {
-        if (fromType == null) {
-            throw new InvalidInputException(what + " of conveyor type " + type.id(), "given by the type", "null");
-        }
-        return fromType;
+        this.id = Border.id(type);
+        this.parameters = Border.parameters(type, given);
+        this.meteredByGate = type.meteredByGate();
+        this.fillLimits = Border.given(type, "fill limits", type.fillLimits());
+        this.sweptVolume = Border.given(type, "swept volume", type.sweptVolume(parameters));
+        this.sweptVolumeAgain = Border.given(type, "swept volume", type.sweptVolume(parameters));
     }
 
     /**
      * A conveyor.
      *
      * @param type its type
-     * @param given the type's parameters by name
+     * @param given the type's parameters by name: a quantity, or a list of quantities where the parameter is a list
      * @return the conveyor
-     * @throws InvalidInputException if the type doesn't accept the parameters, or gives no swept volume
+     * @throws org.gritwright.units.InvalidInputException if the type doesn't accept the parameters, or doesn't give a
+     *     stable id, fill limits and a swept volume
      */
-    public static Conveyor of(ConveyorType type, Map<String, ? extends Quantity<?>> given) {
-        return new Conveyor(type, Parameters.of(type.parameters(), given));
+    public static Conveyor of(ConveyorType type, Map<String, ?> given) {
+        return new Conveyor(type, given);
     }
 
     /**
@@ -49,6 +50,24 @@ public final class Conveyor {
      */
     public ConveyorType type() {
         return type;
+    }
+
+    /**
+     * The type's id.
+     *
+     * @return the id that the type gave when this conveyor was made
+     */
+    public TypeId id() {
+        return id;
+    }
+
+    /**
+     * Whether a gate meters this conveyor.
+     *
+     * @return true if the swept volume depends on the gate's open area
+     */
+    public boolean isMeteredByGate() {
+        return meteredByGate;
     }
 
     /**
@@ -64,10 +83,9 @@ public final class Conveyor {
      * The type's limits of the apparent fill.
      *
      * @return the limits
-     * @throws InvalidInputException if the type gives none
      */
     public FillLimits fillLimits() {
-        return given("fill limits", type.fillLimits());
+        return fillLimits;
     }
 
     /**
@@ -75,25 +93,27 @@ public final class Conveyor {
      *
      * @param openAreaSquareMetres the gate's open area, in m²
      * @return m³ per revolution, 0 or more
-     * @throws InvalidInputException if the type returns anything else; it names the type
+     * @throws org.gritwright.units.InvalidInputException if the type returns anything else, or something else when asked
+     *     again; it names the type
      */
     double cubicMetresPerRevolution(double openAreaSquareMetres) {
-        double volume = sweptVolume.cubicMetresPerRevolution(openAreaSquareMetres);
-        if (!(volume >= 0 && volume <= Double.MAX_VALUE)) {
-            throw new InvalidInputException(
-                    "swept volume of conveyor type " + type.id(), "finite and 0 or more", volume + " m³/rev");
-        }
-        return volume;
+        return Border.number(
+                id,
+                "swept volume",
+                "m³/rev",
+                sweptVolume,
+                sweptVolumeAgain,
+                volume -> volume.cubicMetresPerRevolution(openAreaSquareMetres));
     }
 
     @Override
     public boolean equals(Object other) {
-        return other instanceof Conveyor that && type.id().equals(that.type.id()) && parameters.equals(that.parameters);
+        return other instanceof Conveyor that && id.equals(that.id) && parameters.equals(that.parameters);
     }
 
     @Override
     public int hashCode() {
-        return Objects.hash(type.id(), parameters);
+        return Objects.hash(id, parameters);
     }
 
     /**
@@ -103,6 +123,6 @@ public final class Conveyor {
      */
     @Override
     public String toString() {
-        return type.id() + " " + parameters;
+        return id + " " + parameters;
     }
 }

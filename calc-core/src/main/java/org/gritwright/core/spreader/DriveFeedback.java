@@ -4,7 +4,7 @@ import javax.measure.Quantity;
 import javax.measure.quantity.Dimensionless;
 
 /** How the turning of the conveyor's drive becomes known. Implementations are immutable values. */
-public sealed interface DriveFeedback permits ShaftSensor, NoSensor {
+public sealed interface DriveFeedback permits ShaftSensor, NoSensor, OpenLoop {
     /**
      * Revolutions of the sensed (or watched) shaft per revolution of the conveyor's drive shaft.
      *

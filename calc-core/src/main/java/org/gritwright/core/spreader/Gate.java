@@ -4,12 +4,12 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import javax.measure.Quantity;
-import javax.measure.quantity.Length;
-import org.gritwright.core.measurement.Comparison;
+import javax.measure.quantity.Area;
 import org.gritwright.core.measurement.Require;
-import org.gritwright.core.spi.GateOpening;
+import org.gritwright.core.spi.GateShape;
 import org.gritwright.core.spi.GateType;
 import org.gritwright.core.spi.Parameters;
+import org.gritwright.core.spi.TypeId;
 import org.gritwright.units.Amounts;
 import org.gritwright.units.InvalidInputException;
 
@@ -18,16 +18,20 @@ import org.gritwright.units.InvalidInputException;
  */
 public final class Gate {
     private final GateType type;
+    private final TypeId id;
     private final Parameters parameters;
-    private final Optional<GateOpening> opening;
+    private final GateShape shape;
+    private final GateShape shapeAgain;
 
-    private Gate(GateType type, Parameters parameters) {
+    private Gate(GateType type, Map<String, ?> given) {
         this.type = type;
-        this.parameters = parameters;
-        this.opening = type.opening(parameters);
-        // A foreign type may return anything.
-        if (opening == null) {
-            throw new InvalidInputException("opening of gate type " + type.id(), "given by the type", "null");
+        this.id = Border.id(type);
+        this.parameters = Border.parameters(type, given);
+        this.shape = Border.given(type, "shape", type.shape(parameters));
+        this.shapeAgain = Border.given(type, "shape", type.shape(parameters));
+        if (!shape.getClass().equals(shapeAgain.getClass())) {
+            throw new InvalidInputException(
+                    "shape of type " + id, "the same whenever asked", "once adjustable, once not");
         }
     }
 
@@ -35,12 +39,12 @@ public final class Gate {
      * A gate.
      *
      * @param type its type
-     * @param given the type's parameters by name
+     * @param given the type's parameters by name: a quantity, or a list of quantities where the parameter is a list
      * @return the gate
-     * @throws InvalidInputException if the type doesn't accept the parameters, or gives no opening
+     * @throws InvalidInputException if the type doesn't accept the parameters, or doesn't give a stable id and shape
      */
-    public static Gate of(GateType type, Map<String, ? extends Quantity<?>> given) {
-        return new Gate(type, Parameters.of(type.parameters(), given));
+    public static Gate of(GateType type, Map<String, ?> given) {
+        return new Gate(type, given);
     }
 
     /**
@@ -50,6 +54,15 @@ public final class Gate {
      */
     public GateType type() {
         return type;
+    }
+
+    /**
+     * The type's id.
+     *
+     * @return the id that the type gave when this gate was made
+     */
+    public TypeId id() {
+        return id;
     }
 
     /**
@@ -67,72 +80,97 @@ public final class Gate {
      * @return true if catches must state the gate opening
      */
     public boolean isAdjustable() {
-        return opening.isPresent();
+        return shape instanceof GateShape.Adjustable<?>;
+    }
+
+    /**
+     * Whether there is a gate at all.
+     *
+     * @return false for a trough that fills itself
+     */
+    public boolean exists() {
+        return !(shape instanceof GateShape.None);
+    }
+
+    /**
+     * The adjustable shape.
+     *
+     * @return limits, closed position and open area; none for a gate that can't be set
+     */
+    public Optional<GateShape.Adjustable<?>> adjustable() {
+        return shape instanceof GateShape.Adjustable<?> adjustable ? Optional.of(adjustable) : Optional.empty();
     }
 
     /**
      * Whether an opening can be set at all on this gate.
      *
-     * @param gateOpening an opening
-     * @return true if the gate is adjustable and the opening within its limits
+     * @param opening an opening
+     * @return true if the gate is adjustable and the opening of its kind and within its limits
      */
-    public boolean accepts(Quantity<Length> gateOpening) {
-        double metres = Amounts.si(Length.class, gateOpening);
-        return opening.isPresent()
-                && !Comparison.isAbove(Amounts.si(Length.class, opening.get().lowest()), metres)
-                && !Comparison.isAbove(
-                        metres, Amounts.si(Length.class, opening.get().highest()));
+    public boolean accepts(Quantity<?> opening) {
+        try {
+            return isAdjustable() && squareMetres(Optional.of(opening)) >= 0;
+        } catch (InvalidInputException e) {
+            return false;
+        }
     }
 
     /**
      * The cross-section at an opening.
      *
-     * @param gateOpening the opening; none for a gate that can't be set
-     * @return m², 0 or more; 0 for a gate that can't be set
-     * @throws InvalidInputException if the opening is missing, out of place or out of limits, or the type returns
-     *     something impossible
+     * @param opening the opening; none for a gate that can't be set
+     * @return m², 0 or more; 0 where there is no gate
+     * @throws InvalidInputException if the opening is missing, out of place, of another kind or out of limits, or the
+     *     type returns something impossible
      */
-    double squareMetres(Optional<Quantity<Length>> gateOpening) {
-        if (opening.isEmpty()) {
-            if (gateOpening.isPresent()) {
-                throw new InvalidInputException(
-                        "gate opening", "left out for gate type " + type.id(), Amounts.format(gateOpening.get()));
-            }
-            return 0;
+    double squareMetres(Optional<Quantity<?>> opening) {
+        if (shape instanceof GateShape.Adjustable<?> adjustable) {
+            Quantity<?> given = opening.orElseThrow(
+                    () -> new InvalidInputException("gate opening", "given for gate type " + id, "nothing"));
+            checkLimits(adjustable, given);
+            return squareMetres(OpeningReading.si(given));
         }
-        Quantity<Length> given = gateOpening.orElseThrow(
-                () -> new InvalidInputException("gate opening", "given for gate type " + type.id(), "nothing"));
-        Require.within(
-                "gate opening",
-                Length.class,
-                given,
-                opening.get().lowest(),
-                opening.get().highest());
-        double area = opening.get().area().squareMetres(Amounts.si(Length.class, given));
-        if (!(area >= 0 && area <= Double.MAX_VALUE)) {
+        if (opening.isPresent()) {
             throw new InvalidInputException(
-                    "open area of gate type " + type.id(), "finite and 0 or more", area + " m²");
+                    "gate opening", "left out for gate type " + id, Amounts.format(opening.get()));
         }
-        return area;
+        return shape instanceof GateShape.Fixed fixed ? Amounts.si(Area.class, fixed.area()) : 0;
+    }
+
+    /** The cross-section of an adjustable gate at an opening within its limits: in m, or a setting. */
+    double squareMetres(double openingWithinLimits) {
+        return Border.number(
+                id,
+                "open area",
+                "m²",
+                (GateShape.Adjustable<?>) shape,
+                (GateShape.Adjustable<?>) shapeAgain,
+                adjustable -> adjustable.area().squareMetres(openingWithinLimits));
+    }
+
+    private static <Q extends Quantity<Q>> void checkLimits(GateShape.Adjustable<Q> adjustable, Quantity<?> opening) {
+        @SuppressWarnings("unchecked") // within() proves the kind
+        Quantity<Q> typed = (Quantity<Q>) opening;
+        Require.within("gate opening", adjustable.kind(), typed, adjustable.lowest(), adjustable.highest());
     }
 
     @Override
     public boolean equals(Object other) {
-        return other instanceof Gate that && type.id().equals(that.type.id()) && parameters.equals(that.parameters);
+        return other instanceof Gate that && id.equals(that.id) && parameters.equals(that.parameters);
     }
 
     @Override
     public int hashCode() {
-        return Objects.hash(type.id(), parameters);
+        return Objects.hash(id, parameters);
     }
 
     /**
      * Type and parameters.
      *
-     * @return for example "sliding-gate, version 1 {highestOpening=1 m, width=22 in}"
+     * @return for example "sliding-gate, version 1 {deadOpening=0 mm, highestOpening=1 m, width=22 in}"
      */
     @Override
     public String toString() {
-        return type.id() + " " + parameters;
+        return id + " " + parameters;
     }
 }

@@ -1,11 +1,11 @@
 package org.gritwright.core.spreader;
 
 import java.util.List;
-import java.util.Optional;
-import org.gritwright.core.spi.GateOpening;
+import org.gritwright.core.spi.GateShape;
 import org.gritwright.core.spi.GateType;
 import org.gritwright.core.spi.Parameter;
 import org.gritwright.core.spi.Parameters;
+import org.gritwright.core.spi.Spi;
 import org.gritwright.core.spi.TypeId;
 
 /** No gate at all: an auger's trough. */
@@ -20,12 +20,17 @@ public final class NoGate implements GateType {
     }
 
     @Override
+    public int spiLevel() {
+        return Spi.LEVEL;
+    }
+
+    @Override
     public List<Parameter<?>> parameters() {
         return List.of();
     }
 
     @Override
-    public Optional<GateOpening> opening(Parameters given) {
-        return Optional.empty();
+    public GateShape shape(Parameters given) {
+        return GateShape.none();
     }
 }

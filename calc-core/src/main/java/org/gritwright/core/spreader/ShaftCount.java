@@ -2,6 +2,7 @@ package org.gritwright.core.spreader;
 
 import java.util.Optional;
 import javax.measure.Quantity;
+import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Time;
 import org.gritwright.core.measurement.Require;
 import org.gritwright.units.Amounts;
@@ -14,7 +15,8 @@ import org.gritwright.units.quantity.RotationalSpeed;
 /**
  * What was counted while material was caught. Implementations are immutable values.
  *
- * <p>A count of pulses needs the drive's {@link ShaftSensor} to become revolutions; the others don't.
+ * <p>A count of pulses needs the drive's {@link ShaftSensor} to become revolutions, a control setting the table of an
+ * {@link OpenLoop} drive; the others need neither.
  */
 public sealed interface ShaftCount {
     /**
@@ -175,6 +177,35 @@ public sealed interface ShaftCount {
         @Override
         public double revolutions(DriveFeedback feedback) {
             return Amounts.si(RotationalSpeed.class, speed) * Amounts.si(Time.class, time);
+        }
+    }
+
+    /**
+     * A drive without feedback that ran at a control setting for a known time.
+     *
+     * @param setting the control setting, 0 or more
+     * @param time the time it ran, greater than zero
+     */
+    record SettingTimesTime(Quantity<Dimensionless> setting, Quantity<Time> time) implements ShaftCount {
+        /**
+         * Checks the values.
+         *
+         * @throws InvalidInputException if one is out of its range
+         */
+        public SettingTimesTime {
+            Require.notNegative("control setting", Dimensionless.class, setting);
+            Require.positive("running time", Time.class, time);
+        }
+
+        @Override
+        public double revolutions(DriveFeedback feedback) {
+            if (feedback instanceof OpenLoop openLoop) {
+                return Amounts.si(RotationalSpeed.class, openLoop.shaftSpeed(setting)) * Amounts.si(Time.class, time);
+            }
+            throw new InvalidInputException(
+                    "count",
+                    "in a form that needs no table of control settings, as the drive has none",
+                    "control setting " + Amounts.format(setting));
         }
     }
 }

@@ -14,14 +14,17 @@ import javax.measure.quantity.Time;
 import org.gritwright.core.calibration.ApparentFill;
 import org.gritwright.core.calibration.CalibrationFactor;
 import org.gritwright.core.calibration.CatchFindings;
+import org.gritwright.core.calibration.GrainFlow;
 import org.gritwright.core.finding.Finding;
 import org.gritwright.core.finding.FindingCode;
 import org.gritwright.core.measurement.Comparison;
 import org.gritwright.core.spreader.ShaftCount;
 import org.gritwright.units.Amounts;
 import org.gritwright.units.SpreadingUnits;
+import org.gritwright.units.UnitSymbol;
 import org.gritwright.units.quantity.ApplicationRate;
 import org.gritwright.units.quantity.DischargePerRevolution;
+import org.gritwright.units.quantity.DischargeRate;
 
 /**
  * What a verification catch shows: the calibration error and, kept apart from it, the delivery error.
@@ -115,7 +118,21 @@ public final class Verification {
         if (revolutions.isEmpty()) {
             found.add(Finding.of(FindingCode.OPEN_LOOP));
         }
+        GrainFlow.USUAL
+                .starved(
+                        source.inForce().spreader(),
+                        source.inForce().material(),
+                        source.inForce().opening(),
+                        targetFlow())
+                .ifPresent(found::add);
         return found;
+    }
+
+    private Quantity<DischargeRate> targetFlow() {
+        Unit<DischargeRate> unit = UnitSymbol.tradeUnit(
+                DischargeRate.class,
+                UnitSymbol.of(source.caught().total().getUnit()).system());
+        return Amounts.ofSi(source.run().kilogramsPerSecond(), unit);
     }
 
     private List<Finding> errorFindings() {

@@ -5,10 +5,10 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import javax.measure.Quantity;
-import javax.measure.quantity.Length;
 import javax.measure.quantity.Mass;
 import org.gritwright.core.calibration.CalibrationInForce;
 import org.gritwright.core.finding.Finding;
+import org.gritwright.core.spreader.OpeningReading;
 import org.gritwright.core.spreader.ShaftCount;
 import org.gritwright.core.weighing.CaughtMass;
 import org.gritwright.units.Amounts;
@@ -104,11 +104,7 @@ public record VerificationCatch(
     boolean isComparableWith(VerificationCatch evidence) {
         return inForce.spreader().equals(evidence.inForce.spreader())
                 && inForce.material().equals(evidence.inForce.material())
-                && openingMetres(inForce).equals(openingMetres(evidence.inForce));
-    }
-
-    private static Optional<Double> openingMetres(CalibrationInForce inForce) {
-        return inForce.opening().map(opening -> Amounts.si(Length.class, opening));
+                && OpeningReading.areSame(inForce.opening(), evidence.inForce.opening());
     }
 
     /**

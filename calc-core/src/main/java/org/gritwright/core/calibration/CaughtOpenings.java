@@ -1,0 +1,142 @@
+package org.gritwright.core.calibration;
+
+import java.util.Arrays;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.IntStream;
+import javax.measure.Quantity;
+import org.gritwright.core.measurement.CurveFit;
+import org.gritwright.core.measurement.LackOfFit;
+import org.gritwright.core.measurement.MonotoneTable;
+import org.gritwright.core.measurement.RatioEstimator;
+import org.gritwright.core.spreader.OpeningReading;
+import org.gritwright.core.spreader.Spreader;
+import org.gritwright.core.spreader.SweptByOpening;
+import org.gritwright.units.InvalidInputException;
+
+/** The catches of a curve as arrays: openings, discharge per revolution and weights, catch by catch. */
+final class CaughtOpenings {
+    private final SweptByOpening geometry;
+    private final Quantity<?> like;
+    private final double[] openings;
+    private final double[] kilogramsPerRevolution;
+    private final double[] weights;
+
+    private CaughtOpenings(
+            SweptByOpening geometry,
+            Quantity<?> like,
+            double[] openings,
+            double[] kilogramsPerRevolution,
+            double[] weights) {
+        this.geometry = geometry;
+        this.like = like;
+        this.openings = openings;
+        this.kilogramsPerRevolution = kilogramsPerRevolution;
+        this.weights = weights;
+    }
+
+    /**
+     * Catches at one position count as at one number, that of the first of them, whatever unit they were read in. The
+     * weights make a curve through one opening the same as that opening's calibration: revolutions for the ratio of sums,
+     * equal for the mean of ratios.
+     */
+    static CaughtOpenings of(Spreader spreader, List<CalibrationCatch> catches, RatioEstimator estimator) {
+        if (catches.isEmpty()) {
+            throw new InvalidInputException("calibration catches", "one or more", "none");
+        }
+        int n = catches.size();
+        double[] openings = new double[n];
+        double[] ratios = new double[n];
+        double[] weights = new double[n];
+        Map<OpeningReading.Position, Double> positions = new HashMap<>();
+        for (int i = 0; i < n; i++) {
+            CalibrationCatch one = catches.get(i);
+            // Checks the opening, and that something is swept at it.
+            spreader.sweptCubicMetresPerRevolution(one.opening());
+            Quantity<?> opening = one.opening().orElseThrow();
+            double revolutions = one.counted().revolutions(spreader.feedback());
+            openings[i] = positions.computeIfAbsent(OpeningReading.position(opening), at -> OpeningReading.si(opening));
+            ratios[i] = one.caught().kilograms() / revolutions;
+            weights[i] = estimator == RatioEstimator.RATIO_OF_SUMS ? revolutions : 1;
+        }
+        return new CaughtOpenings(
+                spreader.sweptByOpening(), catches.get(0).opening().orElseThrow(), openings, ratios, weights);
+    }
+
+    /** The different openings in rising order. */
+    double[] positions() {
+        return Arrays.stream(openings).sorted().distinct().toArray();
+    }
+
+    /** The weighted mean discharge at one opening. */
+    double meanAt(double opening) {
+        double sum = 0;
+        double weight = 0;
+        for (int i = 0; i < openings.length; i++) {
+            if (openings[i] == opening) {
+                sum += weights[i] * kilogramsPerRevolution[i];
+                weight += weights[i];
+            }
+        }
+        return sum / weight;
+    }
+
+    /** The weight of the catches at one opening, where a catch of this data weighs 1 on average. */
+    double weightAt(double opening) {
+        double weight = 0;
+        for (int i = 0; i < openings.length; i++) {
+            weight += openings[i] == opening ? weights[i] : 0;
+        }
+        return weight * weights.length / Arrays.stream(weights).sum();
+    }
+
+    SweptByOpening geometry() {
+        return geometry;
+    }
+
+    /** The first catch's opening, whose kind and unit results take. */
+    Quantity<?> like() {
+        return like;
+    }
+
+    MonotoneTable table() {
+        return MonotoneTable.fit(Arrays.stream(openings).map(geometry).toArray(), kilogramsPerRevolution, weights);
+    }
+
+    CurveFit fit(CurveModel model) {
+        return model == CurveModel.PROPORTIONAL
+                ? CurveFit.proportional(geometry, openings, kilogramsPerRevolution, weights)
+                : CurveFit.shifted(geometry, lowestLimit(), highestLimit(), openings, kilogramsPerRevolution, weights);
+    }
+
+    Optional<LackOfFit> test(CurveFit fit) {
+        return LackOfFit.test(openings, kilogramsPerRevolution, weights, fit::at, fit.parameters());
+    }
+
+    Quantity<?> quantity(double opening) {
+        return OpeningReading.ofSi(opening, like);
+    }
+
+    double lowestLimit() {
+        return OpeningReading.si(geometry.lowest());
+    }
+
+    double highestLimit() {
+        return OpeningReading.si(geometry.highest());
+    }
+
+    /** The same without the catches at one opening. */
+    CaughtOpenings without(double opening) {
+        int[] kept = IntStream.range(0, openings.length)
+                .filter(i -> openings[i] != opening)
+                .toArray();
+        return new CaughtOpenings(
+                geometry, like, at(openings, kept), at(kilogramsPerRevolution, kept), at(weights, kept));
+    }
+
+    private static double[] at(double[] values, int[] indices) {
+        return Arrays.stream(indices).mapToDouble(i -> values[i]).toArray();
+    }
+}

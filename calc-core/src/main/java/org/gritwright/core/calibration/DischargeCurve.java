@@ -1,0 +1,380 @@
+package org.gritwright.core.calibration;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import javax.measure.Quantity;
+import javax.measure.Unit;
+import org.gritwright.core.finding.Finding;
+import org.gritwright.core.measurement.Comparison;
+import org.gritwright.core.measurement.CurveFit;
+import org.gritwright.core.measurement.LackOfFit;
+import org.gritwright.core.measurement.Measured;
+import org.gritwright.core.measurement.MonotoneTable;
+import org.gritwright.core.measurement.RatioEstimator;
+import org.gritwright.core.spreader.OpeningReading;
+import org.gritwright.core.spreader.Spreader;
+import org.gritwright.units.Amounts;
+import org.gritwright.units.InvalidInputException;
+import org.gritwright.units.UnitSymbol;
+import org.gritwright.units.quantity.BulkDensity;
+import org.gritwright.units.quantity.DischargePerRevolution;
+
+/**
+ * Discharge per revolution as a function of the gate opening, from catches at one opening or several, so that a
+ * calibration made at some openings serves at others.
+ *
+ * <p>The geometry g(h) is known from the spreader's types; the catches give what it lacks: an effective bulk density k
+ * and, where they show one, a dead opening h₀ ({@link CurveModel}). The scatter of catches is taken to be relative. A
+ * curve is fitted with a model that the caller names ({@link #fit}), or with the first of k·g(h), k·g(h − h₀) and a rising
+ * table that a lack-of-fit test at 5 % doesn't refuse ({@link #chosenByTest}). Immutable, as thread-safe as the types
+ * behind it.
+ */
+public final class DischargeCurve {
+    private final Spreader spreader;
+    private final Material material;
+    private final List<CalibrationCatch> catches;
+    private final CurveModel model;
+    private final CaughtOpenings data;
+    private final Optional<CurveFit> fit;
+    private final Optional<MonotoneTable> table;
+    private final Optional<CurveFit> rival;
+    private final Optional<LackOfFit> test;
+    private final Unit<DischargePerRevolution> unit;
+    private final List<Finding> findings;
+
+    private DischargeCurve(
+            Spreader spreader,
+            Material material,
+            List<CalibrationCatch> catches,
+            CaughtOpenings data,
+            CurveModel model,
+            boolean chosenByTest,
+            CatchLimits limits) {
+        this.spreader = spreader;
+        this.material = Objects.requireNonNull(material, "material");
+        this.catches = List.copyOf(catches);
+        this.data = data;
+        this.model = model;
+        this.unit = UnitSymbol.tradeUnit(
+                DischargePerRevolution.class,
+                UnitSymbol.of(catches.get(0).caught().total().getUnit()).system());
+        boolean isTable = model == CurveModel.TABLE;
+        this.fit = isTable ? Optional.empty() : Optional.of(data.fit(model));
+        this.table = isTable ? Optional.of(data.table()) : Optional.empty();
+        this.rival =
+                chosenByTest && model == CurveModel.PROPORTIONAL ? fitIfAny(CurveModel.DEAD_OPENING) : Optional.empty();
+        this.test = fit.flatMap(data::test);
+        this.findings = findings(chosenByTest, limits);
+    }
+
+    /** A model that can't be fitted at all, as to a discharge that doesn't rise, is no rival. */
+    private Optional<CurveFit> fitIfAny(CurveModel other) {
+        try {
+            return Optional.of(data.fit(other));
+        } catch (InvalidInputException e) {
+            return Optional.empty();
+        }
+    }
+
+    /**
+     * A curve with a stated model, by the default estimator and the common limits.
+     *
+     * @param spreader the spreader, with an adjustable gate that meters its conveyor
+     * @param material the material
+     * @param catches calibration catches at one gate opening or several
+     * @param model the model
+     * @return the curve
+     * @throws InvalidInputException as for the full form
+     */
+    public static DischargeCurve fit(
+            Spreader spreader, Material material, List<CalibrationCatch> catches, CurveModel model) {
+        return fit(spreader, material, catches, model, RatioEstimator.RATIO_OF_SUMS, CatchLimits.COMMON);
+    }
+
+    /**
+     * A curve with a stated model.
+     *
+     * @param spreader the spreader, with an adjustable gate that meters its conveyor
+     * @param material the material
+     * @param catches calibration catches at one gate opening or several
+     * @param model the model
+     * @param estimator how catches weigh: by their revolutions for the ratio of sums, equally for the mean of ratios
+     * @param limits where catches begin to be remarkable
+     * @return the curve
+     * @throws InvalidInputException if there is no catch, an opening is missing, out of the gate's limits or closed,
+     *     pulses were counted and the drive has no sensor, no adjustable gate meters the conveyor, or the model can't be
+     *     fitted: a dead opening to fewer than two openings or to a discharge that doesn't rise
+     */
+    public static DischargeCurve fit(
+            Spreader spreader,
+            Material material,
+            List<CalibrationCatch> catches,
+            CurveModel model,
+            RatioEstimator estimator,
+            CatchLimits limits) {
+        CaughtOpenings data = CaughtOpenings.of(spreader, catches, estimator);
+        return new DischargeCurve(spreader, material, catches, data, model, false, limits);
+    }
+
+    /**
+     * A curve whose model is chosen by test, by the default estimator and the common limits.
+     *
+     * @param spreader the spreader, with an adjustable gate that meters its conveyor
+     * @param material the material
+     * @param catches calibration catches at one gate opening or several
+     * @param untested the model to take where no test can be made
+     * @return the curve
+     * @throws InvalidInputException as for {@link #fit}
+     */
+    public static DischargeCurve chosenByTest(
+            Spreader spreader, Material material, List<CalibrationCatch> catches, CurveModel untested) {
+        return chosenByTest(spreader, material, catches, untested, RatioEstimator.RATIO_OF_SUMS, CatchLimits.COMMON);
+    }
+
+    /**
+     * A curve whose model is chosen by test: k·g(h), unless {@link LackOfFit} refuses it at 5 %; then k·g(h − h₀), unless
+     * that is refused as well or can't be fitted; then a rising table. The test needs repeats at an opening, and two
+     * openings or more. Since a passed test with few repeats proves nothing, the uncertainty of predictions by k·g(h)
+     * then covers the difference to k·g(h − h₀) as well.
+     *
+     * @param spreader the spreader, with an adjustable gate that meters its conveyor
+     * @param material the material
+     * @param catches calibration catches at one gate opening or several
+     * @param untested the model to take where no test can be made
+     * @param estimator how catches weigh: by their revolutions for the ratio of sums, equally for the mean of ratios
+     * @param limits where catches begin to be remarkable
+     * @return the curve
+     * @throws InvalidInputException as for {@link #fit}
+     */
+    public static DischargeCurve chosenByTest(
+            Spreader spreader,
+            Material material,
+            List<CalibrationCatch> catches,
+            CurveModel untested,
+            RatioEstimator estimator,
+            CatchLimits limits) {
+        CaughtOpenings data = CaughtOpenings.of(spreader, catches, estimator);
+        Optional<LackOfFit> proportional = data.test(data.fit(CurveModel.PROPORTIONAL));
+        if (proportional.isEmpty()) {
+            return new DischargeCurve(spreader, material, catches, data, untested, false, limits);
+        }
+        CurveModel chosen = isRefused(proportional) ? steeper(data) : CurveModel.PROPORTIONAL;
+        return new DischargeCurve(spreader, material, catches, data, chosen, true, limits);
+    }
+
+    private static CurveModel steeper(CaughtOpenings data) {
+        try {
+            return isRefused(data.test(data.fit(CurveModel.DEAD_OPENING))) ? CurveModel.TABLE : CurveModel.DEAD_OPENING;
+        } catch (InvalidInputException e) {
+            return CurveModel.TABLE;
+        }
+    }
+
+    private static boolean isRefused(Optional<LackOfFit> test) {
+        return test.filter(t -> t.chance() < CurveFindings.MISFIT_CHANCE).isPresent();
+    }
+
+    private List<Finding> findings(boolean chosenByTest, CatchLimits limits) {
+        CurveFindings about = new CurveFindings(data, limits, unit);
+        List<Finding> found = new ArrayList<>();
+        about.tooFewOpenings(model).ifPresent(found::add);
+        about.misfit(model, test).ifPresent(found::add);
+        fit.flatMap(f -> about.scatter(model, f)).ifPresent(found::add);
+        if (model == CurveModel.DEAD_OPENING) {
+            fit.flatMap(about::deadOpening).ifPresent(found::add);
+        }
+        if (chosenByTest && model == CurveModel.TABLE) {
+            fitIfAny(CurveModel.DEAD_OPENING)
+                    .flatMap(f -> about.misfit(CurveModel.DEAD_OPENING, data.test(f)))
+                    .ifPresent(found::add);
+        }
+        about.openingMisfit().ifPresent(found::add);
+        return List.copyOf(found);
+    }
+
+    /**
+     * The discharge per revolution at a gate opening.
+     *
+     * @param opening a gate opening within the gate's limits
+     * @return the prediction; with a finding if it is outside the caught openings and so is geometry alone
+     * @throws InvalidInputException if the opening is of another kind, outside the gate's limits, or one at which by the
+     *     curve nothing is discharged: at or below the dead opening, or closed
+     */
+    public DischargePrediction predict(Quantity<?> opening) {
+        spreader.sweptCubicMetresPerRevolution(Optional.of(opening));
+        double at = OpeningReading.si(opening);
+        double[] caught = data.positions();
+        double lowest = caught[0];
+        double highest = caught[caught.length - 1];
+        boolean outside = Comparison.isAbove(lowest, at) || Comparison.isAbove(at, highest);
+        return new DischargePrediction(
+                opening,
+                table.isPresent() ? byTable(table.get(), at) : byShape(fit.orElseThrow(), at),
+                outside
+                        ? List.of(CurveFindings.geometryAlone(opening, data.quantity(lowest), data.quantity(highest)))
+                        : List.of());
+    }
+
+    private Measured<DischargePerRevolution> byShape(CurveFit curve, double at) {
+        double argument = at - curve.shift();
+        boolean discharges = !Comparison.isAbove(data.lowestLimit(), argument)
+                && !Comparison.isAbove(argument, data.highestLimit())
+                && curve.at(at) > 0;
+        if (!discharges) {
+            throw new InvalidInputException(
+                    "gate opening",
+                    "above the fitted dead opening, " + Amounts.format(data.quantity(curve.shift()))
+                            + ", by no more than "
+                            + Amounts.format(data.geometry().highest()),
+                    Amounts.format(data.quantity(at)));
+        }
+        OptionalDouble uncertainty = curve.uncertaintyAt(at);
+        double difference =
+                rival.map(other -> curve.at(at) - valueOf(other, at)).orElse(0.0);
+        return measured(
+                curve.at(at),
+                uncertainty.isPresent()
+                        ? OptionalDouble.of(Math.hypot(uncertainty.getAsDouble(), difference))
+                        : uncertainty,
+                curve.degreesOfFreedom());
+    }
+
+    /** What a rival says of an opening: nothing below its dead opening, its last value beyond the geometry's end. */
+    private double valueOf(CurveFit other, double at) {
+        double argument = Math.min(at - other.shift(), data.highestLimit());
+        return argument <= data.lowestLimit() ? 0 : other.at(argument + other.shift());
+    }
+
+    /** Beyond its rows the table goes on in proportion to the geometry. */
+    private Measured<DischargePerRevolution> byTable(MonotoneTable rows, double at) {
+        double swept = data.geometry().applyAsDouble(at);
+        double row = Math.max(rows.lowest(), Math.min(rows.highest(), swept));
+        double factor = swept / row;
+        OptionalDouble uncertainty = rows.uncertaintyAt(row);
+        return measured(
+                factor * rows.at(row),
+                uncertainty.isPresent() ? OptionalDouble.of(factor * uncertainty.getAsDouble()) : uncertainty,
+                rows.degreesOfFreedom());
+    }
+
+    private Measured<DischargePerRevolution> measured(double value, OptionalDouble uncertainty, int degreesOfFreedom) {
+        return measured(unit, value, uncertainty, degreesOfFreedom);
+    }
+
+    private static <Q extends Quantity<Q>> Measured<Q> measured(
+            Unit<Q> unit, double value, OptionalDouble uncertainty, int degreesOfFreedom) {
+        Quantity<Q> quantity = Amounts.ofSi(value, unit);
+        return uncertainty.isPresent()
+                ? Measured.of(quantity, Amounts.ofSi(uncertainty.getAsDouble(), unit), degreesOfFreedom)
+                : Measured.once(quantity);
+    }
+
+    /**
+     * A prediction entered into a display, for a gate opening at which nothing need have been caught.
+     *
+     * @param opening the gate opening
+     * @param displayStep the step in which the display takes its value; its unit says the form
+     * @return the calibration in force, with the value rounded to the step
+     * @throws InvalidInputException as for {@link #predict}, or if the form needs a sensor that isn't there
+     */
+    public CalibrationInForce entered(Quantity<?> opening, Quantity<?> displayStep) {
+        double kilogramsPerRevolution = Amounts.si(
+                DischargePerRevolution.class,
+                predict(opening).dischargePerRevolution().value());
+        CalibrationFactor factor = CalibrationFactor.ofDischarge(
+                        kilogramsPerRevolution, spreader.feedback(), displayStep.getUnit())
+                .roundedTo(displayStep);
+        return new CalibrationInForce(spreader, material, Optional.of(opening), factor, Optional.of(displayStep));
+    }
+
+    /**
+     * The factor k, which is an effective bulk density: discharged mass over swept volume.
+     *
+     * @return k with its standard uncertainty; none for a table
+     */
+    public Optional<Measured<BulkDensity>> effectiveBulkDensity() {
+        Unit<BulkDensity> densityUnit = material.looseBulkDensity().getUnit();
+        return fit.map(f -> measured(densityUnit, f.scale(), f.scaleUncertainty(), f.degreesOfFreedom()));
+    }
+
+    /**
+     * The fitted dead opening h₀.
+     *
+     * @return the gate opening at which discharge starts, of either sign, with its standard uncertainty, in the unit of
+     *     the first catch's opening; none for another model
+     */
+    public Optional<Measured<?>> deadOpening() {
+        return fit.filter(f -> model == CurveModel.DEAD_OPENING)
+                .map(f -> measured(data.like().getUnit(), f.shift(), f.shiftUncertainty(), f.degreesOfFreedom()));
+    }
+
+    /**
+     * The lack-of-fit test of the model in use.
+     *
+     * @return the test; none without repeats, with too few openings, or for a table
+     */
+    public Optional<LackOfFit> test() {
+        return test;
+    }
+
+    /**
+     * The model.
+     *
+     * @return the model in use
+     */
+    public CurveModel model() {
+        return model;
+    }
+
+    /**
+     * The openings at which was caught.
+     *
+     * @return the openings in rising order, in the unit of the first catch's
+     */
+    public List<Quantity<?>> openings() {
+        List<Quantity<?>> openings = new ArrayList<>();
+        for (double position : data.positions()) {
+            openings.add(data.quantity(position));
+        }
+        return List.copyOf(openings);
+    }
+
+    /**
+     * The spreader.
+     *
+     * @return the spreader
+     */
+    public Spreader spreader() {
+        return spreader;
+    }
+
+    /**
+     * The material.
+     *
+     * @return the material
+     */
+    public Material material() {
+        return material;
+    }
+
+    /**
+     * The catches.
+     *
+     * @return the catches, as given
+     */
+    public List<CalibrationCatch> catches() {
+        return catches;
+    }
+
+    /**
+     * What a person should know about the curve; predictions have findings of their own.
+     *
+     * @return the findings, possibly none
+     */
+    public List<Finding> findings() {
+        return findings;
+    }
+}

@@ -1,0 +1,26 @@
+package org.gritwright.core.calibration;
+
+import java.util.List;
+import java.util.Objects;
+import javax.measure.Quantity;
+import org.gritwright.core.finding.Finding;
+import org.gritwright.core.measurement.Measured;
+import org.gritwright.units.quantity.DischargePerRevolution;
+
+/**
+ * What a discharge curve says of one gate opening. Immutable, thread-safe, a value.
+ *
+ * @param opening the gate opening, a length or a setting
+ * @param dischargePerRevolution mass per revolution of the sensed shaft, with standard uncertainty where the catches
+ *     allow one
+ * @param findings what a person should know of it: whether it is geometry alone
+ */
+public record DischargePrediction(
+        Quantity<?> opening, Measured<DischargePerRevolution> dischargePerRevolution, List<Finding> findings) {
+    /** Copies the list. */
+    public DischargePrediction {
+        Objects.requireNonNull(opening, "opening");
+        Objects.requireNonNull(dischargePerRevolution, "dischargePerRevolution");
+        findings = List.copyOf(findings);
+    }
+}

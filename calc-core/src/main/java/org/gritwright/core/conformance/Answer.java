@@ -1,0 +1,94 @@
+package org.gritwright.core.conformance;
+
+import java.io.Serializable;
+import java.util.Arrays;
+import java.util.function.DoubleUnaryOperator;
+import java.util.function.Function;
+import java.util.stream.DoubleStream;
+import java.util.stream.IntStream;
+import javax.measure.Quantity;
+import javax.measure.quantity.Area;
+import org.gritwright.core.spi.ConveyorType;
+import org.gritwright.core.spi.GateShape;
+import org.gritwright.core.spi.GateType;
+import org.gritwright.core.spi.OpenArea;
+import org.gritwright.core.spi.Parameters;
+import org.gritwright.core.spi.SweptVolume;
+import org.gritwright.units.Amounts;
+
+/**
+ * What a type gives for one set of parameters: a function, and the points, in rising order, at which the laws ask it.
+ */
+final class Answer {
+    private static final int OPENINGS = 33;
+
+    /** From nothing to more than any spreader has open, in m². */
+    private static final double[] OPEN_AREAS = {0, 1e-6, 1e-4, 1e-3, 0.01, 0.03, 0.1, 0.3, 1, 3, 5};
+
+    private final Serializable function;
+    private final Function<Serializable, DoubleUnaryOperator> reading;
+    private final double[] points;
+    private final int closedPoints;
+
+    private Answer(
+            Serializable function,
+            Function<Serializable, DoubleUnaryOperator> reading,
+            double[] points,
+            int closedPoints) {
+        this.function = function;
+        this.reading = reading;
+        this.points = points;
+        this.closedPoints = closedPoints;
+    }
+
+    static Answer of(ConveyorType type, Parameters given) {
+        SweptVolume volume = type.sweptVolume(given);
+        return new Answer(volume, f -> ((SweptVolume) f)::cubicMetresPerRevolution, OPEN_AREAS.clone(), 0);
+    }
+
+    static Answer of(GateType type, Parameters given) {
+        GateShape shape = type.shape(given);
+        if (shape instanceof GateShape.Adjustable<?> adjustable) {
+            return of(adjustable);
+        }
+        double area = shape instanceof GateShape.Fixed fixed ? Amounts.si(Area.class, fixed.area()) : 0;
+        return new Answer(shape == null ? null : Double.valueOf(area), f -> at -> (Double) f, new double[] {0}, 0);
+    }
+
+    private static <Q extends Quantity<Q>> Answer of(GateShape.Adjustable<Q> shape) {
+        double lowest = Amounts.si(shape.kind(), shape.lowest());
+        double highest = Amounts.si(shape.kind(), shape.highest());
+        double closed = shape.closed().map(c -> Amounts.si(shape.kind(), c)).orElse(Double.NEGATIVE_INFINITY);
+        double[] points = DoubleStream.concat(
+                        IntStream.range(0, OPENINGS)
+                                .mapToDouble(i -> lowest + (highest - lowest) * i / (OPENINGS - 1.0)),
+                        DoubleStream.of(highest, Math.max(closed, lowest)))
+                .sorted()
+                .toArray();
+        return new Answer(shape.area(), f -> ((OpenArea) f)::squareMetres, points, (int)
+                Arrays.stream(points).filter(point -> point <= closed).count());
+    }
+
+    /** What the type gave; null if it gave nothing. */
+    Serializable function() {
+        return function;
+    }
+
+    double point(int i) {
+        return points[i];
+    }
+
+    /** How many of the points, the first ones, the type declares to be closed. */
+    int closedPoints() {
+        return closedPoints;
+    }
+
+    double[] values() {
+        return valuesOf(function);
+    }
+
+    /** What another function of the same kind answers at the same points. */
+    double[] valuesOf(Serializable other) {
+        return Arrays.stream(points).map(reading.apply(other)).toArray();
+    }
+}

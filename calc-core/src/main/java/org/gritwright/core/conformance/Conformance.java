@@ -1,0 +1,60 @@
+package org.gritwright.core.conformance;
+
+import java.util.List;
+import java.util.Map;
+import org.gritwright.core.spi.ConveyorType;
+import org.gritwright.core.spi.GateType;
+
+/**
+ * Checks a conveyor or gate type against the laws. In a test of any framework it is one line: assert that the list is
+ * empty.
+ *
+ * <p>The type is tried with values made from what it declares ({@link TrialParameters}), and with the examples given. What
+ * it throws becomes a violation, never an exception of the check.
+ */
+public final class Conformance {
+
+    private Conformance() {}
+
+    /**
+     * Checks a conveyor type.
+     *
+     * @param type the type
+     * @return what it violates; empty if it obeys every law
+     */
+    public static List<Violation> check(ConveyorType type) {
+        return check(type, List.of());
+    }
+
+    /**
+     * Checks a conveyor type, with examples where no value in the middle of a range goes with the others.
+     *
+     * @param type the type
+     * @param examples further sets of parameters by name, which the type must accept
+     * @return what it violates; empty if it obeys every law
+     */
+    public static List<Violation> check(ConveyorType type, List<? extends Map<String, ?>> examples) {
+        return new Trial(type, parameters -> Answer.of(type, parameters), examples).violations();
+    }
+
+    /**
+     * Checks a gate type.
+     *
+     * @param type the type
+     * @return what it violates; empty if it obeys every law
+     */
+    public static List<Violation> check(GateType type) {
+        return check(type, List.of());
+    }
+
+    /**
+     * Checks a gate type, with examples where no value in the middle of a range goes with the others.
+     *
+     * @param type the type
+     * @param examples further sets of parameters by name, which the type must accept
+     * @return what it violates; empty if it obeys every law
+     */
+    public static List<Violation> check(GateType type, List<? extends Map<String, ?>> examples) {
+        return new Trial(type, parameters -> Answer.of(type, parameters), examples).violations();
+    }
+}

@@ -1,0 +1,27 @@
+package org.gritwright.core.conformance;
+
+import java.util.Objects;
+
+/**
+ * A law that a type breaks, and how.
+ *
+ * @param law the law
+ * @param how what was asked and what came back
+ */
+public record Violation(Law law, String how) {
+    /** Checks that both are given. */
+    public Violation {
+        Objects.requireNonNull(law, "law");
+        Objects.requireNonNull(how, "how");
+    }
+
+    /**
+     * Law and how, as a failing test prints it.
+     *
+     * @return for example "finite: NaN at 0.1, with {pitch=2 in}"
+     */
+    @Override
+    public String toString() {
+        return law.id() + ": " + how;
+    }
+}

@@ -1,0 +1,78 @@
+package org.gritwright.core.fleet;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.gritwright.core.calibration.Calibration;
+import org.gritwright.core.calibration.CalibrationCatch;
+import org.gritwright.core.calibration.CurveModel;
+import org.gritwright.core.calibration.DischargeCurve;
+import org.gritwright.core.calibration.Material;
+import org.gritwright.core.finding.Finding;
+import org.gritwright.core.finding.FindingCode;
+import org.gritwright.core.spreader.Spreader;
+import org.gritwright.units.InvalidInputException;
+
+/**
+ * The discharge curves of a truck, one for each material that was caught at several gate openings.
+ *
+ * @param curves the curves
+ * @param findings what they show, and for which materials there is none
+ */
+record Curves(List<DischargeCurve> curves, List<Finding> findings) {
+
+    static Curves of(TruckDay truck, List<PlaceAssessment> places, FleetAssessor settings) {
+        Map<Material, List<Calibration>> byMaterial = new LinkedHashMap<>();
+        places.stream()
+                .flatMap(place -> place.calibration().stream())
+                .filter(calibration -> calibration.opening().isPresent())
+                .filter(calibration -> calibration.spreader().conveyor().isMeteredByGate())
+                .forEach(calibration -> byMaterial
+                        .computeIfAbsent(calibration.material(), material -> new ArrayList<>())
+                        .add(calibration));
+        List<DischargeCurve> curves = new ArrayList<>();
+        List<Finding> findings = new ArrayList<>();
+        byMaterial.values().stream().filter(several -> several.size() > 1).forEach(several -> {
+            try {
+                DischargeCurve curve = curve(truck, several, settings);
+                curves.add(curve);
+                findings.addAll(curve.findings());
+            } catch (InvalidInputException e) {
+                findings.add(new Finding(
+                        FindingCode.CURVE_IMPOSSIBLE,
+                        Map.of(),
+                        Map.of(
+                                "model",
+                                        truck.curveModel()
+                                                .orElse(CurveModel.DEAD_OPENING)
+                                                .words(),
+                                "reason", e.getMessage())));
+            }
+        });
+        return new Curves(curves, findings);
+    }
+
+    /** Without repeats to test by, a dead opening is allowed for: a line forced through zero must be asked for. */
+    private static DischargeCurve curve(TruckDay truck, List<Calibration> several, FleetAssessor settings) {
+        Spreader spreader = several.get(0).spreader();
+        Material material = several.get(0).material();
+        List<CalibrationCatch> catches =
+                several.stream().flatMap(c -> c.catches().stream()).toList();
+        return truck.curveModel().isPresent()
+                ? DischargeCurve.fit(
+                        spreader,
+                        material,
+                        catches,
+                        truck.curveModel().get(),
+                        settings.estimator(),
+                        settings.limits().catches())
+                : DischargeCurve.chosenByTest(
+                        spreader,
+                        material,
+                        catches,
+                        CurveModel.DEAD_OPENING,
+                        settings.estimator(),
+                        settings.limits().catches());
+    }
+}

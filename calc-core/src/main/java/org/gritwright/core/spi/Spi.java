@@ -1,0 +1,13 @@
+package org.gritwright.core.spi;
+
+/** The level of the interface between the library and conveyor and gate types. */
+public final class Spi {
+    /**
+     * The level that this library understands, and every lower one from 1. A type returns the level it was written for:
+     * as a compile-time constant, {@code return Spi.LEVEL;} is compiled to the number that held when the type was built,
+     * so that an older library recognises a newer type and leaves it out.
+     */
+    public static final int LEVEL = 1;
+
+    private Spi() {}
+}
