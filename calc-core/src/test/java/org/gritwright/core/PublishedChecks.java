@@ -361,7 +361,7 @@ final class PublishedChecks {
 
     private void chain() {
         String what = "chain 6 × 2.609 in, gate 24 in × 4 in";
-        Optional<Quantity<Length>> fourInches = Optional.of(inches(4));
+        Optional<Quantity<?>> fourInches = Optional.of(inches(4));
         geometry(
                 "chain-travel",
                 "chain 6 × 2.609 in: travel per revolution",
@@ -551,7 +551,7 @@ final class PublishedChecks {
                 LiquidRates.overTreatedWidth(gallonPerMinuteAtOneMilePerHour(), width));
     }
 
-    private static double cubicInches(Spreader spreader, Optional<Quantity<Length>> opening) {
+    private static double cubicInches(Spreader spreader, Optional<Quantity<?>> opening) {
         return in(
                 SpreadingUnits.CUBIC_INCH_PER_REVOLUTION,
                 Amounts.ofSi(

@@ -46,6 +46,7 @@ final class CaughtOpenings {
         if (catches.isEmpty()) {
             throw new InvalidInputException("calibration catches", "one or more", "none");
         }
+        SweptByOpening geometry = spreader.sweptByOpening();
         int n = catches.size();
         double[] openings = new double[n];
         double[] ratios = new double[n];
@@ -62,7 +63,7 @@ final class CaughtOpenings {
             weights[i] = estimator == RatioEstimator.RATIO_OF_SUMS ? revolutions : 1;
         }
         return new CaughtOpenings(
-                spreader.sweptByOpening(), catches.get(0).opening().orElseThrow(), openings, ratios, weights);
+                geometry, catches.get(0).opening().orElseThrow(), openings, ratios, weights);
     }
 
     /** The different openings in rising order. */

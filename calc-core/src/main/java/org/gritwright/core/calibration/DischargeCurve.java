@@ -204,8 +204,7 @@ public final class DischargeCurve {
      *     curve nothing is discharged: at or below the dead opening, or closed
      */
     public DischargePrediction predict(Quantity<?> opening) {
-        spreader.sweptCubicMetresPerRevolution(Optional.of(opening));
-        double at = OpeningReading.si(opening);
+        double at = data.geometry().number(opening);
         double[] caught = data.positions();
         double lowest = caught[0];
         double highest = caught[caught.length - 1];
@@ -251,6 +250,10 @@ public final class DischargeCurve {
     /** Beyond its rows the table goes on in proportion to the geometry. */
     private Measured<DischargePerRevolution> byTable(MonotoneTable rows, double at) {
         double swept = data.geometry().applyAsDouble(at);
+        if (!(swept > 0)) {
+            throw new InvalidInputException(
+                    "gate opening", "above the closed position", Amounts.format(data.quantity(at)));
+        }
         double row = Math.max(rows.lowest(), Math.min(rows.highest(), swept));
         double factor = swept / row;
         OptionalDouble uncertainty = rows.uncertaintyAt(row);

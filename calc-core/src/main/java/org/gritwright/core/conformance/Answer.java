@@ -2,6 +2,7 @@ package org.gritwright.core.conformance;
 
 import java.io.Serializable;
 import java.util.Arrays;
+import java.util.List;
 import java.util.function.DoubleUnaryOperator;
 import java.util.function.Function;
 import java.util.stream.DoubleStream;
@@ -23,7 +24,7 @@ final class Answer {
     private static final int OPENINGS = 33;
 
     /** From nothing to more than any spreader has open, in m². */
-    private static final double[] OPEN_AREAS = {0, 1e-6, 1e-4, 1e-3, 0.01, 0.03, 0.1, 0.3, 1, 3, 5};
+    private static final List<Double> OPEN_AREAS = List.of(0.0, 1e-6, 1e-4, 1e-3, 0.01, 0.03, 0.1, 0.3, 1.0, 3.0, 5.0);
 
     private final Serializable function;
     private final Function<Serializable, DoubleUnaryOperator> reading;
@@ -43,7 +44,8 @@ final class Answer {
 
     static Answer of(ConveyorType type, Parameters given) {
         SweptVolume volume = type.sweptVolume(given);
-        return new Answer(volume, f -> ((SweptVolume) f)::cubicMetresPerRevolution, OPEN_AREAS.clone(), 0);
+        double[] areas = OPEN_AREAS.stream().mapToDouble(Double::doubleValue).toArray();
+        return new Answer(volume, f -> ((SweptVolume) f)::cubicMetresPerRevolution, areas, 0);
     }
 
     static Answer of(GateType type, Parameters given) {

@@ -48,4 +48,220 @@ public record TruckDay(
         calibrationCatches = List.copyOf(calibrationCatches);
         verificationCatches = List.copyOf(verificationCatches);
     }
+
+    /**
+     * A truck on which nothing is written down yet but what stands on it.
+     *
+     * @param id the truck's id
+     * @param conveyor the conveyor
+     * @param gate the gate
+     * @param pulsesPerRevolution pulses per revolution of the sensed shaft; none without a sensor
+     * @param gearRatio revolutions of the sensed or watched shaft per revolution of the conveyor's drive shaft
+     * @return the truck's day, everything else empty
+     */
+    public static TruckDay of(
+            String id,
+            TypedEntry conveyor,
+            TypedEntry gate,
+            Optional<Quantity<PulsesPerRevolution>> pulsesPerRevolution,
+            Quantity<Dimensionless> gearRatio) {
+        return new TruckDay(
+                id,
+                conveyor,
+                gate,
+                pulsesPerRevolution,
+                gearRatio,
+                List.of(),
+                Optional.empty(),
+                Optional.empty(),
+                List.of(),
+                List.of(),
+                List.of(),
+                Optional.empty(),
+                Optional.empty());
+    }
+
+    /**
+     * The same truck with the table of control settings.
+     *
+     * @param table the rows
+     * @return the truck's day
+     */
+    public TruckDay withControlSettings(List<OpenLoop.Row> table) {
+        return new TruckDay(
+                id,
+                conveyor,
+                gate,
+                pulsesPerRevolution,
+                gearRatio,
+                table,
+                curveModel,
+                inForce,
+                changes,
+                calibrationCatches,
+                verificationCatches,
+                roadSpeed,
+                notes);
+    }
+
+    /**
+     * The same truck with a given model of the discharge curve.
+     *
+     * @param model the model
+     * @return the truck's day
+     */
+    public TruckDay withCurveModel(CurveModel model) {
+        return new TruckDay(
+                id,
+                conveyor,
+                gate,
+                pulsesPerRevolution,
+                gearRatio,
+                controlSettings,
+                Optional.of(model),
+                inForce,
+                changes,
+                calibrationCatches,
+                verificationCatches,
+                roadSpeed,
+                notes);
+    }
+
+    /**
+     * The same truck with another calibration in force, or none.
+     *
+     * @param entry the calibration in force
+     * @return the truck's day
+     */
+    public TruckDay withInForce(Optional<InForceEntry> entry) {
+        return new TruckDay(
+                id,
+                conveyor,
+                gate,
+                pulsesPerRevolution,
+                gearRatio,
+                controlSettings,
+                curveModel,
+                entry,
+                changes,
+                calibrationCatches,
+                verificationCatches,
+                roadSpeed,
+                notes);
+    }
+
+    /**
+     * The same truck with other changes.
+     *
+     * @param entries the changes
+     * @return the truck's day
+     */
+    public TruckDay withChanges(List<ChangeEntry> entries) {
+        return new TruckDay(
+                id,
+                conveyor,
+                gate,
+                pulsesPerRevolution,
+                gearRatio,
+                controlSettings,
+                curveModel,
+                inForce,
+                entries,
+                calibrationCatches,
+                verificationCatches,
+                roadSpeed,
+                notes);
+    }
+
+    /**
+     * The same truck with other calibration catches.
+     *
+     * @param catches the catches
+     * @return the truck's day
+     */
+    public TruckDay withCalibrationCatches(List<CalibrationCatchEntry> catches) {
+        return new TruckDay(
+                id,
+                conveyor,
+                gate,
+                pulsesPerRevolution,
+                gearRatio,
+                controlSettings,
+                curveModel,
+                inForce,
+                changes,
+                catches,
+                verificationCatches,
+                roadSpeed,
+                notes);
+    }
+
+    /**
+     * The same truck with other verification catches.
+     *
+     * @param catches the catches
+     * @return the truck's day
+     */
+    public TruckDay withVerificationCatches(List<VerificationCatchEntry> catches) {
+        return new TruckDay(
+                id,
+                conveyor,
+                gate,
+                pulsesPerRevolution,
+                gearRatio,
+                controlSettings,
+                curveModel,
+                inForce,
+                changes,
+                calibrationCatches,
+                catches,
+                roadSpeed,
+                notes);
+    }
+
+    /**
+     * The same truck with a check of the road speed.
+     *
+     * @param check the check
+     * @return the truck's day
+     */
+    public TruckDay withRoadSpeed(RoadSpeedEntry check) {
+        return new TruckDay(
+                id,
+                conveyor,
+                gate,
+                pulsesPerRevolution,
+                gearRatio,
+                controlSettings,
+                curveModel,
+                inForce,
+                changes,
+                calibrationCatches,
+                verificationCatches,
+                Optional.of(check),
+                notes);
+    }
+
+    /**
+     * The same truck with remarks.
+     *
+     * @param text the remarks
+     * @return the truck's day
+     */
+    public TruckDay withNotes(String text) {
+        return new TruckDay(
+                id,
+                conveyor,
+                gate,
+                pulsesPerRevolution,
+                gearRatio,
+                controlSettings,
+                curveModel,
+                inForce,
+                changes,
+                calibrationCatches,
+                verificationCatches,
+                roadSpeed,
+                Optional.of(text));
+    }
 }

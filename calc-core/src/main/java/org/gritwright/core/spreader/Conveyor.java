@@ -119,7 +119,7 @@ public final class Conveyor {
     /**
      * Type and parameters.
      *
-     * @return for example "drag-chain, version 1 {chainPitch=2.25 in, teeth=7}"
+     * @return for example "drag-chain, version 1 {barShare=0 %, chainPitch=2.25 in, teeth=7}"
      */
     @Override
     public String toString() {

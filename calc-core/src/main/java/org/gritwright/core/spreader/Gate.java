@@ -127,8 +127,7 @@ public final class Gate {
         if (shape instanceof GateShape.Adjustable<?> adjustable) {
             Quantity<?> given = opening.orElseThrow(
                     () -> new InvalidInputException("gate opening", "given for gate type " + id, "nothing"));
-            checkLimits(adjustable, given);
-            return squareMetres(OpeningReading.si(given));
+            return squareMetres(within(adjustable, given));
         }
         if (opening.isPresent()) {
             throw new InvalidInputException(
@@ -148,10 +147,13 @@ public final class Gate {
                 adjustable -> adjustable.area().squareMetres(openingWithinLimits));
     }
 
-    private static <Q extends Quantity<Q>> void checkLimits(GateShape.Adjustable<Q> adjustable, Quantity<?> opening) {
+    /** The opening in m, or the setting, checked for its kind and the limits. */
+    static <Q extends Quantity<Q>> double within(GateShape.Adjustable<Q> adjustable, Quantity<?> opening) {
         @SuppressWarnings("unchecked") // within() proves the kind
         Quantity<Q> typed = (Quantity<Q>) opening;
-        Require.within("gate opening", adjustable.kind(), typed, adjustable.lowest(), adjustable.highest());
+        return Amounts.si(
+                adjustable.kind(),
+                Require.within("gate opening", adjustable.kind(), typed, adjustable.lowest(), adjustable.highest()));
     }
 
     @Override

@@ -16,15 +16,13 @@ public final class SweptByOpening implements DoubleUnaryOperator {
     private final Conveyor conveyor;
     private final Gate gate;
     private final double gearRatio;
-    private final Quantity<?> lowest;
-    private final Quantity<?> highest;
+    private final GateShape.Adjustable<?> limits;
 
     private SweptByOpening(Spreader spreader, GateShape.Adjustable<?> adjustable) {
         this.conveyor = spreader.conveyor();
         this.gate = spreader.gate();
         this.gearRatio = Amounts.si(Dimensionless.class, spreader.feedback().gearRatio());
-        this.lowest = adjustable.lowest();
-        this.highest = adjustable.highest();
+        this.limits = adjustable;
     }
 
     static SweptByOpening of(Spreader spreader) {
@@ -44,7 +42,7 @@ public final class SweptByOpening implements DoubleUnaryOperator {
      * @return a length or a setting
      */
     public Quantity<?> lowest() {
-        return lowest;
+        return limits.lowest();
     }
 
     /**
@@ -53,7 +51,18 @@ public final class SweptByOpening implements DoubleUnaryOperator {
      * @return a length or a setting
      */
     public Quantity<?> highest() {
-        return highest;
+        return limits.highest();
+    }
+
+    /**
+     * A gate opening as the number that this function takes.
+     *
+     * @param opening an opening
+     * @return the opening in m, or the setting
+     * @throws InvalidInputException if it is of another kind than the gate's, or outside the gate's limits
+     */
+    public double number(Quantity<?> opening) {
+        return Gate.within(limits, opening);
     }
 
     /**
@@ -65,12 +74,12 @@ public final class SweptByOpening implements DoubleUnaryOperator {
      */
     @Override
     public double applyAsDouble(double opening) {
-        if (Comparison.isAbove(OpeningReading.si(lowest), opening)
-                || Comparison.isAbove(opening, OpeningReading.si(highest))
+        if (Comparison.isAbove(OpeningReading.si(lowest()), opening)
+                || Comparison.isAbove(opening, OpeningReading.si(highest()))
                 || Double.isNaN(opening)) {
             throw new InvalidInputException(
                     "gate opening",
-                    "within " + Amounts.format(lowest) + " to " + Amounts.format(highest),
+                    "within " + Amounts.format(lowest()) + " to " + Amounts.format(highest()),
                     String.valueOf(opening));
         }
         return conveyor.cubicMetresPerRevolution(gate.squareMetres(opening)) / gearRatio;

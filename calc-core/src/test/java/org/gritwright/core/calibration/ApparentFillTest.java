@@ -18,6 +18,7 @@ import org.gritwright.core.spi.ConveyorType;
 import org.gritwright.core.spi.FillLimits;
 import org.gritwright.core.spi.Parameter;
 import org.gritwright.core.spi.Parameters;
+import org.gritwright.core.spi.Spi;
 import org.gritwright.core.spi.SweptVolume;
 import org.gritwright.core.spi.TypeId;
 import org.gritwright.core.spreader.Conveyor;
@@ -40,6 +41,11 @@ class ApparentFillTest {
         @Override
         public TypeId id() {
             return TypeId.of("example.org/trickle", 1);
+        }
+
+        @Override
+        public int spiLevel() {
+            return Spi.LEVEL;
         }
 
         @Override

@@ -73,7 +73,7 @@ class CalibrationErrorsTest {
                 "gate opening must be 0 or more: -4 in",
                 () -> CalibrationCatch.at(inches(-4), caught(1252), pulses(2000)));
         assertRefused(
-                "gate opening must be a finite length: \"lb\" is one of mass",
+                "gate opening must be a length, or a bare number for a setting: 4 lb",
                 () -> CalibrationCatch.at(wrongKind(pounds(4)), caught(1252), pulses(2000)));
         assertRefused(
                 "gate opening must be a finite length: NaN in \"in\"",

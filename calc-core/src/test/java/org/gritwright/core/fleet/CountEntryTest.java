@@ -2,6 +2,7 @@ package org.gritwright.core.fleet;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.gritwright.units.SpreadingUnits.ONE;
 import static org.gritwright.units.SpreadingUnits.PULSE;
 import static org.gritwright.units.SpreadingUnits.REVOLUTION;
 import static org.gritwright.units.SpreadingUnits.REVOLUTION_PER_MINUTE;
@@ -17,7 +18,8 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 class CountEntryTest {
 
-    /** Letters say what is given: p pulses, a start, o stop, m modulus, r revolutions, u uncertainty, s speed, t time. */
+    /** Letters say what is given: p pulses, a start, o stop, m modulus, r revolutions, u uncertainty, s speed, c
+     * control setting, t time. */
     private static CountEntry given(String letters) {
         return new CountEntry(
                 letters.contains("p") ? Optional.of(Amounts.of(360, PULSE)) : Optional.empty(),
@@ -27,6 +29,7 @@ class CountEntryTest {
                 letters.contains("r") ? Optional.of(Amounts.of(8, REVOLUTION)) : Optional.empty(),
                 letters.contains("u") ? Optional.of(Amounts.of(0.1, REVOLUTION)) : Optional.empty(),
                 letters.contains("s") ? Optional.of(Amounts.of(30, REVOLUTION_PER_MINUTE)) : Optional.empty(),
+                letters.contains("c") ? Optional.of(Amounts.of(4, ONE)) : Optional.empty(),
                 letters.contains("t") ? Optional.of(Amounts.of(60, SECOND)) : Optional.empty());
     }
 
@@ -41,10 +44,16 @@ class CountEntryTest {
         assertThat(given("st").count())
                 .isEqualTo(
                         new ShaftCount.SpeedTimesTime(Amounts.of(30, REVOLUTION_PER_MINUTE), Amounts.of(60, SECOND)));
+        assertThat(given("ct").count())
+                .isEqualTo(new ShaftCount.SettingTimesTime(Amounts.of(4, ONE), Amounts.of(60, SECOND)));
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"", "a", "o", "m", "r", "u", "s", "t", "am", "om", "pm", "pr", "aomp", "aor", "rus", "stp"})
+    @ValueSource(
+            strings = {
+                "", "a", "o", "m", "r", "u", "s", "t", "am", "om", "pm", "pr", "aomp", "aor", "rus", "stp", "c", "ctp",
+                "cs", "cst"
+            })
     void anythingElseIsRefused(String letters) {
         assertThatThrownBy(() -> given(letters).count())
                 .isInstanceOf(InvalidInputException.class)

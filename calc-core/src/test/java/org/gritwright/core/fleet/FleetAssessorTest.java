@@ -449,18 +449,12 @@ class FleetAssessorTest {
     @Test
     void anUnknownTypeIsRefusedWithTheKnownOnes() {
         TruckDay truck = idle("T-01");
-        TruckDay other = new TruckDay(
+        TruckDay other = TruckDay.of(
                 truck.id(),
                 new TypedEntry("bucket-elevator", 1, Map.of()),
                 truck.gate(),
                 truck.pulsesPerRevolution(),
-                truck.gearRatio(),
-                truck.inForce(),
-                truck.changes(),
-                truck.calibrationCatches(),
-                truck.verificationCatches(),
-                truck.roadSpeed(),
-                truck.notes());
+                truck.gearRatio());
         assertThat(assess(other).refusal())
                 .hasValueSatisfying(reason ->
                         assertThat(reason).contains("drag-chain, version 1").endsWith("bucket-elevator, version 1"));

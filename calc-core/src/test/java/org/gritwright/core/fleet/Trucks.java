@@ -52,19 +52,16 @@ public final class Trucks {
 
     /** A truck on which nothing was done that day. */
     public static TruckDay idle(String id) {
-        return new TruckDay(
-                id,
-                new TypedEntry(
-                        "drag-chain", 1, Map.of("teeth", Amounts.of(7, ONE), "chainPitch", Amounts.of(2.25, INCH))),
-                new TypedEntry("sliding-gate", 1, Map.of("width", Amounts.of(22, INCH))),
-                Optional.of(Amounts.of(100, PULSE_PER_REVOLUTION)),
-                Amounts.of(5.2, ONE),
-                Optional.of(inForce("5.2 lb/rev", DAY)),
-                List.of(),
-                List.of(),
-                List.of(),
-                Optional.empty(),
-                Optional.empty());
+        return TruckDay.of(
+                        id,
+                        new TypedEntry(
+                                "drag-chain",
+                                1,
+                                Map.of("teeth", Amounts.of(7, ONE), "chainPitch", Amounts.of(2.25, INCH))),
+                        new TypedEntry("sliding-gate", 1, Map.of("width", Amounts.of(22, INCH))),
+                        Optional.of(Amounts.of(100, PULSE_PER_REVOLUTION)),
+                        Amounts.of(5.2, ONE))
+                .withInForce(Optional.of(inForce("5.2 lb/rev", DAY)));
     }
 
     public static InForceEntry inForce(String value, LocalDate dated) {
@@ -78,63 +75,19 @@ public final class Trucks {
     }
 
     public static TruckDay with(TruckDay truck, InForceEntry inForce) {
-        return new TruckDay(
-                truck.id(),
-                truck.conveyor(),
-                truck.gate(),
-                truck.pulsesPerRevolution(),
-                truck.gearRatio(),
-                Optional.ofNullable(inForce),
-                truck.changes(),
-                truck.calibrationCatches(),
-                truck.verificationCatches(),
-                truck.roadSpeed(),
-                truck.notes());
+        return truck.withInForce(Optional.ofNullable(inForce));
     }
 
     public static TruckDay with(TruckDay truck, LocalDate changedOn, Change.Part part) {
-        return new TruckDay(
-                truck.id(),
-                truck.conveyor(),
-                truck.gate(),
-                truck.pulsesPerRevolution(),
-                truck.gearRatio(),
-                truck.inForce(),
-                List.of(new ChangeEntry(changedOn, part, Optional.empty())),
-                truck.calibrationCatches(),
-                truck.verificationCatches(),
-                truck.roadSpeed(),
-                truck.notes());
+        return truck.withChanges(List.of(new ChangeEntry(changedOn, part, Optional.empty())));
     }
 
     public static TruckDay with(TruckDay truck, CalibrationCatchEntry... catches) {
-        return new TruckDay(
-                truck.id(),
-                truck.conveyor(),
-                truck.gate(),
-                truck.pulsesPerRevolution(),
-                truck.gearRatio(),
-                truck.inForce(),
-                truck.changes(),
-                List.of(catches),
-                truck.verificationCatches(),
-                truck.roadSpeed(),
-                truck.notes());
+        return truck.withCalibrationCatches(List.of(catches));
     }
 
     public static TruckDay with(TruckDay truck, VerificationCatchEntry... catches) {
-        return new TruckDay(
-                truck.id(),
-                truck.conveyor(),
-                truck.gate(),
-                truck.pulsesPerRevolution(),
-                truck.gearRatio(),
-                truck.inForce(),
-                truck.changes(),
-                truck.calibrationCatches(),
-                List.of(catches),
-                truck.roadSpeed(),
-                truck.notes());
+        return truck.withVerificationCatches(List.of(catches));
     }
 
     /** With three exact runs over a mile that counted 13 000 pulses each. */
@@ -146,23 +99,13 @@ public final class Trucks {
         List<CourseRunEntry> runs = IntStream.range(0, 3)
                 .mapToObj(i -> new CourseRunEntry(Amounts.of(1, MILE), Amounts.of(13_000, PULSE)))
                 .toList();
-        return new TruckDay(
-                truck.id(),
-                truck.conveyor(),
-                truck.gate(),
-                truck.pulsesPerRevolution(),
-                truck.gearRatio(),
-                truck.inForce(),
-                truck.changes(),
-                truck.calibrationCatches(),
-                truck.verificationCatches(),
-                Optional.of(new RoadSpeedEntry(on, Amounts.of(pulsesPerMileInForce, PULSE_PER_MILE), runs)),
-                truck.notes());
+        return truck.withRoadSpeed(new RoadSpeedEntry(on, Amounts.of(pulsesPerMileInForce, PULSE_PER_MILE), runs));
     }
 
     public static CountEntry pulses(double pulses) {
         return new CountEntry(
                 Optional.of(Amounts.of(pulses, PULSE)),
+                Optional.empty(),
                 Optional.empty(),
                 Optional.empty(),
                 Optional.empty(),

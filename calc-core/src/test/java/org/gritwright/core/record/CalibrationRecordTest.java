@@ -133,6 +133,7 @@ class CalibrationRecordTest {
                         DAY,
                         RECORD.refusal(),
                         RECORD.calibrations(),
+                        RECORD.curves(),
                         RECORD.verifications(),
                         RECORD.corrections(),
                         RECORD.startUps(),

@@ -16,6 +16,7 @@ import javax.measure.quantity.Time;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
 import net.jqwik.api.Combinators;
+import org.gritwright.core.calibration.CurveModel;
 import org.gritwright.core.finding.Finding;
 import org.gritwright.core.finding.FindingCode;
 import org.gritwright.core.fleet.FleetDay;
@@ -26,6 +27,7 @@ import org.gritwright.core.measurement.RatioEstimator;
 import org.gritwright.core.verification.Correction;
 import org.gritwright.core.verification.Verdict;
 import org.gritwright.units.quantity.ApplicationRate;
+import org.gritwright.units.quantity.BulkDensity;
 import org.gritwright.units.quantity.DischargePerRevolution;
 import org.gritwright.units.quantity.PulsesPerDistance;
 
@@ -47,7 +49,8 @@ final class CalibrationRecords {
                 verification().list().ofMaxSize(2);
         Arbitrary<CalibrationRecord> unsigned = Combinators.combine(
                         oneTruck,
-                        Combinators.combine(refusal, calibrations, verifications)
+                        Combinators.combine(
+                                        refusal, calibrations, curve().list().ofMaxSize(2), verifications)
                                 .as(Computed::new),
                         correction().list().ofMaxSize(2),
                         startUp().list().ofMaxSize(2),
@@ -60,6 +63,7 @@ final class CalibrationRecords {
                         day,
                         computed.refusal(),
                         computed.calibrations(),
+                        computed.curves(),
                         computed.verifications(),
                         corrections,
                         startUps,
@@ -74,12 +78,15 @@ final class CalibrationRecords {
     }
 
     private record Computed(
-            Optional<String> refusal, List<CalibrationOutcome> calibrations, List<VerificationOutcome> verifications) {}
+            Optional<String> refusal,
+            List<CalibrationOutcome> calibrations,
+            List<CurveOutcome> curves,
+            List<VerificationOutcome> verifications) {}
 
     private static Arbitrary<CalibrationOutcome> calibration() {
         return Combinators.combine(
                         texts(),
-                        quantities(Length.class).optional(),
+                        FleetDays.openings().optional(),
                         quantities(Dimensionless.class),
                         Arbitraries.of(RatioEstimator.class),
                         quantities(DischargePerRevolution.class),
@@ -89,8 +96,39 @@ final class CalibrationRecords {
                 .as(CalibrationOutcome::new);
     }
 
-    private static Arbitrary<Map.Entry<String, Optional<Quantity<Length>>>> place() {
-        return Combinators.combine(texts(), quantities(Length.class).optional()).as(Map::entry);
+    private static Arbitrary<CurveOutcome> curve() {
+        Arbitrary<CurveOutcome.Point> point = Combinators.combine(
+                        FleetDays.openings(),
+                        quantities(DischargePerRevolution.class),
+                        quantities(DischargePerRevolution.class).optional())
+                .as(CurveOutcome.Point::new);
+        Arbitrary<Map.Entry<Optional<Quantity<Dimensionless>>, List<CurveOutcome.Point>>> rest = Combinators.combine(
+                        quantities(Dimensionless.class).optional(), point.list().ofMaxSize(2))
+                .as(Map::entry);
+        return Combinators.combine(
+                        texts(),
+                        Arbitraries.of(CurveModel.class),
+                        quantities(Dimensionless.class),
+                        quantities(BulkDensity.class).optional(),
+                        quantities(BulkDensity.class).optional(),
+                        FleetDays.openings().optional(),
+                        FleetDays.openings().optional(),
+                        rest)
+                .as((material, model, catches, density, densityUncertainty, dead, deadUncertainty, last) ->
+                        new CurveOutcome(
+                                material,
+                                model,
+                                catches,
+                                density,
+                                densityUncertainty,
+                                dead,
+                                deadUncertainty,
+                                last.getKey(),
+                                last.getValue()));
+    }
+
+    private static Arbitrary<Map.Entry<String, Optional<Quantity<?>>>> place() {
+        return Combinators.combine(texts(), FleetDays.openings().optional()).as(Map::entry);
     }
 
     private static Arbitrary<VerificationOutcome> verification() {
@@ -131,7 +169,7 @@ final class CalibrationRecords {
     private static Arbitrary<CorrectionOutcome> correction() {
         return Combinators.combine(
                         texts(),
-                        quantities(Length.class).optional(),
+                        FleetDays.openings().optional(),
                         FleetDays.factors(),
                         FleetDays.factors(),
                         FleetDays.factors(),
@@ -143,7 +181,7 @@ final class CalibrationRecords {
     private static Arbitrary<StartUpOutcome> startUp() {
         return Combinators.combine(
                         texts(),
-                        quantities(Length.class).optional(),
+                        FleetDays.openings().optional(),
                         quantities(Mass.class),
                         quantities(Time.class),
                         quantities(Dimensionless.class),

@@ -19,6 +19,7 @@ import net.jqwik.api.Arbitrary;
 import net.jqwik.api.Combinators;
 import org.gritwright.core.calibration.Change;
 import org.gritwright.core.calibration.Coasting;
+import org.gritwright.core.calibration.CurveModel;
 import org.gritwright.core.calibration.FactorForm;
 import org.gritwright.core.calibration.Material;
 import org.gritwright.core.fleet.CalibrationCatchEntry;
@@ -32,9 +33,11 @@ import org.gritwright.core.fleet.InForceEntry;
 import org.gritwright.core.fleet.RoadSpeedEntry;
 import org.gritwright.core.fleet.TargetEntry;
 import org.gritwright.core.fleet.TruckDay;
+import org.gritwright.core.fleet.Trucks;
 import org.gritwright.core.fleet.TypedEntry;
 import org.gritwright.core.fleet.VerificationCatchEntry;
 import org.gritwright.core.fleet.WeighingEntry;
+import org.gritwright.core.spreader.OpenLoop;
 import org.gritwright.core.weighing.Scale;
 import org.gritwright.core.weighing.ScaleCheck;
 import org.gritwright.units.Amounts;
@@ -126,6 +129,11 @@ final class FleetDays {
         return Combinators.combine(numbers(), Arbitraries.of(rows)).as((value, row) -> quantity(value, row));
     }
 
+    /** A gate opening: any length, or any number as the setting of a painted mark. */
+    static Arbitrary<Quantity<?>> openings() {
+        return Arbitraries.oneOf(quantities(Length.class), quantities(Dimensionless.class));
+    }
+
     private static <Q extends Quantity<Q>> Quantity<Q> quantity(double value, UnitSymbol<Q> row) {
         return Amounts.of(value, row.unit());
     }
@@ -148,7 +156,11 @@ final class FleetDays {
     }
 
     private static Arbitrary<Material> material() {
-        return Combinators.combine(texts(), positive(BulkDensity.class)).as(Material::new);
+        return Combinators.combine(
+                        texts(),
+                        positive(BulkDensity.class),
+                        positive(Length.class).optional())
+                .as(Material::new);
     }
 
     private static Arbitrary<CountEntry> count() {
@@ -160,8 +172,12 @@ final class FleetDays {
                         quantities(RevolutionCount.class).optional(),
                         quantities(RevolutionCount.class).optional(),
                         quantities(RotationalSpeed.class).optional(),
-                        quantities(Time.class).optional())
-                .as(CountEntry::new);
+                        Combinators.combine(
+                                        quantities(Dimensionless.class).optional(),
+                                        quantities(Time.class).optional())
+                                .as(Map::entry))
+                .as((pulses, start, stop, modulus, revolutions, uncertainty, speed, last) -> new CountEntry(
+                        pulses, start, stop, modulus, revolutions, uncertainty, speed, last.getKey(), last.getValue()));
     }
 
     private static Arbitrary<Conditions> conditions() {
@@ -186,7 +202,7 @@ final class FleetDays {
                         texts(),
                         weighing.list().ofMaxSize(3),
                         count().optional(),
-                        quantities(Length.class).optional(),
+                        openings().optional(),
                         texts(),
                         Combinators.combine(conditions, notes).as(Map::entry))
                 .as((at, operator, scale, containers, counted, opening, material, rest) -> new CatchEntry(
@@ -212,10 +228,12 @@ final class FleetDays {
     }
 
     private static Arbitrary<TypedEntry> typed() {
+        Arbitrary<Object> parameter =
+                Arbitraries.oneOf(anyQuantities(), anyQuantities().list().ofMaxSize(3));
         return Combinators.combine(
                         texts(),
                         Arbitraries.integers().between(1, 999_999_999),
-                        Arbitraries.maps(texts(), anyQuantities()).ofMaxSize(3))
+                        Arbitraries.maps(texts(), parameter).ofMaxSize(3))
                 .as(TypedEntry::new);
     }
 
@@ -225,7 +243,7 @@ final class FleetDays {
                         factors().optional(),
                         dates(),
                         texts(),
-                        quantities(Length.class).optional(),
+                        openings().optional(),
                         texts().optional())
                 .as(InForceEntry::new);
     }
@@ -247,29 +265,36 @@ final class FleetDays {
                 .as(CalibrationCatchEntry::new);
         Arbitrary<Map.Entry<Optional<RoadSpeedEntry>, Optional<String>>> rest =
                 Combinators.combine(roadSpeed().optional(), texts().optional()).as(Map::entry);
-        Arbitrary<Map.Entry<TypedEntry, TypedEntry>> types =
-                Combinators.combine(typed(), typed()).as(Map::entry);
-        return Combinators.combine(
+        Arbitrary<TruckDay> bare = Combinators.combine(
                         texts(),
-                        types,
+                        typed(),
+                        typed(),
                         quantities(PulsesPerRevolution.class).optional(),
-                        quantities(Dimensionless.class),
+                        quantities(Dimensionless.class))
+                .as(TruckDay::of);
+        Arbitrary<OpenLoop.Row> row = Combinators.combine(
+                        positive(Dimensionless.class), positive(RotationalSpeed.class))
+                .as(OpenLoop.Row::new);
+        return Combinators.combine(
+                        bare,
+                        row.list().ofMaxSize(3),
+                        Arbitraries.of(CurveModel.class).optional(),
                         inForce().optional(),
-                        Combinators.combine(
-                                        change.list().ofMaxSize(2),
-                                        calibration.list().ofMaxSize(2))
-                                .as(Map::entry),
+                        change.list().ofMaxSize(2),
+                        calibration.list().ofMaxSize(2),
                         verification().list().ofMaxSize(2),
                         rest)
-                .as((id, type, pulses, gear, inForce, before, verifications, last) -> new TruckDay(
-                        id,
-                        type.getKey(),
-                        type.getValue(),
-                        pulses,
-                        gear,
+                .as((truck, rows, model, inForce, changes, calibrations, verifications, last) -> new TruckDay(
+                        truck.id(),
+                        truck.conveyor(),
+                        truck.gate(),
+                        truck.pulsesPerRevolution(),
+                        truck.gearRatio(),
+                        rows,
+                        model,
                         inForce,
-                        before.getKey(),
-                        before.getValue(),
+                        changes,
+                        calibrations,
                         verifications,
                         last.getKey(),
                         last.getValue()));
@@ -286,20 +311,18 @@ final class FleetDays {
                 List.of(Scale.of(
                         "platform", Amounts.of(1000, SpreadingUnits.POUND), Amounts.of(0.5, SpreadingUnits.POUND))),
                 List.of(Material.of("road salt", Amounts.of(78, SpreadingUnits.POUND_PER_CUBIC_FOOT))),
-                List.of(new TruckDay(
-                        "T-01",
-                        new TypedEntry(
-                                "drag-chain",
-                                1,
-                                Map.of(
-                                        "teeth", Amounts.of(7, SpreadingUnits.ONE),
-                                        "chainPitch", Amounts.of(2.25, SpreadingUnits.INCH))),
-                        new TypedEntry("sliding-gate", 1, Map.of("width", Amounts.of(22, SpreadingUnits.INCH))),
-                        Optional.of(Amounts.of(60, SpreadingUnits.PULSE_PER_REVOLUTION)),
-                        Amounts.of(1, SpreadingUnits.ONE),
-                        Optional.empty(),
-                        List.of(),
-                        List.of(new CalibrationCatchEntry(
+                List.of(TruckDay.of(
+                                "T-01",
+                                new TypedEntry(
+                                        "drag-chain",
+                                        1,
+                                        Map.of(
+                                                "teeth", Amounts.of(7, SpreadingUnits.ONE),
+                                                "chainPitch", Amounts.of(2.25, SpreadingUnits.INCH))),
+                                new TypedEntry("sliding-gate", 1, Map.of("width", Amounts.of(22, SpreadingUnits.INCH))),
+                                Optional.of(Amounts.of(60, SpreadingUnits.PULSE_PER_REVOLUTION)),
+                                Amounts.of(1, SpreadingUnits.ONE))
+                        .withCalibrationCatches(List.of(new CalibrationCatchEntry(
                                 new CatchEntry(
                                         OffsetDateTime.parse("2026-10-19T08:40:00-04:00"),
                                         Optional.empty(),
@@ -308,23 +331,12 @@ final class FleetDays {
                                                 "pail 1",
                                                 Amounts.of(165.5, SpreadingUnits.POUND),
                                                 Amounts.of(4, SpreadingUnits.POUND))),
-                                        Optional.of(new CountEntry(
-                                                Optional.of(Amounts.of(356, SpreadingUnits.PULSE)),
-                                                Optional.empty(),
-                                                Optional.empty(),
-                                                Optional.empty(),
-                                                Optional.empty(),
-                                                Optional.empty(),
-                                                Optional.empty(),
-                                                Optional.empty())),
+                                        Optional.of(Trucks.pulses(356)),
                                         Optional.of(Amounts.of(2, SpreadingUnits.INCH)),
                                         "road salt",
                                         Optional.empty(),
                                         Optional.empty()),
                                 true,
-                                Coasting.IN_BOTH)),
-                        List.of(),
-                        Optional.empty(),
-                        Optional.empty())));
+                                Coasting.IN_BOTH)))));
     }
 }

@@ -28,8 +28,13 @@ class TypeRegistryTest {
     void listsItsTypesInTheOrderOfTheirIds() {
         TypeRegistry registry = BuiltInTypes.registry();
 
-        assertThat(registry.conveyors()).extracting(type -> type.id().name()).containsExactly("auger", "drag-chain");
-        assertThat(registry.gates()).extracting(type -> type.id().name()).containsExactly("no-gate", "sliding-gate");
+        assertThat(registry.conveyors())
+                .extracting(type -> type.id().name())
+                .containsExactly("auger", "belt", "drag-chain", "feed-roller", "twin-auger");
+        assertThat(registry.gates())
+                .extracting(type -> type.id().name())
+                .containsExactly(
+                        "fixed-opening", "measured-table", "no-gate", "round-opening", "setting-table", "sliding-gate");
     }
 
     @Test
@@ -37,22 +42,31 @@ class TypeRegistryTest {
         TypeRegistry registry = BuiltInTypes.registry();
 
         assertRefused(
-                "conveyor type must be one of the registry: auger, version 1; drag-chain, version 1:"
-                        + " auger, version 2",
+                "conveyor type must be one of the registry: auger, version 1; belt, version 1; drag-chain, version 1;"
+                        + " feed-roller, version 1; twin-auger, version 1: auger, version 2",
                 () -> registry.conveyor(TypeId.of("auger", 2)));
         assertRefused(
-                "gate type must be one of the registry: no-gate, version 1; sliding-gate, version 1: iris, version 1",
+                "gate type must be one of the registry: fixed-opening, version 1; measured-table, version 1;"
+                        + " no-gate, version 1; round-opening, version 1; setting-table, version 1;"
+                        + " sliding-gate, version 1: iris, version 1",
                 () -> registry.gate(TypeId.of("iris", 1)));
     }
 
     @Test
-    void refusesAnIdTwice() {
-        assertRefused(
-                "conveyor type must be listed once: auger, version 1",
-                () -> TypeRegistry.of(List.of(new Auger(), new Auger()), List.of()));
-        assertRefused(
-                "gate type must be listed once: no-gate, version 1",
-                () -> TypeRegistry.of(List.of(), List.of(new NoGate(), new NoGate())));
+    void leavesOutTheSecondOfOneId() {
+        Auger first = new Auger();
+        TypeRegistry registry = TypeRegistry.of(List.of(first, new Auger()), List.of(new NoGate(), new NoGate()));
+
+        assertThat(registry.conveyors()).containsExactly(first);
+        assertThat(registry.gates()).hasSize(1);
+        assertThat(registry.rejected())
+                .containsExactly(
+                        new RejectedType(
+                                Auger.class.getName(),
+                                "its id, auger, version 1, is taken by " + Auger.class.getName()),
+                        new RejectedType(
+                                NoGate.class.getName(),
+                                "its id, no-gate, version 1, is taken by " + NoGate.class.getName()));
     }
 
     @Test

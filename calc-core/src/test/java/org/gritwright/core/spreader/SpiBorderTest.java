@@ -12,10 +12,11 @@ import java.util.Map;
 import java.util.Optional;
 import org.gritwright.core.spi.ConveyorType;
 import org.gritwright.core.spi.FillLimits;
-import org.gritwright.core.spi.GateOpening;
+import org.gritwright.core.spi.GateShape;
 import org.gritwright.core.spi.GateType;
 import org.gritwright.core.spi.Parameter;
 import org.gritwright.core.spi.Parameters;
+import org.gritwright.core.spi.Spi;
 import org.gritwright.core.spi.SweptVolume;
 import org.gritwright.core.spi.TypeId;
 import org.junit.jupiter.api.Test;
@@ -29,6 +30,11 @@ class SpiBorderTest {
         @Override
         public TypeId id() {
             return TypeId.of("example.org/odd", 1);
+        }
+
+        @Override
+        public int spiLevel() {
+            return Spi.LEVEL;
         }
 
         @Override
@@ -53,10 +59,15 @@ class SpiBorderTest {
     }
 
     /** A gate type that returns whatever it is told to. */
-    private record OddGate(Optional<GateOpening> opening) implements GateType {
+    private record OddGate(GateShape returned) implements GateType {
         @Override
         public TypeId id() {
             return TypeId.of("example.org/odd", 1);
+        }
+
+        @Override
+        public int spiLevel() {
+            return Spi.LEVEL;
         }
 
         @Override
@@ -65,8 +76,8 @@ class SpiBorderTest {
         }
 
         @Override
-        public Optional<GateOpening> opening(Parameters given) {
-            return opening;
+        public GateShape shape(Parameters given) {
+            return returned;
         }
     }
 
@@ -76,23 +87,22 @@ class SpiBorderTest {
     }
 
     private static Spreader opening(double squareMetres) {
-        GateOpening opening = new GateOpening(inches(0), inches(12), openingMetres -> squareMetres);
-        return new Spreader(CHAIN.conveyor(), Gate.of(new OddGate(Optional.of(opening)), Map.of()), SENSOR);
+        GateShape shape = GateShape.byOpening(inches(0), inches(12), openingMetres -> squareMetres);
+        return new Spreader(CHAIN.conveyor(), Gate.of(new OddGate(shape), Map.of()), SENSOR);
     }
 
     @ParameterizedTest
     @ValueSource(doubles = {Double.NaN, -1, Double.POSITIVE_INFINITY, Double.NEGATIVE_INFINITY})
     void aSweptVolumeThatCanNotBeNamesTheType(double volume) {
         assertRefused(
-                "swept volume of conveyor type example.org/odd, version 1 must be finite and 0 or more: " + volume
-                        + " m³/rev",
+                "swept volume of type example.org/odd, version 1 must be finite and 0 or more: " + volume + " m³/rev",
                 () -> sweeping(volume).sweptCubicMetresPerRevolution(Optional.empty()));
     }
 
     @Test
     void aConveyorThatSweepsNothingNamesTheType() {
         assertRefused(
-                "swept volume of conveyor type example.org/odd, version 1 must be greater than 0: 0.0 m³/rev",
+                "swept volume of type example.org/odd, version 1 must be greater than 0: 0.0 m³/rev",
                 () -> sweeping(0).sweptCubicMetresPerRevolution(Optional.empty()));
     }
 
@@ -100,21 +110,21 @@ class SpiBorderTest {
     @ValueSource(doubles = {Double.NaN, -1, Double.POSITIVE_INFINITY, Double.NEGATIVE_INFINITY})
     void anOpenAreaThatCanNotBeNamesTheType(double area) {
         assertRefused(
-                "open area of gate type example.org/odd, version 1 must be finite and 0 or more: " + area + " m²",
+                "open area of type example.org/odd, version 1 must be finite and 0 or more: " + area + " m²",
                 () -> opening(area).sweptCubicMetresPerRevolution(Optional.of(inches(4))));
     }
 
     @Test
     void aTypeThatReturnsNothingIsNamed() {
         assertRefused(
-                "swept volume of conveyor type example.org/odd, version 1 must be given by the type: null",
+                "swept volume of type example.org/odd, version 1 must be given by the type: null",
                 () -> Conveyor.of(new OddConveyor(null, FillLimits.COMMON), Map.of()));
         assertRefused(
-                "fill limits of conveyor type example.org/odd, version 1 must be given by the type: null",
+                "fill limits of type example.org/odd, version 1 must be given by the type: null",
                 () -> Conveyor.of(new OddConveyor(openArea -> 1, null), Map.of())
                         .fillLimits());
         assertRefused(
-                "opening of gate type example.org/odd, version 1 must be given by the type: null",
+                "shape of type example.org/odd, version 1 must be given by the type: null",
                 () -> Gate.of(new OddGate(null), Map.of()));
     }
 

@@ -64,8 +64,9 @@ class SpreaderTest {
 
     @Test
     void partsSayWhatTheyAre() {
-        assertThat(CHAIN.conveyor()).hasToString("drag-chain, version 1 {chainPitch=2.609 in, teeth=6}");
-        assertThat(CHAIN.gate()).hasToString("sliding-gate, version 1 {highestOpening=1 m, width=24 in}");
+        assertThat(CHAIN.conveyor()).hasToString("drag-chain, version 1 {barShare=0 %, chainPitch=2.609 in, teeth=6}");
+        assertThat(CHAIN.gate())
+                .hasToString("sliding-gate, version 1 {deadOpening=0 mm, highestOpening=1 m, width=24 in}");
         assertThat(CHAIN.gate().parameters().get(SlidingGate.WIDTH)).isEqualTo(inches(24));
         assertThat(CHAIN.conveyor().parameters().get(DragChain.CHAIN_PITCH)).isEqualTo(inches(2.609));
     }

@@ -7,26 +7,27 @@ import static org.gritwright.core.Samples.inches;
 
 import org.junit.jupiter.api.Test;
 
-class GateOpeningTest {
+class GateShapeTest {
     private static final OpenArea AREA = openingMetres -> openingMetres;
 
     @Test
     void mayHaveOneSettingOnly() {
-        assertThat(new GateOpening(inches(2), inches(2), AREA).highest()).isEqualTo(inches(2));
+        assertThat(GateShape.byOpening(inches(2), inches(2), AREA).highest()).isEqualTo(inches(2));
     }
 
     @Test
     void limitsAreInOrderAndNotNegative() {
         assertRefused(
-                "lowest gate opening must be 0 or more: -1 in", () -> new GateOpening(inches(-1), inches(2), AREA));
+                "lowest gate opening must be 0 or more: -1 in", () -> GateShape.byOpening(inches(-1), inches(2), AREA));
         assertRefused(
-                "highest gate opening must be at least 3 in: 2 in", () -> new GateOpening(inches(3), inches(2), AREA));
+                "highest gate opening must be at least 3 in: 2 in",
+                () -> GateShape.byOpening(inches(3), inches(2), AREA));
     }
 
     @Test
     void anAreaIsGiven() {
         assertThatNullPointerException()
-                .isThrownBy(() -> new GateOpening(inches(0), inches(2), null))
+                .isThrownBy(() -> GateShape.byOpening(inches(0), inches(2), null))
                 .withMessage("area");
     }
 }
