@@ -82,6 +82,29 @@ public record TruckDay(
     }
 
     /**
+     * The same day of a truck with another id.
+     *
+     * @param other the id
+     * @return the truck's day
+     */
+    public TruckDay withId(String other) {
+        return new TruckDay(
+                other,
+                conveyor,
+                gate,
+                pulsesPerRevolution,
+                gearRatio,
+                controlSettings,
+                curveModel,
+                inForce,
+                changes,
+                calibrationCatches,
+                verificationCatches,
+                roadSpeed,
+                notes);
+    }
+
+    /**
      * The same truck with the table of control settings.
      *
      * @param table the rows

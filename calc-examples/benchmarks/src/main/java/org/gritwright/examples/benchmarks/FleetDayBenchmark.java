@@ -49,7 +49,7 @@ public class FleetDayBenchmark {
             FleetDay day = Document.FLEET_DAY.read(in);
             List<TruckDay> trucks = new ArrayList<>();
             for (int i = 0; i < TRUCKS; i++) {
-                trucks.add(renamed(day.trucks().get(0), "T-" + i));
+                trucks.add(day.trucks().get(0).withId("T-" + i));
             }
             FleetDay many = new FleetDay(
                     day.day(),
@@ -62,21 +62,6 @@ public class FleetDayBenchmark {
                     trucks);
             json = Document.FLEET_DAY.toText(many).getBytes(StandardCharsets.UTF_8);
         }
-    }
-
-    private static TruckDay renamed(TruckDay truck, String id) {
-        return new TruckDay(
-                id,
-                truck.conveyor(),
-                truck.gate(),
-                truck.pulsesPerRevolution(),
-                truck.gearRatio(),
-                truck.inForce(),
-                truck.changes(),
-                truck.calibrationCatches(),
-                truck.verificationCatches(),
-                truck.roadSpeed(),
-                truck.notes());
     }
 
     /**

@@ -13,6 +13,7 @@ import org.gritwright.core.fleet.TruckAssessment;
 import org.gritwright.core.fleet.TruckDay;
 import org.gritwright.core.spreader.DriveFeedback;
 import org.gritwright.core.spreader.NoSensor;
+import org.gritwright.core.spreader.OpeningReading;
 import org.gritwright.core.spreader.ShaftSensor;
 import org.gritwright.core.verification.Correction;
 import org.gritwright.core.verification.Verification;
@@ -59,7 +60,7 @@ record DisplayValue(
         return truck.truck()
                 .inForce()
                 .map(entry -> entry.material().equals(inForce.material().name())
-                        && Openings.areSame(entry.opening(), inForce.opening()))
+                        && OpeningReading.areSame(entry.opening(), inForce.opening()))
                 .orElse(true);
     }
 

@@ -2,10 +2,7 @@ package org.gritwright.examples.fleetday;
 
 import java.awt.BasicStroke;
 import java.awt.Color;
-import java.awt.Font;
 import java.awt.Graphics2D;
-import java.math.BigDecimal;
-import java.math.MathContext;
 import java.util.ArrayList;
 import java.util.List;
 import javax.measure.Quantity;
@@ -33,11 +30,6 @@ final class ErrorChart {
     private static final int WIDTH = 400;
     private static final int LINE = 24;
     private static final int LONGEST_LABEL = 11;
-    private static final Font FONT = new Font(Font.SANS_SERIF, Font.PLAIN, 13);
-    private static final Color INK = new Color(0x1c2024);
-    private static final Color BAND = new Color(0xe4e7e9);
-    private static final Color FAINT = new Color(0x7d848a);
-    private static final Color GUIDE = new Color(0xc3c8cc);
 
     private final FleetResult result;
     private final List<TruckResult> shown;
@@ -117,6 +109,7 @@ final class ErrorChart {
     }
 
     private void style(XYChart chart, double edge) {
+        ChartInk.style(chart);
         chart.getStyler()
                 .setDefaultSeriesRenderStyle(XYSeries.XYSeriesRenderStyle.Scatter)
                 .setXAxisMin(-edge)
@@ -124,20 +117,7 @@ final class ErrorChart {
                 .setYAxisMin(0.0)
                 .setYAxisMax(shown.size() + 1.0)
                 .setYAxisTicksVisible(false)
-                .setXAxisTickMarkSpacingHint(56)
-                .setxAxisTickLabelsFormattingFunction(ErrorChart::tick)
-                .setAxisTickLabelsFont(FONT)
-                .setAxisTitleFont(FONT)
-                .setAxisTickLabelsColor(INK)
-                .setPlotGridLinesVisible(false)
-                .setPlotMargin(0)
-                .setPlotContentSize(1.0)
-                .setLegendVisible(false)
-                .setChartTitleVisible(false)
-                .setChartBackgroundColor(Color.WHITE)
-                .setPlotBorderVisible(false)
-                .setMarkerSize(11)
-                .setChartPadding(4);
+                .setxAxisTickLabelsFormattingFunction(ErrorChart::tick);
     }
 
     /** The first truck stands on top. */
@@ -147,12 +127,12 @@ final class ErrorChart {
 
     /** The trucks' ids beside the lines, as text that can be searched and read aloud. */
     private void labels(Graphics2D graphics, XYChart chart) {
-        graphics.setFont(FONT);
-        graphics.setColor(INK);
+        graphics.setFont(ChartInk.FONT);
+        graphics.setColor(ChartInk.INK);
         for (int index = 0; index < shown.size(); index++) {
             String id = PlainText.oneLine(shown.get(index).id());
             float middle = (float) chart.getScreenYFromChart(line(index));
-            graphics.drawString(cut(id), 0, middle + FONT.getSize2D() / 3);
+            graphics.drawString(cut(id), 0, middle + ChartInk.FONT.getSize2D() / 3);
         }
     }
 
@@ -171,46 +151,28 @@ final class ErrorChart {
     }
 
     private static String tick(double percent) {
-        String number = BigDecimal.valueOf(percent)
-                .round(new MathContext(4))
-                .stripTrailingZeros()
-                .toPlainString();
-        return percent > 0 ? "+" + number : number.replace('-', '−');
+        return (percent > 0 ? "+" : "") + ChartInk.tick(percent);
     }
 
     private void band(XYChart chart) {
         double top = shown.size() + 1.0;
-        XYSeries band = chart.addSeries("tolerance", new double[] {-tolerance, tolerance}, new double[] {top, top});
-        band.setXYSeriesRenderStyle(XYSeries.XYSeriesRenderStyle.Area);
-        band.setFillColor(BAND);
-        band.setLineColor(BAND);
-        band.setLineStyle(new BasicStroke(0));
-        band.setMarker(SeriesMarkers.NONE);
+        ChartInk.area(chart, "tolerance", new double[] {-tolerance, tolerance}, new double[] {top, top}, ChartInk.BAND);
     }
 
     private void lines(XYChart chart, double edge) {
         for (int index = 0; index < shown.size(); index++) {
             double[] height = {line(index), line(index)};
-            line(chart, "line " + index, new double[] {-edge, edge}, height, GUIDE, new BasicStroke(0.5f));
+            ChartInk.line(
+                    chart, "line " + index, new double[] {-edge, edge}, height, ChartInk.GUIDE, new BasicStroke(0.5f));
         }
-        vertical(chart, "zero", 0, INK, new BasicStroke(1));
-        BasicStroke dashed =
-                new BasicStroke(1, BasicStroke.CAP_BUTT, BasicStroke.JOIN_MITER, 10, new float[] {4, 3}, 0);
-        vertical(chart, "lowest", -tolerance, FAINT, dashed);
-        vertical(chart, "highest", tolerance, FAINT, dashed);
+        vertical(chart, "zero", 0, ChartInk.INK, new BasicStroke(1));
+        vertical(chart, "lowest", -tolerance, ChartInk.FAINT, ChartInk.DASHED);
+        vertical(chart, "highest", tolerance, ChartInk.FAINT, ChartInk.DASHED);
     }
 
     private void vertical(XYChart chart, String name, double percent, Color color, BasicStroke stroke) {
-        line(chart, name, new double[] {percent, percent}, new double[] {0, shown.size() + 1.0}, color, stroke);
-    }
-
-    private static void line(
-            XYChart chart, String name, double[] percent, double[] height, Color color, BasicStroke stroke) {
-        XYSeries line = chart.addSeries(name, percent, height);
-        line.setXYSeriesRenderStyle(XYSeries.XYSeriesRenderStyle.Line);
-        line.setLineColor(color);
-        line.setLineStyle(stroke);
-        line.setMarker(SeriesMarkers.NONE);
+        ChartInk.line(
+                chart, name, new double[] {percent, percent}, new double[] {0, shown.size() + 1.0}, color, stroke);
     }
 
     private void marks(XYChart chart, String name, Marker marker, double edge, boolean last, Verdict verdict) {
@@ -231,7 +193,7 @@ final class ErrorChart {
         if (!errors.isEmpty()) {
             XYSeries series = chart.addSeries(name, errors, lines);
             series.setMarker(marker);
-            series.setMarkerColor(INK);
+            series.setMarkerColor(ChartInk.INK);
         }
     }
 

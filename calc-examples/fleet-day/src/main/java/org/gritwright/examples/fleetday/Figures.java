@@ -79,6 +79,12 @@ final class Figures {
         return error(error).replace('-', '−');
     }
 
+    /** A chance in per cent, with "below 0.1 %" for what nobody needs digits of. */
+    static String chance(double chance) {
+        double percent = 100 * chance;
+        return percent < 0.1 ? "below 0.1 %" : rounded(percent, 2) + " %";
+    }
+
     /** A number without its unit, with at most six significant digits, for a table whose header names the unit. */
     static <Q extends Quantity<Q>> String number(Quantity<Q> quantity, Unit<Q> unit) {
         BigDecimal number = new BigDecimal(rounded(Amounts.in(quantity, unit), 6));

@@ -9,6 +9,8 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
 import org.gritwright.core.fleet.FleetDay;
+import org.gritwright.core.spi.TypeRegistry;
+import org.gritwright.core.spreader.BuiltInTypes;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -105,6 +107,11 @@ public final class FleetDayCommand implements Callable<Integer> {
         return FAILED;
     }
 
+    /** The built-in types, and those of any jar that was put beside this program on the class path or module path. */
+    private static TypeRegistry types() {
+        return BuiltInTypes.registry().withServices(FleetDayCommand.class.getClassLoader());
+    }
+
     @Override
     public Integer call() throws IOException {
         PrintWriter err = spec.commandLine().getErr();
@@ -112,8 +119,10 @@ public final class FleetDayCommand implements Callable<Integer> {
         try {
             err.println("Reading " + input);
             FleetDay day = InputFile.read(input);
+            TypeRegistry types = types();
+            types.rejected().forEach(left -> err.println(PlainText.oneLine("Left out spreader type " + left)));
             err.println("Assessing " + Words.count(day.trucks().size(), "truck"));
-            result = InputFile.assess(input, day);
+            result = InputFile.assess(input, day, types);
             OutputFolder.make(output);
         } catch (BadInputException e) {
             e.lines().forEach(line -> err.println(PlainText.oneLine(line)));

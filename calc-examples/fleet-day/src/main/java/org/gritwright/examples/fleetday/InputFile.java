@@ -12,7 +12,7 @@ import org.gritwright.core.fleet.FleetDay;
 import org.gritwright.core.record.Document;
 import org.gritwright.core.record.Problem;
 import org.gritwright.core.record.RejectedDocumentException;
-import org.gritwright.core.spreader.BuiltInTypes;
+import org.gritwright.core.spi.TypeRegistry;
 import org.gritwright.units.InvalidInputException;
 
 /** Reads and assesses the fleet's day, and says in a person's words why that can't be done. */
@@ -36,9 +36,9 @@ final class InputFile {
     }
 
     /** A truck that can't be computed with is part of the result; this fails on what all trucks share. */
-    static FleetResult assess(Path file, FleetDay day) throws BadInputException {
+    static FleetResult assess(Path file, FleetDay day, TypeRegistry types) throws BadInputException {
         try {
-            return FleetResult.of(day, FleetAssessor.of(BuiltInTypes.registry()).assess(day));
+            return FleetResult.of(day, FleetAssessor.of(types).assess(day));
         } catch (InvalidInputException e) {
             throw new BadInputException(List.of(file + " can't be used: " + e.getMessage()));
         }

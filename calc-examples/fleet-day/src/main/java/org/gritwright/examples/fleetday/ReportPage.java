@@ -51,7 +51,7 @@ final class ReportPage {
         FleetDay day = result.day();
         List<TruckSheet> sheets = new ArrayList<>();
         for (TruckResult truck : result.mostUrgentFirst()) {
-            sheets.add(TruckSheet.of(truck, sheets.size() + 1));
+            sheets.add(TruckSheet.of(truck, sheets.size() + 1, progress));
         }
         ErrorChart chart = new ErrorChart(result);
         Map<String, Object> model = new HashMap<>();
@@ -65,26 +65,12 @@ final class ReportPage {
         model.put("urgent", sheets.stream().filter(TruckSheet::needsAttention).toList());
         model.put("open", withNextStep(result, sheets, NextStep.CHECK_ROAD_SPEED));
         model.put("done", withNextStep(result, sheets, NextStep.NOTHING));
-        model.put("chart", svg(chart, progress));
+        model.put("chart", chart.isEmpty() ? "" : SvgPainting.orNothing(chart::svg, progress));
         model.put("missing", chart.missing());
         model.put("beyondEdge", chart.beyondEdge());
         model.put("fleet", fleet(result));
         model.put("sheets", sheets);
         return model;
-    }
-
-    /** A report without a picture is better than none: a machine without any font can't draw one. */
-    private static String svg(ErrorChart chart, Consumer<String> progress) {
-        if (chart.isEmpty()) {
-            return "";
-        }
-        try {
-            return chart.svg();
-        } catch (RuntimeException | InternalError | LinkageError failure) {
-            progress.accept(
-                    "The report goes without its chart, which this machine can't draw: " + Failure.words(failure));
-            return "";
-        }
     }
 
     private static List<TruckSheet> withNextStep(FleetResult result, List<TruckSheet> sheets, NextStep step) {

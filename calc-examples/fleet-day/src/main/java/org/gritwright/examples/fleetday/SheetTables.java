@@ -9,7 +9,6 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Function;
 import javax.measure.Quantity;
-import javax.measure.quantity.Length;
 import org.gritwright.core.calibration.Calibration;
 import org.gritwright.core.calibration.CalibrationCatch;
 import org.gritwright.core.calibration.CalibrationFactor;
@@ -19,6 +18,7 @@ import org.gritwright.core.fleet.CatchEntry;
 import org.gritwright.core.fleet.InForceEntry;
 import org.gritwright.core.fleet.TruckAssessment;
 import org.gritwright.core.fleet.VerificationCatchEntry;
+import org.gritwright.core.spreader.OpeningReading;
 import org.gritwright.core.spreader.ShaftCount;
 import org.gritwright.core.verification.Correction;
 import org.gritwright.core.verification.RoadSpeedCheck;
@@ -102,7 +102,7 @@ final class SheetTables {
         List<CatchEntry> entries = truck.truck().calibrationCatches().stream()
                 .map(CalibrationCatchEntry::entry)
                 .filter(entry -> entry.material().equals(calibration.material().name())
-                        && Openings.areSame(entry.opening(), calibration.opening()))
+                        && OpeningReading.areSame(entry.opening(), calibration.opening()))
                 .toList();
         List<Row> rows = new ArrayList<>();
         for (int i = 0; i < entries.size(); i++) {
@@ -154,6 +154,9 @@ final class SheetTables {
             return new Cell(
                     Amounts.format(byEye.revolutions()), "by eye, u " + Amounts.format(byEye.standardUncertainty()));
         }
+        if (count instanceof ShaftCount.SettingTimesTime setting) {
+            return new Cell(revolutions, "control setting " + Amounts.format(setting.setting()) + " × time");
+        }
         return new Cell(revolutions, "shaft speed × time");
     }
 
@@ -171,7 +174,15 @@ final class SheetTables {
         List<Row> rows = new ArrayList<>();
         List<String> places = all.stream().map(SheetTables::place).distinct().toList();
         if (places.size() > 1) {
-            rows.add(row("material", v -> Cell.of(place(v))));
+            rows.add(row(
+                    "material",
+                    v -> new Cell(
+                            v.source().inForce().material().name(),
+                            v.source()
+                                    .inForce()
+                                    .opening()
+                                    .map(opening -> "gate opening " + Amounts.format(opening))
+                                    .orElse(""))));
         }
         rows.addAll(List.of(
                 row("in force", v -> Cell.exact(v.source().inForce().factor().value())),
@@ -266,7 +277,7 @@ final class SheetTables {
         return place(inForce.material().name(), inForce.opening());
     }
 
-    private static String place(String material, Optional<Quantity<Length>> opening) {
+    private static String place(String material, Optional<Quantity<?>> opening) {
         return material + opening.map(o -> ", gate opening " + Figures.both(o)).orElse("");
     }
 

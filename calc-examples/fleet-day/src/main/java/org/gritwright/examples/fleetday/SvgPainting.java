@@ -4,6 +4,7 @@ import java.awt.Dimension;
 import java.awt.Graphics2D;
 import java.io.StringWriter;
 import java.util.function.Consumer;
+import java.util.function.Supplier;
 import javax.xml.parsers.DocumentBuilderFactory;
 import javax.xml.parsers.ParserConfigurationException;
 import org.apache.batik.svggen.SVGGraphics2D;
@@ -42,6 +43,17 @@ final class SvgPainting {
         // In a page the picture stands without the XML declaration and document type before it.
         String text = written.toString();
         return text.substring(text.indexOf("<svg"));
+    }
+
+    /** A report without a picture is better than none: a machine without any font can't draw one. */
+    static String orNothing(Supplier<String> picture, Consumer<String> progress) {
+        try {
+            return picture.get();
+        } catch (RuntimeException | InternalError | LinkageError failure) {
+            progress.accept(
+                    "The report goes without a chart, which this machine can't draw: " + Failure.words(failure));
+            return "";
+        }
     }
 
     private static Document emptyDocument() {

@@ -3,8 +3,10 @@ package org.gritwright.examples.fleetday;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.function.Consumer;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import javax.measure.Quantity;
 import org.gritwright.core.finding.Finding;
 import org.gritwright.core.fleet.TruckDay;
 import org.gritwright.core.fleet.TypedEntry;
@@ -23,6 +25,7 @@ import org.gritwright.units.Amounts;
  * @param notes remarks that were written down
  * @param settings tables of what the displays hold
  * @param catches tables of the catches
+ * @param curves the discharge curves over several gate openings
  * @param findings everything that a person should know
  * @param recordFile where the record is
  */
@@ -37,6 +40,7 @@ record TruckSheet(
         List<String> notes,
         List<SheetTable> settings,
         List<SheetTable> catches,
+        List<CurveSheet> curves,
         List<FindingLine> findings,
         String recordFile) {
 
@@ -57,7 +61,7 @@ record TruckSheet(
         }
     }
 
-    static TruckSheet of(TruckResult truck, int number) {
+    static TruckSheet of(TruckResult truck, int number, Consumer<String> progress) {
         SheetTables tables = new SheetTables(truck);
         return new TruckSheet(
                 "truck-" + number,
@@ -70,6 +74,9 @@ record TruckSheet(
                 notes(truck.assessment().truck()),
                 tables.settings(),
                 tables.catches(),
+                truck.assessment().curves().stream()
+                        .map(curve -> CurveSheet.of(curve, progress))
+                        .toList(),
                 truck.assessment().findings().stream().map(FindingLine::of).toList(),
                 OutputFolder.RECORDS + "/" + truck.recordFile());
     }
@@ -78,15 +85,28 @@ record TruckSheet(
         return words(truck.conveyor()) + "; " + words(truck.gate()) + "; "
                 + truck.pulsesPerRevolution()
                         .map(pulses -> Amounts.format(pulses) + ", gear ratio " + Amounts.format(truck.gearRatio()))
-                        .orElse("no shaft sensor");
+                        .orElse("no shaft sensor")
+                + (truck.controlSettings().isEmpty()
+                        ? ""
+                        : "; loaded shaft speed by control setting: "
+                                + truck.controlSettings().stream()
+                                        .map(row -> Amounts.format(row.setting()) + " → "
+                                                + Amounts.format(row.shaftSpeed()))
+                                        .collect(Collectors.joining(", ")));
     }
 
     /** For example "drag chain (chain pitch 2.25 in, teeth 7)". */
     private static String words(TypedEntry entry) {
         String parameters = entry.parameters().entrySet().stream()
-                .map(parameter -> words(parameter.getKey()) + " " + Amounts.format(parameter.getValue()))
+                .map(parameter -> words(parameter.getKey()) + " " + value(parameter.getValue()))
                 .collect(Collectors.joining(", "));
         return entry.type().replace('-', ' ') + (parameters.isEmpty() ? "" : " (" + parameters + ")");
+    }
+
+    private static String value(Object value) {
+        return value instanceof List<?> list
+                ? list.stream().map(TruckSheet::value).collect(Collectors.joining(", "))
+                : Amounts.format((Quantity<?>) value);
     }
 
     /** A name in camel case as words. */

@@ -1,0 +1,141 @@
+package org.gritwright.examples.fleetday;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
+import javax.measure.Quantity;
+import org.gritwright.core.calibration.CalibrationCatch;
+import org.gritwright.core.calibration.DischargeCurve;
+import org.gritwright.core.calibration.DischargePrediction;
+import org.gritwright.core.measurement.Measured;
+import org.gritwright.core.spreader.OpeningReading;
+import org.gritwright.examples.fleetday.SheetTable.Cell;
+import org.gritwright.examples.fleetday.SheetTable.Row;
+import org.gritwright.units.Amounts;
+import org.gritwright.units.InvalidInputException;
+import org.gritwright.units.quantity.DischargePerRevolution;
+
+/**
+ * A discharge curve as the report's template reads it.
+ *
+ * @param table what the curve gives at round openings, inside the caught ones and one step beyond
+ * @param chart the picture as an SVG element; empty where this machine can't draw
+ * @param legend what the picture shows
+ */
+record CurveSheet(SheetTable table, String chart, String legend) {
+    static final double COVERAGE = 0.95;
+
+    private static final int FEWEST_STEPS = 4;
+    private static final List<Integer> STEPS = List.of(5, 2, 1);
+
+    static CurveSheet of(DischargeCurve curve, Consumer<String> progress) {
+        boolean band = curve.predict(curve.openings().get(0))
+                .dischargePerRevolution()
+                .standardUncertainty()
+                .isPresent();
+        return new CurveSheet(
+                table(curve),
+                SvgPainting.orNothing(() -> new CurveChart(curve).svg(), progress),
+                "● catches. Above, the curve " + curve.model().words()
+                        + ", dashed where it is geometry alone; below, how far"
+                        + " each catch is from it."
+                        + (band
+                                ? " Grey band: the 95 % interval of the curve; single catches scatter more."
+                                : " Too few catches for an interval."));
+    }
+
+    private static SheetTable table(DischargeCurve curve) {
+        List<Row> rows = new ArrayList<>();
+        for (Quantity<?> opening : roundOpenings(curve)) {
+            predict(curve, opening).ifPresent(prediction -> rows.add(row(prediction)));
+        }
+        return new SheetTable(
+                "Mass per revolution by gate opening, " + curve.material().name(),
+                List.of("by the curve", "within, 95 %"),
+                rows,
+                notes(curve));
+    }
+
+    private static Row row(DischargePrediction prediction) {
+        Measured<DischargePerRevolution> discharge = prediction.dischargePerRevolution();
+        return Row.of(
+                Figures.both(prediction.opening()),
+                Cell.computed(discharge.value(), Figures.DIGITS),
+                new Cell(
+                        discharge
+                                .halfWidth(COVERAGE)
+                                .map(half -> "± " + Figures.text(half, 2))
+                                .orElse("not known"),
+                        prediction.findings().isEmpty() ? "" : "geometry alone"));
+    }
+
+    private static List<String> notes(DischargeCurve curve) {
+        List<String> notes = new ArrayList<>();
+        notes.add(curve.effectiveBulkDensity()
+                        .map(k -> "Effective bulk density " + Figures.text(k.value(), 3) + ". ")
+                        .orElse("")
+                + curve.deadOpening()
+                        .map(dead -> "Dead opening " + Figures.text(dead.value(), 3)
+                                + dead.standardUncertainty()
+                                        .map(u -> ", standard uncertainty " + Figures.text(u, 2))
+                                        .orElse("")
+                                + ". ")
+                        .orElse("")
+                + curve.test()
+                        .map(test -> "Lack-of-fit test: a misfit like this has a chance of "
+                                + Figures.chance(test.chance()) + ".")
+                        .orElse("The curve's shape could not be tested."));
+        return notes;
+    }
+
+    /** Nothing where by the curve nothing is discharged, or the gate can't be set there. */
+    static Optional<DischargePrediction> predict(DischargeCurve curve, Quantity<?> opening) {
+        try {
+            return Optional.of(curve.predict(opening));
+        } catch (InvalidInputException e) {
+            return Optional.empty();
+        }
+    }
+
+    /** Multiples of a round step in the catches' own unit, from one below the caught openings to one above. */
+    private static List<Quantity<?>> roundOpenings(DischargeCurve curve) {
+        List<Quantity<?>> caught = curve.openings();
+        double lowest = number(caught.get(0));
+        double highest = number(caught.get(caught.size() - 1));
+        BigDecimal step = step(highest - lowest);
+        int first =
+                BigDecimal.valueOf(lowest).divide(step, 0, RoundingMode.CEILING).intValueExact();
+        int last =
+                BigDecimal.valueOf(highest).divide(step, 0, RoundingMode.FLOOR).intValueExact();
+        List<Quantity<?>> openings = new ArrayList<>();
+        for (int i = Math.max(1, first - 1); i <= last + 1; i++) {
+            openings.add(Amounts.of(
+                    step.multiply(BigDecimal.valueOf(i)).doubleValue(),
+                    caught.get(0).getUnit()));
+        }
+        return openings;
+    }
+
+    /** The largest of 5, 2 and 1 times a power of ten that goes into a range four times or more. */
+    private static BigDecimal step(double range) {
+        int power = (int) Math.floor(Math.log10(range / FEWEST_STEPS));
+        return STEPS.stream()
+                .map(digit -> BigDecimal.valueOf(digit).scaleByPowerOfTen(power))
+                .filter(step -> step.doubleValue() * FEWEST_STEPS <= range * (1 + 1e-9))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    static double number(Quantity<?> quantity) {
+        return quantity.getValue().doubleValue();
+    }
+
+    /** A catch's opening in the unit of the curve's. */
+    static double opening(DischargeCurve curve, CalibrationCatch one) {
+        Quantity<?> like = curve.openings().get(0);
+        return number(OpeningReading.ofSi(OpeningReading.si(one.opening().orElseThrow()), like));
+    }
+}

@@ -1,0 +1,2 @@
+/** A conveyor type and a gate type that the library doesn't know. */
+package org.gritwright.examples.spreaderplugin;

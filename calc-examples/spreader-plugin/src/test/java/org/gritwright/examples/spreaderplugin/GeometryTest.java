@@ -1,0 +1,36 @@
+package org.gritwright.examples.spreaderplugin;
+
+import static org.gritwright.units.SpreadingUnits.METRE;
+import static org.gritwright.units.SpreadingUnits.PERCENT;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import java.util.Map;
+import java.util.Optional;
+import org.gritwright.core.spreader.Conveyor;
+import org.gritwright.core.spreader.Gate;
+import org.gritwright.core.spreader.NoSensor;
+import org.gritwright.core.spreader.Spreader;
+import org.gritwright.units.Amounts;
+import org.junit.jupiter.api.Test;
+
+class GeometryTest {
+    private static final Spreader SPREADER = new Spreader(
+            Conveyor.of(
+                    new ReciprocatingFloor(),
+                    Map.of("stroke", Amounts.of(0.2, METRE), "slideBack", Amounts.of(10, PERCENT))),
+            Gate.of(new DiamondGate(), Map.of("diagonal", Amounts.of(0.4, METRE))),
+            NoSensor.onDriveShaft());
+
+    @Test
+    void sweepsTheOpenAreaTimesWhatIsLeftOfTheStroke() {
+        assertSwept(0.1 * 0.1 * 0.18, 0.1);
+        assertSwept(0.2 * 0.2 * 0.18, 0.2);
+        assertSwept((0.08 - 0.01) * 0.18, 0.3);
+        assertSwept(0.08 * 0.18, 0.4);
+    }
+
+    private static void assertSwept(double cubicMetres, double openingMetres) {
+        double swept = SPREADER.sweptCubicMetresPerRevolution(Optional.of(Amounts.of(openingMetres, METRE)));
+        assertEquals(cubicMetres, swept, 1e-15);
+    }
+}
