@@ -7,7 +7,13 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.gritwright.core.finding.FindingCode;
+import org.gritwright.core.spi.Parameter;
+import org.gritwright.core.spi.SpreaderType;
+import org.gritwright.core.spi.TypeRegistry;
+import org.gritwright.core.spreader.BuiltInTypes;
+import org.gritwright.units.Amounts;
 import org.gritwright.units.UnitSymbol;
 
 /** The tables of the README that are made from the code. */
@@ -23,10 +29,36 @@ final class ReadmeBlocks {
      */
     static Map<String, String> all() {
         Map<String, String> blocks = new LinkedHashMap<>();
+        blocks.put("types", types());
         blocks.put("units", units());
         blocks.put("findings", findings());
         blocks.put("published", PublishedChecks.table());
         return blocks;
+    }
+
+    /** One row for each built-in type, conveyors first, with its parameters. */
+    private static String types() {
+        TypeRegistry registry = BuiltInTypes.registry();
+        Stream<String> rows = Stream.concat(
+                registry.conveyors().stream().map(type -> type("conveyor", type)),
+                registry.gates().stream().map(type -> type("gate", type)));
+        return "| | type, version | parameters |\n|---|---|---|\n" + rows.collect(Collectors.joining());
+    }
+
+    private static String type(String what, SpreaderType type) {
+        return "| " + what + " | " + code(type.id().name()) + ", " + type.id().version() + " | "
+                + type.parameters().stream().map(ReadmeBlocks::parameter).collect(Collectors.joining("; ")) + " |\n";
+    }
+
+    private static String parameter(Parameter<?> parameter) {
+        return code(parameter.name())
+                + (parameter.isList() ? " (" + parameter.fewest() + " to " + parameter.most() + " values)" : "")
+                + (parameter.isWhole() ? ", a whole number" : "")
+                + " from " + Amounts.format(parameter.lowest()) + " to " + Amounts.format(parameter.highest())
+                + parameter
+                        .standard()
+                        .map(value -> ", left out " + Amounts.format(value))
+                        .orElse("");
     }
 
     /** One row for each kind of quantity, with all its units. */

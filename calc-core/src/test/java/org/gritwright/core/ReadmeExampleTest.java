@@ -26,7 +26,7 @@ import org.junit.jupiter.api.io.TempDir;
 class ReadmeExampleTest {
 
     /** The libraries, wherever the run has put them. */
-    private static String libraries() {
+    static String libraries() {
         return Stream.of("java.class.path", "jdk.module.path", "jdk.module.main.path")
                 .map(System::getProperty)
                 .filter(Objects::nonNull)

@@ -16,7 +16,7 @@ class ReadmeTablesTest {
     private static final Path BLOCKS = Path.of("target", "readme-blocks");
 
     @ParameterizedTest
-    @ValueSource(strings = {"units", "findings", "published"})
+    @ValueSource(strings = {"types", "units", "findings", "published"})
     void theReadmesTableIsUpToDate(String name) throws IOException {
         String block = ReadmeBlocks.all().get(name);
         Path file = BLOCKS.resolve(name + ".md");

@@ -19,6 +19,7 @@ import org.gritwright.units.InvalidInputException;
 /** The catches of a curve as arrays: openings, discharge per revolution and weights, catch by catch. */
 final class CaughtOpenings {
     private final SweptByOpening geometry;
+    private final ContinuedGeometry continued;
     private final Quantity<?> like;
     private final double[] openings;
     private final double[] kilogramsPerRevolution;
@@ -31,6 +32,7 @@ final class CaughtOpenings {
             double[] kilogramsPerRevolution,
             double[] weights) {
         this.geometry = geometry;
+        this.continued = new ContinuedGeometry(geometry);
         this.like = like;
         this.openings = openings;
         this.kilogramsPerRevolution = kilogramsPerRevolution;
@@ -62,8 +64,7 @@ final class CaughtOpenings {
             ratios[i] = one.caught().kilograms() / revolutions;
             weights[i] = estimator == RatioEstimator.RATIO_OF_SUMS ? revolutions : 1;
         }
-        return new CaughtOpenings(
-                geometry, catches.get(0).opening().orElseThrow(), openings, ratios, weights);
+        return new CaughtOpenings(geometry, catches.get(0).opening().orElseThrow(), openings, ratios, weights);
     }
 
     /** The different openings in rising order. */
@@ -87,10 +88,17 @@ final class CaughtOpenings {
     /** The weight of the catches at one opening, where a catch of this data weighs 1 on average. */
     double weightAt(double opening) {
         double weight = 0;
+        double others = 0;
+        int numberOfOthers = 0;
         for (int i = 0; i < openings.length; i++) {
-            weight += openings[i] == opening ? weights[i] : 0;
+            if (openings[i] == opening) {
+                weight += weights[i];
+            } else {
+                others += weights[i];
+                numberOfOthers++;
+            }
         }
-        return weight * weights.length / Arrays.stream(weights).sum();
+        return weight * numberOfOthers / others;
     }
 
     SweptByOpening geometry() {
@@ -108,8 +116,8 @@ final class CaughtOpenings {
 
     CurveFit fit(CurveModel model) {
         return model == CurveModel.PROPORTIONAL
-                ? CurveFit.proportional(geometry, openings, kilogramsPerRevolution, weights)
-                : CurveFit.shifted(geometry, lowestLimit(), highestLimit(), openings, kilogramsPerRevolution, weights);
+                ? CurveFit.proportional(continued, openings, kilogramsPerRevolution, weights)
+                : CurveFit.shifted(continued, lowestLimit(), highestLimit(), openings, kilogramsPerRevolution, weights);
     }
 
     Optional<LackOfFit> test(CurveFit fit) {
@@ -121,11 +129,11 @@ final class CaughtOpenings {
     }
 
     double lowestLimit() {
-        return OpeningReading.si(geometry.lowest());
+        return continued.lowest();
     }
 
     double highestLimit() {
-        return OpeningReading.si(geometry.highest());
+        return continued.highest();
     }
 
     /** The same without the catches at one opening. */

@@ -26,6 +26,8 @@ record CurveFindings(CaughtOpenings data, CatchLimits limits, Unit<DischargePerR
     /** How often a curve whose openings are all right would have one called wrong. */
     private static final double OPENING_CHANCE = 0.01;
 
+    private static final double ROUNDING = 1e-9;
+
     /** The fewest openings that leave the others a curve with a dead opening that they can be held against. */
     private static final int OPENINGS_TO_TELL = 4;
 
@@ -70,7 +72,7 @@ record CurveFindings(CaughtOpenings data, CatchLimits limits, Unit<DischargePerR
         double certain = fit.shiftUncertainty().isEmpty()
                 ? 0
                 : fit.shiftUncertainty().getAsDouble() * student(MISFIT_CHANCE / 2, fit.degreesOfFreedom());
-        return Math.abs(fit.shift()) > certain
+        return Comparison.isAbove(Math.abs(fit.shift()), certain, data.highestLimit())
                 ? Optional.of(
                         Finding.of(FindingCode.DEAD_OPENING_FOUND, Map.of("deadOpening", data.quantity(fit.shift()))))
                 : Optional.empty();
@@ -125,7 +127,7 @@ record CurveFindings(CaughtOpenings data, CatchLimits limits, Unit<DischargePerR
                     position,
                     caught,
                     predicted,
-                    Math.abs(caught / predicted - 1) / Math.hypot(own, curve),
+                    Math.abs(caught / predicted - 1) / Math.max(Math.hypot(own, curve), ROUNDING),
                     others.degreesOfFreedom()));
         }
 

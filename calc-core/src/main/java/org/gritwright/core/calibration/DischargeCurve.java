@@ -14,7 +14,7 @@ import org.gritwright.core.measurement.LackOfFit;
 import org.gritwright.core.measurement.Measured;
 import org.gritwright.core.measurement.MonotoneTable;
 import org.gritwright.core.measurement.RatioEstimator;
-import org.gritwright.core.spreader.OpeningReading;
+import org.gritwright.core.measurement.Rounded;
 import org.gritwright.core.spreader.Spreader;
 import org.gritwright.units.Amounts;
 import org.gritwright.units.InvalidInputException;
@@ -33,6 +33,8 @@ import org.gritwright.units.quantity.DischargePerRevolution;
  * behind it.
  */
 public final class DischargeCurve {
+    private static final int DIGITS = 4;
+
     private final Spreader spreader;
     private final Material material;
     private final List<CalibrationCatch> catches;
@@ -138,7 +140,7 @@ public final class DischargeCurve {
      * A curve whose model is chosen by test: k·g(h), unless {@link LackOfFit} refuses it at 5 %; then k·g(h − h₀), unless
      * that is refused as well or can't be fitted; then a rising table. The test needs repeats at an opening, and two
      * openings or more. Since a passed test with few repeats proves nothing, the uncertainty of predictions by k·g(h)
-     * then covers the difference to k·g(h − h₀) as well.
+     * then covers k·g(h − h₀) as well: it is the larger of the two models' uncertainties, together with their difference.
      *
      * @param spreader the spreader, with an adjustable gate that meters its conveyor
      * @param material the material
@@ -187,9 +189,9 @@ public final class DischargeCurve {
             fit.flatMap(about::deadOpening).ifPresent(found::add);
         }
         if (chosenByTest && model == CurveModel.TABLE) {
-            fitIfAny(CurveModel.DEAD_OPENING)
-                    .flatMap(f -> about.misfit(CurveModel.DEAD_OPENING, data.test(f)))
-                    .ifPresent(found::add);
+            CurveModel refused =
+                    fitIfAny(CurveModel.DEAD_OPENING).isPresent() ? CurveModel.DEAD_OPENING : CurveModel.PROPORTIONAL;
+            about.misfit(refused, data.test(data.fit(refused))).ifPresent(found::add);
         }
         about.openingMisfit().ifPresent(found::add);
         return List.copyOf(found);
@@ -211,13 +213,14 @@ public final class DischargeCurve {
         boolean outside = Comparison.isAbove(lowest, at) || Comparison.isAbove(at, highest);
         return new DischargePrediction(
                 opening,
-                table.isPresent() ? byTable(table.get(), at) : byShape(fit.orElseThrow(), at),
+                table.isPresent() ? byTable(table.get(), at) : byShape(fit.orElseThrow(), opening),
                 outside
                         ? List.of(CurveFindings.geometryAlone(opening, data.quantity(lowest), data.quantity(highest)))
                         : List.of());
     }
 
-    private Measured<DischargePerRevolution> byShape(CurveFit curve, double at) {
+    private Measured<DischargePerRevolution> byShape(CurveFit curve, Quantity<?> opening) {
+        double at = data.geometry().number(opening);
         double argument = at - curve.shift();
         boolean discharges = !Comparison.isAbove(data.lowestLimit(), argument)
                 && !Comparison.isAbove(argument, data.highestLimit())
@@ -225,26 +228,29 @@ public final class DischargeCurve {
         if (!discharges) {
             throw new InvalidInputException(
                     "gate opening",
-                    "above the fitted dead opening, " + Amounts.format(data.quantity(curve.shift()))
-                            + ", by no more than "
-                            + Amounts.format(data.geometry().highest()),
-                    Amounts.format(data.quantity(at)));
+                    "one at which the fitted curve, with a dead opening of "
+                            + Rounded.text(data.quantity(curve.shift()), DIGITS) + ", discharges",
+                    Amounts.format(opening));
         }
-        OptionalDouble uncertainty = curve.uncertaintyAt(at);
-        double difference =
-                rival.map(other -> curve.at(at) - valueOf(other, at)).orElse(0.0);
-        return measured(
-                curve.at(at),
-                uncertainty.isPresent()
-                        ? OptionalDouble.of(Math.hypot(uncertainty.getAsDouble(), difference))
-                        : uncertainty,
-                curve.degreesOfFreedom());
+        return rival.map(other -> coveringBoth(curve, other, at))
+                .orElseGet(() -> measured(curve.at(at), curve.uncertaintyAt(at), curve.degreesOfFreedom()));
     }
 
-    /** What a rival says of an opening: nothing below its dead opening, its last value beyond the geometry's end. */
-    private double valueOf(CurveFit other, double at) {
+    /**
+     * The prediction of a curve that a test didn't refuse, with an uncertainty that covers a rival which the test can't
+     * refuse either: the larger uncertainty of the two, together with their difference. A rival says nothing below its
+     * dead opening, and beyond the geometry's end it keeps its last value.
+     */
+    private Measured<DischargePerRevolution> coveringBoth(CurveFit curve, CurveFit other, double at) {
         double argument = Math.min(at - other.shift(), data.highestLimit());
-        return argument <= data.lowestLimit() ? 0 : other.at(argument + other.shift());
+        double rivalAt = argument + other.shift();
+        boolean discharges = argument > data.lowestLimit() && other.at(rivalAt) > 0;
+        double value = curve.at(at);
+        double difference = value - (discharges ? other.at(rivalAt) : 0);
+        double own = curve.uncertaintyAt(at).orElseThrow();
+        double larger = discharges ? Math.max(own, other.uncertaintyAt(rivalAt).orElse(own)) : own;
+        return measured(
+                value, OptionalDouble.of(Math.hypot(larger, difference)), Math.max(1, other.degreesOfFreedom()));
     }
 
     /** Beyond its rows the table goes on in proportion to the geometry. */

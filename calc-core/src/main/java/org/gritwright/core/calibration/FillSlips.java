@@ -122,7 +122,7 @@ final class FillSlips {
         String restoring = candidates.stream()
                 .filter(candidate -> restores.test(Double.parseDouble(candidate)))
                 .sorted(Comparator.comparingDouble(Double::parseDouble))
-                .map(candidate -> candidate + " " + symbol)
+                .map(candidate -> symbol.isEmpty() ? candidate : candidate + " " + symbol)
                 .collect(Collectors.joining(" or "));
         if (!restoring.isEmpty()) {
             found.add(what + " (" + restoring + ")");

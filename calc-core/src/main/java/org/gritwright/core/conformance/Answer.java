@@ -1,7 +1,6 @@
 package org.gritwright.core.conformance;
 
 import java.io.Serializable;
-import java.util.Arrays;
 import java.util.List;
 import java.util.function.DoubleUnaryOperator;
 import java.util.function.Function;
@@ -28,13 +27,13 @@ final class Answer {
 
     private final Serializable function;
     private final Function<Serializable, DoubleUnaryOperator> reading;
-    private final double[] points;
+    private final List<Double> points;
     private final int closedPoints;
 
     private Answer(
             Serializable function,
             Function<Serializable, DoubleUnaryOperator> reading,
-            double[] points,
+            List<Double> points,
             int closedPoints) {
         this.function = function;
         this.reading = reading;
@@ -44,8 +43,7 @@ final class Answer {
 
     static Answer of(ConveyorType type, Parameters given) {
         SweptVolume volume = type.sweptVolume(given);
-        double[] areas = OPEN_AREAS.stream().mapToDouble(Double::doubleValue).toArray();
-        return new Answer(volume, f -> ((SweptVolume) f)::cubicMetresPerRevolution, areas, 0);
+        return new Answer(volume, f -> ((SweptVolume) f)::cubicMetresPerRevolution, OPEN_AREAS, 0);
     }
 
     static Answer of(GateType type, Parameters given) {
@@ -54,21 +52,22 @@ final class Answer {
             return of(adjustable);
         }
         double area = shape instanceof GateShape.Fixed fixed ? Amounts.si(Area.class, fixed.area()) : 0;
-        return new Answer(shape == null ? null : Double.valueOf(area), f -> at -> (Double) f, new double[] {0}, 0);
+        return new Answer(shape == null ? null : Double.valueOf(area), f -> at -> (Double) f, List.of(0.0), 0);
     }
 
     private static <Q extends Quantity<Q>> Answer of(GateShape.Adjustable<Q> shape) {
         double lowest = Amounts.si(shape.kind(), shape.lowest());
         double highest = Amounts.si(shape.kind(), shape.highest());
         double closed = shape.closed().map(c -> Amounts.si(shape.kind(), c)).orElse(Double.NEGATIVE_INFINITY);
-        double[] points = DoubleStream.concat(
+        List<Double> points = DoubleStream.concat(
                         IntStream.range(0, OPENINGS)
                                 .mapToDouble(i -> lowest + (highest - lowest) * i / (OPENINGS - 1.0)),
                         DoubleStream.of(highest, Math.max(closed, lowest)))
                 .sorted()
-                .toArray();
+                .boxed()
+                .toList();
         return new Answer(shape.area(), f -> ((OpenArea) f)::squareMetres, points, (int)
-                Arrays.stream(points).filter(point -> point <= closed).count());
+                points.stream().filter(point -> point <= closed).count());
     }
 
     /** What the type gave; null if it gave nothing. */
@@ -76,8 +75,9 @@ final class Answer {
         return function;
     }
 
-    double point(int i) {
-        return points[i];
+    /** At least one. */
+    List<Double> points() {
+        return points;
     }
 
     /** How many of the points, the first ones, the type declares to be closed. */
@@ -85,12 +85,27 @@ final class Answer {
         return closedPoints;
     }
 
-    double[] values() {
+    /** What the function answers at the points. */
+    List<Double> values() {
         return valuesOf(function);
     }
 
     /** What another function of the same kind answers at the same points. */
-    double[] valuesOf(Serializable other) {
-        return Arrays.stream(points).map(reading.apply(other)).toArray();
+    List<Double> valuesOf(Serializable other) {
+        DoubleUnaryOperator asked = reading.apply(other);
+        return points.stream().map(asked::applyAsDouble).toList();
+    }
+
+    /** What the function answers a little beside a point, though never outside the first and the last. */
+    double beside(int i, double part) {
+        double first = points.get(0);
+        double last = points.get(points.size() - 1);
+        double at = points.get(i) + part * Math.abs(points.get(i));
+        return reading.apply(function).applyAsDouble(Math.max(first, Math.min(last, at)));
+    }
+
+    /** Whether another answer is about the same points, bit for bit. */
+    boolean hasPointsOf(Answer other) {
+        return points.equals(other.points) && closedPoints == other.closedPoints;
     }
 }

@@ -8,7 +8,7 @@ import java.io.ObjectOutputStream;
 import java.io.ObjectStreamClass;
 import java.io.Serializable;
 import java.util.ArrayList;
-import java.util.Arrays;
+import java.util.Collections;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -16,8 +16,13 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.concurrent.Callable;
-import java.util.function.Function;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
+import java.util.function.BiFunction;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import javax.measure.Quantity;
 import org.gritwright.core.spi.ConveyorType;
@@ -25,217 +30,312 @@ import org.gritwright.core.spi.Parameter;
 import org.gritwright.core.spi.Parameters;
 import org.gritwright.core.spi.Spi;
 import org.gritwright.core.spi.SpreaderType;
+import org.gritwright.units.Amounts;
 import org.gritwright.units.InvalidInputException;
 
 /** One type before the laws. */
-final class Trial {
+final class Trial<T extends SpreaderType> {
     private static final double SAME = 1e-9;
     private static final double ROUNDING = 1e-12;
-    private static final int ASKED_IN_PARALLEL = 256;
+    private static final int THREADS = 4;
+    private static final int TIMES_IN_EACH_THREAD = 64;
 
-    private final SpreaderType type;
-    private final Function<Parameters, Answer> ask;
+    private final T type;
+    private final BiFunction<T, Parameters, Answer> ask;
     private final List<? extends Map<String, ?>> examples;
     private final List<Violation> violations = new ArrayList<>();
 
-    Trial(SpreaderType type, Function<Parameters, Answer> ask, List<? extends Map<String, ?>> examples) {
+    Trial(T type, BiFunction<T, Parameters, Answer> ask, List<? extends Map<String, ?>> examples) {
         this.type = Objects.requireNonNull(type, "type");
         this.ask = ask;
         this.examples = examples;
     }
+
+    /** A set of values that the type accepts, with what its function said the first time that it was asked. */
+    private record Accepted(Map<String, Object> set, Answer answer, List<Double> values) {}
 
     List<Violation> violations() {
         identity();
         if (type instanceof ConveyorType conveyor) {
             fill(conveyor);
         }
-        Optional<List<Parameter<?>>> declared = parameters();
-        declared.ifPresent(this::answers);
+        parameters().ifPresent(this::answers);
         return List.copyOf(violations);
     }
 
     private void violated(Law law, String how) {
-        Violation violation = new Violation(law, how);
-        if (violations.stream().noneMatch(v -> v.law() == law)) {
-            violations.add(violation);
+        if (!isViolated(law)) {
+            violations.add(new Violation(law, how));
         }
     }
 
+    private boolean isViolated(Law law) {
+        return violations.stream().anyMatch(v -> v.law() == law);
+    }
+
     /** What a type throws is an answer too. */
-    private <T> Optional<T> asked(Law law, String what, Callable<T> question) {
+    private <A> Optional<A> asked(Law law, String what, Callable<A> question) {
         try {
-            T answer = question.call();
+            A answer = question.call();
             if (answer == null) {
                 violated(law, what + " is null");
             }
             return Optional.ofNullable(answer);
-        } catch (Exception | LinkageError | AssertionError | StackOverflowError e) {
-            violated(law, what + " throws " + e);
+        } catch (Throwable thrown) {
+            violated(law, what + " throws " + text(thrown));
             return Optional.empty();
+        }
+    }
+
+    /** A throwable in words. */
+    private static String text(Throwable thrown) {
+        passOnOutOfMemory(thrown);
+        try {
+            return thrown.toString();
+        } catch (Throwable unprintable) {
+            // Also what a type throws may be of its own making.
+            return thrown.getClass().getName();
+        }
+    }
+
+    /** Memory that runs out is the application's trouble and no fault of the type's. */
+    private static void passOnOutOfMemory(Throwable thrown) {
+        if (thrown instanceof OutOfMemoryError outOfMemory) {
+            throw outOfMemory;
+        }
+    }
+
+    /** Values in words that know no locale. */
+    private static String text(Map<String, Object> set) {
+        Map<String, String> texts = new TreeMap<>();
+        set.forEach((name, value) -> texts.put(
+                name,
+                value instanceof List<?> list
+                        ? list.stream().map(Trial::text).collect(Collectors.joining(", ", "[", "]"))
+                        : text(value)));
+        return texts.toString();
+    }
+
+    private static String text(Object value) {
+        try {
+            return value instanceof Quantity<?> quantity ? Amounts.format(quantity) : String.valueOf(value);
+        } catch (RuntimeException e) {
+            // Only an example can hold what has no text.
+            return "a " + value.getClass().getName();
         }
     }
 
     private void identity() {
-        asked(Law.STABLE_IDENTITY, "id()", type::id).ifPresent(id -> {
-            if (!asked(Law.STABLE_IDENTITY, "id()", type::id).equals(Optional.of(id))) {
-                violated(Law.STABLE_IDENTITY, "id() is not " + id + " when asked again");
-            }
-        });
+        asked(Law.STABLE_IDENTITY, "id()", type::id)
+                .ifPresent(id -> asked(Law.STABLE_IDENTITY, "id()", type::id)
+                        .filter(again -> !again.equals(id))
+                        .ifPresent(again -> violated(Law.STABLE_IDENTITY, "id() is " + id + " and then " + again)));
         asked(Law.STABLE_IDENTITY, "spiLevel()", type::spiLevel).ifPresent(level -> {
-            if (level < 1 || level > Spi.LEVEL || level != type.spiLevel()) {
-                violated(
-                        Law.STABLE_IDENTITY,
-                        "spiLevel() is " + level + ", accepted is 1 to " + Spi.LEVEL + ", the same when asked again");
+            if (level < 1 || level > Spi.LEVEL) {
+                violated(Law.STABLE_IDENTITY, "spiLevel() is " + level + ", accepted is 1 to " + Spi.LEVEL);
             }
+            asked(Law.STABLE_IDENTITY, "spiLevel()", type::spiLevel)
+                    .filter(again -> !again.equals(level))
+                    .ifPresent(again -> violated(Law.STABLE_IDENTITY, "spiLevel() is " + level + " and then " + again));
         });
     }
 
     private void fill(ConveyorType conveyor) {
-        asked(Law.PLAUSIBLE_FILL, "fillLimits()", conveyor::fillLimits).ifPresent(limits -> {
-            if (!limits.equals(conveyor.fillLimits())) {
-                violated(Law.PLAUSIBLE_FILL, "fillLimits() is not " + limits + " when asked again");
-            }
-        });
+        asked(Law.PLAUSIBLE_FILL, "fillLimits()", conveyor::fillLimits)
+                .ifPresent(limits -> asked(Law.PLAUSIBLE_FILL, "fillLimits()", conveyor::fillLimits)
+                        .filter(again -> !again.equals(limits))
+                        .ifPresent(again ->
+                                violated(Law.PLAUSIBLE_FILL, "fillLimits() is " + limits + " and then " + again)));
     }
 
     private Optional<List<Parameter<?>>> parameters() {
-        Optional<List<Parameter<?>>> declared = asked(Law.DESCRIBED_PARAMETERS, "parameters()", type::parameters);
-        if (declared.isEmpty()) {
-            return declared;
-        }
-        Set<String> names = new HashSet<>();
-        for (Parameter<?> parameter : declared.get()) {
-            if (parameter == null) {
-                violated(Law.DESCRIBED_PARAMETERS, "parameters() has a null in it");
-                return Optional.empty();
+        return askedForParameters().filter(declared -> {
+            Optional<List<Parameter<?>>> again = askedForParameters();
+            return asked(
+                            Law.DESCRIBED_PARAMETERS,
+                            "parameters()",
+                            () -> again.isPresent() && describe(declared).equals(describe(again.get())))
+                    .filter(same -> {
+                        if (!same) {
+                            violated(Law.DESCRIBED_PARAMETERS, "parameters() is not the same when asked again");
+                        }
+                        return same;
+                    })
+                    .isPresent();
+        });
+    }
+
+    /** A copy of the type's list, which may be a list of the type's own making, if nothing is wrong with it. */
+    private Optional<List<Parameter<?>>> askedForParameters() {
+        Optional<List<Parameter<?>>> declared = asked(Law.DESCRIBED_PARAMETERS, "parameters()", () -> {
+            List<Parameter<?>> given = type.parameters();
+            return given == null ? null : new ArrayList<>(given);
+        });
+        return declared.filter(list -> {
+            Set<String> names = new HashSet<>();
+            for (Parameter<?> parameter : list) {
+                if (parameter == null) {
+                    violated(Law.DESCRIBED_PARAMETERS, "parameters() has a null in it");
+                    return false;
+                }
+                if (!names.add(parameter.name())) {
+                    violated(Law.DESCRIBED_PARAMETERS, "parameters() has \"" + parameter.name() + "\" twice");
+                    return false;
+                }
             }
-            if (!names.add(parameter.name())) {
-                violated(Law.DESCRIBED_PARAMETERS, "parameters() has \"" + parameter.name() + "\" twice");
-                return Optional.empty();
-            }
-        }
-        List<String> described = describe(declared.get());
-        List<Parameter<?>> again = asked(Law.DESCRIBED_PARAMETERS, "parameters()", type::parameters)
-                .orElse(List.of());
-        if (!described.equals(describe(again))) {
-            violated(Law.DESCRIBED_PARAMETERS, "parameters() is not " + described + " when asked again");
-            return Optional.empty();
-        }
-        return declared;
+            return true;
+        });
     }
 
     private static List<String> describe(List<Parameter<?>> parameters) {
         return parameters.stream()
-                .map(p -> p.name() + " from " + p.lowest() + " to " + p.highest() + ", " + p.isWhole() + ", "
-                        + p.standard() + ", " + p.fewest() + " to " + p.most())
+                .map(p -> p.name() + ", " + p.kind().getName() + " from " + text(p.lowest()) + " to "
+                        + text(p.highest()) + ", " + p.isWhole() + ", "
+                        + p.standard().map(Trial::text) + ", " + p.fewest() + " to " + p.most())
                 .toList();
     }
 
     private void answers(List<Parameter<?>> declared) {
-        List<Map<String, Object>> sets = new ArrayList<>(TrialParameters.of(declared));
-        int made = sets.size();
-        examples.forEach(example -> sets.add(new LinkedHashMap<>(example)));
-        Map<Map<String, Object>, Answer> accepted = new LinkedHashMap<>();
-        for (int i = 0; i < sets.size(); i++) {
-            Map<String, Object> set = sets.get(i);
-            boolean mustBeAccepted = i >= made;
-            answer(declared, set, mustBeAccepted).ifPresent(answer -> accepted.put(set, answer));
+        List<Accepted> accepted = new ArrayList<>();
+        List<Map<String, Object>> made = asked(
+                        Law.DESCRIBED_PARAMETERS, "a set of trial values", () -> TrialParameters.of(declared))
+                .orElse(List.of());
+        for (Map<String, Object> set : made) {
+            accept(declared, set, false).ifPresent(accepted::add);
         }
-        if (accepted.isEmpty()) {
+        for (Map<String, ?> example : examples) {
+            accept(declared, new LinkedHashMap<>(example), true).ifPresent(accepted::add);
+        }
+        if (accepted.isEmpty() && !isViolated(Law.NAMED_REFUSALS) && !isViolated(Law.DESCRIBED_PARAMETERS)) {
             violated(
                     Law.DESCRIBED_PARAMETERS,
-                    "no trial values are accepted, " + sets.get(0) + " among them; give examples that are");
+                    "no trial values are accepted, " + text(made.get(0)) + " among them; give examples that are");
         }
-        accepted.forEach((set, answer) -> {
-            values(set, answer);
-            unitInvariance(declared, set, answer);
-            serialization(set, answer);
-            limits(declared, set);
-        });
         determinism(declared, accepted);
+        boolean unmetered = type instanceof ConveyorType conveyor && !isMetered(conveyor);
+        for (Accepted one : accepted) {
+            values(one, unmetered);
+            asked(Law.ENFORCED_LIMITS, "a value past its limits", () -> limits(declared, one.set()));
+            // What is not the same when asked twice can't be compared with anything.
+            if (!isViolated(Law.DETERMINISTIC)) {
+                unitInvariance(declared, one);
+                serialization(one);
+            }
+        }
     }
 
-    private Optional<Answer> answer(List<Parameter<?>> declared, Map<String, Object> set, boolean mustBeAccepted) {
+    private Optional<Accepted> accept(List<Parameter<?>> declared, Map<String, Object> set, boolean mustBeAccepted) {
+        Answer answer;
         try {
-            Answer answer = ask.apply(Parameters.of(declared, set));
-            if (answer.function() == null) {
-                violated(Law.NAMED_REFUSALS, "no answer to " + set);
-                return Optional.empty();
-            }
-            answer.values();
-            return Optional.of(answer);
+            answer = ask.apply(type, Parameters.of(declared, set));
         } catch (InvalidInputException e) {
             if (mustBeAccepted) {
-                violated(Law.DESCRIBED_PARAMETERS, "the example " + set + " is refused: " + e.getMessage());
+                violated(Law.DESCRIBED_PARAMETERS, "the example " + text(set) + " is refused: " + e.getMessage());
             }
             return Optional.empty();
-        } catch (RuntimeException | LinkageError | AssertionError | StackOverflowError e) {
-            violated(Law.NAMED_REFUSALS, e + " for " + set);
+        } catch (Throwable thrown) {
+            violated(Law.NAMED_REFUSALS, text(thrown) + " for " + text(set));
             return Optional.empty();
         }
+        if (answer.function() == null) {
+            violated(Law.NAMED_REFUSALS, "no answer to " + text(set));
+            return Optional.empty();
+        }
+        return asked(Law.NAMED_REFUSALS, "the function for " + text(set), answer::values)
+                .map(values -> new Accepted(set, answer, values));
     }
 
-    private void values(Map<String, Object> set, Answer answer) {
-        double[] values = answer.values();
-        double last = values[values.length - 1];
-        for (int i = 0; i < values.length; i++) {
-            String here = values[i] + " at " + answer.point(i) + ", with " + set;
-            if (!Double.isFinite(values[i])) {
+    private boolean isMetered(ConveyorType conveyor) {
+        Optional<Boolean> metered = asked(Law.NAMED_REFUSALS, "meteredByGate()", conveyor::meteredByGate);
+        Optional<Boolean> again = asked(Law.NAMED_REFUSALS, "meteredByGate()", conveyor::meteredByGate);
+        if (!metered.equals(again)) {
+            violated(Law.DETERMINISTIC, "meteredByGate() is not the same when asked again");
+        }
+        return metered.orElse(true);
+    }
+
+    private void values(Accepted accepted, boolean unmetered) {
+        List<Double> values = accepted.values();
+        double largest = largest(values);
+        for (int i = 0; i < values.size(); i++) {
+            double value = values.get(i);
+            String here = value + " at " + accepted.answer().points().get(i) + ", with " + text(accepted.set());
+            if (!Double.isFinite(value)) {
                 violated(Law.FINITE, here);
-            } else if (values[i] < 0) {
+                continue;
+            }
+            if (value < 0) {
                 violated(Law.NOT_NEGATIVE, here);
             }
-            if (i > 0 && values[i] < values[i - 1] - ROUNDING * Math.abs(values[i - 1])) {
-                violated(Law.RISING, here + ", after " + values[i - 1]);
+            double before = values.get(Math.max(0, i - 1));
+            if (value < before - ROUNDING * Math.abs(before)) {
+                violated(Law.RISING, here + ", after " + before);
             }
-            if (type instanceof ConveyorType conveyor && !conveyor.meteredByGate() && values[i] != values[0]) {
+            if (unmetered && Math.abs(value - values.get(0)) > ROUNDING * largest) {
                 violated(Law.RISING, here + ", though no gate meters the conveyor");
             }
-            if (i < answer.closedPoints() && values[i] != 0) {
+            // A closed position that was converted is a rounding beside the one that the function knows.
+            if (i < accepted.answer().closedPoints() && Math.abs(value) > SAME * largest) {
                 violated(Law.CLOSED_IS_ZERO, here);
             }
         }
-        if (last == 0 && values.length > 1) {
-            violated(Law.NOT_NEGATIVE, "nothing even at " + answer.point(values.length - 1) + ", with " + set);
+        int last = values.size() - 1;
+        if (values.get(last) == 0 && last > 0) {
+            violated(
+                    Law.NOT_NEGATIVE,
+                    "nothing even at " + accepted.answer().points().get(last) + ", with " + text(accepted.set()));
         }
     }
 
-    private void unitInvariance(List<Parameter<?>> declared, Map<String, Object> set, Answer answer) {
-        Map<String, Object> others = TrialParameters.inOtherUnits(declared, set);
-        asked(
-                        Law.UNIT_INVARIANT,
-                        "the same in other units, " + others + ",",
-                        () -> ask.apply(Parameters.of(declared, others)).values())
-                .ifPresent(values -> {
-                    double[] before = answer.values();
-                    boolean same = values.length == before.length
-                            && IntStream.range(0, values.length)
-                                    .allMatch(i -> !Double.isFinite(before[i])
-                                            || Math.abs(values[i] - before[i]) <= SAME * largest(before));
-                    if (!same) {
-                        violated(
-                                Law.UNIT_INVARIANT,
-                                Arrays.toString(values) + " with " + others + ", but " + Arrays.toString(before)
-                                        + " with " + set);
-                    }
-                });
-    }
-
-    private static double largest(double[] values) {
-        return Arrays.stream(values)
+    private static double largest(List<Double> values) {
+        return values.stream()
                 .filter(Double::isFinite)
-                .map(Math::abs)
+                .mapToDouble(Math::abs)
                 .max()
                 .orElse(0);
     }
 
-    private void serialization(Map<String, Object> set, Answer answer) {
-        asked(Law.SERIALIZABLE, "the function for " + set, () -> copy(answer.function()))
-                .ifPresent(copy -> {
-                    if (!Arrays.equals(answer.values(), answer.valuesOf(copy))) {
-                        violated(Law.SERIALIZABLE, "the function for " + set + " answers otherwise afterwards");
-                    }
-                });
+    private void unitInvariance(List<Parameter<?>> declared, Accepted accepted) {
+        asked(Law.UNIT_INVARIANT, "the answer to " + text(accepted.set()) + ", asked in other units,", () -> {
+            Map<String, Object> others = TrialParameters.inOtherUnits(declared, accepted.set());
+            Answer answer = ask.apply(type, Parameters.of(declared, others));
+            List<Double> values = answer.values();
+            if (!isSame(accepted, answer.points(), values)) {
+                violated(
+                        Law.UNIT_INVARIANT,
+                        values + " with " + text(others) + ", but " + accepted.values() + " with "
+                                + text(accepted.set()));
+            }
+            return values;
+        });
+    }
+
+    /** Whether points and values are the same but for rounding, which may fall to either side of a step. */
+    private static boolean isSame(Accepted accepted, List<Double> points, List<Double> values) {
+        List<Double> expectedPoints = accepted.answer().points();
+        double widest = SAME * largest(expectedPoints);
+        return points.size() == expectedPoints.size()
+                && IntStream.range(0, points.size())
+                        .allMatch(i -> Math.abs(points.get(i) - expectedPoints.get(i)) <= widest
+                                && isSame(accepted, i, values.get(i)));
+    }
+
+    private static boolean isSame(Accepted accepted, int i, double value) {
+        double expected = accepted.values().get(i);
+        double tolerance = SAME * largest(accepted.values());
+        double lowest = Math.min(expected, accepted.answer().beside(i, -SAME)) - tolerance;
+        double highest = Math.max(expected, accepted.answer().beside(i, SAME)) + tolerance;
+        return !Double.isFinite(expected) || (value >= lowest && value <= highest);
+    }
+
+    private void serialization(Accepted accepted) {
+        String function = "the function for " + text(accepted.set());
+        asked(Law.SERIALIZABLE, function + ", serialized,", () -> {
+                    Serializable copy = copy(accepted.answer().function());
+                    return accepted.values().equals(accepted.answer().valuesOf(copy));
+                })
+                .filter(same -> !same)
+                .ifPresent(differs -> violated(Law.SERIALIZABLE, function + " answers otherwise afterwards"));
     }
 
     private Serializable copy(Serializable function) throws IOException, ClassNotFoundException {
@@ -259,59 +359,107 @@ final class Trial {
     }
 
     /** Values past the limits, slipped past the declaration: what reads them with the declared parameters refuses. */
-    private void limits(List<Parameter<?>> declared, Map<String, Object> set) {
+    private boolean limits(List<Parameter<?>> declared, Map<String, Object> set) {
+        Map<String, Object> complete = new LinkedHashMap<>(set);
+        declared.forEach(parameter ->
+                parameter.standard().ifPresent(standard -> complete.putIfAbsent(parameter.name(), standard)));
         List<Parameter<?>> wide = new ArrayList<>();
         declared.forEach(parameter -> wide.add(TrialParameters.widened(parameter)));
         for (Parameter<?> parameter : declared) {
             for (Quantity<?> value : TrialParameters.past(parameter)) {
-                Map<String, Object> past = new LinkedHashMap<>(set);
-                declared.forEach(
-                        p -> past.computeIfAbsent(p.name(), n -> p.standard().orElse(null)));
-                past.computeIfPresent(
-                        parameter.name(), (name, kept) -> kept instanceof List<?> list ? replaced(list, value) : value);
-                refusal(Parameters.of(wide, past)).ifPresent(how -> violated(Law.ENFORCED_LIMITS, how + past));
+                for (Object replaced : replaced(complete.get(parameter.name()), value)) {
+                    Map<String, Object> past = new LinkedHashMap<>(complete);
+                    past.put(parameter.name(), replaced);
+                    refusal(wide, past).ifPresent(how -> violated(Law.ENFORCED_LIMITS, how + text(past)));
+                }
             }
         }
+        return !isViolated(Law.ENFORCED_LIMITS);
+    }
+
+    /** A value in the place of another; in a list, in the place of the first and in the place of the last. */
+    private static List<Object> replaced(Object kept, Object value) {
+        if (!(kept instanceof List<?> list)) {
+            return List.of(value);
+        }
+        List<Object> first = new ArrayList<>(list);
+        first.set(0, value);
+        List<Object> last = new ArrayList<>(list);
+        last.set(list.size() - 1, value);
+        return List.of(first, last);
     }
 
     /** Empty if the type refuses as it should; else what it does instead. */
-    private Optional<String> refusal(Parameters past) {
+    private Optional<String> refusal(List<Parameter<?>> wide, Map<String, Object> past) {
         try {
-            return Optional.of(ask.apply(past).function() == null ? "null for " : "an answer to ");
+            Answer answer = ask.apply(type, Parameters.of(wide, past));
+            return Optional.of(answer.function() == null ? "null for " : "an answer to ");
         } catch (InvalidInputException e) {
             return Optional.empty();
-        } catch (RuntimeException | LinkageError | AssertionError | StackOverflowError e) {
-            return Optional.of(e + " for ");
+        } catch (Throwable thrown) {
+            return Optional.of(text(thrown) + " for ");
         }
     }
 
-    private static List<Object> replaced(List<?> list, Object last) {
-        List<Object> replaced = new ArrayList<>(list);
-        replaced.set(replaced.size() - 1, last);
-        return replaced;
+    /**
+     * Each function is asked again after all others were made and asked, once more afresh, of another instance, and by
+     * several threads.
+     */
+    private void determinism(List<Parameter<?>> declared, List<Accepted> accepted) {
+        Optional<T> another = another();
+        for (Accepted one : accepted) {
+            String question = "the answer to " + text(one.set()) + ", asked again,";
+            asked(
+                            Law.DETERMINISTIC,
+                            question,
+                            () -> one.values().equals(one.answer().values())
+                                    && isSame(declared, one, type)
+                                    && (another.isEmpty() || isSame(declared, one, another.get())))
+                    .filter(same -> !same)
+                    .ifPresent(
+                            differs -> violated(Law.DETERMINISTIC, question + " is not " + one.values() + " any more"));
+        }
+        asked(Law.DETERMINISTIC, "a function, asked by several threads,", () -> isSameInThreads(accepted))
+                .filter(same -> !same)
+                .ifPresent(differs -> violated(
+                        Law.DETERMINISTIC, "a function, asked by several threads, does not agree with itself"));
     }
 
-    /** Each function is asked again after all others were made and asked, once more afresh, and by many threads. */
-    private void determinism(List<Parameter<?>> declared, Map<Map<String, Object>, Answer> accepted) {
-        Map<Map<String, Object>, double[]> before = new LinkedHashMap<>();
-        accepted.forEach((set, answer) -> before.put(set, answer.values()));
-        accepted.forEach((set, answer) -> {
-            double[] expected = before.get(set);
-            String question = "the answer to " + set + ", asked again,";
-            asked(Law.DETERMINISTIC, question, () -> {
-                        boolean later = Arrays.equals(expected, answer.values());
-                        boolean afresh = Arrays.equals(
-                                expected,
-                                ask.apply(Parameters.of(declared, set)).values());
-                        return later
-                                && afresh
-                                && IntStream.range(0, ASKED_IN_PARALLEL)
-                                        .parallel()
-                                        .allMatch(i -> Arrays.equals(expected, answer.values()));
-                    })
-                    .filter(same -> !same)
-                    .ifPresent(differs -> violated(
-                            Law.DETERMINISTIC, question + " is not " + Arrays.toString(expected) + " any more"));
-        });
+    private boolean isSame(List<Parameter<?>> declared, Accepted accepted, T asked) {
+        Answer answer = ask.apply(asked, Parameters.of(declared, accepted.set()));
+        return answer.hasPointsOf(accepted.answer()) && accepted.values().equals(answer.values());
+    }
+
+    /** Another instance of the type, where the public may make one that goes by the same id. */
+    private Optional<T> another() {
+        try {
+            @SuppressWarnings("unchecked") // the type's own class
+            T another = (T) type.getClass().getConstructor().newInstance();
+            return Optional.of(another).filter(other -> type.id().equals(other.id()));
+        } catch (Throwable thrown) {
+            passOnOutOfMemory(thrown);
+            // No such constructor, or not for us. What asking throws, the other laws have seen.
+            return Optional.empty();
+        }
+    }
+
+    private static boolean isSameInThreads(List<Accepted> accepted) throws Exception {
+        Callable<Boolean> question = () -> IntStream.range(0, TIMES_IN_EACH_THREAD)
+                .allMatch(i -> accepted.stream()
+                        .allMatch(one -> one.values().equals(one.answer().values())));
+        ExecutorService threads = Executors.newFixedThreadPool(THREADS);
+        try {
+            for (Future<Boolean> same : threads.invokeAll(Collections.nCopies(THREADS, question))) {
+                if (!same.get()) {
+                    return false;
+                }
+            }
+            return true;
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+            throw e;
+        } finally {
+            threads.shutdownNow();
+        }
     }
 }

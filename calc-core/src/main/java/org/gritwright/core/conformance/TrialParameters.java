@@ -2,6 +2,7 @@ package org.gritwright.core.conformance;
 
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -14,12 +15,22 @@ import org.gritwright.units.InvalidInputException;
 import org.gritwright.units.UnitSymbol;
 
 /**
- * Values to try a type with, made from what it says of its parameters: every parameter in the middle of its range, and
- * each in turn at its lowest and its highest. Always the same for the same parameters.
+ * Values to try a type with, made from what it says of its parameters: every parameter at its default or else in the
+ * middle of its range, and each in turn at its lowest and its highest; a list, always, as rows that rise over the whole
+ * range. Always the same for the same parameters.
  */
 public final class TrialParameters {
     /** Rows of a list, unless its own limits want fewer or more. */
     private static final int ROWS = 5;
+
+    /** A longer list than this is left to examples. */
+    private static final int MOST_ROWS = 10_000;
+
+    /** How far past a limit a value is that must be refused, as a part of the range. */
+    private static final double PAST = 0.01;
+
+    /** And as a part of the number itself: well above the rounding that is forgiven at a limit. */
+    private static final double MORE_THAN_ROUNDING = 1e-9;
 
     private TrialParameters() {}
 
@@ -32,45 +43,53 @@ public final class TrialParameters {
      */
     public static List<Map<String, Object>> of(List<Parameter<?>> declared) {
         Map<String, Object> middle = new LinkedHashMap<>();
-        declared.forEach(parameter -> middle.put(parameter.name(), valueAt(parameter, 0.5)));
+        declared.forEach(parameter -> middle.put(parameter.name(), middle(parameter)));
         List<Map<String, Object>> sets = new ArrayList<>();
         sets.add(middle);
         for (Parameter<?> parameter : declared) {
-            for (double part : parameter.isList() ? new double[0] : new double[] {0, 1}) {
-                Map<String, Object> varied = new LinkedHashMap<>(middle);
-                varied.put(parameter.name(), valueAt(parameter, part));
-                sets.add(varied);
+            if (!parameter.isList()) {
+                for (Quantity<?> end : List.of(parameter.lowest(), parameter.highest())) {
+                    Map<String, Object> varied = new LinkedHashMap<>(middle);
+                    varied.put(parameter.name(), end);
+                    sets.add(varied);
+                }
             }
         }
         return Collections.unmodifiableList(sets);
     }
 
-    /** A value at a part of the range; the default for the middle, if there is one; for a list, rows over the range. */
-    private static <Q extends Quantity<Q>> Object valueAt(Parameter<Q> parameter, double part) {
-        if (parameter.isList()) {
-            int rows = Math.max(parameter.fewest(), Math.min(parameter.most(), ROWS));
-            List<Quantity<Q>> list = new ArrayList<>();
-            for (int i = 0; i < rows; i++) {
-                list.add(between(parameter, rows == 1 ? part : i / (rows - 1.0)));
-            }
-            return List.copyOf(list);
+    /** The default or the middle of the range; for a list, rows over the range. */
+    private static <Q extends Quantity<Q>> Object middle(Parameter<Q> parameter) {
+        if (!parameter.isList()) {
+            return parameter.standard().orElseGet(() -> between(parameter, 0.5));
         }
-        return part == 0.5 ? parameter.standard().orElseGet(() -> between(parameter, part)) : between(parameter, part);
+        int rows = Math.min(Math.max(parameter.fewest(), Math.min(parameter.most(), ROWS)), MOST_ROWS);
+        List<Quantity<Q>> list = new ArrayList<>();
+        for (int i = 0; i < rows; i++) {
+            list.add(between(parameter, i / (rows - 1.0)));
+        }
+        return List.copyOf(list);
     }
 
     private static <Q extends Quantity<Q>> Quantity<Q> between(Parameter<Q> parameter, double part) {
-        double lowest = Amounts.si(parameter.kind(), parameter.lowest());
-        double highest = Amounts.si(parameter.kind(), parameter.highest());
         if (part == 0) {
             return parameter.lowest();
         }
         if (part == 1) {
             return parameter.highest();
         }
-        double value = lowest + part * (highest - lowest);
-        return Amounts.ofSi(
-                parameter.isWhole() ? Math.rint(value) : value,
-                parameter.lowest().getUnit());
+        Unit<Q> unit = parameter.lowest().getUnit();
+        double value = (1 - part) * numberIn(unit, parameter.lowest()) + part * numberIn(unit, parameter.highest());
+        return Amounts.of(parameter.isWhole() ? Math.rint(value) : value, unit);
+    }
+
+    /** A quantity's number in another unit of its kind; also where the scales have different zeros, as temperatures. */
+    private static <Q extends Quantity<Q>> double numberIn(Unit<Q> unit, Quantity<Q> quantity) {
+        try {
+            return Amounts.in(quantity, unit);
+        } catch (InvalidInputException e) {
+            return quantity.to(unit).getValue().doubleValue();
+        }
     }
 
     /** The same values in other units, as far as their kinds have others. */
@@ -87,7 +106,7 @@ public final class TrialParameters {
     }
 
     private static <Q extends Quantity<Q>> Quantity<Q> inOtherUnit(Parameter<Q> parameter, Object value) {
-        @SuppressWarnings("unchecked") // made by valueAt, or checked by the type
+        @SuppressWarnings("unchecked") // made by middle, or checked by the type
         Quantity<Q> quantity = (Quantity<Q>) value;
         Optional<Unit<Q>> other = UnitSymbol.ofKind(parameter.kind()).stream()
                 .map(UnitSymbol::unit)
@@ -96,39 +115,49 @@ public final class TrialParameters {
         try {
             return other.isEmpty()
                     ? quantity
-                    : parameter.check(Amounts.ofSi(Amounts.si(parameter.kind(), quantity), other.get()));
+                    : parameter.check(Amounts.of(numberIn(other.get(), quantity), other.get()));
         } catch (InvalidInputException e) {
             // A whole number may not survive the other unit's rounding; it is left as it is.
             return quantity;
         }
     }
 
-    /** A parameter of the same name with limits far beyond, and the values that the real one must refuse. */
-    static <Q extends Quantity<Q>> List<Quantity<?>> past(Parameter<Q> parameter) {
+    /** Values that a parameter must refuse: past its limits, and between whole numbers; in rising order. */
+    static <Q extends Quantity<Q>> List<Quantity<Q>> past(Parameter<Q> parameter) {
         Unit<Q> unit = parameter.lowest().getUnit();
-        double lowest = Amounts.si(parameter.kind(), parameter.lowest());
-        double highest = Amounts.si(parameter.kind(), parameter.highest());
-        double beyond = Math.abs(lowest) + Math.abs(highest) + 1;
-        List<Quantity<?>> values = new ArrayList<>();
-        values.add(Amounts.ofSi(lowest - beyond, unit));
-        values.add(Amounts.ofSi(highest + beyond, unit));
+        double lowest = numberIn(unit, parameter.lowest());
+        double highest = numberIn(unit, parameter.highest());
+        double size = Math.max(Math.abs(lowest), Math.abs(highest));
+        double range = highest > lowest ? highest - lowest : Math.max(1, size);
+        double step = parameter.isWhole() ? 1 : Math.max(PAST * range, MORE_THAN_ROUNDING * size);
+        List<Quantity<Q>> values = new ArrayList<>();
+        quantity(parameter, lowest - step, unit).ifPresent(values::add);
         if (parameter.isWhole()) {
-            values.add(Amounts.ofSi(lowest + 0.5, unit));
+            quantity(parameter, lowest + 0.5, unit).ifPresent(values::add);
         }
+        quantity(parameter, highest + step, unit).ifPresent(values::add);
         return values;
     }
 
-    /** The declaration with limits so wide that values past the real ones get through to the type. */
+    /** Empty if the number is too large for a quantity. */
+    private static <Q extends Quantity<Q>> Optional<Quantity<Q>> quantity(
+            Parameter<Q> parameter, double number, Unit<Q> unit) {
+        try {
+            Quantity<Q> quantity = Amounts.of(number, unit);
+            return Double.isFinite(Amounts.si(parameter.kind(), quantity)) ? Optional.of(quantity) : Optional.empty();
+        } catch (InvalidInputException e) {
+            return Optional.empty();
+        }
+    }
+
+    /** The declaration with limits so wide that the values past the real ones get through to the type. */
     static <Q extends Quantity<Q>> Parameter<Q> widened(Parameter<Q> parameter) {
-        Unit<Q> unit = parameter.lowest().getUnit();
-        double lowest = Amounts.si(parameter.kind(), parameter.lowest());
-        double highest = Amounts.si(parameter.kind(), parameter.highest());
-        double beyond = 2 * (Math.abs(lowest) + Math.abs(highest) + 1);
+        List<Quantity<Q>> all = new ArrayList<>(past(parameter));
+        all.add(parameter.lowest());
+        all.add(parameter.highest());
+        Comparator<Quantity<Q>> bySize = Comparator.comparingDouble(q -> Amounts.si(parameter.kind(), q));
         Parameter<Q> wide = Parameter.of(
-                parameter.name(),
-                parameter.kind(),
-                Amounts.ofSi(lowest - beyond, unit),
-                Amounts.ofSi(highest + beyond, unit));
+                parameter.name(), parameter.kind(), Collections.min(all, bySize), Collections.max(all, bySize));
         return parameter.isList() ? wide.asList(parameter.fewest(), parameter.most()) : wide;
     }
 }

@@ -101,6 +101,8 @@ public final class CurveFit {
      */
     public static CurveFit shifted(
             DoubleUnaryOperator shape, double lowest, double highest, double[] x, double[] y, double[] weights) {
+        Require.finite("lowest argument of the shape", lowest);
+        Require.finite("highest argument of the shape", highest);
         Observations data = new Observations(x, y, weights);
         Observations.Group[] groups = data.groups();
         if (groups.length < 2) {
@@ -145,10 +147,10 @@ public final class CurveFit {
                     best = i;
                 }
             }
-            double low = best < 1 ? Double.NaN : gridPoint(best - 1, least, greatest);
-            double high = best < 0 || best > GRID - 2 ? Double.NaN : gridPoint(best + 1, least, greatest);
+            double low = gridPoint(Math.max(best - 1, 0), least, greatest);
+            double high = gridPoint(Math.min(best + 1, GRID - 1), least, greatest);
             // Beyond the shape's zero the score is not a number: too far, like a score below 0.
-            if (!(score(low) > 0) || Double.isNaN(high) || score(high) > 0) {
+            if (best < 0 || !(low < high) || !(score(low) > 0) || score(high) > 0) {
                 throw new InvalidInputException(
                         "observations",
                         "rising as a shift of the shape between " + least + " and " + greatest + " lets them rise",

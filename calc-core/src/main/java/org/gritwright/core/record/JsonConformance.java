@@ -2,11 +2,11 @@ package org.gritwright.core.record;
 
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
-import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.TreeSet;
 import org.gritwright.core.conformance.Law;
 import org.gritwright.core.conformance.TrialParameters;
 import org.gritwright.core.conformance.Violation;
@@ -18,7 +18,7 @@ import org.gritwright.units.InvalidInputException;
 /**
  * Checks that a conveyor or gate type's parameters survive being written to a document and read again: the law
  * {@code json-round-trip}. It stands apart from the other laws because only this package knows documents; it needs
- * Jackson.
+ * Jackson. What a type throws becomes a violation, never an exception of the check.
  */
 public final class JsonConformance {
 
@@ -42,7 +42,12 @@ public final class JsonConformance {
      * @return what it violates; empty if it obeys the law
      */
     public static List<Violation> check(SpreaderType type, List<? extends Map<String, ?>> examples) {
-        List<Map<String, ?>> sets = new ArrayList<>(TrialParameters.of(type.parameters()));
+        List<Map<String, ?>> sets = new ArrayList<>();
+        try {
+            sets.addAll(TrialParameters.of(type.parameters()));
+        } catch (Throwable thrown) {
+            return List.of(new Violation(Law.JSON_ROUND_TRIP, "parameters() can't be tried: " + text(thrown)));
+        }
         sets.addAll(examples);
         return sets.stream()
                 .map(set -> survives(type, set))
@@ -54,8 +59,8 @@ public final class JsonConformance {
 
     /** Null, or why not. */
     private static String survives(SpreaderType type, Map<String, ?> set) {
-        TypedEntry entry = new TypedEntry(type.id().name(), type.id().version(), set);
         try {
+            TypedEntry entry = new TypedEntry(type.id().name(), type.id().version(), set);
             Parameters before = Parameters.of(type.parameters(), set);
             ByteArrayOutputStream text = new ByteArrayOutputStream();
             JsonText.write(FleetDayCodecs.TYPED.write(entry), text);
@@ -64,10 +69,26 @@ public final class JsonConformance {
                     JsonText.read(new ByteArrayInputStream(text.toByteArray()), DocumentLimits.COMMON, problems);
             TypedEntry read = FleetDayCodecs.TYPED.read(node, Pointer.ROOT, problems);
             problems.throwIfAny();
-            boolean same = entry.equals(read) && before.equals(Parameters.of(type.parameters(), read.parameters()));
-            return same ? null : read + " in place of " + entry;
-        } catch (InvalidInputException | IOException | RejectedDocumentException e) {
-            return e.getMessage() + ", with " + set;
+            Parameters after = Parameters.of(type.parameters(), read.parameters());
+            // As text: number and unit are the same, of whatever make the quantities are.
+            boolean same = entry.type().equals(read.type())
+                    && entry.version() == read.version()
+                    && before.toString().equals(after.toString());
+            return same ? null : after + " in place of " + before;
+        } catch (Throwable thrown) {
+            return text(thrown) + ", with the parameters " + new TreeSet<>(set.keySet());
+        }
+    }
+
+    /** Why not, in words; memory that runs out is no fault of the type's, and passes on. */
+    private static String text(Throwable thrown) {
+        if (thrown instanceof OutOfMemoryError outOfMemory) {
+            throw outOfMemory;
+        }
+        try {
+            return thrown instanceof InvalidInputException ? thrown.getMessage() : thrown.toString();
+        } catch (Throwable unprintable) {
+            return thrown.getClass().getName();
         }
     }
 }

@@ -84,8 +84,8 @@ public final class Parameters {
      * @param <Q> the kind of quantity
      * @param parameter one of the declared parameters, not a list
      * @return the value with its unit, within the parameter's limits
-     * @throws InvalidInputException if the parameter was not declared, is a list or has other limits than the one that
-     *     was
+     * @throws InvalidInputException if no parameter of that name was declared, it is a list of more than one, or this
+     *     parameter doesn't accept the value, as one with other limits than those declared may not
      */
     public <Q extends Quantity<Q>> Quantity<Q> get(Parameter<Q> parameter) {
         List<Quantity<Q>> list = list(parameter);
@@ -102,7 +102,8 @@ public final class Parameters {
      * @param parameter one of the declared parameters
      * @return the values with their units, as entered, each within the parameter's limits; one for a parameter that is
      *     no list
-     * @throws InvalidInputException if the parameter was not declared or has other limits than the one that was
+     * @throws InvalidInputException if no parameter of that name was declared, or this parameter doesn't accept a value,
+     *     as one with other limits than those declared may not
      */
     public <Q extends Quantity<Q>> List<Quantity<Q>> list(Parameter<Q> parameter) {
         List<Quantity<?>> list = values.get(parameter.name());
@@ -118,7 +119,7 @@ public final class Parameters {
      * @param <Q> the kind of quantity
      * @param parameter one of the declared parameters, not a list
      * @return the value in SI units
-     * @throws InvalidInputException if the parameter was not declared or is a list
+     * @throws InvalidInputException as for {@link #get}
      */
     public <Q extends Quantity<Q>> double si(Parameter<Q> parameter) {
         return Amounts.si(parameter.kind(), get(parameter));

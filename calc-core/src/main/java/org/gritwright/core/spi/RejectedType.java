@@ -3,14 +3,14 @@ package org.gritwright.core.spi;
 /**
  * A conveyor or gate type that a registry left out.
  *
- * @param provider what offered it: the class, or what the service loader said where there is no class
+ * @param provider the class that was offered, or "service provider" where none could be made
  * @param reason why it was left out
  */
 public record RejectedType(String provider, String reason) {
     /**
      * Provider and reason.
      *
-     * @return for example "org.example.Belt: asks for SPI level 2, this library has 1"
+     * @return for example "org.example.Belt: SPI level must be one of this library's, 1 to 1: 2"
      */
     @Override
     public String toString() {

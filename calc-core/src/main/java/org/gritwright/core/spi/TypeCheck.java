@@ -6,7 +6,7 @@ import java.util.Objects;
 import java.util.Set;
 import org.gritwright.units.InvalidInputException;
 
-/** What a registry asks a foreign type, twice, before it lets it in. */
+/** What a registry asks a foreign type before it lets it in; level and id twice. */
 final class TypeCheck {
 
     private TypeCheck() {}
@@ -18,32 +18,51 @@ final class TypeCheck {
      * @throws InvalidInputException if it can't be used; whatever else the type throws passes through
      */
     static TypeId check(SpreaderType type) {
+        if (type == null) {
+            throw new InvalidInputException("type", "given", "null");
+        }
         // The level first: a type of a later level may not even have an id that this library understands.
         int level = type.spiLevel();
-        if (level < 1 || level > Spi.LEVEL || level != type.spiLevel()) {
+        if (level < 1 || level > Spi.LEVEL) {
             throw new InvalidInputException(
-                    "SPI level", "from 1 to " + Spi.LEVEL + ", the same whenever asked", String.valueOf(level));
+                    "SPI level", "one of this library's, 1 to " + Spi.LEVEL, String.valueOf(level));
+        }
+        int levelAgain = type.spiLevel();
+        if (levelAgain != level) {
+            throw new InvalidInputException("SPI level", "the same whenever asked", level + " and " + levelAgain);
         }
         TypeId id = type.id();
-        if (id == null || !id.equals(type.id())) {
-            throw new InvalidInputException("type id", "given, the same whenever asked", String.valueOf(id));
+        TypeId idAgain = type.id();
+        if (id == null || !id.equals(idAgain)) {
+            throw new InvalidInputException("type id", "given, the same whenever asked", id + " and " + idAgain);
         }
         checkParameters(type.parameters());
-        if (type instanceof ConveyorType conveyor && conveyor.fillLimits() == null) {
-            throw new InvalidInputException("fill limits", "given", "null");
+        if (type instanceof ConveyorType conveyor) {
+            checkConveyor(conveyor);
         }
         return id;
     }
 
     private static void checkParameters(List<Parameter<?>> parameters) {
         if (parameters == null || parameters.stream().anyMatch(Objects::isNull)) {
-            throw new InvalidInputException("parameters", "a list without gaps", String.valueOf(parameters));
+            throw new InvalidInputException(
+                    "parameters", "a list without gaps", parameters == null ? "null" : "a list with a null in it");
         }
         Set<String> names = new HashSet<>();
         for (Parameter<?> parameter : parameters) {
             if (!names.add(parameter.name())) {
                 throw new InvalidInputException("parameter", "declared once", "\"" + parameter.name() + "\"");
             }
+        }
+    }
+
+    private static void checkConveyor(ConveyorType conveyor) {
+        if (conveyor.fillLimits() == null) {
+            throw new InvalidInputException("fill limits", "given", "null");
+        }
+        boolean metered = conveyor.meteredByGate();
+        if (conveyor.meteredByGate() != metered) {
+            throw new InvalidInputException("metered by a gate", "the same whenever asked", "once true, once false");
         }
     }
 }

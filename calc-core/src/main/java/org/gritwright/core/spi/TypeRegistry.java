@@ -6,7 +6,6 @@ import java.util.Collections;
 import java.util.Iterator;
 import java.util.List;
 import java.util.Map;
-import java.util.ServiceConfigurationError;
 import java.util.ServiceLoader;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
@@ -17,12 +16,16 @@ import org.gritwright.units.InvalidInputException;
  * loaders, or from both, and passed around. There is no global one, and nothing is cached: a server may hold one for
  * each of its class loaders.
  *
- * <p>A type that can't be used never hinders the others: it is left out and {@linkplain #rejected() reported}. Of two
- * types with one id the first stays. Immutable and as thread-safe as the types in it.
+ * <p>A type that can't be used never hinders the others: it is left out and {@linkplain #rejected() reported}, whatever
+ * it throws; only an {@link OutOfMemoryError} passes. Of two types with one id the first stays; conveyor types and gate
+ * types have their ids apart. Immutable and as thread-safe as the types in it.
  */
 public final class TypeRegistry {
     /** A class path with more broken providers than this is broken itself; asking on might never end. */
     private static final int MOST_FAILURES = 1000;
+
+    /** What is named where no class is known. */
+    private static final String PROVIDER = "service provider";
 
     private final Map<TypeId, ConveyorType> conveyors;
     private final Map<TypeId, GateType> gates;
@@ -54,7 +57,8 @@ public final class TypeRegistry {
      * @return a registry of all
      */
     public TypeRegistry with(List<? extends ConveyorType> moreConveyors, List<? extends GateType> moreGates) {
-        return with(moreConveyors.iterator(), moreGates.iterator());
+        // Copies: what a list itself throws is its maker's mistake and not that of a type in it.
+        return with(new ArrayList<>(moreConveyors).iterator(), new ArrayList<>(moreGates).iterator());
     }
 
     /**
@@ -93,26 +97,29 @@ public final class TypeRegistry {
 
     /**
      * A broken provider shows when it is looked for, when it is made, or when it is asked: a missing class is a bare
-     * {@link LinkageError}, a bad line in a services file comes out of {@code hasNext}. Each is a reason to leave that one
-     * out and to go on.
+     * {@link LinkageError}, a bad line in a services file comes out of {@code hasNext}, and a class loader may throw
+     * anything. Each is a reason to leave that one out and to go on.
      */
     private static <T extends SpreaderType> void addAll(
             Iterator<? extends T> offered, Map<TypeId, T> types, List<RejectedType> rejected) {
-        int failures = 0;
-        while (failures < MOST_FAILURES) {
-            T type;
+        RejectedType last = null;
+        for (int failures = 0; failures < MOST_FAILURES; ) {
             try {
                 if (!offered.hasNext()) {
                     return;
                 }
-                type = offered.next();
-            } catch (ServiceConfigurationError | LinkageError e) {
+                add(offered.next(), types, rejected);
+            } catch (Throwable thrown) {
                 failures++;
-                rejected.add(new RejectedType("service provider", reason(e)));
-                continue;
+                RejectedType failure = new RejectedType(PROVIDER, reason(thrown));
+                // A loader that can't be read at all says so again each time it is asked.
+                if (!failure.equals(last)) {
+                    rejected.add(failure);
+                }
+                last = failure;
             }
-            add(type, types, rejected);
         }
+        rejected.add(new RejectedType(PROVIDER, "not asked any further after " + MOST_FAILURES + " failures"));
     }
 
     private static <T extends SpreaderType> void add(T type, Map<TypeId, T> types, List<RejectedType> rejected) {
@@ -125,14 +132,23 @@ public final class TypeRegistry {
                         provider,
                         "its id, " + id + ", is taken by " + first.getClass().getName()));
             }
-        } catch (Exception | LinkageError | AssertionError | StackOverflowError e) {
-            rejected.add(new RejectedType(provider, reason(e)));
+        } catch (Throwable thrown) {
+            rejected.add(new RejectedType(provider, reason(thrown)));
         }
     }
 
+    /** Why something was left out; memory that runs out is no reason but the application's trouble, and passes on. */
     private static String reason(Throwable thrown) {
-        String cause = thrown.getCause() == null ? "" : " (" + thrown.getCause() + ")";
-        return thrown instanceof InvalidInputException ? thrown.getMessage() : thrown + cause;
+        if (thrown instanceof OutOfMemoryError outOfMemory) {
+            throw outOfMemory;
+        }
+        try {
+            String cause = thrown.getCause() == null ? "" : " (" + thrown.getCause() + ")";
+            return thrown instanceof InvalidInputException ? thrown.getMessage() : thrown + cause;
+        } catch (Throwable unprintable) {
+            // Also what a type throws may be of its own making.
+            return thrown.getClass().getName();
+        }
     }
 
     /**
@@ -189,8 +205,8 @@ public final class TypeRegistry {
     }
 
     /**
-     * The types that were offered and left out: those that threw, have an id that is taken, ask for another SPI level or
-     * describe parameters that can't be.
+     * The types that were offered and left out: those that could not be loaded or made, that threw when asked about
+     * themselves, have an id that is taken, ask for another SPI level or describe parameters that can't be.
      *
      * @return provider and reason, in the order in which they were met
      */

@@ -18,8 +18,9 @@ final class Border {
     /** The id, asked twice. */
     static TypeId id(SpreaderType type) {
         TypeId id = given(type, "id", type.id());
-        if (!id.equals(type.id())) {
-            throw new InvalidInputException("id of type " + id, "the same whenever asked", String.valueOf(type.id()));
+        TypeId again = type.id();
+        if (!id.equals(again)) {
+            throw new InvalidInputException("id of type " + id, "the same whenever asked", String.valueOf(again));
         }
         return id;
     }

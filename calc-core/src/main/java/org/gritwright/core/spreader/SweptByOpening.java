@@ -17,12 +17,16 @@ public final class SweptByOpening implements DoubleUnaryOperator {
     private final Gate gate;
     private final double gearRatio;
     private final GateShape.Adjustable<?> limits;
+    private final double lowestSi;
+    private final double highestSi;
 
     private SweptByOpening(Spreader spreader, GateShape.Adjustable<?> adjustable) {
         this.conveyor = spreader.conveyor();
         this.gate = spreader.gate();
         this.gearRatio = Amounts.si(Dimensionless.class, spreader.feedback().gearRatio());
         this.limits = adjustable;
+        this.lowestSi = OpeningReading.si(adjustable.lowest());
+        this.highestSi = OpeningReading.si(adjustable.highest());
     }
 
     static SweptByOpening of(Spreader spreader) {
@@ -74,9 +78,7 @@ public final class SweptByOpening implements DoubleUnaryOperator {
      */
     @Override
     public double applyAsDouble(double opening) {
-        if (Comparison.isAbove(OpeningReading.si(lowest()), opening)
-                || Comparison.isAbove(opening, OpeningReading.si(highest()))
-                || Double.isNaN(opening)) {
+        if (Comparison.isAbove(lowestSi, opening) || Comparison.isAbove(opening, highestSi) || Double.isNaN(opening)) {
             throw new InvalidInputException(
                     "gate opening",
                     "within " + Amounts.format(lowest()) + " to " + Amounts.format(highest()),

@@ -13,14 +13,17 @@ import static org.gritwright.core.Samples.pulses;
 import static org.gritwright.core.Samples.revolutionsByEye;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import org.gritwright.core.finding.Finding;
 import org.gritwright.core.finding.FindingCode;
 import org.gritwright.core.spi.FillLimits;
+import org.gritwright.core.spreader.Gate;
 import org.gritwright.core.spreader.NoSensor;
 import org.gritwright.core.spreader.ShaftSensor;
 import org.gritwright.core.spreader.Spreader;
+import org.gritwright.core.spreader.TableGate;
 import org.gritwright.units.Amounts;
 import org.gritwright.units.SpreadingUnits;
 import org.gritwright.units.quantity.BulkDensity;
@@ -201,6 +204,58 @@ class FillSlipsTest {
                                 Optional.empty())
                         .slips())
                 .contains("gate opening × 2.54 (10.16 cm)");
+    }
+
+    /** Marks from 0 to 30, each of which opens as much as an inch of the sample's sliding gate. */
+    private static final Spreader BY_MARKS = new Spreader(
+            CHAIN.conveyor(),
+            Gate.of(
+                    TableGate.bySetting(),
+                    Map.of(
+                            "settings", List.of(Amounts.of(0, SpreadingUnits.ONE), Amounts.of(30, SpreadingUnits.ONE)),
+                            "areas",
+                                    List.of(
+                                            Amounts.of(0, SpreadingUnits.SQUARE_INCH),
+                                            Amounts.of(24 * 30, SpreadingUnits.SQUARE_INCH)))),
+            CHAIN.feedback());
+
+    private static List<String> ofSetting(double trueMark, double recordedMark) {
+        double kilograms = 0.85
+                * BY_MARKS.sweptCubicMetresPerRevolution(Optional.of(Amounts.of(trueMark, SpreadingUnits.ONE)))
+                * SALT_DENSITY;
+        return ApparentFill.of(
+                        kilograms,
+                        true,
+                        BY_MARKS,
+                        SALT,
+                        Optional.of(Amounts.of(recordedMark, SpreadingUnits.ONE)),
+                        Optional.empty())
+                .slips();
+    }
+
+    @Test
+    void aSettingMayHaveADigitTooManyOrTooFew() {
+        assertThat(ofSetting(5, 25)).containsExactly("a digit too many in the gate opening (5)");
+        assertThat(ofSetting(12, 2))
+                .containsExactly(
+                        "gate opening × 10 (20)",
+                        "a dropped digit in the gate opening (12 or 20)",
+                        "pulses per revolution ÷ 10 (10 pulse/rev)",
+                        "gear ratio ÷ 10 (0.1)");
+    }
+
+    @Test
+    void aSettingIsInNoUnitThatCouldBeMixedUp() {
+        // As a length, 4 for 10.16 would be inches for centimetres.
+        assertThat(ofSetting(4, 10.16))
+                .containsExactly("pulses per revolution × 2 (200 pulse/rev)", "gear ratio × 2 (2)");
+        assertThat(ofSetting(1, 25.4)).isEmpty();
+    }
+
+    @Test
+    void aSettingThatTheGateCanNotHaveIsNoExplanation() {
+        // 10 × 4 would make it usual, but the marks go to 30 only.
+        assertThat(ofSetting(30, 4)).noneMatch(slip -> slip.contains("× 10"));
     }
 
     @Test

@@ -75,6 +75,51 @@ class ParameterTest {
     }
 
     @Test
+    void aSingleOneIsNoList() {
+        assertThat(PITCH.isList()).isFalse();
+        assertThat(PITCH.fewest()).isEqualTo(1);
+        assertThat(PITCH.most()).isEqualTo(1);
+        assertThat(TEETH.isList()).isFalse();
+    }
+
+    @Test
+    void aListKeepsNameKindAndLimits() {
+        Parameter<Length> list = PITCH.asList(2, 10);
+
+        assertThat(list.isList()).isTrue();
+        assertThat(list.fewest()).isEqualTo(2);
+        assertThat(list.most()).isEqualTo(10);
+        assertThat(list.name()).isEqualTo("pitch");
+        assertThat(list.kind()).isEqualTo(Length.class);
+        assertThat(list.lowest()).isEqualTo(inches(1));
+        assertThat(list.highest()).isEqualTo(inches(6));
+        assertThat(TEETH.asList(1, 2).isWhole()).isTrue();
+        assertRefused("pitch must be within 1 in to 6 in: 7 in", () -> list.check(inches(7)));
+        assertRefused(
+                "teeth must be a whole number, 0 or more: 6.5",
+                () -> TEETH.asList(1, 2).check(Amounts.of(6.5, SpreadingUnits.ONE)));
+    }
+
+    @Test
+    void aListHasNoDefault() {
+        assertThat(PITCH.withDefault(inches(2)).asList(1, 3).standard()).isEmpty();
+        assertRefused(
+                "default of pitch must be left out for a list: 2 in",
+                () -> PITCH.asList(1, 3).withDefault(inches(2)));
+    }
+
+    @Test
+    void refusesListsThatAreNone() {
+        assertRefused(
+                "number of values of pitch must be from 1 or more to 2 or more: 0 to 3", () -> PITCH.asList(0, 3));
+        assertRefused(
+                "number of values of pitch must be from 1 or more to 2 or more: 1 to 1", () -> PITCH.asList(1, 1));
+        assertRefused(
+                "number of values of pitch must be from 1 or more to 2 or more: 4 to 3", () -> PITCH.asList(4, 3));
+        assertThat(PITCH.asList(3, 3).fewest()).isEqualTo(3);
+    }
+
+    @Test
     void refusesABlankName() {
         assertRefused(
                 "parameter name must be a text that is not blank: \"\"",

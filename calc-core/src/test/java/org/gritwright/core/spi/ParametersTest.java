@@ -7,15 +7,22 @@ import static org.gritwright.core.Samples.assertRefused;
 import static org.gritwright.core.Samples.inches;
 import static org.gritwright.core.Samples.pounds;
 
+import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
+import javax.measure.Quantity;
 import javax.measure.quantity.Length;
+import org.gritwright.units.Amounts;
+import org.gritwright.units.SpreadingUnits;
 import org.junit.jupiter.api.Test;
 
 class ParametersTest {
     private static final Parameter<Length> PITCH = Parameter.length("pitch", inches(1), inches(6));
     private static final Parameter<Length> WIDTH =
             Parameter.length("width", inches(1), inches(60)).withDefault(inches(24));
+    private static final Parameter<Length> STEPS =
+            Parameter.length("steps", inches(1), inches(6)).asList(2, 3);
     private static final List<Parameter<?>> DECLARED = List.of(PITCH, WIDTH);
 
     @Test
@@ -84,8 +91,78 @@ class ParametersTest {
 
     @Test
     void canNotBeChanged() {
-        Parameters parameters = Parameters.of(DECLARED, Map.of("pitch", inches(2)));
+        List<Quantity<?>> steps = new ArrayList<>(List.of(inches(1), inches(2)));
+        Parameters parameters = Parameters.of(List.of(STEPS), Map.of("steps", steps));
+        steps.clear();
 
+        assertThat(parameters.list(STEPS)).containsExactly(inches(1), inches(2));
         assertThatThrownBy(() -> parameters.asMap().clear()).isInstanceOf(UnsupportedOperationException.class);
+        assertThatThrownBy(() -> parameters.asMap().get("steps").clear())
+                .isInstanceOf(UnsupportedOperationException.class);
+        assertThatThrownBy(() -> parameters.list(STEPS).clear()).isInstanceOf(UnsupportedOperationException.class);
+    }
+
+    private static Parameters steps(Object given) {
+        return Parameters.of(List.of(STEPS), Map.of("steps", given));
+    }
+
+    @Test
+    void aListIsKeptAsEnteredAndInItsOrder() {
+        Parameters parameters = steps(List.of(inches(3), Amounts.of(50.8, SpreadingUnits.MILLIMETRE), inches(1)));
+
+        assertThat(parameters.list(STEPS))
+                .containsExactly(inches(3), Amounts.of(50.8, SpreadingUnits.MILLIMETRE), inches(1));
+        assertThat(parameters.asMap())
+                .containsOnlyKeys("steps")
+                .containsEntry("steps", List.of(inches(3), Amounts.of(50.8, SpreadingUnits.MILLIMETRE), inches(1)));
+        assertThat(parameters).hasToString("{steps=3 in, 50.8 mm, 1 in}");
+        assertThat(parameters)
+                .isNotEqualTo(steps(List.of(inches(1), Amounts.of(50.8, SpreadingUnits.MILLIMETRE), inches(3))));
+    }
+
+    @Test
+    void aListOfOtherLengthIsRefused() {
+        assertRefused("steps must be a list of 2 to 3: a list of 1", () -> steps(List.of(inches(1))));
+        assertRefused("steps must be a list of 2 to 3: a list of 0", () -> steps(List.of()));
+        assertRefused(
+                "steps must be a list of 2 to 3: a list of 4",
+                () -> steps(List.of(inches(1), inches(1), inches(1), inches(1))));
+        assertRefused("steps must be given: nothing", () -> Parameters.of(List.of(STEPS), Map.of()));
+    }
+
+    @Test
+    void aListIsNoSingleValueAndASingleValueNoList() {
+        assertRefused("steps must be a list of 2 to 3: one value", () -> steps(inches(1)));
+        assertRefused(
+                "pitch must be one value: a list of 1",
+                () -> Parameters.of(List.of(PITCH), Map.of("pitch", List.of(inches(2)))));
+        Parameters parameters = steps(List.of(inches(1), inches(2)));
+        assertRefused("steps must be one value: a list of 2", () -> parameters.get(STEPS));
+        assertRefused("steps must be one value: a list of 2", () -> parameters.si(STEPS));
+        assertThat(Parameters.of(List.of(PITCH), Map.of("pitch", inches(2))).list(PITCH))
+                .containsExactly(inches(2));
+    }
+
+    @Test
+    void eachValueOfAListIsChecked() {
+        assertRefused("steps must be within 1 in to 6 in: 7 in", () -> steps(List.of(inches(1), inches(7))));
+        assertRefused(
+                "steps must be a finite length: \"lb\" is one of mass", () -> steps(List.of(inches(1), pounds(2))));
+    }
+
+    @Test
+    void whatIsNoQuantityIsRefused() {
+        assertRefused("pitch must be length: 2 in", () -> Parameters.of(List.of(PITCH), Map.of("pitch", "2 in")));
+        assertRefused("steps must be length: 2", () -> steps(List.of(inches(1), 2)));
+        assertRefused("steps must be length: null", () -> steps(Arrays.asList(inches(1), null)));
+    }
+
+    @Test
+    void aTypeThatReadsAParameterWithNarrowerLimitsThanItDeclaredIsRefused() {
+        Parameters parameters = Parameters.of(List.of(PITCH), Map.of("pitch", inches(5)));
+
+        assertRefused(
+                "pitch must be within 1 in to 4 in: 5 in",
+                () -> parameters.get(Parameter.length("pitch", inches(1), inches(4))));
     }
 }

@@ -29,6 +29,33 @@ class DragChainTest {
     }
 
     @Test
+    void barsTakeTheirShareOfTheVolume() {
+        Conveyor without = chain(Amounts.of(6, SpreadingUnits.ONE), inches(2.609));
+        Conveyor with = Conveyor.of(
+                new DragChain(),
+                Map.of(
+                        "teeth", Amounts.of(6, SpreadingUnits.ONE),
+                        "chainPitch", inches(2.609),
+                        "barShare", Amounts.of(12.5, SpreadingUnits.PERCENT)));
+
+        assertThat(with.cubicMetresPerRevolution(0.1))
+                .isCloseTo(0.875 * without.cubicMetresPerRevolution(0.1), within(1e-16));
+        assertThat(without.parameters().get(DragChain.BAR_SHARE)).isEqualTo(Amounts.of(0, SpreadingUnits.PERCENT));
+    }
+
+    @Test
+    void barsNeverTakeMoreThanHalf() {
+        assertRefused(
+                "barShare must be within 0 % to 50 %: 51 %",
+                () -> Conveyor.of(
+                        new DragChain(),
+                        Map.of(
+                                "teeth", Amounts.of(6, SpreadingUnits.ONE),
+                                "chainPitch", inches(2.609),
+                                "barShare", Amounts.of(51, SpreadingUnits.PERCENT))));
+    }
+
+    @Test
     void isMeteredByAGateAndHasTheCommonFillLimits() {
         assertThat(new DragChain().meteredByGate()).isTrue();
         assertThat(CHAIN.conveyor().fillLimits()).isSameAs(FillLimits.COMMON);

@@ -7,6 +7,7 @@ import static org.gritwright.core.Samples.assertRefused;
 import static org.gritwright.core.Samples.pulses;
 import static org.gritwright.core.Samples.revolutionsByEye;
 
+import java.util.List;
 import java.util.Optional;
 import javax.measure.Quantity;
 import org.gritwright.units.Amounts;
@@ -67,6 +68,53 @@ class ShaftCountTest {
                 Amounts.of(40, SpreadingUnits.REVOLUTION_PER_MINUTE), Amounts.of(30, SpreadingUnits.SECOND));
 
         assertThat(count.revolutions(NoSensor.onDriveShaft())).isCloseTo(20, within(1e-14));
+    }
+
+    /** 10 rev/min at 2, 30 rev/min at 4. */
+    private static final OpenLoop OPEN_LOOP = new OpenLoop(
+            Amounts.of(1, SpreadingUnits.ONE),
+            List.of(
+                    new OpenLoop.Row(
+                            Amounts.of(2, SpreadingUnits.ONE), Amounts.of(10, SpreadingUnits.REVOLUTION_PER_MINUTE)),
+                    new OpenLoop.Row(
+                            Amounts.of(4, SpreadingUnits.ONE), Amounts.of(30, SpreadingUnits.REVOLUTION_PER_MINUTE))));
+
+    private static ShaftCount atSetting(double setting, double seconds) {
+        return new ShaftCount.SettingTimesTime(
+                Amounts.of(setting, SpreadingUnits.ONE), Amounts.of(seconds, SpreadingUnits.SECOND));
+    }
+
+    @Test
+    void aControlSettingTimesTimeAreRevolutionsByTheTable() {
+        assertThat(atSetting(4, 60).revolutions(OPEN_LOOP)).isCloseTo(30, within(1e-13));
+        assertThat(atSetting(2.5, 60).revolutions(OPEN_LOOP)).isCloseTo(15, within(1e-13));
+        assertThat(atSetting(2.5, 60).isInPulses()).isFalse();
+    }
+
+    @Test
+    void aControlSettingNeedsATable() {
+        String message = "count must be in a form that needs no table of control settings, as the drive has none:"
+                + " control setting 3";
+
+        assertRefused(message, () -> atSetting(3, 60).revolutions(SENSOR));
+        assertRefused(message, () -> atSetting(3, 60).revolutions(NoSensor.onDriveShaft()));
+    }
+
+    @Test
+    void refusesAControlSettingOrTimeThatIsNone() {
+        assertRefused("control setting must be 0 or more: -1", () -> atSetting(-1, 60));
+        assertRefused("running time must be greater than 0: 0 s", () -> atSetting(3, 0));
+        assertRefused(
+                "control setting must be within 2 to 4: 5",
+                () -> atSetting(5, 60).revolutions(OPEN_LOOP));
+    }
+
+    @Test
+    void revolutionsByEyeAndTimedOnesGoWithATableToo() {
+        assertThat(revolutionsByEye(20).revolutions(OPEN_LOOP)).isEqualTo(20);
+        assertRefused(
+                "count must be revolutions or shaft speed × time, as the drive has no pulse sensor: 356 pulse",
+                () -> pulses(356).revolutions(OPEN_LOOP));
     }
 
     @Test

@@ -10,15 +10,20 @@ import static org.gritwright.core.Samples.inches;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.atomic.AtomicInteger;
+import java.util.function.Supplier;
 import org.gritwright.core.spi.ConveyorType;
 import org.gritwright.core.spi.FillLimits;
 import org.gritwright.core.spi.GateShape;
 import org.gritwright.core.spi.GateType;
+import org.gritwright.core.spi.OpenArea;
 import org.gritwright.core.spi.Parameter;
 import org.gritwright.core.spi.Parameters;
 import org.gritwright.core.spi.Spi;
 import org.gritwright.core.spi.SweptVolume;
 import org.gritwright.core.spi.TypeId;
+import org.gritwright.units.Amounts;
+import org.gritwright.units.SpreadingUnits;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -59,7 +64,7 @@ class SpiBorderTest {
     }
 
     /** A gate type that returns whatever it is told to. */
-    private record OddGate(GateShape returned) implements GateType {
+    private record OddGate(Supplier<GateShape> shapes) implements GateType {
         @Override
         public TypeId id() {
             return TypeId.of("example.org/odd", 1);
@@ -77,8 +82,67 @@ class SpiBorderTest {
 
         @Override
         public GateShape shape(Parameters given) {
-            return returned;
+            return shapes.get();
         }
+    }
+
+    /** A type whose version is the number of times that it was asked. */
+    private static final class Restless implements GateType {
+        private int asked;
+
+        @Override
+        public TypeId id() {
+            asked++;
+            return TypeId.of("example.org/restless", asked);
+        }
+
+        @Override
+        public int spiLevel() {
+            return Spi.LEVEL;
+        }
+
+        @Override
+        public List<Parameter<?>> parameters() {
+            return List.of();
+        }
+
+        @Override
+        public GateShape shape(Parameters given) {
+            return GateShape.none();
+        }
+    }
+
+    /** A conveyor type with an id and parameters of any kind, even none. */
+    private record Nameless(TypeId id, List<Parameter<?>> parameters) implements ConveyorType {
+        @Override
+        public int spiLevel() {
+            return Spi.LEVEL;
+        }
+
+        @Override
+        public boolean meteredByGate() {
+            return false;
+        }
+
+        @Override
+        public SweptVolume sweptVolume(Parameters given) {
+            return openArea -> 1;
+        }
+    }
+
+    /** Gives one after the other, and the last again and again. */
+    @SafeVarargs
+    private static <T> Supplier<T> oneAfterTheOther(T... given) {
+        AtomicInteger next = new AtomicInteger();
+        return () -> given[Math.min(next.getAndIncrement(), given.length - 1)];
+    }
+
+    private static Gate gate(GateShape... shapes) {
+        return Gate.of(new OddGate(oneAfterTheOther(shapes)), Map.of());
+    }
+
+    private static GateShape upToAFoot(OpenArea area) {
+        return GateShape.byOpening(inches(0), inches(12), area);
     }
 
     private static Spreader sweeping(double cubicMetresPerRevolution) {
@@ -87,8 +151,7 @@ class SpiBorderTest {
     }
 
     private static Spreader opening(double squareMetres) {
-        GateShape shape = GateShape.byOpening(inches(0), inches(12), openingMetres -> squareMetres);
-        return new Spreader(CHAIN.conveyor(), Gate.of(new OddGate(shape), Map.of()), SENSOR);
+        return new Spreader(CHAIN.conveyor(), gate(upToAFoot(openingMetres -> squareMetres)), SENSOR);
     }
 
     @ParameterizedTest
@@ -125,7 +188,76 @@ class SpiBorderTest {
                         .fillLimits());
         assertRefused(
                 "shape of type example.org/odd, version 1 must be given by the type: null",
-                () -> Gate.of(new OddGate(null), Map.of()));
+                () -> gate((GateShape) null));
+        assertRefused(
+                "id of type null must be given by the type: null",
+                () -> Conveyor.of(new Nameless(null, List.of()), Map.of()));
+        assertRefused(
+                "parameters of type example.org/nameless, version 1 must be given by the type: null",
+                () -> Conveyor.of(new Nameless(TypeId.of("example.org/nameless", 1), null), Map.of()));
+    }
+
+    @Test
+    void aTypeThatChangesItsNameIsCaught() {
+        assertRefused(
+                "id of type example.org/restless, version 1 must be the same whenever asked:"
+                        + " example.org/restless, version 2",
+                () -> Gate.of(new Restless(), Map.of()));
+    }
+
+    /** Each function adds its own call to what it was told. */
+    private static SweptVolume counting() {
+        AtomicInteger calls = new AtomicInteger();
+        return openArea -> calls.incrementAndGet();
+    }
+
+    @Test
+    void aSweptVolumeThatChangesFromCallToCallIsCaught() {
+        SweptVolume volume = counting();
+        Spreader spreader =
+                new Spreader(Conveyor.of(new OddConveyor(volume, FillLimits.COMMON), Map.of()), AUGER.gate(), SENSOR);
+
+        assertRefused(
+                "swept volume of type example.org/odd, version 1 must be the same whenever asked:"
+                        + " 1.0 and 2.0 m³/rev",
+                () -> spreader.sweptCubicMetresPerRevolution(Optional.empty()));
+    }
+
+    @Test
+    void anOpenAreaThatDependsOnWhenItWasMadeIsCaught() {
+        Gate gate = gate(upToAFoot(openingMetres -> openingMetres), upToAFoot(openingMetres -> 2 * openingMetres));
+
+        assertRefused(
+                "open area of type example.org/odd, version 1 must be the same whenever asked: 0.1016 and 0.2032 m²",
+                () -> gate.squareMetres(Optional.of(inches(4))));
+    }
+
+    @Test
+    void aMinusZeroIsAnotherAnswerThanZero() {
+        Gate gate = gate(upToAFoot(openingMetres -> 0.0), upToAFoot(openingMetres -> -0.0));
+
+        assertRefused(
+                "open area of type example.org/odd, version 1 must be the same whenever asked: 0.0 and -0.0 m²",
+                () -> gate.squareMetres(Optional.of(inches(4))));
+    }
+
+    @Test
+    void aGateThatIsOnceAdjustableAndOnceNotIsCaught() {
+        GateShape adjustable = upToAFoot(openingMetres -> openingMetres);
+        GateShape fixed = GateShape.fixed(Amounts.of(0.01, SpreadingUnits.SQUARE_METRE));
+        String message = "shape of type example.org/odd, version 1 must be the same whenever asked:"
+                + " once adjustable, once not";
+
+        assertRefused(message, () -> gate(adjustable, fixed));
+        assertRefused(message, () -> gate(fixed, adjustable));
+        assertRefused(message, () -> gate(GateShape.none(), fixed));
+    }
+
+    @Test
+    void aShapeThatIsGoneWhenAskedAgainIsCaught() {
+        assertRefused(
+                "shape of type example.org/odd, version 1 must be given by the type: null",
+                () -> gate(GateShape.none(), null));
     }
 
     @Test

@@ -27,11 +27,36 @@ class SpreaderTest {
     }
 
     @Test
-    void aMeteredConveyorNeedsAGateToSet() {
+    void aMeteredConveyorNeedsAGate() {
         assertRefused(
                 "gate type must be one with an opening, as a gate meters conveyor type drag-chain, version 1:"
                         + " no-gate, version 1",
                 () -> new Spreader(CHAIN.conveyor(), Gate.of(new NoGate(), Map.of()), SENSOR));
+    }
+
+    @Test
+    void aGateThatCanNotBeSetMetersAsWell() {
+        Spreader fixed = new Spreader(
+                CHAIN.conveyor(), Gate.of(new FixedGate(), Map.of("width", inches(24), "height", inches(4))), SENSOR);
+
+        assertThat(fixed.sweptCubicMetresPerRevolution(Optional.empty()))
+                .isCloseTo(CHAIN.sweptCubicMetresPerRevolution(Optional.of(inches(4))), within(1e-17));
+        assertRefused(
+                "gate opening must be left out for gate type fixed-opening, version 1: 4 in",
+                () -> fixed.sweptCubicMetresPerRevolution(Optional.of(inches(4))));
+    }
+
+    @Test
+    void tellsTheOpenAreaWhateverTheGate() {
+        assertThat(CHAIN.openArea(Optional.of(inches(4))).getUnit()).isEqualTo(SpreadingUnits.SQUARE_METRE);
+        assertThat(CHAIN.openArea(Optional.of(inches(4))).getValue().doubleValue())
+                .isCloseTo(0.6096 * 0.1016, within(1e-16));
+        assertThat(CHAIN.openArea(Optional.of(inches(0))).getValue().doubleValue())
+                .isZero();
+        assertThat(AUGER.openArea(Optional.empty()).getValue().doubleValue()).isZero();
+        assertRefused(
+                "gate opening must be given for gate type sliding-gate, version 1: nothing",
+                () -> CHAIN.openArea(Optional.empty()));
     }
 
     @Test

@@ -2,20 +2,29 @@ package org.gritwright.core.verification;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
+import static org.gritwright.core.Samples.CHAIN;
+import static org.gritwright.core.Samples.SALT;
 import static org.gritwright.core.Samples.augerInForce;
 import static org.gritwright.core.Samples.caught;
 import static org.gritwright.core.Samples.codes;
+import static org.gritwright.core.Samples.inches;
 import static org.gritwright.core.Samples.only;
 import static org.gritwright.core.Samples.pounds;
 import static org.gritwright.core.Samples.pulses;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import javax.measure.Quantity;
 import org.assertj.core.data.Offset;
+import org.gritwright.core.calibration.CalibrationFactor;
+import org.gritwright.core.calibration.CalibrationInForce;
+import org.gritwright.core.calibration.Material;
 import org.gritwright.core.finding.Finding;
 import org.gritwright.core.finding.FindingCode;
 import org.gritwright.core.finding.Severity;
+import org.gritwright.units.Amounts;
+import org.gritwright.units.SpreadingUnits;
 import org.junit.jupiter.api.Test;
 
 class VerificationFindingsTest {
@@ -34,6 +43,35 @@ class VerificationFindingsTest {
     @Test
     void aGoodCatchHasNone() {
         assertThat(findings(Runs.counted(5000, 298))).isEmpty();
+    }
+
+    /** At a gate opening of 2 in, 30 lb/rev in force, a quarter of a mile at so many pounds a mile and 30 mi/h. */
+    private static List<Finding> findingsOfTheChain(Material material, double poundsPerMile) {
+        TestRun run = TestRun.lasting(
+                Amounts.of(poundsPerMile, SpreadingUnits.POUND_PER_MILE),
+                Amounts.of(30, SpreadingUnits.MILE_PER_HOUR),
+                Amounts.of(30, SpreadingUnits.SECOND));
+        CalibrationInForce inForce = new CalibrationInForce(
+                CHAIN,
+                material,
+                Optional.of(inches(2)),
+                CalibrationFactor.of(Amounts.of(30, SpreadingUnits.POUND_PER_REVOLUTION)),
+                Optional.empty());
+        return findings(VerificationCatch.of(inForce, run, caught(poundsPerMile / 4))
+                .counted(pulses(Math.rint(poundsPerMile / 4 / 30 * 100))));
+    }
+
+    @Test
+    void moreThanDryGrainsRunThroughTheGateIsAFinding() {
+        // 24 in × 2 in let 80.1 lb/s of 3 mm grains through: 9 610 lb/mi at 30 mi/h.
+        Material dry = SALT.withGrains(Amounts.of(3, SpreadingUnits.MILLIMETRE));
+        Finding finding = only(FindingCode.STARVED_GATE, findingsOfTheChain(dry, 12_000));
+
+        assertThat(finding.severity()).isEqualTo(Severity.WARNING);
+        assertThat(Amounts.format(finding.numbers().get("flow"))).isEqualTo("6000 lb/min");
+        assertThat(finding.numbers().get("limit").getUnit()).isEqualTo(SpreadingUnits.POUND_PER_MINUTE);
+        assertThat(codes(findingsOfTheChain(dry, 300))).doesNotContain(FindingCode.STARVED_GATE);
+        assertThat(codes(findingsOfTheChain(SALT, 12_000))).doesNotContain(FindingCode.STARVED_GATE);
     }
 
     @Test

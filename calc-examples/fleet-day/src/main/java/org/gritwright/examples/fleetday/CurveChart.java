@@ -2,10 +2,18 @@ package org.gritwright.examples.fleetday;
 
 import java.awt.BasicStroke;
 import java.awt.Color;
-import java.util.ArrayList;
+import java.awt.Graphics2D;
+import java.awt.Stroke;
+import java.awt.geom.Ellipse2D;
+import java.awt.geom.Path2D;
+import java.awt.image.BufferedImage;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.ToDoubleFunction;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import javax.measure.Quantity;
 import javax.measure.Unit;
 import org.gritwright.core.calibration.CalibrationCatch;
@@ -20,15 +28,18 @@ import org.knowm.xchart.XYChartBuilder;
 import org.knowm.xchart.XYSeries;
 import org.knowm.xchart.style.markers.SeriesMarkers;
 
-/** A discharge curve over the gate opening, with its interval as a band and the catches on it. */
+/**
+ * A discharge curve over the gate opening, with its interval as a band and the catches on it.
+ *
+ * <p>Axes are the chart library's; what stands in them is drawn here. The library draws a curve as many short lines, in
+ * which no dash is seen.
+ */
 final class CurveChart {
     private static final int WIDTH = 440;
-    private static final int HEIGHT = 280;
-    private static final int DEVIATIONS_HEIGHT = 170;
-    private static final int SAMPLES = 120;
-
-    /** Room for the y axis, the same in both parts, so that they stand above each other. */
-    private static final int LEFT = 78;
+    private static final int HEIGHT = 260;
+    private static final int DEVIATIONS_HEIGHT = 190;
+    private static final int SAMPLES = 60;
+    private static final double MARK_RADIUS = 4.5;
 
     /** The deviations' scale ends no nearer than this, in per cent, so that tiny ones look tiny. */
     private static final double LEAST_EDGE = 1;
@@ -37,129 +48,139 @@ final class CurveChart {
     private static final double BEYOND = 1.2;
 
     private final DischargeCurve curve;
-    private final Quantity<?> like;
+    private final Unit<?> openingUnit;
     private final Unit<DischargePerRevolution> unit;
-    private final List<DischargePrediction> samples = new ArrayList<>();
+    private final List<DischargePrediction> samples;
+    private final List<DischargePrediction> inside;
 
     CurveChart(DischargeCurve curve) {
+        Quantity<?> like = curve.openings().get(0);
         this.curve = curve;
-        this.like = curve.openings().get(0);
+        this.openingUnit = like.getUnit();
         this.unit = curve.predict(like).dischargePerRevolution().value().getUnit();
-        double farthest =
-                BEYOND * OpeningReading.si(curve.openings().get(curve.openings().size() - 1));
-        double end = Math.min(
-                farthest, OpeningReading.si(curve.spreader().sweptByOpening().highest()));
-        for (int i = 0; i <= SAMPLES; i++) {
-            CurveSheet.predict(curve, OpeningReading.ofSi(end * i / SAMPLES, like))
-                    .ifPresent(samples::add);
-        }
+        this.samples = samples(curve);
+        this.inside =
+                samples.stream().filter(sample -> sample.findings().isEmpty()).toList();
     }
 
-    /** The chart as an SVG element: the curve, and below it the deviations from it, which are too small to see in it. */
-    String svg() {
-        XYChart above = curve();
-        XYChart below = deviations();
+    /** From the gate's lowest opening to a little beyond the largest caught one, the caught ones among them. */
+    private static List<DischargePrediction> samples(DischargeCurve curve) {
+        List<Quantity<?>> caught = curve.openings();
+        Quantity<?> last = caught.get(caught.size() - 1);
+        double end = Math.min(
+                BEYOND * OpeningReading.si(last),
+                OpeningReading.si(curve.spreader().sweptByOpening().highest()));
+        Stream<Quantity<?>> even =
+                IntStream.rangeClosed(0, SAMPLES).mapToObj(i -> OpeningReading.ofSi(end * i / SAMPLES, last));
+        return Stream.concat(caught.stream(), even)
+                .sorted(Comparator.comparingDouble(OpeningReading::si))
+                .map(opening -> CurveSheet.predict(curve, opening))
+                .flatMap(Optional::stream)
+                .toList();
+    }
+
+    /**
+     * The chart as an SVG element: the curve, and below it the deviations from it, which are too small to see in it.
+     *
+     * @param name a name that no other picture of the page has
+     */
+    String svg(String name) {
+        String yTitle = "mass per revolution" + inUnit(unit);
+        String xTitle = "gate opening" + inUnit(openingUnit);
+        double[] upper = values(samples, sample -> value(sample) + halfWidth(sample));
+        XYChart above = axes(HEIGHT, yTitle, 0, 1.05 * Math.max(largest(upper), largest(caught())));
+        double edge = 1.2 * Math.max(LEAST_EDGE, Math.max(largest(widths()), largest(absolute(deviations()))));
+        XYChart below = axes(DEVIATIONS_HEIGHT, "off the curve, %", -edge, edge);
+        // The lower part's axis serves both.
+        above.getStyler().setXAxisTitleVisible(false);
+        below.setXAxisTitle(xTitle);
         return SvgPainting.of(
+                name,
                 WIDTH,
                 HEIGHT + DEVIATIONS_HEIGHT,
                 graphics -> {
-                    above.paint(graphics, WIDTH, HEIGHT);
-                    graphics.translate(0, HEIGHT);
-                    below.paint(graphics, WIDTH, DEVIATIONS_HEIGHT);
-                    graphics.translate(0, -HEIGHT);
+                    double left = Math.max(plotStart(above), plotStart(below));
+                    curve(new Plot(graphics, above, left - plotStart(above), 0), upper);
+                    deviations(new Plot(graphics, below, left - plotStart(below), HEIGHT));
                 },
-                "Mass per revolution of " + curve.material().name() + " over the gate opening, with "
-                        + curve.catches().size() + " catches"
-                        + " and their deviations from the curve; the table gives the numbers.");
+                "Two charts of " + curve.material().name() + ": " + yTitle + ", over " + xTitle + ", with "
+                        + curve.catches().size() + " catches; and how far each of them is off the curve, %."
+                        + " The table gives the numbers.");
     }
 
-    private XYChart curve() {
-        XYChart chart = chart(HEIGHT, "mass per revolution" + inUnit(unit));
-        double[] upper = values(samples, sample -> value(sample) + halfWidth(sample));
-        chart.getStyler().setYAxisMin(0.0).setYAxisMax(1.05 * Math.max(largest(upper), largest(caught())));
-        ChartInk.area(chart, "upper", openings(samples), upper, ChartInk.GUIDE);
-        ChartInk.area(
-                chart,
-                "lower",
-                openings(samples),
-                values(samples, sample -> Math.max(0, value(sample) - halfWidth(sample))),
-                Color.WHITE);
-        ChartInk.line(
-                chart,
-                "geometry",
-                openings(samples),
-                values(samples, CurveChart::value),
-                ChartInk.FAINT,
-                ChartInk.DASHED);
-        List<DischargePrediction> inside =
-                samples.stream().filter(sample -> sample.findings().isEmpty()).toList();
-        if (inside.size() > 1) {
-            ChartInk.line(
-                    chart,
-                    "curve",
-                    openings(inside),
-                    values(inside, CurveChart::value),
-                    ChartInk.INK,
-                    new BasicStroke(1.6f));
-        }
-        marks(chart, caught());
-        return chart;
-    }
-
-    private XYChart deviations() {
-        XYChart chart = chart(DEVIATIONS_HEIGHT, "off the curve, %");
-        double[] deviations = new double[curve.catches().size()];
-        double[] caught = caught();
-        for (int i = 0; i < deviations.length; i++) {
-            Quantity<?> opening = curve.catches().get(i).opening().orElseThrow();
-            deviations[i] = 100 * (caught[i] / value(curve.predict(opening)) - 1);
-        }
-        List<DischargePrediction> inside =
-                samples.stream().filter(sample -> sample.findings().isEmpty()).toList();
-        double[] widths = values(inside, sample -> 100 * halfWidth(sample) / value(sample));
-        double edge = 1.2 * Math.max(LEAST_EDGE, Math.max(largest(widths), largest(absolute(deviations))));
-        chart.getStyler().setYAxisMin(-edge).setYAxisMax(edge);
-        if (inside.size() > 1) {
-            ChartInk.area(chart, "band above", openings(inside), widths, ChartInk.GUIDE);
-            ChartInk.area(
-                    chart,
-                    "band below",
-                    openings(inside),
-                    Arrays.stream(widths).map(width -> -width).toArray(),
-                    ChartInk.GUIDE);
-        }
-        double end = openings(samples)[samples.size() - 1];
-        ChartInk.line(chart, "zero", new double[] {0, end}, new double[] {0, 0}, ChartInk.INK, new BasicStroke(1));
-        marks(chart, deviations);
-        return chart;
-    }
-
-    private XYChart chart(int height, String yTitle) {
+    private XYChart axes(int height, String yTitle, double yMin, double yMax) {
         XYChart chart = new XYChartBuilder()
                 .width(WIDTH)
                 .height(height)
-                .xAxisTitle("gate opening" + inUnit(like.getUnit()))
                 .yAxisTitle(yTitle)
                 .build();
         ChartInk.style(chart);
-        chart.getStyler().setYAxisLeftWidthHint(LEFT);
+        double end = CurveSheet.number(samples.get(samples.size() - 1).opening());
         chart.getStyler()
                 .setXAxisMin(0.0)
-                .setXAxisMax(openings(samples)[samples.size() - 1])
+                .setXAxisMax(end)
+                .setYAxisMin(yMin)
+                .setYAxisMax(yMax)
                 .setYAxisTickMarkSpacingHint(32)
                 .setxAxisTickLabelsFormattingFunction(ChartInk::tick)
                 .setyAxisTickLabelsFormattingFunction(ChartInk::tick);
+        // There are no axes without a series; of equally spaced points each would be a tick.
+        double range = yMax - yMin;
+        XYSeries unseen = chart.addSeries(
+                "unseen", new double[] {0, 0.1 * end, end}, new double[] {yMin, yMin + 0.1 * range, yMax});
+        unseen.setXYSeriesRenderStyle(XYSeries.XYSeriesRenderStyle.Scatter);
+        unseen.setMarker(SeriesMarkers.NONE);
         return chart;
     }
 
-    private void marks(XYChart chart, double[] heights) {
-        double[] openings = curve.catches().stream()
+    /** Where a chart's plot begins, right of its numbers, which is known only when it has been painted. */
+    private static double plotStart(XYChart chart) {
+        Graphics2D sketch = new BufferedImage(1, 1, BufferedImage.TYPE_INT_RGB).createGraphics();
+        chart.paint(sketch, WIDTH, chart.getHeight());
+        sketch.dispose();
+        return chart.getScreenXFromChart(0);
+    }
+
+    private void curve(Plot plot, double[] upper) {
+        if (CurveSheet.hasInterval(curve)) {
+            double[] lower = values(samples, sample -> Math.max(0, value(sample) - halfWidth(sample)));
+            plot.band(openings(samples), lower, upper);
+        }
+        plot.line(openings(samples), values(samples, CurveChart::value), ChartInk.FAINT, ChartInk.DASHED);
+        plot.line(openings(inside), values(inside, CurveChart::value), ChartInk.INK, new BasicStroke(1.6f));
+        plot.marks(caughtAt(), caught());
+    }
+
+    private void deviations(Plot plot) {
+        if (CurveSheet.hasInterval(curve)) {
+            double[] widths = widths();
+            plot.band(
+                    openings(inside), Arrays.stream(widths).map(width -> -width).toArray(), widths);
+        }
+        plot.line(openings(inside), new double[inside.size()], ChartInk.INK, new BasicStroke(1.6f));
+        plot.marks(caughtAt(), deviations());
+    }
+
+    /** The band's half-widths inside the caught openings, in per cent. */
+    private double[] widths() {
+        return values(inside, sample -> 100 * halfWidth(sample) / value(sample));
+    }
+
+    private double[] deviations() {
+        double[] caught = caught();
+        return IntStream.range(0, caught.length)
+                .mapToDouble(i -> 100 * (caught[i] / value(curve.predict(opening(i))) - 1))
+                .toArray();
+    }
+
+    private Quantity<?> opening(int index) {
+        return curve.catches().get(index).opening().orElseThrow();
+    }
+
+    private double[] caughtAt() {
+        return curve.catches().stream()
                 .mapToDouble(one -> CurveSheet.opening(curve, one))
                 .toArray();
-        XYSeries series = chart.addSeries("catches", openings, heights);
-        series.setXYSeriesRenderStyle(XYSeries.XYSeriesRenderStyle.Scatter);
-        series.setMarker(SeriesMarkers.CIRCLE);
-        series.setMarkerColor(ChartInk.INK);
     }
 
     private double[] caught() {
@@ -208,5 +229,65 @@ final class CurveChart {
         @SuppressWarnings("unchecked") // whatever kind it is, only its symbol is asked for
         Unit<Q> typed = (Unit<Q>) unit;
         return UnitSymbol.of(typed).symbol();
+    }
+
+    /** A part of the picture: painted axes, in which things are drawn at places of the chart. */
+    private static final class Plot {
+        private final Graphics2D graphics;
+        private final XYChart chart;
+        private final double left;
+        private final double top;
+
+        Plot(Graphics2D graphics, XYChart chart, double left, double top) {
+            this.graphics = graphics;
+            this.chart = chart;
+            this.left = left;
+            this.top = top;
+            Graphics2D shifted = (Graphics2D) graphics.create();
+            shifted.translate(left, top);
+            chart.paint(shifted, (int) Math.round(WIDTH - left), chart.getHeight());
+            shifted.dispose();
+        }
+
+        void band(double[] x, double[] low, double[] high) {
+            Path2D outline = path(x, high);
+            for (int i = x.length - 1; i >= 0; i--) {
+                outline.lineTo(screenX(x[i]), screenY(low[i]));
+            }
+            outline.closePath();
+            graphics.setColor(ChartInk.GUIDE);
+            graphics.fill(outline);
+        }
+
+        void line(double[] x, double[] y, Color color, Stroke stroke) {
+            graphics.setColor(color);
+            graphics.setStroke(stroke);
+            graphics.draw(path(x, y));
+        }
+
+        void marks(double[] x, double[] y) {
+            graphics.setColor(ChartInk.INK);
+            for (int i = 0; i < x.length; i++) {
+                graphics.fill(new Ellipse2D.Double(
+                        screenX(x[i]) - MARK_RADIUS, screenY(y[i]) - MARK_RADIUS, 2 * MARK_RADIUS, 2 * MARK_RADIUS));
+            }
+        }
+
+        private Path2D path(double[] x, double[] y) {
+            Path2D path = new Path2D.Double();
+            path.moveTo(screenX(x[0]), screenY(y[0]));
+            for (int i = 1; i < x.length; i++) {
+                path.lineTo(screenX(x[i]), screenY(y[i]));
+            }
+            return path;
+        }
+
+        private double screenX(double x) {
+            return left + chart.getScreenXFromChart(x);
+        }
+
+        private double screenY(double y) {
+            return top + chart.getScreenYFromChart(y);
+        }
     }
 }

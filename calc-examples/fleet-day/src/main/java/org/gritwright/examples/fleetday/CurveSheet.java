@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.function.Consumer;
 import javax.measure.Quantity;
 import org.gritwright.core.calibration.CalibrationCatch;
+import org.gritwright.core.calibration.CurveModel;
 import org.gritwright.core.calibration.DischargeCurve;
 import org.gritwright.core.calibration.DischargePrediction;
 import org.gritwright.core.measurement.Measured;
@@ -31,20 +32,35 @@ record CurveSheet(SheetTable table, String chart, String legend) {
     private static final int FEWEST_STEPS = 4;
     private static final List<Integer> STEPS = List.of(5, 2, 1);
 
-    static CurveSheet of(DischargeCurve curve, Consumer<String> progress) {
-        boolean band = curve.predict(curve.openings().get(0))
+    /** 2.4 − 2 is a little less than 0.4 in doubles. */
+    private static final double ROUNDED_UP = 1 + 1e-9;
+
+    /**
+     * Makes the sheet.
+     *
+     * @param name a name that no other curve of the page has
+     * @param progress told if the picture has to be left out
+     */
+    static CurveSheet of(String name, DischargeCurve curve, Consumer<String> progress) {
+        return new CurveSheet(
+                table(curve),
+                SvgPainting.orNothing(() -> new CurveChart(curve).svg(name), progress),
+                "● catches. Above, the curve, " + curve.model().words()
+                        + ", dashed where it is geometry alone; below, how far each catch is from it. "
+                        + (hasInterval(curve)
+                                ? "Grey band: the 95 % interval of the curve; single catches scatter more."
+                                : "Too few catches for an interval.")
+                        + (curve.model() == CurveModel.TABLE
+                                ? ""
+                                : " g is the volume that the geometry sweeps at the gate opening h."));
+    }
+
+    /** Whether the catches allow an uncertainty; for all openings they do or don't. */
+    static boolean hasInterval(DischargeCurve curve) {
+        return curve.predict(curve.openings().get(0))
                 .dischargePerRevolution()
                 .standardUncertainty()
                 .isPresent();
-        return new CurveSheet(
-                table(curve),
-                SvgPainting.orNothing(() -> new CurveChart(curve).svg(), progress),
-                "● catches. Above, the curve " + curve.model().words()
-                        + ", dashed where it is geometry alone; below, how far"
-                        + " each catch is from it."
-                        + (band
-                                ? " Grey band: the 95 % interval of the curve; single catches scatter more."
-                                : " Too few catches for an interval."));
     }
 
     private static SheetTable table(DischargeCurve curve) {
@@ -56,7 +72,7 @@ record CurveSheet(SheetTable table, String chart, String legend) {
                 "Mass per revolution by gate opening, " + curve.material().name(),
                 List.of("by the curve", "within, 95 %"),
                 rows,
-                notes(curve));
+                List.of(note(curve)));
     }
 
     private static Row row(DischargePrediction prediction) {
@@ -72,13 +88,15 @@ record CurveSheet(SheetTable table, String chart, String legend) {
                         prediction.findings().isEmpty() ? "" : "geometry alone"));
     }
 
-    private static List<String> notes(DischargeCurve curve) {
-        List<String> notes = new ArrayList<>();
-        notes.add(curve.effectiveBulkDensity()
-                        .map(k -> "Effective bulk density " + Figures.text(k.value(), 3) + ". ")
+    private static String note(DischargeCurve curve) {
+        if (curve.model() == CurveModel.TABLE) {
+            return "The table follows whatever was caught, so there is no shape to test.";
+        }
+        return curve.effectiveBulkDensity()
+                        .map(k -> "Effective bulk density k = " + Figures.text(k.value(), 3) + ". ")
                         .orElse("")
                 + curve.deadOpening()
-                        .map(dead -> "Dead opening " + Figures.text(dead.value(), 3)
+                        .map(dead -> "Dead opening h0 = " + Figures.text(dead.value(), 3)
                                 + dead.standardUncertainty()
                                         .map(u -> ", standard uncertainty " + Figures.text(u, 2))
                                         .orElse("")
@@ -87,8 +105,7 @@ record CurveSheet(SheetTable table, String chart, String legend) {
                 + curve.test()
                         .map(test -> "Lack-of-fit test: a misfit like this has a chance of "
                                 + Figures.chance(test.chance()) + ".")
-                        .orElse("The curve's shape could not be tested."));
-        return notes;
+                        .orElse("The curve's shape could not be tested.");
     }
 
     /** Nothing where by the curve nothing is discharged, or the gate can't be set there. */
@@ -106,12 +123,15 @@ record CurveSheet(SheetTable table, String chart, String legend) {
         double lowest = number(caught.get(0));
         double highest = number(caught.get(caught.size() - 1));
         BigDecimal step = step(highest - lowest);
-        int first =
-                BigDecimal.valueOf(lowest).divide(step, 0, RoundingMode.CEILING).intValueExact();
-        int last =
-                BigDecimal.valueOf(highest).divide(step, 0, RoundingMode.FLOOR).intValueExact();
+        if (caught.stream().allMatch(CurveSheet::isWholeMark)) {
+            step = step.max(BigDecimal.ONE);
+        }
+        long first =
+                BigDecimal.valueOf(lowest).divide(step, 0, RoundingMode.CEILING).longValueExact();
+        long last =
+                BigDecimal.valueOf(highest).divide(step, 0, RoundingMode.FLOOR).longValueExact();
         List<Quantity<?>> openings = new ArrayList<>();
-        for (int i = Math.max(1, first - 1); i <= last + 1; i++) {
+        for (long i = Math.max(1, first - 1); i <= last + 1; i++) {
             openings.add(Amounts.of(
                     step.multiply(BigDecimal.valueOf(i)).doubleValue(),
                     caught.get(0).getUnit()));
@@ -119,12 +139,18 @@ record CurveSheet(SheetTable table, String chart, String legend) {
         return openings;
     }
 
+    /** Nobody sets a gate between its painted marks. */
+    private static boolean isWholeMark(Quantity<?> opening) {
+        return !OpeningReading.isLength(opening) && number(opening) == Math.rint(number(opening));
+    }
+
     /** The largest of 5, 2 and 1 times a power of ten that goes into a range four times or more. */
     private static BigDecimal step(double range) {
-        int power = (int) Math.floor(Math.log10(range / FEWEST_STEPS));
+        double largest = range / FEWEST_STEPS * ROUNDED_UP;
+        int power = (int) Math.floor(Math.log10(largest));
         return STEPS.stream()
                 .map(digit -> BigDecimal.valueOf(digit).scaleByPowerOfTen(power))
-                .filter(step -> step.doubleValue() * FEWEST_STEPS <= range * (1 + 1e-9))
+                .filter(step -> step.doubleValue() <= largest)
                 .findFirst()
                 .orElseThrow();
     }

@@ -87,6 +87,7 @@ final class ErrorChart {
         marks(chart, "earlier within", SeriesMarkers.CROSS, edge, false, Verdict.WITHIN_TOLERANCE);
         marks(chart, "earlier outside", SeriesMarkers.CROSS, edge, false, Verdict.OUTSIDE_TOLERANCE);
         return SvgPainting.of(
+                "errors",
                 labels + WIDTH,
                 chart.getHeight(),
                 graphics -> {

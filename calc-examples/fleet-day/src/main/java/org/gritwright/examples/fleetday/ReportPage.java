@@ -8,10 +8,12 @@ import java.io.StringWriter;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Set;
 import java.util.function.Consumer;
 import java.util.function.Function;
 import org.gritwright.core.fleet.FleetDay;
@@ -29,7 +31,7 @@ final class ReportPage {
      * Makes the page.
      *
      * @param result the day's result
-     * @param progress told if the chart has to be left out
+     * @param progress told, once, if charts have to be left out
      */
     static String html(FleetResult result, Consumer<String> progress) throws IOException {
         MemoryLoader templates = new MemoryLoader();
@@ -43,7 +45,12 @@ final class ReportPage {
                 .defaultLocale(Locale.ROOT)
                 .build();
         StringWriter page = new StringWriter();
-        engine.getTemplate("report.peb").evaluate(page, model(result, progress));
+        Set<String> told = new HashSet<>();
+        engine.getTemplate("report.peb").evaluate(page, model(result, message -> {
+            if (told.add(message)) {
+                progress.accept(message);
+            }
+        }));
         return page.toString();
     }
 

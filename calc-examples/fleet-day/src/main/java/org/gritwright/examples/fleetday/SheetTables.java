@@ -35,6 +35,8 @@ import org.gritwright.units.SpreadingUnits;
 final class SheetTables {
     private static final DateTimeFormatter TIME = DateTimeFormatter.ofPattern("HH:mm", Locale.ROOT);
 
+    private static final char NO_BREAK_SPACE = '\u00a0';
+
     private final TruckResult result;
     private final TruckAssessment truck;
 
@@ -154,10 +156,12 @@ final class SheetTables {
             return new Cell(
                     Amounts.format(byEye.revolutions()), "by eye, u " + Amounts.format(byEye.standardUncertainty()));
         }
-        if (count instanceof ShaftCount.SettingTimesTime setting) {
-            return new Cell(revolutions, "control setting " + Amounts.format(setting.setting()) + " × time");
+        if (count instanceof ShaftCount.SettingTimesTime timed) {
+            return new Cell(
+                    revolutions, "setting " + Amounts.format(timed.setting()) + " × " + Amounts.format(timed.time()));
         }
-        return new Cell(revolutions, "shaft speed × time");
+        ShaftCount.SpeedTimesTime timed = (ShaftCount.SpeedTimesTime) count;
+        return new Cell(revolutions, Amounts.format(timed.speed()) + " × " + Amounts.format(timed.time()));
     }
 
     private SheetTable verifications() {
@@ -277,8 +281,11 @@ final class SheetTables {
         return place(inForce.material().name(), inForce.opening());
     }
 
+    /** No line ends between an opening's number and its unit. */
     private static String place(String material, Optional<Quantity<?>> opening) {
-        return material + opening.map(o -> ", gate opening " + Figures.both(o)).orElse("");
+        return material
+                + opening.map(o -> ", gate opening " + Figures.both(o).replace(' ', NO_BREAK_SPACE))
+                        .orElse("");
     }
 
     private static String time(OffsetDateTime at) {

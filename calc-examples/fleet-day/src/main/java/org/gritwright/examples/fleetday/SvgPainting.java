@@ -7,10 +7,13 @@ import java.util.function.Consumer;
 import java.util.function.Supplier;
 import javax.xml.parsers.DocumentBuilderFactory;
 import javax.xml.parsers.ParserConfigurationException;
+import org.apache.batik.svggen.SVGGeneratorContext;
 import org.apache.batik.svggen.SVGGraphics2D;
 import org.apache.batik.svggen.SVGGraphics2DIOException;
+import org.apache.batik.svggen.SVGIDGenerator;
 import org.w3c.dom.Document;
 import org.w3c.dom.Element;
+import org.w3c.dom.NodeList;
 
 /** Paints a picture as an SVG element to be set into a page. */
 final class SvgPainting {
@@ -21,14 +24,16 @@ final class SvgPainting {
     /**
      * The picture, scaled by its box on the page.
      *
+     * @param name a name that no other picture of the page has
      * @param painter paints it
      * @param description what a person who can't see it is told
      */
-    static String of(int width, int height, Consumer<Graphics2D> painter, String description) {
-        SVGGraphics2D graphics = new SVGGraphics2D(emptyDocument());
+    static String of(String name, int width, int height, Consumer<Graphics2D> painter, String description) {
+        SVGGraphics2D graphics = new SVGGraphics2D(context(name), false);
         graphics.setSVGCanvasSize(new Dimension(width, height));
         painter.accept(graphics);
         Element root = graphics.getRoot();
+        withoutSharedIds(root);
         root.setAttributeNS(null, "viewBox", "0 0 " + width + " " + height);
         root.removeAttributeNS(null, "width");
         root.removeAttributeNS(null, "height");
@@ -53,6 +58,29 @@ final class SvgPainting {
             progress.accept(
                     "The report goes without a chart, which this machine can't draw: " + Failure.words(failure));
             return "";
+        }
+    }
+
+    /** All pictures of a page share one space of ids: what one clips by must not be found in another. */
+    private static SVGGeneratorContext context(String name) {
+        SVGGeneratorContext context = SVGGeneratorContext.createDefault(emptyDocument());
+        context.setIDGenerator(new SVGIDGenerator() {
+            @Override
+            public String generateID(String prefix) {
+                return name + "-" + super.generateID(prefix);
+            }
+        });
+        return context;
+    }
+
+    /** One id is the same in every picture, and nothing refers to it. */
+    private static void withoutSharedIds(Element root) {
+        NodeList definitions = root.getElementsByTagNameNS(SVG, "defs");
+        for (int i = 0; i < definitions.getLength(); i++) {
+            Element one = (Element) definitions.item(i);
+            if (one.getAttributeNS(null, "id").equals("genericDefs")) {
+                one.removeAttributeNS(null, "id");
+            }
         }
     }
 

@@ -5,8 +5,10 @@ import java.util.List;
 import java.util.Locale;
 import java.util.function.Consumer;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import javax.measure.Quantity;
+import org.gritwright.core.calibration.DischargeCurve;
 import org.gritwright.core.finding.Finding;
 import org.gritwright.core.fleet.TruckDay;
 import org.gritwright.core.fleet.TypedEntry;
@@ -44,6 +46,8 @@ record TruckSheet(
         List<FindingLine> findings,
         String recordFile) {
 
+    private static final int LONGEST_LIST = 12;
+
     /**
      * A finding.
      *
@@ -63,8 +67,9 @@ record TruckSheet(
 
     static TruckSheet of(TruckResult truck, int number, Consumer<String> progress) {
         SheetTables tables = new SheetTables(truck);
+        String anchor = "truck-" + number;
         return new TruckSheet(
-                "truck-" + number,
+                anchor,
                 truck.id(),
                 truck.needsAttention(),
                 truck.verdict(),
@@ -74,18 +79,22 @@ record TruckSheet(
                 notes(truck.assessment().truck()),
                 tables.settings(),
                 tables.catches(),
-                truck.assessment().curves().stream()
-                        .map(curve -> CurveSheet.of(curve, progress))
-                        .toList(),
+                curves(truck, anchor, progress),
                 truck.assessment().findings().stream().map(FindingLine::of).toList(),
                 OutputFolder.RECORDS + "/" + truck.recordFile());
     }
 
+    private static List<CurveSheet> curves(TruckResult truck, String anchor, Consumer<String> progress) {
+        List<DischargeCurve> curves = truck.assessment().curves();
+        return IntStream.range(0, curves.size())
+                .mapToObj(i -> CurveSheet.of(anchor + "-curve-" + (i + 1), curves.get(i), progress))
+                .toList();
+    }
+
     private static String equipment(TruckDay truck) {
         return words(truck.conveyor()) + "; " + words(truck.gate()) + "; "
-                + truck.pulsesPerRevolution()
-                        .map(pulses -> Amounts.format(pulses) + ", gear ratio " + Amounts.format(truck.gearRatio()))
-                        .orElse("no shaft sensor")
+                + truck.pulsesPerRevolution().map(Amounts::format).orElse("no shaft sensor")
+                + ", gear ratio " + Amounts.format(truck.gearRatio())
                 + (truck.controlSettings().isEmpty()
                         ? ""
                         : "; loaded shaft speed by control setting: "
@@ -97,16 +106,23 @@ record TruckSheet(
 
     /** For example "drag chain (chain pitch 2.25 in, teeth 7)". */
     private static String words(TypedEntry entry) {
+        boolean hasLists = entry.parameters().values().stream().anyMatch(List.class::isInstance);
         String parameters = entry.parameters().entrySet().stream()
                 .map(parameter -> words(parameter.getKey()) + " " + value(parameter.getValue()))
-                .collect(Collectors.joining(", "));
+                .collect(Collectors.joining(hasLists ? "; " : ", "));
         return entry.type().replace('-', ' ') + (parameters.isEmpty() ? "" : " (" + parameters + ")");
     }
 
+    /** A long list by its ends; the record has all of it. */
     private static String value(Object value) {
-        return value instanceof List<?> list
-                ? list.stream().map(TruckSheet::value).collect(Collectors.joining(", "))
-                : Amounts.format((Quantity<?>) value);
+        if (!(value instanceof List<?> list)) {
+            return Amounts.format((Quantity<?>) value);
+        }
+        List<String> values = list.stream().map(TruckSheet::value).toList();
+        return values.size() <= LONGEST_LIST
+                ? String.join(", ", values)
+                : values.get(0) + ", " + values.get(1) + " … " + values.get(values.size() - 1) + ", " + values.size()
+                        + " in all";
     }
 
     /** A name in camel case as words. */

@@ -3,11 +3,16 @@ package org.gritwright.examples.fleetday;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
+import org.assertj.core.util.DoubleComparator;
+import org.gritwright.core.calibration.Calibration;
+import org.gritwright.core.calibration.CurveModel;
 import org.gritwright.core.record.RejectedDocumentException;
 import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestInstance;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** What the demo fleet was made to show, truck by truck. */
 @TestInstance(TestInstance.Lifecycle.PER_CLASS)
@@ -37,6 +42,10 @@ class DemoFleetTest {
             T-14 | FIND_FAULT       | Find the fault, then catch again
             T-15 | NOTHING          | Nothing to do
             T-16 | NOTHING          | Nothing to do
+            T-17 | NOTHING          | Nothing to do
+            T-18 | NOTHING          | Nothing to do
+            T-19 | NOTHING          | Nothing to do
+            T-20 | NOTHING          | Nothing to do
             """)
     void nextStep(String id, String step, String instruction) {
         TruckResult truck = truck(id);
@@ -54,10 +63,44 @@ class DemoFleetTest {
             T-14 | The catches scatter by 11.85 % of their mean
             T-15 | Nothing was counted or displayed
             T-16 | is older than the season that starts 2026-11-01
+            T-17 | By the curve, discharge starts at a gate opening of 0.3664 in
             """)
     void finding(String id, String words) {
         assertThat(truck(id).assessment().findings())
                 .anySatisfy(finding -> assertThat(finding.sentence()).contains(words));
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"T-18", "T-19", "T-20"})
+    void nothingToLookAt(String id) {
+        assertThat(truck(id).assessment().findings()).isEmpty();
+        assertThat(truck(id).verdict()).isEqualTo("mass per revolution proven, road speed proven");
+    }
+
+    /** 16.59, 31.21 and 53.18 lb/rev at 1.5, 2.5 and 4 in lie on a line that starts at about 0.37 in. */
+    @Test
+    void theTruckWithThreeOpeningsHasACurveChosenByTest() {
+        assertThat(truck("T-17").assessment().curves()).singleElement().satisfies(curve -> {
+            assertThat(curve.model()).isEqualTo(CurveModel.DEAD_OPENING);
+            assertThat(curve.openings()).hasToString("[1.5 in, 2.5 in, 4 in]");
+            assertThat(curve.catches()).hasSize(9);
+            assertThat(curve.test())
+                    .hasValueSatisfying(test -> assertThat(test.chance()).isGreaterThan(0.05));
+        });
+        assertThat(result.trucks())
+                .filteredOn(truck -> !truck.id().equals("T-17"))
+                .allSatisfy(truck -> assertThat(truck.assessment().curves()).isEmpty());
+    }
+
+    /** 30 rev/min at setting 4: 29 revolutions in 58 s. */
+    @Test
+    void theTruckWithoutFeedbackIsCalibratedByItsTableOfSettings() {
+        Calibration calibration = truck("T-15").assessment().calibrations().get(0);
+        assertThat(calibration.catches())
+                .extracting(
+                        one -> one.counted().revolutions(calibration.spreader().feedback()))
+                .usingComparatorForType(new DoubleComparator(1e-9), Double.class)
+                .containsExactly(29.0, 31.0, 30.0);
     }
 
     @ParameterizedTest

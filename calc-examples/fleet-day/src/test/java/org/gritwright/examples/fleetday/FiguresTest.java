@@ -62,6 +62,22 @@ class FiguresTest {
         assertThat(Figures.errorForPrint(Amounts.of(-5.728, PERCENT))).isEqualTo("−5.73 %");
     }
 
+    @ParameterizedTest
+    @CsvSource({
+        "0, below 0.1 %",
+        "0.000999, below 0.1 %",
+        "0.001, 0.10 %",
+        "0.0345, 3.4 %",
+        "0.05, 5.0 %",
+        "0.5, 50 %",
+        "0.964, 96 %",
+        "0.9999, 100 %",
+        "1, 100 %"
+    })
+    void chancesInPerCentWithTwoDigits(double chance, String text) {
+        assertThat(Figures.chance(chance)).isEqualTo(text);
+    }
+
     @Test
     void numbersOfATableHaveNoUnit() {
         assertThat(Figures.number(Amounts.of(300, POUND_PER_MILE), POUND_PER_MILE))

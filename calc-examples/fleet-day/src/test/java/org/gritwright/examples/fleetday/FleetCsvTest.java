@@ -34,7 +34,7 @@ class FleetCsvTest {
                 .extracting(row -> row.get("truck"))
                 .containsExactly(
                         "T-01", "T-02", "T-03", "T-04", "T-05", "T-06", "T-07", "T-08", "T-09", "T-10", "T-11", "T-12",
-                        "T-13", "T-14", "T-15", "T-16");
+                        "T-13", "T-14", "T-15", "T-16", "T-17", "T-18", "T-19", "T-20");
         assertThat(rows).allSatisfy(row -> assertThat(row.isConsistent()).isTrue());
     }
 

@@ -30,14 +30,14 @@ class FleetDayCommandTest {
         Run run = Run.of(Run.DEMO, output);
         assertThat(run.exitCode()).as(run.err()).isZero();
         List<String> expected = new ArrayList<>(List.of("fleet-day.csv"));
-        IntStream.rangeClosed(1, 16).forEach(i -> expected.add("records/T-%02d.json".formatted(i)));
+        IntStream.rangeClosed(1, 20).forEach(i -> expected.add("records/T-%02d.json".formatted(i)));
         expected.add("report.html");
         assertThat(Run.names(output)).isEqualTo(expected);
         assertThat(run.errLines())
                 .containsExactly(
                         "Reading src/demo/demo-fleet.json",
-                        "Assessing 16 trucks",
-                        "Writing 16 records into " + output.resolve("records"),
+                        "Assessing 20 trucks",
+                        "Writing 20 records into " + output.resolve("records"),
                         "Writing " + output.resolve("fleet-day.csv"),
                         "Writing " + output.resolve("report.html"));
     }
@@ -52,10 +52,10 @@ class FleetDayCommandTest {
         assertThat(ids)
                 .containsExactly(
                         "T-13", "T-05", "T-14", "T-11", "T-10", "T-09", "T-06", "T-02", "T-08", "T-01", "T-03", "T-04",
-                        "T-07", "T-12", "T-15", "T-16");
+                        "T-07", "T-12", "T-15", "T-16", "T-17", "T-18", "T-19", "T-20");
         assertThat(run.out().replace('\n', ' ')).contains("most urgent trucks first");
         assertThat(run.outLines())
-                .contains("16 trucks: 7 need attention, 2 lack only a road-speed check, 7 have nothing to do.")
+                .contains("20 trucks: 7 need attention, 2 lack only a road-speed check, 11 have nothing to do.")
                 .endsWith("Report: " + output.resolve("report.html"));
         assertThat(row(run, "T-04")).contains("4.83 lb/rev", "+1.58 %", "mass per revolution proven,", "Nothing to do");
         assertThat(row(run, "T-12")).contains("4.500 lb/rev", "-0.94 %");
@@ -102,7 +102,7 @@ class FleetDayCommandTest {
         Path second = folder.resolve("second");
         Run.of(Run.DEMO, output);
         Run.of(Run.DEMO, second);
-        assertThat(Run.names(second)).isEqualTo(Run.names(output)).hasSize(18);
+        assertThat(Run.names(second)).isEqualTo(Run.names(output)).hasSize(22);
         for (String name : Run.names(output)) {
             assertThat(second.resolve(name)).hasSameBinaryContentAs(output.resolve(name));
         }
@@ -242,7 +242,7 @@ class FleetDayCommandTest {
                 .asString()
                 .startsWith("fleet-day failed: " + output.resolve("fleet-day.csv") + ": ");
         assertThat(run.err()).doesNotContain("\tat ");
-        assertThat(Run.names(output)).hasSize(16).allMatch(name -> name.startsWith("records/T-"));
+        assertThat(Run.names(output)).hasSize(20).allMatch(name -> name.startsWith("records/T-"));
     }
 
     @Test

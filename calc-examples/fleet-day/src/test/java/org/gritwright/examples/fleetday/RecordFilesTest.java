@@ -51,7 +51,7 @@ class RecordFilesTest {
 
     @Test
     void everyRecordFitsTheSchemaAndReadsBack() throws IOException, RejectedDocumentException {
-        for (int number = 1; number <= 16; number++) {
+        for (int number = 1; number <= 20; number++) {
             Path file = output.resolve("records/T-%02d.json".formatted(number));
             assertThat(CALIBRATION_RECORD.validate(Run.text(file), InputFormat.JSON))
                     .as(file.toString())

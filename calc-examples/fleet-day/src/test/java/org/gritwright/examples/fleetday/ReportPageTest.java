@@ -31,7 +31,78 @@ class ReportPageTest {
     @Test
     void itIsOneHtmlPageInEnglish() {
         assertThat(page).startsWith("<!DOCTYPE html>\n<html lang=\"en\">").endsWith("</html>\n");
-        assertThat(page).containsOnlyOnce("<main>").containsOnlyOnce("<h1>").containsOnlyOnce("<svg");
+        assertThat(page).containsOnlyOnce("<main>").containsOnlyOnce("<h1>");
+    }
+
+    @Test
+    void theFleetAndTheTruckWithSeveralOpeningsHaveAPicture() {
+        assertThat(page.split("<svg", -1)).hasSize(3);
+        assertThat(page.substring(0, page.indexOf("The fleet, in the order"))).containsOnlyOnce("<svg");
+        assertThat(sheet("T-17")).containsOnlyOnce("<svg");
+    }
+
+    @Test
+    void theCurveIsListedAtRoundOpenings() {
+        assertThat(sheet("T-17"))
+                .containsSubsequence(
+                        "<caption>Mass per revolution by gate opening, road salt</caption>",
+                        "<th scope=\"row\">1 in (25.4 mm)</th>",
+                        "geometry alone",
+                        "<th scope=\"row\">1.5 in (38.1 mm)</th>",
+                        "<th scope=\"row\">2 in (50.8 mm)</th><td>23.90 lb/rev<small>10.84 kg/rev</small></td><td>± 0.18 lb/rev</td>",
+                        "<th scope=\"row\">2.5 in (63.5 mm)</th>",
+                        "<th scope=\"row\">3 in (76.2 mm)</th>",
+                        "<th scope=\"row\">3.5 in (88.9 mm)</th>",
+                        "<th scope=\"row\">4 in (102 mm)</th>",
+                        "<th scope=\"row\">4.5 in (114 mm)</th>",
+                        "geometry alone",
+                        "Effective bulk density k = 70.1 lb/ft³. Dead opening h0 = 0.366 in");
+    }
+
+    @Test
+    void noIdIsThereTwiceAndPicturesReferToTheirOwnPartsOnly() throws IOException, RejectedDocumentException {
+        String twoCurves = page(day -> DemoDay.truck(day, "T-16")
+                .setAll(DemoDay.truck(day, "T-17").deepCopy().put("id", "T-16")));
+        assertThat(twoCurves.split("<svg", -1)).hasSize(4);
+        assertThat(Pattern.compile("\\bid=\"([^\"]+)\"")
+                        .matcher(twoCurves)
+                        .results()
+                        .map(id -> id.group(1)))
+                .hasSizeGreaterThan(20)
+                .doesNotHaveDuplicates();
+        for (String picture : twoCurves.split("(?=<svg)", -1)) {
+            String svg = picture.substring(0, Math.max(0, picture.indexOf("</svg")));
+            assertThat(Pattern.compile("url\\(#([^)]+)\\)")
+                            .matcher(svg)
+                            .results()
+                            .map(id -> id.group(1)))
+                    .allSatisfy(id -> assertThat(svg).containsOnlyOnce("id=\"" + id + "\""));
+        }
+    }
+
+    @Test
+    void whatStandsOnATruckIsToldWithItsTables() {
+        assertThat(sheet("T-15"))
+                .contains(
+                        "no gate; no shaft sensor, gear ratio 1; loaded shaft speed by control setting:"
+                                + " 2 → 12 rev/min, 4 → 30 rev/min, 6 → 47 rev/min.",
+                        "29.00 rev<small>setting 4 × 58 s</small>");
+        assertThat(sheet("T-20"))
+                .contains("setting table (areas 0 cm², 60 cm², 125 cm², 190 cm², 260 cm², 330 cm², 400 cm²;"
+                        + " settings 0, 1, 2, 3, 4, 5, 6); 48 pulse/rev, gear ratio 1.");
+    }
+
+    @Test
+    void aLongTableIsToldByItsEnds() throws IOException, RejectedDocumentException {
+        String long20 = page(day -> {
+            ObjectNode parameters = (ObjectNode) DemoDay.truck(day, "T-20").at("/gate/parameters");
+            for (int mark = 7; mark < 20; mark++) {
+                parameters.withArray("areas").add(400 + mark + " cm²");
+                parameters.withArray("settings").add(String.valueOf(mark));
+            }
+        });
+        assertThat(long20)
+                .contains("setting table (areas 0 cm², 60 cm² … 419 cm², 20 in all; settings 0, 1 … 19, 20 in all);");
     }
 
     @Test
@@ -44,7 +115,7 @@ class ReportPageTest {
 
     @Test
     void everyTruckIsThereInTableAndSheet() {
-        for (int number = 1; number <= 16; number++) {
+        for (int number = 1; number <= 20; number++) {
             String id = "T-%02d".formatted(number);
             assertThat(page).contains("<h3>" + id + "</h3>", "<th scope=\"row\">" + id + "</th>", "records/" + id);
         }
@@ -53,7 +124,7 @@ class ReportPageTest {
     @Test
     void everyLinkInThePageHasItsTarget() {
         assertThat(Pattern.compile("href=\"#([^\"]+)\"").matcher(page).results().map(link -> link.group(1)))
-                .hasSize(16)
+                .hasSize(20)
                 .allSatisfy(target -> assertThat(page).containsOnlyOnce("id=\"" + target + "\""));
     }
 
@@ -141,11 +212,16 @@ class ReportPageTest {
                     .get("calibrationCatches")
                     .forEach(one -> one.get("containers")
                             .forEach(container -> ((ObjectNode) container).put("container", attack)));
-            for (String id : new String[] {"T-01", "T-13", "T-11"}) {
+            day.findParents("material").stream()
+                    .filter(entry -> entry.get("material").asText().equals("road salt"))
+                    .forEach(entry -> ((ObjectNode) entry).put("material", attack));
+            ((ObjectNode) day.get("materials").get(0)).put("name", attack);
+            for (String id : new String[] {"T-01", "T-13", "T-11", "T-17"}) {
                 DemoDay.truck(day, id).put("notes", attack).put("id", id + attack);
             }
         });
         assertThat(attacked).doesNotContain("<script", "<img").contains("&lt;script&gt;");
+        assertThat(attacked).contains("aria-label=\"Two charts of &lt;script");
         assertThat(attacked.substring(attacked.indexOf("</svg"))).contains("T-01&lt;script&gt;");
         assertThat(Pattern.compile("<text[^>]*>T-01&lt;").matcher(attacked).find())
                 .isTrue();

@@ -1,0 +1,118 @@
+package org.gritwright.core.conformance;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.gritwright.core.Samples.inches;
+
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
+import org.gritwright.core.record.DocumentLimits;
+import org.gritwright.core.record.JsonConformance;
+import org.gritwright.core.spi.SpreaderType;
+import org.gritwright.core.spi.TypeId;
+import org.gritwright.core.spi.TypeRegistry;
+import org.gritwright.core.spreader.BuiltInTypes;
+import org.gritwright.core.spreader.TableGate;
+import org.gritwright.units.Amounts;
+import org.gritwright.units.SpreadingUnits;
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** The law that is checked where documents are known. */
+@Tag("jackson")
+@Tag("locale")
+class JsonRoundTripTest {
+    /** Longer than any text that a document may hold. */
+    private static final String ENDLESS = "example.org/" + "a".repeat(DocumentLimits.COMMON.textLength());
+
+    private static final LawfulConveyor UNWRITABLE_CONVEYOR = new LawfulConveyor() {
+        @Override
+        public TypeId id() {
+            return TypeId.of(ENDLESS, 1);
+        }
+    };
+
+    private static final LawfulGate UNWRITABLE_GATE = new LawfulGate() {
+        @Override
+        public TypeId id() {
+            return TypeId.of(ENDLESS, 1);
+        }
+    };
+
+    static Stream<SpreaderType> builtIn() {
+        TypeRegistry registry = BuiltInTypes.registry();
+        return Stream.concat(registry.conveyors().stream(), registry.gates().stream());
+    }
+
+    /** All but those that don't tell their parameters: they can't be tried. */
+    static Stream<SpreaderType> otherwiseBroken() {
+        return Stream.concat(
+                BrokenConveyors.all()
+                        .filter(broken -> broken.law() != Law.DESCRIBED_PARAMETERS
+                                && broken.type().id() != null)
+                        .map(BrokenConveyors.Broken::type),
+                BrokenGates.all()
+                        .filter(broken -> broken.law() != Law.DESCRIBED_PARAMETERS)
+                        .map(BrokenGates.Broken::type));
+    }
+
+    @ParameterizedTest
+    @MethodSource("builtIn")
+    void everyBuiltInTypeSurvivesADocument(SpreaderType type) {
+        assertThat(JsonConformance.check(type)).isEmpty();
+    }
+
+    @Test
+    void soDoTablesOfAnyLength() {
+        assertThat(JsonConformance.check(
+                        TableGate.byOpening(),
+                        List.of(Map.of(
+                                "openings",
+                                List.of(inches(0), inches(2.5)),
+                                "areas",
+                                List.of(
+                                        Amounts.of(0, SpreadingUnits.SQUARE_METRE),
+                                        Amounts.of(1.0 / 3, SpreadingUnits.SQUARE_METRE))))))
+                .isEmpty();
+    }
+
+    @Test
+    void whoCanNotBeWrittenIsNamed() {
+        assertThat(JsonConformance.check(UNWRITABLE_CONVEYOR))
+                .extracting(Violation::law)
+                .containsExactly(Law.JSON_ROUND_TRIP);
+        assertThat(JsonConformance.check(UNWRITABLE_GATE))
+                .extracting(Violation::law)
+                .containsExactly(Law.JSON_ROUND_TRIP);
+    }
+
+    @Test
+    void whoCanNotBeWrittenMayObeyTheOtherLaws() {
+        assertThat(Conformance.check(UNWRITABLE_CONVEYOR)).isEmpty();
+        assertThat(Conformance.check(UNWRITABLE_GATE)).isEmpty();
+    }
+
+    @ParameterizedTest
+    @MethodSource("otherwiseBroken")
+    void whoBreaksAnotherLawIsNotAccusedOfThisOne(SpreaderType type) {
+        assertThat(JsonConformance.check(type)).isEmpty();
+    }
+
+    @Test
+    void anExampleThatTheDeclarationRefusesIsNamed() {
+        assertThat(JsonConformance.check(new LawfulGate(), List.of(Map.of("width", inches(1), "dead", inches(0)))))
+                .extracting(Violation::toString)
+                .containsExactly("json-round-trip: width must be within 2 in to 5 ft: 1 in, with the parameters [dead,"
+                        + " width]");
+    }
+
+    @Test
+    void thereIsOneViolationAtMost() {
+        List<Map<String, Object>> examples =
+                List.of(Map.of("width", inches(1)), Map.of("width", "wide"), Map.of("length", inches(1)));
+
+        assertThat(JsonConformance.check(new LawfulGate(), examples)).hasSize(1);
+    }
+}

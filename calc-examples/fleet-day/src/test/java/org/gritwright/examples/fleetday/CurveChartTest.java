@@ -1,0 +1,255 @@
+package org.gritwright.examples.fleetday;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.io.IOException;
+import java.io.StringReader;
+import java.util.List;
+import java.util.function.ToDoubleFunction;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import javax.xml.parsers.DocumentBuilderFactory;
+import javax.xml.parsers.ParserConfigurationException;
+import org.gritwright.core.calibration.CurveModel;
+import org.gritwright.core.calibration.DischargeCurve;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.ValueSource;
+import org.w3c.dom.Element;
+import org.w3c.dom.NodeList;
+import org.xml.sax.InputSource;
+import org.xml.sax.SAXException;
+
+/** The curve's chart; with a time limit for the same reason as {@link ErrorChartTest}. */
+@Timeout(60)
+class CurveChartTest {
+    private static final Pattern POINT = Pattern.compile("[ML]([-0-9.]+) ([-0-9.]+)");
+
+    /** A point of the picture. */
+    private record Place(double x, double y) {}
+
+    private static String svg(DischargeCurve curve) {
+        return new CurveChart(curve).svg("name");
+    }
+
+    /** The marks of both parts, catch by catch, the upper part's first. */
+    private static List<Place> marks(String svg) {
+        return elements(svg, "circle")
+                .map(mark -> new Place(
+                        Double.parseDouble(mark.getAttribute("cx")), Double.parseDouble(mark.getAttribute("cy"))))
+                .toList();
+    }
+
+    private static List<Place> upper(List<Place> marks) {
+        return marks.subList(0, marks.size() / 2);
+    }
+
+    private static List<Place> lower(List<Place> marks) {
+        return marks.subList(marks.size() / 2, marks.size());
+    }
+
+    private static List<List<Place>> bands(String svg) {
+        return paths(svg, "fill", "rgb(195,200,204)");
+    }
+
+    /** The corners of all paths of a style, without glyphs, which are curved. */
+    private static List<List<Place>> paths(String svg, String property, String value) {
+        return elements(svg, "path")
+                .filter(path -> style(path, property).equals(value))
+                .map(path -> path.getAttribute("d"))
+                .filter(line -> !line.contains("Q"))
+                .map(line -> POINT.matcher(line)
+                        .results()
+                        .map(found -> new Place(Double.parseDouble(found.group(1)), Double.parseDouble(found.group(2))))
+                        .toList())
+                .toList();
+    }
+
+    /** An element's own style, or that of the group it is in. */
+    private static String style(Element element, String property) {
+        Matcher own = Pattern.compile("(?:^|; ?)" + property + ":([^;]*)").matcher(element.getAttribute("style"));
+        if (own.find()) {
+            return own.group(1);
+        }
+        return element.getParentNode() instanceof Element parent ? style(parent, property) : "";
+    }
+
+    private static Stream<Element> elements(String svg, String name) {
+        try {
+            NodeList found = DocumentBuilderFactory.newDefaultInstance()
+                    .newDocumentBuilder()
+                    .parse(new InputSource(new StringReader(svg)))
+                    .getElementsByTagName(name);
+            return IntStream.range(0, found.getLength()).mapToObj(i -> (Element) found.item(i));
+        } catch (ParserConfigurationException | SAXException | IOException e) {
+            throw new AssertionError(e);
+        }
+    }
+
+    private static double lowest(List<Place> places, ToDoubleFunction<Place> coordinate) {
+        return places.stream().mapToDouble(coordinate).min().orElseThrow();
+    }
+
+    private static double highest(List<Place> places, ToDoubleFunction<Place> coordinate) {
+        return places.stream().mapToDouble(coordinate).max().orElseThrow();
+    }
+
+    private static CaughtCurves threeOpenings() {
+        return CaughtCurves.slidingGate("12 in")
+                .at("2 in", 26.1, 25.9)
+                .at("3 in", 42.1, 41.9)
+                .at("4 in", 58.1, 57.9);
+    }
+
+    @Test
+    void eachCatchHasAMarkInEachPartAndTheyStandAboveEachOther() {
+        List<Place> marks = marks(svg(threeOpenings().fit(CurveModel.DEAD_OPENING)));
+        assertThat(marks).hasSize(12);
+        IntStream.range(0, 6)
+                .forEach(i -> assertThat(lower(marks).get(i).x())
+                        .isCloseTo(upper(marks).get(i).x(), within(1.0)));
+        assertThat(upper(marks)).allMatch(mark -> mark.y() < 260, "in the upper part");
+        assertThat(lower(marks)).allMatch(mark -> mark.y() > 260 && mark.y() < 450, "in the lower part");
+    }
+
+    /** 2 in, 3 in and 4 in stand equally far apart; more caught stands higher. */
+    @Test
+    void marksStandWhereTheirNumbersSay() {
+        List<Place> marks = upper(marks(svg(threeOpenings().fit(CurveModel.DEAD_OPENING))));
+        assertThat(marks.get(4).x() - marks.get(2).x())
+                .isCloseTo(marks.get(2).x() - marks.get(0).x(), within(0.01))
+                .isGreaterThan(50);
+        double perPound = (marks.get(0).y() - marks.get(4).y()) / 32;
+        assertThat(perPound).isPositive();
+        assertThat(marks.get(1).y() - marks.get(0).y()).isCloseTo(0.2 * perPound, within(0.01));
+        assertThat(marks.get(2).y() - marks.get(4).y()).isCloseTo(16 * perPound, within(0.01));
+    }
+
+    /** 30.3 and 29.7 lb/rev are 1 % off the curve, up and down, and so are 60.6 and 59.4. */
+    @Test
+    void theLowerPartShowsDeviationsInPerCent() {
+        List<Place> marks = lower(marks(svg(CaughtCurves.slidingGate("12 in")
+                .at("2 in", 30.3, 29.7)
+                .at("4 in", 60.6, 59.4)
+                .fit(CurveModel.PROPORTIONAL))));
+        assertThat(marks.get(0).y()).isCloseTo(marks.get(2).y(), within(0.01));
+        assertThat(marks.get(1).y()).isCloseTo(marks.get(3).y(), within(0.01));
+        assertThat(marks.get(1).y() - marks.get(0).y()).isGreaterThan(20);
+    }
+
+    @Test
+    void theBandHasTheIntervalsWidthInBothParts() {
+        String svg = svg(CaughtCurves.slidingGate("12 in")
+                .at("2 in", 30.3, 29.7)
+                .at("4 in", 60.6, 59.4)
+                .fit(CurveModel.PROPORTIONAL));
+        List<List<Place>> bands = bands(svg);
+        assertThat(bands).hasSize(2);
+        // The half-width is 1.83739 % (see CurveSheetTest), and the catches are at ±1 %.
+        List<Place> marks = lower(marks(svg));
+        double perPercent = (marks.get(1).y() - marks.get(0).y()) / 2;
+        List<Place> band = bands.get(1);
+        assertThat((highest(band, Place::y) - lowest(band, Place::y)) / perPercent)
+                .isCloseTo(2 * 1.83739, within(0.01));
+        // It reaches from the first caught opening to the last, in the upper part beyond them.
+        assertThat(lowest(band, Place::x)).isCloseTo(marks.get(0).x(), within(0.01));
+        assertThat(highest(band, Place::x)).isCloseTo(marks.get(3).x(), within(0.01));
+        assertThat(highest(bands.get(0), Place::x)).isGreaterThan(marks.get(3).x() + 20);
+    }
+
+    @Test
+    void withoutAnUncertaintyThereIsNoBand() {
+        String svg = svg(
+                CaughtCurves.slidingGate("12 in").at("2 in", 26).at("4 in", 58).fit(CurveModel.DEAD_OPENING));
+        assertThat(bands(svg)).isEmpty();
+        assertThat(marks(svg)).hasSize(4);
+    }
+
+    /** The dashed line is one path, since dashes begin anew in each of many short lines, and show only in one long one. */
+    @Test
+    void theCurveIsDashedBeyondTheCatchesAndSolidBetweenThem() {
+        String svg = svg(threeOpenings().fit(CurveModel.DEAD_OPENING));
+        List<Place> marks = upper(marks(svg));
+        List<List<Place>> dashed = paths(svg, "stroke-dasharray", "4,3");
+        assertThat(dashed).hasSize(1);
+        assertThat(lowest(dashed.get(0), Place::x)).isLessThan(marks.get(0).x() - 20);
+        assertThat(highest(dashed.get(0), Place::x)).isGreaterThan(marks.get(4).x() + 20);
+        List<Place> solid = paths(svg, "stroke-width", "1.6").get(0);
+        assertThat(lowest(solid, Place::x)).isCloseTo(marks.get(0).x(), within(0.01));
+        assertThat(highest(solid, Place::x)).isCloseTo(marks.get(4).x(), within(0.01));
+    }
+
+    @Test
+    void whoCannotSeeItIsToldTheAxesWithTheirUnits() {
+        assertThat(svg(threeOpenings().fit(CurveModel.DEAD_OPENING)))
+                .startsWith("<svg")
+                .contains(
+                        "role=\"img\"",
+                        "viewBox=\"0 0 440 450\"",
+                        "aria-label=\"Two charts of road salt: mass per revolution, lb/rev, over gate opening, in, with 6 catches;");
+        assertThat(svg(CaughtCurves.paintedMarks().at("2", 20).at("4", 41).fit(CurveModel.PROPORTIONAL)))
+                .contains("mass per revolution, lb/rev, over gate opening, with 2 catches;");
+        assertThat(svg(CaughtCurves.slidingGate("1 m")
+                        .at("50 mm", 20)
+                        .at("90 mm", 41)
+                        .fit(CurveModel.PROPORTIONAL)))
+                .contains("over gate opening, mm, with");
+    }
+
+    @Test
+    void catchesReadInOtherUnitsStandInTheUnitOfTheFirst() {
+        List<Place> marks = upper(marks(svg(CaughtCurves.slidingGate("12 in")
+                .at("2 in", 26)
+                .at("76.2 mm", 42)
+                .at("4 in", 58)
+                .fit(CurveModel.DEAD_OPENING))));
+        assertThat(marks.get(1).x()).isCloseTo((marks.get(0).x() + marks.get(2).x()) / 2, within(0.01));
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"4 in", "4.0001 in", "4.01 in", "4.7 in", "12 in"})
+    void aGateThatOpensHardlyFartherThanCaughtMakesNoTrouble(String highest) {
+        String svg = svg(CaughtCurves.slidingGate(highest)
+                .at("2 in", 26.1, 25.9)
+                .at("4 in", 58.1, 57.9)
+                .fit(CurveModel.PROPORTIONAL));
+        assertThat(marks(svg)).hasSize(8).allMatch(mark -> mark.x() > 0 && mark.x() <= 440, "in the picture");
+        assertThat(bands(svg)).hasSize(2);
+    }
+
+    @ParameterizedTest
+    @EnumSource(CurveModel.class)
+    void anyModelWithAnyKindOfOpening(CurveModel model) {
+        assertThat(marks(svg(threeOpenings().fit(model)))).hasSize(12);
+        DischargeCurve byMarks = CaughtCurves.paintedMarks()
+                .at("1", 10.2, 10.1)
+                .at("3", 31.1, 30.7)
+                .at("6", 58, 59)
+                .fit(model);
+        assertThat(marks(svg(byMarks))).hasSize(12);
+        DischargeCurve falling = CaughtCurves.slidingGate("12 in")
+                .at("2 in", 40, 60)
+                .at("4 in", 41, 39)
+                .fit(CurveModel.TABLE);
+        assertThat(marks(svg(falling))).hasSize(8);
+    }
+
+    /** What is drawn stays between the axes and the edges, even where the interval is wider than the value. */
+    @Test
+    void wildCatchesStayInThePicture() {
+        String svg = svg(CaughtCurves.slidingGate("12 in")
+                .at("2 in", 5, 60)
+                .at("4 in", 90)
+                .fit(CurveModel.PROPORTIONAL));
+        assertThat(bands(svg)).hasSize(2);
+        assertThat(bands(svg))
+                .allSatisfy(band -> assertThat(band)
+                        .allMatch(point -> point.y() >= 0 && point.y() <= 450 && point.x() <= 440, "in the picture"));
+        assertThat(upper(marks(svg))).allMatch(mark -> mark.y() > 0 && mark.y() < 260, "in the upper part");
+    }
+}
