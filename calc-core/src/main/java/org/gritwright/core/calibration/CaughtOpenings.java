@@ -41,8 +41,8 @@ final class CaughtOpenings {
 
     /**
      * Catches at one position count as at one number, that of the first of them, whatever unit they were read in. The
-     * weights make a curve through one opening the same as that opening's calibration: revolutions for the ratio of sums,
-     * equal for the mean of ratios.
+     * weights make the value of a curve through one opening that of the opening's calibration: revolutions for the ratio
+     * of sums, equal for the mean of ratios.
      */
     static CaughtOpenings of(Spreader spreader, List<CalibrationCatch> catches, RatioEstimator estimator) {
         if (catches.isEmpty()) {
@@ -85,7 +85,7 @@ final class CaughtOpenings {
         return sum / weight;
     }
 
-    /** The weight of the catches at one opening, where a catch of this data weighs 1 on average. */
+    /** The weight of the catches at one opening, where a catch of the other openings weighs 1 on average. */
     double weightAt(double opening) {
         double weight = 0;
         double others = 0;
@@ -128,6 +128,7 @@ final class CaughtOpenings {
         return OpeningReading.ofSi(opening, like);
     }
 
+    /** The least opening at which a curve has a value, once its dead opening is taken off. */
     double lowestLimit() {
         return continued.lowest();
     }

@@ -26,6 +26,7 @@ record CurveFindings(CaughtOpenings data, CatchLimits limits, Unit<DischargePerR
     /** How often a curve whose openings are all right would have one called wrong. */
     private static final double OPENING_CHANCE = 0.01;
 
+    /** Far above the rounding of doubles, far below the scatter of any catch. */
     private static final double ROUNDING = 1e-9;
 
     /** The fewest openings that leave the others a curve with a dead opening that they can be held against. */

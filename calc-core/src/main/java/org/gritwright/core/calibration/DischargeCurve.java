@@ -33,6 +33,7 @@ import org.gritwright.units.quantity.DischargePerRevolution;
  * behind it.
  */
 public final class DischargeCurve {
+    private static final String ABOVE_CLOSED = "above the closed position";
     private static final int DIGITS = 4;
 
     private final Spreader spreader;
@@ -189,6 +190,7 @@ public final class DischargeCurve {
             fit.flatMap(about::deadOpening).ifPresent(found::add);
         }
         if (chosenByTest && model == CurveModel.TABLE) {
+            // A discharge that doesn't rise has no dead opening to be refused: then it is the proportion that was.
             CurveModel refused =
                     fitIfAny(CurveModel.DEAD_OPENING).isPresent() ? CurveModel.DEAD_OPENING : CurveModel.PROPORTIONAL;
             about.misfit(refused, data.test(data.fit(refused))).ifPresent(found::add);
@@ -228,8 +230,10 @@ public final class DischargeCurve {
         if (!discharges) {
             throw new InvalidInputException(
                     "gate opening",
-                    "one at which the fitted curve, with a dead opening of "
-                            + Rounded.text(data.quantity(curve.shift()), DIGITS) + ", discharges",
+                    model == CurveModel.PROPORTIONAL
+                            ? ABOVE_CLOSED
+                            : "one at which the fitted curve, with a dead opening of "
+                                    + Rounded.text(data.quantity(curve.shift()), DIGITS) + ", discharges",
                     Amounts.format(opening));
         }
         return rival.map(other -> coveringBoth(curve, other, at))
@@ -257,8 +261,7 @@ public final class DischargeCurve {
     private Measured<DischargePerRevolution> byTable(MonotoneTable rows, double at) {
         double swept = data.geometry().applyAsDouble(at);
         if (!(swept > 0)) {
-            throw new InvalidInputException(
-                    "gate opening", "above the closed position", Amounts.format(data.quantity(at)));
+            throw new InvalidInputException("gate opening", ABOVE_CLOSED, Amounts.format(data.quantity(at)));
         }
         double row = Math.max(rows.lowest(), Math.min(rows.highest(), swept));
         double factor = swept / row;
@@ -312,8 +315,9 @@ public final class DischargeCurve {
     /**
      * The fitted dead opening h₀.
      *
-     * @return the gate opening at which discharge starts, of either sign, with its standard uncertainty, in the unit of
-     *     the first catch's opening; none for another model
+     * @return how far the gate's reading is off, of either sign: the opening at which discharge starts, if by the
+     *     geometry it would start at 0; with its standard uncertainty, in the unit of the first catch's opening; none for
+     *     another model
      */
     public Optional<Measured<?>> deadOpening() {
         return fit.filter(f -> model == CurveModel.DEAD_OPENING)

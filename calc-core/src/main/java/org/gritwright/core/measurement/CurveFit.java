@@ -90,8 +90,8 @@ public final class CurveFit {
      * Fits y = k · g(x − x₀), with x₀ of either sign.
      *
      * @param shape g, rising, defined from the lowest to the highest argument
-     * @param lowest the lowest argument of g
-     * @param highest the highest argument of g
+     * @param lowest the lowest argument of g, finite
+     * @param highest the highest argument of g, finite
      * @param x finite numbers, two or more different ones
      * @param y as many numbers greater than 0
      * @param weights as many numbers greater than 0

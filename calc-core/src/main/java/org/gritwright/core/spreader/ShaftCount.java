@@ -24,7 +24,8 @@ public sealed interface ShaftCount {
      *
      * @param feedback the drive's feedback
      * @return revolutions, greater than zero
-     * @throws InvalidInputException if pulses were counted and the drive has no sensor
+     * @throws InvalidInputException if pulses were counted and the drive has no sensor, or a control setting is not in the
+     *     drive's table or one at which its shaft stands still
      */
     double revolutions(DriveFeedback feedback);
 
@@ -200,7 +201,13 @@ public sealed interface ShaftCount {
         @Override
         public double revolutions(DriveFeedback feedback) {
             if (feedback instanceof OpenLoop openLoop) {
-                return Amounts.si(RotationalSpeed.class, openLoop.shaftSpeed(setting)) * Amounts.si(Time.class, time);
+                double revolutions =
+                        Amounts.si(RotationalSpeed.class, openLoop.shaftSpeed(setting)) * Amounts.si(Time.class, time);
+                if (!(revolutions > 0)) {
+                    throw new InvalidInputException(
+                            "control setting", "one at which the shaft turns", Amounts.format(setting));
+                }
+                return revolutions;
             }
             throw new InvalidInputException(
                     "count",

@@ -110,6 +110,23 @@ class ShaftCountTest {
     }
 
     @Test
+    void aSettingAtWhichTheShaftStandsStillIsNoCount() {
+        OpenLoop startsAtTwo = new OpenLoop(
+                Amounts.of(1, SpreadingUnits.ONE),
+                List.of(
+                        new OpenLoop.Row(
+                                Amounts.of(2, SpreadingUnits.ONE), Amounts.of(0, SpreadingUnits.REVOLUTION_PER_MINUTE)),
+                        new OpenLoop.Row(
+                                Amounts.of(4, SpreadingUnits.ONE),
+                                Amounts.of(30, SpreadingUnits.REVOLUTION_PER_MINUTE))));
+
+        assertRefused(
+                "control setting must be one at which the shaft turns: 2",
+                () -> atSetting(2, 60).revolutions(startsAtTwo));
+        assertThat(atSetting(3, 60).revolutions(startsAtTwo)).isCloseTo(15, within(1e-13));
+    }
+
+    @Test
     void revolutionsByEyeAndTimedOnesGoWithATableToo() {
         assertThat(revolutionsByEye(20).revolutions(OPEN_LOOP)).isEqualTo(20);
         assertRefused(

@@ -12,6 +12,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.Supplier;
+import javax.measure.quantity.Dimensionless;
+import javax.measure.quantity.Length;
 import org.gritwright.core.spi.ConveyorType;
 import org.gritwright.core.spi.FillLimits;
 import org.gritwright.core.spi.GateShape;
@@ -242,15 +244,46 @@ class SpiBorderTest {
     }
 
     @Test
-    void aGateThatIsOnceAdjustableAndOnceNotIsCaught() {
+    void aShapeThatChangesIsCaught() {
         GateShape adjustable = upToAFoot(openingMetres -> openingMetres);
-        GateShape fixed = GateShape.fixed(Amounts.of(0.01, SpreadingUnits.SQUARE_METRE));
-        String message = "shape of type example.org/odd, version 1 must be the same whenever asked:"
-                + " once adjustable, once not";
+        GateShape fixed = fixed(0.01);
 
-        assertRefused(message, () -> gate(adjustable, fixed));
-        assertRefused(message, () -> gate(fixed, adjustable));
-        assertRefused(message, () -> gate(GateShape.none(), fixed));
+        assertShapeRefused(adjustable, fixed);
+        assertShapeRefused(fixed, adjustable);
+        assertShapeRefused(GateShape.none(), fixed);
+        assertShapeRefused(adjustable, GateShape.none());
+        assertShapeRefused(fixed, fixed(0.02));
+        assertThat(gate(fixed, fixed(0.01)).squareMetres(Optional.empty())).isEqualTo(0.01);
+    }
+
+    @Test
+    void limitsThatChangeAreCaught() {
+        OpenArea area = openingMetres -> openingMetres;
+        GateShape.Adjustable<Length> shape = GateShape.byOpening(inches(1), inches(12), area);
+
+        assertShapeRefused(shape, GateShape.byOpening(inches(0), inches(12), area));
+        assertShapeRefused(shape, GateShape.byOpening(inches(1), inches(11), area));
+        assertShapeRefused(shape, shape.closedAt(inches(2)));
+        assertShapeRefused(shape.closedAt(inches(3)), shape.closedAt(inches(2)));
+        assertShapeRefused(
+                shape,
+                GateShape.adjustable(
+                        Dimensionless.class,
+                        Amounts.of(1, SpreadingUnits.ONE),
+                        Amounts.of(12, SpreadingUnits.ONE),
+                        area));
+        assertThat(gate(shape.closedAt(inches(2)), shape.closedAt(inches(2))).accepts(inches(12)))
+                .isTrue();
+    }
+
+    private static GateShape fixed(double squareMetres) {
+        return GateShape.fixed(Amounts.of(squareMetres, SpreadingUnits.SQUARE_METRE));
+    }
+
+    private static void assertShapeRefused(GateShape first, GateShape second) {
+        assertRefused(
+                "shape of type example.org/odd, version 1 must be the same whenever asked: another the second time",
+                () -> gate(first, second));
     }
 
     @Test

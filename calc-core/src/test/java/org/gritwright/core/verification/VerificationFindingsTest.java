@@ -63,14 +63,17 @@ class VerificationFindingsTest {
 
     @Test
     void moreThanDryGrainsRunThroughTheGateIsAFinding() {
-        // 24 in × 2 in let 80.1 lb/s of 3 mm grains through: 9 610 lb/mi at 30 mi/h.
+        // derived: 24 in × 2 in let 5 128 lb/min of 3 mm grains at 80 lb/ft³ through, which are 10 256 lb/mi at 30
+        // mi/h.
         Material dry = SALT.withGrains(Amounts.of(3, SpreadingUnits.MILLIMETRE));
         Finding finding = only(FindingCode.STARVED_GATE, findingsOfTheChain(dry, 12_000));
 
         assertThat(finding.severity()).isEqualTo(Severity.WARNING);
         assertThat(Amounts.format(finding.numbers().get("flow"))).isEqualTo("6000 lb/min");
         assertThat(finding.numbers().get("limit").getUnit()).isEqualTo(SpreadingUnits.POUND_PER_MINUTE);
-        assertThat(codes(findingsOfTheChain(dry, 300))).doesNotContain(FindingCode.STARVED_GATE);
+        assertThat(number(finding, "limit")).isCloseTo(5127.987, within(5e-4));
+        assertThat(codes(findingsOfTheChain(dry, 10_255))).doesNotContain(FindingCode.STARVED_GATE);
+        assertThat(codes(findingsOfTheChain(dry, 10_257))).contains(FindingCode.STARVED_GATE);
         assertThat(codes(findingsOfTheChain(SALT, 12_000))).doesNotContain(FindingCode.STARVED_GATE);
     }
 

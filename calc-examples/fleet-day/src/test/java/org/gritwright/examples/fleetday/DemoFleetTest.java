@@ -7,6 +7,7 @@ import org.assertj.core.util.DoubleComparator;
 import org.gritwright.core.calibration.Calibration;
 import org.gritwright.core.calibration.CurveModel;
 import org.gritwright.core.record.RejectedDocumentException;
+import org.gritwright.units.Amounts;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestInstance;
@@ -82,7 +83,7 @@ class DemoFleetTest {
     void theTruckWithThreeOpeningsHasACurveChosenByTest() {
         assertThat(truck("T-17").assessment().curves()).singleElement().satisfies(curve -> {
             assertThat(curve.model()).isEqualTo(CurveModel.DEAD_OPENING);
-            assertThat(curve.openings()).hasToString("[1.5 in, 2.5 in, 4 in]");
+            assertThat(curve.openings().stream().map(Amounts::format)).containsExactly("1.5 in", "2.5 in", "4 in");
             assertThat(curve.catches()).hasSize(9);
             assertThat(curve.test())
                     .hasValueSatisfying(test -> assertThat(test.chance()).isGreaterThan(0.05));
