@@ -96,15 +96,14 @@ record CurveSheet(SheetTable table, String chart, String legend) {
                         .map(k -> "Effective bulk density k = " + Figures.text(k.value(), 3) + ". ")
                         .orElse("")
                 + curve.deadOpening()
-                        .map(dead -> "Dead opening h0 = "
-                                + Figures.text(dead.value(), 3).replace('-', '−')
+                        .map(dead -> "Dead opening h0 = " + Figures.text(dead.value(), 3)
                                 + dead.standardUncertainty()
                                         .map(u -> ", standard uncertainty " + Figures.text(u, 2))
                                         .orElse("")
                                 + ". ")
                         .orElse("")
                 + curve.test()
-                        .map(test -> "Lack-of-fit test: the chance of a misfit like this is "
+                        .map(test -> "Lack-of-fit test: a misfit like this has a chance of "
                                 + Figures.chance(test.chance()) + ".")
                         .orElse("The curve's shape could not be tested.");
     }
