@@ -44,6 +44,9 @@ final class CurveChart {
     /** The deviations' scale ends no nearer than this, in per cent, so that tiny ones look tiny. */
     private static final double LEAST_EDGE = 1;
 
+    /** How many times as far as to what is shown the scale goes at most for the band's sake. */
+    private static final double WIDEST_BAND = 3;
+
     /** How far beyond the largest caught opening the curve is drawn. */
     private static final double BEYOND = 1.2;
 
@@ -87,9 +90,11 @@ final class CurveChart {
     String svg(String name) {
         String yTitle = "mass per revolution" + inUnit(unit);
         String xTitle = "gate opening" + inUnit(openingUnit);
-        double[] upper = values(samples, sample -> value(sample) + halfWidth(sample));
-        XYChart above = axes(HEIGHT, yTitle, 0, 1.05 * Math.max(largest(upper), largest(caught())));
-        double edge = 1.2 * Math.max(LEAST_EDGE, Math.max(largest(widths()), largest(absolute(deviations()))));
+        double highest = Math.max(largest(values(samples, CurveChart::value)), largest(caught()));
+        double top = 1.05 * withBand(highest, largest(values(samples, CurveChart::upper)));
+        double farthest = Math.max(LEAST_EDGE, largest(absolute(deviations())));
+        double edge = 1.2 * withBand(farthest, largest(widths()));
+        XYChart above = axes(HEIGHT, yTitle, 0, top);
         XYChart below = axes(DEVIATIONS_HEIGHT, "off the curve, %", -edge, edge);
         // The lower part's axis serves both.
         above.getStyler().setXAxisTitleVisible(false);
@@ -100,12 +105,17 @@ final class CurveChart {
                 HEIGHT + DEVIATIONS_HEIGHT,
                 graphics -> {
                     double left = Math.max(plotStart(above), plotStart(below));
-                    curve(new Plot(graphics, above, left - plotStart(above), 0), upper);
-                    deviations(new Plot(graphics, below, left - plotStart(below), HEIGHT));
+                    curve(new Plot(graphics, above, left - plotStart(above), 0), top);
+                    deviations(new Plot(graphics, below, left - plotStart(below), HEIGHT), edge);
                 },
                 "Two charts of " + curve.material().name() + ": " + yTitle + ", over " + xTitle + ", with "
                         + curve.catches().size() + " catches; and how far each of them is off the curve, %."
                         + " The table gives the numbers.");
+    }
+
+    /** The end of a scale: a wide band runs out of the picture rather than flatten what is in it. */
+    private static double withBand(double content, double band) {
+        return Math.max(content, Math.min(band, WIDEST_BAND * content));
     }
 
     private XYChart axes(int height, String yTitle, double yMin, double yMax) {
@@ -141,19 +151,22 @@ final class CurveChart {
         return chart.getScreenXFromChart(0);
     }
 
-    private void curve(Plot plot, double[] upper) {
+    private void curve(Plot plot, double top) {
         if (CurveSheet.hasInterval(curve)) {
-            double[] lower = values(samples, sample -> Math.max(0, value(sample) - halfWidth(sample)));
-            plot.band(openings(samples), lower, upper);
+            plot.band(
+                    openings(samples),
+                    values(samples, sample -> Math.max(0, value(sample) - halfWidth(sample))),
+                    values(samples, sample -> Math.min(top, upper(sample))));
         }
         plot.line(openings(samples), values(samples, CurveChart::value), ChartInk.FAINT, ChartInk.DASHED);
         plot.line(openings(inside), values(inside, CurveChart::value), ChartInk.INK, new BasicStroke(1.6f));
         plot.marks(caughtAt(), caught());
     }
 
-    private void deviations(Plot plot) {
+    private void deviations(Plot plot, double edge) {
         if (CurveSheet.hasInterval(curve)) {
-            double[] widths = widths();
+            double[] widths =
+                    Arrays.stream(widths()).map(width -> Math.min(edge, width)).toArray();
             plot.band(
                     openings(inside), Arrays.stream(widths).map(width -> -width).toArray(), widths);
         }
@@ -202,6 +215,10 @@ final class CurveChart {
                 .halfWidth(CurveSheet.COVERAGE)
                 .map(CurveSheet::number)
                 .orElse(0.0);
+    }
+
+    private static double upper(DischargePrediction sample) {
+        return value(sample) + halfWidth(sample);
     }
 
     private static double largest(double[] values) {

@@ -1,6 +1,7 @@
 package org.gritwright.examples.fleetday;
 
 import java.math.BigDecimal;
+import java.math.MathContext;
 import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
@@ -32,8 +33,8 @@ record CurveSheet(SheetTable table, String chart, String legend) {
     private static final int FEWEST_STEPS = 4;
     private static final List<Integer> STEPS = List.of(5, 2, 1);
 
-    /** 2.4 − 2 is a little less than 0.4 in doubles. */
-    private static final double ROUNDED_UP = 1 + 1e-9;
+    /** More than anybody reads off a gate, fewer than a double holds. */
+    private static final int READING_DIGITS = 12;
 
     /**
      * Makes the sheet.
@@ -96,14 +97,15 @@ record CurveSheet(SheetTable table, String chart, String legend) {
                         .map(k -> "Effective bulk density k = " + Figures.text(k.value(), 3) + ". ")
                         .orElse("")
                 + curve.deadOpening()
-                        .map(dead -> "Dead opening h0 = " + Figures.text(dead.value(), 3)
+                        .map(dead -> "Dead opening h0 = "
+                                + Figures.text(dead.value(), 3).replace('-', '−')
                                 + dead.standardUncertainty()
                                         .map(u -> ", standard uncertainty " + Figures.text(u, 2))
                                         .orElse("")
                                 + ". ")
                         .orElse("")
                 + curve.test()
-                        .map(test -> "Lack-of-fit test: a misfit like this has a chance of "
+                        .map(test -> "Lack-of-fit test: the chance of a misfit like this is "
                                 + Figures.chance(test.chance()) + ".")
                         .orElse("The curve's shape could not be tested.");
     }
@@ -120,16 +122,14 @@ record CurveSheet(SheetTable table, String chart, String legend) {
     /** Multiples of a round step in the catches' own unit, from one below the caught openings to one above. */
     private static List<Quantity<?>> roundOpenings(DischargeCurve curve) {
         List<Quantity<?>> caught = curve.openings();
-        double lowest = number(caught.get(0));
-        double highest = number(caught.get(caught.size() - 1));
-        BigDecimal step = step(highest - lowest);
+        BigDecimal lowest = decimal(caught.get(0));
+        BigDecimal highest = decimal(caught.get(caught.size() - 1));
+        BigDecimal step = step(highest.subtract(lowest));
         if (caught.stream().allMatch(CurveSheet::isWholeMark)) {
             step = step.max(BigDecimal.ONE);
         }
-        long first =
-                BigDecimal.valueOf(lowest).divide(step, 0, RoundingMode.CEILING).longValueExact();
-        long last =
-                BigDecimal.valueOf(highest).divide(step, 0, RoundingMode.FLOOR).longValueExact();
+        long first = lowest.divide(step, 0, RoundingMode.CEILING).longValueExact();
+        long last = highest.divide(step, 0, RoundingMode.FLOOR).longValueExact();
         List<Quantity<?>> openings = new ArrayList<>();
         for (long i = Math.max(1, first - 1); i <= last + 1; i++) {
             openings.add(Amounts.of(
@@ -139,18 +139,24 @@ record CurveSheet(SheetTable table, String chart, String legend) {
         return openings;
     }
 
+    /** The curve has its openings from SI units: 2.8 in come back as a little less. */
+    private static BigDecimal decimal(Quantity<?> opening) {
+        return BigDecimal.valueOf(number(opening)).round(new MathContext(READING_DIGITS));
+    }
+
     /** Nobody sets a gate between its painted marks. */
     private static boolean isWholeMark(Quantity<?> opening) {
-        return !OpeningReading.isLength(opening) && number(opening) == Math.rint(number(opening));
+        return !OpeningReading.isLength(opening)
+                && decimal(opening).stripTrailingZeros().scale() <= 0;
     }
 
     /** The largest of 5, 2 and 1 times a power of ten that goes into a range four times or more. */
-    private static BigDecimal step(double range) {
-        double largest = range / FEWEST_STEPS * ROUNDED_UP;
-        int power = (int) Math.floor(Math.log10(largest));
+    private static BigDecimal step(BigDecimal range) {
+        BigDecimal largest = range.divide(BigDecimal.valueOf(FEWEST_STEPS));
+        int power = largest.precision() - largest.scale() - 1;
         return STEPS.stream()
                 .map(digit -> BigDecimal.valueOf(digit).scaleByPowerOfTen(power))
-                .filter(step -> step.doubleValue() <= largest)
+                .filter(step -> step.compareTo(largest) <= 0)
                 .findFirst()
                 .orElseThrow();
     }

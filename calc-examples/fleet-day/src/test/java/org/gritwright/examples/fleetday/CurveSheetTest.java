@@ -82,6 +82,8 @@ class CurveSheetTest {
             7 cm (2.76 in), 7.5 cm (2.95 in), 8 cm (3.15 in)
             2 in    | 2.4 in  | 1.9 in (48.3 mm), 2 in (50.8 mm), 2.1 in (53.3 mm), 2.2 in (55.9 mm), 2.3 in (58.4 mm), \
             2.4 in (61.0 mm), 2.5 in (63.5 mm)
+            2 in    | 2.8 in  | 1.8 in (45.7 mm), 2 in (50.8 mm), 2.2 in (55.9 mm), 2.4 in (61.0 mm), 2.6 in (66.0 mm), \
+            2.8 in (71.1 mm), 3 in (76.2 mm)
             1 in    | 9 in    | 2 in (50.8 mm), 4 in (102 mm), 6 in (152 mm), 8 in (203 mm), 10 in (254 mm)
             """)
     void roundOpeningsInTheUnitOfTheCatches(String low, String high, String openings) {
@@ -159,8 +161,11 @@ class CurveSheetTest {
                 .asString()
                 .matches("Effective bulk density k = 73\\.\\d lb/ft³\\. "
                         + "Dead opening h0 = 0\\.37\\d in, standard uncertainty 0\\.00\\d+ in\\. "
-                        + "Lack-of-fit test: a misfit like this has a chance of \\d+ %\\.");
+                        + "Lack-of-fit test: the chance of a misfit like this is \\d+ %\\.");
         assertThat(tested.legend()).contains("the curve, k·g(h − h0), dashed").endsWith("at the gate opening h.");
+        CurveSheet readingTooLow = sheet(
+                CaughtCurves.slidingGate("12 in").at("2 in", 36).at("4 in", 68).fit(CurveModel.DEAD_OPENING));
+        assertThat(readingTooLow.table().notes()).singleElement().asString().contains("Dead opening h0 = −0.250 in. ");
         CurveSheet proportional = sheet(withDeadOpening().fit(CurveModel.PROPORTIONAL));
         assertThat(proportional.table().notes())
                 .singleElement()
