@@ -45,7 +45,13 @@ record PublishedCheck(
                 "derived: units",
                 "computed from the exact definitions of the units (NIST Special Publication 811, 2008, Appendix B; NIST"
                         + " Handbook 44, Appendix C)"),
-        GEOMETRY("derived: geometry", "computed from the textbook form of a screw and of a chain on a sprocket"),
+        GEOMETRY(
+                "derived: geometry",
+                "computed from the textbook form of a screw, of a chain on a sprocket, of a belt on a pulley, of pockets and"
+                        + " of a circle's segment"),
+        GRAIN_FLOW(
+                "derived: grain flow",
+                "computed from the law of dry grains through an opening; the law and its constants from memory"),
         ARITHMETIC("derived: arithmetic", "computed by hand from the definition"),
         CUSTOM("common practice, no source", "numbers as the trade prints them, rounded");
 

@@ -20,22 +20,31 @@ import java.util.function.DoubleSupplier;
 import java.util.stream.Collectors;
 import javax.measure.Quantity;
 import javax.measure.Unit;
+import javax.measure.quantity.Area;
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Speed;
 import org.gritwright.core.PublishedCheck.Source;
 import org.gritwright.core.PublishedCheck.Tolerance;
+import org.gritwright.core.calibration.CalibrationCatch;
+import org.gritwright.core.calibration.CurveModel;
+import org.gritwright.core.calibration.DischargeCurve;
+import org.gritwright.core.calibration.GrainFlow;
 import org.gritwright.core.measurement.RatioEstimator;
 import org.gritwright.core.measurement.StraightLine;
 import org.gritwright.core.rate.LiquidRates;
 import org.gritwright.core.rate.PrewetRates;
 import org.gritwright.core.rate.Rates;
 import org.gritwright.core.spreader.Auger;
+import org.gritwright.core.spreader.Belt;
 import org.gritwright.core.spreader.Conveyor;
 import org.gritwright.core.spreader.DragChain;
+import org.gritwright.core.spreader.FeedRoller;
 import org.gritwright.core.spreader.Gate;
 import org.gritwright.core.spreader.NoGate;
+import org.gritwright.core.spreader.RoundGate;
 import org.gritwright.core.spreader.SlidingGate;
 import org.gritwright.core.spreader.Spreader;
+import org.gritwright.core.spreader.TwinAuger;
 import org.gritwright.units.Amounts;
 import org.gritwright.units.SpreadingUnits;
 import org.gritwright.units.quantity.ArealApplicationRate;
@@ -71,6 +80,10 @@ final class PublishedChecks {
         checks.prewet();
         checks.auger();
         checks.chain();
+        checks.otherConveyors();
+        checks.gates();
+        checks.deadOpening();
+        checks.grainFlow();
         checks.estimators();
         checks.lines();
         return Collections.unmodifiableList(checks.rows);
@@ -394,6 +407,145 @@ final class PublishedChecks {
                 "25.92",
                 "kg/rev",
                 () -> metric.sweptCubicMetresPerRevolution(Optional.of(metres(0.1))) * 1200 * 0.9);
+    }
+
+    private void otherConveyors() {
+        Spreader belt =
+                under(Conveyor.of(new Belt(), Map.of("pulleyDiameter", inches(10), "beltThickness", inches(0.5))));
+        geometry(
+                "belt-travel",
+                "belt 0.5 in thick on a pulley of 10 in: travel per revolution, π·(10 in + 0.5 in)",
+                "32.98672",
+                "in",
+                () -> cubicInches(belt, Optional.of(inches(4))) / (24 * 4));
+        Spreader twin = ungated(Conveyor.of(
+                new TwinAuger(), Map.of("screwDiameter", inches(6), "shaftDiameter", inches(2), "pitch", inches(6))));
+        geometry(
+                "twin-auger",
+                "two augers 6 in, shaft 2 in, pitch 6 in that don't mesh, over one",
+                "2",
+                "",
+                () -> litres(twin) / litres(AUGER));
+        Spreader roller = ungated(Conveyor.of(
+                new FeedRoller(),
+                Map.of(
+                        "pockets", Amounts.of(12, SpreadingUnits.ONE),
+                        "pocketArea", Amounts.of(8, SpreadingUnits.SQUARE_CENTIMETRE),
+                        "rollerLength", Amounts.of(30, SpreadingUnits.CENTIMETRE))));
+        geometry(
+                "feed-roller",
+                "feed roller, 12 pockets of 8 cm² × 30 cm; 1.2 kg/L, fill 0.9",
+                "3.1104",
+                "kg/rev",
+                () -> litres(roller) * 1.2 * 0.9);
+    }
+
+    /** A conveyor under the chain's gate, 24 in wide. */
+    private static Spreader under(Conveyor conveyor) {
+        return new Spreader(conveyor, CHAIN.gate(), SENSOR);
+    }
+
+    private static Spreader ungated(Conveyor conveyor) {
+        return new Spreader(conveyor, AUGER.gate(), SENSOR);
+    }
+
+    private void gates() {
+        Spreader round =
+                new Spreader(CHAIN.conveyor(), Gate.of(new RoundGate(), Map.of("diameter", metres(0.2))), SENSOR);
+        geometry(
+                "round-half",
+                "round opening 0.2 m wide, open to the middle: half the circle, π·r²/2",
+                "157.0796",
+                "cm²",
+                () -> squareCentimetres(round, 0.1));
+        geometry(
+                "round-whole",
+                "the same, open to 0.2 m: the whole circle, π·r²",
+                "314.1593",
+                "cm²",
+                () -> squareCentimetres(round, 0.2));
+        geometry(
+                "round-quarter",
+                "the same, open to 0.05 m: r²·(π/3 − √3/4)",
+                "61.4185",
+                "cm²",
+                () -> squareCentimetres(round, 0.05));
+    }
+
+    private static double squareCentimetres(Spreader spreader, double openingMetres) {
+        return in(
+                SpreadingUnits.SQUARE_CENTIMETRE,
+                Amounts.ofSi(
+                        Amounts.si(Area.class, spreader.openArea(Optional.of(metres(openingMetres)))),
+                        SpreadingUnits.SQUARE_CENTIMETRE));
+    }
+
+    /** The line of {@code gate-slope} and the rows after it, from a curve through catches. */
+    private void deadOpening() {
+        DischargeCurve curve = curve(CurveModel.DEAD_OPENING, catchAt(2, 26), catchAt(4, 58));
+        String what = "26 lb/rev at 2 in, 58 lb/rev at 4 in, fitted by k·g(h − h0): ";
+        digits(
+                "curve-slope",
+                what + "k, per inch of opening",
+                "16",
+                "lb/rev/in",
+                () -> poundsPerRevolution(curve, 3) - poundsPerRevolution(curve, 2));
+        digits(
+                "curve-dead",
+                what + "h0",
+                "0.375",
+                "in",
+                () -> curve.deadOpening().orElseThrow().value().getValue().doubleValue());
+        digits("curve-three", what + "at 3 in", "42.0", "lb/rev", () -> poundsPerRevolution(curve, 3));
+        digits("curve-one", what + "at 1 in", "10.0", "lb/rev", () -> poundsPerRevolution(curve, 1));
+        DischargeCurve throughZero = curve(CurveModel.PROPORTIONAL, catchAt(4, 58));
+        digits(
+                "curve-zero",
+                "58 lb/rev at 4 in, fitted by k·g(h): at 1 in",
+                "14.5",
+                "lb/rev",
+                () -> poundsPerRevolution(throughZero, 1));
+        digits(
+                "curve-excess",
+                "what that is above the 10.0 lb/rev",
+                "45",
+                "%",
+                () -> (poundsPerRevolution(throughZero, 1) / poundsPerRevolution(curve, 1) - 1) * 100);
+    }
+
+    private static DischargeCurve curve(CurveModel model, CalibrationCatch... catches) {
+        return DischargeCurve.fit(CHAIN, Samples.SALT, List.of(catches), model);
+    }
+
+    /** Ten revolutions. */
+    private static CalibrationCatch catchAt(double openingInches, double poundsPerRevolution) {
+        return CalibrationCatch.at(
+                inches(openingInches), Samples.caught(10 * poundsPerRevolution), Samples.pulses(1000));
+    }
+
+    private static double poundsPerRevolution(DischargeCurve curve, double openingInches) {
+        return in(
+                SpreadingUnits.POUND_PER_REVOLUTION,
+                curve.predict(inches(openingInches)).dischargePerRevolution().value());
+    }
+
+    private void grainFlow() {
+        for (String[] row : new String[][] {{"50", "0.978438"}, {"100", "6.19132"}}) {
+            double metres = Double.parseDouble(row[0]) / 1000;
+            add(
+                    "grain-flow-" + row[0],
+                    "dry grains of 3 mm, 1200 kg/m³, through a circle of " + row[0] + " mm; C 0.58, k 1.4",
+                    Source.GRAIN_FLOW,
+                    row[1],
+                    "kg/s",
+                    Tolerance.LAST_DIGIT,
+                    () -> in(
+                            SpreadingUnits.KILOGRAM_PER_SECOND,
+                            GrainFlow.USUAL.through(
+                                    Amounts.of(Math.PI / 4 * metres * metres, SpreadingUnits.SQUARE_METRE),
+                                    Amounts.of(1200, SpreadingUnits.KILOGRAM_PER_CUBIC_METRE),
+                                    Amounts.of(3, SpreadingUnits.MILLIMETRE))));
+        }
     }
 
     private void geometry(String id, String what, String stated, String unit, DoubleSupplier computed) {

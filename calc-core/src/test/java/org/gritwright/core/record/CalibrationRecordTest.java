@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 import static org.gritwright.core.fleet.Trucks.calibrationCatch;
+import static org.gritwright.core.fleet.Trucks.entry;
 import static org.gritwright.core.fleet.Trucks.idle;
 import static org.gritwright.core.fleet.Trucks.verificationCatch;
 import static org.gritwright.core.fleet.Trucks.with;
@@ -14,6 +15,9 @@ import java.time.LocalDate;
 import java.util.Optional;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
+import org.gritwright.core.calibration.Coasting;
+import org.gritwright.core.calibration.CurveModel;
+import org.gritwright.core.fleet.CalibrationCatchEntry;
 import org.gritwright.core.fleet.FleetAssessor;
 import org.gritwright.core.fleet.FleetDay;
 import org.gritwright.core.fleet.MassProof;
@@ -109,6 +113,54 @@ class CalibrationRecordTest {
         assertThat(record.startUps()).hasSize(1);
         assertThat(record.startUps().get(0).opening()).contains(inches("2 in"));
         assertThat(record.startUps().get(0).steadyErrorUncertainty()).isEmpty();
+    }
+
+    /** Caught at two gate openings: 26 lb/rev at 2 in and 58 lb/rev at 4 in, by a fifth. */
+    private static CalibrationRecord withCurve(CurveModel model) {
+        CalibrationCatchEntry two = calibrationCatch(7, 2);
+        CalibrationCatchEntry four =
+                new CalibrationCatchEntry(entry(8, 4, 348, Optional.of(Trucks.pulses(3000))), true, Coasting.IN_BOTH);
+        FleetDay day = Trucks.day(with(idle("T-01"), two, four).withCurveModel(model));
+        return CalibrationRecord.of(day, ASSESSOR.assess(day).get(0));
+    }
+
+    @Test
+    void holdsTheCurveOverSeveralGateOpenings() {
+        CurveOutcome curve = withCurve(CurveModel.DEAD_OPENING).curves().get(0);
+
+        assertThat(curve.material()).isEqualTo("salt");
+        assertThat(curve.model()).isEqualTo(CurveModel.DEAD_OPENING);
+        assertThat(curve.catches()).isEqualTo(Amounts.parseAny("2"));
+        assertThat(curve.deadOpening()).hasValueSatisfying(dead -> {
+            assertThat(dead.getUnit()).isEqualTo(SpreadingUnits.INCH);
+            assertThat(dead.getValue().doubleValue()).isCloseTo(0.375, within(1e-9));
+        });
+        // derived: 3.2 lb/rev/in over 7 × 2.25 in × 22 in ÷ 5.2 swept per inch and revolution of the sensed shaft
+        assertThat(Amounts.in(curve.effectiveBulkDensity().orElseThrow(), SpreadingUnits.POUND_PER_CUBIC_FOOT))
+                .isCloseTo(3.2 * 1728 * 5.2 / (7 * 2.25 * 22), within(1e-6));
+        assertThat(curve.deadOpeningUncertainty())
+                .as("two catches, two parameters")
+                .isEmpty();
+        assertThat(curve.effectiveBulkDensityUncertainty()).isEmpty();
+        assertThat(curve.misfitChance()).isEmpty();
+        assertThat(curve.points())
+                .extracting(point -> Amounts.format(point.opening()))
+                .containsExactly("2 in", "4 in");
+        assertThat(curve.points())
+                .extracting(point -> Amounts.in(point.dischargePerRevolution(), SpreadingUnits.POUND_PER_REVOLUTION))
+                .satisfiesExactly(
+                        at2 -> assertThat(at2).isCloseTo(5.2, within(1e-9)),
+                        at4 -> assertThat(at4).isCloseTo(11.6, within(1e-9)));
+    }
+
+    @Test
+    void aTableHasNoFactorAndNoDeadOpening() {
+        CurveOutcome curve = withCurve(CurveModel.TABLE).curves().get(0);
+
+        assertThat(curve.effectiveBulkDensity()).isEmpty();
+        assertThat(curve.deadOpening()).isEmpty();
+        assertThat(curve.points()).hasSize(2);
+        assertThat(RECORD.curves()).as("one gate opening").isEmpty();
     }
 
     @Test

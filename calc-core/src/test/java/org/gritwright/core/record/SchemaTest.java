@@ -1,6 +1,7 @@
 package org.gritwright.core.record;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatCode;
 
 import com.networknt.schema.InputFormat;
 import com.networknt.schema.Schema;
@@ -15,6 +16,7 @@ import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
@@ -65,6 +67,36 @@ class SchemaTest {
         String broken = Document.FLEET_DAY.toText(FleetDays.small()).replace("\"165.5 lb\"", gross);
         assertThat(FLEET_DAY.validate(broken, InputFormat.JSON)).isNotEmpty();
         assertThat(DocumentRefusalTest.problems(broken)).isNotEmpty();
+    }
+
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', quoteCharacter = '\'', textBlock = """
+            "opening": "2 in"  | "opening": "2 lb"                                      | false
+            "opening": "2 in"  | "opening": 2                                           | false
+            "opening": "2 in"  | "opening": "2"                                         | true
+            "opening": "2 in"  | "opening": "50.8 mm"                                   | true
+            "width": "22 in"   | "width": ["22 in", "5 cm"]                             | true
+            "width": "22 in"   | "width": ["22 in", 5]                                  | false
+            "width": "22 in"   | "width": [["22 in"]]                                   | false
+            "gearRatio": "1"   | "gearRatio": "1", "curveModel": "table"                | true
+            "gearRatio": "1"   | "gearRatio": "1", "curveModel": "spline"               | false
+            "gearRatio": "1"   | "gearRatio": "1", "controlSettings": [{"setting": "2"}] | false
+            "gearRatio": "1"   | "gearRatio": "1", "controlSettings": [{"setting": "2", "shaftSpeed": "9 rev/min"}] | true
+            "name": "road salt" | "name": "road salt", "grainDiameter": "3 mm"          | true
+            "name": "road salt" | "name": "road salt", "grainDiameter": "3 lb"          | false
+            "pulses": "356 pulse" | "setting": "3", "time": "60 s"                      | true
+            """)
+    void readerAndSchemaAgreeOnGatesDrivesAndCurves(String part, String replacement, boolean good) {
+        String small = Document.FLEET_DAY.toText(FleetDays.small());
+        assertThat(small).contains(part);
+        String text = small.replace(part, replacement);
+        assertThat(FLEET_DAY.validate(text, InputFormat.JSON).isEmpty()).isEqualTo(good);
+        if (good) {
+            assertThatCode(() -> DocumentLawsTest.read(Document.FLEET_DAY, text))
+                    .doesNotThrowAnyException();
+        } else {
+            assertThat(DocumentRefusalTest.problems(text)).isNotEmpty();
+        }
     }
 
     @ParameterizedTest
