@@ -56,7 +56,7 @@ record DisplayValue(
     }
 
     /** A display keeps a value for each material and gate opening: the one of the entry is shown, where there is one. */
-    private static boolean isShown(TruckAssessment truck, CalibrationInForce inForce) {
+    static boolean isShown(TruckAssessment truck, CalibrationInForce inForce) {
         return truck.truck()
                 .inForce()
                 .map(entry -> entry.material().equals(inForce.material().name())

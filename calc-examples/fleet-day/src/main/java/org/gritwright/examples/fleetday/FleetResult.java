@@ -34,7 +34,7 @@ record FleetResult(FleetDay day, List<TruckResult> trucks) {
         return trucks.stream().filter(TruckResult::needsAttention).count();
     }
 
-    /** For example "16 trucks: 7 need attention, 2 could go but lack a road-speed check, 7 have nothing to do." */
+    /** For example "20 trucks: 7 need attention, 2 lack only a road-speed check, 11 have nothing to do." */
     String summary() {
         long attention = needAttention();
         long roadSpeed = withNextStep(NextStep.CHECK_ROAD_SPEED);

@@ -33,8 +33,12 @@ record TruckResult(TruckAssessment assessment, DisplayValue display, Instruction
         return assessment.refusal().isPresent() ? "record refused, nothing computed" : assessment.verdict();
     }
 
+    /** The last verification of what the shown calibration is for: an error of another gate opening isn't its own. */
     Optional<Verification> lastVerification() {
-        return assessment.lastVerification();
+        return assessment.verifications().stream()
+                .filter(verification ->
+                        DisplayValue.isShown(assessment, verification.source().inForce()))
+                .reduce((earlier, later) -> later);
     }
 
     Optional<Quantity<DischargePerRevolution>> massPerRevolution() {

@@ -55,6 +55,15 @@ class FleetCsvTest {
         assertThat(row.get("record")).isEqualTo("records/T-11.json");
     }
 
+    /** Its display holds 31.2 lb/rev for 2.5 in; the last of its three verification catches was made at 4 in. */
+    @Test
+    void theErrorBesideAValueIsThatOfItsOwnGateOpening() throws IOException, RejectedDocumentException {
+        CSVRecord row = rows(day -> {}).get(16);
+        assertThat(row.get("value as left")).isEqualTo("31.2 lb/rev");
+        assertThat(row.get("caught (lb)")).isEqualTo("205");
+        assertThat(row.get("calibration error (%)")).startsWith("0.19");
+    }
+
     @Test
     void aRefusedTruckHasItsReasonAndNoNumbers() throws IOException, RejectedDocumentException {
         CSVRecord row = rows(day -> {}).get(12);
