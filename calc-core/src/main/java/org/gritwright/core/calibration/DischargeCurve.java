@@ -215,14 +215,13 @@ public final class DischargeCurve {
         boolean outside = Comparison.isAbove(lowest, at) || Comparison.isAbove(at, highest);
         return new DischargePrediction(
                 opening,
-                table.isPresent() ? byTable(table.get(), at) : byShape(fit.orElseThrow(), opening),
+                table.isPresent() ? byTable(table.get(), opening, at) : byShape(fit.orElseThrow(), opening, at),
                 outside
                         ? List.of(CurveFindings.geometryAlone(opening, data.quantity(lowest), data.quantity(highest)))
                         : List.of());
     }
 
-    private Measured<DischargePerRevolution> byShape(CurveFit curve, Quantity<?> opening) {
-        double at = data.geometry().number(opening);
+    private Measured<DischargePerRevolution> byShape(CurveFit curve, Quantity<?> opening, double at) {
         double argument = at - curve.shift();
         boolean discharges = !Comparison.isAbove(data.lowestLimit(), argument)
                 && !Comparison.isAbove(argument, data.highestLimit())
@@ -258,10 +257,10 @@ public final class DischargeCurve {
     }
 
     /** Beyond its rows the table goes on in proportion to the geometry. */
-    private Measured<DischargePerRevolution> byTable(MonotoneTable rows, double at) {
+    private Measured<DischargePerRevolution> byTable(MonotoneTable rows, Quantity<?> opening, double at) {
         double swept = data.geometry().applyAsDouble(at);
         if (!(swept > 0)) {
-            throw new InvalidInputException("gate opening", ABOVE_CLOSED, Amounts.format(data.quantity(at)));
+            throw new InvalidInputException("gate opening", ABOVE_CLOSED, Amounts.format(opening));
         }
         double row = Math.max(rows.lowest(), Math.min(rows.highest(), swept));
         double factor = swept / row;

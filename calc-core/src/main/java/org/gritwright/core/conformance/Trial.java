@@ -28,6 +28,7 @@ import javax.measure.Quantity;
 import org.gritwright.core.spi.ConveyorType;
 import org.gritwright.core.spi.Parameter;
 import org.gritwright.core.spi.Parameters;
+import org.gritwright.core.spi.RejectedType;
 import org.gritwright.core.spi.Spi;
 import org.gritwright.core.spi.SpreaderType;
 import org.gritwright.units.Amounts;
@@ -82,26 +83,8 @@ final class Trial<T extends SpreaderType> {
             }
             return Optional.ofNullable(answer);
         } catch (Throwable thrown) {
-            violated(law, what + " throws " + text(thrown));
+            violated(law, what + " throws " + RejectedType.reason(thrown));
             return Optional.empty();
-        }
-    }
-
-    /** A throwable in words. */
-    private static String text(Throwable thrown) {
-        passOnOutOfMemory(thrown);
-        try {
-            return thrown.toString();
-        } catch (Throwable unprintable) {
-            // Also what a type throws may be of its own making.
-            return thrown.getClass().getName();
-        }
-    }
-
-    /** Memory that runs out is the application's trouble and no fault of the type's. */
-    private static void passOnOutOfMemory(Throwable thrown) {
-        if (thrown instanceof OutOfMemoryError outOfMemory) {
-            throw outOfMemory;
         }
     }
 
@@ -234,7 +217,7 @@ final class Trial<T extends SpreaderType> {
             }
             return Optional.empty();
         } catch (Throwable thrown) {
-            violated(Law.NAMED_REFUSALS, text(thrown) + " for " + text(set));
+            violated(Law.NAMED_REFUSALS, RejectedType.reason(thrown) + " for " + text(set));
             return Optional.empty();
         }
         if (answer.function() == null) {
@@ -397,7 +380,7 @@ final class Trial<T extends SpreaderType> {
         } catch (InvalidInputException e) {
             return Optional.empty();
         } catch (Throwable thrown) {
-            return Optional.of(text(thrown) + " for ");
+            return Optional.of(RejectedType.reason(thrown) + " for ");
         }
     }
 
@@ -437,7 +420,9 @@ final class Trial<T extends SpreaderType> {
             T another = (T) type.getClass().getConstructor().newInstance();
             return Optional.of(another).filter(other -> type.id().equals(other.id()));
         } catch (Throwable thrown) {
-            passOnOutOfMemory(thrown);
+            if (thrown instanceof OutOfMemoryError outOfMemory) {
+                throw outOfMemory;
+            }
             // No such constructor, or not for us. What asking throws, the other laws have seen.
             return Optional.empty();
         }
@@ -447,6 +432,10 @@ final class Trial<T extends SpreaderType> {
         Callable<Boolean> question = () -> IntStream.range(0, TIMES_IN_EACH_THREAD)
                 .allMatch(i -> accepted.stream()
                         .allMatch(one -> one.values().equals(one.answer().values())));
+        // Whether waiting notices an interruption is a race; asking is none.
+        if (Thread.currentThread().isInterrupted()) {
+            throw new InterruptedException("the thread was interrupted");
+        }
         ExecutorService threads = Executors.newFixedThreadPool(THREADS);
         try {
             for (Future<Boolean> same : threads.invokeAll(Collections.nCopies(THREADS, question))) {

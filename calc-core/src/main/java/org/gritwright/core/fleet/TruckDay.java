@@ -88,20 +88,9 @@ public record TruckDay(
      * @return the truck's day
      */
     public TruckDay withId(String other) {
-        return new TruckDay(
-                other,
-                conveyor,
-                gate,
-                pulsesPerRevolution,
-                gearRatio,
-                controlSettings,
-                curveModel,
-                inForce,
-                changes,
-                calibrationCatches,
-                verificationCatches,
-                roadSpeed,
-                notes);
+        Draft draft = new Draft();
+        draft.id = other;
+        return draft.finished();
     }
 
     /**
@@ -111,20 +100,9 @@ public record TruckDay(
      * @return the truck's day
      */
     public TruckDay withControlSettings(List<OpenLoop.Row> table) {
-        return new TruckDay(
-                id,
-                conveyor,
-                gate,
-                pulsesPerRevolution,
-                gearRatio,
-                table,
-                curveModel,
-                inForce,
-                changes,
-                calibrationCatches,
-                verificationCatches,
-                roadSpeed,
-                notes);
+        Draft draft = new Draft();
+        draft.controlSettings = table;
+        return draft.finished();
     }
 
     /**
@@ -134,20 +112,9 @@ public record TruckDay(
      * @return the truck's day
      */
     public TruckDay withCurveModel(CurveModel model) {
-        return new TruckDay(
-                id,
-                conveyor,
-                gate,
-                pulsesPerRevolution,
-                gearRatio,
-                controlSettings,
-                Optional.of(model),
-                inForce,
-                changes,
-                calibrationCatches,
-                verificationCatches,
-                roadSpeed,
-                notes);
+        Draft draft = new Draft();
+        draft.curveModel = Optional.of(model);
+        return draft.finished();
     }
 
     /**
@@ -157,20 +124,9 @@ public record TruckDay(
      * @return the truck's day
      */
     public TruckDay withInForce(Optional<InForceEntry> entry) {
-        return new TruckDay(
-                id,
-                conveyor,
-                gate,
-                pulsesPerRevolution,
-                gearRatio,
-                controlSettings,
-                curveModel,
-                entry,
-                changes,
-                calibrationCatches,
-                verificationCatches,
-                roadSpeed,
-                notes);
+        Draft draft = new Draft();
+        draft.inForce = entry;
+        return draft.finished();
     }
 
     /**
@@ -180,20 +136,9 @@ public record TruckDay(
      * @return the truck's day
      */
     public TruckDay withChanges(List<ChangeEntry> entries) {
-        return new TruckDay(
-                id,
-                conveyor,
-                gate,
-                pulsesPerRevolution,
-                gearRatio,
-                controlSettings,
-                curveModel,
-                inForce,
-                entries,
-                calibrationCatches,
-                verificationCatches,
-                roadSpeed,
-                notes);
+        Draft draft = new Draft();
+        draft.changes = entries;
+        return draft.finished();
     }
 
     /**
@@ -203,20 +148,9 @@ public record TruckDay(
      * @return the truck's day
      */
     public TruckDay withCalibrationCatches(List<CalibrationCatchEntry> catches) {
-        return new TruckDay(
-                id,
-                conveyor,
-                gate,
-                pulsesPerRevolution,
-                gearRatio,
-                controlSettings,
-                curveModel,
-                inForce,
-                changes,
-                catches,
-                verificationCatches,
-                roadSpeed,
-                notes);
+        Draft draft = new Draft();
+        draft.calibrationCatches = catches;
+        return draft.finished();
     }
 
     /**
@@ -226,20 +160,9 @@ public record TruckDay(
      * @return the truck's day
      */
     public TruckDay withVerificationCatches(List<VerificationCatchEntry> catches) {
-        return new TruckDay(
-                id,
-                conveyor,
-                gate,
-                pulsesPerRevolution,
-                gearRatio,
-                controlSettings,
-                curveModel,
-                inForce,
-                changes,
-                calibrationCatches,
-                catches,
-                roadSpeed,
-                notes);
+        Draft draft = new Draft();
+        draft.verificationCatches = catches;
+        return draft.finished();
     }
 
     /**
@@ -249,20 +172,9 @@ public record TruckDay(
      * @return the truck's day
      */
     public TruckDay withRoadSpeed(RoadSpeedEntry check) {
-        return new TruckDay(
-                id,
-                conveyor,
-                gate,
-                pulsesPerRevolution,
-                gearRatio,
-                controlSettings,
-                curveModel,
-                inForce,
-                changes,
-                calibrationCatches,
-                verificationCatches,
-                Optional.of(check),
-                notes);
+        Draft draft = new Draft();
+        draft.roadSpeed = Optional.of(check);
+        return draft.finished();
     }
 
     /**
@@ -272,19 +184,38 @@ public record TruckDay(
      * @return the truck's day
      */
     public TruckDay withNotes(String text) {
-        return new TruckDay(
-                id,
-                conveyor,
-                gate,
-                pulsesPerRevolution,
-                gearRatio,
-                controlSettings,
-                curveModel,
-                inForce,
-                changes,
-                calibrationCatches,
-                verificationCatches,
-                roadSpeed,
-                Optional.of(text));
+        Draft draft = new Draft();
+        draft.notes = Optional.of(text);
+        return draft.finished();
+    }
+
+    /** What may be changed, so that all components are listed here only. */
+    private final class Draft {
+        private String id = TruckDay.this.id;
+        private List<OpenLoop.Row> controlSettings = TruckDay.this.controlSettings;
+        private Optional<CurveModel> curveModel = TruckDay.this.curveModel;
+        private Optional<InForceEntry> inForce = TruckDay.this.inForce;
+        private List<ChangeEntry> changes = TruckDay.this.changes;
+        private List<CalibrationCatchEntry> calibrationCatches = TruckDay.this.calibrationCatches;
+        private List<VerificationCatchEntry> verificationCatches = TruckDay.this.verificationCatches;
+        private Optional<RoadSpeedEntry> roadSpeed = TruckDay.this.roadSpeed;
+        private Optional<String> notes = TruckDay.this.notes;
+
+        private TruckDay finished() {
+            return new TruckDay(
+                    id,
+                    conveyor,
+                    gate,
+                    pulsesPerRevolution,
+                    gearRatio,
+                    controlSettings,
+                    curveModel,
+                    inForce,
+                    changes,
+                    calibrationCatches,
+                    verificationCatches,
+                    roadSpeed,
+                    notes);
+        }
     }
 }

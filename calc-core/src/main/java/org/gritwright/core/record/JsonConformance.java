@@ -12,8 +12,8 @@ import org.gritwright.core.conformance.TrialParameters;
 import org.gritwright.core.conformance.Violation;
 import org.gritwright.core.fleet.TypedEntry;
 import org.gritwright.core.spi.Parameters;
+import org.gritwright.core.spi.RejectedType;
 import org.gritwright.core.spi.SpreaderType;
-import org.gritwright.units.InvalidInputException;
 
 /**
  * Checks that a conveyor or gate type's parameters survive being written to a document and read again: the law
@@ -46,7 +46,8 @@ public final class JsonConformance {
         try {
             sets.addAll(TrialParameters.of(type.parameters()));
         } catch (Throwable thrown) {
-            return List.of(new Violation(Law.JSON_ROUND_TRIP, "parameters() can't be tried: " + text(thrown)));
+            return List.of(
+                    new Violation(Law.JSON_ROUND_TRIP, "parameters() can't be tried: " + RejectedType.reason(thrown)));
         }
         sets.addAll(examples);
         return sets.stream()
@@ -76,19 +77,7 @@ public final class JsonConformance {
                     && before.toString().equals(after.toString());
             return same ? null : after + " in place of " + before;
         } catch (Throwable thrown) {
-            return text(thrown) + ", with the parameters " + new TreeSet<>(set.keySet());
-        }
-    }
-
-    /** Why not, in words; memory that runs out is no fault of the type's, and passes on. */
-    private static String text(Throwable thrown) {
-        if (thrown instanceof OutOfMemoryError outOfMemory) {
-            throw outOfMemory;
-        }
-        try {
-            return thrown instanceof InvalidInputException ? thrown.getMessage() : thrown.toString();
-        } catch (Throwable unprintable) {
-            return thrown.getClass().getName();
+            return RejectedType.reason(thrown) + ", with the parameters " + new TreeSet<>(set.keySet());
         }
     }
 }

@@ -1,5 +1,7 @@
 package org.gritwright.core.spi;
 
+import org.gritwright.units.InvalidInputException;
+
 /**
  * A conveyor or gate type that a registry left out.
  *
@@ -7,6 +9,25 @@ package org.gritwright.core.spi;
  * @param reason why it was left out
  */
 public record RejectedType(String provider, String reason) {
+    /**
+     * What foreign code threw, in words. Also that may be of its own making and throw when it is asked.
+     *
+     * @param thrown what was thrown
+     * @return its message where it is a refusal, else its class and message with its cause
+     * @throws OutOfMemoryError if that is what was thrown: the application's trouble and no fault of a type's
+     */
+    public static String reason(Throwable thrown) {
+        if (thrown instanceof OutOfMemoryError outOfMemory) {
+            throw outOfMemory;
+        }
+        try {
+            String cause = thrown.getCause() == null ? "" : " (" + thrown.getCause() + ")";
+            return thrown instanceof InvalidInputException ? thrown.getMessage() : thrown + cause;
+        } catch (Throwable unprintable) {
+            return thrown.getClass().getName();
+        }
+    }
+
     /**
      * Provider and reason.
      *

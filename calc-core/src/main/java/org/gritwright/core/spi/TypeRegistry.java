@@ -111,7 +111,7 @@ public final class TypeRegistry {
                 add(offered.next(), types, rejected);
             } catch (Throwable thrown) {
                 failures++;
-                RejectedType failure = new RejectedType(PROVIDER, reason(thrown));
+                RejectedType failure = new RejectedType(PROVIDER, RejectedType.reason(thrown));
                 // A loader that can't be read at all says so again each time it is asked.
                 if (!failure.equals(last)) {
                     rejected.add(failure);
@@ -133,21 +133,7 @@ public final class TypeRegistry {
                         "its id, " + id + ", is taken by " + first.getClass().getName()));
             }
         } catch (Throwable thrown) {
-            rejected.add(new RejectedType(provider, reason(thrown)));
-        }
-    }
-
-    /** Why something was left out; memory that runs out is no reason but the application's trouble, and passes on. */
-    private static String reason(Throwable thrown) {
-        if (thrown instanceof OutOfMemoryError outOfMemory) {
-            throw outOfMemory;
-        }
-        try {
-            String cause = thrown.getCause() == null ? "" : " (" + thrown.getCause() + ")";
-            return thrown instanceof InvalidInputException ? thrown.getMessage() : thrown + cause;
-        } catch (Throwable unprintable) {
-            // Also what a type throws may be of its own making.
-            return thrown.getClass().getName();
+            rejected.add(new RejectedType(provider, RejectedType.reason(thrown)));
         }
     }
 

@@ -3,10 +3,10 @@ package org.gritwright.core.spi;
 import java.util.List;
 
 /** A conveyor type with a name and nothing else, for others to spoil. */
-class PlainConveyor implements ConveyorType {
+public class PlainConveyor implements ConveyorType {
     private final String name;
 
-    PlainConveyor(String name) {
+    public PlainConveyor(String name) {
         this.name = name;
     }
 

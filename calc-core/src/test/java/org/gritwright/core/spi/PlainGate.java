@@ -3,10 +3,10 @@ package org.gritwright.core.spi;
 import java.util.List;
 
 /** A gate type with a name and nothing else, for others to spoil. */
-class PlainGate implements GateType {
+public class PlainGate implements GateType {
     private final String name;
 
-    PlainGate(String name) {
+    public PlainGate(String name) {
         this.name = name;
     }
 

@@ -21,6 +21,8 @@ import org.gritwright.core.spi.GateType;
 import org.gritwright.core.spi.OpenArea;
 import org.gritwright.core.spi.Parameter;
 import org.gritwright.core.spi.Parameters;
+import org.gritwright.core.spi.PlainConveyor;
+import org.gritwright.core.spi.PlainGate;
 import org.gritwright.core.spi.Spi;
 import org.gritwright.core.spi.SweptVolume;
 import org.gritwright.core.spi.TypeId;
@@ -33,20 +35,14 @@ import org.junit.jupiter.params.provider.ValueSource;
 /** What a type from outside returns is checked where it is used. */
 class SpiBorderTest {
     /** A conveyor type that returns whatever it is told to. */
-    private record OddConveyor(SweptVolume volume, FillLimits limits) implements ConveyorType {
-        @Override
-        public TypeId id() {
-            return TypeId.of("example.org/odd", 1);
-        }
+    private static final class OddConveyor extends PlainConveyor {
+        private final SweptVolume volume;
+        private final FillLimits limits;
 
-        @Override
-        public int spiLevel() {
-            return Spi.LEVEL;
-        }
-
-        @Override
-        public List<Parameter<?>> parameters() {
-            return List.of();
+        OddConveyor(SweptVolume volume, FillLimits limits) {
+            super("odd");
+            this.volume = volume;
+            this.limits = limits;
         }
 
         @Override
@@ -66,20 +62,12 @@ class SpiBorderTest {
     }
 
     /** A gate type that returns whatever it is told to. */
-    private record OddGate(Supplier<GateShape> shapes) implements GateType {
-        @Override
-        public TypeId id() {
-            return TypeId.of("example.org/odd", 1);
-        }
+    private static final class OddGate extends PlainGate {
+        private final Supplier<GateShape> shapes;
 
-        @Override
-        public int spiLevel() {
-            return Spi.LEVEL;
-        }
-
-        @Override
-        public List<Parameter<?>> parameters() {
-            return List.of();
+        OddGate(Supplier<GateShape> shapes) {
+            super("odd");
+            this.shapes = shapes;
         }
 
         @Override
