@@ -20,12 +20,15 @@ import org.gritwright.core.calibration.Change;
 import org.gritwright.core.finding.Finding;
 import org.gritwright.core.finding.FindingCode;
 import org.gritwright.core.finding.Severity;
+import org.gritwright.core.spi.ConveyorType;
+import org.gritwright.core.spi.GateType;
 import org.gritwright.core.spi.TypeId;
 import org.gritwright.core.spreader.Conveyor;
 import org.gritwright.core.spreader.DriveFeedback;
 import org.gritwright.core.spreader.Gate;
 import org.gritwright.core.spreader.NoSensor;
 import org.gritwright.core.spreader.OpenLoop;
+import org.gritwright.core.spreader.ShaftCount;
 import org.gritwright.core.spreader.ShaftSensor;
 import org.gritwright.core.spreader.Spreader;
 import org.gritwright.core.verification.Correction;
@@ -54,6 +57,10 @@ final class TruckAssessor {
 
     TruckAssessment assess() {
         requireNotAfterTheDay();
+        truck.inForce()
+                .flatMap(InForceEntry::opening)
+                .ifPresent(opening -> naming(
+                        "calibration in force", () -> spreader.sweptCubicMetresPerRevolution(Optional.of(opening))));
         List<PlaceAssessment> places = places();
         Optional<RoadSpeedCheck> roadSpeed = truck.roadSpeed().map(this::roadSpeed);
         Optional<Finding> changedTyres = changedTyres();
@@ -121,12 +128,12 @@ final class TruckAssessor {
 
     private Spreader spreader() {
         TypedEntry conveyor = truck.conveyor();
+        ConveyorType conveyorType = settings.types().conveyor(TypeId.of(conveyor.type(), conveyor.version()));
         TypedEntry gate = truck.gate();
+        GateType gateType = settings.types().gate(TypeId.of(gate.type(), gate.version()));
         return new Spreader(
-                Conveyor.of(
-                        settings.types().conveyor(TypeId.of(conveyor.type(), conveyor.version())),
-                        conveyor.parameters()),
-                Gate.of(settings.types().gate(TypeId.of(gate.type(), gate.version())), gate.parameters()),
+                naming("conveyor", () -> Conveyor.of(conveyorType, conveyor.parameters())),
+                naming("gate", () -> Gate.of(gateType, gate.parameters())),
                 feedback());
     }
 
@@ -196,16 +203,23 @@ final class TruckAssessor {
         CountEntry counted = one.entry()
                 .counted()
                 .orElseThrow(() -> new InvalidInputException("count of a calibration catch", "given", "nothing"));
-        return new CalibrationCatch(caught(one.entry()), counted.count(), opening, one.primed(), one.coasting());
+        ShaftCount count = counted.count();
+        // What the spreader can't take is refused here, where the catch is known.
+        spreader.sweptCubicMetresPerRevolution(opening);
+        count.revolutions(spreader.feedback());
+        return new CalibrationCatch(caught(one.entry()), count, opening, one.primed(), one.coasting());
     }
 
     /** Containers have the same names in every catch: a refusal says which catch it is about. */
     private static <T> T naming(CatchEntry entry, Supplier<T> reading) {
+        return naming("catch of " + entry.at().toLocalTime(), reading);
+    }
+
+    private static <T> T naming(String what, Supplier<T> reading) {
         try {
             return reading.get();
         } catch (InvalidInputException e) {
-            throw new InvalidInputException(
-                    "catch of " + entry.at().toLocalTime() + ": " + e.field(), e.accepted(), e.value());
+            throw new InvalidInputException(what + ": " + e.field(), e.accepted(), e.value());
         }
     }
 

@@ -146,7 +146,16 @@ public final class Require {
         try {
             return Amounts.si(kind, quantity);
         } catch (InvalidInputException e) {
-            throw new InvalidInputException(field, "a finite " + UnitSymbol.kindName(kind), e.value());
+            throw new InvalidInputException(field, "a finite " + UnitSymbol.kindName(kind), text(quantity, e));
+        }
+    }
+
+    /** As it was entered, of whatever kind it is; what has no such text is described by the refusal. */
+    private static String text(Quantity<?> quantity, InvalidInputException refusal) {
+        try {
+            return Amounts.format(quantity);
+        } catch (InvalidInputException e) {
+            return refusal.value();
         }
     }
 

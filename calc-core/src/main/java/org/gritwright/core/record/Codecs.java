@@ -75,7 +75,7 @@ final class Codecs {
             "gate-opening",
             "a length, or a bare number for a setting, for example \"2 in\"",
             pattern(UnitSymbol.all().stream()
-                    .filter(row -> row.kind().equals(Length.class) || row.kind().equals(Dimensionless.class))),
+                    .filter(row -> row.kind().equals(Length.class) || row.unit().equals(SpreadingUnits.ONE))),
             Codecs::parseOpening,
             Amounts::format);
 

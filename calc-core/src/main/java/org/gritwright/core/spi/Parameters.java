@@ -63,7 +63,12 @@ public final class Parameters {
         }
         List<Quantity<?>> values = new ArrayList<>();
         for (Object item : items) {
-            values.add(checkedItem(parameter, item));
+            try {
+                values.add(checkedItem(parameter, item));
+            } catch (InvalidInputException e) {
+                String field = parameter.isList() ? e.field() + ", value " + (values.size() + 1) : e.field();
+                throw new InvalidInputException(field, e.accepted(), e.value());
+            }
         }
         return List.copyOf(values);
     }

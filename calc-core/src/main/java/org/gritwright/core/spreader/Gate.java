@@ -5,6 +5,7 @@ import java.util.Objects;
 import java.util.Optional;
 import javax.measure.Quantity;
 import javax.measure.quantity.Area;
+import javax.measure.quantity.Length;
 import org.gritwright.core.measurement.Require;
 import org.gritwright.core.spi.GateShape;
 import org.gritwright.core.spi.GateType;
@@ -160,7 +161,14 @@ public final class Gate {
 
     /** The opening in m, or the setting, checked for its kind and the limits. */
     static <Q extends Quantity<Q>> double within(GateShape.Adjustable<Q> adjustable, Quantity<?> opening) {
-        @SuppressWarnings("unchecked") // within() proves the kind
+        boolean byLength = adjustable.kind().equals(Length.class);
+        if (OpeningReading.isLength(opening) != byLength) {
+            throw new InvalidInputException(
+                    "gate opening",
+                    byLength ? "a length" : "the setting of a painted mark, a bare number",
+                    Amounts.format(opening));
+        }
+        @SuppressWarnings("unchecked") // compared just now
         Quantity<Q> typed = (Quantity<Q>) opening;
         return Amounts.si(
                 adjustable.kind(),

@@ -7,6 +7,7 @@ import javax.measure.quantity.Length;
 import org.gritwright.core.measurement.Require;
 import org.gritwright.units.Amounts;
 import org.gritwright.units.InvalidInputException;
+import org.gritwright.units.SpreadingUnits;
 import org.gritwright.units.UnitSymbol;
 
 /**
@@ -38,12 +39,13 @@ public final class OpeningReading {
      * @return true for a length
      */
     public static boolean isLength(Quantity<?> reading) {
-        Class<?> kind = UnitSymbol.of(reading.getUnit()).kind();
-        if (!kind.equals(Length.class) && !kind.equals(Dimensionless.class)) {
+        boolean isLength = UnitSymbol.of(reading.getUnit()).kind().equals(Length.class);
+        // "3 %" is no mark that anybody painted, but a slip that would pass for 0.03.
+        if (!isLength && !reading.getUnit().equals(SpreadingUnits.ONE)) {
             throw new InvalidInputException(
                     "gate opening", "a length, or a bare number for a setting", Amounts.format(reading));
         }
-        return kind.equals(Length.class);
+        return isLength;
     }
 
     /**

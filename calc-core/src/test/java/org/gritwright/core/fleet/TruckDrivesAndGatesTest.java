@@ -145,7 +145,8 @@ class TruckDrivesAndGatesTest {
     void aShaftThatStandsStillGivesNoCount() {
         TruckDay truck = openLoop(atSetting(1, 90), 156).withControlSettings(List.of(row(1, 0), row(4, 30)));
 
-        assertThat(assess(truck).refusal()).contains("control setting must be one at which the shaft turns: 1");
+        assertThat(assess(truck).refusal())
+                .contains("catch of 08:00: control setting must be one at which the shaft turns: 1");
     }
 
     private static TruckDay gated(TypedEntry gate) {
@@ -191,10 +192,10 @@ class TruckDrivesAndGatesTest {
     void aHeightIsNoMarkAndAMarkNoHeight() {
         assertThat(assess(with(byMarks(), caught(8, 156, pulses(3000), Optional.of(inches(2)))))
                         .refusal())
-                .contains("gate opening must be a finite ratio: \"in\" is one of length");
+                .contains("catch of 08:00: gate opening must be the setting of a painted mark, a bare number: 2 in");
         assertThat(assess(with(idle("T-01"), caught(8, 156, pulses(3000), Optional.of(Amounts.of(2, ONE)))))
                         .refusal())
-                .contains("gate opening must be a finite length: \"one\" is one of ratio");
+                .contains("catch of 08:00: gate opening must be a length: 2");
     }
 
     @Test
@@ -214,7 +215,7 @@ class TruckDrivesAndGatesTest {
                         within(1e-12));
         assertThat(assessment.curves()).isEmpty();
         assertThat(assess(with(fixed, calibrationCatch(8, 2))).refusal())
-                .contains("gate opening must be left out for gate type fixed-opening, version 1: 2 in");
+                .contains("catch of 08:00: gate opening must be left out for gate type fixed-opening, version 1: 2 in");
     }
 
     @Test
@@ -227,8 +228,8 @@ class TruckDrivesAndGatesTest {
                         "areas", List.of(Amounts.of(0, SQUARE_CENTIMETRE)))));
         TruckDay single = gated(new TypedEntry("measured-table", 1, Map.of("openings", inches(1), "areas", inches(1))));
 
-        assertThat(assess(wrong).refusal()).contains("areas must be a list of 2 to 100: a list of 1");
-        assertThat(assess(single).refusal()).contains("openings must be a list of 2 to 100: one value");
+        assertThat(assess(wrong).refusal()).contains("gate: areas must be a list of 2 to 100: a list of 1");
+        assertThat(assess(single).refusal()).contains("gate: openings must be a list of 2 to 100: one value");
     }
 
     @Test
@@ -240,5 +241,27 @@ class TruckDrivesAndGatesTest {
         assertThat(entry.parameters()).hasToString("{openings=" + List.of(inches(1), inches(2)) + "}");
         assertThat(entry)
                 .isEqualTo(new TypedEntry("measured-table", 1, Map.of("openings", List.of(inches(1), inches(2)))));
+    }
+
+    @Test
+    void aRefusedOpeningNamesItsCatch() {
+        TruckDay truck =
+                with(idle("T-01"), calibrationCatch(7, 2), caught(8, 156, pulses(3000), Optional.of(inches(50))));
+
+        assertThat(assess(truck).refusal()).contains("catch of 08:00: gate opening must be within 0 m to 1 m: 50 in");
+    }
+
+    @Test
+    void theCalibrationInForceIsForAnOpeningThatTheGateHas() {
+        InForceEntry entry = new InForceEntry(
+                Amounts.parseAny("5.2 lb/rev"),
+                Optional.empty(),
+                Trucks.DAY,
+                "salt",
+                Optional.of(inches(50)),
+                Optional.empty());
+
+        assertThat(assess(idle("T-01").withInForce(Optional.of(entry))).refusal())
+                .contains("calibration in force: gate opening must be within 0 m to 1 m: 50 in");
     }
 }

@@ -72,7 +72,7 @@ class RequireTest {
     @Test
     void rawTypesDoNotGetAnotherKindIn() {
         assertRefused(
-                "gate opening must be a finite length: \"lb\" is one of mass",
+                "gate opening must be a finite length: 5 lb",
                 () -> Require.positive("gate opening", Length.class, wrongKind(pounds(5))));
     }
 

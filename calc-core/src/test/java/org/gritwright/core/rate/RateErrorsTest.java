@@ -205,13 +205,13 @@ class RateErrorsTest {
     @Test
     void anotherKindThroughARawTypeIsNamed() {
         assertRefused(
-                "rate must be a finite application rate: \"lb/lane-mi\" is one of lane application rate",
+                "rate must be a finite application rate: 1 lb/lane-mi",
                 () -> Rates.perLane(wrongKind(LANE_RATE), LANE));
         assertRefused(
-                "treated width must be a finite length: \"ft/lane\" is one of lane width",
+                "treated width must be a finite length: 12 ft/lane",
                 () -> Rates.overTreatedWidth(RATE, wrongKind(LANE_WIDTH)));
         assertRefused(
-                "lane width must be a finite lane width: \"ft\" is one of length",
+                "lane width must be a finite lane width: 12 ft",
                 () -> Rates.overLaneWidth(LANE_RATE, wrongKind(WIDTH)));
     }
 

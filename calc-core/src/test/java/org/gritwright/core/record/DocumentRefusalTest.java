@@ -2,11 +2,17 @@ package org.gritwright.core.record;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.catchThrowableOfType;
+import static org.assertj.core.api.Assertions.tuple;
 
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import java.util.Map;
+import org.gritwright.core.calibration.CurveModel;
+import org.gritwright.core.fleet.FleetDay;
+import org.gritwright.core.fleet.TruckDay;
+import org.gritwright.units.Amounts;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -74,6 +80,19 @@ class DocumentRefusalTest {
             "version": 1             | "version": 0                    | /trucks/0/conveyor/version
             "version": 1             | "version": 1.0                  | /trucks/0/conveyor/version
             "width": "22 in"         | "width": "22 inches"            | /trucks/0/gate/parameters/width
+            "width": "22 in"         | "width": ["22 in", 22]          | /trucks/0/gate/parameters/width/1
+            "width": "22 in"         | "width": [["22 in"]]            | /trucks/0/gate/parameters/width/0
+            "width": "22 in"         | "width": {"in": "22"}           | /trucks/0/gate/parameters/width
+            "opening": "2 in"        | "opening": "2 lb"               | /trucks/0/calibrationCatches/0/opening
+            "opening": "2 in"        | "opening": "3 %"                | /trucks/0/calibrationCatches/0/opening
+            "opening": "2 in"        | "opening": "2 rev"              | /trucks/0/calibrationCatches/0/opening
+            "opening": "2 in"        | "opening": 2                    | /trucks/0/calibrationCatches/0/opening
+            "opening": "2 in"        | "opening": "two"                | /trucks/0/calibrationCatches/0/opening
+            "gearRatio": "1"         | "gearRatio": "1", "curveModel": "spline" | /trucks/0/curveModel
+            "gearRatio": "1"         | "gearRatio": "1", "controlSettings": [{"setting": "2"}] | /trucks/0/controlSettings/0/shaftSpeed
+            "gearRatio": "1"         | "gearRatio": "1", "controlSettings": [{"setting": "-2", "shaftSpeed": "9 rev/min"}] | /trucks/0/controlSettings/0
+            "name": "road salt"      | "name": "road salt", "grainDiameter": "3 kg" | /materials/0/grainDiameter
+            "name": "road salt"      | "name": "road salt", "grainDiameter": "0 mm" | /materials/0
             "division": "0.5 lb"     | "division": "0 lb"              | /scales/0
             "scales": [              | "scale": "none", "scales": [    | /scale
             """)
@@ -83,6 +102,55 @@ class DocumentRefusalTest {
                 .extracting(Problem::pointer)
                 .contains(pointer)
                 .allMatch(p -> p.equals(pointer) || p.endsWith("/version"));
+    }
+
+    @Test
+    void aGateOpeningThatIsNoReadingSaysWhatOneIs() {
+        assertThat(problems(good("\"opening\": \"2 in\"", "\"opening\": \"2 lb\"")))
+                .containsExactly(new Problem(
+                        "/trucks/0/calibrationCatches/0/opening",
+                        "gate opening: a length, or a bare number for a setting",
+                        "2 lb"));
+    }
+
+    @Test
+    void aGateOpeningMayBeAHeightOrAPaintedMark() throws IOException, RejectedDocumentException {
+        for (String opening : List.of("2 in", "50.8 mm", "4", "3.5")) {
+            FleetDay day = DocumentLawsTest.read(
+                    Document.FLEET_DAY, good("\"opening\": \"2 in\"", "\"opening\": \"" + opening + "\""));
+            assertThat(day.trucks().get(0).calibrationCatches().get(0).entry().opening())
+                    .contains(Amounts.parseAny(opening));
+        }
+    }
+
+    @Test
+    void aParameterMayBeAListEvenOfOne() throws IOException, RejectedDocumentException {
+        assertThat(parameters("\"width\": [\"22 in\", \"5 cm\"]"))
+                .containsExactly(Map.entry("width", List.of(Amounts.parseAny("22 in"), Amounts.parseAny("5 cm"))));
+        assertThat(parameters("\"width\": [\"22 in\"]"))
+                .containsExactly(Map.entry("width", List.of(Amounts.parseAny("22 in"))));
+        assertThat(parameters("\"width\": []")).containsExactly(Map.entry("width", List.of()));
+        assertThat(parameters("\"width\": \"22 in\"")).containsExactly(Map.entry("width", Amounts.parseAny("22 in")));
+    }
+
+    private static Map<String, Object> parameters(String width) throws IOException, RejectedDocumentException {
+        FleetDay day = DocumentLawsTest.read(Document.FLEET_DAY, good("\"width\": \"22 in\"", width));
+        return Map.copyOf(day.trucks().get(0).gate().parameters());
+    }
+
+    @Test
+    void whatATruckDoesWithoutSensorIsRead() throws IOException, RejectedDocumentException {
+        String settings = "\"gearRatio\": \"1\", \"curveModel\": \"dead-opening\", \"controlSettings\": ["
+                + "{\"setting\": \"20 %\", \"shaftSpeed\": \"9 rev/min\"},"
+                + "{\"setting\": \"40 %\", \"shaftSpeed\": \"18 rev/min\"}]";
+        TruckDay truck = DocumentLawsTest.read(Document.FLEET_DAY, good("\"gearRatio\": \"1\"", settings))
+                .trucks()
+                .get(0);
+
+        assertThat(truck.curveModel()).contains(CurveModel.DEAD_OPENING);
+        assertThat(truck.controlSettings())
+                .extracting(row -> Amounts.format(row.setting()), row -> Amounts.format(row.shaftSpeed()))
+                .containsExactly(tuple("20 %", "9 rev/min"), tuple("40 %", "18 rev/min"));
     }
 
     @ParameterizedTest

@@ -131,7 +131,8 @@ final class FleetDays {
 
     /** A gate opening: any length, or any number as the setting of a painted mark. */
     static Arbitrary<Quantity<?>> openings() {
-        return Arbitraries.oneOf(quantities(Length.class), quantities(Dimensionless.class));
+        return Arbitraries.oneOf(
+                quantities(Length.class), numbers().map(value -> Amounts.of(value, SpreadingUnits.ONE)));
     }
 
     private static <Q extends Quantity<Q>> Quantity<Q> quantity(double value, UnitSymbol<Q> row) {

@@ -42,7 +42,7 @@ class ParameterTest {
     void refusesWhatIsOutOfLimits() {
         assertRefused("pitch must be within 1 in to 6 in: 0.5 in", () -> PITCH.check(inches(0.5)));
         assertRefused("pitch must be within 1 in to 6 in: 60 in", () -> PITCH.check(inches(60)));
-        assertRefused("pitch must be a finite length: \"lb\" is one of mass", () -> PITCH.check(wrongKind(pounds(2))));
+        assertRefused("pitch must be a finite length: 2 lb", () -> PITCH.check(wrongKind(pounds(2))));
     }
 
     @Test
@@ -62,10 +62,10 @@ class ParameterTest {
     @Test
     void refusesLimitsOfAnotherKind() {
         assertRefused(
-                "highest load must be a finite mass: \"in\" is one of length",
+                "highest load must be a finite mass: 6 in",
                 () -> Parameter.of("load", Mass.class, pounds(1), wrongKind(inches(6))));
         assertRefused(
-                "highest load must be a finite mass: \"in\" is one of length",
+                "highest load must be a finite mass: 6 in",
                 () -> Parameter.of("load", Mass.class, wrongKind(inches(6)), pounds(1)));
     }
 

@@ -28,7 +28,6 @@ class DriveFeedbackTest {
                 () -> new ShaftSensor(
                         Amounts.of(100, SpreadingUnits.PULSE_PER_REVOLUTION), Amounts.of(-1, SpreadingUnits.ONE)));
         assertRefused("gear ratio must be greater than 0: 0", () -> new NoSensor(Amounts.of(0, SpreadingUnits.ONE)));
-        assertRefused(
-                "gear ratio must be a finite ratio: \"lb\" is one of mass", () -> new NoSensor(wrongKind(pounds(1))));
+        assertRefused("gear ratio must be a finite ratio: 1 lb", () -> new NoSensor(wrongKind(pounds(1))));
     }
 }

@@ -28,7 +28,6 @@ class OpeningReadingTest {
     void isALengthOrABareNumber() {
         assertThat(OpeningReading.isLength(inches(2))).isTrue();
         assertThat(OpeningReading.isLength(MARK)).isFalse();
-        assertThat(OpeningReading.isLength(Amounts.of(40, PERCENT))).isFalse();
     }
 
     @Test
@@ -40,6 +39,16 @@ class OpeningReadingTest {
         assertRefused(message, () -> OpeningReading.si(pounds(2)));
         assertRefused(message, () -> OpeningReading.position(pounds(2)));
         assertRefused(message, () -> OpeningReading.ofSi(2, pounds(2)));
+    }
+
+    /** It would pass for the mark 0.03. */
+    @Test
+    void aPercentageIsNoPaintedMark() {
+        String message = "gate opening must be a length, or a bare number for a setting: 3 %";
+
+        assertRefused(message, () -> OpeningReading.isLength(Amounts.of(3, PERCENT)));
+        assertRefused(message, () -> OpeningReading.check(Amounts.of(3, PERCENT)));
+        assertRefused(message, () -> OpeningReading.position(Amounts.of(3, PERCENT)));
     }
 
     @Test
@@ -57,7 +66,6 @@ class OpeningReadingTest {
     void isANumberOfMetresOrTheSetting() {
         assertThat(OpeningReading.si(inches(2))).isCloseTo(0.0508, within(1e-17));
         assertThat(OpeningReading.si(MARK)).isEqualTo(4);
-        assertThat(OpeningReading.si(Amounts.of(40, PERCENT))).isCloseTo(0.4, within(1e-16));
     }
 
     @Test
@@ -72,8 +80,6 @@ class OpeningReadingTest {
                 .isEqualTo(OpeningReading.position(Amounts.of(50.8, MILLIMETRE)))
                 .isEqualTo(OpeningReading.position(Amounts.of(5.08, CENTIMETRE)))
                 .isEqualTo(new OpeningReading.Position(true, 50_800_000));
-        assertThat(OpeningReading.position(Amounts.of(40, PERCENT)))
-                .isEqualTo(OpeningReading.position(Amounts.of(0.4, ONE)));
     }
 
     @Test

@@ -103,10 +103,9 @@ class TableGateTest {
         assertThat(BY_OPENING.accepts(Amounts.of(0.1, ONE))).isFalse();
         assertThat(BY_SETTING.accepts(inches(2))).isFalse();
         assertRefused(
-                "gate opening must be a finite length: \"one\" is one of ratio",
-                () -> BY_OPENING.squareMetres(Optional.of(Amounts.of(0.1, ONE))));
+                "gate opening must be a length: 0.1", () -> BY_OPENING.squareMetres(Optional.of(Amounts.of(0.1, ONE))));
         assertRefused(
-                "gate opening must be a finite ratio: \"in\" is one of length",
+                "gate opening must be the setting of a painted mark, a bare number: 2 in",
                 () -> BY_SETTING.squareMetres(Optional.of(inches(2))));
     }
 
@@ -176,7 +175,7 @@ class TableGateTest {
                 "openings must be a list of 2 to 100: one value",
                 () -> Gate.of(TableGate.byOpening(), Map.of("openings", inches(1), "areas", squareCentimetres(0, 1))));
         assertRefused(
-                "openings must be within 0 mm to 2 m: 2001 mm",
+                "openings, value 2 must be within 0 mm to 2 m: 2001 mm",
                 () -> byOpening(millimetres(10, 2001), squareCentimetres(0, 60)));
     }
 

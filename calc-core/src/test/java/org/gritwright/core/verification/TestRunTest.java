@@ -74,7 +74,7 @@ class TestRunTest {
                 "test distance must be greater than 0: 0 mi",
                 () -> TestRun.over(RATE, SPEED, Amounts.of(0, SpreadingUnits.MILE)));
         assertRefused(
-                "target rate must be a finite application rate: \"lb\" is one of mass",
+                "target rate must be a finite application rate: 300 lb",
                 () -> TestRun.lasting(wrongKind(pounds(300)), SPEED, TWO_MINUTES));
         assertRefused(
                 "test speed must be a finite speed: NaN in \"mi/h\"",

@@ -41,7 +41,7 @@ class WeighingTest {
         assertRefused("gross of container A must be 0 or more: -3 lb", () -> new Weighing("A", pounds(-3), pounds(0)));
         assertRefused("container must be a text that is not blank: \"\"", () -> new Weighing("", pounds(3), pounds(0)));
         assertRefused(
-                "gross of container A must be a finite mass: \"in\" is one of length",
+                "gross of container A must be a finite mass: 3 in",
                 () -> new Weighing("A", wrongKind(inches(3)), pounds(0)));
         assertRefused(
                 "tare of container A must be a finite mass: NaN in \"lb\"",

@@ -40,24 +40,25 @@ class BadSpreaderInputTest {
     /** What doesn't go together or can't be computed with is the truck's trouble: the others are assessed all the same. */
     @ParameterizedTest
     @CsvSource(delimiter = '|', nullValues = "nothing", textBlock = """
-            T-20 | /gate/parameters/areas/3         | "100 cm²"            | areas must be not below the one before, 125 cm²: 100 cm²
-            T-20 | /gate/parameters/settings/3      | "2"                  | settings must be above the one before, 2: 2
-            T-20 | /gate/parameters/areas           | ["0 cm²", "60 cm²"]  | areas must be as many as settings, 7: 2
-            T-20 | /gate/parameters/areas           | "60 cm²"             | areas must be a list of 2 to 100: one value
-            T-20 | /gate/parameters/settings        | ["1"]                | settings must be a list of 2 to 100: a list of 1
-            T-20 | /gate/parameters/areas/6         | "400 m²"             | areas must be within 0 m² to 5 m²: 400 m²
-            T-17 | /gate/parameters/width           | ["18 in", "19 in"]   | width must be one value: a list of 2
-            T-17 | /gate/parameters/highestOpening  | "3 in"               | gate opening must be within 0 in to 3 in: 4 in
-            T-17 | /calibrationCatches/0/opening    | "-1 in"              | catch of 09:00: gate opening must be 0 or more: -1 in
-            T-17 | /calibrationCatches/0/opening    | "50 in"              | gate opening must be within 0 m to 1 m: 50 in
-            T-17 | /calibrationCatches/0/opening    | "0 in"               | gate opening must be one at which the conveyor sweeps a volume: 0 in
-            T-17 | /calibrationCatches/0/opening    | nothing              | gate opening must be given for gate type sliding-gate, version 1: nothing
-            T-20 | /calibrationCatches/0/opening    | "7"                  | gate opening must be within 0 to 6: 7
-            T-18 | /calibrationCatches/0/opening    | "2 in"               | gate opening must be left out for gate type no-gate, version 1: 2 in
+            T-20 | /gate/parameters/areas/3         | "100 cm²"            | gate: areas must be not below the one before, 125 cm²: 100 cm²
+            T-20 | /gate/parameters/settings/3      | "2"                  | gate: settings must be above the one before, 2: 2
+            T-20 | /gate/parameters/areas           | ["0 cm²", "60 cm²"]  | gate: areas must be as many as settings, 7: 2
+            T-20 | /gate/parameters/areas           | "60 cm²"             | gate: areas must be a list of 2 to 100: one value
+            T-20 | /gate/parameters/settings        | ["1"]                | gate: settings must be a list of 2 to 100: a list of 1
+            T-20 | /gate/parameters/areas/6         | "400 m²"             | gate: areas, value 7 must be within 0 m² to 5 m²: 400 m²
+            T-17 | /gate/parameters/width           | ["18 in", "19 in"]   | gate: width must be one value: a list of 2
+            T-17 | /gate/parameters/highestOpening  | "3 in"               | catch of 09:54: gate opening must be within 0 in to 3 in: 4 in
+            T-17 | /calibrationCatches/0/opening    | "-1 in"              | catch of 09:00: gate opening must be within 0 m to 1 m: -1 in
+            T-17 | /calibrationCatches/0/opening    | "50 in"              | catch of 09:00: gate opening must be within 0 m to 1 m: 50 in
+            T-17 | /inForce/opening                 | "50 in"              | calibration in force: gate opening must be within 0 m to 1 m: 50 in
+            T-17 | /calibrationCatches/0/opening    | "0 in"               | catch of 09:00: gate opening must be one at which the conveyor sweeps a volume: 0 in
+            T-17 | /calibrationCatches/0/opening    | nothing              | catch of 09:00: gate opening must be given for gate type sliding-gate, version 1: nothing
+            T-20 | /calibrationCatches/0/opening    | "7"                  | catch of 12:00: gate opening must be within 0 to 6: 7
+            T-18 | /calibrationCatches/0/opening    | "2 in"               | catch of 13:00: gate opening must be left out for gate type no-gate, version 1: 2 in
             T-15 | /controlSettings/1/setting       | "1"                  | control setting must be above the one before, 2: 1
             T-15 | /controlSettings/1/shaftSpeed    | "60 rev/min"         | loaded shaft speed must be not below the one before, 60 rev/min: 47 rev/min
-            T-15 | /controlSettings                 | nothing              | count must be in a form that needs no table of control settings, as the drive has none: control setting 4
-            T-15 | /calibrationCatches/0/counted/setting | "7"             | control setting must be within 2 to 6: 7
+            T-15 | /controlSettings                 | nothing              | catch of 09:10: count must be in a form that needs no table of control settings, as the drive has none: control setting 4
+            T-15 | /calibrationCatches/0/counted/setting | "7"             | catch of 09:10: control setting must be within 2 to 6: 7
             T-15 | /pulsesPerRevolution             | "60 pulse/rev"       | control settings must be left out for a drive with a shaft sensor: a table
             """)
     void aTruckIsRefused(String id, String pointer, String json, String refusal)
@@ -82,6 +83,7 @@ class BadSpreaderInputTest {
     @ParameterizedTest
     @CsvSource(delimiter = '|', textBlock = """
             T-17 | /calibrationCatches/0/opening | "2 lb"      | gate opening: a length, or a bare number for a setting, found 2 lb
+            T-20 | /calibrationCatches/0/opening | "3 %"       | gate opening: a length, or a bare number for a setting, found 3 %
             T-17 | /inForce/opening              | "2 lb"      | gate opening: a length, or a bare number for a setting, found 2 lb
             T-17 | /calibrationCatches/0/opening | 2           | a length, or a bare number for a setting, for example "2 in", found 2
             T-17 | /curveModel                   | "quadratic" | one of [proportional, dead-opening, table], found "quadratic"
