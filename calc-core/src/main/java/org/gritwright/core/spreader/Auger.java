@@ -36,7 +36,8 @@ public final class Auger implements ConveyorType {
     public static final Parameter<Length> PITCH =
             Parameter.length("pitch", Amounts.of(10, MILLIMETRE), Amounts.of(1, METRE));
 
-    private static final FillLimits FILL = new FillLimits(0.25, 0.5, 1.05, 1.25);
+    /** The twin auger's too. */
+    static final FillLimits FILL = new FillLimits(0.25, 0.5, 1.05, 1.25);
 
     /** Made for a registry; all instances are alike. */
     public Auger() {}

@@ -28,8 +28,6 @@ public final class TwinAuger implements ConveyorType {
                     Amounts.of(1, SpreadingUnits.ONE))
             .withDefault(Amounts.of(1, SpreadingUnits.ONE));
 
-    private static final FillLimits FILL = new FillLimits(0.25, 0.5, 1.05, 1.25);
-
     /** Made for a registry; all instances are alike. */
     public TwinAuger() {}
 
@@ -61,6 +59,6 @@ public final class TwinAuger implements ConveyorType {
 
     @Override
     public FillLimits fillLimits() {
-        return FILL;
+        return Auger.FILL;
     }
 }

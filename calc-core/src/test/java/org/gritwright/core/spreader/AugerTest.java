@@ -9,6 +9,7 @@ import static org.gritwright.core.Samples.inches;
 
 import java.util.Map;
 import java.util.Optional;
+import org.gritwright.core.spi.FillLimits;
 import org.junit.jupiter.api.Test;
 
 class AugerTest {
@@ -56,5 +57,10 @@ class AugerTest {
     void refusesAShaftAsThickAsTheScrew() {
         assertRefused("shaftDiameter must be smaller than screwDiameter, 6 in: 6 in", () -> auger(6, 6));
         assertRefused("shaftDiameter must be smaller than screwDiameter, 6 in: 7 in", () -> auger(6, 7));
+    }
+
+    @Test
+    void knowsWhatFillIsPlausible() {
+        assertThat(AUGER.conveyor().fillLimits()).isEqualTo(new FillLimits(0.25, 0.5, 1.05, 1.25));
     }
 }
