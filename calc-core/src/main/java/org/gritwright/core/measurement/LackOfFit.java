@@ -10,8 +10,7 @@ import org.apache.commons.statistics.distribution.FDistribution;
  * <p>F = (Σ W·(ȳ/ŷ − 1)² / (c − p)) ÷ (Σ w·(y/ȳ − 1)² / (n − c)), with the means ȳ of c groups of one x, the sums W of
  * their weights, and p fitted parameters; by Fisher's F with c − p and n − c degrees of freedom (the usual test, as
  * worked in the NIST/SEMATECH e-Handbook of Statistical Methods, 4.6.1.5, load cell; here with relative deviations, as the
- * scatter is relative). A passed test with few
- * repeats proves nothing.
+ * scatter is relative). A passed test with few repeats proves nothing.
  *
  * @param statistic F, 0 or more; infinite where repeats don't scatter at all and the curve misses them
  * @param misfitDegrees c − p, 1 or more
