@@ -5,11 +5,6 @@ import static org.gritwright.core.Samples.CHAIN;
 import static org.gritwright.core.Samples.SENSOR;
 import static org.gritwright.core.Samples.inches;
 
-import java.io.BufferedReader;
-import java.io.IOException;
-import java.io.InputStreamReader;
-import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collections;
@@ -607,7 +602,7 @@ final class PublishedChecks {
                 "0.00067",
                 () -> gum.slopeUncertainty().orElseThrow());
         gum("gum-30", "thermometer line at 30 °C", "-0.1494", () -> gum.intercept() + 10 * gum.slope());
-        StraightLine norris = norris();
+        StraightLine norris = StraightLine.fit(Strd.column("norris", "x"), Strd.column("norris", "y"));
         strd("norris-intercept", "Norris: intercept", "-0.262323073774029", norris::intercept);
         strd(
                 "norris-intercept-u",
@@ -628,25 +623,6 @@ final class PublishedChecks {
 
     private void strd(String id, String what, String stated, DoubleSupplier computed) {
         add(id, what, Source.STRD, stated, "", Tolerance.EXACT, computed);
-    }
-
-    private static StraightLine norris() {
-        try (BufferedReader reader = new BufferedReader(new InputStreamReader(
-                PublishedChecks.class.getResourceAsStream("norris.csv"), StandardCharsets.UTF_8))) {
-            List<String[]> points = reader.lines()
-                    .filter(line -> !line.startsWith("#") && !line.equals("y,x"))
-                    .map(line -> line.split(",", -1))
-                    .toList();
-            return StraightLine.fit(column(points, 1), column(points, 0));
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
-    }
-
-    private static double[] column(List<String[]> points, int column) {
-        return points.stream()
-                .mapToDouble(point -> Double.parseDouble(point[column]))
-                .toArray();
     }
 
     private static <Q extends Quantity<Q>> double in(Unit<Q> unit, Quantity<Q> quantity) {

@@ -48,6 +48,10 @@ final class CaughtOpenings {
         if (catches.isEmpty()) {
             throw new InvalidInputException("calibration catches", "one or more", "none");
         }
+        if (estimator == RatioEstimator.LINE_WITH_INTERCEPT) {
+            throw new InvalidInputException(
+                    "estimator of a discharge curve", "one of ratios, the catches may be of one length", "a line");
+        }
         SweptByOpening geometry = spreader.sweptByOpening();
         int n = catches.size();
         double[] openings = new double[n];

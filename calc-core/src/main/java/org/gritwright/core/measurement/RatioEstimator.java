@@ -1,13 +1,15 @@
 package org.gritwright.core.measurement;
 
+import java.util.Arrays;
 import java.util.OptionalDouble;
 import org.gritwright.units.InvalidInputException;
 
 /**
  * How pairs (mass and revolutions, pulses and distance) become one ratio.
  *
- * <p>The two agree when all denominators are equal and differ otherwise; for (5; 31), (10; 60.5), (20; 122) the ratio
- * of sums is 6.1 and the mean of ratios 6.116667, so a result names its estimator.
+ * <p>Ratio of sums and mean of ratios agree when all denominators are equal and differ otherwise; for (5; 31), (10; 60.5),
+ * (20; 122) the ratio of sums is 6.1, the mean of ratios 6.116667 and the slope of the line 6.078571, so a result names its
+ * estimator.
  */
 public enum RatioEstimator {
     /**
@@ -17,20 +19,17 @@ public enum RatioEstimator {
      */
     RATIO_OF_SUMS {
         @Override
-        double ratio(double[] numerators, double[] denominators) {
-            return sum(numerators) / sum(denominators);
-        }
-
-        @Override
-        double variance(double[] numerators, double[] denominators, double ratio, double sampleDeviation) {
-            int n = numerators.length;
+        RatioEstimate of(double[] numerators, double[] denominators) {
+            double total = sum(denominators);
+            double ratio = sum(numerators) / total;
             double squares = 0;
-            for (int i = 0; i < n; i++) {
+            for (int i = 0; i < numerators.length; i++) {
                 double residual = numerators[i] - ratio * denominators[i];
                 squares += residual * residual;
             }
-            double total = sum(denominators);
-            return n / (n - 1.0) * squares / (total * total);
+            double n = numerators.length;
+            double variance = n / (n - 1) * squares / (total * total);
+            return withoutIntercept(ratio, Sample.of(ratios(numerators, denominators)), variance);
         }
     },
 
@@ -40,28 +39,67 @@ public enum RatioEstimator {
      */
     MEAN_OF_RATIOS {
         @Override
-        double ratio(double[] numerators, double[] denominators) {
-            return sum(ratios(numerators, denominators)) / numerators.length;
+        RatioEstimate of(double[] numerators, double[] denominators) {
+            Sample sample = Sample.of(ratios(numerators, denominators));
+            double deviation = sample.deviation().orElse(0);
+            return withoutIntercept(sample.mean(), sample, deviation * deviation / sample.size());
         }
+    },
 
+    /**
+     * The slope of the least-squares line m = a + R · N, every catch of equal weight ({@link StraightLine}): for catches of
+     * different length, when each start loses or gains something that has nothing to do with the length. The intercept a is
+     * what a start gains; negative for a loss. Two pairs or more; three for an uncertainty, with n − 2 degrees of freedom.
+     *
+     * <p>The line of the count over the run time does the same for the drive: there the intercept is what the drive loses
+     * until it runs, and the mass per revolution cancels. This one tells what falls short per start although the shaft
+     * turned and was counted.
+     */
+    LINE_WITH_INTERCEPT {
         @Override
-        double variance(double[] numerators, double[] denominators, double ratio, double sampleDeviation) {
-            return sampleDeviation * sampleDeviation / numerators.length;
+        RatioEstimate of(double[] numerators, double[] denominators) {
+            requireDifferentLengths(denominators);
+            StraightLine line = StraightLine.fit(denominators, numerators);
+            if (!(line.slope() > 0)) {
+                throw new InvalidInputException(
+                        "numerators of a line", "growing with the denominators", "slope " + line.slope());
+            }
+            double squares = 0;
+            double[] residuals = line.residuals();
+            for (int i = 0; i < residuals.length; i++) {
+                double ofRatio = residuals[i] / denominators[i];
+                squares += ofRatio * ofRatio;
+            }
+            int degreesOfFreedom = line.degreesOfFreedom();
+            return new RatioEstimate(
+                    line.slope(),
+                    degreesOfFreedom > 0
+                            ? OptionalDouble.of(Math.sqrt(squares / degreesOfFreedom))
+                            : OptionalDouble.empty(),
+                    line.slopeUncertainty(),
+                    residuals.length,
+                    OptionalDouble.of(line.intercept()),
+                    line.interceptUncertainty());
         }
     };
 
-    abstract double ratio(double[] numerators, double[] denominators);
+    /**
+     * The longest of several runs over the shortest must be this or more for a line through them. Below, the difference is
+     * mostly noise, and the line points anywhere (common practice, no source).
+     */
+    public static final double LEAST_RATIO_OF_LENGTHS = 1.5;
 
-    abstract double variance(double[] numerators, double[] denominators, double ratio, double sampleDeviation);
+    abstract RatioEstimate of(double[] numerators, double[] denominators);
 
     /**
      * Estimates the ratio.
      *
      * @param numerators finite numbers, one or more
      * @param denominators as many, each finite and greater than zero
-     * @return the estimate; deviation and uncertainty are absent, not zero, for one pair
+     * @return the estimate; deviation and uncertainty are absent, not zero, without a degree of freedom
      * @throws InvalidInputException if there is no pair, the lengths differ, a number is not finite, a denominator is
-     *     not greater than zero, or the result would not be finite
+     *     not greater than zero, or the result would not be finite; for a line also if the largest denominator is less than
+     *     {@link #LEAST_RATIO_OF_LENGTHS} times the smallest, or the numerators don't grow with the denominators
      */
     public RatioEstimate estimate(double[] numerators, double[] denominators) {
         int n = numerators.length;
@@ -77,31 +115,34 @@ public enum RatioEstimator {
                 throw new InvalidInputException("denominator", "greater than 0", String.valueOf(denominator));
             }
         }
-        double ratio = ratio(numerators, denominators);
-        if (n == 1) {
-            return new RatioEstimate(ratio, OptionalDouble.empty(), OptionalDouble.empty(), n);
+        return of(numerators, denominators);
+    }
+
+    private static RatioEstimate withoutIntercept(double ratio, Sample sample, double variance) {
+        return new RatioEstimate(
+                ratio,
+                sample.deviation(),
+                sample.size() > 1 ? OptionalDouble.of(Math.sqrt(variance)) : OptionalDouble.empty(),
+                sample.size());
+    }
+
+    private static void requireDifferentLengths(double[] denominators) {
+        double least = Arrays.stream(denominators).min().orElseThrow();
+        double largest = Arrays.stream(denominators).max().orElseThrow();
+        if (Comparison.isAbove(LEAST_RATIO_OF_LENGTHS * least, largest)) {
+            throw new InvalidInputException(
+                    "denominators of a line",
+                    "two or more, the largest at least " + LEAST_RATIO_OF_LENGTHS + " times the smallest",
+                    least + " to " + largest);
         }
-        double deviation = sampleDeviation(ratios(numerators, denominators));
-        double uncertainty = Math.sqrt(variance(numerators, denominators, ratio, deviation));
-        return new RatioEstimate(ratio, OptionalDouble.of(deviation), OptionalDouble.of(uncertainty), n);
     }
 
     private static double[] ratios(double[] numerators, double[] denominators) {
         double[] ratios = new double[numerators.length];
         for (int i = 0; i < ratios.length; i++) {
-            ratios[i] = numerators[i] / denominators[i];
+            ratios[i] = Require.finite("ratio", numerators[i] / denominators[i]);
         }
         return ratios;
-    }
-
-    /** Two passes: the sum of squares about the mean, not the difference of two large sums. */
-    private static double sampleDeviation(double[] values) {
-        double mean = sum(values) / values.length;
-        double squares = 0;
-        for (double value : values) {
-            squares += (value - mean) * (value - mean);
-        }
-        return Math.sqrt(squares / (values.length - 1));
     }
 
     private static double sum(double[] values) {

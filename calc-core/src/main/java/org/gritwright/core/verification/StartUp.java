@@ -14,6 +14,7 @@ import javax.measure.quantity.Time;
 import org.gritwright.core.calibration.CalibrationInForce;
 import org.gritwright.core.finding.Finding;
 import org.gritwright.core.finding.FindingCode;
+import org.gritwright.core.measurement.RatioEstimator;
 import org.gritwright.core.measurement.StraightLine;
 import org.gritwright.units.Amounts;
 import org.gritwright.units.InvalidInputException;
@@ -42,12 +43,6 @@ public record StartUp(
         Optional<Quantity<Dimensionless>> steadyErrorUncertainty,
         Quantity<Mass> expectedMassOfShortestRun,
         Tolerance tolerance) {
-
-    /**
-     * Below this the difference of two counts is mostly noise, and the line through them points anywhere (common
-     * practice, no source).
-     */
-    private static final double LEAST_RATIO_OF_RUN_TIMES = 1.5;
 
     /**
      * Separates the two.
@@ -114,14 +109,15 @@ public record StartUp(
             DoubleSummaryStatistics seconds = seconds(catches).summaryStatistics();
             throw new InvalidInputException(
                     "run times for the start-up loss",
-                    "two or more, the longest at least " + LEAST_RATIO_OF_RUN_TIMES + " times the shortest",
+                    "two or more, the longest at least " + RatioEstimator.LEAST_RATIO_OF_LENGTHS
+                            + " times the shortest",
                     catches.isEmpty() ? "none" : seconds.getMin() + " s to " + seconds.getMax() + " s");
         }
     }
 
     private static boolean runTimesDiffer(List<VerificationCatch> catches) {
         DoubleSummaryStatistics seconds = seconds(catches).summaryStatistics();
-        return seconds.getMax() >= LEAST_RATIO_OF_RUN_TIMES * seconds.getMin();
+        return seconds.getMax() >= RatioEstimator.LEAST_RATIO_OF_LENGTHS * seconds.getMin();
     }
 
     private static DoubleStream seconds(List<VerificationCatch> catches) {

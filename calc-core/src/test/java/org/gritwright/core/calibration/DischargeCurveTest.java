@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 import static org.gritwright.core.Samples.CHAIN;
 import static org.gritwright.core.Samples.SALT;
+import static org.gritwright.core.Samples.assertRefused;
 import static org.gritwright.core.Samples.caught;
 import static org.gritwright.core.Samples.inches;
 import static org.gritwright.core.Samples.pulses;
@@ -93,7 +94,7 @@ class DischargeCurveTest {
             CalibrationCatch.at(inches(3), caught(835), pulses(2000)));
 
     @ParameterizedTest
-    @EnumSource
+    @EnumSource(names = "LINE_WITH_INTERCEPT", mode = EnumSource.Mode.EXCLUDE)
     void throughOneOpeningItIsThatOpeningsCalibration(RatioEstimator estimator) {
         Measured<DischargePerRevolution> calibrated = Calibration.from(
                         CHAIN, SALT, UNEQUAL, estimator, CatchLimits.COMMON)
@@ -105,6 +106,19 @@ class DischargeCurveTest {
 
         assertThat(pounds(predicted.value())).isCloseTo(pounds(calibrated.value()), within(1e-12));
         assertThat(predicted.degreesOfFreedom()).isEqualTo(calibrated.degreesOfFreedom());
+    }
+
+    @Test
+    void aLineOfCatchesIsNoEstimatorForACurve() {
+        assertRefused(
+                "estimator of a discharge curve must be one of ratios, the catches may be of one length: a line",
+                () -> DischargeCurve.fit(
+                        CHAIN,
+                        SALT,
+                        UNEQUAL,
+                        CurveModel.PROPORTIONAL,
+                        RatioEstimator.LINE_WITH_INTERCEPT,
+                        CatchLimits.COMMON));
     }
 
     @Test

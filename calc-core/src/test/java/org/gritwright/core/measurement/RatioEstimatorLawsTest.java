@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;
 import java.util.Random;
@@ -35,6 +36,12 @@ class RatioEstimatorLawsTest {
                 .ofMaxSize(8);
     }
 
+    /** Those that lie among the ratios; the laws of the line are those of {@link StraightLine}. */
+    @Provide
+    Arbitrary<RatioEstimator> ofRatios() {
+        return Arbitraries.of(RatioEstimator.RATIO_OF_SUMS, RatioEstimator.MEAN_OF_RATIOS);
+    }
+
     private static RatioEstimate estimate(RatioEstimator estimator, List<Pair> catches) {
         return estimator.estimate(
                 catches.stream().mapToDouble(Pair::mass).toArray(),
@@ -43,7 +50,7 @@ class RatioEstimatorLawsTest {
 
     @Property
     void theEstimateLiesBetweenTheLeastAndTheLargestRatio(
-            @ForAll("catches") List<Pair> catches, @ForAll RatioEstimator estimator) {
+            @ForAll("catches") List<Pair> catches, @ForAll("ofRatios") RatioEstimator estimator) {
         double least =
                 catches.stream().mapToDouble(c -> c.mass / c.revolutions).min().orElseThrow();
         double largest =
@@ -54,7 +61,7 @@ class RatioEstimatorLawsTest {
 
     @Property
     void theOrderOfCatchesDoesNotMatter(
-            @ForAll("catches") List<Pair> catches, @ForAll RatioEstimator estimator, @ForAll long seed) {
+            @ForAll("catches") List<Pair> catches, @ForAll("ofRatios") RatioEstimator estimator, @ForAll long seed) {
         List<Pair> shuffled = new ArrayList<>(catches);
         Collections.shuffle(shuffled, new Random(seed));
 
@@ -64,7 +71,7 @@ class RatioEstimatorLawsTest {
     @Property
     void massesScaleTheEstimateAndItsUncertainty(
             @ForAll("catches") List<Pair> catches,
-            @ForAll RatioEstimator estimator,
+            @ForAll("ofRatios") RatioEstimator estimator,
             @ForAll @Scale(6) @DoubleRange(min = 0.001, max = 1000) double factor) {
         List<Pair> heavier = catches.stream()
                 .map(c -> new Pair(c.mass * factor, c.revolutions))
@@ -76,7 +83,7 @@ class RatioEstimatorLawsTest {
     @Property
     void countsScaleTheEstimateAndItsUncertaintyTheOtherWay(
             @ForAll("catches") List<Pair> catches,
-            @ForAll RatioEstimator estimator,
+            @ForAll("ofRatios") RatioEstimator estimator,
             @ForAll @Scale(6) @DoubleRange(min = 0.001, max = 1000) double factor) {
         List<Pair> longer = catches.stream()
                 .map(c -> new Pair(c.mass, c.revolutions * factor))
@@ -120,6 +127,20 @@ class RatioEstimatorLawsTest {
         assertThat(estimate.ratio()).isCloseTo(ratio.doubleValue(), within(ROUNDING * ratio.doubleValue()));
         assertThat(estimate.standardUncertainty().orElseThrow())
                 .isCloseTo(Math.sqrt(Math.max(0, variance.doubleValue())), within(ROUNDING * ratio.doubleValue()));
+    }
+
+    @Property
+    void whatEveryStartLosesLeavesTheLinesRatioAsItIs(
+            @ForAll @Scale(6) @DoubleRange(min = 0.5, max = 50) double ratio,
+            @ForAll @Scale(6) @DoubleRange(min = -2, max = 2) double perStart,
+            @ForAll @Scale(4) @DoubleRange(min = 5, max = 500) double revolutions) {
+        double[] lengths = {revolutions, 2 * revolutions, 4 * revolutions};
+        double[] masses = Arrays.stream(lengths).map(n -> perStart + ratio * n).toArray();
+
+        RatioEstimate estimate = RatioEstimator.LINE_WITH_INTERCEPT.estimate(masses, lengths);
+        assertThat(estimate.ratio()).isCloseTo(ratio, within(ROUNDING * ratio));
+        assertThat(estimate.intercept().orElseThrow()).isCloseTo(perStart, within(ROUNDING * masses[2]));
+        assertThat(estimate.sampleDeviation().orElseThrow()).isCloseTo(0, within(ROUNDING * ratio));
     }
 
     private static void assertSame(

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 import static org.gritwright.core.Samples.assertRefused;
 
+import java.util.Arrays;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -42,7 +43,7 @@ class RatioEstimatorTest {
     }
 
     @ParameterizedTest
-    @EnumSource
+    @EnumSource(names = "LINE_WITH_INTERCEPT", mode = EnumSource.Mode.EXCLUDE)
     void forOnePairTheUncertaintyIsAbsentAndNotZero(RatioEstimator estimator) {
         RatioEstimate estimate = estimator.estimate(new double[] {31}, new double[] {5});
 
@@ -50,7 +51,7 @@ class RatioEstimatorTest {
     }
 
     @ParameterizedTest
-    @EnumSource
+    @EnumSource(names = "LINE_WITH_INTERCEPT", mode = EnumSource.Mode.EXCLUDE)
     void equalPairsHaveNoUncertaintyButItIsThere(RatioEstimator estimator) {
         RatioEstimate estimate = estimator.estimate(new double[] {31, 31}, new double[] {5, 5});
 
@@ -70,7 +71,7 @@ class RatioEstimatorTest {
     }
 
     @ParameterizedTest
-    @EnumSource
+    @EnumSource(names = "LINE_WITH_INTERCEPT", mode = EnumSource.Mode.EXCLUDE)
     void refusesNumbersThatGiveNoRatio(RatioEstimator estimator) {
         assertRefused(
                 "denominator must be greater than 0: 0.0",
@@ -87,22 +88,96 @@ class RatioEstimatorTest {
     }
 
     @Test
+    void aLineTellsTheRatioFromWhatAStartGains() {
+        // Means 35/3 and 213.5/3; Sxx 350/3, Sxy 709.1666…: slope 6.078571…, intercept 0.25.
+        RatioEstimate estimate = RatioEstimator.LINE_WITH_INTERCEPT.estimate(POUNDS, REVOLUTIONS);
+
+        double slope = 85.1 / 14;
+        assertThat(estimate.ratio()).isCloseTo(slope, within(1e-14));
+        assertThat(estimate.intercept().orElseThrow()).isCloseTo(0.25, within(1e-13));
+        assertThat(estimate.degreesOfFreedom()).isEqualTo(1);
+        double[] residuals = {31 - 0.25 - 5 * slope, 60.5 - 0.25 - 10 * slope, 122 - 0.25 - 20 * slope};
+        double squares = Arrays.stream(residuals).map(r -> r * r).sum();
+        assertThat(estimate.standardUncertainty().orElseThrow())
+                .isCloseTo(Math.sqrt(squares / (350 / 3.0)), within(1e-13));
+        assertThat(estimate.interceptUncertainty().orElseThrow())
+                .isCloseTo(Math.sqrt(squares * (1 / 3.0 + 35 * 35 / 9.0 / (350 / 3.0))), within(1e-13));
+        assertThat(estimate.sampleDeviation().orElseThrow())
+                .isCloseTo(
+                        Math.hypot(Math.hypot(residuals[0] / 5, residuals[1] / 10), residuals[2] / 20), within(1e-13));
+    }
+
+    @Test
+    void aLineThroughTwoPairsHasNoUncertainty() {
+        assertThat(RatioEstimator.LINE_WITH_INTERCEPT.estimate(new double[] {26, 58}, new double[] {2, 4}))
+                .isEqualTo(new RatioEstimate(
+                        16,
+                        OptionalDouble.empty(),
+                        OptionalDouble.empty(),
+                        2,
+                        OptionalDouble.of(-6),
+                        OptionalDouble.empty()));
+    }
+
+    @Test
+    void aLineNeedsALongestPairOfOneAndAHalfTimesTheShortest() {
+        assertThat(RatioEstimator.LINE_WITH_INTERCEPT
+                        .estimate(new double[] {20, 30}, new double[] {10, 15})
+                        .ratio())
+                .isEqualTo(2);
+        assertRefused(
+                "denominators of a line must be two or more, the largest at least 1.5 times the smallest: 10.0 to 14.9",
+                () -> RatioEstimator.LINE_WITH_INTERCEPT.estimate(new double[] {20, 30}, new double[] {10, 14.9}));
+        assertRefused(
+                "denominators of a line must be two or more, the largest at least 1.5 times the smallest: 10.0 to 10.0",
+                () -> RatioEstimator.LINE_WITH_INTERCEPT.estimate(new double[] {20}, new double[] {10}));
+    }
+
+    @Test
+    void aLineThatDoesNotRiseIsNoRatio() {
+        assertRefused(
+                "numerators of a line must be growing with the denominators: slope 0.0",
+                () -> RatioEstimator.LINE_WITH_INTERCEPT.estimate(new double[] {20, 20}, new double[] {10, 20}));
+    }
+
+    @Test
     void anEstimateHoldsTogether() {
         OptionalDouble none = OptionalDouble.empty();
         OptionalDouble some = OptionalDouble.of(0.1);
 
         assertRefused(
-                "ratio of pairs must be of one pair, or of more with deviation and uncertainty:"
-                        + " 0 pairs, OptionalDouble.empty, OptionalDouble.empty",
+                "ratio of pairs must be of as many pairs as parameters, or of more with deviation and uncertainty:"
+                        + " 0 pairs, OptionalDouble.empty, OptionalDouble.empty, intercept OptionalDouble.empty, OptionalDouble.empty",
                 () -> new RatioEstimate(6.1, none, none, 0));
         assertRefused(
-                "ratio of pairs must be of one pair, or of more with deviation and uncertainty:"
-                        + " 1 pairs, OptionalDouble[0.1], OptionalDouble.empty",
+                "ratio of pairs must be of as many pairs as parameters, or of more with deviation and uncertainty:"
+                        + " 1 pairs, OptionalDouble[0.1], OptionalDouble.empty, intercept OptionalDouble.empty, OptionalDouble.empty",
                 () -> new RatioEstimate(6.1, some, none, 1));
         assertRefused(
-                "ratio of pairs must be of one pair, or of more with deviation and uncertainty:"
-                        + " 3 pairs, OptionalDouble[0.1], OptionalDouble.empty",
+                "ratio of pairs must be of as many pairs as parameters, or of more with deviation and uncertainty:"
+                        + " 3 pairs, OptionalDouble[0.1], OptionalDouble.empty, intercept OptionalDouble.empty, OptionalDouble.empty",
                 () -> new RatioEstimate(6.1, some, none, 3));
+        assertRefused(
+                "ratio of pairs must be of as many pairs as parameters, or of more with deviation and uncertainty:"
+                        + " 1 pairs, OptionalDouble.empty, OptionalDouble.empty, intercept OptionalDouble[0.1],"
+                        + " OptionalDouble.empty",
+                () -> new RatioEstimate(6.1, none, none, 1, some, none));
+        assertRefused(
+                "ratio of pairs must be of as many pairs as parameters, or of more with deviation and uncertainty:"
+                        + " 3 pairs, OptionalDouble[0.1], OptionalDouble[0.1], intercept OptionalDouble[0.1],"
+                        + " OptionalDouble.empty",
+                () -> new RatioEstimate(6.1, some, some, 3, some, none));
+        assertRefused(
+                "ratio of pairs must be of as many pairs as parameters, or of more with deviation and uncertainty:"
+                        + " 3 pairs, OptionalDouble[0.1], OptionalDouble[0.1], intercept OptionalDouble.empty,"
+                        + " OptionalDouble[0.1]",
+                () -> new RatioEstimate(6.1, some, some, 3, none, some));
+        assertRefused(
+                "intercept must be finite: NaN",
+                () -> new RatioEstimate(6.1, some, some, 3, OptionalDouble.of(Double.NaN), some));
+        assertRefused(
+                "uncertainty of the intercept must be finite: NaN",
+                () -> new RatioEstimate(6.1, some, some, 3, some, OptionalDouble.of(Double.NaN)));
         assertRefused(
                 "standard uncertainty must be finite: NaN",
                 () -> new RatioEstimate(6.1, some, OptionalDouble.of(Double.NaN), 3));
