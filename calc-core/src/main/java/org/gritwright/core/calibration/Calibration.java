@@ -8,6 +8,7 @@ import java.util.Set;
 import javax.measure.Quantity;
 import javax.measure.Unit;
 import javax.measure.quantity.Dimensionless;
+import javax.measure.quantity.Mass;
 import org.gritwright.core.finding.Finding;
 import org.gritwright.core.finding.FindingCode;
 import org.gritwright.core.measurement.Comparison;
@@ -37,6 +38,7 @@ public final class Calibration {
     private final double kilogramsPerRevolution;
     private final Measured<DischargePerRevolution> dischargePerRevolution;
     private final Optional<Quantity<DischargePerRevolution>> sampleDeviation;
+    private final Optional<Measured<Mass>> massPerStart;
     private final ApparentFill apparentFill;
     private final List<Finding> findings;
 
@@ -73,6 +75,8 @@ public final class Calibration {
         this.sampleDeviation = estimate.sampleDeviation().isPresent()
                 ? Optional.of(Amounts.ofSi(estimate.sampleDeviation().getAsDouble(), unit))
                 : Optional.empty();
+        this.massPerStart =
+                massPerStart(estimate, this.catches.get(0).caught().total().getUnit());
         this.apparentFill = ApparentFill.of(
                 estimate.ratio(),
                 this.catches.stream().anyMatch(c -> c.counted().isInPulses()),
@@ -106,7 +110,8 @@ public final class Calibration {
      * @param limits where a catch begins to be remarkable
      * @return the calibration
      * @throws InvalidInputException if there is no catch, the openings differ, an opening is missing, out of place or
-     *     out of the gate's limits, or pulses were counted and the drive has no sensor
+     *     out of the gate's limits, or pulses were counted and the drive has no sensor; for a line with an intercept also
+     *     if the catches are too much of one length
      */
     public static Calibration from(
             Spreader spreader,
@@ -137,6 +142,20 @@ public final class Calibration {
         return opening.map(Amounts::format).orElse("none");
     }
 
+    private static Optional<Measured<Mass>> massPerStart(RatioEstimate estimate, Unit<Mass> unit) {
+        if (estimate.intercept().isEmpty()) {
+            return Optional.empty();
+        }
+        Quantity<Mass> value = Amounts.ofSi(estimate.intercept().getAsDouble(), unit);
+        return Optional.of(
+                estimate.interceptUncertainty().isPresent()
+                        ? Measured.of(
+                                value,
+                                Amounts.ofSi(estimate.interceptUncertainty().getAsDouble(), unit),
+                                estimate.degreesOfFreedom())
+                        : Measured.once(value));
+    }
+
     private List<Finding> findings(RatioEstimate estimate, CatchLimits limits) {
         // A set: three catches on one unchecked scale are one finding, not three.
         Set<Finding> found = new LinkedHashSet<>();
@@ -154,9 +173,9 @@ public final class Calibration {
             found.addAll(CatchFindings.ofMass(one.caught(), limits));
             found.addAll(CatchFindings.ofCount(one.counted(), spreader.feedback(), limits));
         }
-        if (estimate.sampleDeviation().isEmpty()) {
+        if (catches.size() == 1) {
             found.add(Finding.of(FindingCode.SINGLE_CATCH));
-        } else {
+        } else if (estimate.sampleDeviation().isPresent()) {
             double scatter = estimate.sampleDeviation().getAsDouble() / estimate.ratio();
             double limit = Amounts.si(Dimensionless.class, limits.greatestScatter());
             if (Comparison.isAbove(scatter, limit)) {
@@ -167,26 +186,45 @@ public final class Calibration {
                                 "limit", limits.greatestScatter())));
             }
         }
+        if (estimate.intercept().isEmpty()) {
+            // The ratios of a line differ with the length, and the test isn't made for its residuals.
+            OutlyingCatch.among(
+                            catches,
+                            spreader.feedback(),
+                            dischargePerRevolution.value().getUnit())
+                    .ifPresent(found::add);
+        }
         return List.copyOf(found);
     }
 
     /**
      * The discharge per revolution of the sensed shaft.
      *
-     * @return the value, with standard uncertainty and n − 1 degrees of freedom for two catches or more, in lb/rev or
-     *     kg/rev as the first catch was weighed
+     * @return the value, with standard uncertainty and n − 1 degrees of freedom for two catches or more, n − 2 for three
+     *     or more by a line with an intercept, in lb/rev or kg/rev as the first catch was weighed
      */
     public Measured<DischargePerRevolution> dischargePerRevolution() {
         return dischargePerRevolution;
     }
 
     /**
-     * How the catches spread: the sample standard deviation of their ratios.
+     * How the catches spread: the sample standard deviation of their ratios, by a line once the mass per start is taken
+     * off.
      *
-     * @return the deviation; absent, not zero, for one catch
+     * @return the deviation; absent, not zero, for one catch, and for two by a line
      */
     public Optional<Quantity<DischargePerRevolution>> sampleDeviation() {
         return sampleDeviation;
+    }
+
+    /**
+     * What a start adds to the catch, whatever its length: negative for a loss.
+     *
+     * @return the mass, in the unit of the first catch, with its standard uncertainty for three catches or more; none by an
+     *     estimator without an intercept
+     */
+    public Optional<Measured<Mass>> massPerStart() {
+        return massPerStart;
     }
 
     /**

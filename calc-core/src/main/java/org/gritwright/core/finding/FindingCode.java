@@ -46,6 +46,18 @@ public enum FindingCode {
             Severity.ERROR,
             true,
             "The catches scatter by {scatter} of their mean, more than {limit}: find out why before trusting them."),
+    /** One catch of a calibration is outlying among the others. */
+    OUTLYING_CATCH(
+            Severity.WARNING,
+            false,
+            "Catch {catch} gives {discharge}, outlying among the {catches} catches. It is reported and not removed: find"
+                    + " out why."),
+    /** One of three catches stands apart, though three can hardly tell. */
+    OUTLYING_OF_THREE(
+            Severity.WARNING,
+            false,
+            "Catch {catch} gives {discharge}, where the two others all but agree. It is reported and not removed: three"
+                    + " catches can hardly ever tell an outlying one. Make more."),
     /** With one catch nothing is known about the spread. */
     SINGLE_CATCH(Severity.NOTE, false, "One catch only: nothing is known about the spread. Make three."),
     /** Revolutions were counted while the conveyor was still filling. */

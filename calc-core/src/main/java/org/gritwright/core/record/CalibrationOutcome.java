@@ -3,7 +3,9 @@ package org.gritwright.core.record;
 import java.util.Optional;
 import javax.measure.Quantity;
 import javax.measure.quantity.Dimensionless;
+import javax.measure.quantity.Mass;
 import org.gritwright.core.calibration.Calibration;
+import org.gritwright.core.measurement.Measured;
 import org.gritwright.core.measurement.RatioEstimator;
 import org.gritwright.units.Amounts;
 import org.gritwright.units.SpreadingUnits;
@@ -17,9 +19,12 @@ import org.gritwright.units.quantity.DischargePerRevolution;
  * @param catches the number of catches
  * @param estimator how they became one ratio
  * @param dischargePerRevolution mass per revolution of the sensed shaft
- * @param standardUncertainty its standard uncertainty, with catches − 1 degrees of freedom; none for one catch
- * @param sampleDeviation the sample deviation of the single ratios; none for one catch
+ * @param standardUncertainty its standard uncertainty, with catches − 1 degrees of freedom, by a line with an intercept
+ *     catches − 2; none without a degree of freedom
+ * @param sampleDeviation the sample deviation of the single ratios; none without a degree of freedom
  * @param apparentFill effective bulk density over loose bulk density
+ * @param massPerStart what a start adds to the catch, negative for a loss; none by an estimator without an intercept
+ * @param massPerStartUncertainty its standard uncertainty; none without a degree of freedom
  */
 public record CalibrationOutcome(
         String material,
@@ -29,7 +34,9 @@ public record CalibrationOutcome(
         Quantity<DischargePerRevolution> dischargePerRevolution,
         Optional<Quantity<DischargePerRevolution>> standardUncertainty,
         Optional<Quantity<DischargePerRevolution>> sampleDeviation,
-        Quantity<Dimensionless> apparentFill) {
+        Quantity<Dimensionless> apparentFill,
+        Optional<Quantity<Mass>> massPerStart,
+        Optional<Quantity<Mass>> massPerStartUncertainty) {
 
     static CalibrationOutcome of(Calibration calibration) {
         return new CalibrationOutcome(
@@ -40,6 +47,8 @@ public record CalibrationOutcome(
                 calibration.dischargePerRevolution().value(),
                 calibration.dischargePerRevolution().standardUncertainty(),
                 calibration.sampleDeviation(),
-                calibration.apparentFill().quantity());
+                calibration.apparentFill().quantity(),
+                calibration.massPerStart().map(Measured::value),
+                calibration.massPerStart().flatMap(Measured::standardUncertainty));
     }
 }

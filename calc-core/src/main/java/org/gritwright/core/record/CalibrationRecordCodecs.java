@@ -59,9 +59,23 @@ final class CalibrationRecordCodecs {
                 Field.optional("sampleDeviation", discharge, CalibrationOutcome::sampleDeviation);
         Field<CalibrationOutcome, Quantity<Dimensionless>> fill =
                 Field.required("apparentFill", RATIO, CalibrationOutcome::apparentFill);
+        Field<CalibrationOutcome, Optional<Quantity<Mass>>> perStart =
+                Field.optional("massPerStart", MASS, CalibrationOutcome::massPerStart);
+        Field<CalibrationOutcome, Optional<Quantity<Mass>>> perStartUncertainty =
+                Field.optional("massPerStartUncertainty", MASS, CalibrationOutcome::massPerStartUncertainty);
         return new ObjectCodec<>(
                 "calibration",
-                List.of(material, opening, catches, estimator, value, uncertainty, deviation, fill),
+                List.of(
+                        material,
+                        opening,
+                        catches,
+                        estimator,
+                        value,
+                        uncertainty,
+                        deviation,
+                        fill,
+                        perStart,
+                        perStartUncertainty),
                 v -> new CalibrationOutcome(
                         v.get(material),
                         v.get(opening),
@@ -70,7 +84,9 @@ final class CalibrationRecordCodecs {
                         v.get(value),
                         v.get(uncertainty),
                         v.get(deviation),
-                        v.get(fill)));
+                        v.get(fill),
+                        v.get(perStart),
+                        v.get(perStartUncertainty)));
     }
 
     private static ObjectCodec<CurveOutcome> curve() {

@@ -20,6 +20,7 @@ import java.util.Optional;
 import org.gritwright.core.finding.Finding;
 import org.gritwright.core.finding.FindingCode;
 import org.gritwright.core.finding.Severity;
+import org.gritwright.core.measurement.RatioEstimator;
 import org.gritwright.core.spreader.NoSensor;
 import org.gritwright.core.spreader.ShaftCount;
 import org.gritwright.core.spreader.ShaftSensor;
@@ -78,6 +79,71 @@ class CalibrationFindingsTest {
         // 5.7, 6.0, 6.3 lb/rev: s = 0.3
         assertThat(of(augerCatch(114, 2000), augerCatch(120, 2000), augerCatch(126, 2000)))
                 .isEmpty();
+    }
+
+    @Test
+    void oneOutlyingCatchAmongFiveIsReportedAndNotRemoved() {
+        List<Finding> findings = of(
+                augerCatch(119, 2000),
+                augerCatch(126, 2000),
+                augerCatch(118.5, 2000),
+                augerCatch(119.5, 2000),
+                augerCatch(119, 2000));
+        Finding finding = only(FindingCode.OUTLYING_CATCH, findings);
+
+        assertThat(findings).hasSize(1);
+        assertThat(finding.severity()).isEqualTo(Severity.WARNING);
+        assertThat(finding.code().doubtsData()).isFalse();
+        assertThat(finding.numbers().get("catch")).isEqualTo(Amounts.of(2, SpreadingUnits.ONE));
+        assertThat(finding.sentence())
+                .isEqualTo(
+                        "Catch 2 gives 6.3 lb/rev, outlying among the 5 catches. It is reported and not removed: find"
+                                + " out why.");
+    }
+
+    @Test
+    void aCatchThatIsAsFarOutAsOthersScatterIsNone() {
+        assertThat(of(
+                        augerCatch(117, 2000),
+                        augerCatch(122, 2000),
+                        augerCatch(118.5, 2000),
+                        augerCatch(119.5, 2000),
+                        augerCatch(119, 2000)))
+                .isEmpty();
+    }
+
+    @Test
+    void ofThreeCatchesTheOneFarFromTwoThatAgreeIsReportedWithTheDoubtThatItDeserves() {
+        Finding finding = only(
+                FindingCode.OUTLYING_OF_THREE, of(augerCatch(119, 2000), augerCatch(119, 2000), augerCatch(135, 2000)));
+
+        assertThat(finding.severity()).isEqualTo(Severity.WARNING);
+        assertThat(finding.code().doubtsData()).isFalse();
+        assertThat(finding.sentence())
+                .isEqualTo("Catch 3 gives 6.75 lb/rev, where the two others all but agree. It is reported and not"
+                        + " removed: three catches can hardly ever tell an outlying one. Make more.");
+    }
+
+    @Test
+    void twoCatchesThatAgreeToTheScalesDivisionDoNotMakeTheThirdOutlying() {
+        assertThat(of(augerCatch(118.5, 2000), augerCatch(118.5, 2000), augerCatch(120.5, 2000)))
+                .isEmpty();
+    }
+
+    @Test
+    void byALineNoCatchIsHeldOutlyingForItsLength() {
+        // 6 lb/rev less 5 lb a start: 5, 5.9, 5.9, 5.9, 5.9 lb/rev
+        List<CalibrationCatch> catches = List.of(
+                augerCatch(25, 500),
+                augerCatch(295, 5000),
+                augerCatch(295, 5000),
+                augerCatch(295.5, 5000),
+                augerCatch(294.5, 5000));
+
+        assertThat(codes(Calibration.from(AUGER, SALT, catches, RatioEstimator.LINE_WITH_INTERCEPT, CatchLimits.COMMON)
+                        .findings()))
+                .containsExactly(FindingCode.CAUGHT_MASS_SMALL);
+        assertThat(codes(Calibration.from(AUGER, SALT, catches).findings())).contains(FindingCode.OUTLYING_CATCH);
     }
 
     @Test

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 import static org.gritwright.core.Samples.AUGER;
 import static org.gritwright.core.Samples.CHAIN;
 import static org.gritwright.core.Samples.SALT;
+import static org.gritwright.core.Samples.assertRefused;
 import static org.gritwright.core.Samples.augerCatch;
 import static org.gritwright.core.Samples.augerWith;
 import static org.gritwright.core.Samples.caught;
@@ -15,6 +16,8 @@ import static org.gritwright.core.Samples.revolutionsByEye;
 
 import java.util.List;
 import java.util.Optional;
+import javax.measure.quantity.Mass;
+import org.gritwright.core.measurement.Measured;
 import org.gritwright.core.measurement.RatioEstimator;
 import org.gritwright.core.spreader.NoSensor;
 import org.gritwright.units.Amounts;
@@ -45,6 +48,65 @@ class CalibrationTest {
 
         assertThat(calibration.estimator()).isEqualTo(RatioEstimator.MEAN_OF_RATIOS);
         assertThat(poundsPerRevolution(calibration)).isCloseTo((6.2 + 6.05 + 6.1) / 3, within(1e-14));
+    }
+
+    private static Calibration byLine(CalibrationCatch... catches) {
+        return Calibration.from(AUGER, SALT, List.of(catches), RatioEstimator.LINE_WITH_INTERCEPT, CatchLimits.COMMON);
+    }
+
+    @Test
+    void aLineTakesWhatAStartLosesOffTheMassPerRevolution() {
+        // 6 lb/rev less 3 lb a start, but for 0.1, −0.2, 0.1 lb that leave line and intercept: s² = 0.06, Sxx 200, mean
+        // 20.
+        Calibration calibration = byLine(augerCatch(57.1, 1000), augerCatch(116.8, 2000), augerCatch(177.1, 3000));
+
+        assertThat(poundsPerRevolution(calibration)).isCloseTo(6, within(1e-13));
+        assertThat(calibration.dischargePerRevolution().degreesOfFreedom()).hasValue(1);
+        assertThat(calibration
+                        .dischargePerRevolution()
+                        .standardUncertainty()
+                        .orElseThrow()
+                        .getValue()
+                        .doubleValue())
+                .isCloseTo(Math.sqrt(0.06 / 200), within(1e-12));
+        Measured<Mass> perStart = calibration.massPerStart().orElseThrow();
+        assertThat(perStart.value().getUnit()).isEqualTo(SpreadingUnits.POUND);
+        assertThat(perStart.value().getValue().doubleValue()).isCloseTo(-3, within(1e-11));
+        assertThat(perStart.standardUncertainty().orElseThrow().getUnit()).isEqualTo(SpreadingUnits.POUND);
+        assertThat(perStart.standardUncertainty().orElseThrow().getValue().doubleValue())
+                .isCloseTo(Math.sqrt(0.06 * (1 / 3.0 + 400 / 200.0)), within(1e-11));
+        assertThat(perStart.degreesOfFreedom()).hasValue(1);
+        // The ratios 5.71, 5.84, 5.90 rise with the length; without the 3 lb they scatter by 0.01, −0.01, 0.1/30.
+        assertThat(calibration.sampleDeviation().orElseThrow().getValue().doubleValue())
+                .isCloseTo(Math.sqrt(2e-4 + 0.01 / 900), within(1e-12));
+        assertThat(calibration.findings()).isEmpty();
+    }
+
+    @Test
+    void aLineThroughTwoCatchesHasNoUncertainty() {
+        Calibration calibration = byLine(augerCatch(57, 1000), augerCatch(117, 2000));
+
+        assertThat(poundsPerRevolution(calibration)).isCloseTo(6, within(1e-13));
+        assertThat(calibration.dischargePerRevolution().standardUncertainty()).isEmpty();
+        assertThat(calibration.massPerStart().orElseThrow().value().getValue().doubleValue())
+                .isCloseTo(-3, within(1e-11));
+        assertThat(calibration.massPerStart().orElseThrow().standardUncertainty())
+                .isEmpty();
+        assertThat(calibration.sampleDeviation()).isEmpty();
+        assertThat(calibration.findings()).isEmpty();
+    }
+
+    @Test
+    void aLineNeedsCatchesOfDifferentLength() {
+        assertRefused(
+                "denominators of a line must be two or more, the largest at least 1.5 times the smallest: 20.0 to 20.0",
+                () -> byLine(augerCatch(118.5, 2000), augerCatch(119, 2000)));
+    }
+
+    @Test
+    void onlyALineTellsWhatAStartLoses() {
+        assertThat(Calibration.from(AUGER, SALT, goodAugerCatches()).massPerStart())
+                .isEmpty();
     }
 
     @Test

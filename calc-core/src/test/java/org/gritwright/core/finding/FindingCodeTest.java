@@ -25,6 +25,8 @@ class FindingCodeTest {
             "too-few-revolutions",
             "count-uncertain",
             "catches-scatter",
+            "outlying-catch",
+            "outlying-of-three",
             "single-catch",
             "conveyor-not-primed",
             "coasting-mismatch",

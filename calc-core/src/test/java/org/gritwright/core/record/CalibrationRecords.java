@@ -84,7 +84,9 @@ final class CalibrationRecords {
             List<VerificationOutcome> verifications) {}
 
     private static Arbitrary<CalibrationOutcome> calibration() {
-        return Combinators.combine(
+        Arbitrary<Optional<Quantity<Mass>>> perStart = quantities(Mass.class).optional();
+        Arbitrary<List<Optional<Quantity<Mass>>>> ofStart = perStart.list().ofSize(2);
+        Arbitrary<CalibrationOutcome> withoutStart = Combinators.combine(
                         texts(),
                         FleetDays.openings().optional(),
                         quantities(Dimensionless.class),
@@ -93,7 +95,30 @@ final class CalibrationRecords {
                         quantities(DischargePerRevolution.class).optional(),
                         quantities(DischargePerRevolution.class).optional(),
                         quantities(Dimensionless.class))
-                .as(CalibrationOutcome::new);
+                .as((material, opening, catches, estimator, value, uncertainty, deviation, fill) ->
+                        new CalibrationOutcome(
+                                material,
+                                opening,
+                                catches,
+                                estimator,
+                                value,
+                                uncertainty,
+                                deviation,
+                                fill,
+                                Optional.empty(),
+                                Optional.empty()));
+        return Combinators.combine(withoutStart, ofStart)
+                .as((calibration, start) -> new CalibrationOutcome(
+                        calibration.material(),
+                        calibration.opening(),
+                        calibration.catches(),
+                        calibration.estimator(),
+                        calibration.dischargePerRevolution(),
+                        calibration.standardUncertainty(),
+                        calibration.sampleDeviation(),
+                        calibration.apparentFill(),
+                        start.get(0),
+                        start.get(1)));
     }
 
     private static Arbitrary<CurveOutcome> curve() {

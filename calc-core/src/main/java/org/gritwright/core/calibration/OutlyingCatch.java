@@ -1,0 +1,56 @@
+package org.gritwright.core.calibration;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import javax.measure.Unit;
+import javax.measure.quantity.Mass;
+import org.gritwright.core.finding.Finding;
+import org.gritwright.core.finding.FindingCode;
+import org.gritwright.core.measurement.Grubbs;
+import org.gritwright.core.spreader.DriveFeedback;
+import org.gritwright.units.Amounts;
+import org.gritwright.units.SpreadingUnits;
+import org.gritwright.units.quantity.DischargePerRevolution;
+
+/**
+ * Whether one catch of a calibration is outlying: Grubbs' two-sided test among the masses per revolution, at 5 %. It takes
+ * them to scatter alike, which catches of about one length do.
+ */
+final class OutlyingCatch {
+    private static final double SIGNIFICANCE = 0.05;
+    private static final int FEWEST = 3;
+
+    private OutlyingCatch() {}
+
+    static Optional<Finding> among(
+            List<CalibrationCatch> catches, DriveFeedback feedback, Unit<DischargePerRevolution> unit) {
+        int n = catches.size();
+        if (n < FEWEST) {
+            return Optional.empty();
+        }
+        double[] ratios = new double[n];
+        double roundings = 0;
+        for (int i = 0; i < n; i++) {
+            double revolutions = catches.get(i).counted().revolutions(feedback);
+            ratios[i] = catches.get(i).caught().kilograms() / revolutions;
+            roundings += rounding(catches.get(i)) / (revolutions * revolutions);
+        }
+        Grubbs test = Grubbs.of(ratios, Math.sqrt(roundings / n));
+        if (!test.isOutlying(SIGNIFICANCE)) {
+            return Optional.empty();
+        }
+        return Optional.of(Finding.of(
+                n == FEWEST ? FindingCode.OUTLYING_OF_THREE : FindingCode.OUTLYING_CATCH,
+                Map.of(
+                        "catch", Amounts.of(test.index() + 1, SpreadingUnits.ONE),
+                        "discharge", Amounts.ofSi(ratios[test.index()], unit),
+                        "catches", Amounts.of(n, SpreadingUnits.ONE))));
+    }
+
+    /** Of gross and tare of each container: each is anywhere within a division, which has a variance of d²/12 (GUM 4.3.7). */
+    private static double rounding(CalibrationCatch one) {
+        double division = Amounts.si(Mass.class, one.caught().scale().division());
+        return one.caught().weighings().size() * 2 * division * division / 12;
+    }
+}
