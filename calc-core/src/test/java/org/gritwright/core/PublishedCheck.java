@@ -39,8 +39,26 @@ record PublishedCheck(
                 "University of Florida extension, dry applicator calibration, digital item UF00067504, p. 3, Table 2"),
         GUM("GUM H.3", "JCGM 100:2008, Guide to the expression of uncertainty in measurement, example H.3"),
         STRD(
-                "NIST StRD Norris",
-                "NIST Statistical Reference Datasets, linear regression, data set Norris, certified values"),
+                "NIST StRD",
+                "NIST Statistical Reference Datasets, univariate summary statistics and linear regression, certified values"
+                        + " of the data set that is named"),
+        NATRELLA(
+                "NBS Handbook 91",
+                "M. G. Natrella, Experimental Statistics, National Bureau of Standards Handbook 91, section 5-4.1"),
+        QUAM(
+                "QUAM A5",
+                "EURACHEM/CITAC Guide, Quantifying Uncertainty in Analytical Measurement, example A5, cadmium from"
+                        + " ceramic ware"),
+        GRAYBILL(
+                "Graybill and Iyer",
+                "F. A. Graybill and H. K. Iyer, Regression Analysis: Concepts and Applications, 1994, p. 431"),
+        MASSART(
+                "Massart and others",
+                "D. L. Massart and others, Handbook of Chemometrics and Qualimetrics, part A, 1997, chapter 8, examples 1"
+                        + " and 7"),
+        GRUBBS("NIST e-Handbook, Grubbs", "NIST/SEMATECH e-Handbook of Statistical Methods, 1.3.5.17.1"),
+        GUM_T("GUM Table G.2", "JCGM 100:2008, Guide to the expression of uncertainty in measurement, Table G.2"),
+        TABLES("tables, from memory", "the usual tables of quantiles, to the digits they print; from memory"),
         UNITS(
                 "derived: units",
                 "computed from the exact definitions of the units (NIST Special Publication 811, 2008, Appendix B; NIST"
@@ -87,6 +105,13 @@ record PublishedCheck(
             double of(BigDecimal stated) {
                 // A little more for the rounding of the comparison itself.
                 return stated.ulp().doubleValue() * 0.5000001;
+            }
+        },
+        /** The last digit printed was cut off, or rounded on the way by hand: one and a half units of it. */
+        HAND_ROUNDED {
+            @Override
+            double of(BigDecimal stated) {
+                return stated.ulp().doubleValue() * 1.5;
             }
         },
         /** The source rounded a constant on its way: 1.6 %. */

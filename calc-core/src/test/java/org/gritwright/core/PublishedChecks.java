@@ -81,6 +81,7 @@ final class PublishedChecks {
         checks.grainFlow();
         checks.estimators();
         checks.lines();
+        checks.rows.addAll(MetrologyChecks.all());
         return Collections.unmodifiableList(checks.rows);
     }
 

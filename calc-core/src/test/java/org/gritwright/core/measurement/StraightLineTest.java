@@ -166,6 +166,24 @@ class StraightLineTest {
         assertThat(of(noInt1.residualDeviation())).isCloseTo(3.56753034006338, within(1e-14));
     }
 
+    /** The data of JCGM 100:2008, the GUM, H.3; the digits beyond those it prints were computed with another program. */
+    @Test
+    void theThermometersLineComesOutToTenDigits() {
+        StraightLine line = StraightLine.fit(
+                new double[] {1.521, 2.012, 2.512, 3.003, 3.507, 3.999, 4.513, 5.002, 5.503, 6.010, 6.511},
+                new double[] {-0.171, -0.169, -0.166, -0.159, -0.164, -0.165, -0.156, -0.157, -0.159, -0.161, -0.160});
+
+        assertThat(line.intercept()).isCloseTo(-0.17120379013135, within(1e-13));
+        assertThat(of(line.interceptUncertainty())).isCloseTo(0.00287759783515995, within(1e-14));
+        assertThat(line.slope()).isCloseTo(0.00218269773988728, within(1e-14));
+        assertThat(of(line.slopeUncertainty())).isCloseTo(0.000667938773227832, within(1e-14));
+        assertThat(of(line.correlation())).isCloseTo(-0.930429603093446, within(1e-12));
+        assertThat(of(line.residualDeviation())).isCloseTo(0.00349756396350528, within(1e-14));
+        assertThat(line.at(10).value()).isCloseTo(-0.149376812732477, within(1e-13));
+        assertThat(u(line.at(10))).isCloseTo(0.00413859575285495, within(1e-14));
+        assertThat(line.degreesOfFreedom()).isEqualTo(9);
+    }
+
     @Test
     void aFarOriginCostsNoDigits() {
         StraightLine line = StraightLine.fit(new double[] {1e8, 1e8 + 1, 1e8 + 2}, new double[] {5, 7, 9});
