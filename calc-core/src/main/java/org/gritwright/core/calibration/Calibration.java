@@ -218,7 +218,9 @@ public final class Calibration {
     }
 
     /**
-     * What a start adds to the catch, whatever its length: negative for a loss.
+     * What a start adds to the catch, whatever its length: negative for a loss, as when the conveyor turns and is counted
+     * before it is full. What the drive loses until it runs isn't in it; the line of the count over the run time shows that,
+     * in verification.
      *
      * @return the mass, in the unit of the first catch, with its standard uncertainty for three catches or more; none by an
      *     estimator without an intercept

@@ -50,7 +50,7 @@ final class CaughtOpenings {
         }
         if (estimator == RatioEstimator.LINE_WITH_INTERCEPT) {
             throw new InvalidInputException(
-                    "estimator of a discharge curve", "one of ratios, the catches may be of one length", "a line");
+                    "estimator of a discharge curve", "ratio of sums or mean of ratios", "line with intercept");
         }
         SweptByOpening geometry = spreader.sweptByOpening();
         int n = catches.size();

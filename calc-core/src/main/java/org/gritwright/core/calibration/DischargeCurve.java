@@ -104,7 +104,8 @@ public final class DischargeCurve {
      * @param material the material
      * @param catches calibration catches at one gate opening or several
      * @param model the model
-     * @param estimator how catches weigh: by their revolutions for the ratio of sums, equally for the mean of ratios
+     * @param estimator how catches weigh: by their revolutions for the ratio of sums, equally for the mean of ratios; a line
+     *     with an intercept is refused
      * @param limits where catches begin to be remarkable
      * @return the curve
      * @throws InvalidInputException if there is no catch, an opening is missing, out of the gate's limits or closed,
@@ -147,7 +148,8 @@ public final class DischargeCurve {
      * @param material the material
      * @param catches calibration catches at one gate opening or several
      * @param untested the model to take where no test can be made
-     * @param estimator how catches weigh: by their revolutions for the ratio of sums, equally for the mean of ratios
+     * @param estimator how catches weigh: by their revolutions for the ratio of sums, equally for the mean of ratios; a line
+     *     with an intercept is refused
      * @param limits where catches begin to be remarkable
      * @return the curve
      * @throws InvalidInputException as for {@link #fit}

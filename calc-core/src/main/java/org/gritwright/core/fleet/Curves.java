@@ -11,6 +11,7 @@ import org.gritwright.core.calibration.DischargeCurve;
 import org.gritwright.core.calibration.Material;
 import org.gritwright.core.finding.Finding;
 import org.gritwright.core.finding.FindingCode;
+import org.gritwright.core.measurement.RatioEstimator;
 import org.gritwright.core.spreader.Spreader;
 import org.gritwright.units.InvalidInputException;
 
@@ -28,6 +29,8 @@ record Curves(List<DischargeCurve> curves, List<Finding> findings) {
                 .flatMap(place -> place.calibration().stream())
                 .filter(calibration -> calibration.opening().isPresent())
                 .filter(calibration -> calibration.spreader().conveyor().isMeteredByGate())
+                // A curve can't take what each start loses off its catches.
+                .filter(calibration -> calibration.estimator() != RatioEstimator.LINE_WITH_INTERCEPT)
                 .forEach(calibration -> byMaterial
                         .computeIfAbsent(calibration.material(), material -> new ArrayList<>())
                         .add(calibration));

@@ -19,7 +19,8 @@ import org.gritwright.units.InvalidInputException;
  * Assesses a fleet's day, truck by truck: one bad truck doesn't stop the others.
  *
  * @param types the conveyor and gate types that are known
- * @param estimator how calibration catches become one ratio
+ * @param estimator how calibration catches become one ratio; by a line with an intercept only catches of different length
+ *     do, and no discharge curve is fitted
  * @param limits where catches and corrections begin to be remarkable
  * @param preparation how long before the season's start a calibration may be made
  */

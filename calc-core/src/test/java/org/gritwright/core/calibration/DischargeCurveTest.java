@@ -111,7 +111,7 @@ class DischargeCurveTest {
     @Test
     void aLineOfCatchesIsNoEstimatorForACurve() {
         assertRefused(
-                "estimator of a discharge curve must be one of ratios, the catches may be of one length: a line",
+                "estimator of a discharge curve must be ratio of sums or mean of ratios: line with intercept",
                 () -> DischargeCurve.fit(
                         CHAIN,
                         SALT,

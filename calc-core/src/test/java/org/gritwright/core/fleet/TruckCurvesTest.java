@@ -22,6 +22,7 @@ import java.util.Map;
 import java.util.Optional;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
+import org.gritwright.core.calibration.CalibrationAge;
 import org.gritwright.core.calibration.Coasting;
 import org.gritwright.core.calibration.CurveModel;
 import org.gritwright.core.calibration.DischargeCurve;
@@ -29,8 +30,11 @@ import org.gritwright.core.calibration.Material;
 import org.gritwright.core.finding.Finding;
 import org.gritwright.core.finding.FindingCode;
 import org.gritwright.core.finding.Severity;
+import org.gritwright.core.measurement.RatioEstimator;
 import org.gritwright.core.spreader.BuiltInTypes;
+import org.gritwright.core.verification.VerificationLimits;
 import org.gritwright.units.Amounts;
+import org.gritwright.units.SpreadingUnits;
 import org.gritwright.units.quantity.BulkDensity;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -115,6 +119,35 @@ class TruckCurvesTest {
         assertThat(curve.catches()).hasSize(3);
         assertThat(curve.openings().stream().map(Amounts::format)).containsExactly("2 in", "3 in", "4 in");
         assertThat(poundsPerRevolutionAt(curve, inches(3.5))).isCloseTo(9.1, within(1e-9));
+    }
+
+    /** 3 lb are lost at each start. */
+    private static CalibrationCatchEntry late(int hour, double openingInches, int revolutions, double pounds) {
+        return new CalibrationCatchEntry(
+                entry(hour, openingInches, revolutions * pounds - 3, Optional.of(pulses(revolutions * 100.0))),
+                true,
+                Coasting.IN_BOTH);
+    }
+
+    @Test
+    void byALineEachOpeningHasItsMassPerStartAndThereIsNoCurve() {
+        FleetAssessor byLine = new FleetAssessor(
+                BuiltInTypes.registry(),
+                RatioEstimator.LINE_WITH_INTERCEPT,
+                VerificationLimits.COMMON,
+                CalibrationAge.PREPARATION);
+        TruckDay truck = with(
+                idle("T-01"), late(8, 2, 30, 5.2), late(9, 2, 60, 5.2), late(10, 4, 30, 10.4), late(11, 4, 60, 10.4));
+        TruckAssessment assessment = byLine.assess(day(truck)).get(0);
+
+        assertThat(assessment.refusal()).isEmpty();
+        assertThat(assessment.calibrations())
+                .extracting(calibration ->
+                        Amounts.in(calibration.massPerStart().orElseThrow().value(), SpreadingUnits.POUND))
+                .allSatisfy(pounds -> assertThat(pounds).isCloseTo(-3, within(1e-9)))
+                .hasSize(2);
+        assertThat(assessment.curves()).isEmpty();
+        assertThat(assessment.findings()).extracting(Finding::code).doesNotContain(FindingCode.CURVE_IMPOSSIBLE);
     }
 
     @Test
