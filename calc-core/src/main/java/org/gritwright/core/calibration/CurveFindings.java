@@ -7,12 +7,12 @@ import java.util.Optional;
 import javax.measure.Quantity;
 import javax.measure.Unit;
 import javax.measure.quantity.Dimensionless;
-import org.apache.commons.statistics.distribution.TDistribution;
 import org.gritwright.core.finding.Finding;
 import org.gritwright.core.finding.FindingCode;
 import org.gritwright.core.measurement.Comparison;
 import org.gritwright.core.measurement.CurveFit;
 import org.gritwright.core.measurement.LackOfFit;
+import org.gritwright.core.measurement.Student;
 import org.gritwright.units.Amounts;
 import org.gritwright.units.InvalidInputException;
 import org.gritwright.units.SpreadingUnits;
@@ -72,7 +72,8 @@ record CurveFindings(CaughtOpenings data, CatchLimits limits, Unit<DischargePerR
     Optional<Finding> deadOpening(CurveFit fit) {
         double certain = fit.shiftUncertainty().isEmpty()
                 ? 0
-                : fit.shiftUncertainty().getAsDouble() * student(MISFIT_CHANCE / 2, fit.degreesOfFreedom());
+                : fit.shiftUncertainty().getAsDouble()
+                        * Student.of(fit.degreesOfFreedom()).factorExceededWith(MISFIT_CHANCE / 2);
         return Comparison.isAbove(Math.abs(fit.shift()), certain, data.highestLimit())
                 ? Optional.of(
                         Finding.of(FindingCode.DEAD_OPENING_FOUND, Map.of("deadOpening", data.quantity(fit.shift()))))
@@ -134,12 +135,8 @@ record CurveFindings(CaughtOpenings data, CatchLimits limits, Unit<DischargePerR
 
         /** The deviation as a multiple of what chance allows. */
         double excess(int openings) {
-            return deviation / student(OPENING_CHANCE / 2 / openings, degreesOfFreedom);
+            return deviation / Student.of(degreesOfFreedom).factorExceededWith(OPENING_CHANCE / 2 / openings);
         }
-    }
-
-    private static double student(double upperChance, int degreesOfFreedom) {
-        return TDistribution.of(degreesOfFreedom).inverseSurvivalProbability(upperChance);
     }
 
     static Finding geometryAlone(Quantity<?> opening, Quantity<?> lowest, Quantity<?> highest) {

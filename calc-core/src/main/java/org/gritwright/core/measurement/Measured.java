@@ -2,9 +2,8 @@ package org.gritwright.core.measurement;
 
 import java.util.Objects;
 import java.util.Optional;
-import java.util.OptionalInt;
+import java.util.OptionalDouble;
 import javax.measure.Quantity;
-import org.apache.commons.statistics.distribution.TDistribution;
 import org.gritwright.units.Amounts;
 import org.gritwright.units.InvalidInputException;
 
@@ -18,9 +17,9 @@ import org.gritwright.units.InvalidInputException;
 public final class Measured<Q extends Quantity<Q>> {
     private final Quantity<Q> value;
     private final Quantity<Q> standardUncertainty;
-    private final int degreesOfFreedom;
+    private final double degreesOfFreedom;
 
-    private Measured(Quantity<Q> value, Quantity<Q> standardUncertainty, int degreesOfFreedom) {
+    private Measured(Quantity<Q> value, Quantity<Q> standardUncertainty, double degreesOfFreedom) {
         this.value = value;
         this.standardUncertainty = standardUncertainty;
         this.degreesOfFreedom = degreesOfFreedom;
@@ -32,13 +31,13 @@ public final class Measured<Q extends Quantity<Q>> {
      * @param <Q> the kind of quantity
      * @param value the value
      * @param standardUncertainty one standard deviation of the value, 0 or more, in the value's unit
-     * @param degreesOfFreedom of the uncertainty, 1 or more
+     * @param degreesOfFreedom of the uncertainty, 1 or more; infinite where the uncertainty is known as such
      * @return the measured quantity
      * @throws InvalidInputException if a number is not finite, the uncertainty is negative or in another unit, or there
      *     is no degree of freedom
      */
     public static <Q extends Quantity<Q>> Measured<Q> of(
-            Quantity<Q> value, Quantity<Q> standardUncertainty, int degreesOfFreedom) {
+            Quantity<Q> value, Quantity<Q> standardUncertainty, double degreesOfFreedom) {
         Require.finite("value", value);
         Require.finite("standard uncertainty", standardUncertainty);
         if (!standardUncertainty.getUnit().equals(value.getUnit())
@@ -48,7 +47,7 @@ public final class Measured<Q extends Quantity<Q>> {
                     "0 or more and in the unit of " + Amounts.format(value),
                     Amounts.format(standardUncertainty));
         }
-        if (degreesOfFreedom < 1) {
+        if (!(degreesOfFreedom >= 1)) {
             throw new InvalidInputException("degrees of freedom", "1 or more", String.valueOf(degreesOfFreedom));
         }
         return new Measured<>(value, standardUncertainty, degreesOfFreedom);
@@ -63,7 +62,7 @@ public final class Measured<Q extends Quantity<Q>> {
      * @throws InvalidInputException if the value is not finite
      */
     public static <Q extends Quantity<Q>> Measured<Q> once(Quantity<Q> value) {
-        return new Measured<>(Require.finite("value", value), null, 0);
+        return new Measured<>(Require.finite("value", value), null, Double.POSITIVE_INFINITY);
     }
 
     /**
@@ -87,28 +86,38 @@ public final class Measured<Q extends Quantity<Q>> {
     /**
      * The degrees of freedom of the standard uncertainty.
      *
-     * @return 1 or more, present where the uncertainty is
+     * @return 1 or more, possibly infinite; present where the uncertainty is
      */
-    public OptionalInt degreesOfFreedom() {
-        return standardUncertainty == null ? OptionalInt.empty() : OptionalInt.of(degreesOfFreedom);
+    public OptionalDouble degreesOfFreedom() {
+        return standardUncertainty == null ? OptionalDouble.empty() : OptionalDouble.of(degreesOfFreedom);
     }
 
     /**
-     * Half the width of the interval about the value that holds the true value with a stated coverage: Student's t times
-     * the standard uncertainty (JCGM 100:2008, the GUM, G.3.2).
+     * By how much the standard uncertainty has to be multiplied so that the interval about the value holds the true
+     * value with a stated coverage: Student's t, for infinite degrees of freedom the normal quantile (JCGM 100:2008, the
+     * GUM, G.3.2 and G.4).
      *
      * @param coverage greater than 0 and below 1, for example 0.95
-     * @return the half-width in the value's unit, present where the uncertainty is
+     * @return the coverage factor, present where the uncertainty is
      * @throws InvalidInputException if the coverage is out of its range
      */
-    public Optional<Quantity<Q>> halfWidth(double coverage) {
-        if (!(coverage > 0 && coverage < 1)) {
-            throw new InvalidInputException("coverage", "greater than 0 and below 1", String.valueOf(coverage));
-        }
-        return standardUncertainty().map(u -> {
-            double t = TDistribution.of(degreesOfFreedom).inverseSurvivalProbability((1 - coverage) / 2);
-            return Amounts.of(t * u.getValue().doubleValue(), u.getUnit());
-        });
+    public OptionalDouble coverageFactor(double coverage) {
+        double factor = Student.of(degreesOfFreedom).coverageFactor(coverage);
+        return standardUncertainty == null ? OptionalDouble.empty() : OptionalDouble.of(factor);
+    }
+
+    /**
+     * The expanded uncertainty, half the width of the interval about the value that holds the true value with a stated
+     * coverage.
+     *
+     * @param coverage greater than 0 and below 1, for example 0.95
+     * @return coverage factor × standard uncertainty, in the value's unit, present where the uncertainty is
+     * @throws InvalidInputException if the coverage is out of its range
+     */
+    public Optional<Quantity<Q>> expandedUncertainty(double coverage) {
+        OptionalDouble factor = coverageFactor(coverage);
+        return standardUncertainty()
+                .map(u -> Amounts.of(factor.getAsDouble() * u.getValue().doubleValue(), u.getUnit()));
     }
 
     @Override
@@ -116,7 +125,7 @@ public final class Measured<Q extends Quantity<Q>> {
         return other instanceof Measured<?> that
                 && value.equals(that.value)
                 && Objects.equals(standardUncertainty, that.standardUncertainty)
-                && degreesOfFreedom == that.degreesOfFreedom;
+                && Double.compare(degreesOfFreedom, that.degreesOfFreedom) == 0;
     }
 
     @Override
@@ -127,13 +136,13 @@ public final class Measured<Q extends Quantity<Q>> {
     /**
      * Value and uncertainty as text.
      *
-     * @return for example "5.23 lb/rev (u 0.04 lb/rev, 2 degrees of freedom)"
+     * @return for example "5.23 lb/rev (u 0.04 lb/rev, 2 degrees of freedom)"; degrees of freedom to a tenth
      */
     @Override
     public String toString() {
         return standardUncertainty == null
                 ? Amounts.format(value) + " (one measurement)"
-                : Amounts.format(value) + " (u " + Amounts.format(standardUncertainty) + ", " + degreesOfFreedom
-                        + " degrees of freedom)";
+                : Amounts.format(value) + " (u " + Amounts.format(standardUncertainty) + ", "
+                        + Student.words(degreesOfFreedom) + " degrees of freedom)";
     }
 }

@@ -126,6 +126,21 @@ public final class Require {
     }
 
     /**
+     * Checks that a number is a probability that leaves something open.
+     *
+     * @param field the field's name in the trade's words
+     * @param probability the number
+     * @return the number
+     * @throws InvalidInputException if it is not greater than 0 and below 1
+     */
+    public static double probability(String field, double probability) {
+        if (!(probability > 0 && probability < 1)) {
+            throw new InvalidInputException(field, "greater than 0 and below 1", String.valueOf(probability));
+        }
+        return probability;
+    }
+
+    /**
      * Checks that a text holds more than blanks.
      *
      * @param field the field's name in the trade's words

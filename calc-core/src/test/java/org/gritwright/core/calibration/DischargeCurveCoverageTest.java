@@ -80,7 +80,7 @@ class DischargeCurveCoverageTest {
     }
 
     private static boolean holds(Measured<?> measured, double truth) {
-        Quantity<?> halfWidth = measured.halfWidth(COVERAGE).orElseThrow();
+        Quantity<?> halfWidth = measured.expandedUncertainty(COVERAGE).orElseThrow();
         return Math.abs(measured.value().getValue().doubleValue() - truth)
                 <= halfWidth.getValue().doubleValue();
     }

@@ -150,7 +150,7 @@ class DischargeCurveFindingsTest {
                             1.02));
             double halfWidth = curve.deadOpening()
                     .orElseThrow()
-                    .halfWidth(0.95)
+                    .expandedUncertainty(0.95)
                     .orElseThrow()
                     .getValue()
                     .doubleValue();
@@ -239,7 +239,7 @@ class DischargeCurveFindingsTest {
                                     Amounts.of(0, SpreadingUnits.ONE),
                                     Amounts.of(1, SpreadingUnits.ONE),
                                     others.degreesOfFreedom())
-                            .halfWidth(1 - 0.01 / 5)
+                            .expandedUncertainty(1 - 0.01 / 5)
                             .orElseThrow()
                             .getValue()
                             .doubleValue();

@@ -108,7 +108,7 @@ class CurveFitCoverageTest {
     private static double factor(int degreesOfFreedom) {
         Measured<Mass> one = Measured.of(
                 Amounts.of(0, SpreadingUnits.KILOGRAM), Amounts.of(1, SpreadingUnits.KILOGRAM), degreesOfFreedom);
-        return one.halfWidth(COVERAGE).orElseThrow().getValue().doubleValue();
+        return one.expandedUncertainty(COVERAGE).orElseThrow().getValue().doubleValue();
     }
 
     private static boolean holds(double value, OptionalDouble uncertainty, double factor, double truth) {

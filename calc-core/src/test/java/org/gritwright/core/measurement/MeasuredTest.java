@@ -62,7 +62,7 @@ class MeasuredTest {
 
     @Test
     void refusesAnUncertaintyWithoutDegreesOfFreedom() {
-        assertRefused("degrees of freedom must be 1 or more: 0", () -> Measured.of(pounds(5), pounds(0.1), 0));
+        assertRefused("degrees of freedom must be 1 or more: 0.0", () -> Measured.of(pounds(5), pounds(0.1), 0));
     }
 
     @Test

@@ -155,7 +155,7 @@ final class CurveChart {
         if (CurveSheet.hasInterval(curve)) {
             plot.band(
                     openings(samples),
-                    values(samples, sample -> Math.max(0, value(sample) - halfWidth(sample))),
+                    values(samples, sample -> Math.max(0, value(sample) - expandedUncertainty(sample))),
                     values(samples, sample -> Math.min(top, upper(sample))));
         }
         plot.line(openings(samples), values(samples, CurveChart::value), ChartInk.FAINT, ChartInk.DASHED);
@@ -176,7 +176,7 @@ final class CurveChart {
 
     /** The band's half-widths inside the caught openings, in per cent. */
     private double[] widths() {
-        return values(inside, sample -> 100 * halfWidth(sample) / value(sample));
+        return values(inside, sample -> 100 * expandedUncertainty(sample) / value(sample));
     }
 
     private double[] deviations() {
@@ -210,15 +210,15 @@ final class CurveChart {
         return CurveSheet.number(sample.dischargePerRevolution().value());
     }
 
-    private static double halfWidth(DischargePrediction sample) {
+    private static double expandedUncertainty(DischargePrediction sample) {
         return sample.dischargePerRevolution()
-                .halfWidth(CurveSheet.COVERAGE)
+                .expandedUncertainty(CurveSheet.COVERAGE)
                 .map(CurveSheet::number)
                 .orElse(0.0);
     }
 
     private static double upper(DischargePrediction sample) {
-        return value(sample) + halfWidth(sample);
+        return value(sample) + expandedUncertainty(sample);
     }
 
     private static double largest(double[] values) {

@@ -83,7 +83,7 @@ record CurveSheet(SheetTable table, String chart, String legend) {
                 Cell.computed(discharge.value(), Figures.DIGITS),
                 new Cell(
                         discharge
-                                .halfWidth(COVERAGE)
+                                .expandedUncertainty(COVERAGE)
                                 .map(half -> "± " + Figures.text(half, 2))
                                 .orElse("not known"),
                         prediction.findings().isEmpty() ? "" : "geometry alone"));

@@ -18,10 +18,10 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
-class MeasuredHalfWidthTest {
+class MeasuredExpandedUncertaintyTest {
     private static double ofUnitUncertainty(int degreesOfFreedom, double coverage) {
         return Measured.of(pounds(5), pounds(1), degreesOfFreedom)
-                .halfWidth(coverage)
+                .expandedUncertainty(coverage)
                 .orElseThrow()
                 .getValue()
                 .doubleValue();
@@ -63,7 +63,7 @@ class MeasuredHalfWidthTest {
         assertThat(ofUnitUncertainty(degreesOfFreedom, coverage + 0.01)).isGreaterThan(width);
         assertThat(ofUnitUncertainty(degreesOfFreedom + 1, coverage)).isLessThan(width);
         assertThat(Measured.of(pounds(5), pounds(3), degreesOfFreedom)
-                        .halfWidth(coverage)
+                        .expandedUncertainty(coverage)
                         .orElseThrow()
                         .getValue()
                         .doubleValue())
@@ -73,15 +73,16 @@ class MeasuredHalfWidthTest {
     @Test
     void isInTheUnitOfTheValue() {
         Quantity<Mass> width =
-                Measured.of(pounds(5), pounds(0.5), 4).halfWidth(0.95).orElseThrow();
+                Measured.of(pounds(5), pounds(0.5), 4).expandedUncertainty(0.95).orElseThrow();
 
         assertThat(width.getUnit()).isEqualTo(SpreadingUnits.POUND);
     }
 
     @Test
     void isAbsentWhereTheUncertaintyIsAndZeroWhereItIsZero() {
-        assertThat(Measured.once(pounds(5)).halfWidth(0.95)).isEmpty();
-        assertThat(Measured.of(pounds(5), pounds(0), 4).halfWidth(0.95)).contains(pounds(0));
+        assertThat(Measured.once(pounds(5)).expandedUncertainty(0.95)).isEmpty();
+        assertThat(Measured.of(pounds(5), pounds(0), 4).expandedUncertainty(0.95))
+                .contains(pounds(0));
     }
 
     @ParameterizedTest
@@ -89,9 +90,9 @@ class MeasuredHalfWidthTest {
     void refusesACoverageThatIsNone(double coverage) {
         assertRefused(
                 "coverage must be greater than 0 and below 1: " + coverage,
-                () -> Measured.of(pounds(5), pounds(1), 4).halfWidth(coverage));
+                () -> Measured.of(pounds(5), pounds(1), 4).expandedUncertainty(coverage));
         assertRefused(
                 "coverage must be greater than 0 and below 1: " + coverage,
-                () -> Measured.once(pounds(5)).halfWidth(coverage));
+                () -> Measured.once(pounds(5)).expandedUncertainty(coverage));
     }
 }

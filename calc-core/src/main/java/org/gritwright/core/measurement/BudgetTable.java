@@ -1,0 +1,74 @@
+package org.gritwright.core.measurement;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import javax.measure.Quantity;
+import org.gritwright.units.Amounts;
+
+/** A budget as lines of text. */
+final class BudgetTable {
+    private static final int DIGITS = 3;
+    private static final double COVERAGE = 0.95;
+    private static final List<String> HEAD = List.of(
+            "component", "type", "distribution", "standard uncertainty", "contribution", "share", "degrees of freedom");
+
+    private BudgetTable() {}
+
+    static <Q extends Quantity<Q>> String of(Budget<Q> budget) {
+        List<List<String>> rows = new ArrayList<>();
+        rows.add(HEAD);
+        for (Component<Q> component : budget.components()) {
+            rows.add(List.of(
+                    component.name()
+                            + component.group().map(g -> " (" + g + ")").orElse(""),
+                    component.evaluation() == Component.Evaluation.TYPE_A ? "A" : "B",
+                    words(component.distribution()),
+                    Rounded.text(component.standardUncertainty(), DIGITS),
+                    Rounded.text(component.contribution(), DIGITS),
+                    percent(budget.shareOf(component)),
+                    Student.words(component.degreesOfFreedom())));
+        }
+        Measured<Q> result = budget.result();
+        rows.add(List.of(
+                "combined",
+                "",
+                "",
+                "",
+                Rounded.text(result.standardUncertainty().orElseThrow(), DIGITS),
+                budget.components().isEmpty() ? "" : "100 %",
+                Student.words(result.degreesOfFreedom().orElseThrow())));
+        return aligned(rows) + Amounts.format(result.value()) + " ± "
+                + Rounded.text(result.expandedUncertainty(COVERAGE).orElseThrow(), DIGITS) + " (95 %)";
+    }
+
+    private static String words(Distribution distribution) {
+        return distribution.name().toLowerCase(Locale.ROOT);
+    }
+
+    private static String percent(double share) {
+        return BigDecimal.valueOf(100 * share)
+                        .setScale(1, RoundingMode.HALF_EVEN)
+                        .toPlainString() + " %";
+    }
+
+    private static String aligned(List<List<String>> rows) {
+        int[] widths = new int[HEAD.size()];
+        for (List<String> row : rows) {
+            for (int i = 0; i < row.size(); i++) {
+                widths[i] = Math.max(widths[i], row.get(i).length());
+            }
+        }
+        StringBuilder text = new StringBuilder();
+        for (List<String> row : rows) {
+            StringBuilder line = new StringBuilder();
+            for (int i = 0; i < row.size(); i++) {
+                line.append(row.get(i)).append(" ".repeat(widths[i] - row.get(i).length() + 2));
+            }
+            text.append(line.toString().stripTrailing()).append('\n');
+        }
+        return text.toString();
+    }
+}
