@@ -4,6 +4,7 @@ import java.util.Optional;
 import javax.measure.Quantity;
 import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Temperature;
+import org.gritwright.core.calibration.Moisture;
 import org.gritwright.units.InvalidInputException;
 import org.gritwright.units.quantity.RotationalSpeed;
 
@@ -21,15 +22,7 @@ public record Conditions(
         Optional<Quantity<Temperature>> oilTemperature,
         Optional<Quantity<Dimensionless>> hopperLevel,
         Optional<Quantity<Dimensionless>> moisture,
-        Optional<MoistureBasis> moistureBasis) {
-
-    /** What a moisture is a part of; the two differ, so the basis is always named. */
-    public enum MoistureBasis {
-        /** Of the wet mass: loss ÷ wet mass (the Minnesota handbook's salt moisture worksheet). */
-        WET_MASS,
-        /** Of the dry mass: loss ÷ dry mass. */
-        DRY_MASS
-    }
+        Optional<Moisture.Basis> moistureBasis) {
 
     /**
      * Checks that a moisture has its basis.

@@ -2,6 +2,7 @@ package org.gritwright.core.measurement;
 
 import java.util.Objects;
 import javax.measure.Quantity;
+import javax.measure.quantity.Dimensionless;
 import org.gritwright.units.Amounts;
 import org.gritwright.units.InvalidInputException;
 import org.gritwright.units.UnitSymbol;
@@ -138,6 +139,32 @@ public final class Require {
             throw new InvalidInputException(field, "greater than 0 and below 1", String.valueOf(probability));
         }
         return probability;
+    }
+
+    /**
+     * Checks that a ratio is not below zero and is below 100 %.
+     *
+     * @param field the field's name in the trade's words
+     * @param ratio the ratio
+     * @return the ratio
+     * @throws InvalidInputException if it is not
+     */
+    public static Quantity<Dimensionless> share(String field, Quantity<Dimensionless> ratio) {
+        notNegative(field, Dimensionless.class, ratio);
+        return check(si(field, Dimensionless.class, ratio) < 1, field, "below 100 %", ratio);
+    }
+
+    /**
+     * Checks that a ratio is greater than zero and below 100 %.
+     *
+     * @param field the field's name in the trade's words
+     * @param ratio the ratio
+     * @return the ratio
+     * @throws InvalidInputException if it is not
+     */
+    public static Quantity<Dimensionless> fraction(String field, Quantity<Dimensionless> ratio) {
+        positive(field, Dimensionless.class, ratio);
+        return check(si(field, Dimensionless.class, ratio) < 1, field, "below 100 %", ratio);
     }
 
     /**

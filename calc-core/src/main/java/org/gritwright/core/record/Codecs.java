@@ -24,6 +24,8 @@ import javax.measure.quantity.Length;
 import org.gritwright.core.calibration.FactorForm;
 import org.gritwright.core.measurement.Require;
 import org.gritwright.core.spreader.OpeningReading;
+import org.gritwright.core.weighing.AccuracyClass;
+import org.gritwright.core.weighing.ScaleAccuracy;
 import org.gritwright.units.Amounts;
 import org.gritwright.units.InvalidInputException;
 import org.gritwright.units.SpreadingUnits;
@@ -32,6 +34,8 @@ import org.gritwright.units.UnitSymbol;
 /** Codecs of plain values: texts, quantities, dates, words of a fixed choice, lists and maps. */
 final class Codecs {
     private static final String NUMBER = "-?(0|[1-9][0-9]*)(\\.[0-9]+)?([eE][+-]?[0-9]+)?";
+
+    private static final String NEW_SCALE = " new";
 
     private static final String DATE_FORM = "^[0-9]{4}-[0-9]{2}-[0-9]{2}$";
     private static final String TIME_FORM =
@@ -98,6 +102,17 @@ final class Codecs {
             text -> percentage(text, "from 0 % to 100 %", number -> number >= 0 && number <= 100),
             Amounts::format);
 
+    /** How accurate a scale is: a part of its reading, or the class on its plate, in service unless it says new. */
+    static final Codec<ScaleAccuracy> SCALE_ACCURACY = ofNamedText(
+            "scale-accuracy",
+            "a percentage of the reading or an accuracy class, for example \"0.1 %\", \"hb44-iii\" or \"r76-iii new\"",
+            "^(" + NUMBER + " ?%|("
+                    + Arrays.stream(AccuracyClass.values())
+                            .map(AccuracyClass::id)
+                            .collect(Collectors.joining("|")) + ")( new)?)$",
+            Codecs::parseAccuracy,
+            Codecs::printAccuracy);
+
     static final Codec<Boolean> BOOLEAN = ofWord("true or false", "boolean", Map.of("true", true, "false", false));
 
     /** A small whole number without a unit: a version. */
@@ -132,6 +147,25 @@ final class Codecs {
             throw new InvalidInputException("percentage", limits + ", written with %", "\"" + text + "\"");
         }
         return value;
+    }
+
+    private static ScaleAccuracy parseAccuracy(String text) {
+        boolean isNew = text.endsWith(NEW_SCALE);
+        String id = isNew ? text.substring(0, text.length() - NEW_SCALE.length()) : text;
+        return Arrays.stream(AccuracyClass.values())
+                .filter(one -> one.id().equals(id))
+                .findFirst()
+                .<ScaleAccuracy>map(one -> new ScaleAccuracy.OfClass(
+                        one, isNew ? AccuracyClass.Stage.NEW : AccuracyClass.Stage.IN_SERVICE))
+                .orElseGet(() -> new ScaleAccuracy.Stated(
+                        percentage(text, "above 0 % and below 100 %", number -> number > 0 && number < 100)));
+    }
+
+    private static String printAccuracy(ScaleAccuracy accuracy) {
+        if (accuracy instanceof ScaleAccuracy.OfClass ofClass) {
+            return ofClass.accuracyClass().id() + (ofClass.stage() == AccuracyClass.Stage.NEW ? NEW_SCALE : "");
+        }
+        return Amounts.format(((ScaleAccuracy.Stated) accuracy).ofReading());
     }
 
     private static boolean isFactor(Class<?> kind) {

@@ -20,6 +20,7 @@ import org.gritwright.core.calibration.Change;
 import org.gritwright.core.calibration.Coasting;
 import org.gritwright.core.calibration.CurveModel;
 import org.gritwright.core.calibration.Material;
+import org.gritwright.core.calibration.Moisture;
 import org.gritwright.core.fleet.CalibrationCatchEntry;
 import org.gritwright.core.fleet.CatchEntry;
 import org.gritwright.core.fleet.ChangeEntry;
@@ -36,6 +37,7 @@ import org.gritwright.core.fleet.VerificationCatchEntry;
 import org.gritwright.core.fleet.WeighingEntry;
 import org.gritwright.core.spreader.OpenLoop;
 import org.gritwright.core.weighing.Scale;
+import org.gritwright.core.weighing.ScaleAccuracy;
 import org.gritwright.core.weighing.ScaleCheck;
 import org.gritwright.units.quantity.ApplicationRate;
 import org.gritwright.units.quantity.BulkDensity;
@@ -76,11 +78,13 @@ final class FleetDayCodecs {
         Field<Scale, String> id = Field.required("id", Codecs.TEXT, Scale::id);
         Field<Scale, Quantity<Mass>> capacity = Field.required("capacity", MASS, Scale::capacity);
         Field<Scale, Quantity<Mass>> division = Field.required("division", MASS, Scale::division);
+        Field<Scale, Optional<ScaleAccuracy>> accuracy =
+                Field.optional("accuracy", Codecs.SCALE_ACCURACY, Scale::accuracy);
         Field<Scale, List<ScaleCheck>> checks = Field.list("checks", scaleCheck(), Scale::checks);
         return new ObjectCodec<>(
                 "scale",
-                List.of(id, capacity, division, checks),
-                v -> new Scale(v.get(id), v.get(capacity), v.get(division), v.get(checks)));
+                List.of(id, capacity, division, accuracy, checks),
+                v -> new Scale(v.get(id), v.get(capacity), v.get(division), v.get(accuracy), v.get(checks)));
     }
 
     private static ObjectCodec<Material> material() {
@@ -145,8 +149,8 @@ final class FleetDayCodecs {
                 Field.optional("hopperLevel", Codecs.PART, Conditions::hopperLevel);
         Field<Conditions, Optional<Quantity<Dimensionless>>> moisture =
                 Field.optional("moisture", Codecs.PART, Conditions::moisture);
-        Field<Conditions, Optional<Conditions.MoistureBasis>> basis = Field.optional(
-                "moistureBasis", Codecs.choice(Conditions.MoistureBasis.class), Conditions::moistureBasis);
+        Field<Conditions, Optional<Moisture.Basis>> basis =
+                Field.optional("moistureBasis", Codecs.choice(Moisture.Basis.class), Conditions::moistureBasis);
         return new ObjectCodec<>(
                 "conditions",
                 List.of(engine, oil, level, moisture, basis),

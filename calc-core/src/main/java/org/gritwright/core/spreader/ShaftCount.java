@@ -1,9 +1,11 @@
 package org.gritwright.core.spreader;
 
 import java.util.Optional;
+import java.util.OptionalDouble;
 import javax.measure.Quantity;
 import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Time;
+import org.gritwright.core.measurement.Distribution;
 import org.gritwright.core.measurement.Require;
 import org.gritwright.units.Amounts;
 import org.gritwright.units.InvalidInputException;
@@ -39,6 +41,18 @@ public sealed interface ShaftCount {
     }
 
     /**
+     * How uncertain the count is. Pulses: a difference of two counts is within ±1 pulse, triangular with random phase at
+     * both ends and none missed, u = 1 ÷ √6 pulse.
+     *
+     * @param feedback the drive's feedback
+     * @return standard uncertainty in revolutions; none where it isn't known, as for a shaft speed and a time
+     * @throws InvalidInputException if pulses were counted and the drive has no sensor
+     */
+    default OptionalDouble uncertaintyRevolutions(DriveFeedback feedback) {
+        return OptionalDouble.empty();
+    }
+
+    /**
      * A number of pulses.
      *
      * @param pulses the pulses counted, a whole number greater than zero
@@ -69,6 +83,12 @@ public sealed interface ShaftCount {
                     "count",
                     "revolutions or shaft speed × time, as the drive has no pulse sensor",
                     Amounts.format(pulses));
+        }
+
+        @Override
+        public OptionalDouble uncertaintyRevolutions(DriveFeedback feedback) {
+            double revolutionsPerPulse = revolutions(feedback) / Amounts.si(PulseCount.class, pulses);
+            return OptionalDouble.of(Distribution.TRIANGULAR.standardUncertainty(revolutionsPerPulse));
         }
     }
 
@@ -132,6 +152,11 @@ public sealed interface ShaftCount {
         public double revolutions(DriveFeedback feedback) {
             return pulses().revolutions(feedback);
         }
+
+        @Override
+        public OptionalDouble uncertaintyRevolutions(DriveFeedback feedback) {
+            return pulses().uncertaintyRevolutions(feedback);
+        }
     }
 
     /**
@@ -155,6 +180,11 @@ public sealed interface ShaftCount {
         @Override
         public double revolutions(DriveFeedback feedback) {
             return Amounts.si(RevolutionCount.class, revolutions);
+        }
+
+        @Override
+        public OptionalDouble uncertaintyRevolutions(DriveFeedback feedback) {
+            return OptionalDouble.of(Amounts.si(RevolutionCount.class, standardUncertainty));
         }
     }
 

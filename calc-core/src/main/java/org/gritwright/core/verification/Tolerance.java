@@ -5,7 +5,6 @@ import javax.measure.quantity.Dimensionless;
 import org.gritwright.core.measurement.Comparison;
 import org.gritwright.core.measurement.Require;
 import org.gritwright.units.Amounts;
-import org.gritwright.units.InvalidInputException;
 import org.gritwright.units.SpreadingUnits;
 
 /**
@@ -22,10 +21,7 @@ public record Tolerance(Quantity<Dimensionless> limit) {
      * @throws org.gritwright.units.InvalidInputException if it is not greater than zero or not below 100 %
      */
     public Tolerance {
-        Require.positive("tolerance", Dimensionless.class, limit);
-        if (!(Amounts.si(Dimensionless.class, limit) < 1)) {
-            throw new InvalidInputException("tolerance", "below 100 %", Amounts.format(limit));
-        }
+        Require.fraction("tolerance", limit);
     }
 
     /**

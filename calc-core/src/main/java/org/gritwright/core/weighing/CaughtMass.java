@@ -7,6 +7,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.OptionalDouble;
 import java.util.stream.Collectors;
 import javax.measure.Quantity;
 import javax.measure.Unit;
@@ -123,6 +124,42 @@ public final class CaughtMass {
      */
     public double kilograms() {
         return Amounts.si(Mass.class, total());
+    }
+
+    /**
+     * The standard uncertainty of the rounding of all readings, gross and tare of each container, which are independent.
+     *
+     * @return kilograms: division ÷ √12 × √(readings)
+     */
+    public double roundingKilograms() {
+        return scale.roundingKilograms() * Math.sqrt(2.0 * weighings.size());
+    }
+
+    /**
+     * How far off the caught mass may be by the scale's span: an error proportional to the load, which all weighings on
+     * that scale have in common. So what bounds it at the heaviest container bounds it at all. A wrong zero cancels in
+     * gross − tare.
+     *
+     * @return the relative limit; none if nobody knows the scale's accuracy
+     */
+    public OptionalDouble relativeSpanLimit() {
+        return scale.relativeSpanLimit(heaviestGross(), weighedOn);
+    }
+
+    /**
+     * Whether a wrong span would have been noticed.
+     *
+     * @return true if there was a test weight of half to twice the heaviest gross that day
+     */
+    public boolean isSpanTested() {
+        return scale.isTestedNear(heaviestGross(), weighedOn);
+    }
+
+    private Quantity<Mass> heaviestGross() {
+        return weighings.stream()
+                .map(Weighing::gross)
+                .max(Comparator.comparingDouble(gross -> Amounts.si(Mass.class, gross)))
+                .orElseThrow();
     }
 
     private static Quantity<Mass> sum(List<Weighing> weighings) {

@@ -9,6 +9,7 @@ import static org.gritwright.units.SpreadingUnits.PERCENT;
 
 import java.util.Optional;
 import javax.measure.Quantity;
+import org.gritwright.core.calibration.Moisture;
 import org.gritwright.units.Amounts;
 import org.gritwright.units.InvalidInputException;
 import org.gritwright.units.quantity.ApplicationRate;
@@ -61,7 +62,7 @@ class TargetEntryTest {
                         Optional.empty(),
                         Optional.empty(),
                         Optional.empty(),
-                        Optional.of(Conditions.MoistureBasis.DRY_MASS)))
+                        Optional.of(Moisture.Basis.DRY_MASS)))
                 .isInstanceOf(InvalidInputException.class)
                 .hasMessage("moisture must be given together with its basis: missing");
     }

@@ -22,6 +22,7 @@ import org.gritwright.core.calibration.Coasting;
 import org.gritwright.core.calibration.CurveModel;
 import org.gritwright.core.calibration.FactorForm;
 import org.gritwright.core.calibration.Material;
+import org.gritwright.core.calibration.Moisture;
 import org.gritwright.core.fleet.CalibrationCatchEntry;
 import org.gritwright.core.fleet.CatchEntry;
 import org.gritwright.core.fleet.ChangeEntry;
@@ -38,7 +39,9 @@ import org.gritwright.core.fleet.TypedEntry;
 import org.gritwright.core.fleet.VerificationCatchEntry;
 import org.gritwright.core.fleet.WeighingEntry;
 import org.gritwright.core.spreader.OpenLoop;
+import org.gritwright.core.weighing.AccuracyClass;
 import org.gritwright.core.weighing.Scale;
+import org.gritwright.core.weighing.ScaleAccuracy;
 import org.gritwright.core.weighing.ScaleCheck;
 import org.gritwright.units.Amounts;
 import org.gritwright.units.SpreadingUnits;
@@ -148,12 +151,28 @@ final class FleetDays {
     private static Arbitrary<Scale> scale() {
         Arbitrary<ScaleCheck> check = Combinators.combine(dates(), positive(Mass.class), positive(Mass.class))
                 .as(ScaleCheck::new);
-        return Combinators.combine(texts(), positive(Mass.class), check.list().ofMaxSize(2))
-                .as((id, division, checks) -> new Scale(
+        return Combinators.combine(
+                        texts(),
+                        positive(Mass.class),
+                        accuracy().optional(),
+                        check.list().ofMaxSize(2))
+                .as((id, division, accuracy, checks) -> new Scale(
                         id,
                         Amounts.of(division.getValue().doubleValue() * 1000, division.getUnit()),
                         division,
+                        accuracy,
                         checks));
+    }
+
+    private static Arbitrary<ScaleAccuracy> accuracy() {
+        Arbitrary<ScaleAccuracy> stated = Arbitraries.doubles()
+                .between(0.01, 99)
+                .ofScale(2)
+                .map(percent -> new ScaleAccuracy.Stated(Amounts.of(percent, SpreadingUnits.PERCENT)));
+        Arbitrary<ScaleAccuracy> ofClass = Combinators.combine(
+                        Arbitraries.of(AccuracyClass.class), Arbitraries.of(AccuracyClass.Stage.class))
+                .as(ScaleAccuracy.OfClass::new);
+        return Arbitraries.oneOf(stated, ofClass);
     }
 
     private static Arbitrary<Material> material() {
@@ -187,7 +206,7 @@ final class FleetDays {
                         quantities(Temperature.class).optional(),
                         percentages(0, 100).optional(),
                         percentages(0, 100),
-                        Arbitraries.of(Conditions.MoistureBasis.class).optional())
+                        Arbitraries.of(Moisture.Basis.class).optional())
                 .as((engine, oil, level, moisture, basis) ->
                         new Conditions(engine, oil, level, basis.map(b -> moisture), basis));
     }

@@ -8,6 +8,7 @@ import static org.gritwright.core.Samples.pounds;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
 class ScaleTest {
@@ -23,7 +24,7 @@ class ScaleTest {
     @Test
     void doesNotFollowLaterChangesOfItsList() {
         List<ScaleCheck> checks = new ArrayList<>(List.of(CHECK));
-        Scale scale = new Scale("S-1", pounds(500), pounds(0.5), checks);
+        Scale scale = new Scale("S-1", pounds(500), pounds(0.5), Optional.empty(), checks);
         checks.clear();
 
         assertThat(scale.checks()).containsExactly(CHECK);

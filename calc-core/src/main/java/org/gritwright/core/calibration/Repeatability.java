@@ -1,0 +1,39 @@
+package org.gritwright.core.calibration;
+
+import javax.measure.Quantity;
+import javax.measure.quantity.Dimensionless;
+import org.gritwright.core.measurement.Require;
+import org.gritwright.units.InvalidInputException;
+
+/**
+ * How much catches with one spreader, material and gate opening scatter. Immutable, thread-safe, a value.
+ *
+ * @param relativeDeviation standard deviation of one catch's mass per revolution ÷ that mass per revolution, 0 or more
+ *     and below 100 %
+ * @param degreesOfFreedom of the deviation, 1 or more; infinite for an assumption
+ */
+public record Repeatability(Quantity<Dimensionless> relativeDeviation, double degreesOfFreedom) {
+    /**
+     * Checks the values.
+     *
+     * @throws InvalidInputException if one is out of its range
+     */
+    public Repeatability {
+        Require.share("repeatability", relativeDeviation);
+        if (!(degreesOfFreedom >= 1)) {
+            throw new InvalidInputException(
+                    "degrees of freedom of the repeatability", "1 or more", String.valueOf(degreesOfFreedom));
+        }
+    }
+
+    /**
+     * A repeatability that is taken for granted.
+     *
+     * @param relativeDeviation as for the full form
+     * @return the repeatability, with infinite degrees of freedom
+     * @throws InvalidInputException if it is out of its range
+     */
+    public static Repeatability assumed(Quantity<Dimensionless> relativeDeviation) {
+        return new Repeatability(relativeDeviation, Double.POSITIVE_INFINITY);
+    }
+}
