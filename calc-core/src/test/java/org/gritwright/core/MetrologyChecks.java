@@ -283,7 +283,7 @@ final class MetrologyChecks {
                                 Amounts.of(0, SpreadingUnits.ONE),
                                 Amounts.of(1, SpreadingUnits.ONE),
                                 Integer.parseInt(row[1]))
-                        .halfWidth(coverage)
+                        .expandedUncertainty(coverage)
                         .orElseThrow()
                         .getValue()
                         .doubleValue());

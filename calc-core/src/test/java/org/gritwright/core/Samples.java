@@ -30,6 +30,7 @@ import org.gritwright.core.spreader.SlidingGate;
 import org.gritwright.core.spreader.Spreader;
 import org.gritwright.core.weighing.CaughtMass;
 import org.gritwright.core.weighing.Scale;
+import org.gritwright.core.weighing.ScaleAccuracy;
 import org.gritwright.core.weighing.ScaleCheck;
 import org.gritwright.core.weighing.Weighing;
 import org.gritwright.units.Amounts;
@@ -40,9 +41,10 @@ import org.gritwright.units.SpreadingUnits;
 public final class Samples {
     public static final LocalDate DAY = LocalDate.of(2026, 10, 19);
 
-    /** Checked that day; 5 000 lb by 0.5 lb. */
-    public static final Scale SCALE =
-            Scale.of("S-1", pounds(5000), pounds(0.5)).checked(new ScaleCheck(DAY, pounds(50), pounds(50)));
+    /** Right to a thousandth and checked that day; 5 000 lb by 0.5 lb. */
+    public static final Scale SCALE = Scale.of("S-1", pounds(5000), pounds(0.5))
+            .withAccuracy(new ScaleAccuracy.Stated(Amounts.of(0.1, SpreadingUnits.PERCENT)))
+            .checked(new ScaleCheck(DAY, pounds(50), pounds(50)));
 
     public static final ShaftSensor SENSOR = ShaftSensor.of(Amounts.of(100, SpreadingUnits.PULSE_PER_REVOLUTION));
 
@@ -122,6 +124,13 @@ public final class Samples {
 
     public static List<FindingCode> codes(List<Finding> findings) {
         return findings.stream().map(Finding::code).toList();
+    }
+
+    /** Findings but for the one that says what nobody knows of an uncertainty. */
+    public static List<Finding> butForUnknown(List<Finding> findings) {
+        return findings.stream()
+                .filter(f -> f.code() != FindingCode.UNCERTAINTY_INCOMPLETE)
+                .toList();
     }
 
     public static Finding only(FindingCode code, List<Finding> findings) {

@@ -4,19 +4,26 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import javax.measure.Quantity;
 import javax.measure.Unit;
 import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Mass;
 import org.gritwright.core.finding.Finding;
 import org.gritwright.core.finding.FindingCode;
+import org.gritwright.core.measurement.Budget;
 import org.gritwright.core.measurement.Comparison;
+import org.gritwright.core.measurement.Component;
 import org.gritwright.core.measurement.Measured;
+import org.gritwright.core.measurement.NormalisedError;
 import org.gritwright.core.measurement.RatioEstimate;
 import org.gritwright.core.measurement.RatioEstimator;
 import org.gritwright.core.spreader.OpeningReading;
 import org.gritwright.core.spreader.Spreader;
+import org.gritwright.core.spreader.SweptByOpening;
 import org.gritwright.units.Amounts;
 import org.gritwright.units.InvalidInputException;
 import org.gritwright.units.SpreadingUnits;
@@ -36,7 +43,8 @@ public final class Calibration {
     private final List<CalibrationCatch> catches;
     private final RatioEstimator estimator;
     private final double kilogramsPerRevolution;
-    private final Measured<DischargePerRevolution> dischargePerRevolution;
+    private final int scatterDegreesOfFreedom;
+    private final Budget<DischargePerRevolution> budget;
     private final Optional<Quantity<DischargePerRevolution>> sampleDeviation;
     private final Optional<Measured<Mass>> massPerStart;
     private final ApparentFill apparentFill;
@@ -54,8 +62,10 @@ public final class Calibration {
         this.estimator = estimator;
         Optional<Quantity<?>> opening = commonOpening(this.catches);
 
-        double[] kilograms =
-                this.catches.stream().mapToDouble(c -> c.caught().kilograms()).toArray();
+        double spillageFactor = limits.allowances().spillageFactor();
+        double[] kilograms = this.catches.stream()
+                .mapToDouble(c -> c.caught().kilograms() * spillageFactor)
+                .toArray();
         double[] revolutions = this.catches.stream()
                 .mapToDouble(c -> c.counted().revolutions(spreader.feedback()))
                 .toArray();
@@ -65,13 +75,10 @@ public final class Calibration {
         Unit<DischargePerRevolution> unit = UnitSymbol.tradeUnit(
                 DischargePerRevolution.class,
                 UnitSymbol.of(this.catches.get(0).caught().total().getUnit()).system());
-        Quantity<DischargePerRevolution> value = Amounts.ofSi(estimate.ratio(), unit);
-        this.dischargePerRevolution = estimate.standardUncertainty().isPresent()
-                ? Measured.of(
-                        value,
-                        Amounts.ofSi(estimate.standardUncertainty().getAsDouble(), unit),
-                        estimate.degreesOfFreedom())
-                : Measured.once(value);
+        CalibrationBudget budgeting = new CalibrationBudget(
+                this.catches, spreader.feedback(), estimator, estimate, limits.allowances(), unit);
+        this.budget = budgeting.budget();
+        this.scatterDegreesOfFreedom = Math.max(0, estimate.degreesOfFreedom());
         this.sampleDeviation = estimate.sampleDeviation().isPresent()
                 ? Optional.of(Amounts.ofSi(estimate.sampleDeviation().getAsDouble(), unit))
                 : Optional.empty();
@@ -84,7 +91,7 @@ public final class Calibration {
                 material,
                 opening,
                 limits.fill());
-        this.findings = findings(estimate, limits);
+        this.findings = findings(estimate, limits, budgeting.unknown());
     }
 
     /**
@@ -156,7 +163,7 @@ public final class Calibration {
                         : Measured.once(value));
     }
 
-    private List<Finding> findings(RatioEstimate estimate, CatchLimits limits) {
+    private List<Finding> findings(RatioEstimate estimate, CatchLimits limits, List<String> unknown) {
         // A set: three catches on one unchecked scale are one finding, not three.
         Set<Finding> found = new LinkedHashSet<>();
         apparentFill.finding().ifPresent(found::add);
@@ -191,20 +198,74 @@ public final class Calibration {
             OutlyingCatch.among(
                             catches,
                             spreader.feedback(),
-                            dischargePerRevolution.value().getUnit())
+                            budget.result().value().getUnit())
                     .ifPresent(found::add);
         }
+        CatchFindings.ofUnknown(unknown).ifPresent(found::add);
         return List.copyOf(found);
     }
 
     /**
      * The discharge per revolution of the sensed shaft.
      *
-     * @return the value, with standard uncertainty and n − 1 degrees of freedom for two catches or more, n − 2 for three
-     *     or more by a line with an intercept, in lb/rev or kg/rev as the first catch was weighed
+     * @return the value, corrected for spillage, with the budget's combined standard uncertainty and effective degrees of
+     *     freedom, in lb/rev or kg/rev as the first catch was weighed
      */
     public Measured<DischargePerRevolution> dischargePerRevolution() {
-        return dischargePerRevolution;
+        return budget.result();
+    }
+
+    /**
+     * Where the uncertainty of the discharge per revolution comes from.
+     *
+     * @return the budget; what nobody knows is not in it, and a finding says so
+     */
+    public Budget<DischargePerRevolution> budget() {
+        return budget;
+    }
+
+    /**
+     * The discharge per revolution once the gate has been moved and is set to its opening again, by reading it.
+     *
+     * @param reading how far the set opening may be from what is read, either way, greater than 0
+     * @return the budget, with the reading of the gate in it
+     * @throws InvalidInputException if no adjustable gate meters the conveyor, or the reading is of another kind than the
+     *     opening or not greater than 0
+     */
+    public Budget<DischargePerRevolution> budgetOfGateSetAgain(Quantity<?> reading) {
+        SweptByOpening geometry = spreader.sweptByOpening();
+        Quantity<?> opening = opening().orElseThrow();
+        double at = geometry.number(opening);
+        double density = kilogramsPerRevolution / geometry.applyAsDouble(at);
+        Component<DischargePerRevolution> ofGate = GateReading.component(
+                reading,
+                opening,
+                at,
+                changed -> density * geometry.applyAsDouble(changed),
+                budget.result().value().getUnit());
+        return Budget.of(
+                budget.result().value(),
+                Stream.concat(budget.components().stream(), Stream.of(ofGate)).toList());
+    }
+
+    /**
+     * Holds this calibration against another one, as of last season. The span of a scale that both were weighed on is in
+     * neither result's difference, and left out.
+     *
+     * @param other another calibration
+     * @return the normalised error, this one's value less the other's
+     * @throws InvalidInputException if neither has any uncertainty
+     */
+    public NormalisedError comparedWith(Calibration other) {
+        return NormalisedError.between(
+                budget.without(other.spans()).result(),
+                other.budget.without(spans()).result());
+    }
+
+    private Set<String> spans() {
+        return catches.stream()
+                .map(c -> SystematicErrors.spanOf(c.caught().scale()))
+                .collect(Collectors.toSet());
     }
 
     /**
@@ -227,6 +288,27 @@ public final class Calibration {
      */
     public Optional<Measured<Mass>> massPerStart() {
         return massPerStart;
+    }
+
+    /**
+     * How the catches spread, relative to their mean.
+     *
+     * @return sample deviation ÷ discharge per revolution; none for one catch
+     */
+    public OptionalDouble relativeScatter() {
+        return sampleDeviation.isPresent()
+                ? OptionalDouble.of(
+                        Amounts.si(DischargePerRevolution.class, sampleDeviation.get()) / kilogramsPerRevolution)
+                : OptionalDouble.empty();
+    }
+
+    /**
+     * The degrees of freedom of the catches' spread.
+     *
+     * @return n − 1, n − 2 by a line with an intercept; 0 where nothing is known of the spread
+     */
+    public int scatterDegreesOfFreedom() {
+        return scatterDegreesOfFreedom;
     }
 
     /**

@@ -3,6 +3,7 @@ package org.gritwright.core.calibration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import javax.measure.Quantity;
 import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Mass;
@@ -88,5 +89,18 @@ public final class CatchFindings {
                             "uncertainty", counted.standardUncertainty(),
                             "limit", limit)));
         }
+    }
+
+    /**
+     * What a budget doesn't hold.
+     *
+     * @param unknown what nobody knows, in words
+     * @return the finding; none if everything is known
+     */
+    public static Optional<Finding> ofUnknown(List<String> unknown) {
+        return unknown.isEmpty()
+                ? Optional.empty()
+                : Optional.of(new Finding(
+                        FindingCode.UNCERTAINTY_INCOMPLETE, Map.of(), Map.of("unknown", String.join(", ", unknown))));
     }
 }

@@ -12,8 +12,8 @@ import org.gritwright.units.quantity.PulseCount;
 import org.gritwright.units.quantity.RevolutionCount;
 
 /**
- * Where a catch begins to be remarkable. No standard gives these; the defaults are common practice, no source.
- * Immutable, thread-safe, a value.
+ * What a catch is held against: where it begins to be remarkable, and what is allowed for that its readings don't show.
+ * No standard gives these; the defaults are common practice, no source. Immutable, thread-safe, a value.
  *
  * @param fill limits of the apparent fill; none for those of the conveyor's type
  * @param fewestPulses a catch with fewer pulses gets a finding
@@ -21,6 +21,7 @@ import org.gritwright.units.quantity.RevolutionCount;
  * @param fewestDivisions a catch that weighs fewer divisions of its scale gets a finding
  * @param greatestScatter catches whose sample deviation is a larger part of their mean get a finding
  * @param greatestCountUncertainty a count by eye that is relatively less certain gets a finding
+ * @param allowances errors that the readings don't show
  */
 public record CatchLimits(
         Optional<FillLimits> fill,
@@ -28,11 +29,12 @@ public record CatchLimits(
         Quantity<RevolutionCount> fewestRevolutions,
         double fewestDivisions,
         Quantity<Dimensionless> greatestScatter,
-        Quantity<Dimensionless> greatestCountUncertainty) {
+        Quantity<Dimensionless> greatestCountUncertainty,
+        CatchAllowances allowances) {
 
     /**
      * The defaults: the conveyor type's fill; 100 pulses; 5 revolutions; 100 divisions; 5 % scatter; 2 % of a count by
-     * eye. Common practice, no source.
+     * eye; no allowances. Common practice, no source.
      */
     public static final CatchLimits COMMON = new CatchLimits(
             Optional.empty(),
@@ -40,7 +42,8 @@ public record CatchLimits(
             Amounts.of(5, SpreadingUnits.REVOLUTION),
             100,
             Amounts.of(5, SpreadingUnits.PERCENT),
-            Amounts.of(2, SpreadingUnits.PERCENT));
+            Amounts.of(2, SpreadingUnits.PERCENT),
+            CatchAllowances.NONE);
 
     /**
      * Checks the values.
@@ -54,6 +57,7 @@ public record CatchLimits(
         Require.notNegative("fewest divisions", Dimensionless.class, Amounts.of(fewestDivisions, SpreadingUnits.ONE));
         Require.notNegative("greatest scatter", Dimensionless.class, greatestScatter);
         Require.notNegative("greatest count uncertainty", Dimensionless.class, greatestCountUncertainty);
+        Objects.requireNonNull(allowances, "allowances");
     }
 
     /**
@@ -69,6 +73,24 @@ public record CatchLimits(
                 fewestRevolutions,
                 fewestDivisions,
                 greatestScatter,
-                greatestCountUncertainty);
+                greatestCountUncertainty,
+                allowances);
+    }
+
+    /**
+     * The same limits with other allowances.
+     *
+     * @param allowed errors that the readings don't show
+     * @return the limits
+     */
+    public CatchLimits withAllowances(CatchAllowances allowed) {
+        return new CatchLimits(
+                fill,
+                fewestPulses,
+                fewestRevolutions,
+                fewestDivisions,
+                greatestScatter,
+                greatestCountUncertainty,
+                allowed);
     }
 }

@@ -44,7 +44,8 @@ final class CaughtOpenings {
      * weights make the value of a curve through one opening that of the opening's calibration: revolutions for the ratio
      * of sums, equal for the mean of ratios.
      */
-    static CaughtOpenings of(Spreader spreader, List<CalibrationCatch> catches, RatioEstimator estimator) {
+    static CaughtOpenings of(
+            Spreader spreader, List<CalibrationCatch> catches, RatioEstimator estimator, CatchAllowances allowances) {
         if (catches.isEmpty()) {
             throw new InvalidInputException("calibration catches", "one or more", "none");
         }
@@ -65,7 +66,7 @@ final class CaughtOpenings {
             Quantity<?> opening = one.opening().orElseThrow();
             double revolutions = one.counted().revolutions(spreader.feedback());
             openings[i] = positions.computeIfAbsent(OpeningReading.position(opening), at -> OpeningReading.si(opening));
-            ratios[i] = one.caught().kilograms() / revolutions;
+            ratios[i] = one.caught().kilograms() * allowances.spillageFactor() / revolutions;
             weights[i] = estimator == RatioEstimator.RATIO_OF_SUMS ? revolutions : 1;
         }
         return new CaughtOpenings(geometry, catches.get(0).opening().orElseThrow(), openings, ratios, weights);

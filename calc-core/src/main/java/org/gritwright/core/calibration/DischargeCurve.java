@@ -8,7 +8,9 @@ import java.util.OptionalDouble;
 import javax.measure.Quantity;
 import javax.measure.Unit;
 import org.gritwright.core.finding.Finding;
+import org.gritwright.core.measurement.Budget;
 import org.gritwright.core.measurement.Comparison;
+import org.gritwright.core.measurement.Component;
 import org.gritwright.core.measurement.CurveFit;
 import org.gritwright.core.measurement.LackOfFit;
 import org.gritwright.core.measurement.Measured;
@@ -46,6 +48,7 @@ public final class DischargeCurve {
     private final Optional<CurveFit> rival;
     private final Optional<LackOfFit> test;
     private final Unit<DischargePerRevolution> unit;
+    private final CatchAllowances allowances;
     private final List<Finding> findings;
 
     private DischargeCurve(
@@ -64,6 +67,7 @@ public final class DischargeCurve {
         this.unit = UnitSymbol.tradeUnit(
                 DischargePerRevolution.class,
                 UnitSymbol.of(catches.get(0).caught().total().getUnit()).system());
+        this.allowances = limits.allowances();
         boolean isTable = model == CurveModel.TABLE;
         this.fit = isTable ? Optional.empty() : Optional.of(data.fit(model));
         this.table = isTable ? Optional.of(data.table()) : Optional.empty();
@@ -119,7 +123,7 @@ public final class DischargeCurve {
             CurveModel model,
             RatioEstimator estimator,
             CatchLimits limits) {
-        CaughtOpenings data = CaughtOpenings.of(spreader, catches, estimator);
+        CaughtOpenings data = CaughtOpenings.of(spreader, catches, estimator, limits.allowances());
         return new DischargeCurve(spreader, material, catches, data, model, false, limits);
     }
 
@@ -161,7 +165,7 @@ public final class DischargeCurve {
             CurveModel untested,
             RatioEstimator estimator,
             CatchLimits limits) {
-        CaughtOpenings data = CaughtOpenings.of(spreader, catches, estimator);
+        CaughtOpenings data = CaughtOpenings.of(spreader, catches, estimator, limits.allowances());
         Optional<LackOfFit> proportional = data.test(data.fit(CurveModel.PROPORTIONAL));
         if (proportional.isEmpty()) {
             return new DischargeCurve(spreader, material, catches, data, untested, false, limits);
@@ -198,11 +202,12 @@ public final class DischargeCurve {
             about.misfit(refused, data.test(data.fit(refused))).ifPresent(found::add);
         }
         about.openingMisfit().ifPresent(found::add);
+        CatchFindings.ofUnknown(systematic(1).unknown()).ifPresent(found::add);
         return List.copyOf(found);
     }
 
     /**
-     * The discharge per revolution at a gate opening.
+     * The discharge per revolution at a gate opening, taken to be set as exactly as the catches' was.
      *
      * @param opening a gate opening within the gate's limits
      * @return the prediction; with a finding if it is outside the caught openings and so is geometry alone
@@ -210,17 +215,77 @@ public final class DischargeCurve {
      *     curve nothing is discharged: at or below the dead opening, or closed
      */
     public DischargePrediction predict(Quantity<?> opening) {
+        return predict(opening, Optional.empty());
+    }
+
+    /**
+     * The discharge per revolution at a gate opening that is set by reading a scale or a tape.
+     *
+     * @param opening a gate opening within the gate's limits
+     * @param reading how far the set opening may be from what was read, either way, greater than 0: its limits are taken
+     *     to be those of a rectangular distribution
+     * @return the prediction
+     * @throws InvalidInputException as for {@link #predict(Quantity)}, or if the reading is of another kind or not greater
+     *     than 0
+     */
+    public DischargePrediction predict(Quantity<?> opening, Quantity<?> reading) {
+        return predict(opening, Optional.of(reading));
+    }
+
+    private DischargePrediction predict(Quantity<?> opening, Optional<Quantity<?>> reading) {
         double at = data.geometry().number(opening);
         double[] caught = data.positions();
         double lowest = caught[0];
         double highest = caught[caught.length - 1];
         boolean outside = Comparison.isAbove(lowest, at) || Comparison.isAbove(at, highest);
+        Measured<DischargePerRevolution> byCurve = byCurve(opening, at);
+        Optional<Component<DischargePerRevolution>> ofGate =
+                reading.map(r -> GateReading.component(r, opening, at, changed -> siByCurve(opening, changed), unit));
+        Optional<Budget<DischargePerRevolution>> budget =
+                byCurve.standardUncertainty().map(u -> budget(byCurve, u, ofGate));
         return new DischargePrediction(
                 opening,
-                table.isPresent() ? byTable(table.get(), opening, at) : byShape(fit.orElseThrow(), opening, at),
+                budget.map(Budget::result).orElse(byCurve),
+                budget,
                 outside
                         ? List.of(CurveFindings.geometryAlone(opening, data.quantity(lowest), data.quantity(highest)))
                         : List.of());
+    }
+
+    private Budget<DischargePerRevolution> budget(
+            Measured<DischargePerRevolution> byCurve,
+            Quantity<DischargePerRevolution> uncertainty,
+            Optional<Component<DischargePerRevolution>> ofGate) {
+        List<Component<DischargePerRevolution>> components = new ArrayList<>();
+        components.add(Component.typeA(
+                "curve through the catches",
+                uncertainty,
+                uncertainty,
+                byCurve.degreesOfFreedom().orElseThrow()));
+        components.addAll(systematic(Amounts.si(DischargePerRevolution.class, byCurve.value()))
+                .components());
+        ofGate.ifPresent(components::add);
+        return Budget.of(byCurve.value(), components);
+    }
+
+    /** The catches' scales share in a prediction as their masses do in the catches. */
+    private SystematicErrors<DischargePerRevolution> systematic(double kilogramsPerRevolution) {
+        double total = catches.stream().mapToDouble(c -> c.caught().kilograms()).sum();
+        return SystematicErrors.of(
+                catches.stream().map(CalibrationCatch::caught).toList(),
+                catches.stream()
+                        .mapToDouble(c -> c.caught().kilograms() / total)
+                        .toArray(),
+                allowances,
+                relative -> Amounts.ofSi(relative * kilogramsPerRevolution, unit));
+    }
+
+    private double siByCurve(Quantity<?> opening, double at) {
+        return Amounts.si(DischargePerRevolution.class, byCurve(opening, at).value());
+    }
+
+    private Measured<DischargePerRevolution> byCurve(Quantity<?> opening, double at) {
+        return table.isPresent() ? byTable(table.get(), opening, at) : byShape(fit.orElseThrow(), opening, at);
     }
 
     private Measured<DischargePerRevolution> byShape(CurveFit curve, Quantity<?> opening, double at) {

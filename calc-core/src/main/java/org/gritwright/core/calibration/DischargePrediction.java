@@ -2,8 +2,10 @@ package org.gritwright.core.calibration;
 
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
 import javax.measure.Quantity;
 import org.gritwright.core.finding.Finding;
+import org.gritwright.core.measurement.Budget;
 import org.gritwright.core.measurement.Measured;
 import org.gritwright.units.quantity.DischargePerRevolution;
 
@@ -13,14 +15,19 @@ import org.gritwright.units.quantity.DischargePerRevolution;
  * @param opening the gate opening, a length or a setting
  * @param dischargePerRevolution mass per revolution of the sensed shaft, with standard uncertainty where the catches
  *     allow one
+ * @param budget where that uncertainty comes from; none where the catches allow none
  * @param findings what a person should know of it: whether it is geometry alone
  */
 public record DischargePrediction(
-        Quantity<?> opening, Measured<DischargePerRevolution> dischargePerRevolution, List<Finding> findings) {
+        Quantity<?> opening,
+        Measured<DischargePerRevolution> dischargePerRevolution,
+        Optional<Budget<DischargePerRevolution>> budget,
+        List<Finding> findings) {
     /** Copies the list. */
     public DischargePrediction {
         Objects.requireNonNull(opening, "opening");
         Objects.requireNonNull(dischargePerRevolution, "dischargePerRevolution");
+        Objects.requireNonNull(budget, "budget");
         findings = List.copyOf(findings);
     }
 }

@@ -2,11 +2,15 @@ package org.gritwright.core.calibration;
 
 import javax.measure.Quantity;
 import javax.measure.quantity.Dimensionless;
+import org.gritwright.core.measurement.Component;
+import org.gritwright.core.measurement.Distribution;
 import org.gritwright.core.measurement.Require;
+import org.gritwright.units.Amounts;
 import org.gritwright.units.InvalidInputException;
 
 /**
- * How much catches with one spreader, material and gate opening scatter. Immutable, thread-safe, a value.
+ * How much catches with one spreader, material and gate opening scatter beyond what the rounding of scale and count does.
+ * Immutable, thread-safe, a value.
  *
  * @param relativeDeviation standard deviation of one catch's mass per revolution ÷ that mass per revolution, 0 or more
  *     and below 100 %
@@ -35,5 +39,28 @@ public record Repeatability(Quantity<Dimensionless> relativeDeviation, double de
      */
     public static Repeatability assumed(Quantity<Dimensionless> relativeDeviation) {
         return new Repeatability(relativeDeviation, Double.POSITIVE_INFINITY);
+    }
+
+    /**
+     * The deviation as a number.
+     *
+     * @return a ratio
+     */
+    public double relative() {
+        return Amounts.si(Dimensionless.class, relativeDeviation);
+    }
+
+    /**
+     * The scatter in a budget: type A where repeats gave it, type B where it is assumed.
+     *
+     * @param <Q> the kind of the result
+     * @param contribution to the result
+     * @return the component
+     */
+    public <Q extends Quantity<Q>> Component<Q> component(Quantity<Q> contribution) {
+        String name = "scatter of catches, from experience";
+        return Double.isInfinite(degreesOfFreedom)
+                ? Component.typeB(name, Distribution.NORMAL, relativeDeviation, contribution)
+                : Component.typeA(name, relativeDeviation, contribution, degreesOfFreedom);
     }
 }

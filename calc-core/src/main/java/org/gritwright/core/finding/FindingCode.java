@@ -60,6 +60,17 @@ public enum FindingCode {
                     + " catches can hardly ever tell an outlying one. Make more."),
     /** With one catch nothing is known about the spread. */
     SINGLE_CATCH(Severity.NOTE, false, "One catch only: nothing is known about the spread. Make three."),
+    /** Something that makes the result uncertain is not known, and so not in its uncertainty. */
+    UNCERTAINTY_INCOMPLETE(
+            Severity.NOTE,
+            false,
+            "The stated uncertainty doesn't hold {unknown}, which nobody wrote down: it is larger."),
+    /** Calibration and verification share a scale whose span nobody tested. */
+    SAME_SCALE_BLIND(
+            Severity.WARNING,
+            false,
+            "Calibration and verification were weighed on scale {scale}: neither would notice a wrong span. Check it with"
+                    + " a test weight near the load."),
     /** Revolutions were counted while the conveyor was still filling. */
     CONVEYOR_NOT_PRIMED(
             Severity.ERROR, true, "The conveyor was not primed: revolutions were counted before material fell."),

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import org.gritwright.core.calibration.Calibration;
 import org.gritwright.core.calibration.CalibrationCatch;
+import org.gritwright.core.calibration.CatchLimits;
 import org.gritwright.core.calibration.CurveModel;
 import org.gritwright.core.calibration.DischargeCurve;
 import org.gritwright.core.calibration.Material;
@@ -23,7 +24,7 @@ import org.gritwright.units.InvalidInputException;
  */
 record Curves(List<DischargeCurve> curves, List<Finding> findings) {
 
-    static Curves of(TruckDay truck, List<PlaceAssessment> places, FleetAssessor settings) {
+    static Curves of(TruckDay truck, List<PlaceAssessment> places, RatioEstimator estimator, CatchLimits limits) {
         Map<Material, List<Calibration>> byMaterial = new LinkedHashMap<>();
         places.stream()
                 .flatMap(place -> place.calibration().stream())
@@ -38,7 +39,7 @@ record Curves(List<DischargeCurve> curves, List<Finding> findings) {
         List<Finding> findings = new ArrayList<>();
         byMaterial.values().stream().filter(several -> several.size() > 1).forEach(several -> {
             try {
-                DischargeCurve curve = curve(truck, several, settings);
+                DischargeCurve curve = curve(truck, several, estimator, limits);
                 curves.add(curve);
                 findings.addAll(curve.findings());
             } catch (InvalidInputException e) {
@@ -57,25 +58,15 @@ record Curves(List<DischargeCurve> curves, List<Finding> findings) {
     }
 
     /** Without repeats to test by, a dead opening is allowed for: a line forced through zero must be asked for. */
-    private static DischargeCurve curve(TruckDay truck, List<Calibration> several, FleetAssessor settings) {
+    private static DischargeCurve curve(
+            TruckDay truck, List<Calibration> several, RatioEstimator estimator, CatchLimits limits) {
         Spreader spreader = several.get(0).spreader();
         Material material = several.get(0).material();
         List<CalibrationCatch> catches =
                 several.stream().flatMap(c -> c.catches().stream()).toList();
         return truck.curveModel().isPresent()
                 ? DischargeCurve.fit(
-                        spreader,
-                        material,
-                        catches,
-                        truck.curveModel().get(),
-                        settings.estimator(),
-                        settings.limits().catches())
-                : DischargeCurve.chosenByTest(
-                        spreader,
-                        material,
-                        catches,
-                        CurveModel.DEAD_OPENING,
-                        settings.estimator(),
-                        settings.limits().catches());
+                        spreader, material, catches, truck.curveModel().get(), estimator, limits)
+                : DischargeCurve.chosenByTest(spreader, material, catches, CurveModel.DEAD_OPENING, estimator, limits);
     }
 }

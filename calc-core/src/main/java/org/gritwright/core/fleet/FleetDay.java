@@ -2,10 +2,13 @@ package org.gritwright.core.fleet;
 
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import javax.measure.Quantity;
 import javax.measure.quantity.Dimensionless;
+import org.gritwright.core.calibration.CatchAllowances;
 import org.gritwright.core.calibration.Material;
+import org.gritwright.core.verification.DecisionRule;
 import org.gritwright.core.weighing.Scale;
 
 /**
@@ -14,6 +17,8 @@ import org.gritwright.core.weighing.Scale;
  * @param day the day
  * @param seasonStart the first day of the season to come or under way
  * @param tolerance how far an error may be from zero
+ * @param decisionRule how an uncertain error is held against the tolerance
+ * @param allowances errors of the catches that their readings don't show
  * @param site where
  * @param technician who is in charge
  * @param scales the scales in use
@@ -24,6 +29,8 @@ public record FleetDay(
         LocalDate day,
         LocalDate seasonStart,
         Quantity<Dimensionless> tolerance,
+        DecisionRule decisionRule,
+        CatchAllowances allowances,
         Optional<String> site,
         Optional<String> technician,
         List<Scale> scales,
@@ -32,6 +39,8 @@ public record FleetDay(
 
     /** Copies the lists. */
     public FleetDay {
+        Objects.requireNonNull(decisionRule, "decisionRule");
+        Objects.requireNonNull(allowances, "allowances");
         scales = List.copyOf(scales);
         materials = List.copyOf(materials);
         trucks = List.copyOf(trucks);
@@ -44,6 +53,17 @@ public record FleetDay(
      * @return the day as that truck saw it
      */
     public FleetDay withOnly(TruckDay truck) {
-        return new FleetDay(day, seasonStart, tolerance, site, technician, scales, materials, List.of(truck));
+        return withTrucks(List.of(truck));
+    }
+
+    /**
+     * The same day with other trucks.
+     *
+     * @param others the trucks
+     * @return the day
+     */
+    public FleetDay withTrucks(List<TruckDay> others) {
+        return new FleetDay(
+                day, seasonStart, tolerance, decisionRule, allowances, site, technician, scales, materials, others);
     }
 }

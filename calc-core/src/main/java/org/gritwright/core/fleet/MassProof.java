@@ -6,6 +6,8 @@ public enum MassProof {
     PROVEN("mass per revolution proven"),
     /** The last verification catch is outside tolerance, or a correction is open. */
     NOT_PROVEN("mass per revolution not proven"),
+    /** The last verification catch can't tell whether it is within tolerance. */
+    UNDECIDED("mass per revolution not shown either way"),
     /** Only what was caught could be compared with what was expected, and it is within tolerance. */
     DELIVERY_ONLY("delivered mass proven, mass per revolution not checked"),
     /** There is no verification catch. */

@@ -10,6 +10,8 @@ public enum NextStep {
     ENTER_CORRECTION("Enter the correction, read it back, catch again", true),
     /** A correction is entered and not yet proven. */
     CONFIRM_CORRECTION("Confirm the correction with an independent catch", true),
+    /** The last verification catch can't tell. */
+    CATCH_MORE("Catch more: the last verification catch can't tell", true),
     /** The road-speed value is wrong. */
     MEND_ROAD_SPEED("Enter the measured road-speed value, drive the course again", true),
     /** The calibration is missing or out of date. */

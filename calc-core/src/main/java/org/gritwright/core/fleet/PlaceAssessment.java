@@ -10,6 +10,7 @@ import org.gritwright.core.calibration.Calibration;
 import org.gritwright.core.calibration.CalibrationFactor;
 import org.gritwright.core.finding.Finding;
 import org.gritwright.core.finding.FindingCode;
+import org.gritwright.core.verification.Advice;
 import org.gritwright.core.verification.Correction;
 import org.gritwright.core.verification.StartUp;
 import org.gritwright.core.verification.Tolerance;
@@ -57,7 +58,7 @@ final class PlaceAssessment {
     }
 
     /**
-     * Follows the day: a catch outside tolerance proposes a correction, a later catch with another value in force shows
+     * Follows the day: a catch that calls for a correction proposes a correction, a later catch with another value in force shows
      * what was entered, and that or a still later one may confirm it. The catch that a correction was made from never
      * corrects again, and one that passes with the value as found speaks against the proposal.
      */
@@ -68,7 +69,7 @@ final class PlaceAssessment {
             CalibrationFactor inForce = verification.source().inForce().factor();
             boolean proposed = current != null && current.status() == Correction.Status.PROPOSED;
             if (proposed && !inForce.equals(current.asFound())) {
-                current = current.entered(inForce);
+                current = current.entered(inForce, timed.at().toLocalDate());
             } else if (proposed && passes(verification)) {
                 contradictions.add(Finding.of(
                         FindingCode.CATCHES_DISAGREE,
@@ -79,7 +80,7 @@ final class PlaceAssessment {
                 current = current.confirmedBy(verification);
             }
             boolean again = current != null && verification.source().isSameDischarge(current.evidence());
-            if (verification.verdict() == Verdict.OUTSIDE_TOLERANCE && !again) {
+            if (verification.judgement().advice() == Advice.CORRECT && !again) {
                 current = verification.proposedCorrection().orElse(current);
             }
         }
@@ -112,6 +113,12 @@ final class PlaceAssessment {
         return startUp;
     }
 
+    /** Whether the last catch leaves the matter open, and another would tell more. */
+    boolean asksForMore() {
+        return last().filter(v -> v.verification().judgement().advice() == Advice.CATCH_MORE)
+                .isPresent();
+    }
+
     private Optional<Timed> last() {
         return verifications.isEmpty() ? Optional.empty() : Optional.of(verifications.get(verifications.size() - 1));
     }
@@ -130,6 +137,9 @@ final class PlaceAssessment {
         boolean counted = verification.calibrationError().isPresent();
         if (verification.verdict() == Verdict.OUTSIDE_TOLERANCE || open || (counted && isDoubted(verification))) {
             return MassProof.NOT_PROVEN;
+        }
+        if (verification.verdict() != Verdict.WITHIN_TOLERANCE) {
+            return MassProof.UNDECIDED;
         }
         return counted ? MassProof.PROVEN : MassProof.DELIVERY_ONLY;
     }

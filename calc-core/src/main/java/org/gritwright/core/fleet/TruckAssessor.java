@@ -37,6 +37,7 @@ import org.gritwright.core.verification.RoadSpeedRun;
 import org.gritwright.core.verification.TestRun;
 import org.gritwright.core.verification.Verdict;
 import org.gritwright.core.verification.VerificationCatch;
+import org.gritwright.core.verification.VerificationLimits;
 import org.gritwright.core.weighing.CaughtMass;
 import org.gritwright.core.weighing.Weighing;
 import org.gritwright.units.InvalidInputException;
@@ -47,12 +48,16 @@ final class TruckAssessor {
     private final Yard yard;
     private final TruckDay truck;
     private final Spreader spreader;
+    private final VerificationLimits limits;
 
     TruckAssessor(FleetAssessor settings, Yard yard, TruckDay truck) {
         this.settings = settings;
         this.yard = yard;
         this.truck = truck;
         this.spreader = spreader();
+        this.limits = new VerificationLimits(
+                settings.limits().catches().withAllowances(yard.day().allowances()),
+                settings.limits().greatestCorrection());
     }
 
     TruckAssessment assess() {
@@ -68,7 +73,7 @@ final class TruckAssessor {
 
         Set<Finding> findings = new LinkedHashSet<>();
         places.forEach(p -> findings.addAll(p.findings()));
-        Curves curves = Curves.of(truck, places, settings);
+        Curves curves = Curves.of(truck, places, settings.estimator(), limits.catches());
         findings.addAll(curves.findings());
         roadSpeed.ifPresentOrElse(
                 r -> findings.addAll(r.findings()), () -> findings.add(Finding.of(FindingCode.ROAD_SPEED_NOT_CHECKED)));
@@ -101,7 +106,13 @@ final class TruckAssessor {
                 roadSpeed,
                 massProof,
                 roadProof,
-                nextStep(current, corrections, massProof, roadProof, !age.isEmpty()),
+                nextStep(
+                        current,
+                        corrections,
+                        places.stream().anyMatch(PlaceAssessment::asksForMore),
+                        massProof,
+                        roadProof,
+                        !age.isEmpty()),
                 List.copyOf(findings));
     }
 
@@ -171,14 +182,13 @@ final class TruckAssessor {
                 .toList();
         Optional<Calibration> calibration =
                 calibrationCatches.isEmpty() ? Optional.empty() : Optional.of(calibration(calibrationCatches, opening));
-        List<Finding> standing = calibration.map(Calibration::findings).orElse(List.of());
         List<PlaceAssessment.Timed> verifications = truck.verificationCatches().stream()
                 .filter(one -> Place.of(one.entry()).equals(place))
                 .sorted(Comparator.comparing(one -> one.entry().at()))
                 .map(one -> new PlaceAssessment.Timed(
                         one.entry().at(),
                         naming(one.entry(), () -> verificationCatch(one, opening))
-                                .assess(yard.tolerance(), settings.limits(), standing)))
+                                .assess(yard.tolerance(), yard.day().decisionRule(), limits, calibration)))
                 .toList();
         return new PlaceAssessment(
                 calibration,
@@ -196,7 +206,7 @@ final class TruckAssessor {
                 yard.material(entries.get(0).entry().material()),
                 catches,
                 settings.estimator(),
-                settings.limits().catches());
+                limits.catches());
     }
 
     private CalibrationCatch calibrationCatch(CalibrationCatchEntry one, Optional<Quantity<?>> opening) {
@@ -286,7 +296,12 @@ final class TruckAssessor {
     private static MassProof massProof(List<PlaceAssessment> places) {
         Set<MassProof> found = EnumSet.noneOf(MassProof.class);
         places.forEach(p -> found.add(p.massProof()));
-        return Stream.of(MassProof.NOT_PROVEN, MassProof.NOT_CHECKED, MassProof.DELIVERY_ONLY, MassProof.PROVEN)
+        return Stream.of(
+                        MassProof.NOT_PROVEN,
+                        MassProof.UNDECIDED,
+                        MassProof.NOT_CHECKED,
+                        MassProof.DELIVERY_ONLY,
+                        MassProof.PROVEN)
                 .filter(found::contains)
                 .findFirst()
                 .orElse(MassProof.NOT_CHECKED);
@@ -295,6 +310,7 @@ final class TruckAssessor {
     private NextStep nextStep(
             List<Finding> current,
             List<Correction> corrections,
+            boolean catchMore,
             MassProof massProof,
             RoadProof roadProof,
             boolean outOfDate) {
@@ -315,6 +331,9 @@ final class TruckAssessor {
         }
         if (open.contains(Correction.Status.UNCONFIRMED)) {
             return NextStep.CONFIRM_CORRECTION;
+        }
+        if (catchMore) {
+            return NextStep.CATCH_MORE;
         }
         if (roadProof == RoadProof.NOT_PROVEN) {
             return NextStep.MEND_ROAD_SPEED;

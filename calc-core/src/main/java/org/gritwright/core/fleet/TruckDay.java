@@ -18,6 +18,7 @@ import org.gritwright.units.quantity.PulsesPerRevolution;
  * @param pulsesPerRevolution pulses per revolution of the sensed shaft; none without a sensor
  * @param gearRatio revolutions of the sensed or watched shaft per revolution of the conveyor's drive shaft
  * @param controlSettings the table of control settings and loaded shaft speeds of a drive without feedback; empty without
+ * @param gateReading how far a gate opening that is set by reading it may be off, either way; none if nobody knows
  * @param curveModel the model of the discharge curve over several gate openings; none to have it chosen by test
  * @param inForce the calibration in force when the day began
  * @param changes repairs and other changes
@@ -33,6 +34,7 @@ public record TruckDay(
         Optional<Quantity<PulsesPerRevolution>> pulsesPerRevolution,
         Quantity<Dimensionless> gearRatio,
         List<OpenLoop.Row> controlSettings,
+        Optional<Quantity<?>> gateReading,
         Optional<CurveModel> curveModel,
         Optional<InForceEntry> inForce,
         List<ChangeEntry> changes,
@@ -74,6 +76,7 @@ public record TruckDay(
                 List.of(),
                 Optional.empty(),
                 Optional.empty(),
+                Optional.empty(),
                 List.of(),
                 List.of(),
                 List.of(),
@@ -102,6 +105,18 @@ public record TruckDay(
     public TruckDay withControlSettings(List<OpenLoop.Row> table) {
         Draft draft = new Draft();
         draft.controlSettings = table;
+        return draft.finished();
+    }
+
+    /**
+     * The same truck with a gate that is read as closely as stated.
+     *
+     * @param reading how far a set opening may be off, either way
+     * @return the truck's day
+     */
+    public TruckDay withGateReading(Quantity<?> reading) {
+        Draft draft = new Draft();
+        draft.gateReading = Optional.of(reading);
         return draft.finished();
     }
 
@@ -193,6 +208,7 @@ public record TruckDay(
     private final class Draft {
         private String id = TruckDay.this.id;
         private List<OpenLoop.Row> controlSettings = TruckDay.this.controlSettings;
+        private Optional<Quantity<?>> gateReading = TruckDay.this.gateReading;
         private Optional<CurveModel> curveModel = TruckDay.this.curveModel;
         private Optional<InForceEntry> inForce = TruckDay.this.inForce;
         private List<ChangeEntry> changes = TruckDay.this.changes;
@@ -209,6 +225,7 @@ public record TruckDay(
                     pulsesPerRevolution,
                     gearRatio,
                     controlSettings,
+                    gateReading,
                     curveModel,
                     inForce,
                     changes,

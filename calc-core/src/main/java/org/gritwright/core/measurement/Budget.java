@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
 import java.util.random.RandomGenerator;
 import java.util.stream.IntStream;
 import javax.measure.Quantity;
@@ -246,6 +247,21 @@ public final class Budget<Q extends Quantity<Q>> {
      */
     public List<Correlation> correlations() {
         return correlations;
+    }
+
+    /**
+     * The same budget without some components, as without an error that two results share when they are compared.
+     *
+     * @param names names of components; those that aren't there are no matter
+     * @return the budget of the others
+     */
+    public Budget<Q> without(Set<String> names) {
+        return new Budget<>(
+                value,
+                components.stream().filter(c -> !names.contains(c.name())).toList(),
+                correlations.stream()
+                        .filter(c -> !names.contains(c.first()) && !names.contains(c.second()))
+                        .toList());
     }
 
     /**

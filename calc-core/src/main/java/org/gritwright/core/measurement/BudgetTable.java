@@ -1,6 +1,7 @@
 package org.gritwright.core.measurement;
 
 import java.math.BigDecimal;
+import java.math.MathContext;
 import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
@@ -40,8 +41,20 @@ final class BudgetTable {
                 Rounded.text(result.standardUncertainty().orElseThrow(), DIGITS),
                 budget.components().isEmpty() ? "" : "100 %",
                 Student.words(result.degreesOfFreedom().orElseThrow())));
-        return aligned(rows) + Amounts.format(result.value()) + " ± "
-                + Rounded.text(result.expandedUncertainty(COVERAGE).orElseThrow(), DIGITS) + " (95 %)";
+        Quantity<Q> expanded = result.expandedUncertainty(COVERAGE).orElseThrow();
+        return aligned(rows) + asFineAs(expanded, result.value()) + " ± " + Rounded.text(expanded, DIGITS) + " (95 %)";
+    }
+
+    /** The value to the decimals that its uncertainty has. */
+    private static <Q extends Quantity<Q>> String asFineAs(Quantity<Q> uncertainty, Quantity<Q> value) {
+        BigDecimal rounded = BigDecimal.valueOf(uncertainty.getValue().doubleValue())
+                .round(new MathContext(DIGITS, RoundingMode.HALF_EVEN));
+        if (rounded.signum() == 0) {
+            return Amounts.format(value);
+        }
+        BigDecimal number = BigDecimal.valueOf(value.getValue().doubleValue())
+                .setScale(Math.max(0, rounded.scale()), RoundingMode.HALF_EVEN);
+        return Amounts.format(Amounts.of(number.doubleValue(), value.getUnit()));
     }
 
     private static String words(Distribution distribution) {

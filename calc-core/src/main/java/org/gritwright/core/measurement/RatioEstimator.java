@@ -31,6 +31,12 @@ public enum RatioEstimator {
             double variance = n / (n - 1) * squares / (total * total);
             return withoutIntercept(ratio, Sample.of(ratios(numerators, denominators)), variance);
         }
+
+        @Override
+        public double[] sensitivities(double[] denominators) {
+            double total = sum(denominators);
+            return Arrays.stream(denominators).map(one -> 1 / total).toArray();
+        }
     },
 
     /**
@@ -43,6 +49,12 @@ public enum RatioEstimator {
             Sample sample = Sample.of(ratios(numerators, denominators));
             double deviation = sample.deviation().orElse(0);
             return withoutIntercept(sample.mean(), sample, deviation * deviation / sample.size());
+        }
+
+        @Override
+        public double[] sensitivities(double[] denominators) {
+            double n = denominators.length;
+            return Arrays.stream(denominators).map(one -> 1 / (n * one)).toArray();
         }
     },
 
@@ -80,6 +92,17 @@ public enum RatioEstimator {
                     residuals.length,
                     OptionalDouble.of(line.intercept()),
                     line.interceptUncertainty());
+        }
+
+        @Override
+        public double[] sensitivities(double[] denominators) {
+            double mean = sum(denominators) / denominators.length;
+            double squares = Arrays.stream(denominators)
+                    .map(one -> (one - mean) * (one - mean))
+                    .sum();
+            return Arrays.stream(denominators)
+                    .map(one -> (one - mean) / squares)
+                    .toArray();
         }
     };
 
@@ -136,6 +159,14 @@ public enum RatioEstimator {
                     least + " to " + largest);
         }
     }
+
+    /**
+     * By how much the estimate rises per unit of each numerator, in proportion to which it is.
+     *
+     * @param denominators as for {@link #estimate}
+     * @return one number a pair
+     */
+    public abstract double[] sensitivities(double[] denominators);
 
     private static double[] ratios(double[] numerators, double[] denominators) {
         double[] ratios = new double[numerators.length];

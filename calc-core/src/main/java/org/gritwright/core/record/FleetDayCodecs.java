@@ -16,11 +16,13 @@ import javax.measure.quantity.Mass;
 import javax.measure.quantity.Speed;
 import javax.measure.quantity.Temperature;
 import javax.measure.quantity.Time;
+import org.gritwright.core.calibration.CatchAllowances;
 import org.gritwright.core.calibration.Change;
 import org.gritwright.core.calibration.Coasting;
 import org.gritwright.core.calibration.CurveModel;
 import org.gritwright.core.calibration.Material;
 import org.gritwright.core.calibration.Moisture;
+import org.gritwright.core.calibration.Repeatability;
 import org.gritwright.core.fleet.CalibrationCatchEntry;
 import org.gritwright.core.fleet.CatchEntry;
 import org.gritwright.core.fleet.ChangeEntry;
@@ -36,9 +38,13 @@ import org.gritwright.core.fleet.TypedEntry;
 import org.gritwright.core.fleet.VerificationCatchEntry;
 import org.gritwright.core.fleet.WeighingEntry;
 import org.gritwright.core.spreader.OpenLoop;
+import org.gritwright.core.verification.DecisionRule;
 import org.gritwright.core.weighing.Scale;
 import org.gritwright.core.weighing.ScaleAccuracy;
 import org.gritwright.core.weighing.ScaleCheck;
+import org.gritwright.units.Amounts;
+import org.gritwright.units.InvalidInputException;
+import org.gritwright.units.SpreadingUnits;
 import org.gritwright.units.quantity.ApplicationRate;
 import org.gritwright.units.quantity.BulkDensity;
 import org.gritwright.units.quantity.LaneApplicationRate;
@@ -326,6 +332,8 @@ final class FleetDayCodecs {
                 "control-setting", List.of(setting, speed), v -> new OpenLoop.Row(v.get(setting), v.get(speed)));
         Field<TruckDay, List<OpenLoop.Row>> controlSettings =
                 Field.list("controlSettings", row, TruckDay::controlSettings);
+        Field<TruckDay, Optional<Quantity<?>>> gateReading =
+                Field.optional("gateReading", Codecs.OPENING, TruckDay::gateReading);
         Field<TruckDay, Optional<CurveModel>> curveModel =
                 Field.optional("curveModel", Codecs.choice(CurveModel.class), TruckDay::curveModel);
         Field<TruckDay, Optional<InForceEntry>> inForce = Field.optional("inForce", inForce(), TruckDay::inForce);
@@ -346,6 +354,7 @@ final class FleetDayCodecs {
                         sensor,
                         gearRatio,
                         controlSettings,
+                        gateReading,
                         curveModel,
                         inForce,
                         changes,
@@ -360,6 +369,7 @@ final class FleetDayCodecs {
                         v.get(sensor),
                         v.get(gearRatio),
                         v.get(controlSettings),
+                        v.get(gateReading),
                         v.get(curveModel),
                         v.get(inForce),
                         v.get(changes),
@@ -369,11 +379,87 @@ final class FleetDayCodecs {
                         v.get(notes)));
     }
 
+    private enum Rule {
+        SIMPLE,
+        GUARDED
+    }
+
+    private static ObjectCodec<DecisionRule> decisionRule() {
+        Field<DecisionRule, Rule> rule = Field.required(
+                "rule", Codecs.choice(Rule.class), r -> r.risk().isPresent() ? Rule.GUARDED : Rule.SIMPLE);
+        Field<DecisionRule, Optional<Quantity<Dimensionless>>> risk =
+                Field.optional("risk", Codecs.TOLERANCE, DecisionRule::risk);
+        return new ObjectCodec<>("decision-rule", List.of(rule, risk), v -> {
+            boolean guarded = v.get(rule) == Rule.GUARDED;
+            if (guarded != v.get(risk).isPresent()) {
+                throw new InvalidInputException(
+                        "risk of a decision",
+                        "given with the guarded rule, and only with it",
+                        guarded ? "nothing" : Amounts.format(v.get(risk).get()));
+            }
+            return new DecisionRule(v.get(risk));
+        });
+    }
+
+    private static ObjectCodec<CatchAllowances> allowances() {
+        Field<Moisture, Quantity<Dimensionless>> content = Field.required("content", Codecs.PART, Moisture::content);
+        Field<Moisture, Quantity<Dimensionless>> half = Field.required("halfWidth", Codecs.PART, Moisture::halfWidth);
+        Field<Moisture, Moisture.Basis> basis =
+                Field.required("basis", Codecs.choice(Moisture.Basis.class), Moisture::basis);
+        ObjectCodec<Moisture> moistureCodec = new ObjectCodec<>(
+                "moisture",
+                List.of(content, half, basis),
+                v -> new Moisture(v.get(content), v.get(half), v.get(basis)));
+        Field<Repeatability, Quantity<Dimensionless>> deviation =
+                Field.required("relativeDeviation", Codecs.PART, Repeatability::relativeDeviation);
+        Field<Repeatability, Optional<Quantity<Dimensionless>>> degrees = Field.optional(
+                "degreesOfFreedom",
+                RATIO,
+                r -> Double.isInfinite(r.degreesOfFreedom())
+                        ? Optional.empty()
+                        : Optional.of(Amounts.of(r.degreesOfFreedom(), SpreadingUnits.ONE)));
+        ObjectCodec<Repeatability> repeatabilityCodec = new ObjectCodec<>(
+                "repeatability",
+                List.of(deviation, degrees),
+                v -> new Repeatability(
+                        v.get(deviation),
+                        v.get(degrees)
+                                .map(d -> Amounts.si(Dimensionless.class, d))
+                                .orElse(Double.POSITIVE_INFINITY)));
+        Field<CatchAllowances, Quantity<Dimensionless>> spillage =
+                part("greatestSpillage", CatchAllowances::greatestSpillage);
+        Field<CatchAllowances, Quantity<Dimensionless>> startUp =
+                part("greatestTransient", CatchAllowances::greatestTransient);
+        Field<CatchAllowances, Optional<Moisture>> moisture =
+                Field.optional("moisture", moistureCodec, CatchAllowances::moisture);
+        Field<CatchAllowances, Optional<Repeatability>> repeatability =
+                Field.optional("repeatability", repeatabilityCodec, CatchAllowances::repeatability);
+        return new ObjectCodec<>(
+                "allowances",
+                List.of(spillage, startUp, moisture, repeatability),
+                v -> new CatchAllowances(v.get(spillage), v.get(startUp), v.get(moisture), v.get(repeatability)));
+    }
+
+    /** A percentage that is 0 where it is left out. */
+    private static <T> Field<T, Quantity<Dimensionless>> part(
+            String name, Function<T, Quantity<Dimensionless>> getter) {
+        Quantity<Dimensionless> none = Amounts.of(0, SpreadingUnits.PERCENT);
+        return new Field<>(name, Codecs.PART, getter, none, none::equals);
+    }
+
     private static ObjectCodec<FleetDay> fleetDay() {
         Field<FleetDay, LocalDate> day = Field.required("day", Codecs.DATE, FleetDay::day);
         Field<FleetDay, LocalDate> season = Field.required("seasonStart", Codecs.DATE, FleetDay::seasonStart);
         Field<FleetDay, Quantity<Dimensionless>> tolerance =
                 Field.required("tolerance", Codecs.TOLERANCE, FleetDay::tolerance);
+        Field<FleetDay, DecisionRule> rule = new Field<>(
+                "decisionRule",
+                decisionRule(),
+                FleetDay::decisionRule,
+                DecisionRule.SIMPLE,
+                DecisionRule.SIMPLE::equals);
+        Field<FleetDay, CatchAllowances> allowances = new Field<>(
+                "allowances", allowances(), FleetDay::allowances, CatchAllowances.NONE, CatchAllowances.NONE::equals);
         Field<FleetDay, Optional<String>> site = Field.optional("site", Codecs.TEXT, FleetDay::site);
         Field<FleetDay, Optional<String>> technician = Field.optional("technician", Codecs.TEXT, FleetDay::technician);
         Field<FleetDay, List<Scale>> scales =
@@ -384,11 +470,13 @@ final class FleetDayCodecs {
                 Field.required("trucks", unique("truck id", truck(), TruckDay::id, "id"), FleetDay::trucks);
         return new ObjectCodec<>(
                 "fleet-day",
-                List.of(day, season, tolerance, site, technician, scales, materials, trucks),
+                List.of(day, season, tolerance, rule, allowances, site, technician, scales, materials, trucks),
                 v -> new FleetDay(
                         v.get(day),
                         v.get(season),
                         v.get(tolerance),
+                        v.get(rule),
+                        v.get(allowances),
                         v.get(site),
                         v.get(technician),
                         v.get(scales),

@@ -7,7 +7,6 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import org.gritwright.core.calibration.CalibrationFactor;
-import org.gritwright.core.calibration.CalibrationInForce;
 import org.gritwright.core.finding.Finding;
 import org.gritwright.core.finding.FindingCode;
 import org.gritwright.core.measurement.Comparison;
@@ -37,35 +36,79 @@ public final class Correction {
     private final CalibrationFactor asFound;
     private final CalibrationFactor computed;
     private final CalibrationFactor toEnter;
+    private final Basis basis;
     private final VerificationCatch evidence;
-    private final Optional<CalibrationFactor> asLeft;
-    private final Optional<VerificationCatch> confirmation;
+    private final Judgement reason;
+    private final Optional<Left> left;
+    private final Optional<Proof> proof;
 
     private Correction(
             CalibrationFactor asFound,
             CalibrationFactor computed,
             CalibrationFactor toEnter,
+            Basis basis,
             VerificationCatch evidence,
-            Optional<CalibrationFactor> asLeft,
-            Optional<VerificationCatch> confirmation) {
+            Judgement reason,
+            Optional<Left> left,
+            Optional<Proof> proof) {
         this.asFound = asFound;
         this.computed = computed;
         this.toEnter = toEnter;
+        this.basis = basis;
         this.evidence = evidence;
-        this.asLeft = asLeft;
-        this.confirmation = confirmation;
+        this.reason = reason;
+        this.left = left;
+        this.proof = proof;
     }
+
+    /** What the display holds, and since when as far as known. */
+    private record Left(CalibrationFactor factor, Optional<LocalDate> on) {}
+
+    /** The independent catch and what it showed. */
+    private record Proof(VerificationCatch source, Judgement judgement) {}
+
+    /** What a corrected value was computed from. */
+    public enum Basis {
+        /** The catch alone. */
+        CATCH,
+        /** The catch and the calibration before it, each by its weight 1 ÷ u². */
+        CATCH_AND_CALIBRATION
+    }
+
+    /** What was done to a calibration. */
+    public enum Action {
+        /** A catch was held against the value in force. */
+        FOUND,
+        /** Another value was computed. */
+        PROPOSED,
+        /** A value was entered and read back. */
+        ENTERED,
+        /** An independent catch passed with it. */
+        CONFIRMED
+    }
+
+    /**
+     * A step of the history.
+     *
+     * @param on the day; none where nobody wrote it down
+     * @param action what was done
+     * @param value with which value
+     * @param why the catch that it was done for, if one was
+     */
+    public record Step(Optional<LocalDate> on, Action action, CalibrationFactor value, Optional<Judgement> why) {}
 
     static Correction proposed(
             CalibrationFactor asFound,
             CalibrationFactor computed,
             CalibrationFactor toEnter,
-            VerificationCatch evidence) {
-        return new Correction(asFound, computed, toEnter, evidence, Optional.empty(), Optional.empty());
+            Basis basis,
+            VerificationCatch evidence,
+            Judgement reason) {
+        return new Correction(asFound, computed, toEnter, basis, evidence, reason, Optional.empty(), Optional.empty());
     }
 
     /**
-     * The value was entered and the display reads it back.
+     * The value was entered and the display reads it back, on a day that nobody wrote down.
      *
      * @param readBack what the display holds now
      * @return the correction as left, unconfirmed
@@ -73,8 +116,37 @@ public final class Correction {
      *     display's step
      */
     public Correction entered(CalibrationFactor readBack) {
-        CalibrationInForce left = evidence.inForce().withFactor(readBack);
-        return new Correction(asFound, computed, toEnter, evidence, Optional.of(left.factor()), Optional.empty());
+        return entered(readBack, Optional.empty());
+    }
+
+    /**
+     * The value was entered and the display reads it back.
+     *
+     * @param readBack what the display holds now
+     * @param on the day
+     * @return the correction as left, unconfirmed
+     * @throws InvalidInputException as for {@link #entered(CalibrationFactor)}, or if the day is before that of the catch
+     */
+    public Correction entered(CalibrationFactor readBack, LocalDate on) {
+        LocalDate found = evidence.caught().weighedOn();
+        if (on.isBefore(found)) {
+            throw new InvalidInputException(
+                    "day of a correction", "not before that of its catch, " + found, on.toString());
+        }
+        return entered(readBack, Optional.of(on));
+    }
+
+    private Correction entered(CalibrationFactor readBack, Optional<LocalDate> on) {
+        CalibrationFactor factor = evidence.inForce().withFactor(readBack).factor();
+        return new Correction(
+                asFound,
+                computed,
+                toEnter,
+                basis,
+                evidence,
+                reason,
+                Optional.of(new Left(factor, on)),
+                Optional.empty());
     }
 
     /**
@@ -96,9 +168,8 @@ public final class Correction {
         boolean passed = later.verdict() == Verdict.WITHIN_TOLERANCE
                 && later.calibrationError().isPresent()
                 && later.findings().stream().noneMatch(f -> f.code().doubtsData());
-        return passed
-                ? new Correction(asFound, computed, toEnter, evidence, asLeft, Optional.of(later.source()))
-                : this;
+        Optional<Proof> found = Optional.of(new Proof(later.source(), later.judgement()));
+        return passed ? new Correction(asFound, computed, toEnter, basis, evidence, reason, left, found) : this;
     }
 
     /**
@@ -112,15 +183,15 @@ public final class Correction {
     }
 
     private Optional<InvalidInputException> objection(VerificationCatch later) {
-        if (asLeft.isEmpty()) {
+        if (left.isEmpty()) {
             return Optional.of(
                     new InvalidInputException("corrected calibration", "entered before it is confirmed", "nothing"));
         }
         CalibrationFactor inForce = later.inForce().factor();
-        if (!inForce.equals(asLeft.get())) {
+        if (!inForce.equals(left.get().factor())) {
             return Optional.of(new InvalidInputException(
                     "calibration in force during the confirming catch",
-                    "the value as left, " + asLeft.get(),
+                    "the value as left, " + left.get().factor(),
                     inForce.toString()));
         }
         if (!later.isComparableWith(evidence)) {
@@ -176,7 +247,7 @@ public final class Correction {
      * @return as left; none before it was entered
      */
     public Optional<CalibrationFactor> asLeft() {
-        return asLeft;
+        return left.map(Left::factor);
     }
 
     /**
@@ -194,7 +265,44 @@ public final class Correction {
      * @return the confirming catch; none before
      */
     public Optional<VerificationCatch> confirmation() {
-        return confirmation;
+        return proof.map(Proof::source);
+    }
+
+    /**
+     * What the corrected value was computed from.
+     *
+     * @return the catch alone, or together with the calibration before it
+     */
+    public Basis basis() {
+        return basis;
+    }
+
+    /**
+     * Why the calibration was to be corrected.
+     *
+     * @return what the catch said of the value as found
+     */
+    public Judgement reason() {
+        return reason;
+    }
+
+    /**
+     * The history so far: what was done when, with which value, and why.
+     *
+     * @return the steps in their order
+     */
+    public List<Step> history() {
+        List<Step> steps = new ArrayList<>();
+        Optional<LocalDate> found = Optional.of(evidence.caught().weighedOn());
+        steps.add(new Step(found, Action.FOUND, asFound, Optional.of(reason)));
+        steps.add(new Step(found, Action.PROPOSED, toEnter, Optional.of(reason)));
+        left.ifPresent(l -> steps.add(new Step(l.on(), Action.ENTERED, l.factor(), Optional.empty())));
+        proof.ifPresent(p -> steps.add(new Step(
+                Optional.of(p.source().caught().weighedOn()),
+                Action.CONFIRMED,
+                left.orElseThrow().factor(),
+                Optional.of(p.judgement()))));
+        return List.copyOf(steps);
     }
 
     /**
@@ -203,10 +311,10 @@ public final class Correction {
      * @return the status
      */
     public Status status() {
-        if (confirmation.isPresent()) {
+        if (proof.isPresent()) {
             return Status.CONFIRMED;
         }
-        return asLeft.isPresent() ? Status.UNCONFIRMED : Status.PROPOSED;
+        return left.isPresent() ? Status.UNCONFIRMED : Status.PROPOSED;
     }
 
     /**
@@ -217,10 +325,10 @@ public final class Correction {
      */
     public List<Finding> findings() {
         List<Finding> findings = new ArrayList<>();
-        if (status() == Status.UNCONFIRMED && !agrees(asLeft.get())) {
+        if (status() == Status.UNCONFIRMED && !agrees(left.get().factor())) {
             findings.add(Finding.of(
                     FindingCode.READ_BACK_DIFFERS,
-                    Map.of("readBack", asLeft.get().value(), "toEnter", toEnter.value())));
+                    Map.of("readBack", left.get().factor().value(), "toEnter", toEnter.value())));
         }
         if (status() == Status.UNCONFIRMED) {
             findings.add(Finding.of(FindingCode.CORRECTION_UNCONFIRMED));
@@ -238,18 +346,21 @@ public final class Correction {
         return !Comparison.isAbove(Math.abs(read / wanted - 1), UNKNOWN_ROUNDING);
     }
 
-    /** What was computed and is to be entered follows from the evidence. */
+    /** What is to be entered follows from what was computed. */
     @Override
     public boolean equals(Object other) {
         return other instanceof Correction that
+                && computed.equals(that.computed)
+                && basis == that.basis
                 && evidence.equals(that.evidence)
-                && asLeft.equals(that.asLeft)
-                && confirmation.equals(that.confirmation);
+                && reason.equals(that.reason)
+                && left.equals(that.left)
+                && proof.equals(that.proof);
     }
 
     @Override
     public int hashCode() {
-        return Objects.hash(evidence, asLeft, confirmation);
+        return Objects.hash(computed, basis, evidence, reason, left, proof);
     }
 
     /**
@@ -259,6 +370,6 @@ public final class Correction {
      */
     @Override
     public String toString() {
-        return asFound + " to " + asLeft.orElse(toEnter) + ", " + status();
+        return asFound + " to " + asLeft().orElse(toEnter) + ", " + status();
     }
 }

@@ -43,6 +43,11 @@ public record Tolerance(Quantity<Dimensionless> limit) {
      * @throws org.gritwright.units.InvalidInputException if the error is not finite
      */
     public boolean accepts(double error) {
-        return !Comparison.isAbove(Math.abs(Require.finite("error", error)), Amounts.si(Dimensionless.class, limit), 1);
+        return !Comparison.isAbove(Math.abs(Require.finite("error", error)), ratio(), 1);
+    }
+
+    /** The limit as a ratio. */
+    double ratio() {
+        return Amounts.si(Dimensionless.class, limit);
     }
 }

@@ -6,20 +6,31 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.stream.Collectors;
 import javax.measure.Quantity;
 import javax.measure.Unit;
 import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Mass;
 import javax.measure.quantity.Time;
 import org.gritwright.core.calibration.ApparentFill;
+import org.gritwright.core.calibration.Calibration;
 import org.gritwright.core.calibration.CalibrationFactor;
+import org.gritwright.core.calibration.CalibrationInForce;
 import org.gritwright.core.calibration.CatchFindings;
 import org.gritwright.core.calibration.GrainFlow;
+import org.gritwright.core.calibration.SystematicErrors;
 import org.gritwright.core.finding.Finding;
 import org.gritwright.core.finding.FindingCode;
 import org.gritwright.core.measurement.Comparison;
+import org.gritwright.core.measurement.Measured;
+import org.gritwright.core.measurement.NormalisedError;
+import org.gritwright.core.measurement.WeightedMean;
+import org.gritwright.core.spreader.OpeningReading;
 import org.gritwright.core.spreader.ShaftCount;
+import org.gritwright.core.weighing.Scale;
 import org.gritwright.units.Amounts;
+import org.gritwright.units.InvalidInputException;
 import org.gritwright.units.SpreadingUnits;
 import org.gritwright.units.UnitSymbol;
 import org.gritwright.units.quantity.ApplicationRate;
@@ -40,7 +51,7 @@ import org.gritwright.units.quantity.DischargeRate;
  */
 public final class Verification {
     private final VerificationCatch source;
-    private final Tolerance tolerance;
+    private final Judgement judgement;
     private final OptionalDouble revolutions;
     private final OptionalDouble indicatedKilograms;
     private final double caughtKilograms;
@@ -50,11 +61,16 @@ public final class Verification {
     private final List<Finding> findings;
     private final Optional<Correction> proposedCorrection;
 
-    Verification(VerificationCatch source, Tolerance tolerance, VerificationLimits limits, List<Finding> standing) {
+    Verification(
+            VerificationCatch source,
+            Tolerance tolerance,
+            DecisionRule rule,
+            VerificationLimits limits,
+            Optional<Calibration> calibration) {
         this.source = source;
-        this.tolerance = tolerance;
         this.revolutions = source.revolutions();
-        this.caughtKilograms = source.caught().kilograms();
+        this.caughtKilograms =
+                source.caught().kilograms() * limits.catches().allowances().spillageFactor();
         this.indicatedKilograms = revolutions.isPresent()
                 ? OptionalDouble.of(revolutions.getAsDouble() * source.inForce().kilogramsPerRevolution())
                 : OptionalDouble.empty();
@@ -72,10 +88,20 @@ public final class Verification {
                         source.inForce().opening(),
                         limits.catches().fill()))
                 : Optional.empty();
+        ErrorBudget errors = new ErrorBudget(
+                source,
+                calibrationError.orElse(deliveryError),
+                calibration,
+                limits.catches().allowances());
+        this.judgement = Judgement.of(errors, rule, tolerance, source.caught().total());
         List<Finding> found = dataFindings(limits);
+        CatchFindings.ofUnknown(errors.unknown()).ifPresent(found::add);
+        calibration.flatMap(this::sameScale).ifPresent(found::add);
         boolean correctable = calibrationError.isPresent()
                 && found.stream().noneMatch(f -> f.code().doubtsData())
-                && standing.stream().noneMatch(f -> f.code().doubtsData());
+                && calibration.stream()
+                        .flatMap(c -> c.findings().stream())
+                        .noneMatch(f -> f.code().doubtsData());
         boolean tooLarge = calibrationError.isPresent()
                 && !new Tolerance(limits.greatestCorrection()).accepts(calibrationError.getAsDouble());
         if (tooLarge) {
@@ -83,19 +109,80 @@ public final class Verification {
                     FindingCode.CORRECTION_TOO_LARGE,
                     Map.of("error", percent(calibrationError.getAsDouble()), "limit", limits.greatestCorrection())));
         }
-        this.proposedCorrection = correctable && !tooLarge ? Optional.of(correction()) : Optional.empty();
+        this.proposedCorrection = correctable && !tooLarge
+                ? Optional.of(correction(caughtKilograms / revolutions.getAsDouble(), Correction.Basis.CATCH))
+                : Optional.empty();
         found.addAll(errorFindings());
         this.findings = List.copyOf(found);
     }
 
-    private Correction correction() {
+    /** A wrong span of a scale that both were weighed on is in both, and in their ratio it cancels. */
+    private Optional<Finding> sameScale(Calibration calibration) {
+        Scale scale = source.caught().scale();
+        boolean shared = calibration.catches().stream()
+                .anyMatch(c -> c.caught().scale().id().equals(scale.id()));
+        return shared && !source.caught().isSpanTested()
+                ? Optional.of(new Finding(FindingCode.SAME_SCALE_BLIND, Map.of(), Map.of("scale", scale.id())))
+                : Optional.empty();
+    }
+
+    private Correction correction(double kilogramsPerRevolution, Correction.Basis basis) {
         CalibrationFactor asFound = source.inForce().factor();
         CalibrationFactor computed = asFound.withDischarge(
-                caughtKilograms / revolutions.getAsDouble(),
-                source.inForce().spreader().feedback());
+                kilogramsPerRevolution, source.inForce().spreader().feedback());
         CalibrationFactor toEnter =
                 source.inForce().displayStep().map(computed::roundedTo).orElse(computed);
-        return Correction.proposed(asFound, computed, toEnter, source);
+        return Correction.proposed(asFound, computed, toEnter, basis, source, judgement);
+    }
+
+    /**
+     * The correction by this catch and an earlier calibration together, each by its weight 1 ÷ u². The span of a scale that
+     * both were weighed on is in neither's weight.
+     *
+     * @param earlier a calibration of the same spreader, material and gate opening, that this catch agrees with
+     * @return the correction; none if {@link #proposedCorrection} has none, or the two disagree by more than their
+     *     expanded uncertainties: then their mean would be neither
+     * @throws InvalidInputException if the calibration is of another spreader, material or gate opening
+     */
+    public Optional<Correction> correctionCombinedWith(Calibration earlier) {
+        CalibrationInForce inForce = source.inForce();
+        if (!earlier.spreader().equals(inForce.spreader())
+                || !earlier.material().equals(inForce.material())
+                || !OpeningReading.areSame(earlier.opening(), inForce.opening())) {
+            throw new InvalidInputException(
+                    "calibration to combine", "of the catch's spreader, material and gate opening", "another one");
+        }
+        if (proposedCorrection.isEmpty()) {
+            return Optional.empty();
+        }
+        Set<String> shared = earlier.catches().stream()
+                .map(c -> SystematicErrors.spanOf(c.caught().scale()))
+                .filter(SystematicErrors.spanOf(source.caught().scale())::equals)
+                .collect(Collectors.toSet());
+        Measured<DischargePerRevolution> before =
+                earlier.budget().without(shared).result();
+        Measured<DischargePerRevolution> now =
+                dischargeWithout(shared, before.value().getUnit());
+        return NormalisedError.between(now, before).isAgreement()
+                ? Optional.of(correction(
+                        Amounts.si(
+                                DischargePerRevolution.class,
+                                WeightedMean.of(before, now).result().value()),
+                        Correction.Basis.CATCH_AND_CALIBRATION))
+                : Optional.empty();
+    }
+
+    /** Only asked for where there are revolutions: relative to itself it is as uncertain as the error is to 1 + error. */
+    private Measured<DischargePerRevolution> dischargeWithout(Set<String> shared, Unit<DischargePerRevolution> unit) {
+        Measured<Dimensionless> error = judgement.budget().without(shared).result();
+        double kilogramsPerRevolution = caughtKilograms / revolutions.getAsDouble();
+        double relative =
+                Amounts.si(Dimensionless.class, error.standardUncertainty().orElseThrow())
+                        / (1 + calibrationError.getAsDouble());
+        return Measured.of(
+                Amounts.ofSi(kilogramsPerRevolution, unit),
+                Amounts.ofSi(relative * kilogramsPerRevolution, unit),
+                error.degreesOfFreedom().orElseThrow());
     }
 
     private List<Finding> dataFindings(VerificationLimits limits) {
@@ -137,6 +224,7 @@ public final class Verification {
 
     private List<Finding> errorFindings() {
         List<Finding> found = new ArrayList<>();
+        Tolerance tolerance = tolerance();
         if (verdict() == Verdict.OUTSIDE_TOLERANCE) {
             found.add(new Finding(
                     FindingCode.TOLERANCE_MISSED,
@@ -183,7 +271,16 @@ public final class Verification {
      * @return the caller's tolerance
      */
     public Tolerance tolerance() {
-        return tolerance;
+        return judgement.tolerance();
+    }
+
+    /**
+     * The error, its uncertainty, and what they say of the tolerance.
+     *
+     * @return the judgement on the calibration error; on the delivery error where there is no other
+     */
+    public Judgement judgement() {
+        return judgement;
     }
 
     /**
@@ -271,17 +368,15 @@ public final class Verification {
     /**
      * The verdict on the calibration error; on the delivery error where there is no other.
      *
-     * @return whether it is within the tolerance
+     * @return the verdict by the decision rule
      */
     public Verdict verdict() {
-        return tolerance.accepts(calibrationError.orElse(deliveryError))
-                ? Verdict.WITHIN_TOLERANCE
-                : Verdict.OUTSIDE_TOLERANCE;
+        return judgement.verdict();
     }
 
     /**
-     * The calibration that this catch calls for, caught ÷ revolutions. Whether to enter it is another matter: within
-     * tolerance there is no need.
+     * The calibration that this catch calls for, caught ÷ revolutions. Whether to enter it is another matter: see {@link
+     * Judgement#advice}.
      *
      * @return the correction; none if nothing was counted or displayed, while a finding doubts the data, or beyond the
      *     greatest correction

@@ -1,13 +1,12 @@
 package org.gritwright.core.verification;
 
-import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import javax.measure.Quantity;
 import javax.measure.quantity.Mass;
+import org.gritwright.core.calibration.Calibration;
 import org.gritwright.core.calibration.CalibrationInForce;
-import org.gritwright.core.finding.Finding;
 import org.gritwright.core.spreader.OpeningReading;
 import org.gritwright.core.spreader.ShaftCount;
 import org.gritwright.core.weighing.CaughtMass;
@@ -128,25 +127,28 @@ public record VerificationCatch(
     }
 
     /**
-     * Assesses the catch within the common limits.
+     * Assesses the catch by simple acceptance within the common limits.
      *
      * @param tolerance the caller's tolerance
      * @return the verification
      */
     public Verification assess(Tolerance tolerance) {
-        return assess(tolerance, VerificationLimits.COMMON, List.of());
+        return assess(tolerance, DecisionRule.SIMPLE, VerificationLimits.COMMON, Optional.empty());
     }
 
     /**
      * Assesses the catch.
      *
      * @param tolerance the caller's tolerance
-     * @param limits where a verification begins to be remarkable
-     * @param standing findings about the calibration in force that still stand; one that doubts the data forbids a
-     *     correction
+     * @param rule how an uncertain error is held against it
+     * @param limits where a verification begins to be remarkable, and what is allowed for
+     * @param calibration the calibration catches behind the value in force, or others of the same spreader, material and
+     *     gate opening: their scatter is what this catch's is taken to be, and a finding of theirs that doubts the data
+     *     forbids a correction
      * @return the verification
      */
-    public Verification assess(Tolerance tolerance, VerificationLimits limits, List<Finding> standing) {
-        return new Verification(this, tolerance, limits, standing);
+    public Verification assess(
+            Tolerance tolerance, DecisionRule rule, VerificationLimits limits, Optional<Calibration> calibration) {
+        return new Verification(this, tolerance, rule, limits, calibration);
     }
 }

@@ -7,6 +7,7 @@ import static org.gritwright.core.Samples.DAY;
 import static org.gritwright.core.Samples.SALT;
 import static org.gritwright.core.Samples.augerCatch;
 import static org.gritwright.core.Samples.augerWith;
+import static org.gritwright.core.Samples.butForUnknown;
 import static org.gritwright.core.Samples.caught;
 import static org.gritwright.core.Samples.codes;
 import static org.gritwright.core.Samples.goodAugerCatches;
@@ -35,15 +36,15 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 class CalibrationFindingsTest {
     private static List<Finding> of(CalibrationCatch... catches) {
-        return Calibration.from(AUGER, SALT, List.of(catches)).findings();
+        return butForUnknown(Calibration.from(AUGER, SALT, List.of(catches)).findings());
     }
 
     private static List<Finding> byEye(double revolutions, double uncertainty) {
         ShaftCount count = new ShaftCount.ByEye(
                 Amounts.of(revolutions, SpreadingUnits.REVOLUTION), Amounts.of(uncertainty, SpreadingUnits.REVOLUTION));
         CalibrationCatch one = CalibrationCatch.ungated(caught(5.9 * revolutions), count);
-        return Calibration.from(augerWith(NoSensor.onDriveShaft()), SALT, List.of(one, one))
-                .findings();
+        return butForUnknown(Calibration.from(augerWith(NoSensor.onDriveShaft()), SALT, List.of(one, one))
+                .findings());
     }
 
     @Test

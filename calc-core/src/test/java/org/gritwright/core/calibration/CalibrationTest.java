@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 import static org.gritwright.core.Samples.AUGER;
 import static org.gritwright.core.Samples.CHAIN;
 import static org.gritwright.core.Samples.SALT;
+import static org.gritwright.core.Samples.SCALE;
 import static org.gritwright.core.Samples.assertRefused;
 import static org.gritwright.core.Samples.augerCatch;
 import static org.gritwright.core.Samples.augerWith;
@@ -16,12 +17,14 @@ import static org.gritwright.core.Samples.revolutionsByEye;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import javax.measure.quantity.Mass;
 import org.gritwright.core.measurement.Measured;
 import org.gritwright.core.measurement.RatioEstimator;
 import org.gritwright.core.spreader.NoSensor;
 import org.gritwright.units.Amounts;
 import org.gritwright.units.SpreadingUnits;
+import org.gritwright.units.quantity.DischargePerRevolution;
 import org.junit.jupiter.api.Test;
 
 class CalibrationTest {
@@ -114,8 +117,12 @@ class CalibrationTest {
         Calibration calibration = Calibration.from(AUGER, SALT, goodAugerCatches());
 
         // R = 355.5/60 = 5.925; residuals 0, 0.5, −0.5 lb; u² = 3/2 · 0.5/60²; ratios 5.925, 5.95, 5.9
-        assertThat(calibration.dischargePerRevolution().degreesOfFreedom()).hasValue(2);
-        assertThat(calibration.dischargePerRevolution().standardUncertainty().orElseThrow())
+        Measured<DischargePerRevolution> byScatter = calibration
+                .budget()
+                .without(Set.of(SystematicErrors.spanOf(SCALE)))
+                .result();
+        assertThat(byScatter.degreesOfFreedom()).hasValue(2);
+        assertThat(byScatter.standardUncertainty().orElseThrow())
                 .satisfies(u -> assertThat(u.getUnit()).isEqualTo(SpreadingUnits.POUND_PER_REVOLUTION))
                 .satisfies(u -> assertThat(u.getValue().doubleValue()).isCloseTo(Math.sqrt(0.75) / 60, within(1e-14)));
         assertThat(calibration.sampleDeviation().orElseThrow().getValue().doubleValue())
@@ -123,12 +130,11 @@ class CalibrationTest {
     }
 
     @Test
-    void ofOneCatchHasNeitherUncertaintyNorDeviation() {
+    void ofOneCatchHasNoDeviation() {
         Calibration calibration = Calibration.from(AUGER, SALT, List.of(augerCatch(118.5, 2000)));
 
-        assertThat(calibration.dischargePerRevolution().standardUncertainty()).isEmpty();
-        assertThat(calibration.dischargePerRevolution().degreesOfFreedom()).isEmpty();
         assertThat(calibration.sampleDeviation()).isEmpty();
+        assertThat(calibration.relativeScatter()).isEmpty();
     }
 
     @Test

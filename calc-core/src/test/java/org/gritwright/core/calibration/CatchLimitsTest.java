@@ -23,7 +23,8 @@ class CatchLimitsTest {
                 Amounts.of(revolutions, SpreadingUnits.REVOLUTION),
                 divisions,
                 percent(scatter),
-                percent(countUncertainty));
+                percent(countUncertainty),
+                CatchAllowances.NONE);
     }
 
     @Test

@@ -94,7 +94,7 @@ class DischargeCurveCoverageTest {
     /** An opening that the curve refuses is not held. */
     private static boolean holdsPrediction(DischargeCurve curve, Scenario scenario, double inches) {
         try {
-            return holds(curve.predict(inches(inches)).dischargePerRevolution(), scenario.truth(inches));
+            return holds(DischargeCurveSamples.byCurve(curve.predict(inches(inches))), scenario.truth(inches));
         } catch (InvalidInputException e) {
             return false;
         }

@@ -121,7 +121,8 @@ class DischargeCurveFindingsTest {
                 CatchLimits.COMMON.fewestRevolutions(),
                 100,
                 Amounts.of(1, SpreadingUnits.PERCENT),
-                CatchLimits.COMMON.greatestCountUncertainty());
+                CatchLimits.COMMON.greatestCountUncertainty(),
+                CatchAllowances.NONE);
         List<CalibrationCatch> catches = scattered(0.03);
 
         assertThat(fit(CurveModel.PROPORTIONAL, catches).findings()).isEmpty();

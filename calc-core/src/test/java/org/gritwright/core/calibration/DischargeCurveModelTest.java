@@ -11,6 +11,7 @@ import static org.gritwright.core.Samples.only;
 import static org.gritwright.core.Samples.pulses;
 import static org.gritwright.core.calibration.DischargeCurveSamples.DEAD_OPENING_EXAMPLE;
 import static org.gritwright.core.calibration.DischargeCurveSamples.at;
+import static org.gritwright.core.calibration.DischargeCurveSamples.byCurve;
 import static org.gritwright.core.calibration.DischargeCurveSamples.chosen;
 import static org.gritwright.core.calibration.DischargeCurveSamples.deadOpening;
 import static org.gritwright.core.calibration.DischargeCurveSamples.fit;
@@ -57,9 +58,8 @@ class DischargeCurveModelTest {
 
         assertThat(uncertainty(curve, inches).orElseThrow()).isCloseTo(Math.hypot(larger, difference), within(1e-12));
         assertThat(Math.abs(difference)).isGreaterThan(0);
-        assertThat(curve.predict(inches(inches)).dischargePerRevolution().degreesOfFreedom())
-                .isEqualTo(
-                        rival.predict(inches(inches)).dischargePerRevolution().degreesOfFreedom());
+        assertThat(byCurve(curve.predict(inches(inches))).degreesOfFreedom())
+                .isEqualTo(byCurve(rival.predict(inches(inches))).degreesOfFreedom());
     }
 
     @Test

@@ -2,6 +2,7 @@ package org.gritwright.core.calibration;
 
 import static org.gritwright.core.Samples.CHAIN;
 import static org.gritwright.core.Samples.SALT;
+import static org.gritwright.core.Samples.SCALE;
 import static org.gritwright.core.Samples.SENSOR;
 import static org.gritwright.core.Samples.caught;
 import static org.gritwright.core.Samples.inches;
@@ -11,9 +12,12 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import javax.measure.Quantity;
 import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Length;
+import org.gritwright.core.measurement.Budget;
+import org.gritwright.core.measurement.Measured;
 import org.gritwright.core.spreader.Gate;
 import org.gritwright.core.spreader.RoundGate;
 import org.gritwright.core.spreader.SlidingGate;
@@ -100,10 +104,16 @@ final class DischargeCurveSamples {
     }
 
     static Optional<Double> uncertainty(DischargeCurve curve, double inches) {
-        return curve.predict(inches(inches))
-                .dischargePerRevolution()
-                .standardUncertainty()
-                .map(DischargeCurveSamples::pounds);
+        return byCurve(curve.predict(inches(inches))).standardUncertainty().map(DischargeCurveSamples::pounds);
+    }
+
+    /** What the curve alone says, without the span of the scale. */
+    static Measured<DischargePerRevolution> byCurve(DischargePrediction prediction) {
+        return prediction.budget().map(DischargeCurveSamples::withoutSpan).orElse(prediction.dischargePerRevolution());
+    }
+
+    static Measured<DischargePerRevolution> withoutSpan(Budget<DischargePerRevolution> budget) {
+        return budget.without(Set.of(SystematicErrors.spanOf(SCALE))).result();
     }
 
     static double pounds(Quantity<DischargePerRevolution> discharge) {

@@ -11,12 +11,14 @@ import static org.gritwright.core.Samples.pulses;
 import static org.gritwright.core.calibration.DischargeCurveSamples.DEAD_OPENING_EXAMPLE;
 import static org.gritwright.core.calibration.DischargeCurveSamples.SIXTEEN_PER_INCH;
 import static org.gritwright.core.calibration.DischargeCurveSamples.at;
+import static org.gritwright.core.calibration.DischargeCurveSamples.byCurve;
 import static org.gritwright.core.calibration.DischargeCurveSamples.deadOpening;
 import static org.gritwright.core.calibration.DischargeCurveSamples.density;
 import static org.gritwright.core.calibration.DischargeCurveSamples.fit;
 import static org.gritwright.core.calibration.DischargeCurveSamples.millimetres;
 import static org.gritwright.core.calibration.DischargeCurveSamples.pounds;
 import static org.gritwright.core.calibration.DischargeCurveSamples.uncertainty;
+import static org.gritwright.core.calibration.DischargeCurveSamples.withoutSpan;
 
 import java.util.List;
 import org.gritwright.core.measurement.CurveFit;
@@ -83,8 +85,7 @@ class DischargeCurveTest {
         assertThat(curve.deadOpening().orElseThrow().degreesOfFreedom()).hasValue(3);
         assertThat(curve.effectiveBulkDensity().orElseThrow().degreesOfFreedom())
                 .hasValue(3);
-        assertThat(curve.predict(inches(5)).dischargePerRevolution().degreesOfFreedom())
-                .hasValue(3);
+        assertThat(byCurve(curve.predict(inches(5))).degreesOfFreedom()).hasValue(3);
     }
 
     /** Catches of 5, 10 and 20 revolutions. */
@@ -96,13 +97,12 @@ class DischargeCurveTest {
     @ParameterizedTest
     @EnumSource(names = "LINE_WITH_INTERCEPT", mode = EnumSource.Mode.EXCLUDE)
     void throughOneOpeningItIsThatOpeningsCalibration(RatioEstimator estimator) {
-        Measured<DischargePerRevolution> calibrated = Calibration.from(
-                        CHAIN, SALT, UNEQUAL, estimator, CatchLimits.COMMON)
-                .dischargePerRevolution();
-        Measured<DischargePerRevolution> predicted = DischargeCurve.fit(
-                        CHAIN, SALT, UNEQUAL, CurveModel.PROPORTIONAL, estimator, CatchLimits.COMMON)
-                .predict(inches(3))
-                .dischargePerRevolution();
+        Measured<DischargePerRevolution> calibrated =
+                withoutSpan(Calibration.from(CHAIN, SALT, UNEQUAL, estimator, CatchLimits.COMMON)
+                        .budget());
+        Measured<DischargePerRevolution> predicted =
+                byCurve(DischargeCurve.fit(CHAIN, SALT, UNEQUAL, CurveModel.PROPORTIONAL, estimator, CatchLimits.COMMON)
+                        .predict(inches(3)));
 
         assertThat(pounds(predicted.value())).isCloseTo(pounds(calibrated.value()), within(1e-12));
         assertThat(predicted.degreesOfFreedom()).isEqualTo(calibrated.degreesOfFreedom());
@@ -167,8 +167,7 @@ class DischargeCurveTest {
         // Repeats off by 1/26 and 1/30: s² = (2/26² + 2/30²)/2.
         double variance = 1 / 676.0 + 1 / 900.0;
         assertThat(uncertainty(curve, 4).orElseThrow()).isCloseTo(60 * Math.sqrt(variance / 2), within(1e-11));
-        assertThat(curve.predict(inches(4)).dischargePerRevolution().degreesOfFreedom())
-                .hasValue(2);
+        assertThat(byCurve(curve.predict(inches(4))).degreesOfFreedom()).hasValue(2);
         assertThat(curve.effectiveBulkDensity()).isEmpty();
         assertThat(curve.deadOpening()).isEmpty();
         assertThat(curve.test()).isEmpty();

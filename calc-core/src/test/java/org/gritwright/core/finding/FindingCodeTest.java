@@ -28,6 +28,8 @@ class FindingCodeTest {
             "outlying-catch",
             "outlying-of-three",
             "single-catch",
+            "uncertainty-incomplete",
+            "same-scale-blind",
             "conveyor-not-primed",
             "coasting-mismatch",
             "too-few-openings",

@@ -494,6 +494,8 @@ class FleetAssessorTest {
                 day.day(),
                 day.seasonStart(),
                 day.tolerance(),
+                day.decisionRule(),
+                day.allowances(),
                 day.site(),
                 day.technician(),
                 day.scales(),

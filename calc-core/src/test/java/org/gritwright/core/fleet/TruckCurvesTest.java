@@ -221,6 +221,8 @@ class TruckCurvesTest {
                 salt.day(),
                 salt.seasonStart(),
                 salt.tolerance(),
+                salt.decisionRule(),
+                salt.allowances(),
                 salt.site(),
                 salt.technician(),
                 salt.scales(),

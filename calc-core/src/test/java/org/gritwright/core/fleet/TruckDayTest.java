@@ -5,6 +5,7 @@ import static org.gritwright.core.fleet.Trucks.DAY;
 import static org.gritwright.core.fleet.Trucks.calibrationCatch;
 import static org.gritwright.core.fleet.Trucks.inForce;
 import static org.gritwright.core.fleet.Trucks.verificationCatch;
+import static org.gritwright.units.SpreadingUnits.INCH;
 import static org.gritwright.units.SpreadingUnits.ONE;
 import static org.gritwright.units.SpreadingUnits.PULSE_PER_MILE;
 import static org.gritwright.units.SpreadingUnits.PULSE_PER_REVOLUTION;
@@ -14,6 +15,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import javax.measure.Quantity;
+import javax.measure.quantity.Length;
 import org.gritwright.core.calibration.Change;
 import org.gritwright.core.calibration.CurveModel;
 import org.gritwright.core.spreader.OpenLoop;
@@ -33,6 +36,7 @@ class TruckDayTest {
     private static final List<CalibrationCatchEntry> CALIBRATIONS = List.of(calibrationCatch(8, 2));
     private static final List<VerificationCatchEntry> VERIFICATIONS =
             List.of(verificationCatch(9, "5.2 lb/rev", 120, 57.7));
+    private static final Quantity<Length> GATE_READING = Amounts.of(0.0625, INCH);
     private static final RoadSpeedEntry ROAD_SPEED =
             new RoadSpeedEntry(DAY, Amounts.of(13_000, PULSE_PER_MILE), List.of());
 
@@ -48,6 +52,7 @@ class TruckDayTest {
                         List.of(),
                         Optional.empty(),
                         Optional.empty(),
+                        Optional.empty(),
                         List.of(),
                         List.of(),
                         List.of(),
@@ -58,6 +63,7 @@ class TruckDayTest {
     @Test
     void whatIsAddedLeavesTheRestAsItWas() {
         TruckDay full = BARE.withControlSettings(ROWS)
+                .withGateReading(GATE_READING)
                 .withCurveModel(CurveModel.TABLE)
                 .withInForce(Optional.of(IN_FORCE))
                 .withChanges(CHANGES)
@@ -72,6 +78,7 @@ class TruckDayTest {
                 .withChanges(CHANGES)
                 .withInForce(Optional.of(IN_FORCE))
                 .withCurveModel(CurveModel.TABLE)
+                .withGateReading(GATE_READING)
                 .withControlSettings(ROWS);
 
         assertThat(full)
@@ -83,6 +90,7 @@ class TruckDayTest {
                         Optional.of(Amounts.of(100, PULSE_PER_REVOLUTION)),
                         Amounts.of(5, ONE),
                         ROWS,
+                        Optional.of(GATE_READING),
                         Optional.of(CurveModel.TABLE),
                         Optional.of(IN_FORCE),
                         CHANGES,

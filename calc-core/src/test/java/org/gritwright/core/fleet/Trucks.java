@@ -22,10 +22,14 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import javax.measure.Quantity;
+import org.gritwright.core.calibration.CatchAllowances;
 import org.gritwright.core.calibration.Change;
 import org.gritwright.core.calibration.Coasting;
 import org.gritwright.core.calibration.Material;
+import org.gritwright.core.calibration.Repeatability;
+import org.gritwright.core.verification.DecisionRule;
 import org.gritwright.core.weighing.Scale;
+import org.gritwright.core.weighing.ScaleAccuracy;
 import org.gritwright.core.weighing.ScaleCheck;
 import org.gritwright.units.Amounts;
 
@@ -34,15 +38,25 @@ public final class Trucks {
     public static final LocalDate DAY = LocalDate.of(2026, 10, 19);
     private static final double TRUE_POUNDS_PER_REVOLUTION = 5.2;
 
+    /** Catches that scatter by a thousandth. */
+    private static final CatchAllowances REPEATABLE = new CatchAllowances(
+            Amounts.of(0, PERCENT),
+            Amounts.of(0, PERCENT),
+            Optional.empty(),
+            Optional.of(Repeatability.assumed(Amounts.of(0.1, PERCENT))));
+
     private Trucks() {}
 
     public static FleetDay day(TruckDay... trucks) {
         Scale scale = Scale.of("platform", Amounts.of(1000, POUND), Amounts.of(0.5, POUND))
+                .withAccuracy(new ScaleAccuracy.Stated(Amounts.of(0.1, PERCENT)))
                 .checked(new ScaleCheck(DAY, Amounts.of(100, POUND), Amounts.of(100, POUND)));
         return new FleetDay(
                 DAY,
                 LocalDate.of(2026, 11, 1),
                 Amounts.of(4, PERCENT),
+                DecisionRule.SIMPLE,
+                REPEATABLE,
                 Optional.empty(),
                 Optional.empty(),
                 List.of(scale),

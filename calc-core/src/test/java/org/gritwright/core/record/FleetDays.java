@@ -17,12 +17,14 @@ import javax.measure.quantity.Time;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
 import net.jqwik.api.Combinators;
+import org.gritwright.core.calibration.CatchAllowances;
 import org.gritwright.core.calibration.Change;
 import org.gritwright.core.calibration.Coasting;
 import org.gritwright.core.calibration.CurveModel;
 import org.gritwright.core.calibration.FactorForm;
 import org.gritwright.core.calibration.Material;
 import org.gritwright.core.calibration.Moisture;
+import org.gritwright.core.calibration.Repeatability;
 import org.gritwright.core.fleet.CalibrationCatchEntry;
 import org.gritwright.core.fleet.CatchEntry;
 import org.gritwright.core.fleet.ChangeEntry;
@@ -39,6 +41,7 @@ import org.gritwright.core.fleet.TypedEntry;
 import org.gritwright.core.fleet.VerificationCatchEntry;
 import org.gritwright.core.fleet.WeighingEntry;
 import org.gritwright.core.spreader.OpenLoop;
+import org.gritwright.core.verification.DecisionRule;
 import org.gritwright.core.weighing.AccuracyClass;
 import org.gritwright.core.weighing.Scale;
 import org.gritwright.core.weighing.ScaleAccuracy;
@@ -69,12 +72,39 @@ final class FleetDays {
                         dates(),
                         dates(),
                         percentages(0.001, 99.999),
-                        texts().optional(),
-                        texts().optional(),
+                        judging(),
+                        texts().list().ofSize(2),
                         scales,
                         materials,
                         trucks)
-                .as(FleetDay::new);
+                .as((day, season, tolerance, judging, who, allScales, allMaterials, allTrucks) -> new FleetDay(
+                        day,
+                        season,
+                        tolerance,
+                        judging.getKey(),
+                        judging.getValue(),
+                        Optional.of(who.get(0)),
+                        Optional.of(who.get(1)),
+                        allScales,
+                        allMaterials,
+                        allTrucks));
+    }
+
+    /** A decision rule and allowances. */
+    private static Arbitrary<Map.Entry<DecisionRule, CatchAllowances>> judging() {
+        Arbitrary<DecisionRule> rule = percentages(0.001, 49.999).optional().map(DecisionRule::new);
+        Arbitrary<Moisture> moisture = Combinators.combine(
+                        percentages(0, 99), percentages(0, 99), Arbitraries.of(Moisture.Basis.class))
+                .as(Moisture::new);
+        Arbitrary<Double> degrees = Arbitraries.oneOf(
+                Arbitraries.just(Double.POSITIVE_INFINITY),
+                Arbitraries.doubles().between(1, 1000));
+        Arbitrary<Repeatability> repeatability =
+                Combinators.combine(percentages(0, 99), degrees).as(Repeatability::new);
+        return Combinators.combine(
+                        rule, percentages(0, 99), percentages(0, 99), moisture.optional(), repeatability.optional())
+                .as((how, spillage, startUp, wet, scatter) ->
+                        Map.entry(how, new CatchAllowances(spillage, startUp, wet, scatter)));
     }
 
     static Arbitrary<String> texts() {
@@ -298,20 +328,24 @@ final class FleetDays {
         return Combinators.combine(
                         bare,
                         row.list().ofMaxSize(3),
-                        Arbitraries.of(CurveModel.class).optional(),
+                        Combinators.combine(
+                                        openings().optional(),
+                                        Arbitraries.of(CurveModel.class).optional())
+                                .as(Map::entry),
                         inForce().optional(),
                         change.list().ofMaxSize(2),
                         calibration.list().ofMaxSize(2),
                         verification().list().ofMaxSize(2),
                         rest)
-                .as((truck, rows, model, inForce, changes, calibrations, verifications, last) -> new TruckDay(
+                .as((truck, rows, gate, inForce, changes, calibrations, verifications, last) -> new TruckDay(
                         truck.id(),
                         truck.conveyor(),
                         truck.gate(),
                         truck.pulsesPerRevolution(),
                         truck.gearRatio(),
                         rows,
-                        model,
+                        gate.getKey(),
+                        gate.getValue(),
                         inForce,
                         changes,
                         calibrations,
@@ -326,6 +360,8 @@ final class FleetDays {
                 LocalDate.of(2026, 10, 19),
                 LocalDate.of(2026, 11, 1),
                 Amounts.of(4, SpreadingUnits.PERCENT),
+                DecisionRule.SIMPLE,
+                CatchAllowances.NONE,
                 Optional.empty(),
                 Optional.empty(),
                 List.of(Scale.of(

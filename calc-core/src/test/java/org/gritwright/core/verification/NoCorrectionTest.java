@@ -13,9 +13,9 @@ import static org.gritwright.core.Samples.pounds;
 import static org.gritwright.core.Samples.pulses;
 
 import java.util.List;
+import java.util.Optional;
 import org.gritwright.core.calibration.Calibration;
 import org.gritwright.core.calibration.CatchLimits;
-import org.gritwright.core.finding.Finding;
 import org.gritwright.core.spi.FillLimits;
 import org.gritwright.core.weighing.CaughtMass;
 import org.gritwright.core.weighing.Scale;
@@ -36,8 +36,10 @@ class NoCorrectionTest {
         return source.assess(TOLERANCE).proposedCorrection().isPresent();
     }
 
-    private static boolean proposes(VerificationLimits limits, List<Finding> standing) {
-        return OFF.assess(TOLERANCE, limits, standing).proposedCorrection().isPresent();
+    private static boolean proposes(VerificationLimits limits, Optional<Calibration> calibration) {
+        return OFF.assess(TOLERANCE, DecisionRule.SIMPLE, limits, calibration)
+                .proposedCorrection()
+                .isPresent();
     }
 
     @Test
@@ -77,7 +79,9 @@ class NoCorrectionTest {
     void noneWhereTheCallersLimitsSayTheFillCanNotBe() {
         CatchLimits strict = CatchLimits.COMMON.withFill(new FillLimits(0.9, 0.95, 1.05, 1.1));
 
-        assertThat(proposes(new VerificationLimits(strict, VerificationLimits.COMMON.greatestCorrection()), List.of()))
+        assertThat(proposes(
+                        new VerificationLimits(strict, VerificationLimits.COMMON.greatestCorrection()),
+                        Optional.empty()))
                 .isFalse();
     }
 
@@ -93,17 +97,13 @@ class NoCorrectionTest {
 
     @Test
     void noneWhileTheCalibrationInForceIsDoubted() {
-        List<Finding> scattered = Calibration.from(AUGER, SALT, List.of(augerCatch(100, 2000), augerCatch(130, 2000)))
-                .findings();
-        List<Finding> single =
-                Calibration.from(AUGER, SALT, List.of(augerCatch(118, 2000))).findings();
+        Calibration scattered = Calibration.from(AUGER, SALT, List.of(augerCatch(100, 2000), augerCatch(130, 2000)));
+        Calibration single = Calibration.from(AUGER, SALT, List.of(augerCatch(118, 2000)));
+        Calibration good = Calibration.from(AUGER, SALT, goodAugerCatches());
 
-        assertThat(proposes(VerificationLimits.COMMON, scattered)).isFalse();
-        assertThat(proposes(VerificationLimits.COMMON, single)).isTrue();
-        assertThat(proposes(
-                        VerificationLimits.COMMON,
-                        Calibration.from(AUGER, SALT, goodAugerCatches()).findings()))
-                .isTrue();
+        assertThat(proposes(VerificationLimits.COMMON, Optional.of(scattered))).isFalse();
+        assertThat(proposes(VerificationLimits.COMMON, Optional.of(single))).isTrue();
+        assertThat(proposes(VerificationLimits.COMMON, Optional.of(good))).isTrue();
     }
 
     @Test
@@ -119,10 +119,12 @@ class NoCorrectionTest {
     @Test
     void noneBeyondTheCallersLimit() {
         assertThat(proposes(
-                        new VerificationLimits(CatchLimits.COMMON, Amounts.of(7, SpreadingUnits.PERCENT)), List.of()))
+                        new VerificationLimits(CatchLimits.COMMON, Amounts.of(7, SpreadingUnits.PERCENT)),
+                        Optional.empty()))
                 .isFalse();
         assertThat(proposes(
-                        new VerificationLimits(CatchLimits.COMMON, Amounts.of(8, SpreadingUnits.PERCENT)), List.of()))
+                        new VerificationLimits(CatchLimits.COMMON, Amounts.of(8, SpreadingUnits.PERCENT)),
+                        Optional.empty()))
                 .isTrue();
         assertRefused(
                 "greatest correction must be greater than 0: 0 %",

@@ -51,15 +51,7 @@ public class FleetDayBenchmark {
             for (int i = 0; i < TRUCKS; i++) {
                 trucks.add(day.trucks().get(0).withId("T-" + i));
             }
-            FleetDay many = new FleetDay(
-                    day.day(),
-                    day.seasonStart(),
-                    day.tolerance(),
-                    day.site(),
-                    day.technician(),
-                    day.scales(),
-                    day.materials(),
-                    trucks);
+            FleetDay many = day.withTrucks(trucks);
             json = Document.FLEET_DAY.toText(many).getBytes(StandardCharsets.UTF_8);
         }
     }

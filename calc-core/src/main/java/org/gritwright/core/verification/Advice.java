@@ -1,0 +1,41 @@
+package org.gritwright.core.verification;
+
+/**
+ * What to do about a measured error. An error is significant where it is larger than its own expanded uncertainty (95 %):
+ * then it is not the catch that is off but the calibration.
+ */
+public enum Advice {
+    /** Not significant, and shown within the tolerance: leave it. A correction would follow chance. */
+    LEAVE("leave it"),
+    /**
+     * Not significant and not shown within the tolerance, or significant, inside it, but not shown to be: catch more
+     * before anything is changed.
+     */
+    CATCH_MORE("catch more"),
+    /** Significant, yet shown within the tolerance: may be corrected. */
+    OPTIONAL("may be corrected"),
+    /** Significant and outside the tolerance: correct, then confirm by an independent catch. */
+    CORRECT("correct and confirm");
+
+    private final String words;
+
+    Advice(String words) {
+        this.words = words;
+    }
+
+    /**
+     * In words.
+     *
+     * @return for example "catch more"
+     */
+    public String words() {
+        return words;
+    }
+
+    static Advice of(boolean significant, Verdict verdict, boolean measuredWithin) {
+        if (verdict == Verdict.WITHIN_TOLERANCE) {
+            return significant ? OPTIONAL : LEAVE;
+        }
+        return significant && !measuredWithin ? CORRECT : CATCH_MORE;
+    }
+}

@@ -1,0 +1,104 @@
+package org.gritwright.core.verification;
+
+import java.util.Optional;
+import javax.measure.Quantity;
+import javax.measure.quantity.Dimensionless;
+import javax.measure.quantity.Mass;
+import org.gritwright.core.measurement.Budget;
+import org.gritwright.core.measurement.Comparison;
+import org.gritwright.core.measurement.Conformity;
+import org.gritwright.core.measurement.Measured;
+import org.gritwright.units.Amounts;
+import org.gritwright.units.SpreadingUnits;
+
+/**
+ * What one catch's error and its uncertainty say of the tolerance, and what to do. Immutable, thread-safe, a value.
+ *
+ * @param budget the error in per cent, and where its uncertainty comes from
+ * @param rule the decision rule
+ * @param tolerance the tolerance
+ * @param verdict the verdict by the rule
+ * @param conformity how likely the true error is within the tolerance, and how likely below and above it
+ * @param guardBand the guard band in per cent; 0 for simple acceptance
+ * @param advice what to do
+ * @param further how many more catches like this one could tell, and how much that is; none where nothing more need be
+ *     caught, or where no number of catches could tell
+ */
+public record Judgement(
+        Budget<Dimensionless> budget,
+        DecisionRule rule,
+        Tolerance tolerance,
+        Verdict verdict,
+        Conformity conformity,
+        Quantity<Dimensionless> guardBand,
+        Advice advice,
+        Optional<FurtherCatches> further) {
+    private static final double COVERAGE = 0.95;
+
+    /** Beyond this nobody would go on catching. */
+    private static final int MOST_CATCHES = 50;
+
+    /**
+     * Catches to make beside the one there is.
+     *
+     * @param catches how many, 1 or more
+     * @param mass how much together, if each is like the one there is
+     */
+    public record FurtherCatches(int catches, Quantity<Mass> mass) {}
+
+    static Judgement of(ErrorBudget errors, DecisionRule rule, Tolerance tolerance, Quantity<Mass> caught) {
+        Budget<Dimensionless> budget = errors.budget();
+        Measured<Dimensionless> result = budget.result();
+        double error = Amounts.si(Dimensionless.class, result.value());
+        double uncertainty =
+                Amounts.si(Dimensionless.class, result.standardUncertainty().orElseThrow());
+        double degrees = result.degreesOfFreedom().orElseThrow();
+        double guard = rule.guardBand(uncertainty, degrees);
+        Verdict verdict = rule.verdict(error, guard, tolerance);
+        Advice advice = Advice.of(isSignificant(result), verdict, tolerance.accepts(error));
+        return new Judgement(
+                budget,
+                rule,
+                tolerance,
+                verdict,
+                Conformity.of(error, uncertainty, degrees, -tolerance.ratio(), tolerance.ratio()),
+                Amounts.ofSi(guard, SpreadingUnits.PERCENT),
+                advice,
+                advice == Advice.CATCH_MORE ? further(errors, rule, tolerance, caught) : Optional.empty());
+    }
+
+    private static boolean isSignificant(Measured<Dimensionless> error) {
+        return Comparison.isAbove(
+                Math.abs(Amounts.si(Dimensionless.class, error.value())),
+                Amounts.si(
+                        Dimensionless.class, error.expandedUncertainty(COVERAGE).orElseThrow()),
+                1);
+    }
+
+    /** The fewest catches whose mean, if it comes out the same, leads to something other than to catch more. */
+    private static Optional<FurtherCatches> further(
+            ErrorBudget errors, DecisionRule rule, Tolerance tolerance, Quantity<Mass> caught) {
+        for (int catches = 2; catches <= MOST_CATCHES; catches++) {
+            Measured<Dimensionless> result = errors.ofCatches(catches).result();
+            double error = Amounts.si(Dimensionless.class, result.value());
+            double guard = rule.guardBand(
+                    Amounts.si(Dimensionless.class, result.standardUncertainty().orElseThrow()),
+                    result.degreesOfFreedom().orElseThrow());
+            Verdict verdict = rule.verdict(error, guard, tolerance);
+            if (Advice.of(isSignificant(result), verdict, tolerance.accepts(error)) != Advice.CATCH_MORE) {
+                double more = (catches - 1) * caught.getValue().doubleValue();
+                return Optional.of(new FurtherCatches(catches - 1, Amounts.of(more, caught.getUnit())));
+            }
+        }
+        return Optional.empty();
+    }
+
+    /**
+     * The expanded uncertainty of the error.
+     *
+     * @return in per cent, for a coverage of 95 %
+     */
+    public Quantity<Dimensionless> expandedUncertainty() {
+        return budget.result().expandedUncertainty(COVERAGE).orElseThrow();
+    }
+}
