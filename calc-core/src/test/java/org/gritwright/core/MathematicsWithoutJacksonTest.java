@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
 import static org.gritwright.core.Samples.AUGER;
 import static org.gritwright.core.Samples.SALT;
+import static org.gritwright.core.Samples.butForUnknown;
 import static org.gritwright.core.Samples.caught;
 import static org.gritwright.core.Samples.codes;
 import static org.gritwright.core.Samples.goodAugerCatches;
@@ -42,7 +43,8 @@ class MathematicsWithoutJacksonTest {
     @Test
     void aCalibrationIsMadeVerifiedCorrectedAndConfirmed() {
         Calibration calibration = Calibration.from(AUGER, SALT, goodAugerCatches());
-        assertThat(calibration.dischargePerRevolution().degreesOfFreedom()).hasValue(2);
+        assertThat(calibration.dischargePerRevolution().degreesOfFreedom().orElseThrow())
+                .isGreaterThan(2);
         assertThat(calibration.findings()).isEmpty();
 
         CalibrationInForce inForce = calibration
@@ -65,9 +67,9 @@ class MathematicsWithoutJacksonTest {
 
     @Test
     void findingsHaveTheirSentences() {
-        assertThat(VerificationCatch.of(Samples.augerInForce(6), RUN, caught(296))
+        assertThat(butForUnknown(VerificationCatch.of(Samples.augerInForce(6), RUN, caught(296))
                         .assess(Tolerance.percent(4))
-                        .findings())
+                        .findings()))
                 .extracting(finding -> finding.sentence())
                 .containsExactly("Nothing was counted or displayed, so only what was caught can be compared with what"
                         + " was expected.");

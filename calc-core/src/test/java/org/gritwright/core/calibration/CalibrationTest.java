@@ -9,6 +9,7 @@ import static org.gritwright.core.Samples.SCALE;
 import static org.gritwright.core.Samples.assertRefused;
 import static org.gritwright.core.Samples.augerCatch;
 import static org.gritwright.core.Samples.augerWith;
+import static org.gritwright.core.Samples.butForUnknown;
 import static org.gritwright.core.Samples.caught;
 import static org.gritwright.core.Samples.goodAugerCatches;
 import static org.gritwright.core.Samples.inches;
@@ -64,13 +65,12 @@ class CalibrationTest {
         Calibration calibration = byLine(augerCatch(57.1, 1000), augerCatch(116.8, 2000), augerCatch(177.1, 3000));
 
         assertThat(poundsPerRevolution(calibration)).isCloseTo(6, within(1e-13));
-        assertThat(calibration.dischargePerRevolution().degreesOfFreedom()).hasValue(1);
-        assertThat(calibration
-                        .dischargePerRevolution()
-                        .standardUncertainty()
-                        .orElseThrow()
-                        .getValue()
-                        .doubleValue())
+        Measured<DischargePerRevolution> byScatter = calibration
+                .budget()
+                .without(Set.of(SystematicErrors.spanOf(SCALE)))
+                .result();
+        assertThat(byScatter.degreesOfFreedom()).hasValue(1);
+        assertThat(byScatter.standardUncertainty().orElseThrow().getValue().doubleValue())
                 .isCloseTo(Math.sqrt(0.06 / 200), within(1e-12));
         Measured<Mass> perStart = calibration.massPerStart().orElseThrow();
         assertThat(perStart.value().getUnit()).isEqualTo(SpreadingUnits.POUND);
@@ -86,17 +86,26 @@ class CalibrationTest {
     }
 
     @Test
-    void aLineThroughTwoCatchesHasNoUncertainty() {
+    void aLineThroughTwoCatchesIsAsUncertainAsScaleAndCount() {
         Calibration calibration = byLine(augerCatch(57, 1000), augerCatch(117, 2000));
 
         assertThat(poundsPerRevolution(calibration)).isCloseTo(6, within(1e-13));
-        assertThat(calibration.dischargePerRevolution().standardUncertainty()).isEmpty();
+        // Two readings a catch, rounded to 0.5 lb, and 1/√6 pulse of 0.06 lb, over 10 revolutions; the span in
+        // proportion.
+        double ofCatch = Math.hypot(Math.sqrt(2) * 0.5 / Math.sqrt(12), 0.06 / Math.sqrt(6));
+        assertThat(Amounts.in(
+                        calibration
+                                .dischargePerRevolution()
+                                .standardUncertainty()
+                                .orElseThrow(),
+                        SpreadingUnits.POUND_PER_REVOLUTION))
+                .isCloseTo(Math.hypot(ofCatch * Math.sqrt(2) / 10, 6 * 0.001 / Math.sqrt(3)), within(1e-12));
         assertThat(calibration.massPerStart().orElseThrow().value().getValue().doubleValue())
                 .isCloseTo(-3, within(1e-11));
         assertThat(calibration.massPerStart().orElseThrow().standardUncertainty())
                 .isEmpty();
         assertThat(calibration.sampleDeviation()).isEmpty();
-        assertThat(calibration.findings()).isEmpty();
+        assertThat(butForUnknown(calibration.findings())).isEmpty();
     }
 
     @Test
