@@ -19,12 +19,13 @@ import org.gritwright.units.quantity.DischargePerRevolution;
  * @param catches the number of catches
  * @param estimator how they became one ratio
  * @param dischargePerRevolution mass per revolution of the sensed shaft
- * @param standardUncertainty its standard uncertainty, with catches − 1 degrees of freedom, by a line with an intercept
- *     catches − 2; none without a degree of freedom
+ * @param standardUncertainty its combined standard uncertainty; none in records that were written before it had a budget
+ *     and without a degree of freedom
  * @param sampleDeviation the sample deviation of the single ratios; none without a degree of freedom
  * @param apparentFill effective bulk density over loose bulk density
  * @param massPerStart what a start adds to the catch, negative for a loss; none by an estimator without an intercept
  * @param massPerStartUncertainty its standard uncertainty; none without a degree of freedom
+ * @param budget where the uncertainty comes from; none in older records
  */
 public record CalibrationOutcome(
         String material,
@@ -36,7 +37,8 @@ public record CalibrationOutcome(
         Optional<Quantity<DischargePerRevolution>> sampleDeviation,
         Quantity<Dimensionless> apparentFill,
         Optional<Quantity<Mass>> massPerStart,
-        Optional<Quantity<Mass>> massPerStartUncertainty) {
+        Optional<Quantity<Mass>> massPerStartUncertainty,
+        Optional<BudgetOutcome> budget) {
 
     static CalibrationOutcome of(Calibration calibration) {
         return new CalibrationOutcome(
@@ -49,6 +51,7 @@ public record CalibrationOutcome(
                 calibration.sampleDeviation(),
                 calibration.apparentFill().quantity(),
                 calibration.massPerStart().map(Measured::value),
-                calibration.massPerStart().flatMap(Measured::standardUncertainty));
+                calibration.massPerStart().flatMap(Measured::standardUncertainty),
+                Optional.of(BudgetOutcome.of(calibration.budget())));
     }
 }

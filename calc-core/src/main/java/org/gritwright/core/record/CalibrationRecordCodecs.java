@@ -21,7 +21,10 @@ import org.gritwright.core.fleet.FleetDay;
 import org.gritwright.core.fleet.MassProof;
 import org.gritwright.core.fleet.NextStep;
 import org.gritwright.core.fleet.RoadProof;
+import org.gritwright.core.measurement.Component;
+import org.gritwright.core.measurement.Distribution;
 import org.gritwright.core.measurement.RatioEstimator;
+import org.gritwright.core.verification.Advice;
 import org.gritwright.core.verification.Correction;
 import org.gritwright.core.verification.Verdict;
 import org.gritwright.units.quantity.ApplicationRate;
@@ -36,6 +39,8 @@ final class CalibrationRecordCodecs {
     private static final Codec<Quantity<Time>> TIME = Codecs.quantity(Time.class);
     private static final Codec<Quantity<Dimensionless>> RATIO = Codecs.quantity(Dimensionless.class);
     private static final Codec<Verdict> VERDICT = Codecs.choice(Verdict.class);
+
+    private static final ObjectCodec<BudgetOutcome> BUDGET = budget();
 
     static final ObjectCodec<CalibrationRecord> CALIBRATION_RECORD = calibrationRecord();
 
@@ -61,6 +66,8 @@ final class CalibrationRecordCodecs {
                 Field.required("apparentFill", RATIO, CalibrationOutcome::apparentFill);
         Field<CalibrationOutcome, Optional<Quantity<Mass>>> perStart =
                 Field.optional("massPerStart", MASS, CalibrationOutcome::massPerStart);
+        Field<CalibrationOutcome, Optional<BudgetOutcome>> budget =
+                Field.optional("budget", BUDGET, CalibrationOutcome::budget);
         Field<CalibrationOutcome, Optional<Quantity<Mass>>> perStartUncertainty =
                 Field.optional("massPerStartUncertainty", MASS, CalibrationOutcome::massPerStartUncertainty);
         return new ObjectCodec<>(
@@ -75,7 +82,8 @@ final class CalibrationRecordCodecs {
                         deviation,
                         fill,
                         perStart,
-                        perStartUncertainty),
+                        perStartUncertainty,
+                        budget),
                 v -> new CalibrationOutcome(
                         v.get(material),
                         v.get(opening),
@@ -86,7 +94,106 @@ final class CalibrationRecordCodecs {
                         v.get(deviation),
                         v.get(fill),
                         v.get(perStart),
-                        v.get(perStartUncertainty)));
+                        v.get(perStartUncertainty),
+                        v.get(budget)));
+    }
+
+    private static ObjectCodec<BudgetOutcome> budget() {
+        Field<BudgetOutcome.Row, String> name = Field.required("name", Codecs.TEXT, BudgetOutcome.Row::name);
+        Field<BudgetOutcome.Row, Component.Evaluation> evaluation =
+                Field.required("evaluation", Codecs.choice(Component.Evaluation.class), BudgetOutcome.Row::evaluation);
+        Field<BudgetOutcome.Row, Distribution> distribution =
+                Field.required("distribution", Codecs.choice(Distribution.class), BudgetOutcome.Row::distribution);
+        Field<BudgetOutcome.Row, Quantity<?>> uncertainty =
+                Field.required("standardUncertainty", Codecs.ANY_QUANTITY, BudgetOutcome.Row::standardUncertainty);
+        Field<BudgetOutcome.Row, Quantity<?>> contribution =
+                Field.required("contribution", Codecs.ANY_QUANTITY, BudgetOutcome.Row::contribution);
+        Field<BudgetOutcome.Row, Optional<Quantity<Dimensionless>>> degrees =
+                Field.optional("degreesOfFreedom", RATIO, BudgetOutcome.Row::degreesOfFreedom);
+        Field<BudgetOutcome.Row, Optional<String>> group =
+                Field.optional("group", Codecs.TEXT, BudgetOutcome.Row::group);
+        Field<BudgetOutcome.Row, Quantity<Dimensionless>> share =
+                Field.required("share", RATIO, BudgetOutcome.Row::share);
+        ObjectCodec<BudgetOutcome.Row> row = new ObjectCodec<>(
+                "budget-component",
+                List.of(name, evaluation, distribution, uncertainty, contribution, degrees, group, share),
+                v -> new BudgetOutcome.Row(
+                        v.get(name),
+                        v.get(evaluation),
+                        v.get(distribution),
+                        v.get(uncertainty),
+                        v.get(contribution),
+                        v.get(degrees),
+                        v.get(group),
+                        v.get(share)));
+        Field<BudgetOutcome, List<BudgetOutcome.Row>> components =
+                Field.required("components", Codecs.listOf(row), BudgetOutcome::components);
+        Field<BudgetOutcome, Quantity<?>> combined =
+                Field.required("combined", Codecs.ANY_QUANTITY, BudgetOutcome::combined);
+        Field<BudgetOutcome, Optional<Quantity<Dimensionless>>> effective =
+                Field.optional("degreesOfFreedom", RATIO, BudgetOutcome::degreesOfFreedom);
+        Field<BudgetOutcome, Quantity<?>> expanded =
+                Field.required("expanded", Codecs.ANY_QUANTITY, BudgetOutcome::expanded);
+        Field<BudgetOutcome, Optional<String>> dominant =
+                Field.optional("dominant", Codecs.TEXT, BudgetOutcome::dominant);
+        return new ObjectCodec<>(
+                "uncertainty-budget",
+                List.of(components, combined, effective, expanded, dominant),
+                v -> new BudgetOutcome(
+                        v.get(components), v.get(combined), v.get(effective), v.get(expanded), v.get(dominant)));
+    }
+
+    private static ObjectCodec<JudgementOutcome> judgement() {
+        Field<JudgementOutcome, Optional<Quantity<Dimensionless>>> risk =
+                Field.optional("risk", RATIO, JudgementOutcome::risk);
+        Field<JudgementOutcome, Quantity<Dimensionless>> guard =
+                Field.required("guardBand", RATIO, JudgementOutcome::guardBand);
+        Field<JudgementOutcome, Quantity<Dimensionless>> below =
+                Field.required("probabilityBelow", RATIO, JudgementOutcome::probabilityBelow);
+        Field<JudgementOutcome, Quantity<Dimensionless>> within =
+                Field.required("probabilityWithin", RATIO, JudgementOutcome::probabilityWithin);
+        Field<JudgementOutcome, Quantity<Dimensionless>> above =
+                Field.required("probabilityAbove", RATIO, JudgementOutcome::probabilityAbove);
+        Field<JudgementOutcome, Advice> advice =
+                Field.required("advice", Codecs.choice(Advice.class), JudgementOutcome::advice);
+        Field<JudgementOutcome, Optional<Quantity<Dimensionless>>> catches =
+                Field.optional("furtherCatches", RATIO, JudgementOutcome::furtherCatches);
+        Field<JudgementOutcome, Optional<Quantity<Mass>>> mass =
+                Field.optional("furtherMass", MASS, JudgementOutcome::furtherMass);
+        Field<JudgementOutcome, BudgetOutcome> budget = Field.required("budget", BUDGET, JudgementOutcome::budget);
+        return new ObjectCodec<>(
+                "judgement",
+                List.of(risk, guard, below, within, above, advice, catches, mass, budget),
+                v -> new JudgementOutcome(
+                        v.get(risk),
+                        v.get(guard),
+                        v.get(below),
+                        v.get(within),
+                        v.get(above),
+                        v.get(advice),
+                        v.get(catches),
+                        v.get(mass),
+                        v.get(budget)));
+    }
+
+    private static ObjectCodec<CorrectionOutcome.Step> correctionStep() {
+        Field<CorrectionOutcome.Step, Optional<LocalDate>> on =
+                Field.optional("on", Codecs.DATE, CorrectionOutcome.Step::on);
+        Field<CorrectionOutcome.Step, Correction.Action> action =
+                Field.required("action", Codecs.choice(Correction.Action.class), CorrectionOutcome.Step::action);
+        Field<CorrectionOutcome.Step, Quantity<?>> value =
+                Field.required("value", Codecs.FACTOR, CorrectionOutcome.Step::value);
+        Field<CorrectionOutcome.Step, Optional<Quantity<Dimensionless>>> error =
+                Field.optional("error", RATIO, CorrectionOutcome.Step::error);
+        Field<CorrectionOutcome.Step, Optional<Quantity<Dimensionless>>> expanded =
+                Field.optional("expandedUncertainty", RATIO, CorrectionOutcome.Step::expandedUncertainty);
+        Field<CorrectionOutcome.Step, Optional<Verdict>> verdict =
+                Field.optional("verdict", VERDICT, CorrectionOutcome.Step::verdict);
+        return new ObjectCodec<>(
+                "correction-step",
+                List.of(on, action, value, error, expanded, verdict),
+                v -> new CorrectionOutcome.Step(
+                        v.get(on), v.get(action), v.get(value), v.get(error), v.get(expanded), v.get(verdict)));
     }
 
     private static ObjectCodec<CurveOutcome> curve() {
@@ -165,6 +272,8 @@ final class CalibrationRecordCodecs {
         Field<VerificationOutcome, Quantity<ApplicationRate>> rate = Field.required(
                 "deliveredRate", Codecs.quantity(ApplicationRate.class), VerificationOutcome::deliveredRate);
         Field<VerificationOutcome, Verdict> verdict = Field.required("verdict", VERDICT, VerificationOutcome::verdict);
+        Field<VerificationOutcome, Optional<JudgementOutcome>> judgement =
+                Field.optional("judgement", judgement(), VerificationOutcome::judgement);
         return new ObjectCodec<>(
                 "verification",
                 List.of(
@@ -179,7 +288,8 @@ final class CalibrationRecordCodecs {
                         deliveryError,
                         lostTime,
                         rate,
-                        verdict),
+                        verdict,
+                        judgement),
                 v -> new VerificationOutcome(
                         v.get(material),
                         v.get(opening),
@@ -192,7 +302,8 @@ final class CalibrationRecordCodecs {
                         v.get(deliveryError),
                         v.get(lostTime),
                         v.get(rate),
-                        v.get(verdict)));
+                        v.get(verdict),
+                        v.get(judgement)));
     }
 
     private static ObjectCodec<CorrectionOutcome> correction() {
@@ -210,9 +321,13 @@ final class CalibrationRecordCodecs {
                 Field.optional("asLeft", Codecs.FACTOR, CorrectionOutcome::asLeft);
         Field<CorrectionOutcome, Correction.Status> status =
                 Field.required("status", Codecs.choice(Correction.Status.class), CorrectionOutcome::status);
+        Field<CorrectionOutcome, Optional<Correction.Basis>> basis =
+                Field.optional("basis", Codecs.choice(Correction.Basis.class), CorrectionOutcome::basis);
+        Field<CorrectionOutcome, List<CorrectionOutcome.Step>> history =
+                Field.list("history", correctionStep(), CorrectionOutcome::history);
         return new ObjectCodec<>(
                 "correction",
-                List.of(material, opening, asFound, computed, toEnter, asLeft, status),
+                List.of(material, opening, asFound, computed, toEnter, asLeft, status, basis, history),
                 v -> new CorrectionOutcome(
                         v.get(material),
                         v.get(opening),
@@ -220,7 +335,9 @@ final class CalibrationRecordCodecs {
                         v.get(computed),
                         v.get(toEnter),
                         v.get(asLeft),
-                        v.get(status)));
+                        v.get(status),
+                        v.get(basis),
+                        v.get(history)));
     }
 
     private static ObjectCodec<StartUpOutcome> startUp() {

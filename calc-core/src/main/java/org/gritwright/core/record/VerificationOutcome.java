@@ -24,7 +24,8 @@ import org.gritwright.units.quantity.ApplicationRate;
  * @param deliveryError indicated ÷ expected − 1, or caught ÷ expected − 1 if nothing was counted or displayed
  * @param equivalentLostTime shortfall ÷ target mass flow; none without a shortfall
  * @param deliveredRate caught ÷ test distance
- * @param verdict whether the calibration error, or else the delivery error, is within tolerance
+ * @param verdict what the catch says of the calibration error, or else the delivery error, and the tolerance
+ * @param judgement what the verdict was made of; none in older records
  */
 public record VerificationOutcome(
         String material,
@@ -38,7 +39,8 @@ public record VerificationOutcome(
         Quantity<Dimensionless> deliveryError,
         Optional<Quantity<Time>> equivalentLostTime,
         Quantity<ApplicationRate> deliveredRate,
-        Verdict verdict) {
+        Verdict verdict,
+        Optional<JudgementOutcome> judgement) {
 
     static VerificationOutcome of(Verification verification) {
         return new VerificationOutcome(
@@ -53,6 +55,7 @@ public record VerificationOutcome(
                 verification.deliveryError(),
                 verification.equivalentLostTime(),
                 verification.deliveredRate(),
-                verification.verdict());
+                verification.verdict(),
+                Optional.of(JudgementOutcome.of(verification.judgement())));
     }
 }

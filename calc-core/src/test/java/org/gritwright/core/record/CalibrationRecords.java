@@ -23,7 +23,10 @@ import org.gritwright.core.fleet.FleetDay;
 import org.gritwright.core.fleet.MassProof;
 import org.gritwright.core.fleet.NextStep;
 import org.gritwright.core.fleet.RoadProof;
+import org.gritwright.core.measurement.Component;
+import org.gritwright.core.measurement.Distribution;
 import org.gritwright.core.measurement.RatioEstimator;
+import org.gritwright.core.verification.Advice;
 import org.gritwright.core.verification.Correction;
 import org.gritwright.core.verification.Verdict;
 import org.gritwright.units.quantity.ApplicationRate;
@@ -106,9 +109,10 @@ final class CalibrationRecords {
                                 deviation,
                                 fill,
                                 Optional.empty(),
+                                Optional.empty(),
                                 Optional.empty()));
-        return Combinators.combine(withoutStart, ofStart)
-                .as((calibration, start) -> new CalibrationOutcome(
+        return Combinators.combine(withoutStart, ofStart, budget().optional())
+                .as((calibration, start, budget) -> new CalibrationOutcome(
                         calibration.material(),
                         calibration.opening(),
                         calibration.catches(),
@@ -118,7 +122,43 @@ final class CalibrationRecords {
                         calibration.sampleDeviation(),
                         calibration.apparentFill(),
                         start.get(0),
-                        start.get(1)));
+                        start.get(1),
+                        budget));
+    }
+
+    private static Arbitrary<BudgetOutcome> budget() {
+        Arbitrary<BudgetOutcome.Row> row = Combinators.combine(
+                        texts(),
+                        Arbitraries.of(Component.Evaluation.class),
+                        Arbitraries.of(Distribution.class),
+                        quantities(Mass.class),
+                        quantities(DischargePerRevolution.class),
+                        quantities(Dimensionless.class).optional(),
+                        texts().optional(),
+                        quantities(Dimensionless.class))
+                .as(BudgetOutcome.Row::new);
+        return Combinators.combine(
+                        row.list().ofMaxSize(2),
+                        quantities(DischargePerRevolution.class),
+                        quantities(Dimensionless.class).optional(),
+                        quantities(DischargePerRevolution.class),
+                        texts().optional())
+                .as(BudgetOutcome::new);
+    }
+
+    private static Arbitrary<JudgementOutcome> judgement() {
+        Arbitrary<List<Quantity<Dimensionless>>> probabilities =
+                quantities(Dimensionless.class).list().ofSize(3);
+        return Combinators.combine(
+                        quantities(Dimensionless.class).optional(),
+                        quantities(Dimensionless.class),
+                        probabilities,
+                        Arbitraries.of(Advice.class),
+                        quantities(Dimensionless.class).optional(),
+                        quantities(Mass.class).optional(),
+                        budget())
+                .as((risk, guard, chances, advice, catches, mass, budget) -> new JudgementOutcome(
+                        risk, guard, chances.get(0), chances.get(1), chances.get(2), advice, catches, mass, budget));
     }
 
     private static Arbitrary<CurveOutcome> curve() {
@@ -160,9 +200,11 @@ final class CalibrationRecords {
         Arbitrary<Map.Entry<Quantity<Mass>, Quantity<Mass>>> masses = Combinators.combine(
                         quantities(Mass.class), quantities(Mass.class))
                 .as(Map::entry);
-        Arbitrary<Map.Entry<Quantity<ApplicationRate>, Verdict>> end = Combinators.combine(
-                        quantities(ApplicationRate.class), Arbitraries.of(Verdict.class))
+        Arbitrary<Map.Entry<Verdict, Optional<JudgementOutcome>>> judged = Combinators.combine(
+                        Arbitraries.of(Verdict.class), judgement().optional())
                 .as(Map::entry);
+        Arbitrary<Map.Entry<Quantity<ApplicationRate>, Map.Entry<Verdict, Optional<JudgementOutcome>>>> end =
+                Combinators.combine(quantities(ApplicationRate.class), judged).as(Map::entry);
         Arbitrary<Map.Entry<Quantity<?>, Quantity<Length>>> begin = Combinators.combine(
                         FleetDays.factors(), quantities(Length.class))
                 .as(Map::entry);
@@ -188,19 +230,30 @@ final class CalibrationRecords {
                                 deliveryError,
                                 lost,
                                 last.getKey(),
-                                last.getValue()));
+                                last.getValue().getKey(),
+                                last.getValue().getValue()));
     }
 
     private static Arbitrary<CorrectionOutcome> correction() {
+        Arbitrary<CorrectionOutcome.Step> step = Combinators.combine(
+                        FleetDays.dates().optional(),
+                        Arbitraries.of(Correction.Action.class),
+                        FleetDays.factors(),
+                        quantities(Dimensionless.class).optional(),
+                        quantities(Dimensionless.class).optional(),
+                        Arbitraries.of(Verdict.class).optional())
+                .as(CorrectionOutcome.Step::new);
+        Arbitrary<List<Quantity<?>>> values = FleetDays.factors().list().ofSize(3);
         return Combinators.combine(
                         texts(),
                         FleetDays.openings().optional(),
-                        FleetDays.factors(),
-                        FleetDays.factors(),
-                        FleetDays.factors(),
+                        values,
                         FleetDays.factors().optional(),
-                        Arbitraries.of(Correction.Status.class))
-                .as(CorrectionOutcome::new);
+                        Arbitraries.of(Correction.Status.class),
+                        Arbitraries.of(Correction.Basis.class).optional(),
+                        step.list().ofMaxSize(3))
+                .as((material, opening, value, left, status, basis, history) -> new CorrectionOutcome(
+                        material, opening, value.get(0), value.get(1), value.get(2), left, status, basis, history));
     }
 
     private static Arbitrary<StartUpOutcome> startUp() {

@@ -1,0 +1,52 @@
+package org.gritwright.core.record;
+
+import java.util.Optional;
+import javax.measure.Quantity;
+import javax.measure.quantity.Dimensionless;
+import javax.measure.quantity.Mass;
+import org.gritwright.core.verification.Advice;
+import org.gritwright.core.verification.Judgement;
+import org.gritwright.units.Amounts;
+import org.gritwright.units.SpreadingUnits;
+
+/**
+ * What a catch's error and its uncertainty said of the tolerance, as it stands in a record.
+ *
+ * @param risk the risk of the guarded rule; none for simple acceptance
+ * @param guardBand the guard band
+ * @param probabilityBelow how likely the true error is below the tolerance
+ * @param probabilityWithin how likely it is within
+ * @param probabilityAbove how likely it is above
+ * @param advice what to do
+ * @param furtherCatches how many more catches could tell; none where nothing more need be caught or none could
+ * @param furtherMass how much that is
+ * @param budget where the uncertainty of the error comes from
+ */
+public record JudgementOutcome(
+        Optional<Quantity<Dimensionless>> risk,
+        Quantity<Dimensionless> guardBand,
+        Quantity<Dimensionless> probabilityBelow,
+        Quantity<Dimensionless> probabilityWithin,
+        Quantity<Dimensionless> probabilityAbove,
+        Advice advice,
+        Optional<Quantity<Dimensionless>> furtherCatches,
+        Optional<Quantity<Mass>> furtherMass,
+        BudgetOutcome budget) {
+
+    static JudgementOutcome of(Judgement judgement) {
+        return new JudgementOutcome(
+                judgement.rule().risk(),
+                judgement.guardBand(),
+                percent(judgement.conformity().below()),
+                percent(judgement.conformity().within()),
+                percent(judgement.conformity().above()),
+                judgement.advice(),
+                judgement.further().map(f -> Amounts.of(f.catches(), SpreadingUnits.ONE)),
+                judgement.further().map(Judgement.FurtherCatches::mass),
+                BudgetOutcome.of(judgement.budget()));
+    }
+
+    private static Quantity<Dimensionless> percent(double probability) {
+        return Amounts.ofSi(probability, SpreadingUnits.PERCENT);
+    }
+}
