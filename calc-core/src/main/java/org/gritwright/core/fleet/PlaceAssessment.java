@@ -113,10 +113,9 @@ final class PlaceAssessment {
         return startUp;
     }
 
-    /** Whether the last catch leaves the matter open, and another would tell more. */
-    boolean asksForMore() {
-        return last().filter(v -> v.verification().judgement().advice() == Advice.CATCH_MORE)
-                .isPresent();
+    /** The last verification, if it leaves the matter open. */
+    Optional<Verification> undecided() {
+        return last().map(Timed::verification).filter(v -> v.judgement().advice() == Advice.CATCH_MORE);
     }
 
     private Optional<Timed> last() {

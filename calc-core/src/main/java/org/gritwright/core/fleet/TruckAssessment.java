@@ -18,6 +18,7 @@ import org.gritwright.core.verification.Verification;
  * @param calibrations the calibrations, one for each material and gate opening, in the order of their first catch
  * @param curves the discharge curves, one for each material that was caught at several gate openings
  * @param verifications the verification catches in the order of time
+ * @param undecided the verifications, each the last of its material and gate opening, that ask for more to be caught
  * @param corrections the last correction for each material and gate opening that needed one, with its history
  * @param startUps what a start loses, for each material and gate opening where two run times tell
  * @param roadSpeed the check of the road speed
@@ -32,6 +33,7 @@ public record TruckAssessment(
         List<Calibration> calibrations,
         List<DischargeCurve> curves,
         List<Verification> verifications,
+        List<Verification> undecided,
         List<Correction> corrections,
         List<StartUp> startUps,
         Optional<RoadSpeedCheck> roadSpeed,
@@ -45,6 +47,7 @@ public record TruckAssessment(
         calibrations = List.copyOf(calibrations);
         curves = List.copyOf(curves);
         verifications = List.copyOf(verifications);
+        undecided = List.copyOf(undecided);
         corrections = List.copyOf(corrections);
         startUps = List.copyOf(startUps);
         findings = List.copyOf(findings);
@@ -54,6 +57,7 @@ public record TruckAssessment(
         return new TruckAssessment(
                 truck,
                 Optional.of(reason),
+                List.of(),
                 List.of(),
                 List.of(),
                 List.of(),

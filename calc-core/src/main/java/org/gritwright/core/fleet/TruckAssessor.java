@@ -36,6 +36,7 @@ import org.gritwright.core.verification.RoadSpeedCheck;
 import org.gritwright.core.verification.RoadSpeedRun;
 import org.gritwright.core.verification.TestRun;
 import org.gritwright.core.verification.Verdict;
+import org.gritwright.core.verification.Verification;
 import org.gritwright.core.verification.VerificationCatch;
 import org.gritwright.core.verification.VerificationLimits;
 import org.gritwright.core.weighing.CaughtMass;
@@ -91,6 +92,8 @@ final class TruckAssessor {
                 .toList();
         List<Correction> corrections =
                 places.stream().flatMap(p -> p.correction().stream()).toList();
+        List<Verification> undecided =
+                places.stream().flatMap(p -> p.undecided().stream()).toList();
         return new TruckAssessment(
                 truck,
                 Optional.empty(),
@@ -101,18 +104,13 @@ final class TruckAssessor {
                         .sorted(Comparator.comparing(PlaceAssessment.Timed::at))
                         .map(PlaceAssessment.Timed::verification)
                         .toList(),
+                undecided,
                 corrections,
                 places.stream().flatMap(p -> p.startUp().stream()).toList(),
                 roadSpeed,
                 massProof,
                 roadProof,
-                nextStep(
-                        current,
-                        corrections,
-                        places.stream().anyMatch(PlaceAssessment::asksForMore),
-                        massProof,
-                        roadProof,
-                        !age.isEmpty()),
+                nextStep(current, corrections, !undecided.isEmpty(), massProof, roadProof, !age.isEmpty()),
                 List.copyOf(findings));
     }
 

@@ -152,11 +152,4 @@ final class ErrorBudget {
                 Amounts.ofSi(error, SpreadingUnits.PERCENT),
                 Stream.concat(shrunk, systematic.stream()).toList());
     }
-
-    /** What doesn't shrink with catches, the largest first to be blamed. */
-    Optional<String> systematicBlame() {
-        return Budget.of(Amounts.ofSi(error, SpreadingUnits.PERCENT), systematic)
-                .dominant()
-                .map(Component::name);
-    }
 }

@@ -3,7 +3,9 @@ package org.gritwright.examples.fleetday;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.gritwright.core.fleet.FleetDay;
+import org.gritwright.core.verification.Verification;
 import org.gritwright.units.Amounts;
 
 /**
@@ -41,21 +43,31 @@ record ConsoleSummary(FleetResult result) {
                 .max()
                 .orElse(0);
         int id = Math.max("Truck".length(), Math.min(LONGEST_ID, longest));
-        List<Integer> fixed = List.of(id, 13, 8, 27);
+        List<Integer> fixed = List.of(id, 14, 8, 25);
         int rest = WIDTH - fixed.stream().mapToInt(width -> width + 2).sum();
         return new TextTable(List.of(fixed.get(0), fixed.get(1), fixed.get(2), fixed.get(3), rest));
+    }
+
+    private static Optional<Verification> counted(TruckResult truck) {
+        return truck.lastVerification()
+                .filter(verification -> verification.calibrationError().isPresent());
     }
 
     private static List<String> cells(TruckResult truck) {
         String reason = truck.instruction().shortReason();
         return List.of(
                 truck.id(),
-                truck.display().massPerRevolutionText().orElse("-"),
-                truck.lastVerification()
-                        .flatMap(verification -> verification.calibrationError())
-                        .map(Figures::error)
+                truck.display().massPerRevolutionText().orElse("-")
+                        + truck.expandedUncertainty()
+                                .map(u -> " +/-" + Figures.number(u, u.getUnit(), 2))
+                                .orElse(""),
+                counted(truck)
+                        .map(v -> Figures.errorWithin(v.judgement()).replace("± ", "+/-"))
                         .orElse("-"),
-                truck.verdict(),
+                truck.verdict()
+                        + truck.lastVerification()
+                                .map(v -> ", " + Figures.chanceWithin(v.judgement()))
+                                .orElse(""),
                 truck.instruction().text() + (reason.isEmpty() ? "" : " (" + reason + ")"));
     }
 }

@@ -77,7 +77,7 @@ final class CurveChart {
                 IntStream.rangeClosed(0, SAMPLES).mapToObj(i -> OpeningReading.ofSi(end * i / SAMPLES, last));
         return Stream.concat(caught.stream(), even)
                 .sorted(Comparator.comparingDouble(OpeningReading::si))
-                .map(opening -> CurveSheet.predict(curve, opening))
+                .map(opening -> CurveSheet.predict(curve, opening, Optional.empty()))
                 .flatMap(Optional::stream)
                 .toList();
     }
@@ -212,7 +212,7 @@ final class CurveChart {
 
     private static double expandedUncertainty(DischargePrediction sample) {
         return sample.dischargePerRevolution()
-                .expandedUncertainty(CurveSheet.COVERAGE)
+                .expandedUncertainty(Figures.COVERAGE)
                 .map(CurveSheet::number)
                 .orElse(0.0);
     }

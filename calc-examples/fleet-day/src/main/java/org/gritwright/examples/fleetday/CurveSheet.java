@@ -28,8 +28,6 @@ import org.gritwright.units.quantity.DischargePerRevolution;
  * @param legend what the picture shows
  */
 record CurveSheet(SheetTable table, String chart, String legend) {
-    static final double COVERAGE = 0.95;
-
     private static final int FEWEST_STEPS = 4;
     private static final List<Integer> STEPS = List.of(5, 2, 1);
 
@@ -40,11 +38,13 @@ record CurveSheet(SheetTable table, String chart, String legend) {
      * Makes the sheet.
      *
      * @param name a name that no other curve of the page has
+     * @param gateReading how far an opening that is set by reading may be off
      * @param progress told if the picture has to be left out
      */
-    static CurveSheet of(String name, DischargeCurve curve, Consumer<String> progress) {
+    static CurveSheet of(
+            String name, DischargeCurve curve, Optional<Quantity<?>> gateReading, Consumer<String> progress) {
         return new CurveSheet(
-                table(curve),
+                table(curve, gateReading),
                 SvgPainting.orNothing(() -> new CurveChart(curve).svg(name), progress),
                 "● catches. Above, the curve, " + curve.model().words()
                         + ", dashed where it is geometry alone; below, how far each catch is from it. "
@@ -64,16 +64,21 @@ record CurveSheet(SheetTable table, String chart, String legend) {
                 .isPresent();
     }
 
-    private static SheetTable table(DischargeCurve curve) {
+    private static SheetTable table(DischargeCurve curve, Optional<Quantity<?>> gateReading) {
         List<Row> rows = new ArrayList<>();
         for (Quantity<?> opening : roundOpenings(curve)) {
-            predict(curve, opening).ifPresent(prediction -> rows.add(row(prediction)));
+            predict(curve, opening, gateReading).ifPresent(prediction -> rows.add(row(prediction)));
         }
         return new SheetTable(
                 "Mass per revolution by gate opening, " + curve.material().name(),
                 List.of("by the curve", "within, 95 %"),
                 rows,
-                List.of(note(curve)));
+                gateReading.isPresent()
+                        ? List.of(
+                                note(curve),
+                                "The gate opening is read to ± " + Figures.both(gateReading.get())
+                                        + ", which is in the intervals of the table.")
+                        : List.of(note(curve)));
     }
 
     private static Row row(DischargePrediction prediction) {
@@ -83,7 +88,7 @@ record CurveSheet(SheetTable table, String chart, String legend) {
                 Cell.computed(discharge.value(), Figures.DIGITS),
                 new Cell(
                         discharge
-                                .expandedUncertainty(COVERAGE)
+                                .expandedUncertainty(Figures.COVERAGE)
                                 .map(half -> "± " + Figures.text(half, 2))
                                 .orElse("not known"),
                         prediction.findings().isEmpty() ? "" : "geometry alone"));
@@ -111,9 +116,11 @@ record CurveSheet(SheetTable table, String chart, String legend) {
     }
 
     /** Nothing where by the curve nothing is discharged, or the gate can't be set there. */
-    static Optional<DischargePrediction> predict(DischargeCurve curve, Quantity<?> opening) {
+    static Optional<DischargePrediction> predict(
+            DischargeCurve curve, Quantity<?> opening, Optional<Quantity<?>> gateReading) {
         try {
-            return Optional.of(curve.predict(opening));
+            return Optional.of(
+                    gateReading.isPresent() ? curve.predict(opening, gateReading.get()) : curve.predict(opening));
         } catch (InvalidInputException e) {
             return Optional.empty();
         }

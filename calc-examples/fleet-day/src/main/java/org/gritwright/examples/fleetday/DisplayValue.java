@@ -57,10 +57,13 @@ record DisplayValue(
 
     /** A display keeps a value for each material and gate opening: the one of the entry is shown, where there is one. */
     static boolean isShown(TruckAssessment truck, CalibrationInForce inForce) {
+        return isShown(truck, inForce.material().name(), inForce.opening());
+    }
+
+    static boolean isShown(TruckAssessment truck, String material, Optional<Quantity<?>> opening) {
         return truck.truck()
                 .inForce()
-                .map(entry -> entry.material().equals(inForce.material().name())
-                        && OpeningReading.areSame(entry.opening(), inForce.opening()))
+                .map(entry -> entry.material().equals(material) && OpeningReading.areSame(entry.opening(), opening))
                 .orElse(true);
     }
 

@@ -4,7 +4,9 @@ import java.awt.BasicStroke;
 import java.awt.Color;
 import java.awt.Graphics2D;
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
+import java.util.Set;
 import javax.measure.Quantity;
 import javax.measure.quantity.Dimensionless;
 import org.gritwright.core.verification.Verdict;
@@ -82,10 +84,17 @@ final class ErrorChart {
         style(chart, edge);
         band(chart);
         lines(chart, edge);
-        marks(chart, "within", SeriesMarkers.CIRCLE, edge, true, Verdict.WITHIN_TOLERANCE);
-        marks(chart, "outside", SeriesMarkers.DIAMOND, edge, true, Verdict.OUTSIDE_TOLERANCE);
-        marks(chart, "earlier within", SeriesMarkers.CROSS, edge, false, Verdict.WITHIN_TOLERANCE);
-        marks(chart, "earlier outside", SeriesMarkers.CROSS, edge, false, Verdict.OUTSIDE_TOLERANCE);
+        uncertainties(chart, edge);
+        marks(chart, "within", SeriesMarkers.CIRCLE, edge, true, EnumSet.of(Verdict.WITHIN_TOLERANCE));
+        marks(chart, "outside", SeriesMarkers.DIAMOND, edge, true, EnumSet.of(Verdict.OUTSIDE_TOLERANCE));
+        marks(
+                chart,
+                "can't tell",
+                SeriesMarkers.SQUARE,
+                edge,
+                true,
+                EnumSet.of(Verdict.UNDECIDED, Verdict.UNDECIDABLE));
+        marks(chart, "earlier", SeriesMarkers.CROSS, edge, false, EnumSet.allOf(Verdict.class));
         return SvgPainting.of(
                 "errors",
                 labels + WIDTH,
@@ -171,22 +180,46 @@ final class ErrorChart {
         vertical(chart, "highest", tolerance, ChartInk.FAINT, ChartInk.DASHED);
     }
 
+    /** How far the true error of each truck's last catch may be from the mark. */
+    private void uncertainties(XYChart chart, double edge) {
+        for (int index = 0; index < shown.size(); index++) {
+            List<Verification> all = shown.get(index).assessment().verifications();
+            Verification last = all.get(all.size() - 1);
+            if (last.calibrationError().isPresent()) {
+                double error = percent(last.calibrationError().get());
+                double half = percent(last.judgement().expandedUncertainty());
+                double[] height = {line(index), line(index)};
+                ChartInk.line(
+                        chart,
+                        "uncertainty " + index,
+                        new double[] {within(edge, error - half), within(edge, error + half)},
+                        height,
+                        ChartInk.INK,
+                        new BasicStroke(1.5f));
+            }
+        }
+    }
+
+    private static double within(double edge, double percent) {
+        return Math.max(-edge, Math.min(edge, percent));
+    }
+
     private void vertical(XYChart chart, String name, double percent, Color color, BasicStroke stroke) {
         ChartInk.line(
                 chart, name, new double[] {percent, percent}, new double[] {0, shown.size() + 1.0}, color, stroke);
     }
 
-    private void marks(XYChart chart, String name, Marker marker, double edge, boolean last, Verdict verdict) {
+    private void marks(XYChart chart, String name, Marker marker, double edge, boolean last, Set<Verdict> verdicts) {
         List<Double> errors = new ArrayList<>();
         List<Double> lines = new ArrayList<>();
         for (int index = 0; index < shown.size(); index++) {
             List<Verification> verifications = shown.get(index).assessment().verifications();
             for (int i = 0; i < verifications.size(); i++) {
                 Verification one = verifications.get(i);
-                boolean wanted = last == (i == verifications.size() - 1) && one.verdict() == verdict;
+                boolean wanted = last == (i == verifications.size() - 1) && verdicts.contains(one.verdict());
                 if (wanted && one.calibrationError().isPresent()) {
                     double percent = percent(one.calibrationError().get());
-                    errors.add(Math.max(-edge, Math.min(edge, percent)));
+                    errors.add(within(edge, percent));
                     lines.add((double) line(index));
                 }
             }

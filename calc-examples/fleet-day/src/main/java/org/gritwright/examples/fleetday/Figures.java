@@ -8,6 +8,7 @@ import java.util.Optional;
 import javax.measure.Quantity;
 import javax.measure.Unit;
 import javax.measure.quantity.Dimensionless;
+import org.gritwright.core.verification.Judgement;
 import org.gritwright.units.Amounts;
 import org.gritwright.units.InvalidInputException;
 import org.gritwright.units.SpreadingUnits;
@@ -18,6 +19,9 @@ import org.gritwright.units.UnitSymbol;
 final class Figures {
     /** Significant digits of what is computed: finer than any scale or counter in the yard. */
     static final int DIGITS = 4;
+
+    /** Of every expanded uncertainty that is shown. */
+    static final double COVERAGE = 0.95;
 
     /** Lengths have several usual units: a gate opening in inches is told in millimetres, not in metres. */
     private static final Map<Unit<?>, Unit<?>> PARTNERS = Map.of(
@@ -79,15 +83,40 @@ final class Figures {
         return error(error).replace('-', '−');
     }
 
+    /** An error with its expanded uncertainty, for example "+1.08 ± 0.94 %", with a hyphen for minus. */
+    static String errorWithin(Judgement judgement) {
+        BigDecimal half = BigDecimal.valueOf(Amounts.in(judgement.expandedUncertainty(), SpreadingUnits.PERCENT))
+                .round(new MathContext(2, RoundingMode.HALF_EVEN));
+        int decimals = Math.max(0, Math.min(2, half.scale()));
+        BigDecimal error = BigDecimal.valueOf(
+                        Amounts.in(judgement.budget().result().value(), SpreadingUnits.PERCENT))
+                .setScale(decimals, RoundingMode.HALF_EVEN);
+        return (error.signum() > 0 ? "+" : "") + error.toPlainString() + " ± "
+                + half.setScale(decimals, RoundingMode.HALF_EVEN).toPlainString() + " %";
+    }
+
     /** A chance in per cent, with "below 0.1 %" for what nobody needs digits of. */
     static String chance(double chance) {
         double percent = 100 * chance;
-        return percent < 0.1 ? "below 0.1 %" : rounded(percent, 2) + " %";
+        if (percent > 99.9) {
+            return "above 99.9 %";
+        }
+        return percent < 0.1 ? "below 0.1 %" : rounded(percent, percent > 99 ? 3 : 2) + " %";
+    }
+
+    /** How likely the true error is within the tolerance, for example "chance to be within: 94 %". */
+    static String chanceWithin(Judgement judgement) {
+        return "chance to be within: " + chance(judgement.conformity().within());
     }
 
     /** A number without its unit, with at most six significant digits, for a table whose header names the unit. */
     static <Q extends Quantity<Q>> String number(Quantity<Q> quantity, Unit<Q> unit) {
-        BigDecimal number = new BigDecimal(rounded(Amounts.in(quantity, unit), 6));
+        return number(quantity, unit, 6);
+    }
+
+    /** A number without its unit, trailing zeros left out. */
+    static <Q extends Quantity<Q>> String number(Quantity<Q> quantity, Unit<Q> unit, int digits) {
+        BigDecimal number = new BigDecimal(rounded(Amounts.in(quantity, unit), digits));
         return number.stripTrailingZeros().toPlainString();
     }
 

@@ -7,11 +7,15 @@ import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import javax.measure.Quantity;
+import javax.measure.quantity.Dimensionless;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVPrinter;
 import org.gritwright.core.fleet.CatchEntry;
 import org.gritwright.core.fleet.NextStep;
 import org.gritwright.core.fleet.TruckAssessment;
+import org.gritwright.core.measurement.Component;
+import org.gritwright.core.verification.Judgement;
 import org.gritwright.core.verification.RoadSpeedCheck;
 import org.gritwright.core.verification.Verification;
 import org.gritwright.units.Amounts;
@@ -77,12 +81,18 @@ final class FleetCsv {
                         .map(c -> Figures.text(c.dischargePerRevolution().value(), Figures.DIGITS))
                         .collect(Collectors.joining("; ")));
         text(
-                "standard uncertainty",
+                "expanded uncertainty (95 %)",
                 truck -> truck.assessment().calibrations().stream()
-                        .map(c -> c.dischargePerRevolution()
-                                .standardUncertainty()
-                                .map(u -> Figures.text(u, 2))
-                                .orElse("not known"))
+                        .map(c -> Figures.text(
+                                c.dischargePerRevolution()
+                                        .expandedUncertainty(Figures.COVERAGE)
+                                        .orElseThrow(),
+                                2))
+                        .collect(Collectors.joining("; ")));
+        text(
+                "largest source of uncertainty",
+                truck -> truck.assessment().calibrations().stream()
+                        .map(c -> c.budget().dominant().map(Component::name).orElse("none"))
                         .collect(Collectors.joining("; ")));
         text(
                 "apparent fill (1 is loose bulk density)",
@@ -102,6 +112,15 @@ final class FleetCsv {
         last("indicated (kg)", v -> v.indicatedMass().map(m -> Figures.number(m, SpreadingUnits.KILOGRAM)));
         last("caught (kg)", v -> Optional.of(Figures.number(v.source().caught().total(), SpreadingUnits.KILOGRAM)));
         last("calibration error (%)", v -> v.calibrationError().map(e -> Figures.number(e, SpreadingUnits.PERCENT)));
+        judged("expanded uncertainty of the error (%)", j -> percent(j.expandedUncertainty()));
+        judged("guard band (%)", j -> percent(j.guardBand()));
+        judged("probability too low (%)", j -> percent(j.conformity().below()));
+        judged("probability within tolerance (%)", j -> percent(j.conformity().within()));
+        judged("probability too high (%)", j -> percent(j.conformity().above()));
+        judged("verdict of the last catch", j -> Optional.of(j.verdict().words()));
+        judged("advice", j -> Optional.of(j.advice().words()));
+        judged("catch more (lb)", j -> j.further().map(f -> Figures.number(f.mass(), SpreadingUnits.POUND)));
+        judged("catch more (kg)", j -> j.further().map(f -> Figures.number(f.mass(), SpreadingUnits.KILOGRAM)));
         last("delivery error (%)", v -> Optional.of(Figures.number(v.deliveryError(), SpreadingUnits.PERCENT)));
         last(
                 "delivered rate (lb/mi)",
@@ -133,6 +152,18 @@ final class FleetCsv {
 
     private void last(String name, Function<Verification, Optional<String>> cell) {
         number(name, truck -> truck.lastVerification().flatMap(cell));
+    }
+
+    private void judged(String name, Function<Judgement, Optional<String>> cell) {
+        last(name, v -> cell.apply(v.judgement()));
+    }
+
+    private static Optional<String> percent(Quantity<Dimensionless> ratio) {
+        return Optional.of(Figures.number(ratio, SpreadingUnits.PERCENT));
+    }
+
+    private static Optional<String> percent(double ratio) {
+        return percent(Amounts.ofSi(ratio, SpreadingUnits.PERCENT));
     }
 
     private void road(String name, Function<RoadSpeedCheck, String> cell) {

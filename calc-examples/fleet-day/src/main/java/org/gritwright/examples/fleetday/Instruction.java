@@ -14,7 +14,9 @@ import org.gritwright.core.fleet.InForceEntry;
 import org.gritwright.core.fleet.TruckAssessment;
 import org.gritwright.core.measurement.Rounded;
 import org.gritwright.core.verification.Correction;
+import org.gritwright.core.verification.Judgement;
 import org.gritwright.core.verification.RoadSpeedCheck;
+import org.gritwright.core.verification.Verification;
 import org.gritwright.units.Amounts;
 import org.gritwright.units.quantity.PulsesPerDistance;
 
@@ -45,6 +47,7 @@ record Instruction(String text, String shortReason, List<String> reasons) {
                                 + truck.correction().flatMap(Correction::asLeft).orElseThrow()
                                 + " with an independent catch",
                         withCode(truck, FindingCode.CORRECTION_UNCONFIRMED));
+            case CATCH_MORE -> catchMore(truck.undecided().get(0));
             case MEND_ROAD_SPEED ->
                 because(
                         enter(truck.roadSpeed().orElseThrow()) + ", drive the course again",
@@ -62,6 +65,30 @@ record Instruction(String text, String shortReason, List<String> reasons) {
             case VERIFY -> because(seeThatDisplayHolds(truck) + words, Stream.of());
             case CHECK_ROAD_SPEED, NOTHING -> because(words, Stream.of());
         };
+    }
+
+    /** How much more, in whole catches like the last; where no number of them would do, what is to blame. */
+    private static Instruction catchMore(Verification verification) {
+        Judgement judgement = verification.judgement();
+        String error = "The error of " + Figures.errorWithin(judgement) + " is "
+                + judgement.verdict().words()
+                + " by this catch: within the tolerance with a probability of "
+                + Figures.chance(judgement.conformity().within()) + ".";
+        return judgement
+                .further()
+                .map(further -> new Instruction(
+                        "Catch " + Figures.text(further.mass(), 3) + " more with the same value in the display, in "
+                                + Words.count(further.catches(), "catch", "catches") + " like the last",
+                        "can't tell yet",
+                        List.of(error)))
+                .orElseGet(() -> new Instruction(
+                        "Weigh or count better: catches like the last could not tell, however many",
+                        judgement
+                                .budget()
+                                .dominant()
+                                .map(worst -> "most uncertain: " + worst.name())
+                                .orElse("too near the limit"),
+                        List.of(error)));
     }
 
     private static Instruction because(String text, Stream<Finding> findings) {

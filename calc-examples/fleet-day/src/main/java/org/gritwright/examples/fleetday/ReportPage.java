@@ -18,6 +18,7 @@ import java.util.function.Consumer;
 import java.util.function.Function;
 import org.gritwright.core.fleet.FleetDay;
 import org.gritwright.core.fleet.NextStep;
+import org.gritwright.core.verification.DecisionRule;
 import org.gritwright.core.verification.Verification;
 import org.gritwright.examples.fleetday.SheetTable.Cell;
 import org.gritwright.examples.fleetday.SheetTable.Row;
@@ -66,6 +67,7 @@ final class ReportPage {
         model.put("site", day.site().orElse("Calibration day"));
         model.put("day", day.day().toString());
         model.put("technician", day.technician().orElse(""));
+        model.put("rule", rule(day.decisionRule()));
         model.put("tolerance", Amounts.format(day.tolerance()));
         model.put("seasonStart", day.seasonStart().toString());
         model.put("summary", result.summary());
@@ -106,19 +108,30 @@ final class ReportPage {
                 List.of());
     }
 
+    private static String rule(DecisionRule rule) {
+        return rule.risk()
+                .map(risk -> "An error counts as within the tolerance only where it is shown to be, at a risk of "
+                        + Amounts.format(risk) + "; near a limit a catch can’t tell.")
+                .orElse("An error counts as within the tolerance where it is measured to be, however uncertain it is.");
+    }
+
     private static Row fleetRow(TruckResult truck) {
         return Row.of(
                 truck.id(),
                 truck.massPerRevolution()
                         .map(mass -> new Cell(
-                                truck.display().massPerRevolutionText().orElseThrow(),
+                                truck.display().massPerRevolutionText().orElseThrow()
+                                        + truck.expandedUncertainty()
+                                                .map(u -> " ± " + Figures.number(u, mass.getUnit(), 2))
+                                                .orElse(""),
                                 Figures.otherSystem(mass, Figures.DIGITS).orElse("")))
                         .orElse(Cell.of("—")),
                 last(
                         truck,
                         v -> v.calibrationError()
-                                .map(Figures::errorForPrint)
-                                .map(Cell::of)
+                                .map(e -> new Cell(
+                                        Figures.errorWithin(v.judgement()).replace('-', '−'),
+                                        Figures.chanceWithin(v.judgement())))
                                 .orElse(Cell.of("—"))),
                 last(truck, v -> Cell.of(Figures.errorForPrint(v.deliveryError()))),
                 last(truck, v -> Cell.computed(v.deliveredRate(), Figures.DIGITS)),

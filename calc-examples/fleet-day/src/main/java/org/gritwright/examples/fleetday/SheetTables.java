@@ -119,15 +119,18 @@ final class SheetTables {
                 "together",
                 Cell.EMPTY,
                 Cell.EMPTY,
-                computed(calibration.dischargePerRevolution().value())));
+                new Cell(
+                        Figures.text(calibration.dischargePerRevolution().value(), Figures.DIGITS),
+                        "± "
+                                + Figures.text(
+                                        calibration
+                                                .dischargePerRevolution()
+                                                .expandedUncertainty(Figures.COVERAGE)
+                                                .orElseThrow(),
+                                        2)
+                                + " (95 %)")));
         List<String> notes = new ArrayList<>();
-        notes.add(calibration
-                        .dischargePerRevolution()
-                        .standardUncertainty()
-                        .map(u -> "Standard uncertainty " + Figures.text(u, 2) + " with "
-                                + Words.count(entries.size() - 1L, "degree") + " of freedom. ")
-                        .orElse("")
-                + "Apparent fill " + Figures.text(calibration.apparentFill().quantity(), 3) + ".");
+        notes.add("Apparent fill " + Figures.text(calibration.apparentFill().quantity(), 3) + ".");
         return new SheetTable(
                 "Calibration catches, " + place(calibration.material().name(), calibration.opening()),
                 List.of("caught", "counted", "per revolution"),
@@ -200,7 +203,8 @@ final class SheetTables {
                 row(
                         "calibration error",
                         v -> v.calibrationError()
-                                .map(e -> new Cell(Figures.errorForPrint(e), verdict(v.verdict())))
+                                .map(e -> new Cell(
+                                        Figures.errorWithin(v.judgement()).replace('-', '−'), judged(v)))
                                 .orElse(Cell.of("not known"))),
                 row(
                         "delivery error",
@@ -244,8 +248,13 @@ final class SheetTables {
         return correction.get().asFound().equals(inForce) ? " as found" : "";
     }
 
+    /** The verdict with the probability that the true error is within the tolerance. */
+    private static String judged(Verification verification) {
+        return verdict(verification.verdict()) + ", " + Figures.chanceWithin(verification.judgement());
+    }
+
     private static String verdict(Verdict verdict) {
-        return verdict == Verdict.WITHIN_TOLERANCE ? "within tolerance" : "outside tolerance";
+        return verdict.words();
     }
 
     private static SheetTable startUp(StartUp startUp) {
@@ -276,13 +285,13 @@ final class SheetTables {
         return Cell.computed(quantity, Figures.DIGITS);
     }
 
-    private static String place(Verification verification) {
+    static String place(Verification verification) {
         CalibrationInForce inForce = verification.source().inForce();
         return place(inForce.material().name(), inForce.opening());
     }
 
     /** No line ends between an opening's number and its unit. */
-    private static String place(String material, Optional<Quantity<?>> opening) {
+    static String place(String material, Optional<Quantity<?>> opening) {
         return material
                 + opening.map(o -> ", gate opening " + Figures.both(o).replace(' ', NO_BREAK_SPACE))
                         .orElse("");

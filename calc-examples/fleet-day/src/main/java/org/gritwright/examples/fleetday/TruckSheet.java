@@ -27,6 +27,7 @@ import org.gritwright.units.Amounts;
  * @param notes remarks that were written down
  * @param settings tables of what the displays hold
  * @param catches tables of the catches
+ * @param budgets where the uncertainties come from
  * @param curves the discharge curves over several gate openings
  * @param findings everything that a person should know
  * @param recordFile where the record is
@@ -42,6 +43,7 @@ record TruckSheet(
         List<String> notes,
         List<SheetTable> settings,
         List<SheetTable> catches,
+        List<BudgetSheet> budgets,
         List<CurveSheet> curves,
         List<FindingLine> findings,
         String recordFile) {
@@ -79,6 +81,7 @@ record TruckSheet(
                 notes(truck.assessment().truck()),
                 tables.settings(),
                 tables.catches(),
+                BudgetSheet.of(truck),
                 curves(truck, anchor, progress),
                 truck.assessment().findings().stream().map(FindingLine::of).toList(),
                 OutputFolder.RECORDS + "/" + truck.recordFile());
@@ -87,7 +90,11 @@ record TruckSheet(
     private static List<CurveSheet> curves(TruckResult truck, String anchor, Consumer<String> progress) {
         List<DischargeCurve> curves = truck.assessment().curves();
         return IntStream.range(0, curves.size())
-                .mapToObj(i -> CurveSheet.of(anchor + "-curve-" + (i + 1), curves.get(i), progress))
+                .mapToObj(i -> CurveSheet.of(
+                        anchor + "-curve-" + (i + 1),
+                        curves.get(i),
+                        truck.assessment().truck().gateReading(),
+                        progress))
                 .toList();
     }
 

@@ -6,7 +6,12 @@ final class Words {
 
     /** For example "1 truck", "16 trucks". */
     static String count(long number, String noun) {
-        return number + " " + noun + (number == 1 ? "" : "s");
+        return count(number, noun, noun + "s");
+    }
+
+    /** For example "1 catch", "2 catches". */
+    static String count(long number, String one, String many) {
+        return number + " " + (number == 1 ? one : many);
     }
 
     /** For example "needs", "need". */

@@ -1,0 +1,91 @@
+package org.gritwright.examples.fleetday;
+
+import java.util.ArrayList;
+import java.util.List;
+import javax.measure.Quantity;
+import org.gritwright.core.calibration.Calibration;
+import org.gritwright.core.measurement.Budget;
+import org.gritwright.core.measurement.Component;
+import org.gritwright.core.verification.Judgement;
+import org.gritwright.core.verification.Verification;
+import org.gritwright.units.Amounts;
+import org.gritwright.units.SpreadingUnits;
+
+/**
+ * An uncertainty budget as the report's template reads it: a bar a component, as long as what it contributes.
+ *
+ * @param caption what is uncertain
+ * @param bars the components, the largest first, and what they make together
+ * @param note the result
+ */
+record BudgetSheet(String caption, List<Bar> bars, String note) {
+    private static final int DIGITS = 2;
+    private static final int FACTOR_DIGITS = 3;
+
+    /**
+     * A bar.
+     *
+     * @param name what is uncertain
+     * @param length from 0 to 100
+     * @param text the standard uncertainty that it contributes
+     * @param share its part of the combined variance; empty for the sum
+     */
+    record Bar(String name, long length, String text, String share) {}
+
+    static List<BudgetSheet> of(TruckResult truck) {
+        List<BudgetSheet> sheets = new ArrayList<>();
+        for (Calibration calibration : truck.assessment().calibrations()) {
+            sheets.add(of(
+                    "Uncertainty of the mass per revolution, "
+                            + SheetTables.place(calibration.material().name(), calibration.opening()),
+                    calibration.budget()));
+        }
+        truck.lastVerification().map(BudgetSheet::of).ifPresent(sheets::add);
+        return sheets;
+    }
+
+    private static BudgetSheet of(Verification verification) {
+        Judgement judgement = verification.judgement();
+        String which = verification.calibrationError().isPresent() ? "calibration" : "delivery";
+        BudgetSheet sheet = of(
+                "Uncertainty of the last " + which + " error, " + SheetTables.place(verification), judgement.budget());
+        return new BudgetSheet(
+                sheet.caption,
+                sheet.bars,
+                sheet.note + " Within the tolerance with a probability of "
+                        + Figures.chance(judgement.conformity().within()) + ", too low with "
+                        + Figures.chance(judgement.conformity().below()) + ", too high with "
+                        + Figures.chance(judgement.conformity().above()) + ": "
+                        + judgement.verdict().words() + "; "
+                        + judgement.advice().words() + ".");
+    }
+
+    private static <Q extends Quantity<Q>> BudgetSheet of(String caption, Budget<Q> budget) {
+        Quantity<Q> combined = budget.result().standardUncertainty().orElseThrow();
+        double longest = combined.getValue().doubleValue();
+        List<Bar> bars = new ArrayList<>();
+        budget.components().stream()
+                .sorted((a, b) -> Double.compare(budget.shareOf(b), budget.shareOf(a)))
+                .forEach(component -> bars.add(bar(budget, component, longest)));
+        bars.add(new Bar("together", longest > 0 ? 100 : 0, Figures.text(combined, DIGITS), ""));
+        Quantity<Q> expanded =
+                budget.result().expandedUncertainty(Figures.COVERAGE).orElseThrow();
+        double factor = budget.result().coverageFactor(Figures.COVERAGE).orElseThrow();
+        return new BudgetSheet(
+                caption,
+                bars,
+                "Expanded uncertainty, 95 %: ± " + Figures.text(expanded, DIGITS) + ", "
+                        + Figures.text(Amounts.of(factor, SpreadingUnits.ONE), FACTOR_DIGITS)
+                        + " times the standard uncertainty.");
+    }
+
+    private static <Q extends Quantity<Q>> Bar bar(Budget<Q> budget, Component<Q> component, double longest) {
+        double size = Math.abs(
+                Amounts.in(component.contribution(), budget.result().value().getUnit()));
+        return new Bar(
+                component.name(),
+                longest > 0 ? Math.round(100 * Math.min(1, size / longest)) : 0,
+                Figures.text(Amounts.of(size, budget.result().value().getUnit()), DIGITS),
+                Figures.chance(budget.shareOf(component)));
+    }
+}
