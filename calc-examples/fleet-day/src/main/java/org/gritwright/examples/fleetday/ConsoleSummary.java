@@ -59,7 +59,7 @@ record ConsoleSummary(FleetResult result) {
                 truck.id(),
                 truck.display().massPerRevolutionText().orElse("-")
                         + truck.expandedUncertainty()
-                                .map(u -> " +/-" + Figures.number(u, u.getUnit(), 2))
+                                .map(u -> " " + Figures.within(u).replace("± ", "+/-"))
                                 .orElse(""),
                 counted(truck)
                         .map(v -> Figures.errorWithin(v.judgement()).replace("± ", "+/-"))

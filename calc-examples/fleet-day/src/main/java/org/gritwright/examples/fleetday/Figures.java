@@ -71,6 +71,11 @@ final class Figures {
                 + otherSystem(quantity, 3).map(other -> " (" + other + ")").orElse("");
     }
 
+    /** A half-width beside a number of the same unit, for example "± 0.10". */
+    static String within(Quantity<?> half) {
+        return "± " + rounded(half.getValue().doubleValue(), 2);
+    }
+
     /** An error with its sign and two decimals, for example "+1.08 %", with a hyphen for minus. */
     static String error(Quantity<Dimensionless> error) {
         BigDecimal percent =
@@ -111,12 +116,7 @@ final class Figures {
 
     /** A number without its unit, with at most six significant digits, for a table whose header names the unit. */
     static <Q extends Quantity<Q>> String number(Quantity<Q> quantity, Unit<Q> unit) {
-        return number(quantity, unit, 6);
-    }
-
-    /** A number without its unit, trailing zeros left out. */
-    static <Q extends Quantity<Q>> String number(Quantity<Q> quantity, Unit<Q> unit, int digits) {
-        BigDecimal number = new BigDecimal(rounded(Amounts.in(quantity, unit), digits));
+        BigDecimal number = new BigDecimal(rounded(Amounts.in(quantity, unit), 6));
         return number.stripTrailingZeros().toPlainString();
     }
 

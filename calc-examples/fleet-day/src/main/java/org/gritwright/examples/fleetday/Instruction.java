@@ -70,10 +70,8 @@ record Instruction(String text, String shortReason, List<String> reasons) {
     /** How much more, in whole catches like the last; where no number of them would do, what is to blame. */
     private static Instruction catchMore(Verification verification) {
         Judgement judgement = verification.judgement();
-        String error = "The error of " + Figures.errorWithin(judgement) + " is "
-                + judgement.verdict().words()
-                + " by this catch: within the tolerance with a probability of "
-                + Figures.chance(judgement.conformity().within()) + ".";
+        String error = "By this catch the error is " + Figures.errorWithin(judgement) + ": "
+                + judgement.verdict().words() + ", " + Figures.chanceWithin(judgement) + ".";
         return judgement
                 .further()
                 .map(further -> new Instruction(

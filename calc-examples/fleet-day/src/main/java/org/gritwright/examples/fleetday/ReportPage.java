@@ -122,7 +122,7 @@ final class ReportPage {
                         .map(mass -> new Cell(
                                 truck.display().massPerRevolutionText().orElseThrow()
                                         + truck.expandedUncertainty()
-                                                .map(u -> " ± " + Figures.number(u, mass.getUnit(), 2))
+                                                .map(u -> " " + Figures.within(u))
                                                 .orElse(""),
                                 Figures.otherSystem(mass, Figures.DIGITS).orElse("")))
                         .orElse(Cell.of("—")),

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.fail;
 
 import java.util.List;
+import java.util.Optional;
 import org.gritwright.core.calibration.CurveModel;
 import org.gritwright.core.calibration.DischargeCurve;
 import org.gritwright.examples.fleetday.SheetTable.Cell;
@@ -14,7 +15,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 class CurveSheetTest {
 
     private static CurveSheet sheet(DischargeCurve curve) {
-        return CurveSheet.of("curve", curve, message -> fail("complained: " + message));
+        return CurveSheet.of("curve", curve, Optional.empty(), message -> fail("complained: " + message));
     }
 
     private static List<String> openings(CurveSheet sheet) {
