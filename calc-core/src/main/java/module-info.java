@@ -9,6 +9,7 @@ module org.gritwright.core {
     exports org.gritwright.core.finding;
     exports org.gritwright.core.fleet;
     exports org.gritwright.core.measurement;
+    exports org.gritwright.core.planning;
     exports org.gritwright.core.rate;
     exports org.gritwright.core.record;
     exports org.gritwright.core.spi;

@@ -40,6 +40,9 @@ class ArchitectureTest {
             Map.entry("calibration", Set.of("measurement", "finding", "spi", "weighing", "spreader")),
             Map.entry("verification", Set.of("measurement", "finding", "spi", "weighing", "spreader", "calibration")),
             Map.entry(
+                    "planning",
+                    Set.of("measurement", "finding", "spi", "weighing", "spreader", "calibration", "verification")),
+            Map.entry(
                     "fleet",
                     Set.of(
                             "measurement",
@@ -49,7 +52,8 @@ class ArchitectureTest {
                             "spreader",
                             "rate",
                             "calibration",
-                            "verification")),
+                            "verification",
+                            "planning")),
             Map.entry(
                     "record",
                     Set.of(
@@ -62,6 +66,7 @@ class ArchitectureTest {
                             "rate",
                             "calibration",
                             "verification",
+                            "planning",
                             "fleet")));
 
     /** The one library besides Jackson, with the packages that may know it. */

@@ -1,0 +1,298 @@
+package org.gritwright.core.planning;
+
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import javax.measure.Quantity;
+import javax.measure.Unit;
+import javax.measure.quantity.Dimensionless;
+import javax.measure.quantity.Mass;
+import org.gritwright.core.calibration.CatchLimits;
+import org.gritwright.core.measurement.Budget;
+import org.gritwright.core.measurement.Component;
+import org.gritwright.core.measurement.Distribution;
+import org.gritwright.core.measurement.Require;
+import org.gritwright.core.measurement.Rounded;
+import org.gritwright.core.measurement.Student;
+import org.gritwright.units.Amounts;
+import org.gritwright.units.InvalidInputException;
+import org.gritwright.units.SpreadingUnits;
+import org.gritwright.units.UnitSymbol;
+import org.gritwright.units.quantity.DischargePerRevolution;
+import org.gritwright.units.quantity.PulseCount;
+import org.gritwright.units.quantity.PulsesPerRevolution;
+import org.gritwright.units.quantity.RevolutionCount;
+
+/**
+ * How uncertain catches of so many revolutions will be, relative to the mass per revolution.
+ *
+ * <p>A catch scatters by s = √(s₀² + rounding² + count²): its own scatter, the scale's rounding of gross and tare of each
+ * container, the count. From {@link #FEWEST_FOR_SCATTER} catches on, their scatter will show s, and the random part is
+ * s ÷ √n with n − 1 degrees of freedom; fewer can't tell, and the three parts stand as they are assumed. The span of the
+ * scale, spillage, transient and moisture are the same in every catch, and repeats don't shrink them.
+ */
+final class CatchModel {
+    static final double COVERAGE = 0.95;
+
+    /** As a calibration is evaluated: two catches tell next to nothing of their scatter. */
+    static final int FEWEST_FOR_SCATTER = 3;
+
+    /** The name of the row that holds all that repeats show. */
+    static final String SHOWN_SCATTER = "the scatter of the catches";
+
+    private static final double LEAST_FACTOR =
+            Student.of(Double.POSITIVE_INFINITY).coverageFactor(COVERAGE);
+
+    /** Part of a container by which a mass may exceed what the containers hold: rounding of doubles. */
+    private static final double ROUNDING = 1e-9;
+
+    private final CatchSetup setup;
+    private final double kilogramsPerRevolution;
+    private final double containerKilograms;
+    private final double tareKilograms;
+    private final OptionalDouble countRevolutions;
+    private final double ownScatter;
+    private final double common;
+    private final double fewestRevolutions;
+    private final double mostRevolutions;
+
+    /**
+     * Catches of so many revolutions.
+     *
+     * @param revolutions the revolutions of each
+     * @param containers the fewest containers that hold it
+     * @param rounding relative standard uncertainty by the scale's rounding
+     * @param count relative standard uncertainty by the count; 0 where nobody knows
+     * @param span relative standard uncertainty by the scale's span; none where nobody knows
+     */
+    record Catch(double revolutions, int containers, double rounding, double count, OptionalDouble span) {}
+
+    CatchModel(CatchSetup setup) {
+        this.setup = setup;
+        this.kilogramsPerRevolution = Amounts.si(DischargePerRevolution.class, setup.expected());
+        this.tareKilograms = Amounts.si(Mass.class, setup.containers().tare());
+        double capacity = Amounts.si(Mass.class, setup.scale().capacity());
+        if (!(tareKilograms < capacity)) {
+            throw new InvalidInputException(
+                    "tare of a container",
+                    "below the capacity of scale " + setup.scale().id() + ", "
+                            + Amounts.format(setup.scale().capacity()),
+                    Amounts.format(setup.containers().tare()));
+        }
+        this.containerKilograms =
+                Math.min(Amounts.si(Mass.class, setup.containers().holds()), capacity - tareKilograms);
+        this.countRevolutions = setup.count().uncertaintyRevolutions();
+        this.ownScatter = Amounts.si(Dimensionless.class, setup.scatter().relativeDeviation());
+        double spillage = setup.allowances().spillageUncertainty();
+        double transientPart = setup.allowances().transientUncertainty();
+        double moisture = setup.allowances().moistureUncertainty();
+        this.common = spillage * spillage + transientPart * transientPart + moisture * moisture;
+        this.fewestRevolutions = fewestRevolutions();
+        this.mostRevolutions = Require.finite(
+                "revolutions that fill the containers",
+                setup.containers().howMany() * containerKilograms / kilogramsPerRevolution);
+        if (fewestRevolutions > mostRevolutions * (1 + ROUNDING)) {
+            throw new InvalidInputException(
+                    "containers",
+                    "able to hold the smallest sensible catch, " + text(fewestRevolutions) + " or "
+                            + Rounded.text(mass(fewestRevolutions), 3),
+                    Rounded.text(mass(mostRevolutions), 3) + " in all");
+        }
+    }
+
+    private static String text(double revolutions) {
+        return Rounded.text(Amounts.of(revolutions, SpreadingUnits.REVOLUTION), 3);
+    }
+
+    /** With fewer a catch would get a finding. */
+    private double fewestRevolutions() {
+        CatchLimits limits = setup.limits();
+        double fewest = Math.max(
+                Amounts.si(RevolutionCount.class, limits.fewestRevolutions()),
+                limits.fewestDivisions() * Amounts.si(Mass.class, setup.scale().division()) / kilogramsPerRevolution);
+        if (setup.count() instanceof PlannedCount.Pulses pulses) {
+            return Math.max(
+                    fewest,
+                    Amounts.si(PulseCount.class, limits.fewestPulses())
+                            / Amounts.si(PulsesPerRevolution.class, pulses.perRevolution()));
+        }
+        return Math.max(
+                fewest,
+                countRevolutions.orElse(0) / Amounts.si(Dimensionless.class, limits.greatestCountUncertainty()));
+    }
+
+    double fewest() {
+        return fewestRevolutions;
+    }
+
+    double most() {
+        return mostRevolutions;
+    }
+
+    double kilogramsPerRevolution() {
+        return kilogramsPerRevolution;
+    }
+
+    Catch at(double revolutions) {
+        double kilograms = revolutions * kilogramsPerRevolution;
+        int containers = Math.max(1, (int) Math.ceil(kilograms / containerKilograms * (1 - ROUNDING)));
+        Quantity<Mass> gross = Amounts.of(kilograms / containers + tareKilograms, SpreadingUnits.KILOGRAM);
+        Quantity<Mass> weighable = Amounts.si(Mass.class, gross)
+                        > Amounts.si(Mass.class, setup.scale().capacity())
+                ? setup.scale().capacity()
+                : gross;
+        OptionalDouble limit = setup.scale().relativeSpanLimit(weighable, setup.weighedOn());
+        return new Catch(
+                revolutions,
+                containers,
+                setup.scale().roundingKilograms() * Math.sqrt(2.0 * containers) / kilograms,
+                countRevolutions.orElse(0) / revolutions,
+                limit.isPresent()
+                        ? OptionalDouble.of(Distribution.RECTANGULAR.standardUncertainty(limit.getAsDouble()))
+                        : limit);
+    }
+
+    private double scatterSquared(Catch one) {
+        return ownScatter * ownScatter + one.rounding() * one.rounding() + one.count() * one.count();
+    }
+
+    /** The relative standard uncertainty of the mean of n catches. */
+    private double standard(Catch one, int n) {
+        double span = one.span().orElse(0);
+        return Math.sqrt(scatterSquared(one) / n + common + span * span);
+    }
+
+    /** A bound that costs no quantile. */
+    boolean isAbove(Catch one, int n, double expanded) {
+        return LEAST_FACTOR * standard(one, n) > expanded * (1 + ROUNDING);
+    }
+
+    /** The relative expanded uncertainty (95 %), as the budget gives it. */
+    double expanded(Catch one, int n) {
+        double variance = standard(one, n) * standard(one, n);
+        boolean shown = n >= FEWEST_FOR_SCATTER;
+        double uncertain = (shown ? scatterSquared(one) : ownScatter * ownScatter) / n;
+        double freedom = shown ? n - 1.0 : setup.scatter().degreesOfFreedom();
+        double part = variance > 0 ? uncertain / variance : 0;
+        double effective = part > 0 ? freedom / (part * part) : Double.POSITIVE_INFINITY;
+        return Student.of(Math.max(1, effective)).coverageFactor(COVERAGE) * Math.sqrt(variance);
+    }
+
+    CatchSeries series(Catch one, int n) {
+        Optional<Quantity<PulseCount>> pulses = setup.count() instanceof PlannedCount.Pulses sensor
+                ? Optional.of(Amounts.of(
+                        Math.rint(one.revolutions() * Amounts.si(PulsesPerRevolution.class, sensor.perRevolution())),
+                        SpreadingUnits.PULSE))
+                : Optional.empty();
+        return new CatchSeries(
+                n,
+                Amounts.of(one.revolutions(), SpreadingUnits.REVOLUTION),
+                pulses,
+                mass(one.revolutions()),
+                one.containers(),
+                budget(one, n),
+                assumptions(one, n));
+    }
+
+    private Quantity<Mass> mass(double revolutions) {
+        Unit<Mass> unit = UnitSymbol.tradeUnit(
+                Mass.class, UnitSymbol.of(setup.expected().getUnit()).system());
+        return Amounts.ofSi(revolutions * kilogramsPerRevolution, unit);
+    }
+
+    Budget<Dimensionless> budget(Catch one, int n) {
+        List<Component<Dimensionless>> rows = new ArrayList<>();
+        double root = Math.sqrt(n);
+        if (n >= FEWEST_FOR_SCATTER) {
+            Quantity<Dimensionless> shown = percent(Math.sqrt(scatterSquared(one)) / root);
+            rows.add(Component.typeA(SHOWN_SCATTER, shown, shown, n - 1.0));
+        } else {
+            Quantity<Dimensionless> assumed = percent(ownScatter / root);
+            rows.add(new Component<>(
+                    Cause.SCATTER.words(),
+                    Component.Evaluation.TYPE_B,
+                    Distribution.NORMAL,
+                    assumed,
+                    assumed,
+                    setup.scatter().degreesOfFreedom(),
+                    Optional.empty()));
+            rows.add(row(Cause.ROUNDING, Distribution.NORMAL, one.rounding() / root));
+            if (countRevolutions.isPresent()) {
+                boolean pulses = setup.count() instanceof PlannedCount.Pulses;
+                rows.add(row(
+                        Cause.COUNT,
+                        pulses && n == 1 ? Distribution.TRIANGULAR : Distribution.NORMAL,
+                        one.count() / root));
+            }
+        }
+        one.span().ifPresent(span -> rows.add(row(Cause.SPAN, Distribution.RECTANGULAR, span)));
+        common().forEach((cause, uncertainty) -> {
+            if (uncertainty > 0) {
+                rows.add(row(cause, Distribution.RECTANGULAR, uncertainty));
+            }
+        });
+        return Budget.of(percent(1), rows);
+    }
+
+    private static Component<Dimensionless> row(Cause cause, Distribution distribution, double relative) {
+        return Component.typeB(cause.words(), distribution, percent(relative), percent(relative));
+    }
+
+    static Quantity<Dimensionless> percent(double ratio) {
+        return Amounts.ofSi(ratio, SpreadingUnits.PERCENT);
+    }
+
+    private Map<Cause, Double> common() {
+        Map<Cause, Double> parts = new EnumMap<>(Cause.class);
+        parts.put(Cause.SPILLAGE, setup.allowances().spillageUncertainty());
+        parts.put(Cause.TRANSIENT, setup.allowances().transientUncertainty());
+        parts.put(Cause.MOISTURE, setup.allowances().moistureUncertainty());
+        return parts;
+    }
+
+    /** The largest of all parts, and of what the catches' scatter is made of if that is the largest row. */
+    Cause toBlame(Catch one, int n) {
+        Map<Cause, Double> parts = common();
+        parts.put(Cause.SPAN, one.span().orElse(0));
+        Cause largest = largest(parts);
+        double inScatter = Math.sqrt(scatterSquared(one) / n);
+        Map<Cause, Double> random = new EnumMap<>(Cause.class);
+        random.put(Cause.SCATTER, ownScatter);
+        random.put(Cause.ROUNDING, one.rounding());
+        random.put(Cause.COUNT, one.count());
+        if (n >= FEWEST_FOR_SCATTER) {
+            return inScatter >= parts.get(largest) ? largest(random) : largest;
+        }
+        random.replaceAll((cause, part) -> part / Math.sqrt(n));
+        Cause largestRandom = largest(random);
+        return random.get(largestRandom) >= parts.get(largest) ? largestRandom : largest;
+    }
+
+    private static Cause largest(Map<Cause, Double> parts) {
+        return parts.entrySet().stream()
+                .max(Map.Entry.comparingByValue())
+                .orElseThrow()
+                .getKey();
+    }
+
+    private List<String> assumptions(Catch one, int n) {
+        List<String> assumptions = new ArrayList<>();
+        String scatter = Amounts.format(setup.scatter().relativeDeviation());
+        String known = setup.allowances().repeatability().isPresent() ? "stated" : "common practice, no source";
+        assumptions.add("One catch is taken to scatter by " + scatter + " (" + known + ")"
+                + (n >= FEWEST_FOR_SCATTER
+                        ? "; the catches themselves will show it."
+                        : "; so few catches can't show whether that is so."));
+        if (one.span().isEmpty()) {
+            assumptions.add("How far off scale " + setup.scale().id()
+                    + " may be is not counted: nobody knows its accuracy, and there is no test weight near the load.");
+        }
+        if (countRevolutions.isEmpty()) {
+            assumptions.add("How uncertain the revolutions are is not counted: nothing counts them.");
+        }
+        return assumptions;
+    }
+}

@@ -1,0 +1,72 @@
+package org.gritwright.core.planning;
+
+import java.util.List;
+import java.util.Optional;
+import javax.measure.Quantity;
+import javax.measure.quantity.Dimensionless;
+import javax.measure.quantity.Mass;
+import javax.measure.quantity.Time;
+import org.gritwright.core.measurement.Budget;
+import org.gritwright.core.measurement.Require;
+import org.gritwright.units.Amounts;
+import org.gritwright.units.SpreadingUnits;
+import org.gritwright.units.quantity.PulseCount;
+import org.gritwright.units.quantity.RevolutionCount;
+import org.gritwright.units.quantity.RotationalSpeed;
+
+/**
+ * Planned catches, all alike. Immutable, thread-safe, a value.
+ *
+ * @param repeats how many catches
+ * @param revolutions the revolutions of the sensed or watched shaft in each
+ * @param pulses the pulses in each, to the nearest whole one; none without a sensor
+ * @param massPerCatch the mass expected in each
+ * @param containersToFill the containers filled in each
+ * @param budget where the uncertainty of the mass per revolution comes from, as a part of it
+ * @param assumptions what the budget takes for granted or doesn't count, a sentence each
+ */
+public record CatchSeries(
+        int repeats,
+        Quantity<RevolutionCount> revolutions,
+        Optional<Quantity<PulseCount>> pulses,
+        Quantity<Mass> massPerCatch,
+        int containersToFill,
+        Budget<Dimensionless> budget,
+        List<String> assumptions) {
+
+    /** Copies the list. */
+    public CatchSeries {
+        assumptions = List.copyOf(assumptions);
+    }
+
+    /**
+     * All material that is caught.
+     *
+     * @return repeats × mass per catch
+     */
+    public Quantity<Mass> totalMass() {
+        return Amounts.of(repeats * massPerCatch.getValue().doubleValue(), massPerCatch.getUnit());
+    }
+
+    /**
+     * The relative expanded uncertainty (95 %) that is expected.
+     *
+     * @return a part of the mass per revolution
+     */
+    public Quantity<Dimensionless> expandedUncertainty() {
+        return budget.result().expandedUncertainty(CatchModel.COVERAGE).orElseThrow();
+    }
+
+    /**
+     * How long one catch runs.
+     *
+     * @param shaftSpeed the speed of the sensed or watched shaft, greater than zero
+     * @return revolutions ÷ speed
+     * @throws org.gritwright.units.InvalidInputException if the speed is not greater than zero
+     */
+    public Quantity<Time> runTime(Quantity<RotationalSpeed> shaftSpeed) {
+        double perSecond =
+                Amounts.si(RotationalSpeed.class, Require.positive("shaft speed", RotationalSpeed.class, shaftSpeed));
+        return Amounts.ofSi(Amounts.si(RevolutionCount.class, revolutions) / perSecond, SpreadingUnits.SECOND);
+    }
+}

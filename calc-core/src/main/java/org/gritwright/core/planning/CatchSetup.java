@@ -1,0 +1,101 @@
+package org.gritwright.core.planning;
+
+import java.time.LocalDate;
+import java.util.Objects;
+import javax.measure.Quantity;
+import org.gritwright.core.calibration.CatchAllowances;
+import org.gritwright.core.calibration.CatchLimits;
+import org.gritwright.core.calibration.Repeatability;
+import org.gritwright.core.measurement.Require;
+import org.gritwright.core.weighing.Scale;
+import org.gritwright.units.Amounts;
+import org.gritwright.units.SpreadingUnits;
+import org.gritwright.units.quantity.DischargePerRevolution;
+
+/**
+ * What is there to catch with, and what is expected to come out. Immutable, thread-safe, a value.
+ *
+ * @param scale the scale
+ * @param weighedOn the day of weighing, as a test weight on the scale holds for its day
+ * @param containers the containers
+ * @param count how the revolutions become known
+ * @param expected the expected discharge per revolution of the sensed or watched shaft, greater than zero
+ * @param allowances what is known of a catch's errors; where no repeatability is among them, {@link #COMMON_SCATTER} is
+ *     assumed
+ * @param limits where a catch would begin to be remarkable: a planned one stays out of that
+ */
+public record CatchSetup(
+        Scale scale,
+        LocalDate weighedOn,
+        Containers containers,
+        PlannedCount count,
+        Quantity<DischargePerRevolution> expected,
+        CatchAllowances allowances,
+        CatchLimits limits) {
+
+    /** How catches are taken to scatter where nobody knows: 2 % (common practice, no source). */
+    public static final Repeatability COMMON_SCATTER = Repeatability.assumed(Amounts.of(2, SpreadingUnits.PERCENT));
+
+    /**
+     * Checks that all are given.
+     *
+     * @throws org.gritwright.units.InvalidInputException if the expected discharge is not greater than zero
+     */
+    public CatchSetup {
+        Objects.requireNonNull(scale, "scale");
+        Objects.requireNonNull(weighedOn, "weighedOn");
+        Objects.requireNonNull(containers, "containers");
+        Objects.requireNonNull(count, "count");
+        Require.positive("expected discharge per revolution", DischargePerRevolution.class, expected);
+        Objects.requireNonNull(allowances, "allowances");
+        Objects.requireNonNull(limits, "limits");
+    }
+
+    /**
+     * A setup with the common limits and nothing allowed for but the common scatter.
+     *
+     * @param scale the scale
+     * @param weighedOn the day of weighing
+     * @param containers the containers
+     * @param count how the revolutions become known
+     * @param expected the expected discharge per revolution
+     * @return the setup
+     */
+    public static CatchSetup of(
+            Scale scale,
+            LocalDate weighedOn,
+            Containers containers,
+            PlannedCount count,
+            Quantity<DischargePerRevolution> expected) {
+        return new CatchSetup(scale, weighedOn, containers, count, expected, CatchAllowances.NONE, CatchLimits.COMMON);
+    }
+
+    /**
+     * The same with other allowances.
+     *
+     * @param other what is known of a catch's errors
+     * @return the setup
+     */
+    public CatchSetup allowing(CatchAllowances other) {
+        return new CatchSetup(scale, weighedOn, containers, count, expected, other, limits);
+    }
+
+    /**
+     * The same with another scale.
+     *
+     * @param other the scale
+     * @return the setup
+     */
+    public CatchSetup withScale(Scale other) {
+        return new CatchSetup(other, weighedOn, containers, count, expected, allowances, limits);
+    }
+
+    /**
+     * The scatter of a catch that is planned with: what is known of it, or the common one.
+     *
+     * @return the repeatability
+     */
+    public Repeatability scatter() {
+        return allowances.repeatability().orElse(COMMON_SCATTER);
+    }
+}

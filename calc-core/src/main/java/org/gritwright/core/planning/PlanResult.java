@@ -1,0 +1,38 @@
+package org.gritwright.core.planning;
+
+import javax.measure.Quantity;
+import javax.measure.quantity.Dimensionless;
+
+/** The answer to "what does it take to reach this uncertainty?". Implementations are immutable values. */
+public sealed interface PlanResult {
+    /**
+     * What was asked for.
+     *
+     * @return the relative expanded uncertainty (95 %)
+     */
+    Quantity<Dimensionless> wanted();
+
+    /**
+     * The catches: those that reach it, or the best that can be made.
+     *
+     * @return the catches
+     */
+    CatchSeries series();
+
+    /**
+     * Catches that reach it with the least material.
+     *
+     * @param wanted what was asked for
+     * @param series the catches
+     */
+    record Reached(Quantity<Dimensionless> wanted, CatchSeries series) implements PlanResult {}
+
+    /**
+     * It can't be reached with this scale, sensor and these containers.
+     *
+     * @param wanted what was asked for
+     * @param series the catches that come closest
+     * @param toBlame the largest part of their uncertainty
+     */
+    record OutOfReach(Quantity<Dimensionless> wanted, CatchSeries series, Cause toBlame) implements PlanResult {}
+}

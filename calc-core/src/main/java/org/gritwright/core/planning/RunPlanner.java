@@ -1,0 +1,152 @@
+package org.gritwright.core.planning;
+
+import java.util.Objects;
+import java.util.Optional;
+import javax.measure.Quantity;
+import javax.measure.quantity.Dimensionless;
+import javax.measure.quantity.Speed;
+import javax.measure.quantity.Time;
+import org.gritwright.core.measurement.Require;
+import org.gritwright.units.Amounts;
+import org.gritwright.units.InvalidInputException;
+import org.gritwright.units.SpreadingUnits;
+import org.gritwright.units.quantity.ApplicationRate;
+import org.gritwright.units.quantity.RotationalSpeed;
+
+/**
+ * Plans verification catches: the run time at a test speed that fits the containers and lets one catch tell the
+ * calibration error as surely as wanted.
+ *
+ * <p>The expected mass is target rate × test speed × run time, less what a start from rest costs where that is known. One
+ * catch can't be more certain than its own scatter. Whole seconds are tried, from the shortest; where more than
+ * {@value CatchPlanner#MOST_TRIED} would have to be, only multiples of 10, 100, … are. Immutable, thread-safe, a value.
+ *
+ * @param setup what is there
+ * @param targetRate the target rate, greater than zero
+ * @param range the steady speeds that the drive can hold, if known
+ * @param start how the conveyor comes up to speed, if known
+ * @param greatestStartLoss the part of the expected mass that the start may cost, if that matters; only with a start
+ */
+public record RunPlanner(
+        CatchSetup setup,
+        Quantity<ApplicationRate> targetRate,
+        Optional<WorkingRange> range,
+        Optional<FirstOrderStart> start,
+        Optional<Quantity<Dimensionless>> greatestStartLoss) {
+    private static final double ROUNDING = 1e-12;
+
+    /**
+     * Checks the values.
+     *
+     * @throws InvalidInputException if one is out of its range, or a loss is given without a start
+     */
+    public RunPlanner {
+        Objects.requireNonNull(setup, "setup");
+        Require.positive("target rate", ApplicationRate.class, targetRate);
+        Objects.requireNonNull(range, "range");
+        greatestStartLoss.ifPresent(loss -> {
+            Require.fraction("part lost by the start", loss);
+            if (start.isEmpty()) {
+                throw new InvalidInputException(
+                        "part lost by the start", "given with the time constant of the start", Amounts.format(loss));
+            }
+        });
+    }
+
+    /**
+     * A planner that knows neither the drive's range nor its start.
+     *
+     * @param setup what is there
+     * @param targetRate the target rate
+     * @return the planner
+     */
+    public static RunPlanner of(CatchSetup setup, Quantity<ApplicationRate> targetRate) {
+        return new RunPlanner(setup, targetRate, Optional.empty(), Optional.empty(), Optional.empty());
+    }
+
+    /**
+     * Plans a run.
+     *
+     * @param testSpeed the road speed to feed to the truck, greater than zero
+     * @param wanted the relative expanded uncertainty (95 %) of the calibration error of this one catch, greater than
+     *     zero and below 100 %
+     * @return the shortest run that reaches it, or the one that comes closest and what is to blame
+     * @throws InvalidInputException if a value is out of its range, or the containers can't take even the smallest
+     *     sensible catch
+     */
+    public RunPlan at(Quantity<Speed> testSpeed, Quantity<Dimensionless> wanted) {
+        double speed = Amounts.si(Speed.class, Require.positive("test speed", Speed.class, testSpeed));
+        double limit = Amounts.si(Dimensionless.class, Require.fraction("wanted uncertainty", wanted));
+        CatchModel model = new CatchModel(setup);
+        double revolutionsPerSecond =
+                Amounts.si(ApplicationRate.class, targetRate) * speed / model.kilogramsPerRevolution();
+        double longest = Require.finite(
+                "run time that fills the containers",
+                model.most() / revolutionsPerSecond
+                        + start.map(s -> Amounts.si(Time.class, s.timeConstant()))
+                                .orElse(0.0));
+        double step = CatchPlanner.step(longest);
+        CatchModel.Catch best = null;
+        double bestSeconds = 0;
+        double least = Double.POSITIVE_INFINITY;
+        boolean reached = false;
+        for (double seconds = step; !reached; seconds += step) {
+            double revolutions = revolutionsPerSecond * steadySeconds(seconds);
+            if (revolutions > model.most() * (1 + ROUNDING)) {
+                break;
+            }
+            if (revolutions < model.fewest() * (1 - ROUNDING)) {
+                continue;
+            }
+            CatchModel.Catch one = model.at(revolutions);
+            double expanded = model.expanded(one, 1);
+            reached = expanded <= limit * (1 + ROUNDING) && isStartCheap(seconds);
+            if (reached || best == null || expanded < least || isStartCheap(seconds) != isStartCheap(bestSeconds)) {
+                best = one;
+                bestSeconds = seconds;
+                least = expanded;
+            }
+        }
+        if (best == null) {
+            throw new InvalidInputException(
+                    "test speed",
+                    "one at which the smallest sensible catch fits the containers",
+                    Amounts.format(testSpeed));
+        }
+        return plan(testSpeed, wanted, revolutionsPerSecond, model, best, bestSeconds, reached);
+    }
+
+    private RunPlan plan(
+            Quantity<Speed> testSpeed,
+            Quantity<Dimensionless> wanted,
+            double revolutionsPerSecond,
+            CatchModel model,
+            CatchModel.Catch one,
+            double seconds,
+            boolean reached) {
+        CatchSeries series = model.series(one, 1);
+        Quantity<RotationalSpeed> shaftSpeed = Amounts.ofSi(revolutionsPerSecond, SpreadingUnits.REVOLUTION_PER_MINUTE);
+        Quantity<Time> runTime = Amounts.of(seconds, SpreadingUnits.SECOND);
+        return new RunPlan(
+                testSpeed,
+                runTime,
+                reached
+                        ? new PlanResult.Reached(wanted, series)
+                        : new PlanResult.OutOfReach(
+                                wanted, series, isStartCheap(seconds) ? model.toBlame(one, 1) : Cause.START),
+                shaftSpeed,
+                range.map(r -> r.contains(shaftSpeed)),
+                start.map(s -> s.lostPart(runTime)),
+                greatestStartLoss.map(loss -> start.orElseThrow().shortestRun(loss)));
+    }
+
+    private double steadySeconds(double seconds) {
+        return start.map(s -> s.steadySeconds(seconds)).orElse(seconds);
+    }
+
+    private boolean isStartCheap(double seconds) {
+        return greatestStartLoss.isEmpty()
+                || start.orElseThrow().lostPart(seconds)
+                        <= Amounts.si(Dimensionless.class, greatestStartLoss.get()) * (1 + ROUNDING);
+    }
+}

@@ -1,0 +1,406 @@
+package org.gritwright.core.planning;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+import static org.gritwright.core.Samples.DAY;
+import static org.gritwright.core.Samples.assertRefused;
+import static org.gritwright.core.Samples.pounds;
+import static org.gritwright.core.planning.Setups.SIXTY_PULSES;
+import static org.gritwright.core.planning.Setups.inPercent;
+import static org.gritwright.core.planning.Setups.pails;
+import static org.gritwright.core.planning.Setups.percent;
+import static org.gritwright.core.planning.Setups.scale;
+import static org.gritwright.core.planning.Setups.scatter;
+import static org.gritwright.core.planning.Setups.setup;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import org.gritwright.core.calibration.CatchAllowances;
+import org.gritwright.core.calibration.CatchLimits;
+import org.gritwright.core.calibration.Moisture;
+import org.gritwright.core.calibration.Repeatability;
+import org.gritwright.core.measurement.Component;
+import org.gritwright.core.measurement.Distribution;
+import org.gritwright.core.weighing.AccuracyClass;
+import org.gritwright.core.weighing.Scale;
+import org.gritwright.core.weighing.ScaleAccuracy;
+import org.gritwright.core.weighing.ScaleCheck;
+import org.gritwright.units.Amounts;
+import org.gritwright.units.SpreadingUnits;
+import org.junit.jupiter.api.Test;
+
+class CatchPlannerTest {
+
+    private static PlanResult.Reached reached(PlanResult result) {
+        assertThat(result).isInstanceOf(PlanResult.Reached.class);
+        return (PlanResult.Reached) result;
+    }
+
+    private static PlanResult.OutOfReach outOfReach(PlanResult result) {
+        assertThat(result).isInstanceOf(PlanResult.OutOfReach.class);
+        return (PlanResult.OutOfReach) result;
+    }
+
+    /**
+     * By hand, of 5 lb/rev with s₀ 1 %, 60 pulses/rev and a division of 0.5 lb in one container: N revolutions are 5 N
+     * lb; rounding 0.5 ÷ √12 × √2 ÷ 5 N = 4.08248 % ÷ N; count 1 ÷ (60 √6 N) = 0.680414 % ÷ N. N = 10 is the least with
+     * 100 divisions: √(1 + 0.166667 + 0.004630) % × 1.959964 = 2.12119 %.
+     */
+    @Test
+    void oneCatchIsAddedUpRowByRow() {
+        CatchPlanner planner =
+                CatchPlanner.of(setup(scale(0.5), pails(1, 200), SIXTY_PULSES).allowing(scatter(1)));
+        CatchSeries ten = reached(planner.plan(percent(2.13))).series();
+        assertThat(ten.repeats()).isEqualTo(1);
+        assertThat(Amounts.format(ten.revolutions())).isEqualTo("10 rev");
+        assertThat(ten.pulses().map(Amounts::format)).hasValue("600 pulse");
+        assertThat(Amounts.in(ten.massPerCatch(), SpreadingUnits.POUND)).isCloseTo(50, within(1e-9));
+        assertThat(ten.containersToFill()).isEqualTo(1);
+        assertThat(inPercent(ten.expandedUncertainty())).isCloseTo(2.12119, within(2e-5));
+        assertThat(ten.budget().components())
+                .extracting(Component::name)
+                .containsExactly(Cause.SCATTER.words(), Cause.ROUNDING.words(), Cause.COUNT.words());
+        assertThat(ten.budget().components())
+                .extracting(c -> inPercent(c.contribution()))
+                .usingComparatorForType(within5Digits(), Double.class)
+                .containsExactly(1.0, 0.408248, 0.0680414);
+    }
+
+    private static Comparator<Double> within5Digits() {
+        return (a, b) -> Math.abs(a - b) < 1e-5 ? 0 : Double.compare(a, b);
+    }
+
+    /** One revolution less, 2.0733 % at N = 12 against 2.0569 % at 13, wouldn't do. */
+    @Test
+    void ofWholeRevolutionsTheFewestAreTaken() {
+        CatchPlanner planner =
+                CatchPlanner.of(setup(scale(0.5), pails(1, 200), SIXTY_PULSES).allowing(scatter(1)), 1, 1);
+        assertThat(Amounts.format(reached(planner.plan(percent(2.06))).series().revolutions()))
+                .isEqualTo("13 rev");
+    }
+
+    /**
+     * Pails of 60 lb: 12 revolutions fill one and give 0.7814 %, 13 to 16 start a second and give 0.960 to 0.813 %, 17
+     * are 0.7765 %, 18 are 0.7446 %.
+     */
+    @Test
+    void aSecondContainerRoundsAnotherTimeSoALargerCatchMayBeTheWorseOne() {
+        CatchPlanner planner =
+                CatchPlanner.of(setup(scale(0.5), pails(2, 60), SIXTY_PULSES).allowing(scatter(0.2)), 1, 1);
+        CatchSeries one = reached(planner.plan(percent(0.8))).series();
+        assertThat(Amounts.format(one.revolutions())).isEqualTo("12 rev");
+        assertThat(one.containersToFill()).isEqualTo(1);
+        CatchSeries two = reached(planner.plan(percent(0.77))).series();
+        assertThat(Amounts.format(two.revolutions())).isEqualTo("18 rev");
+        assertThat(two.containersToFill()).isEqualTo(2);
+        assertThat(inPercent(two.expandedUncertainty())).isCloseTo(0.74455, within(1e-4));
+    }
+
+    /**
+     * s₀ 2 % with three catches or more: at N = 10 s is 2.04238 %; t for 3 degrees of freedom 3.18245 × s ÷ √4 is 3.25 %,
+     * and not below 3.18 % with any mass; t for 4, 2.77645, × s ÷ √5 is 2.53593 %.
+     */
+    @Test
+    void threeCatchesOrMoreShowTheirScatter() {
+        CatchPlanner planner = CatchPlanner.of(setup(scale(0.5), pails(1, 200), SIXTY_PULSES), 3, 10);
+        CatchSeries five = reached(planner.plan(percent(3))).series();
+        assertThat(five.repeats()).isEqualTo(5);
+        assertThat(Amounts.format(five.revolutions())).isEqualTo("10 rev");
+        assertThat(Amounts.in(five.totalMass(), SpreadingUnits.POUND)).isCloseTo(250, within(1e-9));
+        assertThat(inPercent(five.expandedUncertainty())).isCloseTo(2.53593, within(2e-5));
+        assertThat(five.budget().components()).singleElement().satisfies(row -> {
+            assertThat(row.evaluation()).isEqualTo(Component.Evaluation.TYPE_A);
+            assertThat(row.degreesOfFreedom()).isEqualTo(4);
+        });
+        assertThat(five.assumptions())
+                .anySatisfy(a -> assertThat(a).contains("2 % (common practice, no source)", "will show it"));
+    }
+
+    /** Rounding a half less by half the division, a quarter of the variance: U 1.959964 × 2.04238 % ÷ √2 = 2.83055 %. */
+    @Test
+    void twoCatchesRestOnTheAssumedScatterAndSaySo() {
+        CatchSeries two = reached(CatchPlanner.of(setup(scale(0.5), pails(1, 200), SIXTY_PULSES))
+                        .plan(percent(3)))
+                .series();
+        assertThat(two.repeats()).isEqualTo(2);
+        assertThat(inPercent(two.expandedUncertainty())).isCloseTo(2.83055, within(3e-5));
+        assertThat(two.assumptions()).anySatisfy(a -> assertThat(a).contains("so few catches can't show"));
+    }
+
+    @Test
+    void aScatterFromFewExperiencesWidensTheIntervalOfOneCatch() {
+        CatchAllowances known = new CatchAllowances(
+                percent(0), percent(0), Optional.empty(), Optional.of(new Repeatability(percent(2), 4)));
+        CatchPlanner planner =
+                CatchPlanner.of(setup(scale(0.01), pails(1, 200), SIXTY_PULSES).allowing(known), 1, 1);
+        // t for 4 degrees of freedom, 2.776445, × 2 % is 5.5529 %.
+        assertThat(planner.plan(percent(5.5))).isInstanceOf(PlanResult.OutOfReach.class);
+        assertThat(reached(planner.plan(percent(5.6))).series().assumptions())
+                .anySatisfy(a -> assertThat(a).contains("2 % (stated)"));
+    }
+
+    /** A span of ±1 % is 1 ÷ √3 = 0.57735 % in every catch, 1.1316 % expanded: no repeats help. */
+    @Test
+    void repeatsDontShrinkTheScalesSpan() {
+        PlanResult.OutOfReach result = outOfReach(
+                CatchPlanner.of(setup(scale(0.1, 1), pails(4, 60), SIXTY_PULSES).allowing(scatter(0.2)))
+                        .plan(percent(1)));
+        assertThat(result.toBlame()).isEqualTo(Cause.SPAN);
+        assertThat(inPercent(result.series().expandedUncertainty())).isBetween(1.1316, 1.2);
+    }
+
+    @Test
+    void aTestWeightNearTheLoadBoundsTheSpan() {
+        Scale tested = scale(0.1, 1).checked(new ScaleCheck(DAY, pounds(50), pounds(50)));
+        CatchSetup setup = setup(tested, pails(4, 60), SIXTY_PULSES).allowing(scatter(0.2));
+        // (0 + 0.05) ÷ 50 = 0.1 % for what weighs 25 to 100 lb.
+        CatchSeries series = reached(CatchPlanner.of(setup).plan(percent(1))).series();
+        assertThat(series.budget().components())
+                .filteredOn(c -> c.name().equals(Cause.SPAN.words()))
+                .singleElement()
+                .satisfies(c -> assertThat(inPercent(c.contribution())).isCloseTo(0.1 / Math.sqrt(3), within(1e-9)));
+        CatchSetup nextDay = new CatchSetup(
+                tested,
+                DAY.plusDays(1),
+                setup.containers(),
+                setup.count(),
+                setup.expected(),
+                setup.allowances(),
+                setup.limits());
+        assertThat(outOfReach(CatchPlanner.of(nextDay).plan(percent(1))).toBlame())
+                .isEqualTo(Cause.SPAN);
+    }
+
+    @Test
+    void aScaleOfUnknownAccuracyIsLeftOutOfTheBudgetAndThatIsSaid() {
+        CatchSeries unknown = CatchPlanner.of(setup(scale(0.5), pails(2, 60), SIXTY_PULSES))
+                .plan(percent(3))
+                .series();
+        assertThat(unknown.budget().components()).extracting(Component::name).doesNotContain(Cause.SPAN.words());
+        assertThat(unknown.assumptions()).anySatisfy(a -> assertThat(a).contains("nobody knows its accuracy"));
+        CatchSeries known = CatchPlanner.of(setup(scale(0.5, 0.1), pails(2, 60), SIXTY_PULSES))
+                .plan(percent(3))
+                .series();
+        assertThat(known.budget().components()).extracting(Component::name).contains(Cause.SPAN.words());
+        assertThat(known.assumptions()).noneSatisfy(a -> assertThat(a).contains("accuracy"));
+    }
+
+    @Test
+    void whatIsTheSameInEveryCatchIsInTheBudget() {
+        CatchAllowances allowances = new CatchAllowances(
+                percent(1),
+                percent(0.8),
+                Optional.of(new Moisture(percent(4), percent(0.5), Moisture.Basis.WET_MASS)),
+                Optional.of(Repeatability.assumed(percent(0.1))));
+        CatchSetup setup = setup(scale(0.1), pails(2, 100), SIXTY_PULSES).allowing(allowances);
+        PlanResult.OutOfReach result = outOfReach(CatchPlanner.of(setup).plan(percent(0.9)));
+        assertThat(result.series().budget().components())
+                .filteredOn(c -> c.distribution() == Distribution.RECTANGULAR)
+                .extracting(c -> c.name() + " " + Math.rint(1000 * inPercent(c.contribution())) / 1000)
+                .containsExactly(
+                        // 0.5 % ÷ √3 × 1 ÷ 0.995; 0.8 % ÷ √3; 0.5 ÷ 96 ÷ √3.
+                        Cause.SPILLAGE.words() + " 0.29",
+                        Cause.TRANSIENT.words() + " 0.462",
+                        Cause.MOISTURE.words() + " 0.301");
+        assertThat(result.toBlame()).isEqualTo(Cause.TRANSIENT);
+    }
+
+    @Test
+    void aCoarseScaleIsToBlame() {
+        PlanResult.OutOfReach result = outOfReach(CatchPlanner.of(
+                        setup(scale(1), pails(3, 40), SIXTY_PULSES).allowing(scatter(0.2)), 3, 5)
+                .plan(percent(0.4)));
+        assertThat(result.toBlame()).isEqualTo(Cause.ROUNDING);
+        assertThat(result.series().repeats()).isEqualTo(5);
+    }
+
+    @Test
+    void aCoarseSensorIsToBlame() {
+        PlannedCount one = new PlannedCount.Pulses(Amounts.of(1, SpreadingUnits.PULSE_PER_REVOLUTION));
+        CatchSetup setup = setup(scale(0.1), pails(3, 200), one).allowing(scatter(0.1));
+        PlanResult.OutOfReach result = outOfReach(CatchPlanner.of(setup, 3, 5).plan(percent(0.3)));
+        assertThat(result.toBlame()).isEqualTo(Cause.COUNT);
+        assertThat(result.toBlame().help()).contains("more pulses");
+    }
+
+    @Test
+    void theMachinesOwnScatterIsToBlameWhereNothingElseIs() {
+        PlanResult.OutOfReach result = outOfReach(
+                CatchPlanner.of(setup(scale(0.1), pails(3, 200), SIXTY_PULSES)).plan(percent(1)));
+        assertThat(result.toBlame()).isEqualTo(Cause.SCATTER);
+        // 2.262157 × 2 % ÷ √10, and a little for rounding and pulses.
+        assertThat(inPercent(result.series().expandedUncertainty())).isBetween(1.43071, 1.4315);
+        assertThat(result.wanted()).isEqualTo(percent(1));
+    }
+
+    /** A count by eye of 0.1 rev, 2 % at most of a count: 5 revolutions. In 12 revolutions 0.1 rev are 0.8333 %. */
+    @Test
+    void aCountByEyeEntersWithTheStatedUncertainty() {
+        PlannedCount byEye = new PlannedCount.ByEye(Amounts.of(0.1, SpreadingUnits.REVOLUTION));
+        CatchSetup setup = setup(scale(0.1), pails(1, 60), byEye).allowing(scatter(0.5));
+        CatchSeries series = CatchPlanner.of(setup, 1, 1).plan(percent(0.1)).series();
+        assertThat(series.pulses()).isEmpty();
+        assertThat(series.budget().components())
+                .filteredOn(c -> c.name().equals(Cause.COUNT.words()))
+                .singleElement()
+                .satisfies(c -> assertThat(inPercent(c.contribution())).isCloseTo(100 * 0.1 / 12, within(1e-9)));
+    }
+
+    @Test
+    void aCountThatNobodyKnowsTheUncertaintyOfIsLeftOutAndThatIsSaid() {
+        CatchSeries series = CatchPlanner.of(setup(scale(0.1), pails(1, 60), new PlannedCount.Timed()), 1, 1)
+                .plan(percent(4))
+                .series();
+        assertThat(series.budget().components()).extracting(Component::name).doesNotContain(Cause.COUNT.words());
+        assertThat(series.assumptions()).anySatisfy(a -> assertThat(a).contains("nothing counts them"));
+    }
+
+    /** 100 divisions of 0.1 lb are 2 rev, 100 pulses of 8 pulse/rev 12.5, and 5 revolutions the least anyway. */
+    @Test
+    void aPlannedCatchIsLargeEnoughToGetNoFinding() {
+        assertThat(fewest(SIXTY_PULSES, 0.1)).isEqualTo("5 rev");
+        assertThat(fewest(new PlannedCount.Pulses(Amounts.of(8, SpreadingUnits.PULSE_PER_REVOLUTION)), 0.1))
+                .isEqualTo("13 rev");
+        assertThat(fewest(SIXTY_PULSES, 0.35)).isEqualTo("7 rev");
+        assertThat(fewest(new PlannedCount.ByEye(Amounts.of(0.15, SpreadingUnits.REVOLUTION)), 0.1))
+                .isEqualTo("8 rev");
+    }
+
+    private static String fewest(PlannedCount count, double divisionPounds) {
+        CatchSetup setup = setup(scale(divisionPounds), pails(4, 60), count);
+        return Amounts.format(CatchPlanner.of(setup).plan(percent(50)).series().revolutions());
+    }
+
+    /** A scale of 40 lb takes 36 lb in a pail of 4 lb, whatever the pail holds: 2 × 36 lb are 14.4 rev. */
+    @Test
+    void theScalesCapacityLimitsWhatAContainerIsFilledWith() {
+        Scale small = Scale.of("small", pounds(40), pounds(0.1));
+        CatchSeries best = outOfReach(CatchPlanner.of(setup(small, pails(2, 60), SIXTY_PULSES), 1, 1)
+                        .plan(percent(0.1)))
+                .series();
+        assertThat(Amounts.format(best.revolutions())).isEqualTo("14 rev");
+        assertThat(best.containersToFill()).isEqualTo(2);
+        CatchSetup heavy = setup(small, new Containers(2, pounds(60), pounds(40)), SIXTY_PULSES);
+        assertRefused(
+                "tare of a container must be below the capacity of scale small, 40 lb: 40 lb",
+                () -> CatchPlanner.of(heavy));
+    }
+
+    @Test
+    void containersThatCantTakeTheSmallestCatchAreRefused() {
+        assertRefused(
+                "containers must be able to hold the smallest sensible catch, 10 rev or 50 lb: 40 lb in all",
+                () -> CatchPlanner.of(setup(scale(0.5), pails(2, 20), SIXTY_PULSES)));
+    }
+
+    /** 5 and 5.4 revolutions: only five are whole. 5.1 and 5.9: none is. */
+    @Test
+    void revolutionsAreWhole() {
+        CatchLimits fromFivePointOne = new CatchLimits(
+                Optional.empty(),
+                Amounts.of(0, SpreadingUnits.PULSE),
+                Amounts.of(5.1, SpreadingUnits.REVOLUTION),
+                0,
+                percent(5),
+                percent(2));
+        CatchSetup common = setup(scale(0.1), pails(1, 29.5), SIXTY_PULSES);
+        CatchSetup setup = new CatchSetup(
+                common.scale(),
+                DAY,
+                common.containers(),
+                common.count(),
+                common.expected(),
+                common.allowances(),
+                fromFivePointOne);
+        assertRefused(
+                "containers must be able to hold a whole number of revolutions, 6 rev or more: 5.9 rev",
+                () -> CatchPlanner.of(setup));
+    }
+
+    /** Class III by 1 lb in service: ±1 lb up to 500 lb, ±2 lb beyond, so 0.2 % at 500 lb and 0.4 % just above. */
+    @Test
+    void aScalesClassStepsWithTheLoad() {
+        Scale hopper = Scale.of("hopper", pounds(10_000), pounds(1))
+                .withAccuracy(new ScaleAccuracy.OfClass(AccuracyClass.HB44_III, AccuracyClass.Stage.IN_SERVICE));
+        CatchSetup setup = setup(hopper, new Containers(1, pounds(9000), pounds(0)), SIXTY_PULSES)
+                .allowing(scatter(0.05));
+        CatchSeries at500 =
+                reached(CatchPlanner.of(setup, 1, 1).plan(percent(0.2945))).series();
+        assertThat(Amounts.format(at500.revolutions())).isEqualTo("100 rev");
+        // 0.2943 % at 100 rev, 0.4855 % at 101, 0.2914 and 0.28995 % at 175 and 176.
+        assertThat(Amounts.format(reached(CatchPlanner.of(setup, 1, 1).plan(percent(0.29)))
+                        .series()
+                        .revolutions()))
+                .isEqualTo("176 rev");
+    }
+
+    @Test
+    void theYardTableHasALineForEachUncertainty() {
+        List<PlanResult> table = CatchPlanner.of(setup(scale(0.5), pails(2, 60), SIXTY_PULSES), 3, 10)
+                .table(CatchPlanner.USUAL);
+        assertThat(table).extracting(PlanResult::wanted).isEqualTo(CatchPlanner.USUAL);
+        assertThat(table)
+                .extracting(
+                        row -> row instanceof PlanResult.Reached ? row.series().repeats() : 0)
+                .containsExactly(0, 10, 7, 5, 4, 4);
+    }
+
+    @Test
+    void runTimeIsRevolutionsByShaftSpeed() {
+        CatchSeries series = CatchPlanner.of(setup(scale(0.5), pails(1, 200), SIXTY_PULSES))
+                .plan(percent(50))
+                .series();
+        assertThat(Amounts.format(series.runTime(Amounts.of(40, SpreadingUnits.REVOLUTION_PER_MINUTE))))
+                .isEqualTo("15 s");
+        assertRefused(
+                "shaft speed must be greater than 0: 0 rev/min",
+                () -> series.runTime(Amounts.of(0, SpreadingUnits.REVOLUTION_PER_MINUTE)));
+    }
+
+    @Test
+    void badNumbersAreRefused() {
+        CatchSetup setup = setup(scale(0.5), pails(1, 200), SIXTY_PULSES);
+        assertRefused(
+                "wanted uncertainty must be greater than 0: 0 %",
+                () -> CatchPlanner.of(setup).plan(percent(0)));
+        assertRefused(
+                "wanted uncertainty must be below 100 %: 120 %",
+                () -> CatchPlanner.of(setup).plan(percent(120)));
+        assertRefused("fewest repeats must be 1 or more: 0", () -> CatchPlanner.of(setup, 0, 3));
+        assertRefused("most repeats must be from the fewest, 3, to 1000: 2", () -> CatchPlanner.of(setup, 3, 2));
+        assertRefused("most repeats must be from the fewest, 3, to 1000: 1001", () -> CatchPlanner.of(setup, 3, 1001));
+        assertRefused("containers must be one or more: 0", () -> pails(0, 20));
+        assertRefused("what a container holds must be greater than 0: 0 lb", () -> pails(1, 0));
+        assertRefused("tare of a container must be 0 or more: -1 lb", () -> new Containers(1, pounds(20), pounds(-1)));
+        assertRefused(
+                "expected discharge per revolution must be greater than 0: 0 lb/rev",
+                () -> CatchSetup.of(
+                        scale(1), DAY, pails(1, 20), SIXTY_PULSES, Amounts.of(0, SpreadingUnits.POUND_PER_REVOLUTION)));
+        assertRefused(
+                "uncertainty of the count must be 0 or more: -1 rev",
+                () -> new PlannedCount.ByEye(Amounts.of(-1, SpreadingUnits.REVOLUTION)));
+        assertRefused(
+                "pulses per revolution must be greater than 0: 0 pulse/rev",
+                () -> new PlannedCount.Pulses(Amounts.of(0, SpreadingUnits.PULSE_PER_REVOLUTION)));
+    }
+
+    /** 60 000 lb at 0.5 lb/rev are 120 000 rev: tens are tried. */
+    @Test
+    void aHopperOfManyTonsIsSearchedInSteps() {
+        Scale hopper = Scale.of("hopper", pounds(60_000), pounds(20));
+        CatchSetup setup = CatchSetup.of(
+                        hopper,
+                        DAY,
+                        new Containers(1, pounds(60_000), pounds(0)),
+                        SIXTY_PULSES,
+                        Amounts.of(0.5, SpreadingUnits.POUND_PER_REVOLUTION))
+                .allowing(scatter(0.1));
+        CatchSeries series =
+                reached(CatchPlanner.of(setup, 1, 1).plan(percent(0.25))).series();
+        double revolutions = Amounts.in(series.revolutions(), SpreadingUnits.REVOLUTION);
+        assertThat(revolutions % 10).isZero();
+        // (0.25 ÷ 1.959964)² − 0.1² = 0.0791824² %; 20 ÷ √6 lb = 8.16497 lb are that of 10 311.6 lb, 20 623 rev.
+        assertThat(revolutions).isEqualTo(20_630);
+    }
+}
