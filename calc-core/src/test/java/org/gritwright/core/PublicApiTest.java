@@ -61,6 +61,7 @@ class PublicApiTest {
                         "org.gritwright.core.finding",
                         "org.gritwright.core.fleet",
                         "org.gritwright.core.measurement",
+                        "org.gritwright.core.planning",
                         "org.gritwright.core.rate",
                         "org.gritwright.core.record",
                         "org.gritwright.core.spi",

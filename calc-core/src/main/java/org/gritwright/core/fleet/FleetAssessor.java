@@ -54,12 +54,16 @@ public record FleetAssessor(
      * @throws InvalidInputException if the tolerance is not greater than zero, or two scales or materials share a name
      */
     public List<TruckAssessment> assess(FleetDay day) {
-        Yard yard = new Yard(
+        Yard yard = yard(day);
+        return day.trucks().stream().map(truck -> assess(yard, truck)).toList();
+    }
+
+    static Yard yard(FleetDay day) {
+        return new Yard(
                 day,
                 new Tolerance(day.tolerance()),
                 byName("scale", day.scales(), Scale::id),
                 byName("material", day.materials(), Material::name));
-        return day.trucks().stream().map(truck -> assess(yard, truck)).toList();
     }
 
     private TruckAssessment assess(Yard yard, TruckDay truck) {

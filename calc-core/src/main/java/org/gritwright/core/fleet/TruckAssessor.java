@@ -23,6 +23,7 @@ import org.gritwright.core.finding.Severity;
 import org.gritwright.core.spi.ConveyorType;
 import org.gritwright.core.spi.GateType;
 import org.gritwright.core.spi.TypeId;
+import org.gritwright.core.spi.TypeRegistry;
 import org.gritwright.core.spreader.Conveyor;
 import org.gritwright.core.spreader.DriveFeedback;
 import org.gritwright.core.spreader.Gate;
@@ -55,7 +56,7 @@ final class TruckAssessor {
         this.settings = settings;
         this.yard = yard;
         this.truck = truck;
-        this.spreader = spreader();
+        this.spreader = spreader(settings.types(), truck);
         this.limits = new VerificationLimits(
                 settings.limits().catches().withAllowances(yard.day().allowances()),
                 settings.limits().greatestCorrection());
@@ -135,18 +136,18 @@ final class TruckAssessor {
                 truck.verificationCatches().stream().map(VerificationCatchEntry::entry));
     }
 
-    private Spreader spreader() {
+    static Spreader spreader(TypeRegistry types, TruckDay truck) {
         TypedEntry conveyor = truck.conveyor();
-        ConveyorType conveyorType = settings.types().conveyor(TypeId.of(conveyor.type(), conveyor.version()));
+        ConveyorType conveyorType = types.conveyor(TypeId.of(conveyor.type(), conveyor.version()));
         TypedEntry gate = truck.gate();
-        GateType gateType = settings.types().gate(TypeId.of(gate.type(), gate.version()));
+        GateType gateType = types.gate(TypeId.of(gate.type(), gate.version()));
         return new Spreader(
                 naming("conveyor", () -> Conveyor.of(conveyorType, conveyor.parameters())),
                 naming("gate", () -> Gate.of(gateType, gate.parameters())),
-                feedback());
+                feedback(truck));
     }
 
-    private DriveFeedback feedback() {
+    private static DriveFeedback feedback(TruckDay truck) {
         boolean openLoop = !truck.controlSettings().isEmpty();
         if (truck.pulsesPerRevolution().isPresent()) {
             if (openLoop) {
@@ -223,7 +224,7 @@ final class TruckAssessor {
         return naming("catch of " + entry.at().toLocalTime(), reading);
     }
 
-    private static <T> T naming(String what, Supplier<T> reading) {
+    static <T> T naming(String what, Supplier<T> reading) {
         try {
             return reading.get();
         } catch (InvalidInputException e) {

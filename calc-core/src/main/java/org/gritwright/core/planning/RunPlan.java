@@ -5,11 +5,13 @@ import javax.measure.Quantity;
 import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Speed;
 import javax.measure.quantity.Time;
+import org.gritwright.units.quantity.ApplicationRate;
 import org.gritwright.units.quantity.RotationalSpeed;
 
 /**
  * A planned verification catch at one test speed. Immutable, thread-safe, a value.
  *
+ * @param targetRate the target rate to set
  * @param testSpeed the road speed to feed to the truck
  * @param runTime how long to run, in whole seconds
  * @param result whether one catch reaches the wanted uncertainty of the calibration error; its one catch is what the run
@@ -21,6 +23,7 @@ import org.gritwright.units.quantity.RotationalSpeed;
  * @param shortestForStart how long a run must be for the start to cost no more than was allowed; none where nothing was
  */
 public record RunPlan(
+        Quantity<ApplicationRate> targetRate,
         Quantity<Speed> testSpeed,
         Quantity<Time> runTime,
         PlanResult result,

@@ -70,11 +70,12 @@ public record RunPlanner(
      * @param testSpeed the road speed to feed to the truck, greater than zero
      * @param wanted the relative expanded uncertainty (95 %) of the calibration error of this one catch, greater than
      *     zero and below 100 %
-     * @return the shortest run that reaches it, or the one that comes closest and what is to blame
-     * @throws InvalidInputException if a value is out of its range, or the containers can't take even the smallest
-     *     sensible catch
+     * @return the shortest run that reaches it, or the one that comes closest and what is to blame; none where flow and
+     *     containers leave no whole second for a sensible catch
+     * @throws InvalidInputException if a value is out of its range, or the containers or the scale can't take even the
+     *     smallest sensible catch
      */
-    public RunPlan at(Quantity<Speed> testSpeed, Quantity<Dimensionless> wanted) {
+    public Optional<RunPlan> at(Quantity<Speed> testSpeed, Quantity<Dimensionless> wanted) {
         double speed = Amounts.si(Speed.class, Require.positive("test speed", Speed.class, testSpeed));
         double limit = Amounts.si(Dimensionless.class, Require.fraction("wanted uncertainty", wanted));
         CatchModel model = new CatchModel(setup);
@@ -107,13 +108,9 @@ public record RunPlanner(
                 least = expanded;
             }
         }
-        if (best == null) {
-            throw new InvalidInputException(
-                    "test speed",
-                    "one at which the smallest sensible catch fits the containers",
-                    Amounts.format(testSpeed));
-        }
-        return plan(testSpeed, wanted, revolutionsPerSecond, model, best, bestSeconds, reached);
+        return best == null
+                ? Optional.empty()
+                : Optional.of(plan(testSpeed, wanted, revolutionsPerSecond, model, best, bestSeconds, reached));
     }
 
     private RunPlan plan(
@@ -128,6 +125,7 @@ public record RunPlanner(
         Quantity<RotationalSpeed> shaftSpeed = Amounts.ofSi(revolutionsPerSecond, SpreadingUnits.REVOLUTION_PER_MINUTE);
         Quantity<Time> runTime = Amounts.of(seconds, SpreadingUnits.SECOND);
         return new RunPlan(
+                targetRate,
                 testSpeed,
                 runTime,
                 reached
