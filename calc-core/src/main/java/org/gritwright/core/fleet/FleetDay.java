@@ -23,6 +23,7 @@ import org.gritwright.core.weighing.Scale;
  * @param technician who is in charge
  * @param scales the scales in use
  * @param materials the materials in use
+ * @param plan what the day is to be planned for; none if nobody plans it
  * @param trucks the trucks
  */
 public record FleetDay(
@@ -35,6 +36,7 @@ public record FleetDay(
         Optional<String> technician,
         List<Scale> scales,
         List<Material> materials,
+        Optional<PlanEntry> plan,
         List<TruckDay> trucks) {
 
     /** Copies the lists. */
@@ -64,6 +66,17 @@ public record FleetDay(
      */
     public FleetDay withTrucks(List<TruckDay> others) {
         return new FleetDay(
-                day, seasonStart, tolerance, decisionRule, allowances, site, technician, scales, materials, others);
+                day, seasonStart, tolerance, decisionRule, allowances, site, technician, scales, materials, plan, others);
+    }
+
+    /**
+     * The same day with a plan.
+     *
+     * @param wanted what the day is to be planned for
+     * @return the day
+     */
+    public FleetDay withPlan(PlanEntry wanted) {
+        return new FleetDay(
+                day, seasonStart, tolerance, decisionRule, allowances, site, technician, scales, materials, Optional.of(wanted), trucks);
     }
 }

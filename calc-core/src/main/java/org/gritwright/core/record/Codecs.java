@@ -37,6 +37,7 @@ final class Codecs {
 
     private static final String NEW_SCALE = " new";
 
+    private static final String COUNT_FORM = "^[1-9][0-9]{0,3}$";
     private static final String DATE_FORM = "^[0-9]{4}-[0-9]{2}-[0-9]{2}$";
     private static final String TIME_FORM =
             "^[0-9]{4}-[0-9]{2}-[0-9]{2}T[0-9]{2}:[0-9]{2}(:[0-9]{2}(\\.[0-9]{1,9})?)?(Z|[+-][0-9]{2}:[0-9]{2})$";
@@ -137,6 +138,14 @@ final class Codecs {
                     Map.entry("type", Schema.text("integer")), Map.entry("minimum", new JsonNode.WordNode("1")));
         }
     };
+
+    /** How many of something. */
+    static final Codec<Integer> COUNT = ofNamedText(
+            "how-many",
+            "a whole number from 1 to 9999, for example \"6\"",
+            COUNT_FORM,
+            inForm(COUNT_FORM, Integer::valueOf),
+            Object::toString);
 
     private Codecs() {}
 

@@ -31,6 +31,7 @@ import org.gritwright.core.fleet.CountEntry;
 import org.gritwright.core.fleet.CourseRunEntry;
 import org.gritwright.core.fleet.FleetDay;
 import org.gritwright.core.fleet.InForceEntry;
+import org.gritwright.core.fleet.PlanEntry;
 import org.gritwright.core.fleet.RoadSpeedEntry;
 import org.gritwright.core.fleet.TargetEntry;
 import org.gritwright.core.fleet.TruckDay;
@@ -466,11 +467,12 @@ final class FleetDayCodecs {
                 Field.required("scales", unique("scale id", scale(), Scale::id, "id"), FleetDay::scales);
         Field<FleetDay, List<Material>> materials = Field.required(
                 "materials", unique("material name", material(), Material::name, "name"), FleetDay::materials);
+        Field<FleetDay, Optional<PlanEntry>> plan = Field.optional("plan", PlanCodecs.PLAN, FleetDay::plan);
         Field<FleetDay, List<TruckDay>> trucks =
                 Field.required("trucks", unique("truck id", truck(), TruckDay::id, "id"), FleetDay::trucks);
         return new ObjectCodec<>(
                 "fleet-day",
-                List.of(day, season, tolerance, rule, allowances, site, technician, scales, materials, trucks),
+                List.of(day, season, tolerance, rule, allowances, site, technician, scales, materials, plan, trucks),
                 v -> new FleetDay(
                         v.get(day),
                         v.get(season),
@@ -481,6 +483,7 @@ final class FleetDayCodecs {
                         v.get(technician),
                         v.get(scales),
                         v.get(materials),
+                        v.get(plan),
                         v.get(trucks)));
     }
 

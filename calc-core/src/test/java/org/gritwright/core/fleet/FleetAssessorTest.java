@@ -500,6 +500,7 @@ class FleetAssessorTest {
                 day.technician(),
                 day.scales(),
                 List.of(salt, salt),
+                day.plan(),
                 day.trucks());
         assertThatThrownBy(() -> ASSESSOR.assess(twice))
                 .isInstanceOf(InvalidInputException.class)

@@ -227,6 +227,7 @@ class TruckCurvesTest {
                 salt.technician(),
                 salt.scales(),
                 List.of(salt.materials().get(0), Material.of("sand", density), Material.of("grit", density)),
+                salt.plan(),
                 salt.trucks());
 
         TruckAssessment assessment = ASSESSOR.assess(several).get(0);

@@ -61,6 +61,7 @@ public final class Trucks {
                 Optional.empty(),
                 List.of(scale),
                 List.of(Material.of("salt", Amounts.of(78, POUND_PER_CUBIC_FOOT))),
+                Optional.empty(),
                 List.of(trucks));
     }
 

@@ -33,13 +33,17 @@ import org.gritwright.core.fleet.CountEntry;
 import org.gritwright.core.fleet.CourseRunEntry;
 import org.gritwright.core.fleet.FleetDay;
 import org.gritwright.core.fleet.InForceEntry;
+import org.gritwright.core.fleet.PlanEntry;
 import org.gritwright.core.fleet.RoadSpeedEntry;
+import org.gritwright.core.fleet.StepTimes;
 import org.gritwright.core.fleet.TargetEntry;
 import org.gritwright.core.fleet.TruckDay;
 import org.gritwright.core.fleet.Trucks;
 import org.gritwright.core.fleet.TypedEntry;
 import org.gritwright.core.fleet.VerificationCatchEntry;
+import org.gritwright.core.fleet.WayEntry;
 import org.gritwright.core.fleet.WeighingEntry;
+import org.gritwright.core.planning.Containers;
 import org.gritwright.core.spreader.OpenLoop;
 import org.gritwright.core.verification.DecisionRule;
 import org.gritwright.core.weighing.AccuracyClass;
@@ -76,8 +80,8 @@ final class FleetDays {
                         texts().list().ofSize(2),
                         scales,
                         materials,
-                        trucks)
-                .as((day, season, tolerance, judging, who, allScales, allMaterials, allTrucks) -> new FleetDay(
+                        Combinators.combine(plan().optional(0.5), trucks).as(Map::entry))
+                .as((day, season, tolerance, judging, who, allScales, allMaterials, rest) -> new FleetDay(
                         day,
                         season,
                         tolerance,
@@ -87,7 +91,8 @@ final class FleetDays {
                         Optional.of(who.get(1)),
                         allScales,
                         allMaterials,
-                        allTrucks));
+                        rest.getKey(),
+                        rest.getValue()));
     }
 
     /** A decision rule and allowances. */
@@ -354,6 +359,77 @@ final class FleetDays {
                         last.getValue()));
     }
 
+    private static Arbitrary<WayEntry> way() {
+        Arbitrary<Quantity<Time>> minutes = positive(Time.class);
+        Arbitrary<StepTimes> times =
+                Combinators.combine(minutes, minutes, minutes, minutes, minutes).as(StepTimes::new);
+        Arbitrary<Containers> containers = Combinators.combine(
+                        Arbitraries.integers().between(1, 9999), positive(Mass.class), positive(Mass.class))
+                .as(Containers::new);
+        return Combinators.combine(texts(), texts(), containers, times).as(WayEntry::new);
+    }
+
+    private static Arbitrary<PlanEntry> plan() {
+        Arbitrary<List<Quantity<RotationalSpeed>>> speeds = Combinators.combine(
+                        positive(RotationalSpeed.class), Arbitraries.doubles().between(1, 1000))
+                .as((lowest, times) ->
+                        List.of(lowest, Amounts.of(times * lowest.getValue().doubleValue(), lowest.getUnit())));
+        Arbitrary<PlanEntry> whole = Combinators.combine(
+                        percentages(0.001, 99.999),
+                        percentages(0.001, 99.999).optional(),
+                        Arbitraries.integers().between(1, 20).optional(),
+                        Arbitraries.integers().between(20, 1000).optional(),
+                        speeds,
+                        Combinators.combine(
+                                        positive(Time.class),
+                                        percentages(0.001, 99.999),
+                                        positive(RevolutionCount.class))
+                                .as(StartAndCount::new),
+                        Combinators.combine(
+                                        positive(ApplicationRate.class)
+                                                .list()
+                                                .ofMinSize(1)
+                                                .ofMaxSize(2),
+                                        positive(Speed.class)
+                                                .list()
+                                                .ofMinSize(1)
+                                                .ofMaxSize(2))
+                                .as(Map::entry),
+                        way().list().ofMinSize(1).ofMaxSize(3).uniqueElements(WayEntry::name))
+                .as((wanted, verification, fewest, most, range, others, runs, ways) -> new PlanEntry(
+                        wanted,
+                        verification,
+                        fewest,
+                        most,
+                        Optional.of(range.get(0)),
+                        Optional.of(range.get(0)),
+                        Optional.of(range.get(1)),
+                        Optional.of(others.start()),
+                        Optional.of(others.loss()),
+                        Optional.of(others.count()),
+                        runs.getKey(),
+                        runs.getValue(),
+                        ways));
+        Arbitrary<PlanEntry> bare = whole.map(plan -> new PlanEntry(
+                plan.wantedUncertainty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                List.of(),
+                List.of(),
+                plan.waysOfWeighing()));
+        return Arbitraries.oneOf(whole, bare);
+    }
+
+    /** What a plan says of starts and counts. */
+    private record StartAndCount(Quantity<Time> start, Quantity<Dimensionless> loss, Quantity<RevolutionCount> count) {}
+
     /** One small valid day for tests that change a single thing. */
     static FleetDay small() {
         return new FleetDay(
@@ -367,6 +443,7 @@ final class FleetDays {
                 List.of(Scale.of(
                         "platform", Amounts.of(1000, SpreadingUnits.POUND), Amounts.of(0.5, SpreadingUnits.POUND))),
                 List.of(Material.of("road salt", Amounts.of(78, SpreadingUnits.POUND_PER_CUBIC_FOOT))),
+                Optional.empty(),
                 List.of(TruckDay.of(
                                 "T-01",
                                 new TypedEntry(
