@@ -137,6 +137,8 @@ class FleetPlannerTest {
                 twoMaterials.day(),
                 twoMaterials.seasonStart(),
                 twoMaterials.tolerance(),
+                twoMaterials.decisionRule(),
+                twoMaterials.allowances(),
                 Optional.empty(),
                 Optional.empty(),
                 twoMaterials.scales(),

@@ -60,9 +60,30 @@ public final class FleetDayCommand implements Callable<Integer> {
             })
     private Path output;
 
+    /** What the program is to do. */
+    enum Mode {
+        REPORT,
+        PLAN
+    }
+
+    @Option(
+            names = "--mode",
+            defaultValue = "report",
+            paramLabel = "report|plan",
+            description = {
+                "report (what is done if nothing is said): work out what was caught.",
+                "plan: before anything is dropped, say how much to catch on each truck, for how long and how often, and"
+                        + " how long the day takes; the document's plan says what is wanted. Writes plan.html, a"
+                        + " worksheet to print."
+            })
+    private Mode mode;
+
     @Option(
             names = "--fail-on-attention",
-            description = "End with exit code 1 when a truck needs attention before it goes out.")
+            description = {
+                "End with exit code 1 when a truck needs attention before it goes out;",
+                "with --mode plan, when one can't be planned or can't reach what is wanted."
+            })
     private boolean failOnAttention;
 
     @Spec
@@ -91,6 +112,7 @@ public final class FleetDayCommand implements Callable<Integer> {
         CommandLine commandLine = new CommandLine(new FleetDayCommand())
                 .setOut(out)
                 .setErr(err)
+                .setCaseInsensitiveEnumValuesAllowed(true)
                 .setExecutionExceptionHandler((failure, command, parsed) -> failed(err, failure));
         try {
             return commandLine.execute(arguments);
@@ -121,6 +143,9 @@ public final class FleetDayCommand implements Callable<Integer> {
             FleetDay day = InputFile.read(input);
             TypeRegistry types = types();
             types.rejected().forEach(left -> err.println(PlainText.oneLine("Left out spreader type " + left)));
+            if (mode == Mode.PLAN) {
+                return plan(day, types);
+            }
             err.println("Assessing " + Words.count(day.trucks().size(), "truck"));
             result = InputFile.assess(input, day, types);
             OutputFolder.make(output);
@@ -131,5 +156,15 @@ public final class FleetDayCommand implements Callable<Integer> {
         new OutputFolder(output, err::println).write(result);
         new ConsoleSummary(result).lines(output).forEach(spec.commandLine().getOut()::println);
         return failOnAttention && result.needAttention() > 0 ? NEEDS_ATTENTION : DONE;
+    }
+
+    private int plan(FleetDay day, TypeRegistry types) throws BadInputException, IOException {
+        PrintWriter err = spec.commandLine().getErr();
+        err.println("Planning " + Words.count(day.trucks().size(), "truck"));
+        DayPlan plan = InputFile.plan(input, day, types);
+        OutputFolder.makePlain(output);
+        new OutputFolder(output, err::println).write(plan);
+        new PlanSummary(plan).lines(output).forEach(spec.commandLine().getOut()::println);
+        return failOnAttention && plan.needAttention() > 0 ? NEEDS_ATTENTION : DONE;
     }
 }

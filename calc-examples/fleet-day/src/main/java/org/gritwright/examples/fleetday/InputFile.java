@@ -9,6 +9,8 @@ import java.util.ArrayList;
 import java.util.List;
 import org.gritwright.core.fleet.FleetAssessor;
 import org.gritwright.core.fleet.FleetDay;
+import org.gritwright.core.fleet.FleetPlanner;
+import org.gritwright.core.fleet.PlanEntry;
 import org.gritwright.core.record.Document;
 import org.gritwright.core.record.Problem;
 import org.gritwright.core.record.RejectedDocumentException;
@@ -39,6 +41,19 @@ final class InputFile {
     static FleetResult assess(Path file, FleetDay day, TypeRegistry types) throws BadInputException {
         try {
             return FleetResult.of(day, FleetAssessor.of(types).assess(day));
+        } catch (InvalidInputException e) {
+            throw new BadInputException(List.of(file + " can't be used: " + e.getMessage()));
+        }
+    }
+
+    /** Plans the day; a truck that can't be planned is part of the plan. */
+    static DayPlan plan(Path file, FleetDay day, TypeRegistry types) throws BadInputException {
+        PlanEntry wanted = day.plan()
+                .orElseThrow(() -> new BadInputException(List.of(file
+                        + " can't be planned with: it has no \"plan\", which says what uncertainty is wanted and which"
+                        + " ways of weighing there are")));
+        try {
+            return new DayPlan(day, FleetPlanner.of(types).plan(day, wanted));
         } catch (InvalidInputException e) {
             throw new BadInputException(List.of(file + " can't be used: " + e.getMessage()));
         }

@@ -17,13 +17,23 @@ import org.gritwright.core.record.Document;
  */
 record OutputFolder(Path folder, Consumer<String> progress) {
     static final String REPORT = "report.html";
+    static final String PLAN = "plan.html";
     static final String TABLE = "fleet-day.csv";
     static final String RECORDS = "records";
 
     /** Makes the folder, so that a wrong name is found before the work. */
     static void make(Path folder) throws BadInputException {
+        make(folder, folder.resolve(RECORDS));
+    }
+
+    /** The same without a place for records. */
+    static void makePlain(Path folder) throws BadInputException {
+        make(folder, folder);
+    }
+
+    private static void make(Path folder, Path innermost) throws BadInputException {
         try {
-            Files.createDirectories(folder.resolve(RECORDS));
+            Files.createDirectories(innermost);
         } catch (IOException e) {
             throw new BadInputException(List.of("can't make the output folder " + folder + ": " + Failure.words(e)));
         }
@@ -42,5 +52,11 @@ record OutputFolder(Path folder, Consumer<String> progress) {
         progress.accept("Writing " + folder.resolve(REPORT));
         String report = ReportPage.html(result, progress);
         WholeFile.write(folder.resolve(REPORT), out -> out.write(report.getBytes(StandardCharsets.UTF_8)));
+    }
+
+    void write(DayPlan plan) throws IOException {
+        progress.accept("Writing " + folder.resolve(PLAN));
+        String page = PlanPage.html(plan);
+        WholeFile.write(folder.resolve(PLAN), out -> out.write(page.getBytes(StandardCharsets.UTF_8)));
     }
 }

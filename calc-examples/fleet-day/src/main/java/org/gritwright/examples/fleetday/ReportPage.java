@@ -35,8 +35,18 @@ final class ReportPage {
      * @param progress told, once, if charts have to be left out
      */
     static String html(FleetResult result, Consumer<String> progress) throws IOException {
+        Set<String> told = new HashSet<>();
+        return filled(List.of("report.peb", "safety.peb", "truck.peb", "table.peb"), model(result, message -> {
+            if (told.add(message)) {
+                progress.accept(message);
+            }
+        }));
+    }
+
+    /** The first template, which may use the others, filled in. */
+    static String filled(List<String> names, Map<String, Object> model) throws IOException {
         MemoryLoader templates = new MemoryLoader();
-        for (String name : List.of("report.peb", "safety.peb", "truck.peb", "table.peb")) {
+        for (String name : names) {
             templates.addTemplate(name, resource(name));
         }
         // The engine escapes every value for HTML unless the template says otherwise.
@@ -46,12 +56,7 @@ final class ReportPage {
                 .defaultLocale(Locale.ROOT)
                 .build();
         StringWriter page = new StringWriter();
-        Set<String> told = new HashSet<>();
-        engine.getTemplate("report.peb").evaluate(page, model(result, message -> {
-            if (told.add(message)) {
-                progress.accept(message);
-            }
-        }));
+        engine.getTemplate(names.get(0)).evaluate(page, model);
         return page.toString();
     }
 
@@ -143,7 +148,7 @@ final class ReportPage {
         return truck.lastVerification().map(cell).orElse(Cell.of("—"));
     }
 
-    private static String resource(String name) throws IOException {
+    static String resource(String name) throws IOException {
         try (InputStream in = Objects.requireNonNull(ReportPage.class.getResourceAsStream(name), name)) {
             return new String(in.readAllBytes(), StandardCharsets.UTF_8);
         }

@@ -98,7 +98,7 @@ record TruckSheet(
                 .toList();
     }
 
-    private static String equipment(TruckDay truck) {
+    static String equipment(TruckDay truck) {
         return words(truck.conveyor()) + "; " + words(truck.gate()) + "; "
                 + truck.pulsesPerRevolution().map(Amounts::format).orElse("no shaft sensor")
                 + ", gear ratio " + Amounts.format(truck.gearRatio())

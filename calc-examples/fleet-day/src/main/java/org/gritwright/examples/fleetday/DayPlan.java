@@ -1,0 +1,47 @@
+package org.gritwright.examples.fleetday;
+
+import java.util.List;
+import org.gritwright.core.fleet.FleetDay;
+import org.gritwright.core.fleet.FleetPlan;
+import org.gritwright.core.fleet.TruckPlan;
+import org.gritwright.core.fleet.WayEntry;
+
+/**
+ * What is planned for a day, for the page and the console alike.
+ *
+ * @param day the day as it was written down
+ * @param plan its plan
+ */
+record DayPlan(FleetDay day, FleetPlan plan) {
+
+    List<WayEntry> ways() {
+        return plan.plan().waysOfWeighing();
+    }
+
+    List<TruckPlan> planned() {
+        return plan.trucks().stream().filter(truck -> truck.refusal().isEmpty()).toList();
+    }
+
+    List<TruckPlan> refused() {
+        return plan.trucks().stream()
+                .filter(truck -> truck.refusal().isPresent())
+                .toList();
+    }
+
+    /** Trucks that can't be planned, and those that no way of weighing makes as certain as wanted. */
+    long needAttention() {
+        return plan.trucks().stream()
+                .filter(truck -> truck.quickest().isEmpty())
+                .count();
+    }
+
+    /** For example "20 trucks: 19 have a plan that reaches what is wanted, 1 can't reach it, 0 can't be planned." */
+    String summary() {
+        long refused = refused().size();
+        long outOfReach = needAttention() - refused;
+        long reached = plan.trucks().size() - needAttention();
+        return Words.count(plan.trucks().size(), "truck") + ": " + reached + " "
+                + Words.verb(reached, "has", "have") + " a plan that reaches what is wanted, " + outOfReach
+                + " can't reach it, " + refused + " can't be planned.";
+    }
+}

@@ -1,0 +1,123 @@
+package org.gritwright.examples.fleetday;
+
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import org.gritwright.core.fleet.TruckPlan;
+import org.gritwright.core.fleet.WayEntry;
+import org.gritwright.examples.fleetday.SheetTable.Cell;
+import org.gritwright.examples.fleetday.SheetTable.Row;
+import org.gritwright.units.Amounts;
+
+/** The plan as worksheets to print: a page for the day, then a page a truck with room to write. */
+final class PlanPage {
+    private PlanPage() {}
+
+    static String html(DayPlan plan) throws IOException {
+        List<PlanSheet> sheets = new ArrayList<>();
+        for (TruckPlan truck : plan.planned()) {
+            sheets.add(PlanSheet.of(plan.day(), truck, sheets.size() + 1));
+        }
+        Map<String, Object> model = new HashMap<>();
+        model.put("style", ReportPage.resource("report.css") + ReportPage.resource("plan.css"));
+        model.put("site", plan.day().site().orElse("Calibration day"));
+        model.put("day", plan.day().day().toString());
+        model.put("technician", plan.day().technician().orElse(""));
+        model.put("wanted", Amounts.format(plan.plan().plan().wantedUncertainty()));
+        model.put("summary", plan.summary());
+        model.put("ways", ways(plan));
+        model.put("objections", objections(plan));
+        model.put("trucks", trucks(plan));
+        model.put(
+                "refused",
+                plan.refused().stream()
+                        .map(truck ->
+                                new Refused(truck.truck().id(), truck.refusal().orElseThrow()))
+                        .toList());
+        model.put("sheets", sheets);
+        return ReportPage.filled(List.of("plan.peb", "worksheet.peb", "safety.peb", "table.peb"), model);
+    }
+
+    /**
+     * A truck without a plan, or with a way of weighing that doesn't do, and why.
+     *
+     * @param id the truck
+     * @param reason why
+     */
+    record Refused(String id, String reason) {}
+
+    private static SheetTable ways(DayPlan plan) {
+        List<Row> rows = new ArrayList<>();
+        for (int i = 0; i < plan.ways().size(); i++) {
+            WayEntry way = plan.ways().get(i);
+            int place = i;
+            long reached = plan.plan().trucks().stream()
+                    .filter(truck -> truck.isReachedBy(place))
+                    .count();
+            String out = plan.plan().outOfReach(i).stream()
+                    .map(truck -> truck.truck().id())
+                    .collect(Collectors.joining(", "));
+            rows.add(Row.of(
+                    way.name(),
+                    Cell.of(PlanWords.duration(plan.plan().time(i))),
+                    Cell.of(Words.count(reached, "truck")),
+                    Cell.of(out.isEmpty() ? "none" : out),
+                    Cell.of("scale " + way.scale() + ", "
+                            + Words.count(way.containers().howMany(), "container") + " of "
+                            + Amounts.format(way.containers().holds()))));
+        }
+        return new SheetTable(
+                "The day by each way of weighing",
+                List.of("takes in all", "for", "doesn’t do for", "with"),
+                rows,
+                List.of("Times are the yard’s own minutes per step and the runs, one truck after the other; driving,"
+                        + " warming up and waiting are not in them."));
+    }
+
+    private static List<Refused> objections(DayPlan plan) {
+        return IntStream.range(0, plan.ways().size())
+                .boxed()
+                .flatMap(way -> plan.plan().outOfReach(way).stream()
+                        .map(truck -> new Refused(
+                                truck.truck().id(),
+                                plan.ways().get(way).name() + ". "
+                                        + truck.places().stream()
+                                                .map(place -> PlanWords.objection(
+                                                        place.ways().get(way)))
+                                                .filter(text -> !text.isEmpty())
+                                                .collect(Collectors.joining(" ")))))
+                .toList();
+    }
+
+    private static SheetTable trucks(DayPlan plan) {
+        List<Row> rows = plan.planned().stream()
+                .map(truck -> Row.of(
+                        truck.truck().id(),
+                        Cell.of(truck.places().stream().map(PlanWords::place).collect(Collectors.joining("; "))),
+                        Cell.of(truck.quickest()
+                                .map(way -> plan.ways().get(way).name())
+                                .orElse("none does")),
+                        Cell.of(truck.quickest()
+                                .map(way -> truck.places().stream()
+                                        .map(place -> PlanWords.table(place.ways()
+                                                .get(way)
+                                                .calibration()
+                                                .orElseThrow()))
+                                        .collect(Collectors.joining("; ")))
+                                .orElse("—")),
+                        Cell.of(truck.quickest()
+                                .flatMap(truck::time)
+                                .map(PlanWords::duration)
+                                .orElse("—"))))
+                .toList();
+        return new SheetTable(
+                "The trucks",
+                List.of("where", "quickest way of weighing", "calibration catches", "takes"),
+                rows,
+                List.of());
+    }
+}

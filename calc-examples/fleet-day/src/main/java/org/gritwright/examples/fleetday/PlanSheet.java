@@ -1,0 +1,286 @@
+package org.gritwright.examples.fleetday;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.IntStream;
+import javax.measure.quantity.Dimensionless;
+import org.gritwright.core.fleet.FleetDay;
+import org.gritwright.core.fleet.PlacePlan;
+import org.gritwright.core.fleet.TruckPlan;
+import org.gritwright.core.fleet.WayEntry;
+import org.gritwright.core.fleet.WayPlan;
+import org.gritwright.core.planning.CatchSeries;
+import org.gritwright.core.planning.PlanResult;
+import org.gritwright.core.planning.PlannedCount;
+import org.gritwright.core.planning.RunPlan;
+import org.gritwright.examples.fleetday.SheetTable.Cell;
+import org.gritwright.examples.fleetday.SheetTable.Row;
+import org.gritwright.units.Amounts;
+
+/**
+ * One truck's worksheet, for the template.
+ *
+ * @param anchor its anchor in the page
+ * @param id the truck
+ * @param onTruck what stands on it
+ * @param kit what to bring
+ * @param parts a part for each material and gate opening
+ */
+record PlanSheet(String anchor, String id, String onTruck, List<String> kit, List<Part> parts) {
+    private static final int DIGITS = 3;
+
+    /** Boxes of more containers go on in another line. */
+    private static final int BOXES_A_LINE = 4;
+
+    /**
+     * The part for one material and gate opening.
+     *
+     * @param place material and gate opening
+     * @param tasks what to do, a sentence each
+     * @param remarks what the plan takes for granted
+     * @param tables the ways of weighing, the verification runs, the table for the yard
+     * @param countHeads the heads of the boxes for what is counted
+     * @param lines a line of boxes for each catch, or several where the containers are many
+     * @param unit the unit in which masses are read
+     */
+    record Part(
+            String place,
+            List<String> tasks,
+            List<String> remarks,
+            List<SheetTable> tables,
+            List<String> countHeads,
+            List<Line> lines,
+            String unit) {}
+
+    /**
+     * A line of boxes to write in.
+     *
+     * @param head what it is for
+     * @param counts whether what is counted is written in this line
+     * @param containers the names of the containers
+     */
+    record Line(String head, boolean counts, List<String> containers) {}
+
+    static PlanSheet of(FleetDay day, TruckPlan truck, int number) {
+        List<Part> parts =
+                truck.places().stream().map(place -> part(day, truck, place)).toList();
+        return new PlanSheet(
+                "truck-" + number, truck.truck().id(), TruckSheet.equipment(truck.truck()), kit(truck), parts);
+    }
+
+    private static List<String> kit(TruckPlan truck) {
+        List<String> kit = new ArrayList<>();
+        kit.add("Wheel chocks, lockout locks and tags, high-visibility clothing, eye protection, gloves, dust mask");
+        if (truck.quickest().isPresent()) {
+            int way = truck.quickest().get();
+            int most = truck.places().stream()
+                    .map(place -> place.ways().get(way))
+                    .mapToInt(PlanSheet::containers)
+                    .max()
+                    .orElse(1);
+            WayEntry entry = truck.plan().waysOfWeighing().get(way);
+            kit.add(entry.name() + ": scale " + entry.scale() + ", a test weight near the load, "
+                    + Words.count(most, "container") + " for up to "
+                    + Amounts.format(entry.containers().holds()) + " each, marked with names");
+        } else {
+            kit.add("Scales and containers: none of the planned ones does; see below");
+        }
+        boolean pulses = truck.places().stream().anyMatch(p -> p.count() instanceof PlannedCount.Pulses);
+        kit.add(
+                pulses
+                        ? "The display’s or a separate counter for the shaft’s pulses"
+                        : "Paint or tape to mark the shaft for counting by eye");
+        kit.add("Stopwatch, a rule or a gauge for the gate, thermometer for the oil, pen and this sheet");
+        return kit;
+    }
+
+    private static int containers(WayPlan way) {
+        int calibration = way.calibration()
+                .map(result -> result.series().containersToFill())
+                .orElse(1);
+        int verification = way.verification()
+                .map(run -> run.result().series().containersToFill())
+                .orElse(1);
+        return Math.max(calibration, verification);
+    }
+
+    private static Part part(FleetDay day, TruckPlan truck, PlacePlan place) {
+        Optional<WayPlan> shown = shown(truck, place);
+        List<String> tasks = new ArrayList<>();
+        List<String> remarks = new ArrayList<>();
+        List<Line> lines = new ArrayList<>();
+        shown.ifPresent(way -> {
+            CatchSeries series = way.calibration().orElseThrow().series();
+            tasks.add(calibrationTask(truck, way, series));
+            way.verification().ifPresent(run -> tasks.add(verificationTask(run)));
+            remarks.addAll(series.assumptions());
+            for (int i = 1; i <= series.repeats(); i++) {
+                lines.addAll(lines("Catch " + i, series.containersToFill()));
+            }
+            way.verification()
+                    .ifPresent(run -> lines.addAll(
+                            lines("Verification", run.result().series().containersToFill())));
+        });
+        List<SheetTable> tables = new ArrayList<>();
+        tables.add(ways(truck, place));
+        tables.add(yard(place));
+        shown.filter(way -> !truck.plan().testSpeeds().isEmpty()).ifPresent(way -> tables.add(runs(truck, way)));
+        remarks.add("Expected are " + Figures.text(place.expected(), DIGITS) + ", by "
+                + place.source().words() + ".");
+        return new Part(
+                PlanWords.place(place),
+                tasks,
+                remarks,
+                tables,
+                countHeads(place.count()),
+                lines,
+                shown.map(way -> unit(day, way)).orElse(""));
+    }
+
+    private static String unit(FleetDay day, WayPlan way) {
+        return day.scales().stream()
+                .filter(scale -> scale.id().equals(way.way().scale()))
+                .findFirst()
+                .map(scale -> Amounts.format(scale.division()).replaceFirst("^\\S+ ", ""))
+                .orElse("");
+    }
+
+    /** The quickest way that does, or the one that comes closest. */
+    private static Optional<WayPlan> shown(TruckPlan truck, PlacePlan place) {
+        return truck.quickest()
+                .map(way -> place.ways().get(way))
+                .or(() -> place.ways().stream()
+                        .filter(way -> way.calibration().isPresent())
+                        .min(Comparator.comparingDouble(way -> Amounts.si(
+                                Dimensionless.class,
+                                way.calibration().orElseThrow().series().expandedUncertainty()))));
+    }
+
+    private static String calibrationTask(TruckPlan truck, WayPlan way, CatchSeries series) {
+        String reach = way.isReached()
+                ? "That should make the mass per revolution certain to ±"
+                : "That comes closest to what is wanted, with ±";
+        return "Calibration, " + way.way().name() + ": " + PlanWords.catches(series.repeats()) + " of "
+                + Amounts.format(series.revolutions())
+                + series.pulses().map(p -> " (" + Amounts.format(p) + ")").orElse("") + ", about "
+                + Figures.text(series.massPerCatch(), DIGITS) + " each in "
+                + Words.count(series.containersToFill(), "container")
+                + truck.plan()
+                        .shaftSpeed()
+                        .map(speed ->
+                                ", some " + Figures.text(series.runTime(speed), 2) + " at " + Amounts.format(speed))
+                        .orElse("")
+                + ". " + reach + PlanWords.uncertainty(series.expandedUncertainty()) + ".";
+    }
+
+    private static String verificationTask(RunPlan run) {
+        CatchSeries series = run.result().series();
+        String start = run.lostByStart()
+                .map(lost -> " The start costs about " + PlanWords.uncertainty(lost)
+                        + " of the expected mass: a delivery error, no calibration error.")
+                .orElse("");
+        String reach = run.result() instanceof PlanResult.OutOfReach out
+                ? " What is wanted is out of reach: " + out.toBlame().words() + "."
+                : "";
+        return "Verification: tell the truck " + Amounts.format(run.testSpeed()) + " and "
+                + Amounts.format(run.targetRate()) + ", run " + Amounts.format(run.runTime()) + " from rest, about "
+                + Figures.text(series.massPerCatch(), DIGITS) + " in "
+                + Words.count(series.containersToFill(), "container") + ". One catch tells the calibration error to ±"
+                + PlanWords.uncertainty(series.expandedUncertainty()) + "." + reach + start;
+    }
+
+    private static SheetTable ways(TruckPlan truck, PlacePlan place) {
+        List<Row> rows = new ArrayList<>();
+        List<String> notes = new ArrayList<>();
+        for (int i = 0; i < place.ways().size(); i++) {
+            WayPlan way = place.ways().get(i);
+            String objection = PlanWords.objection(way);
+            if (!objection.isEmpty()) {
+                notes.add(way.way().name() + ": " + objection);
+            }
+            Optional<CatchSeries> series = way.calibration().map(PlanResult::series);
+            rows.add(Row.of(
+                    way.way().name(),
+                    Cell.of(series.map(PlanSheet::catchesOfRevolutions).orElse("—")),
+                    series.map(s -> Cell.computed(s.massPerCatch(), DIGITS)).orElse(Cell.of("—")),
+                    Cell.of(series.map(s -> String.valueOf(s.containersToFill()))
+                            .orElse("—")),
+                    Cell.of(series.map(s -> "±" + PlanWords.uncertainty(s.expandedUncertainty()))
+                            .orElse("—")),
+                    Cell.of(truck.time(i).map(PlanWords::duration).orElse("doesn’t do"))));
+        }
+        return new SheetTable(
+                "By each way of weighing",
+                List.of("catches", "mass of each", "containers", "certain to", "truck takes"),
+                rows,
+                notes);
+    }
+
+    private static String catchesOfRevolutions(CatchSeries series) {
+        return series.repeats() + " × " + Amounts.format(series.revolutions());
+    }
+
+    private static SheetTable yard(PlacePlan place) {
+        List<WayPlan> usable =
+                place.ways().stream().filter(way -> way.refusal().isEmpty()).toList();
+        List<Row> rows = usable.isEmpty()
+                ? List.of()
+                : IntStream.range(0, usable.get(0).table().size())
+                        .mapToObj(line -> new Row(
+                                "±"
+                                        + Amounts.format(
+                                                usable.get(0).table().get(line).wanted()),
+                                usable.stream()
+                                        .map(way -> Cell.of(
+                                                PlanWords.table(way.table().get(line))))
+                                        .toList()))
+                        .toList();
+        return new SheetTable(
+                "What to catch in all for other wishes",
+                usable.stream().map(way -> way.way().name()).toList(),
+                rows,
+                List.of());
+    }
+
+    private static SheetTable runs(TruckPlan truck, WayPlan way) {
+        List<Row> rows = way.runs().stream()
+                .map(run -> Row.of(
+                        Amounts.format(run.targetRate()) + " at " + Amounts.format(run.testSpeed()),
+                        Cell.of(Amounts.format(run.runTime())),
+                        Cell.computed(run.result().series().massPerCatch(), DIGITS),
+                        Cell.of(Figures.text(run.shaftSpeed(), DIGITS)
+                                + (run.withinRange().orElse(true) ? "" : ", out of range")),
+                        Cell.of("±"
+                                + PlanWords.uncertainty(run.result().series().expandedUncertainty())),
+                        Cell.of(run.lostByStart().map(PlanWords::uncertainty).orElse("—"))))
+                .toList();
+        int left = truck.plan().targetRates().size() * truck.plan().testSpeeds().size() - rows.size();
+        return new SheetTable(
+                "Verification runs with " + way.way().name(),
+                List.of("run", "mass", "shaft speed", "certain to", "start costs"),
+                rows,
+                left == 0 ? List.of() : List.of(Words.count(left, "other run") + ": too fast for these containers."));
+    }
+
+    private static List<String> countHeads(PlannedCount count) {
+        if (count instanceof PlannedCount.Pulses) {
+            return List.of("counter at start", "counter at stop");
+        }
+        return count instanceof PlannedCount.ByEye
+                ? List.of("revolutions by eye", "± (standard)")
+                : List.of("setting or speed", "seconds");
+    }
+
+    private static List<Line> lines(String head, int containers) {
+        List<Line> lines = new ArrayList<>();
+        for (int first = 1; first <= containers; first += BOXES_A_LINE) {
+            List<String> names = IntStream.rangeClosed(first, Math.min(containers, first + BOXES_A_LINE - 1))
+                    .mapToObj(String::valueOf)
+                    .toList();
+            lines.add(new Line(first == 1 ? head : "", first == 1, names));
+        }
+        return lines;
+    }
+}

@@ -1,0 +1,92 @@
+package org.gritwright.examples.fleetday;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Collectors;
+import org.gritwright.core.fleet.PlacePlan;
+import org.gritwright.core.fleet.TruckPlan;
+import org.gritwright.core.planning.CatchSeries;
+import org.gritwright.units.Amounts;
+
+/**
+ * A day's plan on a terminal: a line a truck, a line for each way of weighing, and where the worksheets are.
+ *
+ * @param plan the plan
+ */
+record PlanSummary(DayPlan plan) {
+    private static final int WIDTH = ConsoleSummary.WIDTH;
+
+    List<String> lines(Path folder) {
+        List<String> lines = new ArrayList<>();
+        lines.addAll(TextTable.wrap(
+                plan.day().site().map(site -> site + ": ").orElse("") + "plan for "
+                        + plan.day().day()
+                        + ", calibrations to +/-"
+                        + Amounts.format(plan.plan().plan().wantedUncertainty())
+                        + " (95 %), the quickest way of weighing for each truck.",
+                WIDTH));
+        lines.add("");
+        TextTable trucks = new TextTable(List.of(14, 24, 46, 10));
+        lines.addAll(trucks.row(List.of("Truck", "Where", "Catch", "Takes")));
+        lines.add("-".repeat(WIDTH));
+        plan.plan().trucks().forEach(truck -> lines.addAll(trucks.row(cells(truck))));
+        lines.add("-".repeat(WIDTH));
+        TextTable ways = new TextTable(List.of(40, 14, 42));
+        lines.addAll(ways.row(List.of("Way of weighing", "Takes", "")));
+        for (int i = 0; i < plan.ways().size(); i++) {
+            lines.addAll(ways.row(List.of(
+                    plan.ways().get(i).name(), PlanWords.duration(plan.plan().time(i)), without(i))));
+        }
+        lines.add("-".repeat(WIDTH));
+        lines.addAll(TextTable.wrap(plan.summary(), WIDTH));
+        lines.add("Worksheets: "
+                + PlainText.oneLine(folder.resolve(OutputFolder.PLAN).toString()));
+        return lines;
+    }
+
+    private String without(int way) {
+        List<TruckPlan> out = plan.plan().outOfReach(way);
+        return out.isEmpty()
+                ? "for all trucks that have a plan"
+                : "without " + out.stream().map(truck -> truck.truck().id()).collect(Collectors.joining(", "))
+                        + ", where it can't reach that";
+    }
+
+    private static List<String> cells(TruckPlan truck) {
+        String id = truck.truck().id();
+        if (truck.refusal().isPresent()) {
+            return List.of(id, "-", "Can't be planned: " + truck.refusal().get(), "-");
+        }
+        String where = truck.places().stream().map(PlanWords::place).collect(Collectors.joining("; "));
+        if (truck.quickest().isEmpty()) {
+            return List.of(
+                    id,
+                    where,
+                    truck.places().stream().map(PlanSummary::closest).collect(Collectors.joining("; ")),
+                    "-");
+        }
+        int way = truck.quickest().get();
+        String catches = truck.places().stream()
+                .map(place -> catches(
+                        place.ways().get(way).calibration().orElseThrow().series()))
+                .collect(Collectors.joining("; "));
+        return List.of(
+                id,
+                where,
+                catches + " (" + truck.plan().waysOfWeighing().get(way).name() + ")",
+                PlanWords.duration(truck.time(way).orElseThrow()));
+    }
+
+    private static String closest(PlacePlan place) {
+        return "No way of weighing reaches it. "
+                + place.ways().stream()
+                        .map(way -> way.way().name() + ": " + PlanWords.objection(way))
+                        .collect(Collectors.joining(" "));
+    }
+
+    private static String catches(CatchSeries series) {
+        return series.repeats() + " x " + Amounts.format(series.revolutions()) + ", "
+                + Figures.text(series.massPerCatch(), 3) + " each";
+    }
+}

@@ -1,0 +1,66 @@
+package org.gritwright.examples.fleetday;
+
+import javax.measure.Quantity;
+import javax.measure.quantity.Dimensionless;
+import javax.measure.quantity.Time;
+import org.gritwright.core.fleet.PlacePlan;
+import org.gritwright.core.fleet.WayPlan;
+import org.gritwright.core.planning.CatchSeries;
+import org.gritwright.core.planning.PlanResult;
+import org.gritwright.units.Amounts;
+import org.gritwright.units.SpreadingUnits;
+
+/** A plan's numbers as people say them. */
+final class PlanWords {
+    private static final int DIGITS = 3;
+
+    private PlanWords() {}
+
+    /** For example "road salt, gate 2 in". */
+    static String place(PlacePlan place) {
+        return place.material().name()
+                + place.opening()
+                        .map(opening -> ", gate " + Amounts.format(opening))
+                        .orElse("");
+    }
+
+    /** For example "2.41 %". */
+    static String uncertainty(Quantity<Dimensionless> ratio) {
+        return Figures.text(Amounts.of(Amounts.in(ratio, SpreadingUnits.PERCENT), SpreadingUnits.PERCENT), DIGITS);
+    }
+
+    /** For example "6 × 10 rev, 316 lb". */
+    static String table(PlanResult result) {
+        CatchSeries series = result.series();
+        return result instanceof PlanResult.Reached
+                ? series.repeats() + " × " + Amounts.format(series.revolutions()) + ", "
+                        + Figures.text(series.totalMass(), DIGITS)
+                : "out of reach";
+    }
+
+    /** Why a way of weighing doesn't do, in a few sentences; empty if it does. */
+    static String objection(WayPlan way) {
+        if (way.refusal().isPresent()) {
+            return "Can't be used: " + way.refusal().get() + ".";
+        }
+        return way.calibration()
+                .map(result -> result instanceof PlanResult.OutOfReach out
+                        ? uncertainty(out.series().expandedUncertainty()) + " at best, with "
+                                + catches(out.series().repeats()) + " of "
+                                + Figures.text(out.series().massPerCatch(), DIGITS) + ". To blame: "
+                                + out.toBlame().words() + ". " + out.toBlame().help()
+                        : "")
+                .orElse("");
+    }
+
+    /** For example "75 min", "21 h 40 min". */
+    static String duration(Quantity<Time> time) {
+        long minutes = Math.round(Amounts.in(time, SpreadingUnits.MINUTE));
+        return minutes < 120 ? minutes + " min" : minutes / 60 + " h " + minutes % 60 + " min";
+    }
+
+    /** For example "1 catch", "6 catches". */
+    static String catches(int repeats) {
+        return repeats + (repeats == 1 ? " catch" : " catches");
+    }
+}
