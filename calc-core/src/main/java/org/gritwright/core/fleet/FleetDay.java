@@ -66,7 +66,17 @@ public record FleetDay(
      */
     public FleetDay withTrucks(List<TruckDay> others) {
         return new FleetDay(
-                day, seasonStart, tolerance, decisionRule, allowances, site, technician, scales, materials, plan, others);
+                day,
+                seasonStart,
+                tolerance,
+                decisionRule,
+                allowances,
+                site,
+                technician,
+                scales,
+                materials,
+                plan,
+                others);
     }
 
     /**
@@ -77,6 +87,16 @@ public record FleetDay(
      */
     public FleetDay withPlan(PlanEntry wanted) {
         return new FleetDay(
-                day, seasonStart, tolerance, decisionRule, allowances, site, technician, scales, materials, Optional.of(wanted), trucks);
+                day,
+                seasonStart,
+                tolerance,
+                decisionRule,
+                allowances,
+                site,
+                technician,
+                scales,
+                materials,
+                Optional.of(wanted),
+                trucks);
     }
 }

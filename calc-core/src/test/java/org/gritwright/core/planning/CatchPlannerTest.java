@@ -303,7 +303,8 @@ class CatchPlannerTest {
                 Amounts.of(5.1, SpreadingUnits.REVOLUTION),
                 0,
                 percent(5),
-                percent(2));
+                percent(2),
+                CatchAllowances.NONE);
         CatchSetup common = setup(scale(0.1), pails(1, 29.5), SIXTY_PULSES);
         CatchSetup setup = new CatchSetup(
                 common.scale(),
