@@ -43,19 +43,28 @@ class ReadmeExampleTest {
 
     @Test
     void theReadmesExampleCompilesAndPrintsWhatTheReadmeSays(@TempDir Path folder) throws Exception {
-        Path source = Files.writeString(folder.resolve("Yard.java"), block("example"));
+        assertThat(printed(folder, "Yard", block("example"))).isEqualTo(block("example output"));
+    }
+
+    @Test
+    void theReadmesPlanCompilesAndPrintsWhatTheReadmeSays(@TempDir Path folder) throws Exception {
+        assertThat(printed(folder, "Plan", block("planning example"))).isEqualTo(block("planning output"));
+    }
+
+    private static String printed(Path folder, String name, String text) throws Exception {
+        Path source = Files.writeString(folder.resolve(name + ".java"), text);
         int compiled = ToolProvider.findFirst("javac")
                 .orElseThrow()
                 .run(System.out, System.err, "-cp", libraries(), "-d", folder.toString(), source.toString());
         assertThat(compiled).isZero();
 
         String java = Path.of(System.getProperty("java.home"), "bin", "java").toString();
-        Process process = new ProcessBuilder(List.of(java, "-cp", folder + File.pathSeparator + libraries(), "Yard"))
+        Process process = new ProcessBuilder(List.of(java, "-cp", folder + File.pathSeparator + libraries(), name))
                 .redirectErrorStream(true)
                 .start();
         String printed = new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
         assertThat(process.waitFor()).as(printed).isZero();
-        assertThat(printed.strip()).isEqualTo(block("example output"));
+        return printed.strip();
     }
 
     @Test

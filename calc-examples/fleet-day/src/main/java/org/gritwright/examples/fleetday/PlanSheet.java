@@ -31,7 +31,7 @@ import org.gritwright.units.Amounts;
 record PlanSheet(String anchor, String id, String onTruck, List<String> kit, List<Part> parts) {
     private static final int DIGITS = 3;
 
-    /** Boxes of more containers go on in another line. */
+    /** The boxes of more containers go on in another line. */
     private static final int BOXES_A_LINE = 4;
 
     /**
@@ -41,7 +41,7 @@ record PlanSheet(String anchor, String id, String onTruck, List<String> kit, Lis
      * @param tasks what to do, a sentence each
      * @param remarks what the plan takes for granted
      * @param tables the ways of weighing, the verification runs, the table for the yard
-     * @param countHeads the heads of the boxes for what is counted
+     * @param heads the heads of the boxes before those of the containers
      * @param lines a line of boxes for each catch, or several where the containers are many
      * @param unit the unit in which masses are read
      */
@@ -50,7 +50,7 @@ record PlanSheet(String anchor, String id, String onTruck, List<String> kit, Lis
             List<String> tasks,
             List<String> remarks,
             List<SheetTable> tables,
-            List<String> countHeads,
+            List<String> heads,
             List<Line> lines,
             String unit) {}
 
@@ -58,10 +58,10 @@ record PlanSheet(String anchor, String id, String onTruck, List<String> kit, Lis
      * A line of boxes to write in.
      *
      * @param head what it is for
-     * @param counts whether what is counted is written in this line
-     * @param containers the names of the containers
+     * @param isFirst whether it has the boxes before those of the containers
+     * @param containers the names of the containers; an empty one for a place without a box
      */
-    record Line(String head, boolean counts, List<String> containers) {}
+    record Line(String head, boolean isFirst, List<String> containers) {}
 
     static PlanSheet of(FleetDay day, TruckPlan truck, int number) {
         List<Part> parts =
@@ -81,7 +81,7 @@ record PlanSheet(String anchor, String id, String onTruck, List<String> kit, Lis
                     .max()
                     .orElse(1);
             WayEntry entry = truck.plan().waysOfWeighing().get(way);
-            kit.add(entry.name() + ": scale " + entry.scale() + ", a test weight near the load, "
+            kit.add("For " + entry.name() + ": scale " + entry.scale() + ", a test weight near the load, "
                     + Words.count(most, "container") + " for up to "
                     + Amounts.format(entry.containers().holds()) + " each, marked with names");
         } else {
@@ -116,17 +116,18 @@ record PlanSheet(String anchor, String id, String onTruck, List<String> kit, Lis
             tasks.add(calibrationTask(truck, way, series));
             way.verification().ifPresent(run -> tasks.add(verificationTask(run)));
             remarks.addAll(series.assumptions());
+            int boxes = Math.min(BOXES_A_LINE, containers(way));
             for (int i = 1; i <= series.repeats(); i++) {
-                lines.addAll(lines("Catch " + i, series.containersToFill()));
+                lines.addAll(lines("Catch " + i, series.containersToFill(), boxes));
             }
             way.verification()
                     .ifPresent(run -> lines.addAll(
-                            lines("Verification", run.result().series().containersToFill())));
+                            lines("Verification", run.result().series().containersToFill(), boxes)));
         });
         List<SheetTable> tables = new ArrayList<>();
         tables.add(ways(truck, place));
-        tables.add(yard(place));
         shown.filter(way -> !truck.plan().testSpeeds().isEmpty()).ifPresent(way -> tables.add(runs(truck, way)));
+        tables.add(yard(place));
         remarks.add("Expected are " + Figures.text(place.expected(), DIGITS) + ", by "
                 + place.source().words() + ".");
         return new Part(
@@ -134,7 +135,7 @@ record PlanSheet(String anchor, String id, String onTruck, List<String> kit, Lis
                 tasks,
                 remarks,
                 tables,
-                countHeads(place.count()),
+                heads(place),
                 lines,
                 shown.map(way -> unit(day, way)).orElse(""));
     }
@@ -264,20 +265,24 @@ record PlanSheet(String anchor, String id, String onTruck, List<String> kit, Lis
                 left == 0 ? List.of() : List.of(Words.count(left, "other run") + ": too fast for these containers."));
     }
 
-    private static List<String> countHeads(PlannedCount count) {
-        if (count instanceof PlannedCount.Pulses) {
-            return List.of("counter at start", "counter at stop");
+    private static List<String> heads(PlacePlan place) {
+        List<String> heads = new ArrayList<>(List.of("time"));
+        place.opening().ifPresent(opening -> heads.add("gate opening"));
+        if (place.count() instanceof PlannedCount.Pulses) {
+            heads.addAll(List.of("counter at start", "counter at stop"));
+        } else if (place.count() instanceof PlannedCount.ByEye) {
+            heads.addAll(List.of("revolutions by eye", "± (standard)"));
+        } else {
+            heads.addAll(List.of("setting or speed", "seconds"));
         }
-        return count instanceof PlannedCount.ByEye
-                ? List.of("revolutions by eye", "± (standard)")
-                : List.of("setting or speed", "seconds");
+        return heads;
     }
 
-    private static List<Line> lines(String head, int containers) {
+    private static List<Line> lines(String head, int containers, int boxes) {
         List<Line> lines = new ArrayList<>();
-        for (int first = 1; first <= containers; first += BOXES_A_LINE) {
-            List<String> names = IntStream.rangeClosed(first, Math.min(containers, first + BOXES_A_LINE - 1))
-                    .mapToObj(String::valueOf)
+        for (int first = 1; first <= containers; first += boxes) {
+            List<String> names = IntStream.range(first, first + boxes)
+                    .mapToObj(i -> i <= containers ? String.valueOf(i) : "")
                     .toList();
             lines.add(new Line(first == 1 ? head : "", first == 1, names));
         }

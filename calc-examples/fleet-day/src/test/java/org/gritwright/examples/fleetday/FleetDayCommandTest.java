@@ -250,7 +250,13 @@ class FleetDayCommandTest {
         Run help = Run.of("--help");
         assertThat(help.exitCode()).isZero();
         assertThat(help.out())
-                .contains("--input=FILE", "--output=FOLDER", "--fail-on-attention", "--version", "Exit codes:");
+                .contains(
+                        "--input=FILE",
+                        "--output=FOLDER",
+                        "--mode=report|plan",
+                        "--fail-on-attention",
+                        "--version",
+                        "Exit codes:");
         Run version = Run.of("--version");
         assertThat(version.exitCode()).isZero();
         assertThat(version.out().strip()).matches("fleet-day \\d+\\.\\d+\\.\\d+(-SNAPSHOT)?");

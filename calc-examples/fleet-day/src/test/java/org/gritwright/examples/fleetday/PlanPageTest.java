@@ -1,0 +1,187 @@
+package org.gritwright.examples.fleetday;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.io.ByteArrayInputStream;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.util.function.Consumer;
+import java.util.regex.Pattern;
+import org.gritwright.core.fleet.FleetDay;
+import org.gritwright.core.fleet.FleetPlanner;
+import org.gritwright.core.record.Document;
+import org.gritwright.core.record.RejectedDocumentException;
+import org.gritwright.core.spreader.BuiltInTypes;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestInstance;
+
+@TestInstance(TestInstance.Lifecycle.PER_CLASS)
+class PlanPageTest {
+    private static final Pattern BOX = Pattern.compile("<td class=\"pair\">");
+
+    private String page;
+
+    private static String page(Consumer<ObjectNode> change) throws IOException, RejectedDocumentException {
+        byte[] text = DemoDay.changed(change).getBytes(StandardCharsets.UTF_8);
+        FleetDay day = Document.FLEET_DAY.read(new ByteArrayInputStream(text));
+        return PlanPage.html(new DayPlan(
+                day,
+                FleetPlanner.of(BuiltInTypes.registry()).plan(day, day.plan().orElseThrow())));
+    }
+
+    @BeforeAll
+    void make() throws IOException, RejectedDocumentException {
+        page = page(day -> {});
+    }
+
+    private String sheet(String id) {
+        return sheet(page, id);
+    }
+
+    private static String sheet(String page, String id) {
+        int found = page.indexOf("<h2>" + id + "</h2>");
+        return page.substring(found, page.indexOf("</article>", found));
+    }
+
+    private static long boxes(String sheet) {
+        return BOX.matcher(sheet).results().count();
+    }
+
+    @Test
+    void itIsOneHtmlPageThatNeedsNothingElse() {
+        assertThat(page).startsWith("<!DOCTYPE html>\n<html lang=\"en\">").endsWith("</html>\n");
+        assertThat(page).doesNotContain("<script", "http:", "https:", "<link", "url(");
+        assertThat(page.split("<article class=\"worksheet\"", -1)).hasSize(21);
+        assertThat(page).contains(".worksheet { break-before: page;");
+    }
+
+    @Test
+    void theFirstPageComparesTheWaysOfWeighing() {
+        String first = page.substring(page.indexOf("<h2>How long the day takes"), page.indexOf("<article"));
+        assertThat(first)
+                .containsSubsequence(
+                        "<th scope=\"row\">pails on a hanging scale</th><td>31 h 48 min</td><td>18 trucks</td><td>T-08,"
+                                + " T-17</td>",
+                        "<th scope=\"row\">tarp and shovel</th><td>61 h 58 min</td><td>19 trucks</td><td>T-17</td>",
+                        "<th scope=\"row\">hopper scale that takes the whole drop</th><td>45 h 10 min</td><td>20"
+                                + " trucks</td><td>none</td>",
+                        "<b>T-08</b>, pails on a hanging scale. 2.62 % at best, with 7 catches of 122 lb. To blame: the"
+                                + " scatter of the catches themselves.",
+                        "<b>T-17</b>, tarp and shovel. Can&#39;t be used: containers must be able to hold the smallest"
+                                + " sensible catch, 5 rev or 156 lb: 150 lb in all.");
+    }
+
+    @Test
+    void eachSheetHasTheCautionsBeforeWhatToBringAndWhatToCatch() {
+        for (String sheet : page.split("<article class=\"worksheet\"", -1)) {
+            if (!sheet.startsWith("<!DOCTYPE")) {
+                assertThat(sheet)
+                        .containsSubsequence(
+                                "Parking brake set, wheels chocked",
+                                "Spinner disabled",
+                                "Nobody reaches",
+                                "controls locked out",
+                                "Never slide a container under running discharge",
+                                "Raised wheels stand on stands",
+                                "Nobody under a hanging load",
+                                "Hydraulic oil is hot",
+                                "the maker’s manual",
+                                "To bring",
+                                "What to catch: ",
+                                "To write down",
+                                "Signature");
+            }
+        }
+    }
+
+    /** Five catches in one pail each, and the verification in two. */
+    @Test
+    void thereIsABoxForEachContainerOfEachCatch() {
+        String sheet = sheet("T-01");
+        assertThat(sheet)
+                .contains("5 catches of 6 rev (600 pulse), about 31.6 lb each in 1 container, some 12 s at 30 rev/min.")
+                .contains("tell the truck 15 mi/h and 300 lb/mi, run 40 s from rest, about 49.0 lb in 2 containers.")
+                .contains("<th scope=\"row\">Catch 5</th>", "<th scope=\"row\">Verification</th>")
+                .doesNotContain("<th scope=\"row\">Catch 6</th>");
+        assertThat(boxes(sheet)).isEqualTo(5 + 2);
+    }
+
+    /** 28 revolutions in six pails, four of them in the first line. */
+    @Test
+    void manyContainersGoOnInAnotherLine() throws IOException, RejectedDocumentException {
+        String six = sheet(
+                page(day -> {
+                    DemoDay.only(day, "T-01");
+                    ((ObjectNode) day.get("plan"))
+                            .put("fewestRepeats", "3")
+                            .put("mostRepeats", "3")
+                            .put("wantedUncertainty", "5.2 %");
+                    ObjectNode way =
+                            (ObjectNode) day.get("plan").get("waysOfWeighing").get(0);
+                    way.put("containers", "9").put("holds", "6 lb");
+                    ((ArrayNode) day.get("plan").get("waysOfWeighing")).remove(2);
+                    ((ArrayNode) day.get("plan").get("waysOfWeighing")).remove(1);
+                }),
+                "T-01");
+        assertThat(six).contains("3 catches of 5 rev (500 pulse), about 26.3 lb each in 5 containers");
+        assertThat(six)
+                .contains("<span>5</span></td><td class=\"none\"><span></span></td><td class=\"none\">")
+                .contains("<td class=\"none\" colspan=\"4\"></td>");
+    }
+
+    @Test
+    void boxesAreForWhatTheTruckCounts() {
+        assertThat(sheet("T-01")).contains("<th scope=\"col\">counter at start</th>", "gate opening</th>");
+        assertThat(sheet("T-08"))
+                .contains("<th scope=\"col\">revolutions by eye</th>")
+                .doesNotContain("counter at start");
+        assertThat(sheet("T-03")).doesNotContain("gate opening</th>");
+    }
+
+    @Test
+    void theYardTableIsOnTheSheet() {
+        assertThat(sheet("T-01"))
+                .containsSubsequence(
+                        "<caption>What to catch in all for other wishes</caption>",
+                        "<th scope=\"row\">±1 %</th><td>out of reach</td>",
+                        "<th scope=\"row\">±3 %</th><td>5 × 5 rev, 132 lb</td>");
+    }
+
+    @Test
+    void whatThePlanTakesForGrantedIsSaid() {
+        assertThat(sheet("T-01"))
+                .contains("One catch is taken to scatter by 2 % (common practice, no source)")
+                .contains("Expected are 5.27 lb/rev, by the calibration in force.");
+    }
+
+    @Test
+    void whatOthersWroteCantBecomeMarkup() throws IOException, RejectedDocumentException {
+        String hostile = page(day -> {
+            DemoDay.only(day, "T-01").put("id", "<img src=x>");
+            ((ObjectNode) day.get("plan").get("waysOfWeighing").get(0)).put("name", "<b>pails</b> & \"more\"");
+            day.put("site", "<script>1</script>");
+        });
+        assertThat(hostile).doesNotContain("<img", "<script", "<b>pails").contains("&lt;img src=x&gt;");
+    }
+
+    @Test
+    void aDayWithoutTrucksIsNoTrouble() throws IOException, RejectedDocumentException {
+        assertThat(page(day -> day.putArray("trucks"))).contains("0 trucks: ").doesNotContain("<article");
+    }
+
+    @Test
+    void aTruckThatNoWayOfWeighingSuitsStillHasItsSheet() throws IOException, RejectedDocumentException {
+        String none = sheet(
+                page(day -> {
+                    DemoDay.only(day, "T-17");
+                    ((ArrayNode) day.get("plan").get("waysOfWeighing")).remove(2);
+                }),
+                "T-17");
+        assertThat(none)
+                .contains("none of the planned ones does", "doesn’t do", "5 rev or 156 lb: 140 lb in all")
+                .doesNotContain("To write down");
+    }
+}
