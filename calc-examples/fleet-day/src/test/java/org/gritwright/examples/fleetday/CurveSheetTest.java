@@ -162,7 +162,7 @@ class CurveSheetTest {
                 .asString()
                 .matches("Effective bulk density k = 73\\.\\d lb/ft³\\. "
                         + "Dead opening h0 = 0\\.37\\d in, standard uncertainty 0\\.00\\d+ in\\. "
-                        + "Lack-of-fit test: the chance of a misfit like this is \\d+ %\\.");
+                        + "Lack-of-fit test: the chance of a misfit like this is above 99\\.9 %\\.");
         assertThat(tested.legend()).contains("the curve, k·g(h − h0), dashed").endsWith("at the gate opening h.");
         CurveSheet readingTooLow = sheet(
                 CaughtCurves.slidingGate("12 in").at("2 in", 36).at("4 in", 68).fit(CurveModel.DEAD_OPENING));

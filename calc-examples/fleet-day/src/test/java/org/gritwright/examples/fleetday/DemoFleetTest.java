@@ -27,7 +27,7 @@ class DemoFleetTest {
 
     @ParameterizedTest
     @CsvSource(delimiter = '|', nullValues = "none", textBlock = """
-            T-01 | NOTHING          | Nothing to do
+            T-01 | CATCH_MORE       | Catch 294 lb more with the same value in the display, in 1 catch like the last
             T-02 | CHECK_ROAD_SPEED | Check the road speed over a measured course
             T-03 | NOTHING          | Nothing to do
             T-04 | NOTHING          | Nothing to do

@@ -71,8 +71,10 @@ class FiguresTest {
         "0.05, 5.0 %",
         "0.5, 50 %",
         "0.964, 96 %",
-        "0.9999, 100 %",
-        "1, 100 %"
+        "0.9949, 99.5 %",
+        "0.999, 99.9 %",
+        "0.9991, above 99.9 %",
+        "1, above 99.9 %"
     })
     void chancesInPerCentWithTwoDigits(double chance, String text) {
         assertThat(Figures.chance(chance)).isEqualTo(text);

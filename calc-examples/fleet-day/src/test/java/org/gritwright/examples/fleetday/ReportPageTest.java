@@ -50,7 +50,7 @@ class ReportPageTest {
                         "<th scope=\"row\">1 in (25.4 mm)</th>",
                         "geometry alone",
                         "<th scope=\"row\">1.5 in (38.1 mm)</th>",
-                        "<th scope=\"row\">2 in (50.8 mm)</th><td>23.90 lb/rev<small>10.84 kg/rev</small></td><td>± 0.18 lb/rev</td>",
+                        "<th scope=\"row\">2 in (50.8 mm)</th><td>23.90 lb/rev<small>10.84 kg/rev</small></td><td>± 1.1 lb/rev</td>",
                         "<th scope=\"row\">2.5 in (63.5 mm)</th>",
                         "<th scope=\"row\">3 in (76.2 mm)</th>",
                         "<th scope=\"row\">3.5 in (88.9 mm)</th>",
@@ -189,8 +189,8 @@ class ReportPageTest {
                         "confirmed by an independent catch",
                         "07:45 as found",
                         "07:57 as left",
-                        "+6.07 %<small>outside tolerance",
-                        "+1.58 %<small>within tolerance");
+                        "+6.1 ± 1.7 %<small>outside tolerance, chance to be within: 0.74 %",
+                        "+1.6 ± 1.6 %<small>within tolerance, chance to be within: 99.9 %");
     }
 
     private String sheet(String id) {
