@@ -140,6 +140,7 @@ final class CatchModel {
         double kilograms = revolutions * kilogramsPerRevolution;
         int containers = Math.max(1, (int) Math.ceil(kilograms / containerKilograms * (1 - ROUNDING)));
         Quantity<Mass> gross = Amounts.of(kilograms / containers + tareKilograms, SpreadingUnits.KILOGRAM);
+        // A full container may come out a rounding error above the capacity.
         Quantity<Mass> weighable = Amounts.si(Mass.class, gross)
                         > Amounts.si(Mass.class, setup.scale().capacity())
                 ? setup.scale().capacity()

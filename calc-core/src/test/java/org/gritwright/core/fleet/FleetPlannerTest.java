@@ -27,6 +27,7 @@ import org.gritwright.core.planning.Cause;
 import org.gritwright.core.planning.Containers;
 import org.gritwright.core.planning.PlanResult;
 import org.gritwright.core.planning.PlannedCount;
+import org.gritwright.core.planning.RunPlan;
 import org.gritwright.core.spreader.BuiltInTypes;
 import org.gritwright.units.Amounts;
 import org.gritwright.units.SpreadingUnits;
@@ -211,6 +212,35 @@ class FleetPlannerTest {
                 .containsExactly(true, false);
         assertThat(way.verification().map(run -> Amounts.format(run.testSpeed())))
                 .hasValue("20 mi/h");
+    }
+
+    /** 1 % is below 1.96 × 2 %. */
+    @Test
+    void whereNoRunTellsEnoughTheOneThatTellsMostIsMade() {
+        PlanEntry plan = plan(3, PAILS);
+        PlanEntry finer = new PlanEntry(
+                plan.wantedUncertainty(),
+                Optional.of(percent(1)),
+                Optional.empty(),
+                Optional.empty(),
+                plan.shaftSpeed(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                plan.targetRates(),
+                plan.testSpeeds(),
+                plan.waysOfWeighing());
+        WayPlan way = only(PLANNER.plan(day(idle("T-1")), finer)).ways().get(0);
+        assertThat(way.runs()).hasSize(2).allSatisfy(run -> assertThat(run.result())
+                .isInstanceOf(PlanResult.OutOfReach.class));
+        RunPlan chosen = way.verification().orElseThrow();
+        assertThat(way.runs()).allSatisfy(run -> assertThat(
+                        Amounts.si(Dimensionless.class, run.result().series().expandedUncertainty()))
+                .isGreaterThanOrEqualTo(Amounts.si(
+                        Dimensionless.class, chosen.result().series().expandedUncertainty())));
+        assertThat(way.isReached()).isTrue();
     }
 
     @Test

@@ -114,7 +114,13 @@ record PlanSheet(String anchor, String id, String onTruck, List<String> kit, Lis
         shown.ifPresent(way -> {
             CatchSeries series = way.calibration().orElseThrow().series();
             tasks.add(calibrationTask(truck, way, series));
-            way.verification().ifPresent(run -> tasks.add(verificationTask(run)));
+            if (!truck.plan().testSpeeds().isEmpty()) {
+                tasks.add(way.verification()
+                        .map(PlanSheet::verificationTask)
+                        .orElse(
+                                "Verification: none of the planned rates and speeds fits these containers at a shaft speed"
+                                        + " that the drive can hold. Plan another rate or speed for this truck."));
+            }
             remarks.addAll(series.assumptions());
             int boxes = Math.min(BOXES_A_LINE, containers(way));
             for (int i = 1; i <= series.repeats(); i++) {

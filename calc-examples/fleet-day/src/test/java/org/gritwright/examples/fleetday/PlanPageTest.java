@@ -141,6 +141,14 @@ class PlanPageTest {
         assertThat(sheet("T-03")).doesNotContain("gate opening</th>");
     }
 
+    /** 300 lb/mi at 25 mi/h are 4 rev/min of 31.2 lb/rev, below the 6 that the drives hold. */
+    @Test
+    void noVerificationRunIsSaidAndNotLeftOut() {
+        assertThat(sheet("T-17"))
+                .contains("Verification: none of the planned rates and speeds fits", "4.01 rev/min, out of range")
+                .doesNotContain("<th scope=\"row\">Verification</th>");
+    }
+
     @Test
     void theYardTableIsOnTheSheet() {
         assertThat(sheet("T-01"))
