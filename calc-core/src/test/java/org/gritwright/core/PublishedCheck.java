@@ -58,6 +58,22 @@ record PublishedCheck(
                         + " and 7"),
         GRUBBS("NIST e-Handbook, Grubbs", "NIST/SEMATECH e-Handbook of Statistical Methods, 1.3.5.17.1"),
         GUM_T("GUM Table G.2", "JCGM 100:2008, Guide to the expression of uncertainty in measurement, Table G.2"),
+        GUM_H2("GUM H.2", "JCGM 100:2008, Guide to the expression of uncertainty in measurement, example H.2"),
+        JCGM106(
+                "JCGM 106, from memory",
+                "JCGM 106:2012, The role of measurement uncertainty in conformity assessment, worked examples; from"
+                        + " memory"),
+        RP19(
+                "NCSLI RP-19, draft",
+                "NCSL International, Recommended Practice RP-19, Measurement decision risk, draft: false acceptance of a"
+                        + " normal process by a test four times as certain; second-hand"),
+        HANDBOOK_44(
+                "NIST Handbook 44",
+                "NIST Handbook 44, section 2.20, table 6, maintenance tolerances of class III; acceptance is half of it"),
+        HANDBOOK_44_MEMORY(
+                "NIST Handbook 44, from memory",
+                "NIST Handbook 44, section 2.20, table 6, classes III L and IIII; from memory"),
+        R76("OIML R 76", "OIML R 76-1, 3.5.1, as in the UK's SI 1995/1907, schedule 2; in service twice as much"),
         TABLES("tables, from memory", "the usual tables of quantiles, to the digits they print; from memory"),
         UNITS(
                 "derived: units",
@@ -70,6 +86,10 @@ record PublishedCheck(
         GRAIN_FLOW(
                 "derived: grain flow",
                 "computed from the law of dry grains through an opening; the law and its constants from memory"),
+        BUDGETS(
+                "derived: budgets",
+                "computed by hand by the method of NIST Technical Note 1297: a demonstration of the sums, not of which"
+                        + " uncertainties belong into a budget"),
         ARITHMETIC("derived: arithmetic", "computed by hand from the definition"),
         CUSTOM("common practice, no source", "numbers as the trade prints them, rounded");
 

@@ -82,6 +82,7 @@ final class PublishedChecks {
         checks.estimators();
         checks.lines();
         checks.rows.addAll(MetrologyChecks.all());
+        checks.rows.addAll(UncertaintyChecks.all());
         return Collections.unmodifiableList(checks.rows);
     }
 
