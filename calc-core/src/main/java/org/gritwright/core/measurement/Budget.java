@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -117,10 +118,11 @@ public final class Budget<Q extends Quantity<Q>> {
                 coefficients[i][j] = i == j || isOneError(components.get(i), components.get(j)) ? 1 : 0;
             }
         }
+        Set<Set<String>> stated = new HashSet<>();
         for (Correlation correlation : correlations) {
             int i = place(places, correlation.first());
             int j = place(places, correlation.second());
-            if (coefficients[i][j] != 0) {
+            if (!stated.add(Set.of(correlation.first(), correlation.second()))) {
                 throw new InvalidInputException(
                         "correlation", "stated once a pair", correlation.first() + " and " + correlation.second());
             }

@@ -11,6 +11,20 @@ import org.gritwright.units.InvalidInputException;
  * @param above the probability that it is above the upper limit
  */
 public record Conformity(double below, double within, double above) {
+    private static final double ROUNDING = 1e-9;
+
+    /**
+     * Checks the numbers.
+     *
+     * @throws InvalidInputException if one is no probability, or they don't sum to 1
+     */
+    public Conformity {
+        boolean possible = below >= 0 && within >= 0 && above >= 0;
+        if (!(possible && Math.abs(below + within + above - 1) <= ROUNDING)) {
+            throw new InvalidInputException(
+                    "probabilities of conformity", "0 to 1, together 1", below + ", " + within + ", " + above);
+        }
+    }
 
     /**
      * The probabilities for a measured number.

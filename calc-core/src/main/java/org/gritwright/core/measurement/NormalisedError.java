@@ -17,6 +17,15 @@ public record NormalisedError(double value) {
     private static final double COVERAGE = 0.95;
 
     /**
+     * Checks the number.
+     *
+     * @throws InvalidInputException if it is not finite
+     */
+    public NormalisedError {
+        Require.finite("normalised error", value);
+    }
+
+    /**
      * Compares two results.
      *
      * @param <Q> their kind
@@ -32,7 +41,7 @@ public record NormalisedError(double value) {
         if (!(uncertainty > 0)) {
             throw new InvalidInputException("uncertainty of the results to compare", "greater than 0", "0");
         }
-        return new NormalisedError(Require.finite("normalised error", difference / uncertainty));
+        return new NormalisedError(difference / uncertainty);
     }
 
     private static <Q extends Quantity<Q>> double expanded(Measured<Q> result, Measured<Q> like) {
