@@ -80,6 +80,17 @@ public record FleetDay(
     }
 
     /**
+     * The same day with other allowances.
+     *
+     * @param allowed errors of the catches that their readings don't show
+     * @return the day
+     */
+    public FleetDay withAllowances(CatchAllowances allowed) {
+        return new FleetDay(
+                day, seasonStart, tolerance, decisionRule, allowed, site, technician, scales, materials, plan, trucks);
+    }
+
+    /**
      * The same day with a plan.
      *
      * @param wanted what the day is to be planned for

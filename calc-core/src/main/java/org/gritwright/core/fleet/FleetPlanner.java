@@ -9,7 +9,6 @@ import javax.measure.Quantity;
 import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Speed;
 import org.gritwright.core.calibration.CalibrationFactor;
-import org.gritwright.core.calibration.CatchAllowances;
 import org.gritwright.core.calibration.CatchLimits;
 import org.gritwright.core.calibration.Material;
 import org.gritwright.core.planning.CatchPlanner;
@@ -39,15 +38,13 @@ import org.gritwright.units.quantity.DischargePerRevolution;
  *
  * @param types the conveyor and gate types that are known
  * @param limits where a catch would begin to be remarkable
- * @param allowances what is known of a catch's errors
  */
-public record FleetPlanner(TypeRegistry types, CatchLimits limits, CatchAllowances allowances) {
+public record FleetPlanner(TypeRegistry types, CatchLimits limits) {
 
     /** Checks that all are given. */
     public FleetPlanner {
         Objects.requireNonNull(types, "types");
         Objects.requireNonNull(limits, "limits");
-        Objects.requireNonNull(allowances, "allowances");
     }
 
     /**
@@ -57,7 +54,7 @@ public record FleetPlanner(TypeRegistry types, CatchLimits limits, CatchAllowanc
      * @return the planner
      */
     public static FleetPlanner of(TypeRegistry types) {
-        return new FleetPlanner(types, CatchLimits.COMMON, CatchAllowances.NONE);
+        return new FleetPlanner(types, CatchLimits.COMMON);
     }
 
     /**
@@ -176,7 +173,12 @@ public record FleetPlanner(TypeRegistry types, CatchLimits limits, CatchAllowanc
             Yard yard, PlanEntry plan, WayEntry way, PlannedCount count, Quantity<DischargePerRevolution> expected) {
         try {
             CatchSetup setup = new CatchSetup(
-                    yard.scale(way.scale()), yard.day().day(), way.containers(), count, expected, allowances, limits);
+                    yard.scale(way.scale()),
+                    yard.day().day(),
+                    way.containers(),
+                    count,
+                    expected,
+                    limits.withAllowances(yard.day().allowances()));
             CatchPlanner planner = CatchPlanner.of(setup, plan.fewest(), plan.most());
             return new WayPlan(
                     way,

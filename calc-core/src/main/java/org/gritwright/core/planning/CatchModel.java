@@ -86,9 +86,9 @@ final class CatchModel {
                 Math.min(Amounts.si(Mass.class, setup.containers().holds()), capacity - tareKilograms);
         this.countRevolutions = setup.count().uncertaintyRevolutions();
         this.ownScatter = Amounts.si(Dimensionless.class, setup.scatter().relativeDeviation());
-        double spillage = setup.allowances().spillageUncertainty();
-        double transientPart = setup.allowances().transientUncertainty();
-        double moisture = setup.allowances().moistureUncertainty();
+        double spillage = setup.limits().allowances().spillageUncertainty();
+        double transientPart = setup.limits().allowances().transientUncertainty();
+        double moisture = setup.limits().allowances().moistureUncertainty();
         this.common = spillage * spillage + transientPart * transientPart + moisture * moisture;
         this.fewestRevolutions = fewestRevolutions();
         this.mostRevolutions = Require.finite(
@@ -248,9 +248,9 @@ final class CatchModel {
 
     private Map<Cause, Double> common() {
         Map<Cause, Double> parts = new EnumMap<>(Cause.class);
-        parts.put(Cause.SPILLAGE, setup.allowances().spillageUncertainty());
-        parts.put(Cause.TRANSIENT, setup.allowances().transientUncertainty());
-        parts.put(Cause.MOISTURE, setup.allowances().moistureUncertainty());
+        parts.put(Cause.SPILLAGE, setup.limits().allowances().spillageUncertainty());
+        parts.put(Cause.TRANSIENT, setup.limits().allowances().transientUncertainty());
+        parts.put(Cause.MOISTURE, setup.limits().allowances().moistureUncertainty());
         return parts;
     }
 
@@ -282,7 +282,8 @@ final class CatchModel {
     private List<String> assumptions(Catch one, int n) {
         List<String> assumptions = new ArrayList<>();
         String scatter = Amounts.format(setup.scatter().relativeDeviation());
-        String known = setup.allowances().repeatability().isPresent() ? "stated" : "common practice, no source";
+        String known =
+                setup.limits().allowances().repeatability().isPresent() ? "stated" : "common practice, no source";
         assumptions.add("One catch is taken to scatter by " + scatter + " (" + known + ")"
                 + (n >= FEWEST_FOR_SCATTER
                         ? "; the catches themselves will show it."

@@ -20,9 +20,8 @@ import org.gritwright.units.quantity.DischargePerRevolution;
  * @param containers the containers
  * @param count how the revolutions become known
  * @param expected the expected discharge per revolution of the sensed or watched shaft, greater than zero
- * @param allowances what is known of a catch's errors; where no repeatability is among them, {@link #COMMON_SCATTER} is
- *     assumed
- * @param limits where a catch would begin to be remarkable: a planned one stays out of that
+ * @param limits where a catch would begin to be remarkable: a planned one stays out of that; and what is allowed for, where
+ *     {@link #COMMON_SCATTER} is assumed if no repeatability is known
  */
 public record CatchSetup(
         Scale scale,
@@ -30,7 +29,6 @@ public record CatchSetup(
         Containers containers,
         PlannedCount count,
         Quantity<DischargePerRevolution> expected,
-        CatchAllowances allowances,
         CatchLimits limits) {
 
     /** How catches are taken to scatter where nobody knows: 2 % (common practice, no source). */
@@ -47,7 +45,6 @@ public record CatchSetup(
         Objects.requireNonNull(containers, "containers");
         Objects.requireNonNull(count, "count");
         Require.positive("expected discharge per revolution", DischargePerRevolution.class, expected);
-        Objects.requireNonNull(allowances, "allowances");
         Objects.requireNonNull(limits, "limits");
     }
 
@@ -67,7 +64,7 @@ public record CatchSetup(
             Containers containers,
             PlannedCount count,
             Quantity<DischargePerRevolution> expected) {
-        return new CatchSetup(scale, weighedOn, containers, count, expected, CatchAllowances.NONE, CatchLimits.COMMON);
+        return new CatchSetup(scale, weighedOn, containers, count, expected, CatchLimits.COMMON);
     }
 
     /**
@@ -77,7 +74,7 @@ public record CatchSetup(
      * @return the setup
      */
     public CatchSetup allowing(CatchAllowances other) {
-        return new CatchSetup(scale, weighedOn, containers, count, expected, other, limits);
+        return new CatchSetup(scale, weighedOn, containers, count, expected, limits.withAllowances(other));
     }
 
     /**
@@ -87,7 +84,7 @@ public record CatchSetup(
      * @return the setup
      */
     public CatchSetup withScale(Scale other) {
-        return new CatchSetup(other, weighedOn, containers, count, expected, allowances, limits);
+        return new CatchSetup(other, weighedOn, containers, count, expected, limits);
     }
 
     /**
@@ -96,6 +93,6 @@ public record CatchSetup(
      * @return the repeatability
      */
     public Repeatability scatter() {
-        return allowances.repeatability().orElse(COMMON_SCATTER);
+        return limits.allowances().repeatability().orElse(COMMON_SCATTER);
     }
 }

@@ -161,13 +161,7 @@ class CatchPlannerTest {
                 .singleElement()
                 .satisfies(c -> assertThat(inPercent(c.contribution())).isCloseTo(0.1 / Math.sqrt(3), within(1e-9)));
         CatchSetup nextDay = new CatchSetup(
-                tested,
-                DAY.plusDays(1),
-                setup.containers(),
-                setup.count(),
-                setup.expected(),
-                setup.allowances(),
-                setup.limits());
+                tested, DAY.plusDays(1), setup.containers(), setup.count(), setup.expected(), setup.limits());
         assertThat(outOfReach(CatchPlanner.of(nextDay).plan(percent(1))).toBlame())
                 .isEqualTo(Cause.SPAN);
     }
@@ -307,13 +301,7 @@ class CatchPlannerTest {
                 CatchAllowances.NONE);
         CatchSetup common = setup(scale(0.1), pails(1, 29.5), SIXTY_PULSES);
         CatchSetup setup = new CatchSetup(
-                common.scale(),
-                DAY,
-                common.containers(),
-                common.count(),
-                common.expected(),
-                common.allowances(),
-                fromFivePointOne);
+                common.scale(), DAY, common.containers(), common.count(), common.expected(), fromFivePointOne);
         assertRefused(
                 "containers must be able to hold a whole number of revolutions, 6 rev or more: 5.9 rev",
                 () -> CatchPlanner.of(setup));
