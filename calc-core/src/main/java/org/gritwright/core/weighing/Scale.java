@@ -117,8 +117,9 @@ public record Scale(
      * How far off the span may be at a load: the relative limit of an error that all weighings near that load have in
      * common.
      *
-     * <p>A test weight near the load bounds it to what the reading missed and half a division of it. Where the accuracy
-     * is known too, the closer of the two bounds holds, unless the test weight shows that the scale isn't as accurate.
+     * <p>A test weight near the load bounds it to what the reading missed and half a division of it. Of several bounds,
+     * the stated accuracy among them, the closest holds, unless another test weight shows that the scale isn't as
+     * accurate.
      *
      * @param load the load, greater than 0
      * @param on the day of weighing
@@ -127,16 +128,21 @@ public record Scale(
     public OptionalDouble relativeSpanLimit(Quantity<Mass> load, LocalDate on) {
         double stated = accuracy.map(a -> a.limitKilograms(load, division) / Amounts.si(Mass.class, load))
                 .orElse(Double.POSITIVE_INFINITY);
-        double limit = stated;
-        double worstTest = 0;
-        for (ScaleCheck check : checksNear(load, on).toList()) {
-            double testWeight = Amounts.si(Mass.class, check.testWeight());
-            double miss = Math.abs(Amounts.si(Mass.class, check.reading()) - testWeight);
-            double tested = (miss + Amounts.si(Mass.class, division) / 2) / testWeight;
-            limit = Math.min(limit, tested);
-            worstTest = miss / testWeight > stated ? Math.max(worstTest, tested) : worstTest;
-        }
-        limit = Math.max(limit, worstTest);
+        List<ScaleCheck> near = checksNear(load, on).toList();
+        double closest = near.stream().mapToDouble(this::tested).reduce(stated, Math::min);
+        double limit = near.stream()
+                .filter(check -> missed(check) > closest)
+                .mapToDouble(this::tested)
+                .reduce(closest, Math::max);
         return Double.isInfinite(limit) ? OptionalDouble.empty() : OptionalDouble.of(limit);
+    }
+
+    private static double missed(ScaleCheck check) {
+        double testWeight = Amounts.si(Mass.class, check.testWeight());
+        return Math.abs(Amounts.si(Mass.class, check.reading()) - testWeight) / testWeight;
+    }
+
+    private double tested(ScaleCheck check) {
+        return missed(check) + Amounts.si(Mass.class, division) / 2 / Amounts.si(Mass.class, check.testWeight());
     }
 }
