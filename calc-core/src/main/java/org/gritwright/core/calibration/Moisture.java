@@ -5,6 +5,7 @@ import javax.measure.Quantity;
 import javax.measure.quantity.Dimensionless;
 import org.gritwright.core.measurement.Require;
 import org.gritwright.units.Amounts;
+import org.gritwright.units.InvalidInputException;
 
 /**
  * The moisture of what was caught, and how far the moisture of what is spread may be from it. A scale weighs water too: at
@@ -39,12 +40,19 @@ public record Moisture(Quantity<Dimensionless> content, Quantity<Dimensionless> 
     /**
      * Checks the values.
      *
-     * @throws org.gritwright.units.InvalidInputException if one is out of its range
+     * @throws InvalidInputException if one is out of its range, or a wet mass might be water alone
      */
     public Moisture {
         Require.share("moisture", content);
         Require.share("uncertainty of the moisture", halfWidth);
         Objects.requireNonNull(basis, "basis");
+        double wettest = Amounts.si(Dimensionless.class, content) + Amounts.si(Dimensionless.class, halfWidth);
+        if (!(basis.dryPart(wettest) > 0)) {
+            throw new InvalidInputException(
+                    "uncertainty of the moisture",
+                    "such that the mass can't be water alone at " + Amounts.format(content),
+                    Amounts.format(halfWidth));
+        }
     }
 
     /**

@@ -61,7 +61,8 @@ public record SystematicErrors<Q extends Quantity<Q>>(List<Component<Q>> compone
         }
         spans.forEach((id, limit) -> {
             if (limit.isPresent()) {
-                double relative = Distribution.RECTANGULAR.standardUncertainty(limit.getAsDouble());
+                // By a line with an intercept a short catch makes up a negative part of the slope.
+                double relative = Distribution.RECTANGULAR.standardUncertainty(Math.abs(limit.getAsDouble()));
                 components.add(rectangular(SPAN + id, relative, ofRelative));
             } else {
                 unknown.add("the accuracy of scale " + id);

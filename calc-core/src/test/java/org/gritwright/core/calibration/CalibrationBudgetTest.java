@@ -1,0 +1,375 @@
+package org.gritwright.core.calibration;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+import static org.gritwright.core.Samples.AUGER;
+import static org.gritwright.core.Samples.DAY;
+import static org.gritwright.core.Samples.SALT;
+import static org.gritwright.core.Samples.SCALE;
+import static org.gritwright.core.Samples.augerCatch;
+import static org.gritwright.core.Samples.augerWith;
+import static org.gritwright.core.Samples.caught;
+import static org.gritwright.core.Samples.codes;
+import static org.gritwright.core.Samples.only;
+import static org.gritwright.core.Samples.pounds;
+import static org.gritwright.core.Samples.pulses;
+import static org.gritwright.core.Samples.revolutionsByEye;
+import static org.gritwright.units.SpreadingUnits.PERCENT;
+import static org.gritwright.units.SpreadingUnits.POUND_PER_REVOLUTION;
+
+import java.util.List;
+import java.util.Optional;
+import org.assertj.core.data.Offset;
+import org.gritwright.core.finding.FindingCode;
+import org.gritwright.core.measurement.Budget;
+import org.gritwright.core.measurement.Component;
+import org.gritwright.core.measurement.Component.Evaluation;
+import org.gritwright.core.measurement.Distribution;
+import org.gritwright.core.measurement.RatioEstimator;
+import org.gritwright.core.spreader.NoSensor;
+import org.gritwright.core.spreader.ShaftCount;
+import org.gritwright.core.weighing.CaughtMass;
+import org.gritwright.core.weighing.Scale;
+import org.gritwright.core.weighing.ScaleAccuracy;
+import org.gritwright.core.weighing.ScaleCheck;
+import org.gritwright.core.weighing.Weighing;
+import org.gritwright.units.Amounts;
+import org.gritwright.units.SpreadingUnits;
+import org.gritwright.units.quantity.DischargePerRevolution;
+import org.junit.jupiter.api.Test;
+
+/** By hand: the scale reads half pounds and is right to 0.1 %, the sensor has 100 pulses a revolution. */
+class CalibrationBudgetTest {
+    private static final Offset<Double> EXACT = within(1e-12);
+
+    /** Gross and tare, each rounded to half a pound. */
+    private static final double TWO_READINGS = Math.sqrt(2) * 0.5 / Math.sqrt(12);
+
+    /** A pulse of 100, within one either way. */
+    private static final double COUNT = 0.01 / Math.sqrt(6);
+
+    private static final double SPAN = 0.001 / Math.sqrt(3);
+
+    private static final CatchAllowances TWO_PERCENT_SCATTER = new CatchAllowances(
+            Amounts.of(0, PERCENT),
+            Amounts.of(0, PERCENT),
+            Optional.empty(),
+            Optional.of(Repeatability.assumed(Amounts.of(2, PERCENT))));
+
+    private static Calibration of(
+            RatioEstimator estimator, CatchAllowances allowances, List<CalibrationCatch> catches) {
+        return Calibration.from(AUGER, SALT, catches, estimator, CatchLimits.COMMON.withAllowances(allowances));
+    }
+
+    private static Calibration bySums(CatchAllowances allowances, CalibrationCatch... catches) {
+        return of(RatioEstimator.RATIO_OF_SUMS, allowances, List.of(catches));
+    }
+
+    private static double contribution(Component<DischargePerRevolution> component) {
+        return Amounts.in(component.contribution(), POUND_PER_REVOLUTION);
+    }
+
+    private static Component<DischargePerRevolution> row(Calibration calibration, String name) {
+        return calibration.budget().components().stream()
+                .filter(c -> c.name().equals(name))
+                .findFirst()
+                .orElseThrow(() -> new AssertionError(name + " of\n" + calibration.budget()));
+    }
+
+    private static List<String> names(Calibration calibration) {
+        return calibration.budget().components().stream().map(Component::name).toList();
+    }
+
+    private static double value(Calibration calibration) {
+        return Amounts.in(calibration.dischargePerRevolution().value(), POUND_PER_REVOLUTION);
+    }
+
+    private static CalibrationCatch on(Scale scale, double pounds, double pulses) {
+        return CalibrationCatch.ungated(
+                CaughtMass.of(scale, DAY, new Weighing("tarp", pounds(pounds + 5), pounds(5))), pulses(pulses));
+    }
+
+    @Test
+    void oneCatchHasRoundingCountAssumedScatterAndSpan() {
+        Calibration calibration = bySums(TWO_PERCENT_SCATTER, augerCatch(118.5, 2000));
+        double ratio = 118.5 / 20;
+
+        assertThat(names(calibration))
+                .containsExactly(
+                        "rounding of the scale",
+                        "count of revolutions",
+                        "scatter of catches, from experience",
+                        "span of scale S-1");
+        assertThat(contribution(row(calibration, "rounding of the scale"))).isCloseTo(TWO_READINGS / 20, EXACT);
+        assertThat(row(calibration, "rounding of the scale").distribution()).isEqualTo(Distribution.TRIANGULAR);
+        assertThat(row(calibration, "rounding of the scale")
+                        .standardUncertainty()
+                        .getValue()
+                        .doubleValue())
+                .isCloseTo(0.5 / Math.sqrt(12), EXACT);
+        assertThat(contribution(row(calibration, "count of revolutions"))).isCloseTo(ratio * COUNT / 20, EXACT);
+        assertThat(row(calibration, "count of revolutions").distribution()).isEqualTo(Distribution.TRIANGULAR);
+        assertThat(contribution(row(calibration, "scatter of catches, from experience"))).isCloseTo(0.02 * ratio, EXACT);
+        assertThat(contribution(row(calibration, "span of scale S-1"))).isCloseTo(SPAN * ratio, EXACT);
+        assertThat(row(calibration, "span of scale S-1").distribution()).isEqualTo(Distribution.RECTANGULAR);
+        assertThat(calibration.budget().components())
+                .allMatch(c -> c.evaluation() == Evaluation.TYPE_B && Double.isInfinite(c.degreesOfFreedom()));
+        assertThat(codes(calibration.findings())).doesNotContain(FindingCode.UNCERTAINTY_INCOMPLETE);
+    }
+
+    @Test
+    void twoCatchesHaveTheirRoundingsAndCountsInSquares() {
+        Calibration calibration = bySums(
+                TWO_PERCENT_SCATTER,
+                CalibrationCatch.ungated(caught(118.5), revolutionsByEye(20)),
+                CalibrationCatch.ungated(caught(180), revolutionsByEye(30)));
+        double ratio = 298.5 / 50;
+
+        assertThat(contribution(row(calibration, "rounding of the scale"))).isCloseTo(TWO_READINGS * Math.sqrt(2) / 50, EXACT);
+        assertThat(row(calibration, "rounding of the scale").distribution()).isEqualTo(Distribution.NORMAL);
+        assertThat(contribution(row(calibration, "count of revolutions")))
+                .isCloseTo(ratio * 0.1 * Math.sqrt(2) / 50, EXACT);
+        assertThat(contribution(row(calibration, "scatter of catches, from experience")))
+                .isCloseTo(0.02 * Math.hypot(118.5, 180) / 50, EXACT);
+        assertThat(contribution(row(calibration, "span of scale S-1"))).isCloseTo(SPAN * ratio, EXACT);
+    }
+
+    @Test
+    void threeCatchesHaveTheirScatterInPlaceOfRoundingAndCount() {
+        Calibration calibration = bySums(
+                TWO_PERCENT_SCATTER, augerCatch(118.5, 2000), augerCatch(119, 2000), augerCatch(118, 2000));
+
+        assertThat(names(calibration)).containsExactly("scatter of the catches", "span of scale S-1");
+        Component<DischargePerRevolution> scatter = row(calibration, "scatter of the catches");
+        assertThat(contribution(scatter)).isCloseTo(0.5 / 20 / Math.sqrt(3), EXACT);
+        assertThat(scatter.evaluation()).isEqualTo(Evaluation.TYPE_A);
+        assertThat(scatter.degreesOfFreedom()).isEqualTo(2);
+    }
+
+    @Test
+    void catchesAlikeAreNeverMoreCertainThanRoundingAndCount() {
+        Calibration calibration = bySums(
+                TWO_PERCENT_SCATTER, augerCatch(118.5, 2000), augerCatch(118.5, 2000), augerCatch(118.5, 2000));
+        double floor = Math.hypot(
+                TWO_READINGS * Math.sqrt(3) / 60, 118.5 / 20 * COUNT * Math.sqrt(3) / 60);
+
+        assertThat(names(calibration)).containsExactly("resolution of scale and count", "span of scale S-1");
+        assertThat(contribution(row(calibration, "resolution of scale and count"))).isCloseTo(floor, EXACT);
+        assertThat(row(calibration, "resolution of scale and count").degreesOfFreedom()).isInfinite();
+        assertThat(row(calibration, "resolution of scale and count").evaluation()).isEqualTo(Evaluation.TYPE_B);
+    }
+
+    @Test
+    void theMeanOfRatiosWeighsShortCatchesMore() {
+        List<CalibrationCatch> alike = List.of(augerCatch(60, 1000), augerCatch(120, 2000), augerCatch(180, 3000));
+        Calibration calibration = of(RatioEstimator.MEAN_OF_RATIOS, CatchAllowances.NONE, alike);
+        double perReading = Math.sqrt(1 / 100.0 + 1 / 400.0 + 1 / 900.0) / 3;
+
+        assertThat(contribution(row(calibration, "resolution of scale and count")))
+                .isCloseTo(perReading * Math.hypot(TWO_READINGS, 6 * COUNT), EXACT);
+        Calibration scattered = of(
+                RatioEstimator.MEAN_OF_RATIOS,
+                CatchAllowances.NONE,
+                List.of(augerCatch(59, 1000), augerCatch(120, 2000), augerCatch(183, 3000)));
+        assertThat(contribution(row(scattered, "scatter of the catches"))).isCloseTo(0.1 / Math.sqrt(3), EXACT);
+        assertThat(row(scattered, "scatter of the catches").degreesOfFreedom()).isEqualTo(2);
+    }
+
+    @Test
+    void theRatioOfSumsOfUnequalCatchesIsTheSamplersFormula() {
+        Calibration calibration = bySums(
+                CatchAllowances.NONE, augerCatch(59, 1000), augerCatch(120, 2000), augerCatch(183, 3000));
+        // R = 362/60; residuals 59 − 10 R, 120 − 20 R, 183 − 30 R; u² = 3/2 · Σ ÷ 60².
+        double squares = Math.pow(59 - 3620 / 60.0, 2) + Math.pow(120 - 7240 / 60.0, 2) + 4;
+
+        assertThat(contribution(row(calibration, "scatter of the catches")))
+                .isCloseTo(Math.sqrt(1.5 * squares) / 60, EXACT);
+    }
+
+    @Test
+    void aLinesFloorIsThatOfItsSlope() {
+        Calibration calibration = of(
+                RatioEstimator.LINE_WITH_INTERCEPT,
+                CatchAllowances.NONE,
+                List.of(augerCatch(57, 1000), augerCatch(117, 2000), augerCatch(177, 3000)));
+
+        // Revolutions 10, 20, 30: Sxx = 200.
+        assertThat(contribution(row(calibration, "resolution of scale and count")))
+                .isCloseTo(Math.hypot(TWO_READINGS, 6 * COUNT) / Math.sqrt(200), EXACT);
+        assertThat(contribution(row(calibration, "span of scale S-1"))).isCloseTo(SPAN * 6, EXACT);
+    }
+
+    @Test
+    void spillageMovesTheValueAndMakesItUncertain() {
+        CatchAllowances spilling = new CatchAllowances(
+                Amounts.of(2, PERCENT), Amounts.of(1, PERCENT), Optional.empty(), Optional.empty());
+        Calibration calibration = bySums(spilling, augerCatch(118.5, 2000));
+        double ratio = 118.5 / 20 / 0.99;
+
+        assertThat(value(calibration)).isCloseTo(ratio, EXACT);
+        assertThat(contribution(row(calibration, "spillage"))).isCloseTo(ratio * 0.01 / Math.sqrt(3) / 0.99, EXACT);
+        assertThat(contribution(row(calibration, "start-up transient"))).isCloseTo(ratio * 0.01 / Math.sqrt(3), EXACT);
+        assertThat(contribution(row(calibration, "rounding of the scale"))).isCloseTo(TWO_READINGS / 20 / 0.99, EXACT);
+    }
+
+    @Test
+    void repeatsDoNotShrinkWhatTheyHaveInCommon() {
+        CatchAllowances common = new CatchAllowances(
+                Amounts.of(2, PERCENT),
+                Amounts.of(1, PERCENT),
+                Optional.of(new Moisture(
+                        Amounts.of(5, PERCENT), Amounts.of(1, PERCENT), Moisture.Basis.WET_MASS)),
+                Optional.empty());
+        Calibration one = bySums(common, augerCatch(120, 2000));
+        Calibration four = bySums(
+                common,
+                augerCatch(119, 2000),
+                augerCatch(121, 2000),
+                augerCatch(119.5, 2000),
+                augerCatch(120.5, 2000));
+
+        for (String name : List.of("span of scale S-1", "spillage", "start-up transient", "moisture")) {
+            assertThat(contribution(row(four, name))).as(name).isCloseTo(contribution(row(one, name)), EXACT);
+        }
+        assertThat(contribution(row(one, "moisture")))
+                .isCloseTo(6 / 0.99 * 0.01 / 0.95 / Math.sqrt(3), EXACT);
+    }
+
+    @Test
+    void eachScaleHasASpanOfItsOwn() {
+        Scale other = Scale.of("S-2", pounds(500), pounds(0.5))
+                .withAccuracy(new ScaleAccuracy.Stated(Amounts.of(0.4, PERCENT)));
+        Calibration calibration = bySums(
+                CatchAllowances.NONE, on(SCALE, 120, 2000), on(other, 60, 1000), on(SCALE, 118, 2000));
+
+        // 238 lb of 298 lb on the one, 60 lb on the other, of 298 lb in 50 revolutions.
+        assertThat(contribution(row(calibration, "span of scale S-1"))).isCloseTo(SPAN * 238 / 50, EXACT);
+        assertThat(contribution(row(calibration, "span of scale S-2")))
+                .isCloseTo(0.004 / Math.sqrt(3) * 60 / 50, EXACT);
+    }
+
+    @Test
+    void aShortCatchOnAScaleOfItsOwnTiltsTheLine() {
+        Scale other = Scale.of("S-2", pounds(500), pounds(0.5))
+                .withAccuracy(new ScaleAccuracy.Stated(Amounts.of(0.4, PERCENT)));
+        Calibration calibration = of(
+                RatioEstimator.LINE_WITH_INTERCEPT,
+                CatchAllowances.NONE,
+                List.of(on(other, 57, 1000), on(SCALE, 117, 2000), on(SCALE, 177, 3000)));
+
+        // The slope falls by 10/200 lb/rev for each pound of the first.
+        assertThat(contribution(row(calibration, "span of scale S-2")))
+                .isCloseTo(0.004 / Math.sqrt(3) * 57 * 10 / 200, EXACT);
+        assertThat(contribution(row(calibration, "span of scale S-1"))).isCloseTo(SPAN * 177 * 10 / 200, EXACT);
+    }
+
+    @Test
+    void aTestWeightNearTheLoadBoundsTheSpan() {
+        Scale tested =
+                Scale.of("S-2", pounds(500), pounds(0.5)).checked(new ScaleCheck(DAY, pounds(100), pounds(100)));
+        Calibration calibration = bySums(CatchAllowances.NONE, on(tested, 120, 2000));
+
+        assertThat(contribution(row(calibration, "span of scale S-2")))
+                .isCloseTo(0.0025 / Math.sqrt(3) * 6, EXACT);
+    }
+
+    @Test
+    void whatNobodyKnowsIsNamedAndNotTakenForNothing() {
+        Scale unknown = Scale.of("S-3", pounds(500), pounds(0.5));
+        Calibration calibration = bySums(CatchAllowances.NONE, on(unknown, 120, 2000));
+
+        assertThat(names(calibration)).containsExactly("rounding of the scale", "count of revolutions");
+        assertThat(only(FindingCode.UNCERTAINTY_INCOMPLETE, calibration.findings()).sentence())
+                .isEqualTo("The stated uncertainty doesn't hold how catches scatter, the accuracy of scale S-3, which"
+                        + " nobody wrote down: it is larger.");
+    }
+
+    @Test
+    void aCountOfUnknownUncertaintyIsNamedEvenAmongThree() {
+        ShaftCount speedTimesTime = new ShaftCount.SpeedTimesTime(
+                Amounts.of(60, SpreadingUnits.REVOLUTION_PER_MINUTE), Amounts.of(20, SpreadingUnits.SECOND));
+        List<CalibrationCatch> catches = List.of(
+                CalibrationCatch.ungated(caught(118.5), speedTimesTime),
+                CalibrationCatch.ungated(caught(119), speedTimesTime),
+                CalibrationCatch.ungated(caught(118), speedTimesTime));
+        Calibration calibration = Calibration.from(augerWith(NoSensor.onDriveShaft()), SALT, catches);
+
+        assertThat(only(FindingCode.UNCERTAINTY_INCOMPLETE, calibration.findings()).sentence())
+                .isEqualTo("The stated uncertainty doesn't hold how sure the count is, which nobody wrote down: it is"
+                        + " larger.");
+        assertThat(names(calibration)).containsExactly("scatter of the catches", "span of scale S-1");
+    }
+
+    @Test
+    void aWrongZeroOfTheScaleIsInNothing() {
+        Calibration right = bySums(CatchAllowances.NONE, on(SCALE, 120, 2000));
+        CalibrationCatch shifted = CalibrationCatch.ungated(
+                CaughtMass.of(SCALE, DAY, new Weighing("tarp", pounds(128), pounds(8))), pulses(2000));
+
+        assertThat(bySums(CatchAllowances.NONE, shifted).budget().result())
+                .isEqualTo(right.budget().result());
+    }
+
+    @Test
+    void theResultIsThatOfTheBudget() {
+        Calibration calibration =
+                bySums(CatchAllowances.NONE, augerCatch(118.5, 2000), augerCatch(119, 2000), augerCatch(118, 2000));
+        Budget<DischargePerRevolution> budget = calibration.budget();
+
+        assertThat(calibration.dischargePerRevolution()).isEqualTo(budget.result());
+        double scatter = 0.5 / 20 / Math.sqrt(3);
+        double span = SPAN * 118.5 / 20;
+        assertThat(Amounts.in(
+                        budget.result().standardUncertainty().orElseThrow(), POUND_PER_REVOLUTION))
+                .isCloseTo(Math.hypot(scatter, span), EXACT);
+        assertThat(budget.result().degreesOfFreedom().orElseThrow())
+                .isCloseTo(2 * Math.pow(Math.hypot(scatter, span) / scatter, 4), within(1e-9));
+        assertThat(calibration.relativeScatter()).hasValueCloseTo(0.5 / 118.5, within(1e-12));
+        assertThat(calibration.scatterDegreesOfFreedom()).isEqualTo(2);
+    }
+
+    @Test
+    void comparedOnTheSameScaleItsSpanIsLeftOut() {
+        Calibration first =
+                bySums(CatchAllowances.NONE, on(SCALE, 118.5, 2000), on(SCALE, 119, 2000), on(SCALE, 118, 2000));
+        Calibration second =
+                bySums(CatchAllowances.NONE, on(SCALE, 120, 2000), on(SCALE, 120.5, 2000), on(SCALE, 119.5, 2000));
+        double scatter = 0.5 / 20 / Math.sqrt(3);
+
+        assertThat(second.comparedWith(first).value())
+                .isCloseTo(1.5 / 20 / (4.302652729749 * scatter * Math.sqrt(2)), within(1e-9));
+        assertThat(first.comparedWith(second).value())
+                .isCloseTo(-second.comparedWith(first).value(), EXACT);
+    }
+
+    @Test
+    void comparedOnTwoScalesBothSpansCount() {
+        Scale other = Scale.of("S-2", pounds(500), pounds(0.5))
+                .withAccuracy(new ScaleAccuracy.Stated(Amounts.of(0.4, PERCENT)));
+        Calibration first =
+                bySums(CatchAllowances.NONE, on(SCALE, 118.5, 2000), on(SCALE, 119, 2000), on(SCALE, 118, 2000));
+        Calibration second =
+                bySums(CatchAllowances.NONE, on(other, 120, 2000), on(other, 120.5, 2000), on(other, 119.5, 2000));
+        double u1 = Amounts.in(
+                first.budget().result().expandedUncertainty(0.95).orElseThrow(), POUND_PER_REVOLUTION);
+        double u2 = Amounts.in(
+                second.budget().result().expandedUncertainty(0.95).orElseThrow(), POUND_PER_REVOLUTION);
+
+        assertThat(second.comparedWith(first).value()).isCloseTo(1.5 / 20 / Math.hypot(u1, u2), within(1e-9));
+    }
+
+    /** A span wrong by 8 % in both calibrations moves their difference as it moves all else. */
+    @Test
+    void aWrongSpanCancelsInAComparisonOnOneScale() {
+        Calibration first = bySums(CatchAllowances.NONE, on(SCALE, 100, 2000), on(SCALE, 101, 2000), on(SCALE, 99, 2000));
+        Calibration second =
+                bySums(CatchAllowances.NONE, on(SCALE, 102, 2000), on(SCALE, 103, 2000), on(SCALE, 101, 2000));
+        Calibration wrongFirst =
+                bySums(CatchAllowances.NONE, on(SCALE, 108, 2000), on(SCALE, 109.08, 2000), on(SCALE, 106.92, 2000));
+        Calibration wrongSecond =
+                bySums(CatchAllowances.NONE, on(SCALE, 110.16, 2000), on(SCALE, 111.24, 2000), on(SCALE, 109.08, 2000));
+
+        assertThat(wrongSecond.comparedWith(wrongFirst).value())
+                .isCloseTo(second.comparedWith(first).value(), within(1e-9));
+    }
+}
