@@ -158,8 +158,8 @@ public final class Correction {
      * @param later the verification of a catch made after the value was entered
      * @return the correction, confirmed if the catch passed and unchanged if it didn't
      * @throws InvalidInputException if nothing was entered yet; if the catch was made with another value in force, with
-     *     another spreader, material or gate opening, or on an earlier day; or if it is the very catch that the
-     *     correction was made from
+     *     another spreader, material or gate opening, or before the day of the first catch or of the entry; or if it is
+     *     the very catch that the correction was made from
      */
     public Correction confirmedBy(Verification later) {
         objection(later.source()).ifPresent(objection -> {
@@ -206,6 +206,13 @@ public final class Correction {
             return Optional.of(new InvalidInputException(
                     "day of the confirming catch",
                     "not before that of the catch which the correction was made from, " + foundOn,
+                    madeOn.toString()));
+        }
+        if (left.get().on().filter(madeOn::isBefore).isPresent()) {
+            return Optional.of(new InvalidInputException(
+                    "day of the confirming catch",
+                    "not before that on which the value was entered, "
+                            + left.get().on().get(),
                     madeOn.toString()));
         }
         return later.isSameDischarge(evidence)

@@ -63,9 +63,13 @@ public record DecisionRule(Optional<Quantity<Dimensionless>> risk) {
      * @param standardUncertainty of the error, 0 or more
      * @param degreesOfFreedom of the uncertainty, greater than 0, possibly infinite
      * @return its width on one side of a limit, in the terms of the uncertainty; 0 for simple acceptance
-     * @throws InvalidInputException if there is no degree of freedom
+     * @throws InvalidInputException if the uncertainty is negative or not finite, or there is no degree of freedom
      */
     public double guardBand(double standardUncertainty, double degreesOfFreedom) {
+        if (!(Require.finite("standard uncertainty of an error", standardUncertainty) >= 0)) {
+            throw new InvalidInputException(
+                    "standard uncertainty of an error", "0 or more", String.valueOf(standardUncertainty));
+        }
         return risk.map(r -> Student.of(degreesOfFreedom).factorExceededWith(Amounts.si(Dimensionless.class, r))
                         * standardUncertainty)
                 .orElse(0.0);
@@ -81,6 +85,7 @@ public record DecisionRule(Optional<Quantity<Dimensionless>> risk) {
      * @throws InvalidInputException if the error is not finite
      */
     Verdict verdict(double error, double guardBand, Tolerance tolerance) {
+        Require.finite("error", error);
         double limit = tolerance.ratio();
         if (guardBand == 0) {
             return tolerance.accepts(error) ? Verdict.WITHIN_TOLERANCE : Verdict.OUTSIDE_TOLERANCE;

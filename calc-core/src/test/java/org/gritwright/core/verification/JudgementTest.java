@@ -1,0 +1,339 @@
+package org.gritwright.core.verification;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+import static org.gritwright.core.Samples.AUGER;
+import static org.gritwright.core.Samples.DAY;
+import static org.gritwright.core.Samples.SALT;
+import static org.gritwright.core.Samples.SCALE;
+import static org.gritwright.core.Samples.augerCatch;
+import static org.gritwright.core.Samples.augerInForce;
+import static org.gritwright.core.Samples.codes;
+import static org.gritwright.core.Samples.goodAugerCatches;
+import static org.gritwright.core.Samples.only;
+import static org.gritwright.core.Samples.pounds;
+import static org.gritwright.core.Samples.pulses;
+import static org.gritwright.core.Samples.revolutionsByEye;
+import static org.gritwright.units.SpreadingUnits.PERCENT;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import javax.measure.quantity.Dimensionless;
+import org.assertj.core.data.Offset;
+import org.gritwright.core.calibration.Calibration;
+import org.gritwright.core.calibration.CatchAllowances;
+import org.gritwright.core.calibration.CatchLimits;
+import org.gritwright.core.calibration.Moisture;
+import org.gritwright.core.calibration.Repeatability;
+import org.gritwright.core.finding.FindingCode;
+import org.gritwright.core.measurement.Component;
+import org.gritwright.core.measurement.Component.Evaluation;
+import org.gritwright.core.measurement.Conformity;
+import org.gritwright.core.measurement.Distribution;
+import org.gritwright.core.spreader.ShaftCount;
+import org.gritwright.core.weighing.CaughtMass;
+import org.gritwright.core.weighing.Scale;
+import org.gritwright.core.weighing.ScaleAccuracy;
+import org.gritwright.core.weighing.ScaleCheck;
+import org.gritwright.core.weighing.Weighing;
+import org.gritwright.units.Amounts;
+import org.gritwright.units.SpreadingUnits;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** By hand: 300 lb indicated by 50 revolutions, half-pound readings of a scale that is right to 0.1 %. */
+class JudgementTest {
+    private static final Offset<Double> EXACT = within(1e-10);
+    private static final Tolerance FOUR = Tolerance.percent(4);
+    private static final double TWO_READINGS = Math.sqrt(2) * 0.5 / Math.sqrt(12);
+    private static final double COUNT = 0.01 / Math.sqrt(6) / 50;
+    private static final double SPAN = 0.001 / Math.sqrt(3);
+
+    private static final Calibration GOOD = Calibration.from(AUGER, SALT, goodAugerCatches());
+
+    /** The relative deviation of 118.5, 119 and 118 lb. */
+    private static final double SCATTER = 0.5 / 118.5;
+
+    private static VerificationLimits allowing(CatchAllowances allowances) {
+        return new VerificationLimits(
+                CatchLimits.COMMON.withAllowances(allowances), VerificationLimits.COMMON.greatestCorrection());
+    }
+
+    private static VerificationLimits assuming(double percentScatter) {
+        return allowing(new CatchAllowances(
+                Amounts.of(0, PERCENT),
+                Amounts.of(0, PERCENT),
+                Optional.empty(),
+                Optional.of(Repeatability.assumed(Amounts.of(percentScatter, PERCENT)))));
+    }
+
+    private static Verification simple(VerificationCatch source, VerificationLimits limits, Calibration... calibration) {
+        return source.assess(FOUR, DecisionRule.SIMPLE, limits, Arrays.stream(calibration).findFirst());
+    }
+
+    private static double percent(Verification verification, String name) {
+        return verification.judgement().budget().components().stream()
+                .filter(c -> c.name().equals(name))
+                .map(c -> Amounts.in(c.contribution(), PERCENT))
+                .findFirst()
+                .orElseThrow(() -> new AssertionError(name + " of\n" + verification.judgement().budget()));
+    }
+
+    private static List<String> names(Verification verification) {
+        return verification.judgement().budget().components().stream()
+                .map(Component::name)
+                .toList();
+    }
+
+    private static CaughtMass caughtOn(Scale scale, double pounds) {
+        return CaughtMass.of(scale, DAY, new Weighing("tarp", pounds(pounds), pounds(0)));
+    }
+
+    private static VerificationCatch on(Scale scale, double pounds) {
+        return VerificationCatch.of(augerInForce(6), Runs.seconds(120), caughtOn(scale, pounds))
+                .counted(pulses(5000));
+    }
+
+    @Test
+    void withoutCalibrationTheErrorHasRoundingCountAndSpan() {
+        Verification verification = simple(Runs.counted(5000, 290), VerificationLimits.COMMON);
+        double perCent = 100 * 300 / 290.0;
+
+        assertThat(names(verification))
+                .containsExactly("rounding of the scale", "count of revolutions", "span of scale S-1");
+        assertThat(percent(verification, "rounding of the scale")).isCloseTo(perCent * TWO_READINGS / 290, EXACT);
+        assertThat(percent(verification, "count of revolutions")).isCloseTo(perCent * COUNT, EXACT);
+        assertThat(percent(verification, "span of scale S-1")).isCloseTo(perCent * SPAN, EXACT);
+        assertThat(verification.judgement().budget().components())
+                .extracting(Component::distribution)
+                .containsExactly(Distribution.TRIANGULAR, Distribution.TRIANGULAR, Distribution.RECTANGULAR);
+        assertThat(Amounts.in(verification.judgement().budget().result().value(), PERCENT))
+                .isCloseTo(perCent - 100, EXACT);
+        assertThat(only(FindingCode.UNCERTAINTY_INCOMPLETE, verification.findings()).sentence())
+                .isEqualTo("The stated uncertainty doesn't hold how catches scatter, which nobody wrote down: it is"
+                        + " larger.");
+    }
+
+    @Test
+    void aCalibrationLendsItsScatterInPlaceOfRoundingAndCount() {
+        Verification verification = simple(Runs.counted(5000, 290), VerificationLimits.COMMON, GOOD);
+
+        assertThat(names(verification)).containsExactly("scatter of the catches", "span of scale S-1");
+        assertThat(percent(verification, "scatter of the catches")).isCloseTo(100 * 300 / 290.0 * SCATTER, EXACT);
+        Component<Dimensionless> scatter =
+                verification.judgement().budget().components().get(0);
+        assertThat(scatter.evaluation()).isEqualTo(Evaluation.TYPE_A);
+        assertThat(scatter.degreesOfFreedom()).isEqualTo(2);
+        assertThat(codes(verification.findings())).doesNotContain(FindingCode.UNCERTAINTY_INCOMPLETE);
+    }
+
+    @Test
+    void catchesAlikeLendNoMoreCertaintyThanRoundingAndCountAllow() {
+        Calibration alike = Calibration.from(
+                AUGER, SALT, List.of(augerCatch(118.5, 2000), augerCatch(118.5, 2000), augerCatch(118.5, 2000)));
+        Verification verification = simple(Runs.counted(5000, 290), VerificationLimits.COMMON, alike);
+
+        assertThat(names(verification)).containsExactly("resolution of scale and count", "span of scale S-1");
+        assertThat(percent(verification, "resolution of scale and count"))
+                .isCloseTo(100 * 300 / 290.0 * Math.hypot(TWO_READINGS / 290, COUNT), EXACT);
+    }
+
+    @Test
+    void twoCatchesLendNothing() {
+        Calibration two = Calibration.from(AUGER, SALT, goodAugerCatches().subList(0, 2));
+
+        assertThat(names(simple(Runs.counted(5000, 290), assuming(1), two)))
+                .containsExactly(
+                        "rounding of the scale",
+                        "count of revolutions",
+                        "scatter of catches, from experience",
+                        "span of scale S-1");
+    }
+
+    @Test
+    void aDisplayedMassIsUncertainByHalfItsStep() {
+        Verification verification = simple(Runs.openLoop(290).indicated(pounds(300), pounds(1)), assuming(1));
+
+        assertThat(names(verification))
+                .containsExactly(
+                        "rounding of the scale",
+                        "step of the displayed mass",
+                        "scatter of catches, from experience",
+                        "span of scale S-1");
+        assertThat(percent(verification, "step of the displayed mass"))
+                .isCloseTo(100 * 300 / 290.0 * 0.5 / Math.sqrt(3) / 300, EXACT);
+        assertThat(percent(verification, "scatter of catches, from experience")).isCloseTo(300 / 290.0, EXACT);
+    }
+
+    @Test
+    void aCountByEyeIsAsUncertainAsItsObserver() {
+        assertThat(percent(
+                        simple(Runs.openLoop(290).counted(revolutionsByEye(50)), VerificationLimits.COMMON),
+                        "count of revolutions"))
+                .isCloseTo(100 * 300 / 290.0 * 0.1 / 50, EXACT);
+    }
+
+    @Test
+    void aCountOfUnknownUncertaintyIsNamed() {
+        ShaftCount count = new ShaftCount.SpeedTimesTime(
+                Amounts.of(30, SpreadingUnits.REVOLUTION_PER_MINUTE), Amounts.of(100, SpreadingUnits.SECOND));
+        Verification verification = simple(Runs.openLoop(290).counted(count), VerificationLimits.COMMON);
+
+        assertThat(names(verification)).containsExactly("rounding of the scale", "span of scale S-1");
+        assertThat(only(FindingCode.UNCERTAINTY_INCOMPLETE, verification.findings()).sentence())
+                .isEqualTo("The stated uncertainty doesn't hold how sure the count is, how catches scatter, which nobody"
+                        + " wrote down: it is larger.");
+    }
+
+    @Test
+    void openLoopTheDeliveryErrorIsJudged() {
+        Verification verification = simple(Runs.openLoop(270), VerificationLimits.COMMON);
+
+        assertThat(names(verification)).containsExactly("rounding of the scale", "span of scale S-1");
+        assertThat(percent(verification, "rounding of the scale")).isCloseTo(100 * 0.9 * TWO_READINGS / 270, EXACT);
+        assertThat(Amounts.in(verification.judgement().budget().result().value(), PERCENT))
+                .isCloseTo(-10, EXACT);
+    }
+
+    @Test
+    void spillageMovesTheErrorAndMoistureIsLeftOut() {
+        Verification verification = simple(
+                Runs.counted(5000, 297),
+                allowing(new CatchAllowances(
+                        Amounts.of(2, PERCENT),
+                        Amounts.of(1, PERCENT),
+                        Optional.of(new Moisture(
+                                Amounts.of(5, PERCENT), Amounts.of(1, PERCENT), Moisture.Basis.WET_MASS)),
+                        Optional.empty())));
+
+        // 297 lb caught are 300 lb discharged.
+        assertThat(Amounts.in(verification.calibrationError().orElseThrow(), PERCENT)).isCloseTo(0, EXACT);
+        assertThat(names(verification))
+                .containsExactly(
+                        "rounding of the scale",
+                        "count of revolutions",
+                        "span of scale S-1",
+                        "spillage",
+                        "start-up transient");
+        assertThat(percent(verification, "spillage")).isCloseTo(1 / Math.sqrt(3) / 0.99, EXACT);
+        assertThat(percent(verification, "rounding of the scale")).isCloseTo(100 * TWO_READINGS / 297, EXACT);
+    }
+
+    /** Error and assumed scatter in per cent; ±4 %, guarded with a risk of 5 %. */
+    @ParameterizedTest
+    @CsvSource({
+        "0, 1, WITHIN_TOLERANCE, LEAVE",
+        "3, 0.5, WITHIN_TOLERANCE, OPTIONAL",
+        "-3, 0.5, WITHIN_TOLERANCE, OPTIONAL",
+        "3, 1, UNDECIDED, CATCH_MORE",
+        "2, 2, UNDECIDED, CATCH_MORE",
+        "5, 1, UNDECIDED, CORRECT",
+        "4.5, 2.3, UNDECIDED, CATCH_MORE",
+        "8, 1, OUTSIDE_TOLERANCE, CORRECT",
+        "-8, 1, OUTSIDE_TOLERANCE, CORRECT",
+        "1, 3, UNDECIDABLE, CATCH_MORE",
+        "7, 3, UNDECIDABLE, CORRECT"
+    })
+    void verdictAndAdviceFollowFromErrorAndUncertainty(
+            double percent, double scatter, Verdict verdict, Advice advice) {
+        Verification verification = Runs.counted(5000, 300 / (1 + percent / 100))
+                .assess(FOUR, DecisionRule.guarded(5), assuming(scatter), Optional.empty());
+        Judgement judgement = verification.judgement();
+
+        assertThat(judgement.verdict()).isEqualTo(verdict);
+        assertThat(judgement.advice()).isEqualTo(advice);
+        assertThat(verification.verdict()).isEqualTo(verdict);
+        assertThat(codes(verification.findings()).contains(FindingCode.TOLERANCE_MISSED))
+                .isEqualTo(verdict == Verdict.OUTSIDE_TOLERANCE);
+        assertThat(judgement.further().isPresent()).isEqualTo(advice == Advice.CATCH_MORE);
+    }
+
+    @Test
+    void theJudgementKeepsWhatItIsMadeOf() {
+        DecisionRule rule = DecisionRule.guarded(5);
+        Verification verification =
+                Runs.counted(5000, 300 / 1.03).assess(FOUR, rule, assuming(1), Optional.empty());
+        Judgement judgement = verification.judgement();
+        double random = 0.01 * 0.01 + Math.pow(TWO_READINGS * 1.03 / 300, 2) + COUNT * COUNT;
+        double u = 1.03 * Math.sqrt(random + SPAN * SPAN);
+
+        assertThat(judgement.rule()).isEqualTo(rule);
+        assertThat(judgement.tolerance()).isEqualTo(FOUR);
+        assertThat(Amounts.in(judgement.guardBand(), PERCENT)).isCloseTo(164.4853627 * u, within(1e-6));
+        assertThat(Amounts.in(judgement.expandedUncertainty(), PERCENT)).isCloseTo(195.9963985 * u, within(1e-6));
+        Conformity expected = Conformity.of(0.03, u, Double.POSITIVE_INFINITY, -0.04, 0.04);
+        assertThat(judgement.conformity().within()).isCloseTo(expected.within(), within(1e-9));
+        assertThat(judgement.conformity().above()).isCloseTo(expected.above(), within(1e-9));
+        assertThat(judgement.conformity().below()).isCloseTo(expected.below(), within(1e-9));
+        // Guard bands of n: 1.7, 1.2, 0.99 %; 1 % is there.
+        assertThat(judgement.further().orElseThrow().catches()).isEqualTo(2);
+        assertThat(Amounts.in(judgement.further().orElseThrow().mass(), SpreadingUnits.POUND))
+                .isCloseTo(2 * 300 / 1.03, within(1e-9));
+    }
+
+    @Test
+    void furtherCatchesTellMoreOfTheScatterToo() {
+        Calibration scattered = Calibration.from(
+                AUGER, SALT, List.of(augerCatch(118.5, 2000), augerCatch(119.685, 2000), augerCatch(117.315, 2000)));
+        Judgement judgement = Runs.counted(5000, 300 / 1.02)
+                .assess(FOUR, DecisionRule.guarded(5), VerificationLimits.COMMON, Optional.of(scattered))
+                .judgement();
+
+        // s = 1 %, 2 degrees of freedom: 2.92·1.02 % leaves 1.02 %. Of two, 3 degrees: 2.353·0.72 % = 1.70 %, 2 % is there.
+        assertThat(Amounts.in(judgement.guardBand(), PERCENT)).isBetween(2.95, 2.98);
+        assertThat(judgement.verdict()).isEqualTo(Verdict.UNDECIDED);
+        assertThat(judgement.further().orElseThrow().catches()).isEqualTo(1);
+    }
+
+    @Test
+    void noNumberOfCatchesTellsWhatTheScaleHides() {
+        Scale poor = Scale.of("S-9", pounds(5000), pounds(0.5))
+                .withAccuracy(new ScaleAccuracy.Stated(Amounts.of(5, PERCENT)));
+        Judgement judgement = on(poor, 300)
+                .assess(FOUR, DecisionRule.guarded(5), assuming(0.5), Optional.empty())
+                .judgement();
+
+        assertThat(judgement.verdict()).isEqualTo(Verdict.UNDECIDABLE);
+        assertThat(judgement.advice()).isEqualTo(Advice.CATCH_MORE);
+        assertThat(judgement.further()).isEmpty();
+    }
+
+    @Test
+    void simpleAcceptanceHasNoGuardBandAndTwoVerdicts() {
+        Judgement judgement = simple(Runs.counted(5000, 300 / 1.03), assuming(3)).judgement();
+
+        assertThat(judgement.verdict()).isEqualTo(Verdict.WITHIN_TOLERANCE);
+        assertThat(judgement.advice()).isEqualTo(Advice.LEAVE);
+        assertThat(Amounts.in(judgement.guardBand(), PERCENT)).isZero();
+        assertThat(simple(Runs.counted(5000, 300 / 1.05), assuming(3))
+                        .judgement()
+                        .advice())
+                .isEqualTo(Advice.CATCH_MORE);
+    }
+
+    @Test
+    void oneScaleForBothIsBlindToItsSpan() {
+        assertThat(only(FindingCode.SAME_SCALE_BLIND, simple(on(SCALE, 290), VerificationLimits.COMMON, GOOD).findings())
+                        .sentence())
+                .isEqualTo("Calibration and verification were weighed on scale S-1: neither would notice a wrong span."
+                        + " Check it with a test weight near the load.");
+    }
+
+    @Test
+    void aTestWeightNearTheLoadAnotherScaleOrNoCalibrationIsNotBlind() {
+        Scale tested = SCALE.checked(new ScaleCheck(DAY, pounds(200), pounds(200)));
+        Scale testedLater = SCALE.checked(new ScaleCheck(DAY.plusDays(1), pounds(200), pounds(200)));
+        Scale other = Scale.of("S-2", pounds(5000), pounds(0.5));
+
+        assertThat(codes(simple(on(tested, 290), VerificationLimits.COMMON, GOOD).findings()))
+                .doesNotContain(FindingCode.SAME_SCALE_BLIND);
+        assertThat(codes(simple(on(other, 290), VerificationLimits.COMMON, GOOD).findings()))
+                .doesNotContain(FindingCode.SAME_SCALE_BLIND);
+        assertThat(codes(simple(on(SCALE, 290), VerificationLimits.COMMON).findings()))
+                .doesNotContain(FindingCode.SAME_SCALE_BLIND);
+        assertThat(codes(simple(on(testedLater, 290), VerificationLimits.COMMON, GOOD).findings()))
+                .contains(FindingCode.SAME_SCALE_BLIND);
+    }
+}
