@@ -109,7 +109,8 @@ class CalibrationBudgetTest {
                 .isCloseTo(0.5 / Math.sqrt(12), EXACT);
         assertThat(contribution(row(calibration, "count of revolutions"))).isCloseTo(ratio * COUNT / 20, EXACT);
         assertThat(row(calibration, "count of revolutions").distribution()).isEqualTo(Distribution.TRIANGULAR);
-        assertThat(contribution(row(calibration, "scatter of catches, from experience"))).isCloseTo(0.02 * ratio, EXACT);
+        assertThat(contribution(row(calibration, "scatter of catches, from experience")))
+                .isCloseTo(0.02 * ratio, EXACT);
         assertThat(contribution(row(calibration, "span of scale S-1"))).isCloseTo(SPAN * ratio, EXACT);
         assertThat(row(calibration, "span of scale S-1").distribution()).isEqualTo(Distribution.RECTANGULAR);
         assertThat(calibration.budget().components())
@@ -125,7 +126,8 @@ class CalibrationBudgetTest {
                 CalibrationCatch.ungated(caught(180), revolutionsByEye(30)));
         double ratio = 298.5 / 50;
 
-        assertThat(contribution(row(calibration, "rounding of the scale"))).isCloseTo(TWO_READINGS * Math.sqrt(2) / 50, EXACT);
+        assertThat(contribution(row(calibration, "rounding of the scale")))
+                .isCloseTo(TWO_READINGS * Math.sqrt(2) / 50, EXACT);
         assertThat(row(calibration, "rounding of the scale").distribution()).isEqualTo(Distribution.NORMAL);
         assertThat(contribution(row(calibration, "count of revolutions")))
                 .isCloseTo(ratio * 0.1 * Math.sqrt(2) / 50, EXACT);
@@ -136,8 +138,8 @@ class CalibrationBudgetTest {
 
     @Test
     void threeCatchesHaveTheirScatterInPlaceOfRoundingAndCount() {
-        Calibration calibration = bySums(
-                TWO_PERCENT_SCATTER, augerCatch(118.5, 2000), augerCatch(119, 2000), augerCatch(118, 2000));
+        Calibration calibration =
+                bySums(TWO_PERCENT_SCATTER, augerCatch(118.5, 2000), augerCatch(119, 2000), augerCatch(118, 2000));
 
         assertThat(names(calibration)).containsExactly("scatter of the catches", "span of scale S-1");
         Component<DischargePerRevolution> scatter = row(calibration, "scatter of the catches");
@@ -148,15 +150,17 @@ class CalibrationBudgetTest {
 
     @Test
     void catchesAlikeAreNeverMoreCertainThanRoundingAndCount() {
-        Calibration calibration = bySums(
-                TWO_PERCENT_SCATTER, augerCatch(118.5, 2000), augerCatch(118.5, 2000), augerCatch(118.5, 2000));
-        double floor = Math.hypot(
-                TWO_READINGS * Math.sqrt(3) / 60, 118.5 / 20 * COUNT * Math.sqrt(3) / 60);
+        Calibration calibration =
+                bySums(TWO_PERCENT_SCATTER, augerCatch(118.5, 2000), augerCatch(118.5, 2000), augerCatch(118.5, 2000));
+        double floor = Math.hypot(TWO_READINGS * Math.sqrt(3) / 60, 118.5 / 20 * COUNT * Math.sqrt(3) / 60);
 
         assertThat(names(calibration)).containsExactly("resolution of scale and count", "span of scale S-1");
-        assertThat(contribution(row(calibration, "resolution of scale and count"))).isCloseTo(floor, EXACT);
-        assertThat(row(calibration, "resolution of scale and count").degreesOfFreedom()).isInfinite();
-        assertThat(row(calibration, "resolution of scale and count").evaluation()).isEqualTo(Evaluation.TYPE_B);
+        assertThat(contribution(row(calibration, "resolution of scale and count")))
+                .isCloseTo(floor, EXACT);
+        assertThat(row(calibration, "resolution of scale and count").degreesOfFreedom())
+                .isInfinite();
+        assertThat(row(calibration, "resolution of scale and count").evaluation())
+                .isEqualTo(Evaluation.TYPE_B);
     }
 
     @Test
@@ -177,8 +181,8 @@ class CalibrationBudgetTest {
 
     @Test
     void theRatioOfSumsOfUnequalCatchesIsTheSamplersFormula() {
-        Calibration calibration = bySums(
-                CatchAllowances.NONE, augerCatch(59, 1000), augerCatch(120, 2000), augerCatch(183, 3000));
+        Calibration calibration =
+                bySums(CatchAllowances.NONE, augerCatch(59, 1000), augerCatch(120, 2000), augerCatch(183, 3000));
         // R = 362/60; residuals 59 − 10 R, 120 − 20 R, 183 − 30 R; u² = 3/2 · Σ ÷ 60².
         double squares = Math.pow(59 - 3620 / 60.0, 2) + Math.pow(120 - 7240 / 60.0, 2) + 4;
 
@@ -201,8 +205,8 @@ class CalibrationBudgetTest {
 
     @Test
     void spillageMovesTheValueAndMakesItUncertain() {
-        CatchAllowances spilling = new CatchAllowances(
-                Amounts.of(2, PERCENT), Amounts.of(1, PERCENT), Optional.empty(), Optional.empty());
+        CatchAllowances spilling =
+                new CatchAllowances(Amounts.of(2, PERCENT), Amounts.of(1, PERCENT), Optional.empty(), Optional.empty());
         Calibration calibration = bySums(spilling, augerCatch(118.5, 2000));
         double ratio = 118.5 / 20 / 0.99;
 
@@ -217,30 +221,24 @@ class CalibrationBudgetTest {
         CatchAllowances common = new CatchAllowances(
                 Amounts.of(2, PERCENT),
                 Amounts.of(1, PERCENT),
-                Optional.of(new Moisture(
-                        Amounts.of(5, PERCENT), Amounts.of(1, PERCENT), Moisture.Basis.WET_MASS)),
+                Optional.of(new Moisture(Amounts.of(5, PERCENT), Amounts.of(1, PERCENT), Moisture.Basis.WET_MASS)),
                 Optional.empty());
         Calibration one = bySums(common, augerCatch(120, 2000));
         Calibration four = bySums(
-                common,
-                augerCatch(119, 2000),
-                augerCatch(121, 2000),
-                augerCatch(119.5, 2000),
-                augerCatch(120.5, 2000));
+                common, augerCatch(119, 2000), augerCatch(121, 2000), augerCatch(119.5, 2000), augerCatch(120.5, 2000));
 
         for (String name : List.of("span of scale S-1", "spillage", "start-up transient", "moisture")) {
             assertThat(contribution(row(four, name))).as(name).isCloseTo(contribution(row(one, name)), EXACT);
         }
-        assertThat(contribution(row(one, "moisture")))
-                .isCloseTo(6 / 0.99 * 0.01 / 0.95 / Math.sqrt(3), EXACT);
+        assertThat(contribution(row(one, "moisture"))).isCloseTo(6 / 0.99 * 0.01 / 0.95 / Math.sqrt(3), EXACT);
     }
 
     @Test
     void eachScaleHasASpanOfItsOwn() {
         Scale other = Scale.of("S-2", pounds(500), pounds(0.5))
                 .withAccuracy(new ScaleAccuracy.Stated(Amounts.of(0.4, PERCENT)));
-        Calibration calibration = bySums(
-                CatchAllowances.NONE, on(SCALE, 120, 2000), on(other, 60, 1000), on(SCALE, 118, 2000));
+        Calibration calibration =
+                bySums(CatchAllowances.NONE, on(SCALE, 120, 2000), on(other, 60, 1000), on(SCALE, 118, 2000));
 
         // 238 lb of 298 lb on the one, 60 lb on the other, of 298 lb in 50 revolutions.
         assertThat(contribution(row(calibration, "span of scale S-1"))).isCloseTo(SPAN * 238 / 50, EXACT);
@@ -265,12 +263,10 @@ class CalibrationBudgetTest {
 
     @Test
     void aTestWeightNearTheLoadBoundsTheSpan() {
-        Scale tested =
-                Scale.of("S-2", pounds(500), pounds(0.5)).checked(new ScaleCheck(DAY, pounds(100), pounds(100)));
+        Scale tested = Scale.of("S-2", pounds(500), pounds(0.5)).checked(new ScaleCheck(DAY, pounds(100), pounds(100)));
         Calibration calibration = bySums(CatchAllowances.NONE, on(tested, 120, 2000));
 
-        assertThat(contribution(row(calibration, "span of scale S-2")))
-                .isCloseTo(0.0025 / Math.sqrt(3) * 6, EXACT);
+        assertThat(contribution(row(calibration, "span of scale S-2"))).isCloseTo(0.0025 / Math.sqrt(3) * 6, EXACT);
     }
 
     @Test
@@ -279,7 +275,8 @@ class CalibrationBudgetTest {
         Calibration calibration = bySums(CatchAllowances.NONE, on(unknown, 120, 2000));
 
         assertThat(names(calibration)).containsExactly("rounding of the scale", "count of revolutions");
-        assertThat(only(FindingCode.UNCERTAINTY_INCOMPLETE, calibration.findings()).sentence())
+        assertThat(only(FindingCode.UNCERTAINTY_INCOMPLETE, calibration.findings())
+                        .sentence())
                 .isEqualTo("The stated uncertainty doesn't hold how catches scatter, the accuracy of scale S-3, which"
                         + " nobody wrote down: it is larger.");
     }
@@ -294,7 +291,8 @@ class CalibrationBudgetTest {
                 CalibrationCatch.ungated(caught(118), speedTimesTime));
         Calibration calibration = Calibration.from(augerWith(NoSensor.onDriveShaft()), SALT, catches);
 
-        assertThat(only(FindingCode.UNCERTAINTY_INCOMPLETE, calibration.findings()).sentence())
+        assertThat(only(FindingCode.UNCERTAINTY_INCOMPLETE, calibration.findings())
+                        .sentence())
                 .isEqualTo("The stated uncertainty doesn't hold how sure the count is, which nobody wrote down: it is"
                         + " larger.");
         assertThat(names(calibration)).containsExactly("scatter of the catches", "span of scale S-1");
@@ -319,8 +317,7 @@ class CalibrationBudgetTest {
         assertThat(calibration.dischargePerRevolution()).isEqualTo(budget.result());
         double scatter = 0.5 / 20 / Math.sqrt(3);
         double span = SPAN * 118.5 / 20;
-        assertThat(Amounts.in(
-                        budget.result().standardUncertainty().orElseThrow(), POUND_PER_REVOLUTION))
+        assertThat(Amounts.in(budget.result().standardUncertainty().orElseThrow(), POUND_PER_REVOLUTION))
                 .isCloseTo(Math.hypot(scatter, span), EXACT);
         assertThat(budget.result().degreesOfFreedom().orElseThrow())
                 .isCloseTo(2 * Math.pow(Math.hypot(scatter, span) / scatter, 4), within(1e-9));
@@ -350,10 +347,9 @@ class CalibrationBudgetTest {
                 bySums(CatchAllowances.NONE, on(SCALE, 118.5, 2000), on(SCALE, 119, 2000), on(SCALE, 118, 2000));
         Calibration second =
                 bySums(CatchAllowances.NONE, on(other, 120, 2000), on(other, 120.5, 2000), on(other, 119.5, 2000));
-        double u1 = Amounts.in(
-                first.budget().result().expandedUncertainty(0.95).orElseThrow(), POUND_PER_REVOLUTION);
-        double u2 = Amounts.in(
-                second.budget().result().expandedUncertainty(0.95).orElseThrow(), POUND_PER_REVOLUTION);
+        double u1 = Amounts.in(first.budget().result().expandedUncertainty(0.95).orElseThrow(), POUND_PER_REVOLUTION);
+        double u2 =
+                Amounts.in(second.budget().result().expandedUncertainty(0.95).orElseThrow(), POUND_PER_REVOLUTION);
 
         assertThat(second.comparedWith(first).value()).isCloseTo(1.5 / 20 / Math.hypot(u1, u2), within(1e-9));
     }
@@ -361,7 +357,8 @@ class CalibrationBudgetTest {
     /** A span wrong by 8 % in both calibrations moves their difference as it moves all else. */
     @Test
     void aWrongSpanCancelsInAComparisonOnOneScale() {
-        Calibration first = bySums(CatchAllowances.NONE, on(SCALE, 100, 2000), on(SCALE, 101, 2000), on(SCALE, 99, 2000));
+        Calibration first =
+                bySums(CatchAllowances.NONE, on(SCALE, 100, 2000), on(SCALE, 101, 2000), on(SCALE, 99, 2000));
         Calibration second =
                 bySums(CatchAllowances.NONE, on(SCALE, 102, 2000), on(SCALE, 103, 2000), on(SCALE, 101, 2000));
         Calibration wrongFirst =

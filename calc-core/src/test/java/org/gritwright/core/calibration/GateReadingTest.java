@@ -46,9 +46,7 @@ class GateReadingTest {
 
     @Test
     void aCalibrationOfAGateThatStaysKnowsNoReading() {
-        assertThat(at4(CHAIN).budget().components())
-                .extracting(Component::name)
-                .doesNotContain(READING);
+        assertThat(at4(CHAIN).budget().components()).extracting(Component::name).doesNotContain(READING);
     }
 
     @Test
@@ -56,8 +54,10 @@ class GateReadingTest {
         Budget<DischargePerRevolution> budget = at4(CHAIN).budgetOfGateSetAgain(SIXTEENTH);
 
         assertThat(ofReading(budget)).isCloseTo(60 * DEVIATION / 4, within(1e-9));
-        assertThat(budget.result().value()).isEqualTo(at4(CHAIN).budget().result().value());
-        Component<DischargePerRevolution> reading = budget.components().get(budget.components().size() - 1);
+        assertThat(budget.result().value())
+                .isEqualTo(at4(CHAIN).budget().result().value());
+        Component<DischargePerRevolution> reading =
+                budget.components().get(budget.components().size() - 1);
         assertThat(reading.standardUncertainty().getUnit()).isEqualTo(SpreadingUnits.INCH);
         assertThat(reading.standardUncertainty().getValue().doubleValue()).isCloseTo(DEVIATION, within(1e-12));
         assertThat(reading.sensitivity()).hasValueCloseTo(15.0, within(1e-9));
@@ -66,7 +66,11 @@ class GateReadingTest {
                         Math.hypot(
                                 60 * DEVIATION / 4,
                                 Amounts.in(
-                                        at4(CHAIN).budget().result().standardUncertainty().orElseThrow(),
+                                        at4(CHAIN)
+                                                .budget()
+                                                .result()
+                                                .standardUncertainty()
+                                                .orElseThrow(),
                                         POUND_PER_REVOLUTION)),
                         within(1e-9));
     }
@@ -112,7 +116,10 @@ class GateReadingTest {
                 .extracting(Component::name)
                 .containsExactly("curve through the catches", "span of scale S-1");
         assertThat(dead.predict(inches(3), SIXTEENTH).dischargePerRevolution())
-                .isEqualTo(dead.predict(inches(3), SIXTEENTH).budget().orElseThrow().result());
+                .isEqualTo(dead.predict(inches(3), SIXTEENTH)
+                        .budget()
+                        .orElseThrow()
+                        .result());
     }
 
     @Test

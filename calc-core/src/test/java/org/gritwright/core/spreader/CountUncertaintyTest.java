@@ -33,7 +33,8 @@ class CountUncertaintyTest {
 
     @Test
     void aCountByEyeIsAsUncertainAsItsObserverSays() {
-        assertThat(revolutionsByEye(20).uncertaintyRevolutions(NoSensor.onDriveShaft())).hasValue(0.1);
+        assertThat(revolutionsByEye(20).uncertaintyRevolutions(NoSensor.onDriveShaft()))
+                .hasValue(0.1);
         assertThat(revolutionsByEye(20).isInPulses()).isFalse();
     }
 

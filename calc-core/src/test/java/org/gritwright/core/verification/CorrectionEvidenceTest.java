@@ -97,15 +97,14 @@ class CorrectionEvidenceTest {
 
     @Test
     void withoutACorrectionThereIsNothingToCombine() {
-        assertThat(Runs.openLoop(296).assess(FOUR).correctionCombinedWith(EARLIER)).isEmpty();
+        assertThat(Runs.openLoop(296).assess(FOUR).correctionCombinedWith(EARLIER))
+                .isEmpty();
     }
 
     @Test
     void onlyEvidenceOfTheSameKindIsCombined() {
         Calibration ofSand = Calibration.from(
-                AUGER,
-                Material.of("sand", Amounts.of(95, SpreadingUnits.POUND_PER_CUBIC_FOOT)),
-                goodAugerCatches());
+                AUGER, Material.of("sand", Amounts.of(95, SpreadingUnits.POUND_PER_CUBIC_FOOT)), goodAugerCatches());
 
         assertRefused(
                 "calibration to combine must be of the catch's spreader, material and gate opening: another one",
@@ -143,12 +142,19 @@ class CorrectionEvidenceTest {
 
     @Test
     void aDayThatNobodyWroteDownStaysUnknown() {
-        Correction entered =
-                Runs.counted(5000, 280.1).assess(FOUR).proposedCorrection().orElseThrow().entered(TO_ENTER);
+        Correction entered = Runs.counted(5000, 280.1)
+                .assess(FOUR)
+                .proposedCorrection()
+                .orElseThrow()
+                .entered(TO_ENTER);
 
         assertThat(entered.history().get(2).on()).isEmpty();
-        assertThat(entered).isNotEqualTo(
-                Runs.counted(5000, 280.1).assess(FOUR).proposedCorrection().orElseThrow().entered(TO_ENTER, DAY));
+        assertThat(entered)
+                .isNotEqualTo(Runs.counted(5000, 280.1)
+                        .assess(FOUR)
+                        .proposedCorrection()
+                        .orElseThrow()
+                        .entered(TO_ENTER, DAY));
     }
 
     @Test
@@ -176,15 +182,20 @@ class CorrectionEvidenceTest {
                 "day of the confirming catch must be not before that on which the value was entered, 2026-10-21:"
                         + " 2026-10-20",
                 () -> entered.confirmedBy(between.assess(FOUR)));
-        assertThat(entered.confirmedBy(on(SCALE, DAY.plusDays(2), 5.6, 5300, 298).assess(FOUR)).status())
+        assertThat(entered.confirmedBy(
+                                on(SCALE, DAY.plusDays(2), 5.6, 5300, 298).assess(FOUR))
+                        .status())
                 .isEqualTo(Correction.Status.CONFIRMED);
     }
 
     /** A guarded rule confirms only what is shown within. */
     @Test
     void aCatchThatCannotTellConfirmsNothing() {
-        Correction entered =
-                Runs.counted(5000, 280.1).assess(FOUR).proposedCorrection().orElseThrow().entered(TO_ENTER);
+        Correction entered = Runs.counted(5000, 280.1)
+                .assess(FOUR)
+                .proposedCorrection()
+                .orElseThrow()
+                .entered(TO_ENTER);
         // 53 revolutions at 5.6 lb/rev: 296.8 lb of 287 lb caught, 3.4 % off.
         VerificationCatch later = on(SCALE, DAY, 5.6, 5300, 287);
         Verification undecided =

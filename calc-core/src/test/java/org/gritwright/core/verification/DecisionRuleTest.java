@@ -111,8 +111,7 @@ class DecisionRuleTest {
     @ValueSource(doubles = {50, 95, 100})
     void refusesARiskOfHalfOrMore(double percent) {
         assertRefused(
-                "risk of a decision must be below 50 %: "
-                        + Amounts.format(Amounts.of(percent, SpreadingUnits.PERCENT)),
+                "risk of a decision must be below 50 %: " + Amounts.format(Amounts.of(percent, SpreadingUnits.PERCENT)),
                 () -> DecisionRule.guarded(percent));
     }
 
@@ -127,10 +126,8 @@ class DecisionRuleTest {
 
     @Test
     void refusesAnUncertaintyThatIsNone() {
-        assertRefused(
-                "standard uncertainty of an error must be 0 or more: -0.01", () -> GUARDED.guardBand(-0.01, 2));
-        assertRefused(
-                "standard uncertainty of an error must be finite: NaN", () -> GUARDED.guardBand(Double.NaN, 2));
+        assertRefused("standard uncertainty of an error must be 0 or more: -0.01", () -> GUARDED.guardBand(-0.01, 2));
+        assertRefused("standard uncertainty of an error must be finite: NaN", () -> GUARDED.guardBand(Double.NaN, 2));
         assertRefused(
                 "standard uncertainty of an error must be finite: NaN",
                 () -> DecisionRule.SIMPLE.guardBand(Double.NaN, 2));
@@ -139,8 +136,7 @@ class DecisionRuleTest {
 
     @Test
     void refusesAnErrorThatIsNone() {
-        assertRefused(
-                "error must be finite: NaN", () -> DecisionRule.SIMPLE.verdict(Double.NaN, 0, FOUR));
+        assertRefused("error must be finite: NaN", () -> DecisionRule.SIMPLE.verdict(Double.NaN, 0, FOUR));
         assertRefused("error must be finite: NaN", () -> GUARDED.verdict(Double.NaN, 0.01, FOUR));
     }
 

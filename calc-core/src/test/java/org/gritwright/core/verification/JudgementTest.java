@@ -69,8 +69,10 @@ class JudgementTest {
                 Optional.of(Repeatability.assumed(Amounts.of(percentScatter, PERCENT)))));
     }
 
-    private static Verification simple(VerificationCatch source, VerificationLimits limits, Calibration... calibration) {
-        return source.assess(FOUR, DecisionRule.SIMPLE, limits, Arrays.stream(calibration).findFirst());
+    private static Verification simple(
+            VerificationCatch source, VerificationLimits limits, Calibration... calibration) {
+        return source.assess(
+                FOUR, DecisionRule.SIMPLE, limits, Arrays.stream(calibration).findFirst());
     }
 
     private static double percent(Verification verification, String name) {
@@ -78,7 +80,8 @@ class JudgementTest {
                 .filter(c -> c.name().equals(name))
                 .map(c -> Amounts.in(c.contribution(), PERCENT))
                 .findFirst()
-                .orElseThrow(() -> new AssertionError(name + " of\n" + verification.judgement().budget()));
+                .orElseThrow(() -> new AssertionError(
+                        name + " of\n" + verification.judgement().budget()));
     }
 
     private static List<String> names(Verification verification) {
@@ -111,7 +114,8 @@ class JudgementTest {
                 .containsExactly(Distribution.TRIANGULAR, Distribution.TRIANGULAR, Distribution.RECTANGULAR);
         assertThat(Amounts.in(verification.judgement().budget().result().value(), PERCENT))
                 .isCloseTo(perCent - 100, EXACT);
-        assertThat(only(FindingCode.UNCERTAINTY_INCOMPLETE, verification.findings()).sentence())
+        assertThat(only(FindingCode.UNCERTAINTY_INCOMPLETE, verification.findings())
+                        .sentence())
                 .isEqualTo("The stated uncertainty doesn't hold how catches scatter, which nobody wrote down: it is"
                         + " larger.");
     }
@@ -182,9 +186,11 @@ class JudgementTest {
         Verification verification = simple(Runs.openLoop(290).counted(count), VerificationLimits.COMMON);
 
         assertThat(names(verification)).containsExactly("rounding of the scale", "span of scale S-1");
-        assertThat(only(FindingCode.UNCERTAINTY_INCOMPLETE, verification.findings()).sentence())
-                .isEqualTo("The stated uncertainty doesn't hold how sure the count is, how catches scatter, which nobody"
-                        + " wrote down: it is larger.");
+        assertThat(only(FindingCode.UNCERTAINTY_INCOMPLETE, verification.findings())
+                        .sentence())
+                .isEqualTo(
+                        "The stated uncertainty doesn't hold how sure the count is, how catches scatter, which nobody"
+                                + " wrote down: it is larger.");
     }
 
     @Test
@@ -204,12 +210,13 @@ class JudgementTest {
                 allowing(new CatchAllowances(
                         Amounts.of(2, PERCENT),
                         Amounts.of(1, PERCENT),
-                        Optional.of(new Moisture(
-                                Amounts.of(5, PERCENT), Amounts.of(1, PERCENT), Moisture.Basis.WET_MASS)),
+                        Optional.of(
+                                new Moisture(Amounts.of(5, PERCENT), Amounts.of(1, PERCENT), Moisture.Basis.WET_MASS)),
                         Optional.empty())));
 
         // 297 lb caught are 300 lb discharged.
-        assertThat(Amounts.in(verification.calibrationError().orElseThrow(), PERCENT)).isCloseTo(0, EXACT);
+        assertThat(Amounts.in(verification.calibrationError().orElseThrow(), PERCENT))
+                .isCloseTo(0, EXACT);
         assertThat(names(verification))
                 .containsExactly(
                         "rounding of the scale",
@@ -236,8 +243,7 @@ class JudgementTest {
         "1, 3, UNDECIDABLE, CATCH_MORE",
         "7, 3, UNDECIDABLE, CORRECT"
     })
-    void verdictAndAdviceFollowFromErrorAndUncertainty(
-            double percent, double scatter, Verdict verdict, Advice advice) {
+    void verdictAndAdviceFollowFromErrorAndUncertainty(double percent, double scatter, Verdict verdict, Advice advice) {
         Verification verification = Runs.counted(5000, 300 / (1 + percent / 100))
                 .assess(FOUR, DecisionRule.guarded(5), assuming(scatter), Optional.empty());
         Judgement judgement = verification.judgement();
@@ -253,8 +259,7 @@ class JudgementTest {
     @Test
     void theJudgementKeepsWhatItIsMadeOf() {
         DecisionRule rule = DecisionRule.guarded(5);
-        Verification verification =
-                Runs.counted(5000, 300 / 1.03).assess(FOUR, rule, assuming(1), Optional.empty());
+        Verification verification = Runs.counted(5000, 300 / 1.03).assess(FOUR, rule, assuming(1), Optional.empty());
         Judgement judgement = verification.judgement();
         double random = 0.01 * 0.01 + Math.pow(TWO_READINGS * 1.03 / 300, 2) + COUNT * COUNT;
         double u = 1.03 * Math.sqrt(random + SPAN * SPAN);
@@ -281,7 +286,8 @@ class JudgementTest {
                 .assess(FOUR, DecisionRule.guarded(5), VerificationLimits.COMMON, Optional.of(scattered))
                 .judgement();
 
-        // s = 1 %, 2 degrees of freedom: 2.92·1.02 % leaves 1.02 %. Of two, 3 degrees: 2.353·0.72 % = 1.70 %, 2 % is there.
+        // s = 1 %, 2 degrees of freedom: 2.92·1.02 % leaves 1.02 %. Of two, 3 degrees: 2.353·0.72 % = 1.70 %, 2 % is
+        // there.
         assertThat(Amounts.in(judgement.guardBand(), PERCENT)).isBetween(2.95, 2.98);
         assertThat(judgement.verdict()).isEqualTo(Verdict.UNDECIDED);
         assertThat(judgement.further().orElseThrow().catches()).isEqualTo(1);
@@ -302,7 +308,8 @@ class JudgementTest {
 
     @Test
     void simpleAcceptanceHasNoGuardBandAndTwoVerdicts() {
-        Judgement judgement = simple(Runs.counted(5000, 300 / 1.03), assuming(3)).judgement();
+        Judgement judgement =
+                simple(Runs.counted(5000, 300 / 1.03), assuming(3)).judgement();
 
         assertThat(judgement.verdict()).isEqualTo(Verdict.WITHIN_TOLERANCE);
         assertThat(judgement.advice()).isEqualTo(Advice.LEAVE);
@@ -315,7 +322,10 @@ class JudgementTest {
 
     @Test
     void oneScaleForBothIsBlindToItsSpan() {
-        assertThat(only(FindingCode.SAME_SCALE_BLIND, simple(on(SCALE, 290), VerificationLimits.COMMON, GOOD).findings())
+        assertThat(only(
+                                FindingCode.SAME_SCALE_BLIND,
+                                simple(on(SCALE, 290), VerificationLimits.COMMON, GOOD)
+                                        .findings())
                         .sentence())
                 .isEqualTo("Calibration and verification were weighed on scale S-1: neither would notice a wrong span."
                         + " Check it with a test weight near the load.");
@@ -327,13 +337,15 @@ class JudgementTest {
         Scale testedLater = SCALE.checked(new ScaleCheck(DAY.plusDays(1), pounds(200), pounds(200)));
         Scale other = Scale.of("S-2", pounds(5000), pounds(0.5));
 
-        assertThat(codes(simple(on(tested, 290), VerificationLimits.COMMON, GOOD).findings()))
+        assertThat(codes(
+                        simple(on(tested, 290), VerificationLimits.COMMON, GOOD).findings()))
                 .doesNotContain(FindingCode.SAME_SCALE_BLIND);
         assertThat(codes(simple(on(other, 290), VerificationLimits.COMMON, GOOD).findings()))
                 .doesNotContain(FindingCode.SAME_SCALE_BLIND);
         assertThat(codes(simple(on(SCALE, 290), VerificationLimits.COMMON).findings()))
                 .doesNotContain(FindingCode.SAME_SCALE_BLIND);
-        assertThat(codes(simple(on(testedLater, 290), VerificationLimits.COMMON, GOOD).findings()))
+        assertThat(codes(simple(on(testedLater, 290), VerificationLimits.COMMON, GOOD)
+                        .findings()))
                 .contains(FindingCode.SAME_SCALE_BLIND);
     }
 }

@@ -86,7 +86,8 @@ class ScaleAccuracyTest {
     void refusesAStatedAccuracyThatIsNone(double percent) {
         String accepted = percent < 100 ? "greater than 0" : "below 100 %";
         assertRefused(
-                "stated accuracy of a scale must be " + accepted + ": " + Amounts.format(Amounts.of(percent, SpreadingUnits.PERCENT)),
+                "stated accuracy of a scale must be " + accepted + ": "
+                        + Amounts.format(Amounts.of(percent, SpreadingUnits.PERCENT)),
                 () -> stated(percent));
     }
 
