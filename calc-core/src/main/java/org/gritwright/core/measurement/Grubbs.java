@@ -1,6 +1,5 @@
 package org.gritwright.core.measurement;
 
-import org.apache.commons.statistics.distribution.TDistribution;
 import org.gritwright.units.InvalidInputException;
 
 /**
@@ -126,7 +125,7 @@ public record Grubbs(int index, double statistic, int size) {
         if (!(significance > 0 && significance < 1)) {
             throw new InvalidInputException("significance", "greater than 0 and below 1", String.valueOf(significance));
         }
-        double t = TDistribution.of(size - 2).inverseSurvivalProbability(significance / (sides * size));
+        double t = Student.of(size - 2).factorExceededWith(significance / (sides * size));
         // In this form, t² can't overflow for a significance near 0.
         return (size - 1) / Math.sqrt(size) / Math.sqrt(1 + (size - 2) / t / t);
     }

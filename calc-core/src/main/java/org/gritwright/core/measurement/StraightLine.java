@@ -3,7 +3,6 @@ package org.gritwright.core.measurement;
 import java.util.Arrays;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import org.apache.commons.statistics.distribution.TDistribution;
 import org.gritwright.units.InvalidInputException;
 
 /**
@@ -332,11 +331,11 @@ public final class StraightLine {
     public Optional<Range> rangeOfX(double y, double weight, double coverage) {
         double reading = Require.finite("y", y) - centreY;
         requirePositive("weight", weight);
-        requireCoverage(coverage);
+        Require.probability("coverage", coverage);
         if (degreesOfFreedom == 0) {
             return Optional.empty();
         }
-        double t = studentT(coverage, degreesOfFreedom);
+        double t = Student.of(degreesOfFreedom).coverageFactor(coverage);
         // All d = x − x̄ with (reading − slope · d)² ≤ t² s² (1/w + 1/Σw + d²/Sxx): a quadratic.
         double slopeError = t * t * variance / squaresOfX;
         double a = slope * slope - slopeError;
@@ -346,16 +345,6 @@ public final class StraightLine {
         double c = t * t * variance * (1 / weight + centreVariance);
         double root = Math.sqrt(reading * reading * slopeError + a * c);
         return Optional.of(new Range(centreX + (slope * reading - root) / a, centreX + (slope * reading + root) / a));
-    }
-
-    private static void requireCoverage(double coverage) {
-        if (!(coverage > 0 && coverage < 1)) {
-            throw new InvalidInputException("coverage", "greater than 0 and below 1", String.valueOf(coverage));
-        }
-    }
-
-    private static double studentT(double coverage, int degreesOfFreedom) {
-        return TDistribution.of(degreesOfFreedom).inverseSurvivalProbability((1 - coverage) / 2);
     }
 
     /**
@@ -392,9 +381,10 @@ public final class StraightLine {
          * @throws InvalidInputException if the coverage is out of its range
          */
         public OptionalDouble halfWidth(double coverage) {
-            requireCoverage(coverage);
+            Require.probability("coverage", coverage);
             return standardUncertainty.isPresent()
-                    ? OptionalDouble.of(studentT(coverage, degreesOfFreedom) * standardUncertainty.getAsDouble())
+                    ? OptionalDouble.of(
+                            Student.of(degreesOfFreedom).coverageFactor(coverage) * standardUncertainty.getAsDouble())
                     : OptionalDouble.empty();
         }
     }
