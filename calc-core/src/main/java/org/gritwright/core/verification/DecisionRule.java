@@ -3,6 +3,7 @@ package org.gritwright.core.verification;
 import java.util.Optional;
 import javax.measure.Quantity;
 import javax.measure.quantity.Dimensionless;
+import org.gritwright.core.measurement.Budget;
 import org.gritwright.core.measurement.Comparison;
 import org.gritwright.core.measurement.Require;
 import org.gritwright.core.measurement.Student;
@@ -20,7 +21,10 @@ import org.gritwright.units.SpreadingUnits;
  *   <li>Guarded: a guard band w on both sides of each limit. Up to w inside a limit the error is shown within, beyond w
  *       outside it is shown outside, in between the catch can't tell. w = k·u with Student's k, so that an error which is
  *       in truth at the limit is accepted with the stated risk at most: 1.645·u for 5 % and 2·u for 2.3 % where u is
- *       known. Where w is the tolerance or more, nothing can be shown within.
+ *       known. Where a budget has parts of different degrees of freedom, w² = Σ (kᵢ·uᵢ)² with the k of each: one k for
+ *       the effective degrees of freedom accepts up to 6.1 % for 5 % (three catches and a span of half their scatter),
+ *       this never more than it states (S. K. Banerjee, Sankhyā 22, 1960, for two sides; from memory). Where w is the
+ *       tolerance or more, nothing can be shown within.
  * </ul>
  *
  * @param risk the greatest probability of accepting an error at the limit, greater than 0 and below 50 %; none for simple
@@ -73,6 +77,14 @@ public record DecisionRule(Optional<Quantity<Dimensionless>> risk) {
         return risk.map(r -> Student.of(degreesOfFreedom).factorExceededWith(Amounts.si(Dimensionless.class, r))
                         * standardUncertainty)
                 .orElse(0.0);
+    }
+
+    /** The guard band of an error whose components are independent, as a ratio; 0 for simple acceptance. */
+    double guardBand(Budget<Dimensionless> error) {
+        return error.components().stream()
+                .mapToDouble(c ->
+                        guardBand(Math.abs(Amounts.si(Dimensionless.class, c.contribution())), c.degreesOfFreedom()))
+                .reduce(0, Math::hypot);
     }
 
     /**

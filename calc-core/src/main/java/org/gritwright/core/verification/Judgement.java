@@ -53,7 +53,7 @@ public record Judgement(
         double uncertainty =
                 Amounts.si(Dimensionless.class, result.standardUncertainty().orElseThrow());
         double degrees = result.degreesOfFreedom().orElseThrow();
-        double guard = rule.guardBand(uncertainty, degrees);
+        double guard = rule.guardBand(budget);
         Verdict verdict = rule.verdict(error, guard, tolerance);
         Advice advice = Advice.of(isSignificant(result), verdict, tolerance.accepts(error));
         return new Judgement(
@@ -79,11 +79,10 @@ public record Judgement(
     private static Optional<FurtherCatches> further(
             ErrorBudget errors, DecisionRule rule, Tolerance tolerance, Quantity<Mass> caught) {
         for (int catches = 2; catches <= MOST_CATCHES; catches++) {
-            Measured<Dimensionless> result = errors.ofCatches(catches).result();
+            Budget<Dimensionless> budget = errors.ofCatches(catches);
+            Measured<Dimensionless> result = budget.result();
             double error = Amounts.si(Dimensionless.class, result.value());
-            double guard = rule.guardBand(
-                    Amounts.si(Dimensionless.class, result.standardUncertainty().orElseThrow()),
-                    result.degreesOfFreedom().orElseThrow());
+            double guard = rule.guardBand(budget);
             Verdict verdict = rule.verdict(error, guard, tolerance);
             if (Advice.of(isSignificant(result), verdict, tolerance.accepts(error)) != Advice.CATCH_MORE) {
                 double more = (catches - 1) * caught.getValue().doubleValue();

@@ -1,0 +1,173 @@
+package org.gritwright.core.verification;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.gritwright.core.Samples.AUGER;
+import static org.gritwright.core.Samples.SALT;
+import static org.gritwright.core.Samples.augerInForce;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.SplittableRandom;
+import java.util.function.IntPredicate;
+import java.util.stream.IntStream;
+import org.gritwright.core.SimulatedDay;
+import org.gritwright.core.calibration.Calibration;
+import org.gritwright.core.calibration.CalibrationCatch;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/**
+ * How often an error that is in truth at the limit is accepted, on made-up days with the seeds 0 to 3999, or 0 to 99999
+ * where a day is a single number. The scenarios are all combinations of what is stated here; none was left out for what
+ * came of it.
+ */
+class AcceptanceRiskTest {
+    private static final int DAYS = 4000;
+    private static final int NUMBERS = 100_000;
+    private static final Tolerance FOUR = Tolerance.percent(4);
+    private static final double LIMIT = 0.04;
+    private static final double TRUTH = 6;
+
+    private static double share(int days, IntPredicate accepted) {
+        return IntStream.range(0, days).parallel().filter(accepted).count() / (double) days;
+    }
+
+    /** A share that is no more than it should be, but for four standard deviations of chance. */
+    private static double atMost(double risk, int days) {
+        return risk + 4 * Math.sqrt(risk * (1 - risk) / days);
+    }
+
+    /** A factor of 1.645 is 5 %, one of 2 is 2.275 %. */
+    @ParameterizedTest
+    @ValueSource(doubles = {5, 2.275})
+    void aKnownUncertaintyKeepsTheStatedRiskAtBothLimits(double percent) {
+        DecisionRule rule = DecisionRule.guarded(percent);
+        double u = 0.01;
+        double guard = rule.guardBand(u, Double.POSITIVE_INFINITY);
+
+        assertThat(guard).isBetween((percent == 5 ? 1.6448 : 1.9999) * u, (percent == 5 ? 1.6449 : 2.0001) * u);
+        for (double truth : new double[] {LIMIT, -LIMIT}) {
+            double accepted = share(
+                    NUMBERS,
+                    seed -> rule.verdict(truth + u * new SplittableRandom(seed).nextGaussian(), guard, FOUR)
+                            == Verdict.WITHIN_TOLERANCE);
+            assertThat(accepted).isBetween(0.9 * percent / 100, atMost(percent / 100, NUMBERS));
+        }
+    }
+
+    @ParameterizedTest
+    @ValueSource(ints = {2, 4, 9})
+    void anUncertaintyByRepeatsKeepsTheStatedRisk(int degreesOfFreedom) {
+        DecisionRule rule = DecisionRule.guarded(5);
+        double u = 0.002;
+        double accepted = share(NUMBERS, seed -> {
+            SplittableRandom random = new SplittableRandom(seed);
+            double squares = 0;
+            for (int i = 0; i < degreesOfFreedom; i++) {
+                double deviation = u * random.nextGaussian();
+                squares += deviation * deviation;
+            }
+            double guard = rule.guardBand(Math.sqrt(squares / degreesOfFreedom), degreesOfFreedom);
+            return rule.verdict(LIMIT + u * random.nextGaussian(), guard, FOUR) == Verdict.WITHIN_TOLERANCE;
+        });
+
+        assertThat(accepted).isBetween(0.045, atMost(0.05, NUMBERS));
+    }
+
+    /** The normal factor in place of Student's accepts too often: what the risk test would notice. */
+    @Test
+    void theNormalFactorWouldNotKeepTheRiskOfFewRepeats() {
+        double accepted = share(NUMBERS, seed -> {
+            SplittableRandom random = new SplittableRandom(seed);
+            double s = 0.002 * Math.sqrt((square(random) + square(random)) / 2);
+            return LIMIT + 0.002 * random.nextGaussian() <= LIMIT - 1.645 * s;
+        });
+
+        assertThat(accepted).isGreaterThan(0.1);
+    }
+
+    private static double square(SplittableRandom random) {
+        double deviate = random.nextGaussian();
+        return deviate * deviate;
+    }
+
+    /**
+     * A day with so many calibration catches and one verification catch on another scale, both scales right within a limit
+     * of their span; the value in force is off by just the limit.
+     */
+    private record Scenario(int catches, double scatter, double span) {
+        boolean isAccepted(int seed, double trueError, DecisionRule rule) {
+            SplittableRandom random = new SplittableRandom(seed);
+            SimulatedDay before = new SimulatedDay(random, "S-1", span, 0);
+            List<CalibrationCatch> made = new ArrayList<>();
+            for (int i = 0; i < catches; i++) {
+                SimulatedDay.Caught caught = before.of(TRUTH, 20, scatter);
+                made.add(CalibrationCatch.ungated(caught.mass(), caught.count()));
+            }
+            SimulatedDay.Caught later = new SimulatedDay(random, "S-2", span, 0).of(TRUTH, 50, scatter);
+            return VerificationCatch.of(augerInForce(TRUTH * (1 + trueError)), Runs.seconds(120), later.mass())
+                            .counted(later.count())
+                            .assess(
+                                    FOUR,
+                                    rule,
+                                    VerificationLimits.COMMON,
+                                    Optional.of(Calibration.from(AUGER, SALT, made)))
+                            .verdict()
+                    == Verdict.WITHIN_TOLERANCE;
+        }
+
+        double accepted(double trueError, DecisionRule rule) {
+            return share(DAYS, seed -> isAccepted(seed, trueError, rule));
+        }
+    }
+
+    private static List<Scenario> scenarios() {
+        List<Scenario> scenarios = new ArrayList<>();
+        for (int catches : new int[] {3, 5}) {
+            for (double scatter : new double[] {0.005, 0.01}) {
+                for (double span : new double[] {0.001, 0.005, 0.01}) {
+                    scenarios.add(new Scenario(catches, scatter, span));
+                }
+            }
+        }
+        return scenarios;
+    }
+
+    @Test
+    void aWholeDayKeepsTheStatedRiskAtBothLimits() throws IOException {
+        StringBuilder table = new StringBuilder("""
+                Tolerance ±4 %; the truth is at a limit. Calibration catches of 20 and one verification catch of 50
+                revolutions, each on a scale of its own.
+
+                | calibration catches | scatter | span of the scales | accepted at +4 %, risk 5 % | at −4 % | accepted at +4 %, simple acceptance |
+                |---|---|---|---|---|---|
+                """);
+        for (Scenario scenario : scenarios()) {
+            double above = scenario.accepted(LIMIT, DecisionRule.guarded(5));
+            double below = scenario.accepted(-LIMIT, DecisionRule.guarded(5));
+            double simple = scenario.accepted(LIMIT, DecisionRule.SIMPLE);
+            assertThat(above).as("%s", scenario).isLessThanOrEqualTo(atMost(0.05, DAYS));
+            assertThat(below).as("%s", scenario).isLessThanOrEqualTo(atMost(0.05, DAYS));
+            assertThat(simple).as("%s", scenario).isBetween(0.46, 0.54);
+            table.append(String.format(
+                    Locale.ROOT,
+                    "| %d | %.1f %% | ±%.1f %% | %.1f %% | %.1f %% | %.1f %% |\n",
+                    scenario.catches,
+                    100 * scenario.scatter,
+                    100 * scenario.span,
+                    100 * above,
+                    100 * below,
+                    100 * simple));
+        }
+        Files.writeString(Path.of("target", "acceptance-risk.md"), table);
+        assertThat(Files.readString(Path.of("..", "README.md")))
+                .as("README.md after <!-- acceptance risk -->; paste calc-core/target/acceptance-risk.md there")
+                .contains("<!-- acceptance risk -->\n" + table + "<!-- /acceptance risk -->");
+    }
+}
