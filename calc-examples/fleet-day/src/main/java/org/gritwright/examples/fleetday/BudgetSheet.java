@@ -53,8 +53,8 @@ record BudgetSheet(String caption, List<Bar> bars, String note) {
                 sheet.caption,
                 sheet.bars,
                 sheet.note + " Within the tolerance with a probability of "
-                        + Figures.chance(judgement.conformity().within()) + ", too low with "
-                        + Figures.chance(judgement.conformity().below()) + ", too high with "
+                        + Figures.chance(judgement.conformity().within()) + ", below it with "
+                        + Figures.chance(judgement.conformity().below()) + ", above it with "
                         + Figures.chance(judgement.conformity().above()) + ": "
                         + judgement.verdict().words() + "; "
                         + judgement.advice().words() + ".");

@@ -114,9 +114,9 @@ final class FleetCsv {
         last("calibration error (%)", v -> v.calibrationError().map(e -> Figures.number(e, SpreadingUnits.PERCENT)));
         judged("expanded uncertainty of the error (%)", j -> percent(j.expandedUncertainty()));
         judged("guard band (%)", j -> percent(j.guardBand()));
-        judged("probability too low (%)", j -> percent(j.conformity().below()));
+        judged("probability below tolerance (%)", j -> percent(j.conformity().below()));
         judged("probability within tolerance (%)", j -> percent(j.conformity().within()));
-        judged("probability too high (%)", j -> percent(j.conformity().above()));
+        judged("probability above tolerance (%)", j -> percent(j.conformity().above()));
         judged("verdict of the last catch", j -> Optional.of(j.verdict().words()));
         judged("advice", j -> Optional.of(j.advice().words()));
         judged("catch more (lb)", j -> j.further().map(f -> Figures.number(f.mass(), SpreadingUnits.POUND)));

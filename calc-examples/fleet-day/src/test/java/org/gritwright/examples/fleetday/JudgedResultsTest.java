@@ -160,7 +160,7 @@ class JudgedResultsTest {
         assertThat(row.get("catch more (lb)")).isEqualTo("294");
         assertThat(row.get("catch more (kg)")).startsWith("133.3");
         double sum =
-                List.of("probability too low (%)", "probability within tolerance (%)", "probability too high (%)")
+                List.of("probability below tolerance (%)", "probability within tolerance (%)", "probability above tolerance (%)")
                         .stream()
                         .mapToDouble(name -> Double.parseDouble(row.get(name)))
                         .sum();
