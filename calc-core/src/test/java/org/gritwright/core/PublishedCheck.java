@@ -160,11 +160,42 @@ record PublishedCheck(
         return tolerance.of(new BigDecimal(stated));
     }
 
-    /** A row of a Markdown table: what, source, stated, computed, deviation. */
-    String row() {
-        return String.join(
-                        " | ", "| " + what, source.shortName(), stated + unitText(), shown() + unitText(), deviation())
-                + " |";
+    /** The class and the name of the test that holds ours against the stated number. */
+    String testedIn() {
+        return PublishedValuesTest.class.getSimpleName() + ", " + id;
+    }
+
+    String statedText() {
+        return stated + unitText();
+    }
+
+    String computedText() {
+        return shown() + unitText();
+    }
+
+    /** Whether ours is equal to the last digit printed. */
+    boolean isAsPrinted() {
+        BigDecimal printed = new BigDecimal(stated);
+        boolean printedAsRounded = tolerance == Tolerance.ROUNDED_CONSTANT || tolerance == Tolerance.CUT_OFF;
+        return !printedAsRounded
+                && new BigDecimal(computed.getAsDouble())
+                                .setScale(printed.scale(), RoundingMode.HALF_EVEN)
+                                .compareTo(printed)
+                        == 0;
+    }
+
+    /** In per cent of the stated number. */
+    double deviation() {
+        return (computed.getAsDouble() / statedValue() - 1) * 100;
+    }
+
+    /** A dash for equal to the last digit printed. */
+    String deviationText() {
+        return isAsPrinted() ? "–" : text(deviation());
+    }
+
+    static String text(double percent) {
+        return String.format(Locale.ROOT, Math.abs(percent) < 0.005 ? "%+.0e %%" : "%+.2f %%", percent);
     }
 
     private String unitText() {
@@ -175,20 +206,5 @@ record PublishedCheck(
         int digits = Math.max(FEWEST_DIGITS_SHOWN, Math.min(DIGITS_SHOWN, new BigDecimal(stated).precision()));
         BigDecimal rounded = new BigDecimal(computed.getAsDouble()).round(new MathContext(digits));
         return rounded.stripTrailingZeros().toPlainString();
-    }
-
-    private String deviation() {
-        BigDecimal printed = new BigDecimal(stated);
-        double ours = computed.getAsDouble();
-        boolean printedAsRounded = tolerance == Tolerance.ROUNDED_CONSTANT || tolerance == Tolerance.CUT_OFF;
-        if (!printedAsRounded
-                && new BigDecimal(ours)
-                                .setScale(printed.scale(), RoundingMode.HALF_EVEN)
-                                .compareTo(printed)
-                        == 0) {
-            return "–";
-        }
-        double percent = (ours / printed.doubleValue() - 1) * 100;
-        return String.format(Locale.ROOT, Math.abs(percent) < 1e-6 ? "%+.0e %%" : "%+.2f %%", percent);
     }
 }

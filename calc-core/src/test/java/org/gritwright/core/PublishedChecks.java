@@ -12,7 +12,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.DoubleSupplier;
-import java.util.stream.Collectors;
 import javax.measure.Quantity;
 import javax.measure.Unit;
 import javax.measure.quantity.Area;
@@ -84,19 +83,6 @@ final class PublishedChecks {
         checks.rows.addAll(MetrologyChecks.all());
         checks.rows.addAll(UncertaintyChecks.all());
         return Collections.unmodifiableList(checks.rows);
-    }
-
-    /** The Markdown table of all checks, with the sources below it. */
-    static String table() {
-        List<PublishedCheck> all = all();
-        String sources = Arrays.stream(Source.values())
-                .map(source -> "- " + source.shortName() + ": " + source.citation() + ".")
-                .collect(Collectors.joining("\n"));
-        return "| what | source | stated | computed | deviation |\n|---|---|---|---|---|\n"
-                + all.stream().map(PublishedCheck::row).collect(Collectors.joining("\n"))
-                + "\n\n– means equal to the last digit printed. Sources:\n\n"
-                + sources
-                + "\n";
     }
 
     private void add(

@@ -32,7 +32,7 @@ final class ReadmeBlocks {
         blocks.put("types", types());
         blocks.put("units", units());
         blocks.put("findings", findings());
-        blocks.put("published", PublishedChecks.table());
+        blocks.put("published", PublishedPage.summary());
         return blocks;
     }
 
