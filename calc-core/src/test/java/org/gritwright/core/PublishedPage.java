@@ -23,7 +23,14 @@ final class PublishedPage {
                 + Arrays.stream(Source.values())
                         .map(source -> "| " + source.shortName() + ": " + source.citation() + " | "
                                 + of(source).size() + " | " + largest(source) + " |\n")
-                        .collect(Collectors.joining());
+                        .collect(Collectors.joining())
+                + "| factors of units: " + UNITS_CITATION + " | "
+                + UnitFactors.all().size() + " | "
+                + (UnitFactors.all().stream()
+                                .allMatch(factor -> factor.deviationText().equals("–"))
+                        ? "–"
+                        : "rounding of the double")
+                + " |\n";
     }
 
     private static List<PublishedCheck> of(Source source) {

@@ -3,7 +3,6 @@ package org.gritwright.core;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.math.BigDecimal;
-import java.math.MathContext;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -35,10 +34,7 @@ final class UnitFactors {
         }
 
         String computedText() {
-            return new BigDecimal(computed)
-                    .round(new MathContext(16))
-                    .stripTrailingZeros()
-                    .toPlainString();
+            return BigDecimal.valueOf(computed).stripTrailingZeros().toPlainString();
         }
 
         String deviationText() {

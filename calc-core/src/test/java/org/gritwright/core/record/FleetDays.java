@@ -99,7 +99,7 @@ final class FleetDays {
     private static Arbitrary<Map.Entry<DecisionRule, CatchAllowances>> judging() {
         Arbitrary<DecisionRule> rule = percentages(0.001, 49.999).optional().map(DecisionRule::new);
         Arbitrary<Moisture> moisture = Combinators.combine(
-                        percentages(0, 99), percentages(0, 99), Arbitraries.of(Moisture.Basis.class))
+                        percentages(0, 49), percentages(0, 49), Arbitraries.of(Moisture.Basis.class))
                 .as(Moisture::new);
         Arbitrary<Double> degrees = Arbitraries.oneOf(
                 Arbitraries.just(Double.POSITIVE_INFINITY),
