@@ -6,7 +6,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import javax.measure.Quantity;
 import javax.measure.Unit;
@@ -24,6 +23,7 @@ import org.gritwright.core.measurement.RatioEstimator;
 import org.gritwright.core.spreader.OpeningReading;
 import org.gritwright.core.spreader.Spreader;
 import org.gritwright.core.spreader.SweptByOpening;
+import org.gritwright.core.weighing.CaughtMass;
 import org.gritwright.units.Amounts;
 import org.gritwright.units.InvalidInputException;
 import org.gritwright.units.SpreadingUnits;
@@ -249,23 +249,21 @@ public final class Calibration {
     }
 
     /**
-     * Holds this calibration against another one, as of last season. The span of a scale that both were weighed on is in
-     * neither result's difference, and left out.
+     * Holds this calibration against another one, as of last season, made in the same way. The span of a scale that both
+     * were weighed on and what is allowed for are in neither result's difference, and left out.
      *
      * @param other another calibration
      * @return the normalised error, this one's value less the other's
      * @throws InvalidInputException if neither has any uncertainty
      */
     public NormalisedError comparedWith(Calibration other) {
+        Set<String> shared = SystematicErrors.shared(caught(), other.caught());
         return NormalisedError.between(
-                budget.without(other.spans()).result(),
-                other.budget.without(spans()).result());
+                budget.without(shared).result(), other.budget.without(shared).result());
     }
 
-    private Set<String> spans() {
-        return catches.stream()
-                .map(c -> SystematicErrors.spanOf(c.caught().scale()))
-                .collect(Collectors.toSet());
+    private List<CaughtMass> caught() {
+        return catches.stream().map(CalibrationCatch::caught).toList();
     }
 
     /**
@@ -300,6 +298,25 @@ public final class Calibration {
                 ? OptionalDouble.of(
                         Amounts.si(DischargePerRevolution.class, sampleDeviation.get()) / kilogramsPerRevolution)
                 : OptionalDouble.empty();
+    }
+
+    /**
+     * What of the catches' spread is the rounding of scale and count, which the spread holds.
+     *
+     * @return standard uncertainty of one catch, as they are on average, relative; counts of unknown uncertainty add nothing
+     */
+    public double relativeResolution() {
+        double squares = catches.stream()
+                .mapToDouble(c -> {
+                    double mass = c.caught().roundingKilograms() / c.caught().kilograms();
+                    double count = c.counted()
+                                    .uncertaintyRevolutions(spreader.feedback())
+                                    .orElse(0)
+                            / c.counted().revolutions(spreader.feedback());
+                    return mass * mass + count * count;
+                })
+                .sum();
+        return Math.sqrt(squares / catches.size());
     }
 
     /**

@@ -1,11 +1,14 @@
 package org.gritwright.core.calibration;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
+import java.util.Set;
 import java.util.function.DoubleFunction;
+import java.util.stream.Collectors;
 import javax.measure.Quantity;
 import org.gritwright.core.measurement.Component;
 import org.gritwright.core.measurement.Distribution;
@@ -24,6 +27,9 @@ import org.gritwright.units.SpreadingUnits;
  */
 public record SystematicErrors<Q extends Quantity<Q>>(List<Component<Q>> components, List<String> unknown) {
     private static final String SPAN = "span of scale ";
+    private static final String SPILLAGE = "spillage";
+    private static final String TRANSIENT = "start-up transient";
+    private static final String MOISTURE = "moisture";
 
     /** Copies the lists. */
     public SystematicErrors {
@@ -68,10 +74,29 @@ public record SystematicErrors<Q extends Quantity<Q>>(List<Component<Q>> compone
                 unknown.add("the accuracy of scale " + id);
             }
         });
-        add(components, "spillage", allowances.spillageUncertainty(), ofRelative);
-        add(components, "start-up transient", allowances.transientUncertainty(), ofRelative);
-        add(components, "moisture", allowances.moistureUncertainty(), ofRelative);
+        add(components, SPILLAGE, allowances.spillageUncertainty(), ofRelative);
+        add(components, TRANSIENT, allowances.transientUncertainty(), ofRelative);
+        add(components, MOISTURE, allowances.moistureUncertainty(), ofRelative);
         return new SystematicErrors<>(components, unknown);
+    }
+
+    /**
+     * The names of the errors that two lots of catches, made in the same way, have in common: they are in the difference of
+     * neither.
+     *
+     * @param some what was caught
+     * @param others what was caught otherwise
+     * @return the spans of the scales that both were weighed on, and all that is allowed for
+     */
+    public static Set<String> shared(List<CaughtMass> some, List<CaughtMass> others) {
+        Set<String> names = spans(some);
+        names.retainAll(spans(others));
+        names.addAll(List.of(SPILLAGE, TRANSIENT, MOISTURE));
+        return Set.copyOf(names);
+    }
+
+    private static Set<String> spans(List<CaughtMass> caught) {
+        return caught.stream().map(one -> spanOf(one.scale())).collect(Collectors.toCollection(HashSet::new));
     }
 
     /**

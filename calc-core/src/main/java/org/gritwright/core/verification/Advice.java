@@ -8,8 +8,8 @@ public enum Advice {
     /** Not significant, and shown within the tolerance: leave it. A correction would follow chance. */
     LEAVE("leave it"),
     /**
-     * Not significant and not shown within the tolerance, or significant, inside it, but not shown to be: catch more
-     * before anything is changed.
+     * Not shown either way; or, by simple acceptance, outside the tolerance but not significant: catch more before anything
+     * is changed.
      */
     CATCH_MORE("catch more"),
     /** Significant, yet shown within the tolerance: may be corrected. */
@@ -32,10 +32,11 @@ public enum Advice {
         return words;
     }
 
-    static Advice of(boolean significant, Verdict verdict, boolean measuredWithin) {
-        if (verdict == Verdict.WITHIN_TOLERANCE) {
-            return significant ? OPTIONAL : LEAVE;
-        }
-        return significant && !measuredWithin ? CORRECT : CATCH_MORE;
+    static Advice of(boolean significant, Verdict verdict) {
+        return switch (verdict) {
+            case WITHIN_TOLERANCE -> significant ? OPTIONAL : LEAVE;
+            case OUTSIDE_TOLERANCE -> significant ? CORRECT : CATCH_MORE;
+            case UNDECIDED, UNDECIDABLE -> CATCH_MORE;
+        };
     }
 }

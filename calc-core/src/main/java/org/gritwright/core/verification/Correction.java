@@ -71,6 +71,8 @@ public final class Correction {
     public enum Basis {
         /** The catch alone. */
         CATCH,
+        /** The catch and those before it with the same value in force, together. */
+        SEVERAL_CATCHES,
         /** The catch and the calibration before it, each by its weight 1 ÷ u². */
         CATCH_AND_CALIBRATION
     }
@@ -162,13 +164,28 @@ public final class Correction {
      *     the very catch that the correction was made from
      */
     public Correction confirmedBy(Verification later) {
-        objection(later.source()).ifPresent(objection -> {
-            throw objection;
-        });
-        boolean passed = later.verdict() == Verdict.WITHIN_TOLERANCE
-                && later.calibrationError().isPresent()
-                && later.findings().stream().noneMatch(f -> f.code().doubtsData());
-        Optional<Proof> found = Optional.of(new Proof(later.source(), later.judgement()));
+        return confirmedBy(VerificationSeries.of(List.of(later)));
+    }
+
+    /**
+     * Holds independent catches against the correction, judged together.
+     *
+     * @param later catches made after the value was entered
+     * @return the correction, confirmed if the catches pass as a single one would have to
+     * @throws InvalidInputException as for {@link #confirmedBy(Verification)}, for any of the catches
+     */
+    public Correction confirmedBy(VerificationSeries later) {
+        for (Verification one : later.verifications()) {
+            objection(one.source()).ifPresent(objection -> {
+                throw objection;
+            });
+        }
+        boolean passed = later.judgement().verdict() == Verdict.WITHIN_TOLERANCE
+                && later.last().calibrationError().isPresent()
+                && later.verifications().stream()
+                        .flatMap(one -> one.findings().stream())
+                        .noneMatch(f -> f.code().doubtsData());
+        Optional<Proof> found = Optional.of(new Proof(later.last().source(), later.judgement()));
         return passed ? new Correction(asFound, computed, toEnter, basis, evidence, reason, left, found) : this;
     }
 

@@ -10,6 +10,7 @@ import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Mass;
 import org.gritwright.core.calibration.Calibration;
 import org.gritwright.core.calibration.CatchAllowances;
+import org.gritwright.core.calibration.Repeatability;
 import org.gritwright.core.calibration.SystematicErrors;
 import org.gritwright.core.measurement.Budget;
 import org.gritwright.core.measurement.Component;
@@ -18,45 +19,92 @@ import org.gritwright.core.spreader.ShaftCount;
 import org.gritwright.core.weighing.CaughtMass;
 import org.gritwright.units.Amounts;
 import org.gritwright.units.SpreadingUnits;
-import org.gritwright.units.quantity.RevolutionCount;
 
 /**
- * Where the uncertainty of one catch's error comes from, apart in what another catch would have anew and what it would
- * have again.
+ * Where the uncertainty of the error of one catch or several comes from, apart in what another catch would have anew and
+ * what it would have again.
  *
- * <p>One catch says nothing of its own scatter. Where the calibration has three catches or more, their scatter is that of
- * this catch too; it holds the rounding of scale and count, but is never below what those alone would give. The moisture
- * is left out: what is compared are masses of the same material on the same day.
+ * <p>Where the calibration has three catches or more, their scatter is that of these catches too, pooled with what the
+ * catches themselves show from the second on; without a calibration three catches show their own. Such a scatter holds the
+ * rounding of scale and count of the catches that it was found from; where these catches are rounded more coarsely, the
+ * rest is a component of its own. The moisture is left out: what is compared are masses of the same material.
  */
 final class ErrorBudget {
     private static final int FEWEST_FOR_SCATTER = 3;
 
+    private final int catches;
     private final double error;
+    private final List<VerificationCatch> sources;
+    /** Of each catch, the part of the whole. */
+    private final double[] shares;
+
     private final List<Component<Dimensionless>> random = new ArrayList<>();
     private final List<Component<Dimensionless>> systematic;
     private final List<String> unknown = new ArrayList<>();
 
-    ErrorBudget(VerificationCatch source, double error, Optional<Calibration> calibration, CatchAllowances allowances) {
+    /**
+     * A budget.
+     *
+     * @param sources the catches, one or more
+     * @param errors the error of each, a ratio − 1
+     * @param error the error of them together
+     */
+    ErrorBudget(
+            List<VerificationCatch> sources,
+            double[] errors,
+            double error,
+            Optional<Calibration> calibration,
+            CatchAllowances allowances) {
+        this.sources = sources;
+        this.catches = sources.size();
         this.error = error;
-        CaughtMass caught = source.caught();
-        double rounding = caught.roundingKilograms() / caught.kilograms();
-        List<Component<Dimensionless>> resolution = new ArrayList<>();
-        resolution.add(Component.typeB(
-                "rounding of the scale",
-                caught.weighings().size() == 1 ? Distribution.TRIANGULAR : Distribution.NORMAL,
-                rounding(caught),
-                percent(rounding)));
-        count(source).ifPresent(resolution::add);
-        addRandom(resolution, scatter(calibration), allowances);
+        double total = sources.stream().mapToDouble(s -> s.caught().kilograms()).sum();
+        this.shares = sources.stream()
+                .mapToDouble(s -> s.caught().kilograms() / total)
+                .toArray();
+        addRandom(scatter(errors, calibration), allowances.repeatability());
         CatchAllowances withoutMoisture = new CatchAllowances(
                 allowances.greatestSpillage(),
                 allowances.greatestTransient(),
                 Optional.empty(),
                 allowances.repeatability());
-        SystematicErrors<Dimensionless> common =
-                SystematicErrors.of(List.of(caught), new double[] {1}, withoutMoisture, this::percent);
+        SystematicErrors<Dimensionless> common = SystematicErrors.of(
+                sources.stream().map(VerificationCatch::caught).toList(), shares, withoutMoisture, this::percent);
         this.systematic = common.components();
         unknown.addAll(common.unknown());
+        if (sources.stream()
+                .anyMatch(s -> s.revolutions().isEmpty() && s.run().runTime().isPresent())) {
+            unknown.add("how sure the run time is");
+        }
+    }
+
+    /** What is known of how single catches scatter, relative: the variance, and what of it is rounding of scale and count. */
+    private record Scatter(double variance, double rounding, double degreesOfFreedom) {}
+
+    private Optional<Scatter> scatter(double[] errors, Optional<Calibration> calibration) {
+        double variance = 0;
+        double rounding = 0;
+        double degrees = 0;
+        if (calibration.isPresent() && calibration.get().catches().size() >= FEWEST_FOR_SCATTER) {
+            Calibration known = calibration.get();
+            degrees = known.scatterDegreesOfFreedom();
+            variance = degrees * square(known.relativeScatter().orElse(0));
+            rounding = degrees * square(known.relativeResolution());
+        }
+        if (catches >= FEWEST_FOR_SCATTER || (catches > 1 && degrees > 0)) {
+            for (double one : errors) {
+                variance += square((1 + one) / (1 + error) - 1);
+            }
+            rounding += (catches - 1) * resolution();
+            degrees += catches - 1;
+        }
+        return degrees > 0
+                ? Optional.of(new Scatter(variance / degrees, rounding / degrees, degrees))
+                : Optional.empty();
+    }
+
+    private static double square(double number) {
+        return number * number;
     }
 
     /** What a relative error of the masses contributes to the error in per cent. */
@@ -64,69 +112,131 @@ final class ErrorBudget {
         return Amounts.ofSi(relative * (1 + error), SpreadingUnits.PERCENT);
     }
 
-    private static Quantity<Mass> rounding(CaughtMass caught) {
-        return Amounts.ofSi(
-                caught.scale().roundingKilograms(), caught.scale().division().getUnit());
+    private static double rounding(VerificationCatch source) {
+        return source.caught().roundingKilograms() / source.caught().kilograms();
     }
 
-    private static Optional<Calibration> scatter(Optional<Calibration> calibration) {
-        return calibration.filter(c -> c.catches().size() >= FEWEST_FOR_SCATTER && c.scatterDegreesOfFreedom() > 0);
-    }
-
-    private Optional<Component<Dimensionless>> count(VerificationCatch source) {
+    /** Relative; of a count or of the display's step. */
+    private static OptionalDouble count(VerificationCatch source) {
         if (source.counted().isPresent()) {
-            ShaftCount counted = source.counted().get();
-            OptionalDouble uncertainty =
-                    counted.uncertaintyRevolutions(source.inForce().spreader().feedback());
-            if (uncertainty.isEmpty()) {
-                unknown.add("how sure the count is");
-                return Optional.empty();
-            }
-            Quantity<RevolutionCount> revolutions = Amounts.ofSi(uncertainty.getAsDouble(), SpreadingUnits.REVOLUTION);
-            return Optional.of(Component.typeB(
-                    "count of revolutions",
-                    counted.isInPulses() ? Distribution.TRIANGULAR : Distribution.NORMAL,
-                    revolutions,
-                    percent(uncertainty.getAsDouble() / source.revolutions().getAsDouble())));
+            OptionalDouble revolutions = source.counted()
+                    .get()
+                    .uncertaintyRevolutions(source.inForce().spreader().feedback());
+            return revolutions.isPresent()
+                    ? OptionalDouble.of(
+                            revolutions.getAsDouble() / source.revolutions().getAsDouble())
+                    : revolutions;
         }
-        return source.indicated().map(display -> {
-            double half = Amounts.si(Mass.class, display.resolution()) / 2;
-            double step = Distribution.RECTANGULAR.standardUncertainty(half);
-            return Component.typeB(
-                    "step of the displayed mass",
-                    Distribution.RECTANGULAR,
-                    Amounts.ofSi(step, display.resolution().getUnit()),
-                    percent(step / source.shownKilograms()));
-        });
+        return source.indicated().isPresent()
+                ? OptionalDouble.of(displayStep(source) / source.shownKilograms())
+                : OptionalDouble.of(0);
     }
 
-    private void addRandom(
-            List<Component<Dimensionless>> resolution, Optional<Calibration> scattered, CatchAllowances allowances) {
-        if (scattered.isPresent()) {
-            double relative = scattered.get().relativeScatter().getAsDouble();
-            double least = resolution.stream()
-                    .mapToDouble(c -> Amounts.si(Dimensionless.class, c.contribution()) / (1 + error))
-                    .reduce(0, Math::hypot);
-            Quantity<Dimensionless> larger = percent(Math.max(relative, least));
+    private static double displayStep(VerificationCatch source) {
+        double step = Amounts.si(Mass.class, source.indicated().orElseThrow().resolution());
+        return Distribution.RECTANGULAR.standardUncertainty(step / 2);
+    }
+
+    /** The relative variance by the rounding of scale and count, of one catch as they are on average. */
+    private double resolution() {
+        double sum = 0;
+        double squares = 0;
+        for (int i = 0; i < catches; i++) {
+            VerificationCatch source = sources.get(i);
+            sum += square(shares[i])
+                    * (square(rounding(source)) + square(count(source).orElse(0)));
+            squares += square(shares[i]);
+        }
+        return sum / squares;
+    }
+
+    /** How much less the errors together scatter than one of them. */
+    private double shrinking() {
+        double squares = 0;
+        for (double share : shares) {
+            squares += square(share);
+        }
+        return Math.sqrt(squares);
+    }
+
+    private void addRandom(Optional<Scatter> scatter, Optional<Repeatability> repeatability) {
+        boolean countKnown = sources.stream().allMatch(s -> count(s).isPresent());
+        if (!countKnown) {
+            unknown.add("how sure the count is");
+        }
+        if (scatter.isPresent()) {
+            Scatter known = scatter.get();
+            boolean shown = known.variance() >= known.rounding();
+            Quantity<Dimensionless> larger =
+                    percent(Math.sqrt(Math.max(known.variance(), known.rounding())) * shrinking());
             random.add(
-                    relative >= least
-                            ? Component.typeA(
-                                    "scatter of the catches",
-                                    larger,
-                                    larger,
-                                    scattered.get().scatterDegreesOfFreedom())
+                    shown
+                            ? Component.typeA("scatter of the catches", larger, larger, known.degreesOfFreedom())
                             : Component.typeB("resolution of scale and count", Distribution.NORMAL, larger, larger));
+            double coarser = Math.sqrt(Math.max(0, resolution() - known.rounding()));
+            if (coarser > 0) {
+                Quantity<Dimensionless> rest = percent(coarser * shrinking());
+                random.add(Component.typeB("coarser scale and count", Distribution.NORMAL, rest, rest));
+            }
             return;
         }
-        random.addAll(resolution);
-        allowances
-                .repeatability()
-                .ifPresentOrElse(
-                        r -> random.add(r.component(percent(r.relative()))), () -> unknown.add("how catches scatter"));
+        addResolution(countKnown);
+        repeatability.ifPresentOrElse(
+                r -> random.add(r.component(percent(r.relative() * shrinking()))),
+                () -> unknown.add("how catches scatter"));
+    }
+
+    /** Two roundings alike are triangular together; what more of them sum up to is near to normal. */
+    private void addResolution(boolean countKnown) {
+        VerificationCatch first = sources.get(0);
+        CaughtMass caught = first.caught();
+        boolean single = catches == 1;
+        double ofMass = 0;
+        double ofCount = 0;
+        for (int i = 0; i < catches; i++) {
+            ofMass = Math.hypot(ofMass, shares[i] * rounding(sources.get(i)));
+            ofCount = Math.hypot(ofCount, shares[i] * count(sources.get(i)).orElse(0));
+        }
+        random.add(Component.typeB(
+                "rounding of the scale",
+                single && caught.weighings().size() == 1 ? Distribution.TRIANGULAR : Distribution.NORMAL,
+                Amounts.ofSi(
+                        caught.scale().roundingKilograms(),
+                        caught.scale().division().getUnit()),
+                percent(ofMass)));
+        if (!countKnown || ofCount == 0) {
+            return;
+        }
+        if (first.counted().isPresent()) {
+            ShaftCount counted = first.counted().get();
+            random.add(Component.typeB(
+                    "count of revolutions",
+                    single && counted.isInPulses() ? Distribution.TRIANGULAR : Distribution.NORMAL,
+                    Amounts.ofSi(
+                            count(first).getAsDouble() * first.revolutions().getAsDouble(), SpreadingUnits.REVOLUTION),
+                    percent(ofCount)));
+        } else {
+            random.add(Component.typeB(
+                    "step of the displayed mass",
+                    single ? Distribution.RECTANGULAR : Distribution.NORMAL,
+                    Amounts.ofSi(
+                            displayStep(first),
+                            first.indicated().orElseThrow().resolution().getUnit()),
+                    percent(ofCount)));
+        }
+    }
+
+    /** Whether further catches would have it again. */
+    boolean isSystematic(Component<Dimensionless> component) {
+        return systematic.contains(component);
+    }
+
+    int catches() {
+        return catches;
     }
 
     Budget<Dimensionless> budget() {
-        return ofCatches(1);
+        return ofCatches(catches);
     }
 
     /** What is not in the budget because nobody knows it, in words. */
@@ -134,19 +244,19 @@ final class ErrorBudget {
         return List.copyOf(unknown);
     }
 
-    /** The budget of the mean error of several catches like this one. */
-    Budget<Dimensionless> ofCatches(int catches) {
+    /** The budget of the mean error of more catches like these, if it comes out the same. */
+    Budget<Dimensionless> ofCatches(int wanted) {
+        double shrinking = Math.sqrt((double) catches / wanted);
         Stream<Component<Dimensionless>> shrunk = random.stream()
                 .map(c -> new Component<>(
                         c.name(),
                         c.evaluation(),
-                        catches == 1 ? c.distribution() : Distribution.NORMAL,
+                        wanted == catches ? c.distribution() : Distribution.NORMAL,
                         c.standardUncertainty(),
                         Amounts.ofSi(
-                                Amounts.si(Dimensionless.class, c.contribution()) / Math.sqrt(catches),
-                                SpreadingUnits.PERCENT),
+                                Amounts.si(Dimensionless.class, c.contribution()) * shrinking, SpreadingUnits.PERCENT),
                         // Each further catch tells a little more of the scatter.
-                        c.degreesOfFreedom() + catches - 1,
+                        c.degreesOfFreedom() + wanted - catches,
                         c.group()));
         return Budget.of(
                 Amounts.ofSi(error, SpreadingUnits.PERCENT),

@@ -6,9 +6,12 @@ import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Mass;
 import org.gritwright.core.measurement.Budget;
 import org.gritwright.core.measurement.Comparison;
+import org.gritwright.core.measurement.Component;
 import org.gritwright.core.measurement.Conformity;
 import org.gritwright.core.measurement.Measured;
+import org.gritwright.core.measurement.Require;
 import org.gritwright.units.Amounts;
+import org.gritwright.units.InvalidInputException;
 import org.gritwright.units.SpreadingUnits;
 
 /**
@@ -22,7 +25,9 @@ import org.gritwright.units.SpreadingUnits;
  * @param guardBand the guard band in per cent; 0 for simple acceptance
  * @param advice what to do
  * @param further how many more catches like this one could tell, and how much that is; none where nothing more need be
- *     caught, or where no number of catches could tell
+ *     caught, or where 50 more could not tell
+ * @param blame the component that keeps many more catches from telling; none where more could tell, or where the error is
+ *     just too near a limit
  */
 public record Judgement(
         Budget<Dimensionless> budget,
@@ -32,11 +37,14 @@ public record Judgement(
         Conformity conformity,
         Quantity<Dimensionless> guardBand,
         Advice advice,
-        Optional<FurtherCatches> further) {
+        Optional<FurtherCatches> further,
+        Optional<String> blame) {
     private static final double COVERAGE = 0.95;
 
     /** Beyond this nobody would go on catching. */
     private static final int MOST_CATCHES = 50;
+
+    private static final double MOST = 0.5;
 
     /**
      * Catches to make beside the one there is.
@@ -44,7 +52,19 @@ public record Judgement(
      * @param catches how many, 1 or more
      * @param mass how much together, if each is like the one there is
      */
-    public record FurtherCatches(int catches, Quantity<Mass> mass) {}
+    public record FurtherCatches(int catches, Quantity<Mass> mass) {
+        /**
+         * Checks the values.
+         *
+         * @throws InvalidInputException if there is no catch, or the mass is not greater than zero
+         */
+        public FurtherCatches {
+            if (catches < 1) {
+                throw new InvalidInputException("further catches", "1 or more", String.valueOf(catches));
+            }
+            Require.positive("mass to catch", Mass.class, mass);
+        }
+    }
 
     static Judgement of(ErrorBudget errors, DecisionRule rule, Tolerance tolerance, Quantity<Mass> caught) {
         Budget<Dimensionless> budget = errors.budget();
@@ -55,7 +75,9 @@ public record Judgement(
         double degrees = result.degreesOfFreedom().orElseThrow();
         double guard = rule.guardBand(budget);
         Verdict verdict = rule.verdict(error, guard, tolerance);
-        Advice advice = Advice.of(isSignificant(result), verdict, tolerance.accepts(error));
+        Advice advice = Advice.of(isSignificant(result), verdict);
+        Optional<FurtherCatches> further =
+                advice == Advice.CATCH_MORE ? further(errors, rule, tolerance, caught) : Optional.empty();
         return new Judgement(
                 budget,
                 rule,
@@ -64,7 +86,8 @@ public record Judgement(
                 Conformity.of(error, uncertainty, degrees, -tolerance.ratio(), tolerance.ratio()),
                 Amounts.ofSi(guard, SpreadingUnits.PERCENT),
                 advice,
-                advice == Advice.CATCH_MORE ? further(errors, rule, tolerance, caught) : Optional.empty());
+                further,
+                advice == Advice.CATCH_MORE && further.isEmpty() ? blame(errors) : Optional.empty());
     }
 
     private static boolean isSignificant(Measured<Dimensionless> error) {
@@ -75,21 +98,27 @@ public record Judgement(
                 1);
     }
 
-    /** The fewest catches whose mean, if it comes out the same, leads to something other than to catch more. */
+    /** The fewest further catches whose mean with these, if it comes out the same, leads to something else. */
     private static Optional<FurtherCatches> further(
             ErrorBudget errors, DecisionRule rule, Tolerance tolerance, Quantity<Mass> caught) {
-        for (int catches = 2; catches <= MOST_CATCHES; catches++) {
-            Budget<Dimensionless> budget = errors.ofCatches(catches);
-            Measured<Dimensionless> result = budget.result();
-            double error = Amounts.si(Dimensionless.class, result.value());
-            double guard = rule.guardBand(budget);
-            Verdict verdict = rule.verdict(error, guard, tolerance);
-            if (Advice.of(isSignificant(result), verdict, tolerance.accepts(error)) != Advice.CATCH_MORE) {
-                double more = (catches - 1) * caught.getValue().doubleValue();
-                return Optional.of(new FurtherCatches(catches - 1, Amounts.of(more, caught.getUnit())));
+        for (int more = 1; more <= MOST_CATCHES; more++) {
+            Budget<Dimensionless> budget = errors.ofCatches(errors.catches() + more);
+            Verdict verdict = rule.verdict(
+                    Amounts.si(Dimensionless.class, budget.result().value()), rule.guardBand(budget), tolerance);
+            if (Advice.of(isSignificant(budget.result()), verdict) != Advice.CATCH_MORE) {
+                return Optional.of(new FurtherCatches(
+                        more, Amounts.of(more * caught.getValue().doubleValue(), caught.getUnit())));
             }
         }
         return Optional.empty();
+    }
+
+    /** What would still be uncertain after many more catches, if that is what keeps them from telling. */
+    private static Optional<String> blame(ErrorBudget errors) {
+        Budget<Dimensionless> many = errors.ofCatches(errors.catches() + MOST_CATCHES);
+        return many.dominant()
+                .filter(worst -> errors.isSystematic(worst) && many.shareOf(worst) > MOST)
+                .map(Component::name);
     }
 
     /**

@@ -9,7 +9,7 @@ public enum Verdict {
     /** So near to a limit that this catch can't tell. */
     UNDECIDED("can't tell"),
     /** Not outside, and the guard band leaves nothing of the tolerance: no catch like this one could be shown within. */
-    UNDECIDABLE("one catch with this equipment can't decide");
+    UNDECIDABLE("one such catch can't decide");
 
     private final String words;
 

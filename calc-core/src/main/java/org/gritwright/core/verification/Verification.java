@@ -4,10 +4,10 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
-import java.util.stream.Collectors;
 import javax.measure.Quantity;
 import javax.measure.Unit;
 import javax.measure.quantity.Dimensionless;
@@ -15,8 +15,10 @@ import javax.measure.quantity.Mass;
 import javax.measure.quantity.Time;
 import org.gritwright.core.calibration.ApparentFill;
 import org.gritwright.core.calibration.Calibration;
+import org.gritwright.core.calibration.CalibrationCatch;
 import org.gritwright.core.calibration.CalibrationFactor;
 import org.gritwright.core.calibration.CalibrationInForce;
+import org.gritwright.core.calibration.CatchAllowances;
 import org.gritwright.core.calibration.CatchFindings;
 import org.gritwright.core.calibration.GrainFlow;
 import org.gritwright.core.calibration.SystematicErrors;
@@ -51,6 +53,8 @@ import org.gritwright.units.quantity.DischargeRate;
  */
 public final class Verification {
     private final VerificationCatch source;
+    private final Optional<Calibration> calibration;
+    private final CatchAllowances allowances;
     private final Judgement judgement;
     private final OptionalDouble revolutions;
     private final OptionalDouble indicatedKilograms;
@@ -88,11 +92,10 @@ public final class Verification {
                         source.inForce().opening(),
                         limits.catches().fill()))
                 : Optional.empty();
-        ErrorBudget errors = new ErrorBudget(
-                source,
-                calibrationError.orElse(deliveryError),
-                calibration,
-                limits.catches().allowances());
+        this.calibration = Objects.requireNonNull(calibration, "calibration");
+        this.allowances = limits.catches().allowances();
+        ErrorBudget errors =
+                new ErrorBudget(List.of(source), new double[] {judgedError()}, judgedError(), calibration, allowances);
         this.judgement = Judgement.of(errors, rule, tolerance, source.caught().total());
         List<Finding> found = dataFindings(limits);
         CatchFindings.ofUnknown(errors.unknown()).ifPresent(found::add);
@@ -126,13 +129,44 @@ public final class Verification {
                 : Optional.empty();
     }
 
+    /** The calibration error; the delivery error where there is no other. */
+    double judgedError() {
+        return calibrationError.orElse(deliveryError);
+    }
+
+    Optional<Calibration> calibration() {
+        return calibration;
+    }
+
+    CatchAllowances allowances() {
+        return allowances;
+    }
+
+    /** Caught, and allowed for as spilled. */
+    double dischargedKilograms() {
+        return caughtKilograms;
+    }
+
+    /** Only asked for where something was counted or displayed. */
+    double indicatedKilograms() {
+        return indicatedKilograms.orElseThrow();
+    }
+
+    double expectedKilograms() {
+        return source.run().expectedKilograms();
+    }
+
     private Correction correction(double kilogramsPerRevolution, Correction.Basis basis) {
+        return correction(kilogramsPerRevolution, basis, judgement);
+    }
+
+    Correction correction(double kilogramsPerRevolution, Correction.Basis basis, Judgement reason) {
         CalibrationFactor asFound = source.inForce().factor();
         CalibrationFactor computed = asFound.withDischarge(
                 kilogramsPerRevolution, source.inForce().spreader().feedback());
         CalibrationFactor toEnter =
                 source.inForce().displayStep().map(computed::roundedTo).orElse(computed);
-        return Correction.proposed(asFound, computed, toEnter, basis, source, judgement);
+        return Correction.proposed(asFound, computed, toEnter, basis, source, reason);
     }
 
     /**
@@ -155,10 +189,8 @@ public final class Verification {
         if (proposedCorrection.isEmpty()) {
             return Optional.empty();
         }
-        Set<String> shared = earlier.catches().stream()
-                .map(c -> SystematicErrors.spanOf(c.caught().scale()))
-                .filter(SystematicErrors.spanOf(source.caught().scale())::equals)
-                .collect(Collectors.toSet());
+        Set<String> shared = SystematicErrors.shared(
+                earlier.catches().stream().map(CalibrationCatch::caught).toList(), List.of(source.caught()));
         Measured<DischargePerRevolution> before =
                 earlier.budget().without(shared).result();
         Measured<DischargePerRevolution> now =
