@@ -98,19 +98,35 @@ public record Judgement(
                 1);
     }
 
-    /** The fewest further catches whose mean with these, if it comes out the same, leads to something else. */
+    /**
+     * The fewest further catches whose mean with these, if it comes out the same, leads to something else. What more of
+     * them tell, fewer may not, and never the other way round; so they are found by halving.
+     */
     private static Optional<FurtherCatches> further(
             ErrorBudget errors, DecisionRule rule, Tolerance tolerance, Quantity<Mass> caught) {
-        for (int more = 1; more <= MOST_CATCHES; more++) {
-            Budget<Dimensionless> budget = errors.ofCatches(errors.catches() + more);
-            Verdict verdict = rule.verdict(
-                    Amounts.si(Dimensionless.class, budget.result().value()), rule.guardBand(budget), tolerance);
-            if (Advice.of(isSignificant(budget.result()), verdict) != Advice.CATCH_MORE) {
-                return Optional.of(new FurtherCatches(
-                        more, Amounts.of(more * caught.getValue().doubleValue(), caught.getUnit())));
+        if (!isEnough(MOST_CATCHES, errors, rule, tolerance)) {
+            return Optional.empty();
+        }
+        int tooFew = 0;
+        int enough = MOST_CATCHES;
+        while (enough - tooFew > 1) {
+            int middle = (tooFew + enough) / 2;
+            if (isEnough(middle, errors, rule, tolerance)) {
+                enough = middle;
+            } else {
+                tooFew = middle;
             }
         }
-        return Optional.empty();
+        double more = enough * caught.getValue().doubleValue();
+        return Optional.of(new FurtherCatches(enough, Amounts.of(more, caught.getUnit())));
+    }
+
+    private static boolean isEnough(int more, ErrorBudget errors, DecisionRule rule, Tolerance tolerance) {
+        Budget<Dimensionless> budget = errors.ofCatches(errors.catches() + more);
+        Measured<Dimensionless> result = budget.result();
+        double error = Amounts.si(Dimensionless.class, result.value());
+        return Advice.of(isSignificant(result), rule.verdict(error, rule.guardBand(budget), tolerance))
+                != Advice.CATCH_MORE;
     }
 
     /** What would still be uncertain after many more catches, if that is what keeps them from telling. */

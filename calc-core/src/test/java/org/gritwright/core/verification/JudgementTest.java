@@ -19,6 +19,7 @@ import static org.gritwright.units.SpreadingUnits.PERCENT;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import javax.measure.quantity.Dimensionless;
 import org.assertj.core.data.Offset;
 import org.gritwright.core.calibration.Calibration;
@@ -42,6 +43,7 @@ import org.gritwright.units.SpreadingUnits;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** By hand: 300 lb indicated by 50 revolutions, half-pound readings of a scale that is right to 0.1 %. */
 class JudgementTest {
@@ -292,6 +294,24 @@ class JudgementTest {
                 .isCloseTo(Math.hypot(2.919986 * 1.02, 1.644854 * 102 * SPAN), within(1e-4));
         assertThat(judgement.verdict()).isEqualTo(Verdict.UNDECIDED);
         assertThat(judgement.further().orElseThrow().catches()).isEqualTo(1);
+    }
+
+    /** Hand-made guard bands of n catches: 1.645·√((1 %)²/n + span²), against what the error leaves of 4 %. */
+    @ParameterizedTest
+    @ValueSource(doubles = {2.5, 2.9, 3, 3.2, 3.4, 3.6, 3.7})
+    void theFewestCatchesAreAsked(double percent) {
+        Judgement judgement = Runs.counted(5000, 300 / (1 + percent / 100))
+                .assess(FOUR, DecisionRule.guarded(5), assuming(1), Optional.empty())
+                .judgement();
+        double factor = 1 + percent / 100;
+        double random = 0.01 * 0.01 + Math.pow(TWO_READINGS * factor / 300, 2) + COUNT * COUNT;
+        int fewest = IntStream.rangeClosed(1, 50)
+                .filter(n -> percent / 100 <= 0.04 - 1.6448536 * factor * Math.sqrt(random / n + SPAN * SPAN))
+                .findFirst()
+                .orElseThrow();
+
+        assertThat(judgement.further().map(Judgement.FurtherCatches::catches).orElse(0))
+                .isEqualTo(fewest - 1);
     }
 
     @Test
