@@ -82,8 +82,10 @@ public final class Calibration {
         this.sampleDeviation = estimate.sampleDeviation().isPresent()
                 ? Optional.of(Amounts.ofSi(estimate.sampleDeviation().getAsDouble(), unit))
                 : Optional.empty();
-        this.massPerStart =
-                massPerStart(estimate, this.catches.get(0).caught().total().getUnit());
+        this.massPerStart = massPerStart(
+                estimate,
+                budgeting.resolutionOfStart(),
+                this.catches.get(0).caught().total().getUnit());
         this.apparentFill = ApparentFill.of(
                 estimate.ratio(),
                 this.catches.stream().anyMatch(c -> c.counted().isInPulses()),
@@ -149,18 +151,15 @@ public final class Calibration {
         return opening.map(Amounts::format).orElse("none");
     }
 
-    private static Optional<Measured<Mass>> massPerStart(RatioEstimate estimate, Unit<Mass> unit) {
+    private static Optional<Measured<Mass>> massPerStart(RatioEstimate estimate, double resolution, Unit<Mass> unit) {
         if (estimate.intercept().isEmpty()) {
             return Optional.empty();
         }
-        Quantity<Mass> value = Amounts.ofSi(estimate.intercept().getAsDouble(), unit);
-        return Optional.of(
-                estimate.interceptUncertainty().isPresent()
-                        ? Measured.of(
-                                value,
-                                Amounts.ofSi(estimate.interceptUncertainty().getAsDouble(), unit),
-                                estimate.degreesOfFreedom())
-                        : Measured.once(value));
+        double scattered = estimate.interceptUncertainty().orElse(0);
+        return Optional.of(Measured.of(
+                Amounts.ofSi(estimate.intercept().getAsDouble(), unit),
+                Amounts.ofSi(Math.max(scattered, resolution), unit),
+                scattered >= resolution && scattered > 0 ? estimate.degreesOfFreedom() : Double.POSITIVE_INFINITY));
     }
 
     private List<Finding> findings(RatioEstimate estimate, CatchLimits limits, List<String> unknown) {
@@ -281,8 +280,8 @@ public final class Calibration {
      * before it is full. What the drive loses until it runs isn't in it; the line of the count over the run time shows that,
      * in verification.
      *
-     * @return the mass, in the unit of the first catch, with its standard uncertainty for three catches or more; none by an
-     *     estimator without an intercept
+     * @return the mass, in the unit of the first catch, with its standard uncertainty: by the scatter about the line, never
+     *     below what the rounding of scale and count alone would give; none by an estimator without an intercept
      */
     public Optional<Measured<Mass>> massPerStart() {
         return massPerStart;

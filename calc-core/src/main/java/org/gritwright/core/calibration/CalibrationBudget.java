@@ -1,6 +1,7 @@
 package org.gritwright.core.calibration;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.function.IntToDoubleFunction;
 import javax.measure.Quantity;
@@ -138,6 +139,28 @@ final class CalibrationBudget {
         for (int i = 0; i < perKilogram.length; i++) {
             double part = perKilogram[i] * kilograms.applyAsDouble(i);
             squares += part * part;
+        }
+        return Math.sqrt(squares);
+    }
+
+    /** What the rounding of scale and count makes of the intercept of a line, in kg. */
+    double resolutionOfStart() {
+        double[] revolutions = catches.stream()
+                .mapToDouble(c -> c.counted().revolutions(feedback))
+                .toArray();
+        double mean = Arrays.stream(revolutions).average().orElseThrow();
+        double squares = 0;
+        for (int i = 0; i < revolutions.length; i++) {
+            // The line goes through the means: what a catch does to the mean, less what it does to the slope.
+            double sensitivity = 1.0 / revolutions.length - mean * perKilogram[i];
+            double resolution = Math.hypot(
+                    catches.get(i).caught().roundingKilograms() * allowances.spillageFactor(),
+                    estimate.ratio()
+                            * catches.get(i)
+                                    .counted()
+                                    .uncertaintyRevolutions(feedback)
+                                    .orElse(0));
+            squares += sensitivity * sensitivity * resolution * resolution;
         }
         return Math.sqrt(squares);
     }

@@ -142,6 +142,13 @@ final class CaughtOpenings {
         return continued.highest();
     }
 
+    /** The same with one catch's discharge a little larger. */
+    CaughtOpenings nudged(int index, double relative) {
+        double[] changed = kilogramsPerRevolution.clone();
+        changed[index] *= 1 + relative;
+        return new CaughtOpenings(geometry, like, openings, changed, weights);
+    }
+
     /** The same without the catches at one opening. */
     CaughtOpenings without(double opening) {
         int[] kept = IntStream.range(0, openings.length)

@@ -5,6 +5,9 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.DoubleUnaryOperator;
+import java.util.function.ToDoubleFunction;
+import java.util.stream.IntStream;
 import javax.measure.Quantity;
 import javax.measure.Unit;
 import org.gritwright.core.finding.Finding;
@@ -12,6 +15,7 @@ import org.gritwright.core.measurement.Budget;
 import org.gritwright.core.measurement.Comparison;
 import org.gritwright.core.measurement.Component;
 import org.gritwright.core.measurement.CurveFit;
+import org.gritwright.core.measurement.Distribution;
 import org.gritwright.core.measurement.LackOfFit;
 import org.gritwright.core.measurement.Measured;
 import org.gritwright.core.measurement.MonotoneTable;
@@ -38,6 +42,9 @@ public final class DischargeCurve {
     private static final String ABOVE_CLOSED = "above the closed position";
     private static final int DIGITS = 4;
 
+    /** Small enough for a derivative, far above rounding. */
+    private static final double NUDGE = 1e-4;
+
     private final Spreader spreader;
     private final Material material;
     private final List<CalibrationCatch> catches;
@@ -49,6 +56,10 @@ public final class DischargeCurve {
     private final Optional<LackOfFit> test;
     private final Unit<DischargePerRevolution> unit;
     private final CatchAllowances allowances;
+    private final DoubleUnaryOperator values;
+    /** The curve again for each catch, with that catch's discharge a little larger. */
+    private final List<DoubleUnaryOperator> nudged;
+
     private final List<Finding> findings;
 
     private DischargeCurve(
@@ -74,7 +85,32 @@ public final class DischargeCurve {
         this.rival =
                 chosenByTest && model == CurveModel.PROPORTIONAL ? fitIfAny(CurveModel.DEAD_OPENING) : Optional.empty();
         this.test = fit.flatMap(data::test);
+        this.values = values(data);
+        this.nudged = IntStream.range(0, catches.size()).mapToObj(this::nudged).toList();
         this.findings = findings(chosenByTest, limits);
+    }
+
+    /** kg/rev by opening, of the model in use. */
+    private DoubleUnaryOperator values(CaughtOpenings changed) {
+        if (model == CurveModel.TABLE) {
+            MonotoneTable rows = changed.table();
+            return at -> byTable(rows, changed.geometry().applyAsDouble(at));
+        }
+        return changed.fit(model)::at;
+    }
+
+    private DoubleUnaryOperator nudged(int index) {
+        try {
+            return values(data.nudged(index, NUDGE));
+        } catch (InvalidInputException e) {
+            // A curve at the very edge of what can be fitted: then the catch has its share and no more.
+            return at -> values.applyAsDouble(at) * (1 + NUDGE / catches.size());
+        }
+    }
+
+    private static double byTable(MonotoneTable rows, double swept) {
+        double row = Math.max(rows.lowest(), Math.min(rows.highest(), swept));
+        return swept / row * rows.at(row);
     }
 
     /** A model that can't be fitted at all, as to a discharge that doesn't rise, is no rival. */
@@ -202,7 +238,11 @@ public final class DischargeCurve {
             about.misfit(refused, data.test(data.fit(refused))).ifPresent(found::add);
         }
         about.openingMisfit().ifPresent(found::add);
-        CatchFindings.ofUnknown(systematic(1).unknown()).ifPresent(found::add);
+        List<String> unknown = new ArrayList<>(systematic(1).unknown());
+        if (degreesOfFreedom() < 1 && allowances.repeatability().isEmpty()) {
+            unknown.add("how catches scatter");
+        }
+        CatchFindings.ofUnknown(unknown).ifPresent(found::add);
         return List.copyOf(found);
     }
 
@@ -241,8 +281,7 @@ public final class DischargeCurve {
         Measured<DischargePerRevolution> byCurve = byCurve(opening, at);
         Optional<Component<DischargePerRevolution>> ofGate =
                 reading.map(r -> GateReading.component(r, opening, at, changed -> siByCurve(opening, changed), unit));
-        Optional<Budget<DischargePerRevolution>> budget =
-                byCurve.standardUncertainty().map(u -> budget(byCurve, u, ofGate));
+        Optional<Budget<DischargePerRevolution>> budget = budget(byCurve, at, ofGate);
         return new DischargePrediction(
                 opening,
                 budget.map(Budget::result).orElse(byCurve),
@@ -252,20 +291,60 @@ public final class DischargeCurve {
                         : List.of());
     }
 
-    private Budget<DischargePerRevolution> budget(
-            Measured<DischargePerRevolution> byCurve,
-            Quantity<DischargePerRevolution> uncertainty,
-            Optional<Component<DischargePerRevolution>> ofGate) {
+    /** None where nothing is known of how the catches scatter: what is left would look like more than it is. */
+    private Optional<Budget<DischargePerRevolution>> budget(
+            Measured<DischargePerRevolution> byCurve, double at, Optional<Component<DischargePerRevolution>> ofGate) {
+        double value = Amounts.si(DischargePerRevolution.class, byCurve.value());
+        Quantity<DischargePerRevolution> resolution = Amounts.ofSi(together(at, this::resolution) * value, unit);
         List<Component<DischargePerRevolution>> components = new ArrayList<>();
-        components.add(Component.typeA(
-                "curve through the catches",
-                uncertainty,
-                uncertainty,
-                byCurve.degreesOfFreedom().orElseThrow()));
-        components.addAll(systematic(Amounts.si(DischargePerRevolution.class, byCurve.value()))
-                .components());
+        Optional<Quantity<DischargePerRevolution>> scattered = byCurve.standardUncertainty();
+        if (scattered.isPresent()) {
+            boolean larger = Amounts.si(DischargePerRevolution.class, scattered.get())
+                    >= Amounts.si(DischargePerRevolution.class, resolution);
+            components.add(
+                    larger
+                            ? Component.typeA(
+                                    "curve through the catches",
+                                    scattered.get(),
+                                    scattered.get(),
+                                    byCurve.degreesOfFreedom().orElseThrow())
+                            : Component.typeB(
+                                    "resolution of scale and count", Distribution.NORMAL, resolution, resolution));
+        } else if (allowances.repeatability().isPresent()) {
+            Repeatability known = allowances.repeatability().get();
+            components.add(
+                    Component.typeB("resolution of scale and count", Distribution.NORMAL, resolution, resolution));
+            components.add(known.component(Amounts.ofSi(together(at, one -> known.relative()) * value, unit)));
+        } else {
+            return Optional.empty();
+        }
+        components.addAll(systematic(value).components());
         ofGate.ifPresent(components::add);
-        return Budget.of(byCurve.value(), components);
+        return Optional.of(Budget.of(byCurve.value(), components));
+    }
+
+    /** What independent relative uncertainties of the catches make of a prediction's, by nudging one after the other. */
+    private double together(double at, ToDoubleFunction<CalibrationCatch> relative) {
+        double here = values.applyAsDouble(at);
+        double squares = 0;
+        for (int i = 0; i < nudged.size(); i++) {
+            double sensitivity = (nudged.get(i).applyAsDouble(at) / here - 1) / NUDGE;
+            double part = sensitivity * relative.applyAsDouble(catches.get(i));
+            squares += part * part;
+        }
+        return Math.sqrt(squares);
+    }
+
+    private double resolution(CalibrationCatch one) {
+        double revolutions = one.counted().revolutions(spreader.feedback());
+        return Math.hypot(
+                one.caught().roundingKilograms() / one.caught().kilograms(),
+                one.counted().uncertaintyRevolutions(spreader.feedback()).orElse(0) / revolutions);
+    }
+
+    private int degreesOfFreedom() {
+        return table.map(MonotoneTable::degreesOfFreedom)
+                .orElseGet(() -> fit.orElseThrow().degreesOfFreedom());
     }
 
     /** The catches' scales share in a prediction as their masses do in the catches. */
@@ -333,7 +412,7 @@ public final class DischargeCurve {
         double factor = swept / row;
         OptionalDouble uncertainty = rows.uncertaintyAt(row);
         return measured(
-                factor * rows.at(row),
+                byTable(rows, swept),
                 uncertainty.isPresent() ? OptionalDouble.of(factor * uncertainty.getAsDouble()) : uncertainty,
                 rows.degreesOfFreedom());
     }

@@ -14,6 +14,7 @@ import org.gritwright.core.calibration.Material;
 import org.gritwright.core.planning.CatchPlanner;
 import org.gritwright.core.planning.CatchSetup;
 import org.gritwright.core.planning.FirstOrderStart;
+import org.gritwright.core.planning.PlanResult;
 import org.gritwright.core.planning.PlannedCount;
 import org.gritwright.core.planning.RunPlan;
 import org.gritwright.core.planning.RunPlanner;
@@ -180,12 +181,13 @@ public record FleetPlanner(TypeRegistry types, CatchLimits limits) {
                     expected,
                     limits.withAllowances(yard.day().allowances()));
             CatchPlanner planner = CatchPlanner.of(setup, plan.fewest(), plan.most());
+            PlanResult calibration = planner.plan(plan.wantedUncertainty());
             return new WayPlan(
                     way,
                     Optional.empty(),
-                    Optional.of(planner.plan(plan.wantedUncertainty())),
+                    Optional.of(calibration),
                     planner.table(CatchPlanner.USUAL),
-                    runs(yard, plan, setup));
+                    runs(yard, plan, setup.afterCalibration(calibration.series().repeats())));
         } catch (InvalidInputException e) {
             return WayPlan.refused(way, e.getMessage());
         }

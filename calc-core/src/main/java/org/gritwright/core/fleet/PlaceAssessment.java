@@ -2,6 +2,7 @@ package org.gritwright.core.fleet;
 
 import java.time.LocalDate;
 import java.time.OffsetDateTime;
+import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -17,6 +18,7 @@ import org.gritwright.core.verification.Tolerance;
 import org.gritwright.core.verification.Verdict;
 import org.gritwright.core.verification.Verification;
 import org.gritwright.core.verification.VerificationCatch;
+import org.gritwright.core.verification.VerificationSeries;
 
 /**
  * What the catches of one material and gate opening show together, in the order of time: a correction of one says
@@ -64,8 +66,10 @@ final class PlaceAssessment {
      */
     private Optional<Correction> followCorrections() {
         Correction current = null;
-        for (Timed timed : verifications) {
+        for (int i = 0; i < verifications.size(); i++) {
+            Timed timed = verifications.get(i);
             Verification verification = timed.verification();
+            VerificationSeries series = seriesUpTo(i);
             CalibrationFactor inForce = verification.source().inForce().factor();
             boolean proposed = current != null && current.status() == Correction.Status.PROPOSED;
             if (proposed && !inForce.equals(current.asFound())) {
@@ -76,15 +80,42 @@ final class PlaceAssessment {
                         Map.of("error", verification.calibrationError().orElseThrow())));
                 current = null;
             }
-            if (current != null && current.isConfirmableBy(verification.source())) {
-                current = current.confirmedBy(verification);
+            if (current != null && isConfirmableBy(current, series)) {
+                current = current.confirmedBy(series);
             }
             boolean again = current != null && verification.source().isSameDischarge(current.evidence());
-            if (verification.judgement().advice() == Advice.CORRECT && !again) {
-                current = verification.proposedCorrection().orElse(current);
+            if (series.judgement().advice() == Advice.CORRECT && !again) {
+                current = series.proposedCorrection().orElse(current);
             }
         }
         return Optional.ofNullable(current);
+    }
+
+    private static boolean isConfirmableBy(Correction correction, VerificationSeries series) {
+        return series.verifications().stream().allMatch(v -> correction.isConfirmableBy(v.source()));
+    }
+
+    /**
+     * The catches up to one of them that were made with its calibration, each discharge once: they are judged together. One
+     * whose data are doubted stands alone.
+     */
+    private VerificationSeries seriesUpTo(int index) {
+        Verification last = verifications.get(index).verification();
+        ArrayDeque<Verification> together = new ArrayDeque<>(List.of(last));
+        for (int i = index - 1; i >= 0 && !isDoubted(last); i--) {
+            Verification earlier = verifications.get(i).verification();
+            boolean alike = earlier.source().inForce().equals(last.source().inForce())
+                    && earlier.calibrationError().isPresent()
+                            == last.calibrationError().isPresent()
+                    && !isDoubted(earlier);
+            if (!alike) {
+                break;
+            }
+            if (together.stream().noneMatch(v -> v.source().isSameDischarge(earlier.source()))) {
+                together.addFirst(earlier);
+            }
+        }
+        return VerificationSeries.of(List.copyOf(together));
     }
 
     private static boolean passes(Verification verification) {
@@ -113,9 +144,9 @@ final class PlaceAssessment {
         return startUp;
     }
 
-    /** The last verification, if it leaves the matter open. */
-    Optional<Verification> undecided() {
-        return last().map(Timed::verification).filter(v -> v.judgement().advice() == Advice.CATCH_MORE);
+    /** What the catches with the calibration in force last say together. */
+    Optional<VerificationSeries> judged() {
+        return verifications.isEmpty() ? Optional.empty() : Optional.of(seriesUpTo(verifications.size() - 1));
     }
 
     private Optional<Timed> last() {
@@ -134,10 +165,11 @@ final class PlaceAssessment {
         Verification verification = last().get().verification();
         boolean open = correction.isPresent() && correction.get().status() != Correction.Status.CONFIRMED;
         boolean counted = verification.calibrationError().isPresent();
-        if (verification.verdict() == Verdict.OUTSIDE_TOLERANCE || open || (counted && isDoubted(verification))) {
+        Verdict verdict = judged().orElseThrow().judgement().verdict();
+        if (verdict == Verdict.OUTSIDE_TOLERANCE || open || (counted && isDoubted(verification))) {
             return MassProof.NOT_PROVEN;
         }
-        if (verification.verdict() != Verdict.WITHIN_TOLERANCE) {
+        if (verdict != Verdict.WITHIN_TOLERANCE) {
             return MassProof.UNDECIDED;
         }
         return counted ? MassProof.PROVEN : MassProof.DELIVERY_ONLY;

@@ -5,10 +5,12 @@ import java.util.Optional;
 import org.gritwright.core.calibration.Calibration;
 import org.gritwright.core.calibration.DischargeCurve;
 import org.gritwright.core.finding.Finding;
+import org.gritwright.core.verification.Advice;
 import org.gritwright.core.verification.Correction;
 import org.gritwright.core.verification.RoadSpeedCheck;
 import org.gritwright.core.verification.StartUp;
 import org.gritwright.core.verification.Verification;
+import org.gritwright.core.verification.VerificationSeries;
 
 /**
  * What a truck's day shows.
@@ -18,7 +20,8 @@ import org.gritwright.core.verification.Verification;
  * @param calibrations the calibrations, one for each material and gate opening, in the order of their first catch
  * @param curves the discharge curves, one for each material that was caught at several gate openings
  * @param verifications the verification catches in the order of time
- * @param undecided the verifications, each the last of its material and gate opening, that ask for more to be caught
+ * @param judged what the verification catches with the calibration in force last say together, for each material and gate
+ *     opening
  * @param corrections the last correction for each material and gate opening that needed one, with its history
  * @param startUps what a start loses, for each material and gate opening where two run times tell
  * @param roadSpeed the check of the road speed
@@ -33,7 +36,7 @@ public record TruckAssessment(
         List<Calibration> calibrations,
         List<DischargeCurve> curves,
         List<Verification> verifications,
-        List<Verification> undecided,
+        List<VerificationSeries> judged,
         List<Correction> corrections,
         List<StartUp> startUps,
         Optional<RoadSpeedCheck> roadSpeed,
@@ -47,7 +50,7 @@ public record TruckAssessment(
         calibrations = List.copyOf(calibrations);
         curves = List.copyOf(curves);
         verifications = List.copyOf(verifications);
-        undecided = List.copyOf(undecided);
+        judged = List.copyOf(judged);
         corrections = List.copyOf(corrections);
         startUps = List.copyOf(startUps);
         findings = List.copyOf(findings);
@@ -89,6 +92,17 @@ public record TruckAssessment(
                 .filter(c -> c.status() != Correction.Status.CONFIRMED)
                 .findFirst()
                 .or(() -> corrections.stream().findFirst());
+    }
+
+    /**
+     * The verification catches that can't tell and ask for more to be caught.
+     *
+     * @return the first; none if all tell
+     */
+    public Optional<VerificationSeries> undecided() {
+        return judged.stream()
+                .filter(series -> series.judgement().advice() == Advice.CATCH_MORE)
+                .findFirst();
     }
 
     /**

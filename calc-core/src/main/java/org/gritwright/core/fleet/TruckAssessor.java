@@ -32,14 +32,15 @@ import org.gritwright.core.spreader.OpenLoop;
 import org.gritwright.core.spreader.ShaftCount;
 import org.gritwright.core.spreader.ShaftSensor;
 import org.gritwright.core.spreader.Spreader;
+import org.gritwright.core.verification.Advice;
 import org.gritwright.core.verification.Correction;
 import org.gritwright.core.verification.RoadSpeedCheck;
 import org.gritwright.core.verification.RoadSpeedRun;
 import org.gritwright.core.verification.TestRun;
 import org.gritwright.core.verification.Verdict;
-import org.gritwright.core.verification.Verification;
 import org.gritwright.core.verification.VerificationCatch;
 import org.gritwright.core.verification.VerificationLimits;
+import org.gritwright.core.verification.VerificationSeries;
 import org.gritwright.core.weighing.CaughtMass;
 import org.gritwright.core.weighing.Weighing;
 import org.gritwright.units.InvalidInputException;
@@ -93,8 +94,8 @@ final class TruckAssessor {
                 .toList();
         List<Correction> corrections =
                 places.stream().flatMap(p -> p.correction().stream()).toList();
-        List<Verification> undecided =
-                places.stream().flatMap(p -> p.undecided().stream()).toList();
+        List<VerificationSeries> judged =
+                places.stream().flatMap(p -> p.judged().stream()).toList();
         return new TruckAssessment(
                 truck,
                 Optional.empty(),
@@ -105,13 +106,19 @@ final class TruckAssessor {
                         .sorted(Comparator.comparing(PlaceAssessment.Timed::at))
                         .map(PlaceAssessment.Timed::verification)
                         .toList(),
-                undecided,
+                judged,
                 corrections,
                 places.stream().flatMap(p -> p.startUp().stream()).toList(),
                 roadSpeed,
                 massProof,
                 roadProof,
-                nextStep(current, corrections, !undecided.isEmpty(), massProof, roadProof, !age.isEmpty()),
+                nextStep(
+                        current,
+                        corrections,
+                        judged.stream().anyMatch(j -> j.judgement().advice() == Advice.CATCH_MORE),
+                        massProof,
+                        roadProof,
+                        !age.isEmpty()),
                 List.copyOf(findings));
     }
 

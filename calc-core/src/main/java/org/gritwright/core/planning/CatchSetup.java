@@ -2,6 +2,7 @@ package org.gritwright.core.planning;
 
 import java.time.LocalDate;
 import java.util.Objects;
+import java.util.Optional;
 import javax.measure.Quantity;
 import org.gritwright.core.calibration.CatchAllowances;
 import org.gritwright.core.calibration.CatchLimits;
@@ -75,6 +76,25 @@ public record CatchSetup(
      */
     public CatchSetup allowing(CatchAllowances other) {
         return new CatchSetup(scale, weighedOn, containers, count, expected, limits.withAllowances(other));
+    }
+
+    /**
+     * The same for a verification catch after calibration catches: three of those or more show the scatter, which is then
+     * known with one degree of freedom less than there are; and moisture is no matter, as masses of one material are compared.
+     *
+     * @param calibrationCatches how many, 0 or more
+     * @return the setup
+     */
+    public CatchSetup afterCalibration(int calibrationCatches) {
+        CatchAllowances known = limits.allowances();
+        double degrees = calibrationCatches >= CatchModel.FEWEST_FOR_SCATTER
+                ? calibrationCatches - 1
+                : scatter().degreesOfFreedom();
+        return allowing(new CatchAllowances(
+                known.greatestSpillage(),
+                known.greatestTransient(),
+                Optional.empty(),
+                Optional.of(new Repeatability(scatter().relativeDeviation(), degrees))));
     }
 
     /**

@@ -21,7 +21,7 @@ import org.gritwright.units.quantity.RotationalSpeed;
  * catch can't be more certain than its own scatter. Whole seconds are tried, from the shortest; where more than
  * {@value CatchPlanner#MOST_TRIED} would have to be, only multiples of 10, 100, … are. Immutable, thread-safe, a value.
  *
- * @param setup what is there
+ * @param setup what is there; for a catch after calibration catches {@link CatchSetup#afterCalibration}
  * @param targetRate the target rate, greater than zero
  * @param range the steady speeds that the drive can hold, if known
  * @param start how the conveyor comes up to speed, if known

@@ -79,7 +79,9 @@ public record CalibrationRecord(
                 assessment.refusal(),
                 assessment.calibrations().stream().map(CalibrationOutcome::of).toList(),
                 assessment.curves().stream().map(CurveOutcome::of).toList(),
-                assessment.verifications().stream().map(VerificationOutcome::of).toList(),
+                assessment.verifications().stream()
+                        .map(v -> VerificationOutcome.of(v, assessment.judged()))
+                        .toList(),
                 assessment.corrections().stream().map(CorrectionOutcome::of).toList(),
                 assessment.startUps().stream().map(StartUpOutcome::of).toList(),
                 assessment.roadSpeed().map(RoadSpeedOutcome::of),

@@ -144,6 +144,11 @@ final class CalibrationRecordCodecs {
     }
 
     private static ObjectCodec<JudgementOutcome> judgement() {
+        Field<JudgementOutcome, Quantity<Dimensionless>> howMany =
+                Field.required("catches", RATIO, JudgementOutcome::catches);
+        Field<JudgementOutcome, Quantity<Dimensionless>> error =
+                Field.required("error", RATIO, JudgementOutcome::error);
+        Field<JudgementOutcome, Verdict> verdict = Field.required("verdict", VERDICT, JudgementOutcome::verdict);
         Field<JudgementOutcome, Optional<Quantity<Dimensionless>>> risk =
                 Field.optional("risk", RATIO, JudgementOutcome::risk);
         Field<JudgementOutcome, Quantity<Dimensionless>> guard =
@@ -163,8 +168,11 @@ final class CalibrationRecordCodecs {
         Field<JudgementOutcome, BudgetOutcome> budget = Field.required("budget", BUDGET, JudgementOutcome::budget);
         return new ObjectCodec<>(
                 "judgement",
-                List.of(risk, guard, below, within, above, advice, catches, mass, budget),
+                List.of(howMany, error, verdict, risk, guard, below, within, above, advice, catches, mass, budget),
                 v -> new JudgementOutcome(
+                        v.get(howMany),
+                        v.get(error),
+                        v.get(verdict),
                         v.get(risk),
                         v.get(guard),
                         v.get(below),
@@ -274,6 +282,8 @@ final class CalibrationRecordCodecs {
         Field<VerificationOutcome, Verdict> verdict = Field.required("verdict", VERDICT, VerificationOutcome::verdict);
         Field<VerificationOutcome, Optional<JudgementOutcome>> judgement =
                 Field.optional("judgement", judgement(), VerificationOutcome::judgement);
+        Field<VerificationOutcome, Optional<JudgementOutcome>> together =
+                Field.optional("together", judgement(), VerificationOutcome::together);
         return new ObjectCodec<>(
                 "verification",
                 List.of(
@@ -289,7 +299,8 @@ final class CalibrationRecordCodecs {
                         lostTime,
                         rate,
                         verdict,
-                        judgement),
+                        judgement,
+                        together),
                 v -> new VerificationOutcome(
                         v.get(material),
                         v.get(opening),
@@ -303,7 +314,8 @@ final class CalibrationRecordCodecs {
                         v.get(lostTime),
                         v.get(rate),
                         v.get(verdict),
-                        v.get(judgement)));
+                        v.get(judgement),
+                        v.get(together)));
     }
 
     private static ObjectCodec<CorrectionOutcome> correction() {

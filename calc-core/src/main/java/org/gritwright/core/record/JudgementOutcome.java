@@ -6,12 +6,16 @@ import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Mass;
 import org.gritwright.core.verification.Advice;
 import org.gritwright.core.verification.Judgement;
+import org.gritwright.core.verification.Verdict;
 import org.gritwright.units.Amounts;
 import org.gritwright.units.SpreadingUnits;
 
 /**
  * What a catch's error and its uncertainty said of the tolerance, as it stands in a record.
  *
+ * @param catches how many catches were judged together
+ * @param error their error
+ * @param verdict the verdict
  * @param risk the risk of the guarded rule; none for simple acceptance
  * @param guardBand the guard band
  * @param probabilityBelow how likely the true error is below the tolerance
@@ -23,6 +27,9 @@ import org.gritwright.units.SpreadingUnits;
  * @param budget where the uncertainty of the error comes from
  */
 public record JudgementOutcome(
+        Quantity<Dimensionless> catches,
+        Quantity<Dimensionless> error,
+        Verdict verdict,
         Optional<Quantity<Dimensionless>> risk,
         Quantity<Dimensionless> guardBand,
         Quantity<Dimensionless> probabilityBelow,
@@ -33,8 +40,11 @@ public record JudgementOutcome(
         Optional<Quantity<Mass>> furtherMass,
         BudgetOutcome budget) {
 
-    static JudgementOutcome of(Judgement judgement) {
+    static JudgementOutcome of(Judgement judgement, int catches) {
         return new JudgementOutcome(
+                Amounts.of(catches, SpreadingUnits.ONE),
+                judgement.budget().result().value(),
+                judgement.verdict(),
                 judgement.rule().risk(),
                 judgement.guardBand(),
                 percent(judgement.conformity().below()),

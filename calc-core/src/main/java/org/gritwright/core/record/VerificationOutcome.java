@@ -1,5 +1,6 @@
 package org.gritwright.core.record;
 
+import java.util.List;
 import java.util.Optional;
 import javax.measure.Quantity;
 import javax.measure.quantity.Dimensionless;
@@ -8,6 +9,7 @@ import javax.measure.quantity.Mass;
 import javax.measure.quantity.Time;
 import org.gritwright.core.verification.Verdict;
 import org.gritwright.core.verification.Verification;
+import org.gritwright.core.verification.VerificationSeries;
 import org.gritwright.units.quantity.ApplicationRate;
 
 /**
@@ -26,6 +28,8 @@ import org.gritwright.units.quantity.ApplicationRate;
  * @param deliveredRate caught ÷ test distance
  * @param verdict what the catch says of the calibration error, or else the delivery error, and the tolerance
  * @param judgement what the verdict was made of; none in older records
+ * @param together what this catch and those before it with the same calibration in force say together; none where it stands
+ *     alone, or others follow
  */
 public record VerificationOutcome(
         String material,
@@ -40,9 +44,10 @@ public record VerificationOutcome(
         Optional<Quantity<Time>> equivalentLostTime,
         Quantity<ApplicationRate> deliveredRate,
         Verdict verdict,
-        Optional<JudgementOutcome> judgement) {
+        Optional<JudgementOutcome> judgement,
+        Optional<JudgementOutcome> together) {
 
-    static VerificationOutcome of(Verification verification) {
+    static VerificationOutcome of(Verification verification, List<VerificationSeries> judged) {
         return new VerificationOutcome(
                 verification.source().inForce().material().name(),
                 verification.source().inForce().opening(),
@@ -56,6 +61,12 @@ public record VerificationOutcome(
                 verification.equivalentLostTime(),
                 verification.deliveredRate(),
                 verification.verdict(),
-                Optional.of(JudgementOutcome.of(verification.judgement())));
+                Optional.of(JudgementOutcome.of(verification.judgement(), 1)),
+                judged.stream()
+                        .filter(series -> series.last() == verification)
+                        .filter(series -> series.verifications().size() > 1)
+                        .map(series -> JudgementOutcome.of(
+                                series.judgement(), series.verifications().size()))
+                        .findFirst());
     }
 }

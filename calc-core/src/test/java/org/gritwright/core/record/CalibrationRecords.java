@@ -147,18 +147,32 @@ final class CalibrationRecords {
     }
 
     private static Arbitrary<JudgementOutcome> judgement() {
-        Arbitrary<List<Quantity<Dimensionless>>> probabilities =
-                quantities(Dimensionless.class).list().ofSize(3);
+        Arbitrary<List<Quantity<Dimensionless>>> numbers =
+                quantities(Dimensionless.class).list().ofSize(5);
         return Combinators.combine(
-                        quantities(Dimensionless.class).optional(),
+                        Combinators.combine(
+                                        Arbitraries.of(Verdict.class),
+                                        quantities(Dimensionless.class).optional())
+                                .as(Map::entry),
                         quantities(Dimensionless.class),
-                        probabilities,
+                        numbers,
                         Arbitraries.of(Advice.class),
                         quantities(Dimensionless.class).optional(),
                         quantities(Mass.class).optional(),
                         budget())
-                .as((risk, guard, chances, advice, catches, mass, budget) -> new JudgementOutcome(
-                        risk, guard, chances.get(0), chances.get(1), chances.get(2), advice, catches, mass, budget));
+                .as((how, guard, many, advice, catches, mass, budget) -> new JudgementOutcome(
+                        many.get(3),
+                        many.get(4),
+                        how.getKey(),
+                        how.getValue(),
+                        guard,
+                        many.get(0),
+                        many.get(1),
+                        many.get(2),
+                        advice,
+                        catches,
+                        mass,
+                        budget));
     }
 
     private static Arbitrary<CurveOutcome> curve() {
@@ -200,10 +214,11 @@ final class CalibrationRecords {
         Arbitrary<Map.Entry<Quantity<Mass>, Quantity<Mass>>> masses = Combinators.combine(
                         quantities(Mass.class), quantities(Mass.class))
                 .as(Map::entry);
-        Arbitrary<Map.Entry<Verdict, Optional<JudgementOutcome>>> judged = Combinators.combine(
-                        Arbitraries.of(Verdict.class), judgement().optional())
+        Arbitrary<Map.Entry<Verdict, List<Optional<JudgementOutcome>>>> judged = Combinators.combine(
+                        Arbitraries.of(Verdict.class),
+                        judgement().optional().list().ofSize(2))
                 .as(Map::entry);
-        Arbitrary<Map.Entry<Quantity<ApplicationRate>, Map.Entry<Verdict, Optional<JudgementOutcome>>>> end =
+        Arbitrary<Map.Entry<Quantity<ApplicationRate>, Map.Entry<Verdict, List<Optional<JudgementOutcome>>>>> end =
                 Combinators.combine(quantities(ApplicationRate.class), judged).as(Map::entry);
         Arbitrary<Map.Entry<Quantity<?>, Quantity<Length>>> begin = Combinators.combine(
                         FleetDays.factors(), quantities(Length.class))
@@ -231,7 +246,8 @@ final class CalibrationRecords {
                                 lost,
                                 last.getKey(),
                                 last.getValue().getKey(),
-                                last.getValue().getValue()));
+                                last.getValue().getValue().get(0),
+                                last.getValue().getValue().get(1)));
     }
 
     private static Arbitrary<CorrectionOutcome> correction() {
