@@ -7,7 +7,7 @@ import org.gritwright.core.calibration.Calibration;
 import org.gritwright.core.measurement.Budget;
 import org.gritwright.core.measurement.Component;
 import org.gritwright.core.verification.Judgement;
-import org.gritwright.core.verification.Verification;
+import org.gritwright.core.verification.VerificationSeries;
 import org.gritwright.units.Amounts;
 import org.gritwright.units.SpreadingUnits;
 
@@ -40,22 +40,34 @@ record BudgetSheet(String caption, List<Bar> bars, String note) {
                             + SheetTables.place(calibration.material().name(), calibration.opening()),
                     calibration.budget()));
         }
-        truck.lastVerification().map(BudgetSheet::of).ifPresent(sheets::add);
+        truck.judged().map(BudgetSheet::of).ifPresent(sheets::add);
         return sheets;
     }
 
-    private static BudgetSheet of(Verification verification) {
-        Judgement judgement = verification.judgement();
-        String which = verification.calibrationError().isPresent() ? "calibration" : "delivery";
+    /** An error below the tolerance means that the truck puts down more than it believes; or less than was asked for. */
+    private static BudgetSheet of(VerificationSeries series) {
+        Judgement judgement = series.judgement();
+        boolean counted = series.last().calibrationError().isPresent();
+        int catches = series.verifications().size();
         BudgetSheet sheet = of(
-                "Uncertainty of the last " + which + " error, " + SheetTables.place(verification), judgement.budget());
+                "Uncertainty of the " + (counted ? "calibration" : "delivery") + " error, "
+                        + (catches == 1 ? "last catch, " : "last " + catches + " catches together, ")
+                        + SheetTables.place(series.last()),
+                judgement.budget());
+        String tooMuch = Figures.chance(
+                counted
+                        ? judgement.conformity().below()
+                        : judgement.conformity().above());
+        String tooLittle = Figures.chance(
+                counted
+                        ? judgement.conformity().above()
+                        : judgement.conformity().below());
         return new BudgetSheet(
                 sheet.caption,
                 sheet.bars,
-                sheet.note + " Within the tolerance with a probability of "
-                        + Figures.chance(judgement.conformity().within()) + ", below it with "
-                        + Figures.chance(judgement.conformity().below()) + ", above it with "
-                        + Figures.chance(judgement.conformity().above()) + ": "
+                sheet.note + " Error " + Figures.errorWithin(judgement).replace('-', '−') + ": chance to be within the"
+                        + " tolerance " + Figures.chance(judgement.conformity().within())
+                        + ", to put down too much " + tooMuch + ", too little " + tooLittle + ". Verdict: "
                         + judgement.verdict().words() + "; "
                         + judgement.advice().words() + ".");
     }

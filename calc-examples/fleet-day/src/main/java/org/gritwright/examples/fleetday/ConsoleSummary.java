@@ -3,9 +3,8 @@ package org.gritwright.examples.fleetday;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import org.gritwright.core.fleet.FleetDay;
-import org.gritwright.core.verification.Verification;
+import org.gritwright.core.verification.VerificationSeries;
 import org.gritwright.units.Amounts;
 
 /**
@@ -27,7 +26,8 @@ record ConsoleSummary(FleetResult result) {
                 WIDTH));
         lines.add("");
         TextTable table = table();
-        lines.addAll(table.row(List.of("Truck", "Mass per revolution", "Calibr. error", "Verdict", "Do next")));
+        lines.addAll(table.row(
+                List.of("Truck", "In the display", "Measured", "Error; chance within", "Verdict", "Do next")));
         lines.add("-".repeat(WIDTH));
         result.mostUrgentFirst().forEach(truck -> lines.addAll(table.row(cells(truck))));
         lines.add("-".repeat(WIDTH));
@@ -43,31 +43,29 @@ record ConsoleSummary(FleetResult result) {
                 .max()
                 .orElse(0);
         int id = Math.max("Truck".length(), Math.min(LONGEST_ID, longest));
-        List<Integer> fixed = List.of(id, 14, 8, 25);
-        int rest = WIDTH - fixed.stream().mapToInt(width -> width + 2).sum();
-        return new TextTable(List.of(fixed.get(0), fixed.get(1), fixed.get(2), fixed.get(3), rest));
+        List<Integer> widths = new ArrayList<>(List.of(id, 12, 12, 14, 22));
+        widths.add(WIDTH - widths.stream().mapToInt(width -> width + 2).sum());
+        return new TextTable(widths);
     }
 
-    private static Optional<Verification> counted(TruckResult truck) {
-        return truck.lastVerification()
-                .filter(verification -> verification.calibrationError().isPresent());
+    /** With the chance that the true error is within the tolerance; of a delivery error where nothing was counted. */
+    private static String error(VerificationSeries series) {
+        boolean counted = series.last().calibrationError().isPresent();
+        return (counted ? "" : "delivery ")
+                + Figures.errorWithin(series.judgement()).replace("± ", "+/-") + "; "
+                + Figures.chance(series.judgement().conformity().within());
     }
 
     private static List<String> cells(TruckResult truck) {
         String reason = truck.instruction().shortReason();
         return List.of(
                 truck.id(),
-                truck.display().massPerRevolutionText().orElse("-")
-                        + truck.expandedUncertainty()
-                                .map(u -> " " + Figures.within(u).replace("± ", "+/-"))
-                                .orElse(""),
-                counted(truck)
-                        .map(v -> Figures.errorWithin(v.judgement()).replace("± ", "+/-"))
+                truck.display().massPerRevolutionText().orElse("-"),
+                truck.measured()
+                        .map(m -> Figures.measured(m).replace("± ", "+/-"))
                         .orElse("-"),
-                truck.verdict()
-                        + truck.lastVerification()
-                                .map(v -> ", " + Figures.chanceWithin(v.judgement()))
-                                .orElse(""),
+                truck.judged().map(ConsoleSummary::error).orElse("-"),
+                truck.verdict(),
                 truck.instruction().text() + (reason.isEmpty() ? "" : " (" + reason + ")"));
     }
 }

@@ -6,11 +6,14 @@ import java.awt.Graphics2D;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 import javax.measure.Quantity;
 import javax.measure.quantity.Dimensionless;
+import org.gritwright.core.verification.Judgement;
 import org.gritwright.core.verification.Verdict;
-import org.gritwright.core.verification.Verification;
+import org.gritwright.core.verification.VerificationSeries;
 import org.gritwright.units.Amounts;
 import org.gritwright.units.SpreadingUnits;
 import org.knowm.xchart.XYChart;
@@ -183,11 +186,13 @@ final class ErrorChart {
     /** How far the true error of each truck's last catch may be from the mark. */
     private void uncertainties(XYChart chart, double edge) {
         for (int index = 0; index < shown.size(); index++) {
-            List<Verification> all = shown.get(index).assessment().verifications();
-            Verification last = all.get(all.size() - 1);
-            if (last.calibrationError().isPresent()) {
-                double error = percent(last.calibrationError().get());
-                double half = percent(last.judgement().expandedUncertainty());
+            Optional<Judgement> last = shown.get(index)
+                    .judged()
+                    .filter(series -> series.last().calibrationError().isPresent())
+                    .map(VerificationSeries::judgement);
+            if (last.isPresent()) {
+                double error = percent(last.get().budget().result().value());
+                double half = percent(last.get().expandedUncertainty());
                 double[] height = {line(index), line(index)};
                 ChartInk.line(
                         chart,
@@ -213,22 +218,36 @@ final class ErrorChart {
         List<Double> errors = new ArrayList<>();
         List<Double> lines = new ArrayList<>();
         for (int index = 0; index < shown.size(); index++) {
-            List<Verification> verifications = shown.get(index).assessment().verifications();
-            for (int i = 0; i < verifications.size(); i++) {
-                Verification one = verifications.get(i);
-                boolean wanted = last == (i == verifications.size() - 1) && verdicts.contains(one.verdict());
-                if (wanted && one.calibrationError().isPresent()) {
-                    double percent = percent(one.calibrationError().get());
-                    errors.add(within(edge, percent));
-                    lines.add((double) line(index));
-                }
-            }
+            Optional<VerificationSeries> judged = shown.get(index)
+                    .judged()
+                    .filter(series -> series.last().calibrationError().isPresent());
+            Stream<Quantity<Dimensionless>> wanted = last
+                    ? judged
+                            .filter(series ->
+                                    verdicts.contains(series.judgement().verdict()))
+                            .map(VerificationSeries::error)
+                            .stream()
+                    : earlier(shown.get(index), judged);
+            int line = line(index);
+            wanted.forEach(error -> {
+                errors.add(within(edge, percent(error)));
+                lines.add((double) line);
+            });
         }
         if (!errors.isEmpty()) {
             XYSeries series = chart.addSeries(name, errors, lines);
             series.setMarker(marker);
             series.setMarkerColor(ChartInk.INK);
         }
+    }
+
+    /** The single catches behind the mark: all but one that is the mark itself. */
+    private static Stream<Quantity<Dimensionless>> earlier(TruckResult truck, Optional<VerificationSeries> judged) {
+        return truck.assessment().verifications().stream()
+                .filter(v -> judged.isEmpty()
+                        || judged.get().verifications().size() > 1
+                        || v != judged.get().last())
+                .flatMap(v -> v.calibrationError().stream());
     }
 
     private static double percent(Quantity<Dimensionless> ratio) {

@@ -8,6 +8,7 @@ import java.util.Optional;
 import javax.measure.Quantity;
 import javax.measure.Unit;
 import javax.measure.quantity.Dimensionless;
+import org.gritwright.core.measurement.Measured;
 import org.gritwright.core.verification.Judgement;
 import org.gritwright.units.Amounts;
 import org.gritwright.units.InvalidInputException;
@@ -74,6 +75,14 @@ final class Figures {
     /** A half-width beside a number of the same unit, for example "± 0.10". */
     static String within(Quantity<?> half) {
         return "± " + rounded(half.getValue().doubleValue(), 2);
+    }
+
+    /** A measured value with its expanded uncertainty, for example "5.675 lb/rev ± 0.077". */
+    static String measured(Measured<?> measured) {
+        return text(measured.value(), DIGITS)
+                + measured.expandedUncertainty(COVERAGE)
+                        .map(half -> " " + within(half))
+                        .orElse("");
     }
 
     /** An error with its sign and two decimals, for example "+1.08 %", with a hyphen for minus. */

@@ -1,6 +1,8 @@
 package org.gritwright.examples.fleetday;
 
 import java.io.IOException;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -66,6 +68,14 @@ final class FleetCsv {
 
     private void massPerRevolution() {
         number(
+                "mass per revolution measured (lb/rev)",
+                truck -> truck.measured().map(m -> Figures.number(m.value(), SpreadingUnits.POUND_PER_REVOLUTION)));
+        number(
+                "expanded uncertainty of the measured (lb/rev)",
+                truck -> truck.measured()
+                        .flatMap(m -> m.expandedUncertainty(Figures.COVERAGE))
+                        .map(u -> Figures.number(u, SpreadingUnits.POUND_PER_REVOLUTION)));
+        number(
                 "mass per revolution as left (lb/rev)",
                 truck -> truck.massPerRevolution().map(m -> Figures.number(m, SpreadingUnits.POUND_PER_REVOLUTION)));
         number(
@@ -117,7 +127,7 @@ final class FleetCsv {
         judged("probability below tolerance (%)", j -> percent(j.conformity().below()));
         judged("probability within tolerance (%)", j -> percent(j.conformity().within()));
         judged("probability above tolerance (%)", j -> percent(j.conformity().above()));
-        judged("verdict of the last catch", j -> Optional.of(j.verdict().words()));
+        judged("verdict of the last catches", j -> Optional.of(j.verdict().words()));
         judged("advice", j -> Optional.of(j.advice().words()));
         judged("catch more (lb)", j -> j.further().map(f -> Figures.number(f.mass(), SpreadingUnits.POUND)));
         judged("catch more (kg)", j -> j.further().map(f -> Figures.number(f.mass(), SpreadingUnits.KILOGRAM)));
@@ -155,15 +165,18 @@ final class FleetCsv {
     }
 
     private void judged(String name, Function<Judgement, Optional<String>> cell) {
-        last(name, v -> cell.apply(v.judgement()));
+        number(name, truck -> truck.judged().flatMap(series -> cell.apply(series.judgement())));
     }
 
     private static Optional<String> percent(Quantity<Dimensionless> ratio) {
         return Optional.of(Figures.number(ratio, SpreadingUnits.PERCENT));
     }
 
+    /** To a ten-thousandth of a per cent: nobody needs to know how unlikely the unlikely is. */
     private static Optional<String> percent(double ratio) {
-        return percent(Amounts.ofSi(ratio, SpreadingUnits.PERCENT));
+        BigDecimal rounded = BigDecimal.valueOf(100 * ratio).setScale(4, RoundingMode.HALF_EVEN);
+        return Optional.of(
+                rounded.signum() == 0 ? "0" : rounded.stripTrailingZeros().toPlainString());
     }
 
     private void road(String name, Function<RoadSpeedCheck, String> cell) {

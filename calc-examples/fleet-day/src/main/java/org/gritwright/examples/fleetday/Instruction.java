@@ -16,7 +16,7 @@ import org.gritwright.core.measurement.Rounded;
 import org.gritwright.core.verification.Correction;
 import org.gritwright.core.verification.Judgement;
 import org.gritwright.core.verification.RoadSpeedCheck;
-import org.gritwright.core.verification.Verification;
+import org.gritwright.core.verification.VerificationSeries;
 import org.gritwright.units.Amounts;
 import org.gritwright.units.quantity.PulsesPerDistance;
 
@@ -47,7 +47,7 @@ record Instruction(String text, String shortReason, List<String> reasons) {
                                 + truck.correction().flatMap(Correction::asLeft).orElseThrow()
                                 + " with an independent catch",
                         withCode(truck, FindingCode.CORRECTION_UNCONFIRMED));
-            case CATCH_MORE -> catchMore(truck.undecided().get(0));
+            case CATCH_MORE -> catchMore(truck.undecided().orElseThrow());
             case MEND_ROAD_SPEED ->
                 because(
                         enter(truck.roadSpeed().orElseThrow()) + ", drive the course again",
@@ -68,10 +68,11 @@ record Instruction(String text, String shortReason, List<String> reasons) {
     }
 
     /** How much more, in whole catches like the last; where no number of them would do, what is to blame. */
-    private static Instruction catchMore(Verification verification) {
-        Judgement judgement = verification.judgement();
-        String error = "By this catch the error is " + Figures.errorWithin(judgement) + ": "
-                + judgement.verdict().words() + ", " + Figures.chanceWithin(judgement) + ".";
+    private static Instruction catchMore(VerificationSeries series) {
+        Judgement judgement = series.judgement();
+        String error = (series.verifications().size() == 1 ? "By this catch" : "By these catches") + " the error is "
+                + Figures.errorWithin(judgement) + ": " + judgement.verdict().words() + ", "
+                + Figures.chanceWithin(judgement) + ".";
         return judgement
                 .further()
                 .map(further -> new Instruction(
@@ -80,12 +81,8 @@ record Instruction(String text, String shortReason, List<String> reasons) {
                         "can't tell yet",
                         List.of(error)))
                 .orElseGet(() -> new Instruction(
-                        "Weigh or count better: catches like the last could not tell, however many",
-                        judgement
-                                .budget()
-                                .dominant()
-                                .map(worst -> "most uncertain: " + worst.name())
-                                .orElse("too near the limit"),
+                        "Weigh or count better: 50 more catches like the last could not tell",
+                        judgement.blame().map(worst -> "to blame: " + worst).orElse("the error is too near the limit"),
                         List.of(error)));
     }
 

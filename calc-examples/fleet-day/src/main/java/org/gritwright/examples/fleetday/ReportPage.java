@@ -20,6 +20,7 @@ import org.gritwright.core.fleet.FleetDay;
 import org.gritwright.core.fleet.NextStep;
 import org.gritwright.core.verification.DecisionRule;
 import org.gritwright.core.verification.Verification;
+import org.gritwright.core.verification.VerificationSeries;
 import org.gritwright.examples.fleetday.SheetTable.Cell;
 import org.gritwright.examples.fleetday.SheetTable.Row;
 import org.gritwright.units.Amounts;
@@ -103,7 +104,8 @@ final class ReportPage {
         return new SheetTable(
                 "The fleet, in the order of the day",
                 List.of(
-                        "mass per revolution",
+                        "in the display",
+                        "measured",
                         "calibration error",
                         "delivery error",
                         "delivered rate",
@@ -116,7 +118,7 @@ final class ReportPage {
     private static String rule(DecisionRule rule) {
         return rule.risk()
                 .map(risk -> "An error counts as within the tolerance only where it is shown to be, at a risk of "
-                        + Amounts.format(risk) + "; near a limit a catch can’t tell.")
+                        + Amounts.format(risk) + " at each limit; near a limit a catch can’t tell.")
                 .orElse("An error counts as within the tolerance where it is measured to be, however uncertain it is.");
     }
 
@@ -125,23 +127,30 @@ final class ReportPage {
                 truck.id(),
                 truck.massPerRevolution()
                         .map(mass -> new Cell(
-                                truck.display().massPerRevolutionText().orElseThrow()
-                                        + truck.expandedUncertainty()
-                                                .map(u -> " " + Figures.within(u))
-                                                .orElse(""),
+                                truck.display().massPerRevolutionText().orElseThrow(),
                                 Figures.otherSystem(mass, Figures.DIGITS).orElse("")))
                         .orElse(Cell.of("—")),
-                last(
-                        truck,
-                        v -> v.calibrationError()
-                                .map(e -> new Cell(
-                                        Figures.errorWithin(v.judgement()).replace('-', '−'),
-                                        Figures.chanceWithin(v.judgement())))
-                                .orElse(Cell.of("—"))),
-                last(truck, v -> Cell.of(Figures.errorForPrint(v.deliveryError()))),
+                truck.measured()
+                        .map(m -> new Cell(
+                                Figures.measured(m),
+                                Figures.otherSystem(m.value(), Figures.DIGITS).orElse("")))
+                        .orElse(Cell.of("—")),
+                truck.judged()
+                        .filter(series -> series.last().calibrationError().isPresent())
+                        .map(ReportPage::judged)
+                        .orElse(Cell.of("—")),
+                truck.judged()
+                        .filter(series -> series.last().calibrationError().isEmpty())
+                        .map(ReportPage::judged)
+                        .orElseGet(() -> last(truck, v -> Cell.of(Figures.errorForPrint(v.deliveryError())))),
                 last(truck, v -> Cell.computed(v.deliveredRate(), Figures.DIGITS)),
                 last(truck, v -> Cell.exact(v.source().run().targetRate())),
                 Cell.of(truck.verdict()));
+    }
+
+    private static Cell judged(VerificationSeries series) {
+        return new Cell(
+                Figures.errorWithin(series.judgement()).replace('-', '−'), Figures.chanceWithin(series.judgement()));
     }
 
     private static Cell last(TruckResult truck, Function<Verification, Cell> cell) {

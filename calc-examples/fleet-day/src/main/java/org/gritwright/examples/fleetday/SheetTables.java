@@ -215,7 +215,18 @@ final class SheetTables {
                                         .orElse(""))),
                 row("delivered rate", v -> computed(v.deliveredRate()))));
         return new SheetTable(
-                "Verification catches" + (places.size() > 1 ? "" : ", " + places.get(0)), columns, rows, List.of());
+                "Verification catches" + (places.size() > 1 ? "" : ", " + places.get(0)), columns, rows, together());
+    }
+
+    /** What several catches with one value say that none of them says alone. */
+    private List<String> together() {
+        return truck.judged().stream()
+                .filter(series -> series.verifications().size() > 1)
+                .map(series -> "The last " + series.verifications().size() + " catches, " + place(series.last())
+                        + ", together: error "
+                        + Figures.errorWithin(series.judgement()).replace('-', '−') + ", "
+                        + series.judgement().verdict().words() + ", " + Figures.chanceWithin(series.judgement()) + ".")
+                .toList();
     }
 
     /** The speed with what was set beside it, a time or a distance. */

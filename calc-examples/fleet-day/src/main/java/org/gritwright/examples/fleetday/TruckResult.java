@@ -1,14 +1,12 @@
 package org.gritwright.examples.fleetday;
 
 import java.util.Optional;
-import java.util.OptionalDouble;
 import javax.measure.Quantity;
-import javax.measure.quantity.Dimensionless;
 import org.gritwright.core.calibration.Calibration;
 import org.gritwright.core.fleet.TruckAssessment;
 import org.gritwright.core.measurement.Measured;
 import org.gritwright.core.verification.Verification;
-import org.gritwright.units.Amounts;
+import org.gritwright.core.verification.VerificationSeries;
 import org.gritwright.units.quantity.DischargePerRevolution;
 
 /**
@@ -46,38 +44,22 @@ record TruckResult(TruckAssessment assessment, DisplayValue display, Instruction
                 .reduce((earlier, later) -> later);
     }
 
-    /**
-     * How far the mass per revolution in the display may be from the true one, by its expanded uncertainty: that of the
-     * last verification catch with it, or else of the calibration catches that it is from.
-     */
-    Optional<Quantity<DischargePerRevolution>> expandedUncertainty() {
-        OptionalDouble ofVerification = lastVerification().stream()
-                .filter(v -> v.calibrationError().isPresent())
-                .mapToDouble(v -> Amounts.si(Dimensionless.class, v.judgement().expandedUncertainty())
-                        / (1
-                                + Amounts.si(
-                                        Dimensionless.class,
-                                        v.calibrationError().get())))
-                .findFirst();
-        OptionalDouble relative = ofVerification.isPresent()
-                ? ofVerification
-                : assessment.calibrations().stream()
-                        .filter(c ->
-                                DisplayValue.isShown(assessment, c.material().name(), c.opening()))
-                        .mapToDouble(TruckResult::relativeUncertainty)
-                        .findFirst();
-        return massPerRevolution()
-                .flatMap(mass -> relative.stream()
-                        .mapToObj(r -> Amounts.of(r * mass.getValue().doubleValue(), mass.getUnit()))
-                        .findFirst());
+    /** What the verification catches with the shown calibration say together. */
+    Optional<VerificationSeries> judged() {
+        return assessment.judged().stream()
+                .filter(series ->
+                        DisplayValue.isShown(assessment, series.last().source().inForce()))
+                .reduce((earlier, later) -> later);
     }
 
-    private static double relativeUncertainty(Calibration calibration) {
-        Measured<DischargePerRevolution> measured = calibration.dischargePerRevolution();
-        return Amounts.si(
-                        DischargePerRevolution.class,
-                        measured.expandedUncertainty(Figures.COVERAGE).orElseThrow())
-                / Amounts.si(DischargePerRevolution.class, measured.value());
+    /** The mass per revolution by what was caught last for the shown calibration: to verify it, or else to make it. */
+    Optional<Measured<DischargePerRevolution>> measured() {
+        return judged().flatMap(VerificationSeries::dischargePerRevolution)
+                .or(() -> assessment.calibrations().stream()
+                        .filter(c ->
+                                DisplayValue.isShown(assessment, c.material().name(), c.opening()))
+                        .map(Calibration::dischargePerRevolution)
+                        .findFirst());
     }
 
     Optional<Quantity<DischargePerRevolution>> massPerRevolution() {

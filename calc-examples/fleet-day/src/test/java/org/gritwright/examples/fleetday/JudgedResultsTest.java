@@ -159,11 +159,12 @@ class JudgedResultsTest {
         assertThat(row.get("advice")).isEqualTo("catch more");
         assertThat(row.get("catch more (lb)")).isEqualTo("294");
         assertThat(row.get("catch more (kg)")).startsWith("133.3");
-        double sum =
-                List.of("probability below tolerance (%)", "probability within tolerance (%)", "probability above tolerance (%)")
-                        .stream()
-                        .mapToDouble(name -> Double.parseDouble(row.get(name)))
-                        .sum();
+        double sum = List.of(
+                        "probability below tolerance (%)",
+                        "probability within tolerance (%)", "probability above tolerance (%)")
+                .stream()
+                .mapToDouble(name -> Double.parseDouble(row.get(name)))
+                .sum();
         assertThat(sum).isCloseTo(100, within(1e-3));
         assertThat(Double.parseDouble(row.get("expanded uncertainty of the error (%)")))
                 .isBetween(6.1, 6.2);
