@@ -57,9 +57,10 @@ class FleetDayCommandTest {
         assertThat(run.outLines())
                 .contains("20 trucks: 8 need attention, 2 lack only a road-speed check, 10 have nothing to do.")
                 .endsWith("Report: " + output.resolve("report.html"));
-        assertThat(row(run, "T-04")).contains("4.83 lb/rev", "+1.6", "mass per revolution", "Nothing to do");
+        assertThat(row(run, "T-04"))
+                .contains("4.83 lb/rev", "4.755 lb/rev", "+1.6 +/-1.6 %;", "mass per revolution", "Nothing to do");
         assertThat(row(run, "T-12")).contains("4.500 lb/rev", "-0.9");
-        assertThat(row(run, "T-15")).contains("2.47 kg/rev", " -  ");
+        assertThat(row(run, "T-15")).contains("2.47 kg/rev", "delivery -3.14");
     }
 
     private static String row(Run run, String id) {

@@ -53,7 +53,7 @@ class JudgedResultsTest {
                 .isEqualTo("Catch 294 lb more with the same value in the display, in 1 catch like the last");
         assertThat(instruction.shortReason()).isEqualTo("can't tell yet");
         assertThat(instruction.reasons())
-                .containsExactly("By this catch the error is +0.8 ± 6.1 %: one catch with this equipment can't decide,"
+                .containsExactly("By this catch the error is +0.8 ± 6.1 %: one such catch can't decide,"
                         + " chance to be within: 88 %.");
     }
 
@@ -69,9 +69,8 @@ class JudgedResultsTest {
                 })
                 .instruction();
 
-        assertThat(instruction.text())
-                .isEqualTo("Weigh or count better: catches like the last could not tell, however many");
-        assertThat(instruction.shortReason()).startsWith("most uncertain: span of scale ");
+        assertThat(instruction.text()).isEqualTo("Weigh or count better: 50 more catches like the last could not tell");
+        assertThat(instruction.shortReason()).startsWith("to blame: span of scale ");
     }
 
     @Test
@@ -155,7 +154,7 @@ class JudgedResultsTest {
     void theTableHasUncertaintyVerdictAndProbabilities() throws IOException, RejectedDocumentException {
         CSVRecord row = row("T-01");
 
-        assertThat(row.get("verdict of the last catch")).isEqualTo("one catch with this equipment can't decide");
+        assertThat(row.get("verdict of the last catches")).isEqualTo("one such catch can't decide");
         assertThat(row.get("advice")).isEqualTo("catch more");
         assertThat(row.get("catch more (lb)")).isEqualTo("294");
         assertThat(row.get("catch more (kg)")).startsWith("133.3");
@@ -181,7 +180,7 @@ class JudgedResultsTest {
                 .extracting(BudgetSheet::caption)
                 .containsExactly(
                         "Uncertainty of the mass per revolution, road salt",
-                        "Uncertainty of the last calibration error, road salt");
+                        "Uncertainty of the calibration error, last catch, road salt");
         for (BudgetSheet budget : budgets) {
             assertThat(budget.bars()).last().satisfies(sum -> {
                 assertThat(sum.name()).isEqualTo("together");
@@ -198,7 +197,8 @@ class JudgedResultsTest {
             assertThat(Math.sqrt(squares)).isCloseTo(100, within(3.0));
         }
         assertThat(budgets.get(1).note())
-                .contains("Within the tolerance with a probability of ", "within tolerance; leave it.");
+                .contains(
+                        "chance to be within the tolerance 9", "to put down too much ", "within tolerance; leave it.");
     }
 
     /** g = 18 in · (h − 0.366 in): at 2.5 in a standard uncertainty of 0.0625/√3 in is 1.69 % of the discharge. */

@@ -34,7 +34,8 @@ class PlanPageTest {
 
     @BeforeAll
     void make() throws IOException, RejectedDocumentException {
-        page = page(day -> {});
+        // Nothing is known of how catches scatter.
+        page = page(day -> day.remove("allowances"));
     }
 
     private String sheet(String id) {
@@ -63,10 +64,10 @@ class PlanPageTest {
         String first = page.substring(page.indexOf("<h2>How long the day takes"), page.indexOf("<article"));
         assertThat(first)
                 .containsSubsequence(
-                        "<th scope=\"row\">pails on a hanging scale</th><td>31 h 48 min</td><td>18 trucks</td><td>T-08,"
+                        "<th scope=\"row\">pails on a hanging scale</th><td>31 h 51 min</td><td>18 trucks</td><td>T-08,"
                                 + " T-17</td>",
-                        "<th scope=\"row\">tarp and shovel</th><td>61 h 58 min</td><td>19 trucks</td><td>T-17</td>",
-                        "<th scope=\"row\">hopper scale that takes the whole drop</th><td>45 h 10 min</td><td>20"
+                        "<th scope=\"row\">tarp and shovel</th><td>61 h 59 min</td><td>19 trucks</td><td>T-17</td>",
+                        "<th scope=\"row\">hopper scale that takes the whole drop</th><td>45 h 56 min</td><td>20"
                                 + " trucks</td><td>none</td>",
                         "<b>T-08</b>, pails on a hanging scale. 2.62 % at best, with 7 catches of 122 lb. To blame: the"
                                 + " scatter of the catches themselves.",

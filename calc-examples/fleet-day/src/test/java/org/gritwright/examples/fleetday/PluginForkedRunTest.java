@@ -58,7 +58,8 @@ class PluginForkedRunTest {
         assertThat(run.errLines()).first().isEqualTo("Reading " + input);
         assertThat(run.errLines()).noneMatch(line -> line.startsWith("Left out"));
         assertThat(run.outLines())
-                .anyMatch(line -> line.startsWith("T-01   5.27 lb/rev     +0.8      mass per revolution"));
+                .anyMatch(line ->
+                        line.startsWith("T-01   5.27 lb/rev   5.229 lb/rev  +0.8 +/-6.1 %;  mass per revolution"));
         assertThat(Run.text(folder.resolve(name).resolve("records/T-01.json")))
                 .contains("\"example.org/diamond-gate\"", "\"apparentFill\": \"0.8")
                 .doesNotContain("\"refusal\"");
