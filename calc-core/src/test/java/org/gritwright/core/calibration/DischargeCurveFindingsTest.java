@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 import static org.gritwright.core.Samples.CHAIN;
 import static org.gritwright.core.Samples.SALT;
+import static org.gritwright.core.Samples.butForUnknown;
 import static org.gritwright.core.Samples.caught;
 import static org.gritwright.core.Samples.codes;
 import static org.gritwright.core.Samples.inches;
@@ -21,6 +22,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
+import org.gritwright.core.SimulatedDay;
 import org.gritwright.core.finding.Finding;
 import org.gritwright.core.finding.FindingCode;
 import org.gritwright.core.measurement.CurveFit;
@@ -44,13 +46,42 @@ class DischargeCurveFindingsTest {
         assertThat(fit(CurveModel.PROPORTIONAL, at(4, 58), at(2, 29)).findings())
                 .isEmpty();
 
-        assertThat(codes(fit(CurveModel.DEAD_OPENING, DEAD_OPENING_EXAMPLE).findings()))
+        assertThat(codes(butForUnknown(fit(CurveModel.DEAD_OPENING, DEAD_OPENING_EXAMPLE).findings())))
                 .containsExactly(FindingCode.TOO_FEW_OPENINGS, FindingCode.DEAD_OPENING_FOUND);
         assertThat(codes(fit(CurveModel.DEAD_OPENING, at(2, 26), at(4, 58), at(6, 90))
                         .findings()))
                 .containsExactly(FindingCode.DEAD_OPENING_FOUND);
 
-        assertThat(fit(CurveModel.TABLE, at(4, 58)).findings()).isEmpty();
+        assertThat(butForUnknown(fit(CurveModel.TABLE, at(4, 58)).findings())).isEmpty();
+    }
+
+    /** One catch more than the curve has parameters shows a scatter; one fewer shows none. */
+    @Test
+    void whatNobodyKnowsOfTheScatterIsSaidWhereTheCurveShowsNone() {
+        String unknown =
+                "The stated uncertainty doesn't hold how catches scatter, which nobody wrote down: it is larger.";
+        for (DischargeCurve none : List.of(
+                fit(CurveModel.PROPORTIONAL, at(4, 58)),
+                fit(CurveModel.DEAD_OPENING, DEAD_OPENING_EXAMPLE),
+                fit(CurveModel.TABLE, at(2, 26), at(4, 58)))) {
+            assertThat(only(FindingCode.UNCERTAINTY_INCOMPLETE, none.findings()).sentence())
+                    .isEqualTo(unknown);
+        }
+        for (DischargeCurve some : List.of(
+                fit(CurveModel.PROPORTIONAL, at(4, 58), at(4, 58)),
+                fit(CurveModel.DEAD_OPENING, at(2, 26), at(4, 58), at(4, 58)),
+                fit(CurveModel.TABLE, at(2, 26), at(4, 58), at(4, 58)))) {
+            assertThat(codes(some.findings())).doesNotContain(FindingCode.UNCERTAINTY_INCOMPLETE);
+        }
+        assertThat(DischargeCurve.fit(
+                                CHAIN,
+                                SALT,
+                                List.of(at(4, 58)),
+                                CurveModel.TABLE,
+                                RatioEstimator.RATIO_OF_SUMS,
+                                SimulatedDay.limits(0, 0.01))
+                        .findings())
+                .isEmpty();
     }
 
     /**
@@ -171,7 +202,8 @@ class DischargeCurveFindingsTest {
 
     @Test
     void aDeadOpeningIsNoneOfTheOtherModelsFindings() {
-        assertThat(fit(CurveModel.TABLE, DEAD_OPENING_EXAMPLE).findings()).isEmpty();
+        assertThat(butForUnknown(fit(CurveModel.TABLE, DEAD_OPENING_EXAMPLE).findings()))
+                .isEmpty();
         assertThat(codes(fit(CurveModel.PROPORTIONAL, DEAD_OPENING_EXAMPLE).findings()))
                 .containsExactly(FindingCode.CURVE_SCATTER);
     }
@@ -179,8 +211,8 @@ class DischargeCurveFindingsTest {
     @Test
     void roundingIsNoDeadOpening() {
         for (double perInch : new double[] {1, 1.1, 3.3, 7.7, 13, 13.1}) {
-            assertThat(codes(fit(CurveModel.DEAD_OPENING, at(2, 2 * perInch), at(4, 4 * perInch))
-                            .findings()))
+            assertThat(codes(butForUnknown(fit(CurveModel.DEAD_OPENING, at(2, 2 * perInch), at(4, 4 * perInch))
+                            .findings())))
                     .containsExactly(FindingCode.TOO_FEW_OPENINGS);
             assertThat(fit(CurveModel.DEAD_OPENING, at(2, 2 * perInch), at(3, 3 * perInch), at(5, 5 * perInch))
                             .findings())

@@ -142,8 +142,9 @@ class JudgementTest {
         Verification verification = simple(Runs.counted(5000, 290), VerificationLimits.COMMON, alike);
 
         assertThat(names(verification)).containsExactly("resolution of scale and count", "span of scale S-1");
+        // The rounding of the catches that the scatter is from, of 118.5 lb in 20 revolutions: the longer catch is finer.
         assertThat(percent(verification, "resolution of scale and count"))
-                .isCloseTo(100 * 300 / 290.0 * Math.hypot(TWO_READINGS / 290, COUNT), EXACT);
+                .isCloseTo(100 * 300 / 290.0 * Math.hypot(TWO_READINGS / 118.5, 0.01 / Math.sqrt(6) / 20), EXACT);
     }
 
     @Test
@@ -238,12 +239,12 @@ class JudgementTest {
         "-3, 0.5, WITHIN_TOLERANCE, OPTIONAL",
         "3, 1, UNDECIDED, CATCH_MORE",
         "2, 2, UNDECIDED, CATCH_MORE",
-        "5, 1, UNDECIDED, CORRECT",
+        "5, 1, UNDECIDED, CATCH_MORE",
         "4.5, 2.3, UNDECIDED, CATCH_MORE",
         "8, 1, OUTSIDE_TOLERANCE, CORRECT",
         "-8, 1, OUTSIDE_TOLERANCE, CORRECT",
         "1, 3, UNDECIDABLE, CATCH_MORE",
-        "7, 3, UNDECIDABLE, CORRECT"
+        "7, 3, UNDECIDABLE, CATCH_MORE"
     })
     void verdictAndAdviceFollowFromErrorAndUncertainty(double percent, double scatter, Verdict verdict, Advice advice) {
         Verification verification = Runs.counted(5000, 300 / (1 + percent / 100))
@@ -325,6 +326,29 @@ class JudgementTest {
         assertThat(judgement.verdict()).isEqualTo(Verdict.UNDECIDABLE);
         assertThat(judgement.advice()).isEqualTo(Advice.CATCH_MORE);
         assertThat(judgement.further()).isEmpty();
+        assertThat(judgement.blame()).hasValue("span of scale S-9");
+    }
+
+    @Test
+    void nothingIsToBlameWhereTheErrorIsJustTooNearALimit() {
+        // 1.645·√((1 %)²/51 + (0.058 %)²) is 0.25 %, and 0.1 % is there; the scatter outweighs the span even then.
+        Judgement judgement = Runs.counted(5000, 300 / 1.039)
+                .assess(FOUR, DecisionRule.guarded(5), assuming(1), Optional.empty())
+                .judgement();
+
+        assertThat(judgement.advice()).isEqualTo(Advice.CATCH_MORE);
+        assertThat(judgement.further()).isEmpty();
+        assertThat(judgement.blame()).isEmpty();
+    }
+
+    @Test
+    void nothingIsToBlameWhereMoreCatchesCanTell() {
+        Judgement judgement = Runs.counted(5000, 300 / 1.03)
+                .assess(FOUR, DecisionRule.guarded(5), assuming(1), Optional.empty())
+                .judgement();
+
+        assertThat(judgement.further()).isPresent();
+        assertThat(judgement.blame()).isEmpty();
     }
 
     @Test
