@@ -147,5 +147,16 @@ public final class MonteCarlo {
      * @param lower the lower end
      * @param upper the upper end
      */
-    public record Interval(double lower, double upper) {}
+    public record Interval(double lower, double upper) {
+        /**
+         * Checks the ends.
+         *
+         * @throws InvalidInputException if the lower is above the upper, or one is not a number
+         */
+        public Interval {
+            if (!(lower <= upper)) {
+                throw new InvalidInputException("interval", "from a lower to an upper end", lower + " to " + upper);
+            }
+        }
+    }
 }

@@ -117,6 +117,9 @@ public record Scale(
      * How far off the span may be at a load: the relative limit of an error that all weighings near that load have in
      * common.
      *
+     * <p>A class's limit is taken at the load. An error in strict proportion to it would be bounded more closely by the limit
+     * at heavier loads; but a scale may be off otherwise than in proportion too, and this holds that as well.
+     *
      * <p>A test weight near the load bounds it to what the reading missed and half a division of it. Of several bounds,
      * the stated accuracy among them, the closest holds, unless another test weight shows that the scale isn't as
      * accurate.

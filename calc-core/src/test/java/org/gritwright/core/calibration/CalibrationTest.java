@@ -104,7 +104,11 @@ class CalibrationTest {
                 .isCloseTo(-3, within(1e-11));
         // The line's value at no revolutions is 2·57 − 117: the catches weigh 1/2 − 15·(∓1/10), which is 2 and −1.
         assertThat(Amounts.in(
-                        calibration.massPerStart().orElseThrow().standardUncertainty().orElseThrow(),
+                        calibration
+                                .massPerStart()
+                                .orElseThrow()
+                                .standardUncertainty()
+                                .orElseThrow(),
                         SpreadingUnits.POUND))
                 .isCloseTo(ofCatch * Math.sqrt(2 * 2 + 1), within(1e-12));
         assertThat(calibration.massPerStart().orElseThrow().degreesOfFreedom()).hasValue(Double.POSITIVE_INFINITY);

@@ -46,7 +46,8 @@ class DischargeCurveFindingsTest {
         assertThat(fit(CurveModel.PROPORTIONAL, at(4, 58), at(2, 29)).findings())
                 .isEmpty();
 
-        assertThat(codes(butForUnknown(fit(CurveModel.DEAD_OPENING, DEAD_OPENING_EXAMPLE).findings())))
+        assertThat(codes(butForUnknown(
+                        fit(CurveModel.DEAD_OPENING, DEAD_OPENING_EXAMPLE).findings())))
                 .containsExactly(FindingCode.TOO_FEW_OPENINGS, FindingCode.DEAD_OPENING_FOUND);
         assertThat(codes(fit(CurveModel.DEAD_OPENING, at(2, 26), at(4, 58), at(6, 90))
                         .findings()))

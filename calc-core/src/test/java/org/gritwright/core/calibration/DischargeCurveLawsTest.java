@@ -167,9 +167,15 @@ class DischargeCurveLawsTest {
             if (factor == 1) {
                 assertThat(at(actual, metres).degreesOfFreedom())
                         .isEqualTo(at(expected, metres).degreesOfFreedom());
-                assertThat(at(actual, metres).standardUncertainty().map(u -> si(u)).orElse(0.0))
+                assertThat(at(actual, metres)
+                                .standardUncertainty()
+                                .map(u -> si(u))
+                                .orElse(0.0))
                         .isCloseTo(
-                                at(expected, metres).standardUncertainty().map(u -> si(u)).orElse(0.0),
+                                at(expected, metres)
+                                        .standardUncertainty()
+                                        .map(u -> si(u))
+                                        .orElse(0.0),
                                 within(1e-9 * value));
             }
         }

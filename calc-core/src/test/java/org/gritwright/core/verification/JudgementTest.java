@@ -142,7 +142,8 @@ class JudgementTest {
         Verification verification = simple(Runs.counted(5000, 290), VerificationLimits.COMMON, alike);
 
         assertThat(names(verification)).containsExactly("resolution of scale and count", "span of scale S-1");
-        // The rounding of the catches that the scatter is from, of 118.5 lb in 20 revolutions: the longer catch is finer.
+        // The rounding of the catches that the scatter is from, of 118.5 lb in 20 revolutions: the longer catch is
+        // finer.
         assertThat(percent(verification, "resolution of scale and count"))
                 .isCloseTo(100 * 300 / 290.0 * Math.hypot(TWO_READINGS / 118.5, 0.01 / Math.sqrt(6) / 20), EXACT);
     }
