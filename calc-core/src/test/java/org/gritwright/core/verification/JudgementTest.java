@@ -241,7 +241,7 @@ class JudgementTest {
         "3, 1, UNDECIDED, CATCH_MORE",
         "2, 2, UNDECIDED, CATCH_MORE",
         "5, 1, UNDECIDED, CATCH_MORE",
-        "4.5, 2.3, UNDECIDED, CATCH_MORE",
+        "4.6, 2.3, UNDECIDED, CATCH_MORE",
         "8, 1, OUTSIDE_TOLERANCE, CORRECT",
         "-8, 1, OUTSIDE_TOLERANCE, CORRECT",
         "1, 3, UNDECIDABLE, CATCH_MORE",
