@@ -1,0 +1,323 @@
+package org.gritwright.core.verification;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+import static org.gritwright.core.Samples.AUGER;
+import static org.gritwright.core.Samples.SALT;
+import static org.gritwright.core.Samples.assertRefused;
+import static org.gritwright.core.Samples.augerCatch;
+import static org.gritwright.core.Samples.augerInForce;
+import static org.gritwright.core.Samples.caught;
+import static org.gritwright.core.Samples.goodAugerCatches;
+import static org.gritwright.core.Samples.pulses;
+import static org.gritwright.units.SpreadingUnits.PERCENT;
+
+import java.util.Collections;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.DoubleStream;
+import javax.measure.quantity.Dimensionless;
+import org.assertj.core.data.Offset;
+import org.gritwright.core.SimulatedDay;
+import org.gritwright.core.calibration.Calibration;
+import org.gritwright.core.calibration.CalibrationFactor;
+import org.gritwright.core.measurement.Component;
+import org.gritwright.core.measurement.Measured;
+import org.gritwright.units.Amounts;
+import org.gritwright.units.SpreadingUnits;
+import org.gritwright.units.quantity.DischargePerRevolution;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** By hand: 6 lb/rev in force, half-pound readings of a scale that is right to 0.1 %; ±4 %, guarded with a risk of 5 %. */
+class VerificationSeriesTest {
+    private static final Offset<Double> EXACT = within(1e-10);
+    private static final DecisionRule GUARDED = DecisionRule.guarded(5);
+    private static final Tolerance FOUR = Tolerance.percent(4);
+    private static final double TWO_READINGS = Math.sqrt(2) * 0.5 / Math.sqrt(12);
+    private static final double COUNT = 0.01 / Math.sqrt(6);
+    private static final double SPAN = 0.001 / Math.sqrt(3);
+    private static final Calibration GOOD = Calibration.from(AUGER, SALT, goodAugerCatches());
+
+    /** Of 1 %, with 2 degrees of freedom. */
+    private static final Calibration SCATTERED = Calibration.from(
+            AUGER, SALT, List.of(augerCatch(118.5, 2000), augerCatch(119.685, 2000), augerCatch(117.315, 2000)));
+
+    /** 160 lb each, with a deviation of half a pound. */
+    private static final Calibration LONG = Calibration.from(
+            AUGER, SALT, List.of(augerCatch(160, 2667), augerCatch(160.5, 2667), augerCatch(159.5, 2667)));
+
+    private static Verification assuming(double percentScatter, VerificationCatch source) {
+        return source.assess(
+                FOUR,
+                GUARDED,
+                new VerificationLimits(
+                        SimulatedDay.limits(0, percentScatter / 100), VerificationLimits.COMMON.greatestCorrection()),
+                Optional.empty());
+    }
+
+    private static Verification after(Calibration calibration, VerificationCatch source) {
+        return source.assess(FOUR, GUARDED, VerificationLimits.COMMON, Optional.of(calibration));
+    }
+
+    private static Verification plain(VerificationCatch source) {
+        return assuming(0, source);
+    }
+
+    private static VerificationSeries series(Verification... verifications) {
+        return VerificationSeries.of(List.of(verifications));
+    }
+
+    private static double contribution(VerificationSeries series, String name) {
+        return series.judgement().budget().components().stream()
+                .filter(c -> c.name().equals(name))
+                .mapToDouble(c -> Amounts.in(c.contribution(), PERCENT))
+                .findFirst()
+                .orElseThrow(() ->
+                        new AssertionError(name + " of\n" + series.judgement().budget()));
+    }
+
+    private static List<String> names(VerificationSeries series) {
+        return series.judgement().budget().components().stream()
+                .map(Component::name)
+                .toList();
+    }
+
+    private static double uncertainty(VerificationSeries series) {
+        return Amounts.in(
+                series.judgement().budget().result().standardUncertainty().orElseThrow(), PERCENT);
+    }
+
+    private static double hypot(double... parts) {
+        return Math.sqrt(DoubleStream.of(parts).map(p -> p * p).sum());
+    }
+
+    @Test
+    void theErrorIsThatOfTheSums() {
+        VerificationSeries counted = series(plain(Runs.counted(5000, 290)), plain(Runs.counted(2500, 155)));
+        VerificationSeries openLoop = series(plain(Runs.openLoop(290)), plain(Runs.openLoop(304)));
+
+        // 300 and 150 lb indicated; 300 lb expected of each.
+        assertThat(Amounts.in(counted.error(), PERCENT)).isCloseTo(100 * 450 / 445.0 - 100, EXACT);
+        assertThat(Amounts.in(counted.judgement().budget().result().value(), PERCENT))
+                .isCloseTo(100 * 450 / 445.0 - 100, EXACT);
+        assertThat(Amounts.in(openLoop.error(), PERCENT)).isCloseTo(100 * 594 / 600.0 - 100, EXACT);
+    }
+
+    @Test
+    void aSingleCatchIsJudgedAsItIsAlone() {
+        Verification one = after(GOOD, Runs.counted(5000, 280));
+
+        assertThat(series(one).judgement()).isEqualTo(one.judgement());
+        assertThat(Amounts.in(series(one).error(), PERCENT))
+                .isCloseTo(Amounts.in(one.calibrationError().orElseThrow(), PERCENT), EXACT);
+        assertThat(series(one).proposedCorrection()).isPresent().isEqualTo(one.proposedCorrection());
+    }
+
+    @Test
+    void theScatterIsPooledWithThatOfTheCalibration() {
+        VerificationSeries two = series(after(GOOD, Runs.counted(5000, 290)), after(GOOD, Runs.counted(5000, 296)));
+        // Of 293 lb on average; the calibration's 0.5 of 118.5 lb with 2 degrees of freedom, and one of these.
+        double squares = 2 * Math.pow(0.5 / 118.5, 2) + Math.pow(293 / 290.0 - 1, 2) + Math.pow(293 / 296.0 - 1, 2);
+        double shrinking = Math.hypot(290, 296) / 586;
+        Component<Dimensionless> scatter = two.judgement().budget().components().get(0);
+
+        assertThat(names(two)).containsExactly("scatter of the catches", "span of scale S-1");
+        assertThat(contribution(two, "scatter of the catches"))
+                .isCloseTo(100 * 600 / 586.0 * Math.sqrt(squares / 3) * shrinking, EXACT);
+        assertThat(scatter.degreesOfFreedom()).isEqualTo(3);
+        assertThat(contribution(two, "span of scale S-1")).isCloseTo(100 * 600 / 586.0 * SPAN, EXACT);
+    }
+
+    @Test
+    void withoutACalibrationThreeCatchesShowTheirOwnScatterAndTwoDoNot() {
+        Verification a = assuming(1, Runs.counted(5000, 290));
+        Verification b = assuming(1, Runs.counted(5000, 300));
+        Verification c = assuming(1, Runs.counted(5000, 310));
+        double squares = Math.pow(300 / 290.0 - 1, 2) + Math.pow(300 / 310.0 - 1, 2);
+        double shrinking = hypot(290, 300, 310) / 900;
+
+        assertThat(names(series(a, b, c))).containsExactly("scatter of the catches", "span of scale S-1");
+        assertThat(contribution(series(a, b, c), "scatter of the catches"))
+                .isCloseTo(100 * Math.sqrt(squares / 2) * shrinking, EXACT);
+        assertThat(names(series(a, b)))
+                .containsExactly(
+                        "rounding of the scale",
+                        "count of revolutions",
+                        "scatter of catches, from experience",
+                        "span of scale S-1");
+        assertThat(contribution(series(a, b), "scatter of catches, from experience"))
+                .isCloseTo(600 / 590.0 * Math.hypot(290, 300) / 590, EXACT);
+    }
+
+    /** 1.645·1.025·1 % is more than the 1.5 % left of 4 %; divided by √2 it is less. */
+    @Test
+    void twoCatchesTellTogetherWhatNeitherCan() {
+        Verification one = assuming(1, Runs.counted(5000, 300 / 1.025));
+        Verification other = assuming(1, Runs.counted(4000, 240 / 1.025));
+
+        for (Verification alone : List.of(one, other)) {
+            assertThat(alone.verdict()).isEqualTo(Verdict.UNDECIDED);
+            assertThat(alone.judgement().advice()).isEqualTo(Advice.CATCH_MORE);
+        }
+        assertThat(series(one, other).judgement().verdict()).isEqualTo(Verdict.WITHIN_TOLERANCE);
+        // 1.96·1.025·1 % ÷ √2 is less than 2.5 %.
+        assertThat(series(one, other).judgement().advice()).isEqualTo(Advice.OPTIONAL);
+    }
+
+    @ParameterizedTest
+    @ValueSource(doubles = {-2.5, 1.5, 2, 2.5, 3, 5.5, 6.5})
+    void theCatchesThatWereAskedForDoTell(double percent) {
+        double pounds = 300 / (1 + percent / 100);
+        Verification one = after(SCATTERED, Runs.counted(5000, pounds));
+        Judgement.FurtherCatches further = one.judgement().further().orElseThrow();
+
+        assertThat(one.judgement().advice()).isEqualTo(Advice.CATCH_MORE);
+        assertThat(Amounts.in(further.mass(), SpreadingUnits.POUND))
+                .isCloseTo(further.catches() * pounds, within(1e-9));
+        assertThat(VerificationSeries.of(Collections.nCopies(1 + further.catches(), one))
+                        .judgement()
+                        .advice())
+                .isNotEqualTo(Advice.CATCH_MORE);
+    }
+
+    /** 3 %: of n catches 1.7, 1.2 and 0.99 %, of which 1 % is there; of two it is still one that is wanted. */
+    @Test
+    void whatIsAskedForShrinksByWhatWasCaught() {
+        Verification one = assuming(1, Runs.counted(5000, 300 / 1.03));
+
+        assertThat(series(one).judgement().further().orElseThrow().catches()).isEqualTo(2);
+        assertThat(series(one, one).judgement().advice()).isEqualTo(Advice.CATCH_MORE);
+        assertThat(series(one, one).judgement().further().orElseThrow().catches())
+                .isEqualTo(1);
+        assertThat(Amounts.in(
+                        series(one, one).judgement().further().orElseThrow().mass(), SpreadingUnits.POUND))
+                .isCloseTo(300 / 1.03, within(1e-9));
+    }
+
+    @Test
+    void catchesOfDifferentKindsAreNotJudgedTogether() {
+        String message = "verification catches to judge together must be made with one calibration in force, and all"
+                + " counted or none: another one";
+        VerificationCatch withAnother = VerificationCatch.of(augerInForce(5.9), Runs.seconds(120), caught(300))
+                .counted(pulses(5000));
+        Verification one = plain(Runs.counted(5000, 290));
+
+        assertRefused(message, () -> series(one, plain(Runs.openLoop(290))));
+        assertRefused(message, () -> series(plain(Runs.openLoop(290)), one));
+        assertRefused(message, () -> series(plain(withAnother), one));
+        assertRefused(
+                "verification catches to judge together must be one or more: none", VerificationSeriesTest::series);
+    }
+
+    /** 20 lb in 333 pulses. */
+    private static Verification shortCatch() {
+        return after(LONG, Runs.counted(333, 20));
+    }
+
+    private static double resolution(double pounds, double revolutions) {
+        return Math.hypot(TWO_READINGS / pounds, COUNT / revolutions);
+    }
+
+    @Test
+    void aCatchCoarserThanTheCalibrationsHasTheRestOfItsRounding() {
+        double factor = 100 * 3.33 * 6 / 20;
+        double ofLong =
+                hypot(resolution(160, 26.67), resolution(160.5, 26.67), resolution(159.5, 26.67)) / Math.sqrt(3);
+        double ofShort = resolution(20, 3.33);
+
+        assertThat(names(series(shortCatch())))
+                .containsExactly("scatter of the catches", "coarser scale and count", "span of scale S-1");
+        assertThat(contribution(series(shortCatch()), "scatter of the catches")).isCloseTo(factor * 0.5 / 160, EXACT);
+        assertThat(contribution(series(shortCatch()), "coarser scale and count"))
+                .isCloseTo(factor * Math.sqrt(ofShort * ofShort - ofLong * ofLong), EXACT);
+    }
+
+    @Test
+    void shortCatchesAlikeAreNoSurerThanTheirOwnRounding() {
+        VerificationSeries two = series(shortCatch(), shortCatch());
+        double factor = 100 * 3.33 * 6 / 20;
+
+        assertThat(names(two))
+                .containsExactly("resolution of scale and count", "coarser scale and count", "span of scale S-1");
+        assertThat(uncertainty(two)).isCloseTo(factor * Math.hypot(resolution(20, 3.33) / Math.sqrt(2), SPAN), EXACT);
+    }
+
+    @Test
+    void shortCatchesAreNoSurerThanOneOfTheSameMass() {
+        VerificationSeries one = series(after(LONG, Runs.counted(2667, 160)));
+
+        assertThat(names(one)).doesNotContain("coarser scale and count");
+        assertThat(uncertainty(series(shortCatch()))).isGreaterThan(3 * uncertainty(one));
+        assertThat(uncertainty(VerificationSeries.of(Collections.nCopies(8, shortCatch()))))
+                .isGreaterThan(uncertainty(one));
+    }
+
+    @Test
+    void theDischargeIsAsUncertainAsTheErrorRelativeToItself() {
+        VerificationSeries two = series(plain(Runs.counted(5000, 290)), plain(Runs.counted(2500, 155)));
+        Measured<DischargePerRevolution> discharge =
+                two.dischargePerRevolution().orElseThrow();
+        // Readings of two catches in 445 lb; each count's uncertainty weighs by the catch's part of the mass.
+        double relative =
+                hypot(TWO_READINGS * Math.sqrt(2) / 445, 290 / 445.0 * COUNT / 50, 155 / 445.0 * COUNT / 25, SPAN);
+
+        assertThat(Amounts.in(discharge.value(), SpreadingUnits.POUND_PER_REVOLUTION))
+                .isCloseTo(445 / 75.0, EXACT);
+        assertThat(Amounts.in(discharge.standardUncertainty().orElseThrow(), SpreadingUnits.POUND_PER_REVOLUTION))
+                .isCloseTo(445 / 75.0 * relative, EXACT);
+        assertThat(discharge.degreesOfFreedom()).hasValue(Double.POSITIVE_INFINITY);
+        assertThat(series(plain(Runs.openLoop(290))).dischargePerRevolution()).isEmpty();
+    }
+
+    @Test
+    void aCorrectionIsByAllCatches() {
+        VerificationSeries two = series(after(GOOD, Runs.counted(5000, 280)), after(GOOD, Runs.counted(4000, 225.8)));
+        Correction correction = two.proposedCorrection().orElseThrow();
+
+        // 505.8 lb in 90 revolutions.
+        assertThat(Amounts.in(two.dischargePerRevolution().orElseThrow().value(), SpreadingUnits.POUND_PER_REVOLUTION))
+                .isCloseTo(5.62, EXACT);
+        assertThat(correction.computed().value().getValue().doubleValue()).isCloseTo(5.62, EXACT);
+        assertThat(correction.toEnter()).isEqualTo(CalibrationFactor.parse("5.62 lb/rev"));
+        assertThat(correction.basis()).isEqualTo(Correction.Basis.SEVERAL_CATCHES);
+        assertThat(correction.reason()).isEqualTo(two.judgement());
+        assertThat(correction.evidence()).isEqualTo(two.last().source());
+        assertThat(series(plain(Runs.openLoop(280)), plain(Runs.openLoop(281))).proposedCorrection())
+                .isEmpty();
+    }
+
+    @Test
+    void severalCatchesConfirmWhatNeitherDoesAlone() {
+        Correction entered = assuming(1, Runs.counted(5000, 280))
+                .proposedCorrection()
+                .orElseThrow()
+                .entered(CalibrationFactor.parse("5.6 lb/rev"));
+        Verification one = assuming(
+                1,
+                VerificationCatch.of(augerInForce(5.6), Runs.seconds(120), caught(280 / 1.025))
+                        .counted(pulses(5000)));
+        Verification other = assuming(
+                1,
+                VerificationCatch.of(augerInForce(5.6), Runs.seconds(120), caught(224 / 1.025))
+                        .counted(pulses(4000)));
+        Correction confirmed = entered.confirmedBy(series(one, other));
+
+        assertThat(entered.confirmedBy(one).status()).isEqualTo(Correction.Status.UNCONFIRMED);
+        assertThat(entered.confirmedBy(other).status()).isEqualTo(Correction.Status.UNCONFIRMED);
+        assertThat(confirmed.status()).isEqualTo(Correction.Status.CONFIRMED);
+        assertThat(confirmed.confirmation()).hasValue(other.source());
+        assertThat(confirmed.history().get(3).why()).hasValue(series(one, other).judgement());
+    }
+
+    @Test
+    void noneOfTheConfirmingCatchesMayBeTheEvidence() {
+        Verification found = assuming(1, Runs.counted(5000, 295));
+        Correction entered = found.proposedCorrection().orElseThrow().entered(CalibrationFactor.parse("6 lb/rev"));
+
+        assertRefused(
+                "confirming catch must be another one than that the correction was made from: the same catch",
+                () -> entered.confirmedBy(series(found, assuming(1, Runs.counted(5000, 300)))));
+    }
+}
