@@ -145,18 +145,18 @@ class AcceptanceRiskTest {
      * A day with so many calibration catches and one verification catch on another scale, both scales right within a limit
      * of their span; the value in force is off by just the limit.
      */
-    private record Scenario(int catches, double scatter, double span) {
+    private record Scenario(int catches, double revolutions, double verified, double scatter, double span) {
         /** For the error at the upper and at the lower limit and a guarded rule, and for the upper one and the simple rule. */
         boolean[] accepted(int seed) {
             SplittableRandom random = new SplittableRandom(seed);
             SimulatedDay before = new SimulatedDay(random, "S-1", span, 0);
             List<CalibrationCatch> made = new ArrayList<>();
             for (int i = 0; i < catches; i++) {
-                SimulatedDay.Caught caught = before.of(TRUTH, 20, scatter);
+                SimulatedDay.Caught caught = before.of(TRUTH, revolutions, scatter);
                 made.add(CalibrationCatch.ungated(caught.mass(), caught.count()));
             }
             Calibration calibration = Calibration.from(AUGER, SALT, made);
-            SimulatedDay.Caught later = new SimulatedDay(random, "S-2", span, 0).of(TRUTH, 50, scatter);
+            SimulatedDay.Caught later = new SimulatedDay(random, "S-2", span, 0).of(TRUTH, verified, scatter);
             return new boolean[] {
                 isAccepted(calibration, later, LIMIT, DecisionRule.guarded(5)),
                 isAccepted(calibration, later, -LIMIT, DecisionRule.guarded(5)),
@@ -188,11 +188,24 @@ class AcceptanceRiskTest {
         for (int catches : new int[] {3, 5}) {
             for (double scatter : new double[] {0.005, 0.01}) {
                 for (double span : new double[] {0.001, 0.005, 0.01}) {
-                    scenarios.add(new Scenario(catches, scatter, span));
+                    scenarios.add(new Scenario(catches, 20, 50, scatter, span));
                 }
             }
         }
         return scenarios;
+    }
+
+    /**
+     * Calibration catches of about 160 lb, and a verification catch of about 20 lb, of which the scale's half pounds are far
+     * more: with the calibration's scatter alone the risk would be several times as large.
+     */
+    @ParameterizedTest
+    @ValueSource(ints = {3, 5, 10})
+    void aShortVerificationCatchKeepsTheStatedRiskToo(int catches) {
+        double[] accepted = new Scenario(catches, 26, 3, 0.003, 0.001).accepted();
+
+        assertThat(accepted[0]).isBetween(0.01, atMost(0.05, DAYS));
+        assertThat(accepted[1]).isBetween(0.01, atMost(0.05, DAYS));
     }
 
     @Test
