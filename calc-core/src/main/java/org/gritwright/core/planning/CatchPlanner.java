@@ -25,6 +25,9 @@ import org.gritwright.units.SpreadingUnits;
  * catches that were to reach 3 % did so in 72 % of the days and showed nothing of it; five showed it. Plan with three or
  * more where the scatter is not known from experience.
  *
+ * <p>The effective degrees of freedom have an edge: what is known well weighs less in them, so that with three catches or
+ * more a more accurate scale may call for one catch more. That is the method's, not the scale's.
+ *
  * <p>Immutable, thread-safe.
  */
 public final class CatchPlanner {

@@ -91,13 +91,17 @@ class CatchPlannerLawsTest {
                 .isLessThanOrEqualTo(kilograms(CatchPlanner.of(setup).plan(percent(wanted))) * (1 + ROUNDING));
     }
 
+    /**
+     * For one or two catches. From three on their own scatter counts, with few degrees of freedom; the better the rest is
+     * known, the more that weighs, and the law doesn't hold: at 3.68 % and 3 % scatter 340 kg with 0.2 % for 295 kg with 0.8 %.
+     */
     @Property(tries = 200)
-    void aMoreAccurateScaleNeverTakesMoreMaterial(
+    void aMoreAccurateScaleNeverTakesMoreMaterialForOneOrTwoCatches(
             @ForAll("setups") CatchSetup setup, @ForAll @DoubleRange(min = 0.3, max = 8) double wanted) {
         CatchSetup rough = setup.withScale(setup.scale().withAccuracy(new ScaleAccuracy.Stated(percent(0.8))));
         CatchSetup exact = setup.withScale(setup.scale().withAccuracy(new ScaleAccuracy.Stated(percent(0.2))));
-        assertThat(kilograms(CatchPlanner.of(exact).plan(percent(wanted))))
-                .isLessThanOrEqualTo(kilograms(CatchPlanner.of(rough).plan(percent(wanted))) * (1 + ROUNDING));
+        assertThat(kilograms(CatchPlanner.of(exact, 1, 2).plan(percent(wanted))))
+                .isLessThanOrEqualTo(kilograms(CatchPlanner.of(rough, 1, 2).plan(percent(wanted))) * (1 + ROUNDING));
     }
 
     @Property(tries = 300)
