@@ -33,6 +33,7 @@ final class PlaceAssessment {
     private final Optional<OffsetDateTime> lastCalibratedAt;
     private final List<Timed> verifications;
     private final Optional<StartUp> startUp;
+    private final Optional<VerificationSeries> judged;
     private final List<Finding> contradictions = new ArrayList<>();
     private final Optional<Correction> correction;
 
@@ -56,6 +57,9 @@ final class PlaceAssessment {
                 verifications.stream().map(v -> v.verification().source()).toList();
         this.startUp =
                 StartUp.isSeparable(catches) ? Optional.of(StartUp.separate(catches, tolerance)) : Optional.empty();
+        this.judged = this.verifications.isEmpty()
+                ? Optional.empty()
+                : Optional.of(seriesUpTo(this.verifications.size() - 1));
         this.correction = followCorrections();
     }
 
@@ -146,7 +150,7 @@ final class PlaceAssessment {
 
     /** What the catches with the calibration in force last say together. */
     Optional<VerificationSeries> judged() {
-        return verifications.isEmpty() ? Optional.empty() : Optional.of(seriesUpTo(verifications.size() - 1));
+        return judged;
     }
 
     private Optional<Timed> last() {

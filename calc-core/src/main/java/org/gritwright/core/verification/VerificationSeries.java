@@ -39,24 +39,22 @@ public final class VerificationSeries {
         }
         double wanted = sum(isCounted(last) ? Part.INDICATED : Part.CAUGHT);
         this.error = wanted / sum(isCounted(last) ? Part.CAUGHT : Part.EXPECTED) - 1;
+        this.judgement = this.verifications.size() == 1 ? last.judgement() : judgedTogether();
+    }
+
+    private Judgement judgedTogether() {
+        Verification last = last();
         ErrorBudget errors = new ErrorBudget(
-                this.verifications.stream().map(Verification::source).toList(),
-                this.verifications.stream()
-                        .mapToDouble(Verification::judgedError)
-                        .toArray(),
+                verifications.stream().map(Verification::source).toList(),
+                verifications.stream().mapToDouble(Verification::judgedError).toArray(),
                 error,
                 last.calibration(),
                 last.allowances());
         Quantity<Mass> caught = last.source().caught().total();
         double mean =
-                sum(Part.CAUGHT) / this.verifications.size() / last.allowances().spillageFactor();
-        this.judgement = this.verifications.size() == 1
-                ? last.judgement()
-                : Judgement.of(
-                        errors,
-                        last.judgement().rule(),
-                        last.judgement().tolerance(),
-                        Amounts.ofSi(mean, caught.getUnit()));
+                sum(Part.CAUGHT) / verifications.size() / last.allowances().spillageFactor();
+        return Judgement.of(
+                errors, last.judgement().rule(), last.judgement().tolerance(), Amounts.ofSi(mean, caught.getUnit()));
     }
 
     private enum Part {
