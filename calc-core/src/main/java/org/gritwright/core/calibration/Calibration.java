@@ -306,14 +306,8 @@ public final class Calibration {
      */
     public double relativeResolution() {
         double squares = catches.stream()
-                .mapToDouble(c -> {
-                    double mass = c.caught().roundingKilograms() / c.caught().kilograms();
-                    double count = c.counted()
-                                    .uncertaintyRevolutions(spreader.feedback())
-                                    .orElse(0)
-                            / c.counted().revolutions(spreader.feedback());
-                    return mass * mass + count * count;
-                })
+                .mapToDouble(c -> c.relativeResolution(spreader.feedback()))
+                .map(one -> one * one)
                 .sum();
         return Math.sqrt(squares / catches.size());
     }

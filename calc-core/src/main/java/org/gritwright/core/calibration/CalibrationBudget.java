@@ -25,8 +25,6 @@ import org.gritwright.units.quantity.DischargePerRevolution;
  * for the scatter, which nobody knows but from experience.
  */
 final class CalibrationBudget {
-    private static final int FEWEST_FOR_SCATTER = 3;
-
     private final List<CalibrationCatch> catches;
     private final DriveFeedback feedback;
     private final RatioEstimate estimate;
@@ -56,7 +54,7 @@ final class CalibrationBudget {
         this.perKilogram = estimator.sensitivities(revolutions);
         boolean countKnown = catches.stream()
                 .allMatch(c -> c.counted().uncertaintyRevolutions(feedback).isPresent());
-        if (catches.size() >= FEWEST_FOR_SCATTER
+        if (catches.size() >= Repeatability.FEWEST_CATCHES
                 && estimate.standardUncertainty().isPresent()) {
             addScatter(estimate.standardUncertainty().getAsDouble());
         } else {

@@ -3,6 +3,7 @@ package org.gritwright.core.calibration;
 import java.util.Objects;
 import java.util.Optional;
 import javax.measure.Quantity;
+import org.gritwright.core.spreader.DriveFeedback;
 import org.gritwright.core.spreader.OpeningReading;
 import org.gritwright.core.spreader.ShaftCount;
 import org.gritwright.core.weighing.CaughtMass;
@@ -51,5 +52,12 @@ public record CalibrationCatch(
      */
     public static CalibrationCatch ungated(CaughtMass caught, ShaftCount counted) {
         return new CalibrationCatch(caught, counted, Optional.empty(), true, Coasting.IN_BOTH);
+    }
+
+    /** What the rounding of scale and count makes of the mass per revolution, relative; an unknown count adds nothing. */
+    double relativeResolution(DriveFeedback feedback) {
+        return Math.hypot(
+                caught.roundingKilograms() / caught.kilograms(),
+                counted.uncertaintyRevolutions(feedback).orElse(0) / counted.revolutions(feedback));
     }
 }

@@ -295,7 +295,8 @@ public final class DischargeCurve {
     private Optional<Budget<DischargePerRevolution>> budget(
             Measured<DischargePerRevolution> byCurve, double at, Optional<Component<DischargePerRevolution>> ofGate) {
         double value = Amounts.si(DischargePerRevolution.class, byCurve.value());
-        Quantity<DischargePerRevolution> resolution = Amounts.ofSi(together(at, this::resolution) * value, unit);
+        Quantity<DischargePerRevolution> resolution =
+                Amounts.ofSi(together(at, one -> one.relativeResolution(spreader.feedback())) * value, unit);
         List<Component<DischargePerRevolution>> components = new ArrayList<>();
         Optional<Quantity<DischargePerRevolution>> scattered = byCurve.standardUncertainty();
         if (scattered.isPresent()) {
@@ -333,13 +334,6 @@ public final class DischargeCurve {
             squares += part * part;
         }
         return Math.sqrt(squares);
-    }
-
-    private double resolution(CalibrationCatch one) {
-        double revolutions = one.counted().revolutions(spreader.feedback());
-        return Math.hypot(
-                one.caught().roundingKilograms() / one.caught().kilograms(),
-                one.counted().uncertaintyRevolutions(spreader.feedback()).orElse(0) / revolutions);
     }
 
     private int degreesOfFreedom() {

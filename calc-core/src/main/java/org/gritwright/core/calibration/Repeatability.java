@@ -17,6 +17,9 @@ import org.gritwright.units.InvalidInputException;
  * @param degreesOfFreedom of the deviation, 1 or more; infinite for an assumption
  */
 public record Repeatability(Quantity<Dimensionless> relativeDeviation, double degreesOfFreedom) {
+    /** From so many catches on their own scatter counts, which then stands for the rounding of scale and count as well. */
+    public static final int FEWEST_CATCHES = 3;
+
     /**
      * Checks the values.
      *

@@ -65,18 +65,7 @@ public record FleetDay(
      * @return the day
      */
     public FleetDay withTrucks(List<TruckDay> others) {
-        return new FleetDay(
-                day,
-                seasonStart,
-                tolerance,
-                decisionRule,
-                allowances,
-                site,
-                technician,
-                scales,
-                materials,
-                plan,
-                others);
+        return copy(allowances, plan, others);
     }
 
     /**
@@ -86,8 +75,7 @@ public record FleetDay(
      * @return the day
      */
     public FleetDay withAllowances(CatchAllowances allowed) {
-        return new FleetDay(
-                day, seasonStart, tolerance, decisionRule, allowed, site, technician, scales, materials, plan, trucks);
+        return copy(allowed, plan, trucks);
     }
 
     /**
@@ -97,17 +85,21 @@ public record FleetDay(
      * @return the day
      */
     public FleetDay withPlan(PlanEntry wanted) {
+        return copy(allowances, Optional.of(wanted), trucks);
+    }
+
+    private FleetDay copy(CatchAllowances allowed, Optional<PlanEntry> wanted, List<TruckDay> others) {
         return new FleetDay(
                 day,
                 seasonStart,
                 tolerance,
                 decisionRule,
-                allowances,
+                allowed,
                 site,
                 technician,
                 scales,
                 materials,
-                Optional.of(wanted),
-                trucks);
+                wanted,
+                others);
     }
 }

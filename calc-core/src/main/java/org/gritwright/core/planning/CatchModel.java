@@ -11,6 +11,7 @@ import javax.measure.Unit;
 import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Mass;
 import org.gritwright.core.calibration.CatchLimits;
+import org.gritwright.core.calibration.Repeatability;
 import org.gritwright.core.measurement.Budget;
 import org.gritwright.core.measurement.Component;
 import org.gritwright.core.measurement.Distribution;
@@ -30,7 +31,7 @@ import org.gritwright.units.quantity.RevolutionCount;
  * How uncertain catches of so many revolutions will be, relative to the mass per revolution.
  *
  * <p>A catch scatters by s = √(s₀² + rounding² + count²): its own scatter, the scale's rounding of gross and tare of each
- * container, the count. From {@link #FEWEST_FOR_SCATTER} catches on, their scatter will show s, and the random part is
+ * container, the count. From {@link Repeatability#FEWEST_CATCHES} catches on, their scatter will show s, and the random part is
  * s ÷ √n with n − 1 degrees of freedom; fewer can't tell, and the three parts stand as they are assumed. The span of the
  * scale, spillage, transient and moisture are the same in every catch, and repeats don't shrink them.
  */
@@ -38,8 +39,6 @@ final class CatchModel {
     static final double COVERAGE = 0.95;
 
     /** As a calibration is evaluated: two catches tell next to nothing of their scatter. */
-    static final int FEWEST_FOR_SCATTER = 3;
-
     /** The name of the row that holds all that repeats show. */
     static final String SHOWN_SCATTER = "the scatter of the catches";
 
@@ -174,7 +173,7 @@ final class CatchModel {
     /** The relative expanded uncertainty (95 %), as the budget gives it. */
     double expanded(Catch one, int n) {
         double variance = standard(one, n) * standard(one, n);
-        boolean shown = n >= FEWEST_FOR_SCATTER;
+        boolean shown = n >= Repeatability.FEWEST_CATCHES;
         double uncertain = (shown ? scatterSquared(one) : ownScatter * ownScatter) / n;
         double freedom = shown ? n - 1.0 : setup.scatter().degreesOfFreedom();
         double part = variance > 0 ? uncertain / variance : 0;
@@ -207,7 +206,7 @@ final class CatchModel {
     Budget<Dimensionless> budget(Catch one, int n) {
         List<Component<Dimensionless>> rows = new ArrayList<>();
         double root = Math.sqrt(n);
-        if (n >= FEWEST_FOR_SCATTER) {
+        if (n >= Repeatability.FEWEST_CATCHES) {
             Quantity<Dimensionless> shown = percent(Math.sqrt(scatterSquared(one)) / root);
             rows.add(Component.typeA(SHOWN_SCATTER, shown, shown, n - 1.0));
         } else {
@@ -264,7 +263,7 @@ final class CatchModel {
         random.put(Cause.SCATTER, ownScatter);
         random.put(Cause.ROUNDING, one.rounding());
         random.put(Cause.COUNT, one.count());
-        if (n >= FEWEST_FOR_SCATTER) {
+        if (n >= Repeatability.FEWEST_CATCHES) {
             return inScatter >= parts.get(largest) ? largest(random) : largest;
         }
         random.replaceAll((cause, part) -> part / Math.sqrt(n));
@@ -285,7 +284,7 @@ final class CatchModel {
         String known =
                 setup.limits().allowances().repeatability().isPresent() ? "stated" : "common practice, no source";
         assumptions.add("One catch is taken to scatter by " + scatter + " (" + known + ")"
-                + (n >= FEWEST_FOR_SCATTER
+                + (n >= Repeatability.FEWEST_CATCHES
                         ? "; the catches themselves will show it."
                         : "; so few catches can't show whether that is so."));
         if (one.span().isEmpty()) {

@@ -87,7 +87,7 @@ public record CatchSetup(
      */
     public CatchSetup afterCalibration(int calibrationCatches) {
         CatchAllowances known = limits.allowances();
-        double degrees = calibrationCatches >= CatchModel.FEWEST_FOR_SCATTER
+        double degrees = calibrationCatches >= Repeatability.FEWEST_CATCHES
                 ? calibrationCatches - 1
                 : scatter().degreesOfFreedom();
         return allowing(new CatchAllowances(

@@ -30,8 +30,6 @@ import org.gritwright.units.SpreadingUnits;
  * rest is a component of its own. The moisture is left out: what is compared are masses of the same material.
  */
 final class ErrorBudget {
-    private static final int FEWEST_FOR_SCATTER = 3;
-
     private final int catches;
     private final double error;
     private final List<VerificationCatch> sources;
@@ -85,13 +83,13 @@ final class ErrorBudget {
         double variance = 0;
         double rounding = 0;
         double degrees = 0;
-        if (calibration.isPresent() && calibration.get().catches().size() >= FEWEST_FOR_SCATTER) {
+        if (calibration.isPresent() && calibration.get().catches().size() >= Repeatability.FEWEST_CATCHES) {
             Calibration known = calibration.get();
             degrees = known.scatterDegreesOfFreedom();
             variance = degrees * square(known.relativeScatter().orElse(0));
             rounding = degrees * square(known.relativeResolution());
         }
-        if (catches >= FEWEST_FOR_SCATTER || (catches > 1 && degrees > 0)) {
+        if (catches >= Repeatability.FEWEST_CATCHES || (catches > 1 && degrees > 0)) {
             for (double one : errors) {
                 variance += square((1 + one) / (1 + error) - 1);
             }

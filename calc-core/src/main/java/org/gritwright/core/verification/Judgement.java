@@ -1,7 +1,9 @@
 package org.gritwright.core.verification;
 
 import java.util.Optional;
+import java.util.Set;
 import javax.measure.Quantity;
+import javax.measure.Unit;
 import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Mass;
 import org.gritwright.core.measurement.Budget;
@@ -13,6 +15,7 @@ import org.gritwright.core.measurement.Require;
 import org.gritwright.units.Amounts;
 import org.gritwright.units.InvalidInputException;
 import org.gritwright.units.SpreadingUnits;
+import org.gritwright.units.quantity.DischargePerRevolution;
 
 /**
  * What one catch's error and its uncertainty say of the tolerance, and what to do. Immutable, thread-safe, a value.
@@ -135,6 +138,21 @@ public record Judgement(
         return many.dominant()
                 .filter(worst -> errors.isSystematic(worst) && many.shareOf(worst) > MOST)
                 .map(Component::name);
+    }
+
+    /**
+     * A mass per revolution that was found with the error: relative to itself it is as uncertain as the error is to 1 + error.
+     */
+    Measured<DischargePerRevolution> discharge(
+            double kilogramsPerRevolution, Set<String> without, Unit<DischargePerRevolution> unit) {
+        Measured<Dimensionless> error = budget.without(without).result();
+        double relative =
+                Amounts.si(Dimensionless.class, error.standardUncertainty().orElseThrow())
+                        / (1 + Amounts.si(Dimensionless.class, error.value()));
+        return Measured.of(
+                Amounts.ofSi(kilogramsPerRevolution, unit),
+                Amounts.ofSi(relative * kilogramsPerRevolution, unit),
+                error.degreesOfFreedom().orElseThrow());
     }
 
     /**

@@ -193,8 +193,10 @@ public final class Verification {
                 earlier.catches().stream().map(CalibrationCatch::caught).toList(), List.of(source.caught()));
         Measured<DischargePerRevolution> before =
                 earlier.budget().without(shared).result();
-        Measured<DischargePerRevolution> now =
-                dischargeWithout(shared, before.value().getUnit());
+        Measured<DischargePerRevolution> now = judgement.discharge(
+                caughtKilograms / revolutions.orElseThrow(),
+                shared,
+                before.value().getUnit());
         return NormalisedError.between(now, before).isAgreement()
                 ? Optional.of(correction(
                         Amounts.si(
@@ -202,19 +204,6 @@ public final class Verification {
                                 WeightedMean.of(before, now).result().value()),
                         Correction.Basis.CATCH_AND_CALIBRATION))
                 : Optional.empty();
-    }
-
-    /** Only asked for where there are revolutions: relative to itself it is as uncertain as the error is to 1 + error. */
-    private Measured<DischargePerRevolution> dischargeWithout(Set<String> shared, Unit<DischargePerRevolution> unit) {
-        Measured<Dimensionless> error = judgement.budget().without(shared).result();
-        double kilogramsPerRevolution = caughtKilograms / revolutions.getAsDouble();
-        double relative =
-                Amounts.si(Dimensionless.class, error.standardUncertainty().orElseThrow())
-                        / (1 + calibrationError.getAsDouble());
-        return Measured.of(
-                Amounts.ofSi(kilogramsPerRevolution, unit),
-                Amounts.ofSi(relative * kilogramsPerRevolution, unit),
-                error.degreesOfFreedom().orElseThrow());
     }
 
     private List<Finding> dataFindings(VerificationLimits limits) {

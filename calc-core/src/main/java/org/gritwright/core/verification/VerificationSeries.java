@@ -2,6 +2,7 @@ package org.gritwright.core.verification;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import javax.measure.Quantity;
 import javax.measure.Unit;
 import javax.measure.quantity.Dimensionless;
@@ -130,14 +131,7 @@ public final class VerificationSeries {
         Unit<DischargePerRevolution> unit = UnitSymbol.tradeUnit(
                 DischargePerRevolution.class,
                 UnitSymbol.of(last().source().caught().total().getUnit()).system());
-        Measured<Dimensionless> ofError = judgement.budget().result();
-        double kilogramsPerRevolution = kilogramsPerRevolution();
-        double relative =
-                Amounts.si(Dimensionless.class, ofError.standardUncertainty().orElseThrow()) / (1 + error);
-        return Optional.of(Measured.of(
-                Amounts.ofSi(kilogramsPerRevolution, unit),
-                Amounts.ofSi(relative * kilogramsPerRevolution, unit),
-                ofError.degreesOfFreedom().orElseThrow()));
+        return Optional.of(judgement.discharge(kilogramsPerRevolution(), Set.of(), unit));
     }
 
     private double kilogramsPerRevolution() {
