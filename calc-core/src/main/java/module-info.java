@@ -6,14 +6,21 @@ module org.gritwright.core {
 
     exports org.gritwright.core.calibration;
     exports org.gritwright.core.conformance;
+    exports org.gritwright.core.curve;
     exports org.gritwright.core.finding;
-    exports org.gritwright.core.fleet;
-    exports org.gritwright.core.measurement;
+    exports org.gritwright.core.fleet.assessment;
+    exports org.gritwright.core.fleet.day;
+    exports org.gritwright.core.fleet.plan;
+    exports org.gritwright.core.judgement;
+    exports org.gritwright.core.metering;
+    exports org.gritwright.core.observation;
     exports org.gritwright.core.planning;
-    exports org.gritwright.core.rate;
+    exports org.gritwright.core.plausibility;
     exports org.gritwright.core.record;
+    exports org.gritwright.core.roadspeed;
     exports org.gritwright.core.spi;
-    exports org.gritwright.core.spreader;
+    exports org.gritwright.core.statistics;
+    exports org.gritwright.core.uncertainty;
     exports org.gritwright.core.verification;
     exports org.gritwright.core.weighing;
 

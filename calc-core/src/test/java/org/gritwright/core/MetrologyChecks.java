@@ -11,11 +11,11 @@ import org.apache.commons.statistics.distribution.ChiSquaredDistribution;
 import org.apache.commons.statistics.distribution.NormalDistribution;
 import org.gritwright.core.PublishedCheck.Source;
 import org.gritwright.core.PublishedCheck.Tolerance;
-import org.gritwright.core.measurement.Grubbs;
-import org.gritwright.core.measurement.Measured;
-import org.gritwright.core.measurement.Sample;
-import org.gritwright.core.measurement.StraightLine;
-import org.gritwright.core.measurement.StraightLine.Range;
+import org.gritwright.core.statistics.Grubbs;
+import org.gritwright.core.statistics.Sample;
+import org.gritwright.core.statistics.StraightLine;
+import org.gritwright.core.statistics.StraightLine.Range;
+import org.gritwright.core.uncertainty.Measured;
 import org.gritwright.units.Amounts;
 import org.gritwright.units.SpreadingUnits;
 

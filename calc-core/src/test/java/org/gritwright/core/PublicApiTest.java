@@ -58,18 +58,26 @@ class PublicApiTest {
                 .containsExactlyInAnyOrder(
                         "org.gritwright.core.calibration",
                         "org.gritwright.core.conformance",
+                        "org.gritwright.core.curve",
                         "org.gritwright.core.finding",
-                        "org.gritwright.core.fleet",
-                        "org.gritwright.core.measurement",
+                        "org.gritwright.core.fleet.assessment",
+                        "org.gritwright.core.fleet.day",
+                        "org.gritwright.core.fleet.plan",
+                        "org.gritwright.core.judgement",
+                        "org.gritwright.core.metering",
+                        "org.gritwright.core.observation",
                         "org.gritwright.core.planning",
-                        "org.gritwright.core.rate",
+                        "org.gritwright.core.plausibility",
                         "org.gritwright.core.record",
+                        "org.gritwright.core.roadspeed",
                         "org.gritwright.core.spi",
-                        "org.gritwright.core.spreader",
+                        "org.gritwright.core.statistics",
+                        "org.gritwright.core.uncertainty",
                         "org.gritwright.core.verification",
                         "org.gritwright.core.weighing",
                         "org.gritwright.units",
-                        "org.gritwright.units.quantity");
+                        "org.gritwright.units.quantity",
+                        "org.gritwright.units.rate");
     }
 
     @Test

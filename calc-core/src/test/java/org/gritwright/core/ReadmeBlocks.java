@@ -9,10 +9,10 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.gritwright.core.finding.FindingCode;
+import org.gritwright.core.metering.BuiltInTypes;
 import org.gritwright.core.spi.Parameter;
 import org.gritwright.core.spi.SpreaderType;
 import org.gritwright.core.spi.TypeRegistry;
-import org.gritwright.core.spreader.BuiltInTypes;
 import org.gritwright.units.Amounts;
 import org.gritwright.units.UnitSymbol;
 

@@ -3,9 +3,10 @@ package org.gritwright.core.calibration;
 import java.util.Objects;
 import java.util.Optional;
 import javax.measure.Quantity;
-import org.gritwright.core.spreader.DriveFeedback;
-import org.gritwright.core.spreader.OpeningReading;
-import org.gritwright.core.spreader.ShaftCount;
+import org.gritwright.core.metering.DriveFeedback;
+import org.gritwright.core.metering.OpeningReading;
+import org.gritwright.core.metering.ShaftCount;
+import org.gritwright.core.observation.Coasting;
 import org.gritwright.core.weighing.CaughtMass;
 
 /**
@@ -55,7 +56,7 @@ public record CalibrationCatch(
     }
 
     /** What the rounding of scale and count makes of the mass per revolution, relative; an unknown count adds nothing. */
-    double relativeResolution(DriveFeedback feedback) {
+    public double relativeResolution(DriveFeedback feedback) {
         return Math.hypot(
                 caught.roundingKilograms() / caught.kilograms(),
                 counted.uncertaintyRevolutions(feedback).orElse(0) / counted.revolutions(feedback));

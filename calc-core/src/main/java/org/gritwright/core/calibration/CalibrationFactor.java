@@ -4,13 +4,13 @@ import java.util.Arrays;
 import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.Unit;
-import org.gritwright.core.measurement.Require;
-import org.gritwright.core.measurement.Rounded;
-import org.gritwright.core.spreader.DriveFeedback;
-import org.gritwright.core.spreader.ShaftSensor;
+import org.gritwright.core.metering.DriveFeedback;
+import org.gritwright.core.metering.ShaftSensor;
 import org.gritwright.units.Amounts;
 import org.gritwright.units.InvalidInputException;
+import org.gritwright.units.Rounded;
 import org.gritwright.units.UnitSymbol;
+import org.gritwright.units.check.Require;
 import org.gritwright.units.quantity.PulsesPerRevolution;
 
 /**

@@ -3,7 +3,8 @@ package org.gritwright.core.calibration;
 import java.util.Objects;
 import java.util.Optional;
 import javax.measure.Quantity;
-import org.gritwright.core.spreader.Spreader;
+import org.gritwright.core.metering.Spreader;
+import org.gritwright.core.observation.Material;
 
 /**
  * The calibration that the truck works with: for which spreader, material and gate opening, and its value. Immutable,

@@ -10,8 +10,8 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import javax.measure.Quantity;
-import org.gritwright.core.measurement.Rounded;
 import org.gritwright.units.InvalidInputException;
+import org.gritwright.units.Rounded;
 
 /**
  * Something the mathematics noticed that a person should know: a stable code, the numbers and words behind it, and an

@@ -6,11 +6,11 @@ import java.util.Objects;
 import java.util.stream.DoubleStream;
 import javax.measure.Quantity;
 import javax.measure.quantity.Dimensionless;
-import org.gritwright.core.measurement.Require;
-import org.gritwright.core.measurement.Rounded;
 import org.gritwright.units.Amounts;
 import org.gritwright.units.InvalidInputException;
+import org.gritwright.units.Rounded;
 import org.gritwright.units.SpreadingUnits;
+import org.gritwright.units.check.Require;
 
 /**
  * Plans calibration catches: the repeats and the whole revolutions of each that reach a wanted expanded uncertainty with

@@ -4,13 +4,13 @@ import java.time.LocalDate;
 import java.util.Objects;
 import java.util.Optional;
 import javax.measure.Quantity;
-import org.gritwright.core.calibration.CatchAllowances;
-import org.gritwright.core.calibration.CatchLimits;
-import org.gritwright.core.calibration.Repeatability;
-import org.gritwright.core.measurement.Require;
+import org.gritwright.core.observation.CatchAllowances;
+import org.gritwright.core.observation.CatchLimits;
+import org.gritwright.core.observation.Repeatability;
 import org.gritwright.core.weighing.Scale;
 import org.gritwright.units.Amounts;
 import org.gritwright.units.SpreadingUnits;
+import org.gritwright.units.check.Require;
 import org.gritwright.units.quantity.DischargePerRevolution;
 
 /**

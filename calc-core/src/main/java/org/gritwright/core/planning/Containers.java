@@ -2,8 +2,8 @@ package org.gritwright.core.planning;
 
 import javax.measure.Quantity;
 import javax.measure.quantity.Mass;
-import org.gritwright.core.measurement.Require;
 import org.gritwright.units.InvalidInputException;
+import org.gritwright.units.check.Require;
 
 /**
  * The containers that a catch may fill, all alike. Immutable, thread-safe, a value.

@@ -4,11 +4,11 @@ import javax.measure.Quantity;
 import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Mass;
 import javax.measure.quantity.Time;
-import org.gritwright.core.measurement.Require;
 import org.gritwright.units.Amounts;
 import org.gritwright.units.SpreadingUnits;
 import org.gritwright.units.TradeSystem;
 import org.gritwright.units.UnitSymbol;
+import org.gritwright.units.check.Require;
 import org.gritwright.units.quantity.DischargeRate;
 
 /**

@@ -3,11 +3,11 @@ package org.gritwright.core.planning;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import javax.measure.Quantity;
-import org.gritwright.core.measurement.Distribution;
-import org.gritwright.core.measurement.Require;
-import org.gritwright.core.spreader.DriveFeedback;
-import org.gritwright.core.spreader.ShaftSensor;
+import org.gritwright.core.metering.DriveFeedback;
+import org.gritwright.core.metering.ShaftSensor;
+import org.gritwright.core.uncertainty.Distribution;
 import org.gritwright.units.Amounts;
+import org.gritwright.units.check.Require;
 import org.gritwright.units.quantity.PulsesPerRevolution;
 import org.gritwright.units.quantity.RevolutionCount;
 

@@ -6,10 +6,10 @@ import javax.measure.Quantity;
 import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Speed;
 import javax.measure.quantity.Time;
-import org.gritwright.core.measurement.Require;
 import org.gritwright.units.Amounts;
 import org.gritwright.units.InvalidInputException;
 import org.gritwright.units.SpreadingUnits;
+import org.gritwright.units.check.Require;
 import org.gritwright.units.quantity.ApplicationRate;
 import org.gritwright.units.quantity.RotationalSpeed;
 

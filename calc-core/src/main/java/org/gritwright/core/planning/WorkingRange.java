@@ -1,9 +1,9 @@
 package org.gritwright.core.planning;
 
 import javax.measure.Quantity;
-import org.gritwright.core.measurement.Comparison;
-import org.gritwright.core.measurement.Require;
 import org.gritwright.units.Amounts;
+import org.gritwright.units.check.Comparison;
+import org.gritwright.units.check.Require;
 import org.gritwright.units.quantity.RotationalSpeed;
 
 /**

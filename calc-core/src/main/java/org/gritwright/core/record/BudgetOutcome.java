@@ -4,10 +4,10 @@ import java.util.List;
 import java.util.Optional;
 import javax.measure.Quantity;
 import javax.measure.quantity.Dimensionless;
-import org.gritwright.core.measurement.Budget;
-import org.gritwright.core.measurement.Component;
-import org.gritwright.core.measurement.Distribution;
-import org.gritwright.core.measurement.Measured;
+import org.gritwright.core.uncertainty.Budget;
+import org.gritwright.core.uncertainty.Component;
+import org.gritwright.core.uncertainty.Distribution;
+import org.gritwright.core.uncertainty.Measured;
 import org.gritwright.units.Amounts;
 import org.gritwright.units.SpreadingUnits;
 

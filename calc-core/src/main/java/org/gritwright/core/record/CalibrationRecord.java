@@ -4,11 +4,11 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import org.gritwright.core.finding.Finding;
-import org.gritwright.core.fleet.FleetDay;
-import org.gritwright.core.fleet.MassProof;
-import org.gritwright.core.fleet.NextStep;
-import org.gritwright.core.fleet.RoadProof;
-import org.gritwright.core.fleet.TruckAssessment;
+import org.gritwright.core.fleet.assessment.MassProof;
+import org.gritwright.core.fleet.assessment.NextStep;
+import org.gritwright.core.fleet.assessment.RoadProof;
+import org.gritwright.core.fleet.assessment.TruckAssessment;
+import org.gritwright.core.fleet.day.FleetDay;
 import org.gritwright.units.InvalidInputException;
 
 /**

@@ -22,14 +22,14 @@ import javax.measure.Quantity;
 import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Length;
 import org.gritwright.core.calibration.FactorForm;
-import org.gritwright.core.measurement.Require;
-import org.gritwright.core.spreader.OpeningReading;
+import org.gritwright.core.metering.OpeningReading;
 import org.gritwright.core.weighing.AccuracyClass;
 import org.gritwright.core.weighing.ScaleAccuracy;
 import org.gritwright.units.Amounts;
 import org.gritwright.units.InvalidInputException;
 import org.gritwright.units.SpreadingUnits;
 import org.gritwright.units.UnitSymbol;
+import org.gritwright.units.check.Require;
 
 /** Codecs of plain values: texts, quantities, dates, words of a fixed choice, lists and maps. */
 final class Codecs {

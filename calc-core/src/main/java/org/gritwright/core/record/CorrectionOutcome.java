@@ -7,9 +7,9 @@ import javax.measure.Quantity;
 import javax.measure.quantity.Dimensionless;
 import org.gritwright.core.calibration.CalibrationFactor;
 import org.gritwright.core.calibration.CalibrationInForce;
+import org.gritwright.core.judgement.Verdict;
 import org.gritwright.core.verification.Correction;
 import org.gritwright.core.verification.Judgement;
-import org.gritwright.core.verification.Verdict;
 
 /**
  * A correction as it stands in a record.

@@ -9,7 +9,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.stream.Stream;
-import org.gritwright.core.fleet.FleetDay;
+import org.gritwright.core.fleet.day.FleetDay;
 
 /**
  * A kind of document: a JSON format with a name and a version, read strictly and written in one canonical form.

@@ -10,7 +10,7 @@ import java.util.TreeSet;
 import org.gritwright.core.conformance.Law;
 import org.gritwright.core.conformance.TrialParameters;
 import org.gritwright.core.conformance.Violation;
-import org.gritwright.core.fleet.TypedEntry;
+import org.gritwright.core.fleet.day.TypedEntry;
 import org.gritwright.core.spi.Parameters;
 import org.gritwright.core.spi.RejectedType;
 import org.gritwright.core.spi.SpreaderType;

@@ -4,9 +4,9 @@ import java.util.Optional;
 import javax.measure.Quantity;
 import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Mass;
+import org.gritwright.core.judgement.Verdict;
 import org.gritwright.core.verification.Advice;
 import org.gritwright.core.verification.Judgement;
-import org.gritwright.core.verification.Verdict;
 import org.gritwright.units.Amounts;
 import org.gritwright.units.SpreadingUnits;
 

@@ -2,8 +2,8 @@ package org.gritwright.core.record;
 
 import javax.measure.Quantity;
 import javax.measure.quantity.Dimensionless;
-import org.gritwright.core.verification.RoadSpeedCheck;
-import org.gritwright.core.verification.Verdict;
+import org.gritwright.core.judgement.Verdict;
+import org.gritwright.core.roadspeed.RoadSpeedCheck;
 import org.gritwright.units.quantity.PulsesPerDistance;
 
 /**

@@ -2,7 +2,7 @@ package org.gritwright.core.record;
 
 import java.time.LocalDate;
 import java.util.Optional;
-import org.gritwright.core.measurement.Require;
+import org.gritwright.units.check.Require;
 
 /**
  * Who stands behind a calibration record.

@@ -7,7 +7,7 @@ import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Mass;
 import javax.measure.quantity.Time;
-import org.gritwright.core.verification.Verdict;
+import org.gritwright.core.judgement.Verdict;
 import org.gritwright.core.verification.Verification;
 import org.gritwright.core.verification.VerificationSeries;
 import org.gritwright.units.quantity.ApplicationRate;

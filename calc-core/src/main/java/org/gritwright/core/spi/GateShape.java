@@ -6,9 +6,9 @@ import javax.measure.Quantity;
 import javax.measure.quantity.Area;
 import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Length;
-import org.gritwright.core.measurement.Require;
 import org.gritwright.units.InvalidInputException;
 import org.gritwright.units.UnitSymbol;
+import org.gritwright.units.check.Require;
 
 /** What a gate leaves open: something that can be set, something fixed, or nothing at all. Immutable, thread-safe. */
 public sealed interface GateShape {

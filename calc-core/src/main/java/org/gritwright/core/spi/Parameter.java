@@ -5,10 +5,10 @@ import java.util.Optional;
 import javax.measure.Quantity;
 import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Length;
-import org.gritwright.core.measurement.Require;
 import org.gritwright.units.Amounts;
 import org.gritwright.units.InvalidInputException;
 import org.gritwright.units.SpreadingUnits;
+import org.gritwright.units.check.Require;
 
 /**
  * One typed parameter of a conveyor or gate type: enough to build a form from or to check a file with. The units of its

@@ -1,5 +1,7 @@
 package org.gritwright.core.verification;
 
+import org.gritwright.core.judgement.Verdict;
+
 /**
  * What to do about a measured error. An error is significant where it is larger than its own expanded uncertainty (95 %):
  * then it is not the catch that is off but the calibration.
@@ -32,7 +34,14 @@ public enum Advice {
         return words;
     }
 
-    static Advice of(boolean significant, Verdict verdict) {
+    /**
+     * The advice for an error.
+     *
+     * @param significant whether the error is larger than its expanded uncertainty
+     * @param verdict what the rule says of it
+     * @return what to do
+     */
+    public static Advice of(boolean significant, Verdict verdict) {
         return switch (verdict) {
             case WITHIN_TOLERANCE -> significant ? OPTIONAL : LEAVE;
             case OUTSIDE_TOLERANCE -> significant ? CORRECT : CATCH_MORE;

@@ -9,8 +9,9 @@ import java.util.Optional;
 import org.gritwright.core.calibration.CalibrationFactor;
 import org.gritwright.core.finding.Finding;
 import org.gritwright.core.finding.FindingCode;
-import org.gritwright.core.measurement.Comparison;
+import org.gritwright.core.judgement.Verdict;
 import org.gritwright.units.InvalidInputException;
+import org.gritwright.units.check.Comparison;
 
 /**
  * A correction with its history: as found, as computed, as to be entered, as left, and what confirmed it.

@@ -2,7 +2,7 @@ package org.gritwright.core.verification;
 
 import javax.measure.Quantity;
 import javax.measure.quantity.Mass;
-import org.gritwright.core.measurement.Require;
+import org.gritwright.units.check.Require;
 
 /**
  * The mass that a display showed at the end of a run. Immutable, thread-safe, a value.

@@ -6,15 +6,18 @@ import javax.measure.Quantity;
 import javax.measure.Unit;
 import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Mass;
-import org.gritwright.core.measurement.Budget;
-import org.gritwright.core.measurement.Comparison;
-import org.gritwright.core.measurement.Component;
-import org.gritwright.core.measurement.Conformity;
-import org.gritwright.core.measurement.Measured;
-import org.gritwright.core.measurement.Require;
+import org.gritwright.core.judgement.DecisionRule;
+import org.gritwright.core.judgement.Tolerance;
+import org.gritwright.core.judgement.Verdict;
+import org.gritwright.core.uncertainty.Budget;
+import org.gritwright.core.uncertainty.Component;
+import org.gritwright.core.uncertainty.Conformity;
+import org.gritwright.core.uncertainty.Measured;
 import org.gritwright.units.Amounts;
 import org.gritwright.units.InvalidInputException;
 import org.gritwright.units.SpreadingUnits;
+import org.gritwright.units.check.Comparison;
+import org.gritwright.units.check.Require;
 import org.gritwright.units.quantity.DischargePerRevolution;
 
 /**

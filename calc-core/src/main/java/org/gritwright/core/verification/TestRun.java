@@ -7,12 +7,12 @@ import javax.measure.quantity.Length;
 import javax.measure.quantity.Mass;
 import javax.measure.quantity.Speed;
 import javax.measure.quantity.Time;
-import org.gritwright.core.measurement.Require;
 import org.gritwright.units.Amounts;
 import org.gritwright.units.InvalidInputException;
 import org.gritwright.units.SpreadingUnits;
 import org.gritwright.units.TradeSystem;
 import org.gritwright.units.UnitSymbol;
+import org.gritwright.units.check.Require;
 import org.gritwright.units.quantity.ApplicationRate;
 
 /**

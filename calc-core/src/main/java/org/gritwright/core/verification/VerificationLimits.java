@@ -3,10 +3,10 @@ package org.gritwright.core.verification;
 import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.quantity.Dimensionless;
-import org.gritwright.core.calibration.CatchLimits;
-import org.gritwright.core.measurement.Require;
+import org.gritwright.core.observation.CatchLimits;
 import org.gritwright.units.Amounts;
 import org.gritwright.units.SpreadingUnits;
+import org.gritwright.units.check.Require;
 
 /**
  * Where a verification begins to be remarkable. Immutable, thread-safe, a value.

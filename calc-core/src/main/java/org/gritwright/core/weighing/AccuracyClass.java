@@ -1,8 +1,8 @@
 package org.gritwright.core.weighing;
 
 import java.util.Locale;
-import org.gritwright.core.measurement.Comparison;
 import org.gritwright.units.InvalidInputException;
+import org.gritwright.units.check.Comparison;
 
 /**
  * The accuracy class on a scale's plate, and how far off its handbook lets it be.

@@ -14,9 +14,9 @@ import javax.measure.Unit;
 import javax.measure.quantity.Mass;
 import org.gritwright.core.finding.Finding;
 import org.gritwright.core.finding.FindingCode;
-import org.gritwright.core.measurement.Comparison;
 import org.gritwright.units.Amounts;
 import org.gritwright.units.InvalidInputException;
+import org.gritwright.units.check.Comparison;
 
 /**
  * What one catch caught: the sum of gross − tare over its containers, weighed on one scale on one day.

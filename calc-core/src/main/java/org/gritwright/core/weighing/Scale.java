@@ -7,10 +7,10 @@ import java.util.OptionalDouble;
 import java.util.stream.Stream;
 import javax.measure.Quantity;
 import javax.measure.quantity.Mass;
-import org.gritwright.core.measurement.Comparison;
-import org.gritwright.core.measurement.Distribution;
-import org.gritwright.core.measurement.Require;
+import org.gritwright.core.uncertainty.Distribution;
 import org.gritwright.units.Amounts;
+import org.gritwright.units.check.Comparison;
+import org.gritwright.units.check.Require;
 
 /**
  * A scale: who it is, how much it can carry, how finely it reads, and when it was checked. Immutable, thread-safe, a

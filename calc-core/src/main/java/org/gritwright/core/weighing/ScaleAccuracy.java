@@ -4,8 +4,8 @@ import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Mass;
-import org.gritwright.core.measurement.Require;
 import org.gritwright.units.Amounts;
+import org.gritwright.units.check.Require;
 
 /** How far a scale's reading may be off beyond its division. Implementations are immutable values. */
 public sealed interface ScaleAccuracy {

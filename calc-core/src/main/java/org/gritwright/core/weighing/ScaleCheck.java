@@ -4,7 +4,7 @@ import java.time.LocalDate;
 import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.quantity.Mass;
-import org.gritwright.core.measurement.Require;
+import org.gritwright.units.check.Require;
 
 /**
  * A check of a scale with a test weight, of the day it was made. Immutable, thread-safe, a value.

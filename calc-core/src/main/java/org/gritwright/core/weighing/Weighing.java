@@ -4,9 +4,9 @@ import java.math.BigDecimal;
 import javax.measure.Quantity;
 import javax.measure.Unit;
 import javax.measure.quantity.Mass;
-import org.gritwright.core.measurement.Require;
 import org.gritwright.units.Amounts;
 import org.gritwright.units.InvalidInputException;
+import org.gritwright.units.check.Require;
 
 /**
  * One container weighed full and empty. Immutable, thread-safe, a value.

@@ -14,7 +14,8 @@ import static org.gritwright.core.Samples.pulses;
 import static org.gritwright.core.Samples.wrongKind;
 
 import java.util.List;
-import org.gritwright.core.spreader.NoSensor;
+import org.gritwright.core.metering.NoSensor;
+import org.gritwright.core.observation.Material;
 import org.gritwright.units.Amounts;
 import org.gritwright.units.SpreadingUnits;
 import org.junit.jupiter.api.Test;

@@ -14,7 +14,7 @@ import net.jqwik.api.Provide;
 import net.jqwik.api.constraints.DoubleRange;
 import net.jqwik.api.constraints.IntRange;
 import net.jqwik.api.constraints.Scale;
-import org.gritwright.core.spreader.ShaftSensor;
+import org.gritwright.core.metering.ShaftSensor;
 import org.gritwright.units.Amounts;
 import org.gritwright.units.SpreadingUnits;
 import org.gritwright.units.UnitSymbol;

@@ -8,7 +8,7 @@ import static org.gritwright.core.Samples.foreign;
 import static org.gritwright.core.Samples.pounds;
 
 import javax.measure.Quantity;
-import org.gritwright.core.spreader.NoSensor;
+import org.gritwright.core.metering.NoSensor;
 import org.gritwright.units.Amounts;
 import org.gritwright.units.SpreadingUnits;
 import org.junit.jupiter.api.Tag;

@@ -12,7 +12,7 @@ import static org.gritwright.core.Samples.augerWith;
 import static org.gritwright.core.Samples.inches;
 
 import java.util.Optional;
-import org.gritwright.core.spreader.NoSensor;
+import org.gritwright.core.metering.NoSensor;
 import org.gritwright.units.Amounts;
 import org.gritwright.units.SpreadingUnits;
 import org.junit.jupiter.api.Test;

@@ -3,7 +3,7 @@ package org.gritwright.core.conformance;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
 
-import org.gritwright.core.spreader.BuiltInTypes;
+import org.gritwright.core.metering.BuiltInTypes;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 

@@ -4,9 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.gritwright.core.planning.Setups.percent;
 
 import java.util.Optional;
-import org.gritwright.core.calibration.CatchAllowances;
-import org.gritwright.core.calibration.Moisture;
-import org.gritwright.core.calibration.Repeatability;
+import org.gritwright.core.observation.CatchAllowances;
+import org.gritwright.core.observation.Moisture;
+import org.gritwright.core.observation.Repeatability;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;

@@ -7,9 +7,9 @@ import static org.gritwright.core.Samples.augerCatch;
 
 import java.util.List;
 import org.gritwright.core.calibration.Calibration;
-import org.gritwright.core.calibration.CatchLimits;
-import org.gritwright.core.measurement.Measured;
-import org.gritwright.core.measurement.RatioEstimator;
+import org.gritwright.core.observation.CatchLimits;
+import org.gritwright.core.statistics.RatioEstimator;
+import org.gritwright.core.uncertainty.Measured;
 import org.junit.jupiter.api.Test;
 
 class CalibrationOutcomeTest {

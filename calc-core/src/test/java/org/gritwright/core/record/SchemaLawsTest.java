@@ -10,7 +10,7 @@ import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
 import net.jqwik.api.Tag;
-import org.gritwright.core.fleet.FleetDay;
+import org.gritwright.core.fleet.day.FleetDay;
 
 @Tag("jackson")
 class SchemaLawsTest {

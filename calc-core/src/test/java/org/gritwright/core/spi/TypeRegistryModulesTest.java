@@ -8,7 +8,7 @@ import java.lang.module.ModuleFinder;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Set;
-import org.gritwright.core.spreader.BuiltInTypes;
+import org.gritwright.core.metering.BuiltInTypes;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;

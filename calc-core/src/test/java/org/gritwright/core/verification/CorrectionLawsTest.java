@@ -21,6 +21,7 @@ import net.jqwik.api.constraints.DoubleRange;
 import net.jqwik.api.constraints.IntRange;
 import org.gritwright.core.calibration.CalibrationFactor;
 import org.gritwright.core.calibration.CalibrationInForce;
+import org.gritwright.core.judgement.Tolerance;
 import org.gritwright.units.Amounts;
 import org.gritwright.units.SpreadingUnits;
 

@@ -7,6 +7,7 @@ import static org.gritwright.core.Samples.caught;
 import static org.gritwright.core.Samples.pulses;
 
 import java.util.List;
+import org.gritwright.core.judgement.Tolerance;
 import org.gritwright.units.Amounts;
 import org.gritwright.units.SpreadingUnits;
 import org.junit.jupiter.api.Test;

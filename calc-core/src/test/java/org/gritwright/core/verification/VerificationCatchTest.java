@@ -15,7 +15,9 @@ import static org.gritwright.core.Samples.revolutionsByEye;
 import java.util.Optional;
 import org.gritwright.core.calibration.CalibrationFactor;
 import org.gritwright.core.calibration.CalibrationInForce;
-import org.gritwright.core.spreader.NoSensor;
+import org.gritwright.core.judgement.Tolerance;
+import org.gritwright.core.judgement.Verdict;
+import org.gritwright.core.metering.NoSensor;
 import org.junit.jupiter.api.Test;
 
 class VerificationCatchTest {

@@ -9,6 +9,8 @@ import static org.gritwright.core.Samples.pounds;
 import java.util.Optional;
 import javax.measure.Quantity;
 import javax.measure.quantity.Dimensionless;
+import org.gritwright.core.judgement.Tolerance;
+import org.gritwright.core.judgement.Verdict;
 import org.gritwright.units.Amounts;
 import org.gritwright.units.SpreadingUnits;
 import org.junit.jupiter.api.Test;

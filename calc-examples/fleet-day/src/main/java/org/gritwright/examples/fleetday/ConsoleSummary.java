@@ -3,7 +3,7 @@ package org.gritwright.examples.fleetday;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import org.gritwright.core.fleet.FleetDay;
+import org.gritwright.core.fleet.day.FleetDay;
 import org.gritwright.core.verification.VerificationSeries;
 import org.gritwright.units.Amounts;
 

@@ -1,10 +1,10 @@
 package org.gritwright.examples.fleetday;
 
 import java.util.List;
-import org.gritwright.core.fleet.FleetDay;
-import org.gritwright.core.fleet.FleetPlan;
-import org.gritwright.core.fleet.TruckPlan;
-import org.gritwright.core.fleet.WayEntry;
+import org.gritwright.core.fleet.day.FleetDay;
+import org.gritwright.core.fleet.day.WayEntry;
+import org.gritwright.core.fleet.plan.FleetPlan;
+import org.gritwright.core.fleet.plan.TruckPlan;
 
 /**
  * What is planned for a day, for the page and the console alike.

@@ -8,7 +8,7 @@ import java.util.Optional;
 import javax.measure.Quantity;
 import javax.measure.Unit;
 import javax.measure.quantity.Dimensionless;
-import org.gritwright.core.measurement.Measured;
+import org.gritwright.core.uncertainty.Measured;
 import org.gritwright.core.verification.Judgement;
 import org.gritwright.units.Amounts;
 import org.gritwright.units.InvalidInputException;

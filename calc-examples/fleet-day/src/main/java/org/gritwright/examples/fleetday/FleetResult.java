@@ -2,9 +2,9 @@ package org.gritwright.examples.fleetday;
 
 import java.util.Comparator;
 import java.util.List;
-import org.gritwright.core.fleet.FleetDay;
-import org.gritwright.core.fleet.NextStep;
-import org.gritwright.core.fleet.TruckAssessment;
+import org.gritwright.core.fleet.assessment.NextStep;
+import org.gritwright.core.fleet.assessment.TruckAssessment;
+import org.gritwright.core.fleet.day.FleetDay;
 
 /**
  * What the day shows, for the table, the report and the console alike.

@@ -10,14 +10,14 @@ import org.gritwright.core.calibration.CalibrationInForce;
 import org.gritwright.core.finding.Finding;
 import org.gritwright.core.finding.FindingCode;
 import org.gritwright.core.finding.Severity;
-import org.gritwright.core.fleet.InForceEntry;
-import org.gritwright.core.fleet.TruckAssessment;
-import org.gritwright.core.measurement.Rounded;
+import org.gritwright.core.fleet.assessment.TruckAssessment;
+import org.gritwright.core.fleet.day.InForceEntry;
+import org.gritwright.core.roadspeed.RoadSpeedCheck;
 import org.gritwright.core.verification.Correction;
 import org.gritwright.core.verification.Judgement;
-import org.gritwright.core.verification.RoadSpeedCheck;
 import org.gritwright.core.verification.VerificationSeries;
 import org.gritwright.units.Amounts;
+import org.gritwright.units.Rounded;
 import org.gritwright.units.quantity.PulsesPerDistance;
 
 /**

@@ -4,8 +4,8 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
-import org.gritwright.core.fleet.PlacePlan;
-import org.gritwright.core.fleet.TruckPlan;
+import org.gritwright.core.fleet.plan.PlacePlan;
+import org.gritwright.core.fleet.plan.TruckPlan;
 import org.gritwright.core.planning.CatchSeries;
 import org.gritwright.units.Amounts;
 

@@ -8,10 +8,10 @@ import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import javax.measure.Quantity;
-import org.gritwright.core.calibration.DischargeCurve;
+import org.gritwright.core.curve.DischargeCurve;
 import org.gritwright.core.finding.Finding;
-import org.gritwright.core.fleet.TruckDay;
-import org.gritwright.core.fleet.TypedEntry;
+import org.gritwright.core.fleet.day.TruckDay;
+import org.gritwright.core.fleet.day.TypedEntry;
 import org.gritwright.units.Amounts;
 
 /**

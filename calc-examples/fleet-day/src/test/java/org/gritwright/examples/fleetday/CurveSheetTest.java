@@ -5,8 +5,8 @@ import static org.assertj.core.api.Assertions.fail;
 
 import java.util.List;
 import java.util.Optional;
-import org.gritwright.core.calibration.CurveModel;
-import org.gritwright.core.calibration.DischargeCurve;
+import org.gritwright.core.curve.CurveModel;
+import org.gritwright.core.curve.DischargeCurve;
 import org.gritwright.examples.fleetday.SheetTable.Cell;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;

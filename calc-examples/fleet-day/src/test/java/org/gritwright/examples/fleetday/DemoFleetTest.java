@@ -5,7 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import org.assertj.core.util.DoubleComparator;
 import org.gritwright.core.calibration.Calibration;
-import org.gritwright.core.calibration.CurveModel;
+import org.gritwright.core.curve.CurveModel;
 import org.gritwright.core.record.RejectedDocumentException;
 import org.gritwright.units.Amounts;
 import org.junit.jupiter.api.BeforeAll;

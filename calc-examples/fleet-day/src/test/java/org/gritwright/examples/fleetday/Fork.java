@@ -15,8 +15,8 @@ import java.util.concurrent.TimeUnit;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.gritwright.core.metering.BuiltInTypes;
 import org.gritwright.core.spi.SpreaderType;
-import org.gritwright.core.spreader.BuiltInTypes;
 
 /**
  * The program as it is started: in a Java virtual machine of its own, with the libraries of this very run, but without the

@@ -6,10 +6,10 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.util.Map;
 import java.util.Optional;
-import org.gritwright.core.spreader.Conveyor;
-import org.gritwright.core.spreader.Gate;
-import org.gritwright.core.spreader.NoSensor;
-import org.gritwright.core.spreader.Spreader;
+import org.gritwright.core.metering.Conveyor;
+import org.gritwright.core.metering.Gate;
+import org.gritwright.core.metering.NoSensor;
+import org.gritwright.core.metering.Spreader;
 import org.gritwright.units.Amounts;
 import org.junit.jupiter.api.Test;
 

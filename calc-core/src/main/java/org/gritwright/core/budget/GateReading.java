@@ -1,0 +1,68 @@
+package org.gritwright.core.budget;
+
+import java.util.function.DoubleUnaryOperator;
+import javax.measure.Quantity;
+import javax.measure.Unit;
+import org.gritwright.core.metering.OpeningReading;
+import org.gritwright.core.uncertainty.Component;
+import org.gritwright.core.uncertainty.Distribution;
+import org.gritwright.units.Amounts;
+import org.gritwright.units.InvalidInputException;
+import org.gritwright.units.quantity.DischargePerRevolution;
+
+/**
+ * What the reading of a gate opening makes uncertain: only what is predicted for an opening that is set by reading, never
+ * the calibration of a gate that stays where it was. Sensitivity: g′(h) ÷ g(h) of the value.
+ */
+public final class GateReading {
+
+    private GateReading() {}
+
+    /**
+     * The component of a budget: half of what the discharge changes from one standard uncertainty below the opening to one
+     * above it. Where the gate or the curve ends in between, twice what it changes to the other side.
+     *
+     * @param reading how far the opening may be off, either way
+     * @param opening the opening
+     * @param at the same as a number
+     * @param discharge kg/rev by opening
+     * @param unit the result's unit
+     */
+    public static Component<DischargePerRevolution> component(
+            Quantity<?> reading,
+            Quantity<?> opening,
+            double at,
+            DoubleUnaryOperator discharge,
+            Unit<DischargePerRevolution> unit) {
+        double halfWidth = OpeningReading.si(reading);
+        if (OpeningReading.isLength(reading) != OpeningReading.isLength(opening) || !(halfWidth > 0)) {
+            throw new InvalidInputException(
+                    "reading of the gate opening",
+                    "greater than 0 and of the kind of " + Amounts.format(opening),
+                    Amounts.format(reading));
+        }
+        double deviation = Distribution.RECTANGULAR.standardUncertainty(halfWidth);
+        double below = atOrNaN(discharge, at - deviation);
+        double above = atOrNaN(discharge, at + deviation);
+        double here = discharge.applyAsDouble(at);
+        double change;
+        if (Double.isNaN(below)) {
+            change = Double.isNaN(above) ? here : above - here;
+        } else {
+            change = Double.isNaN(above) ? here - below : (above - below) / 2;
+        }
+        return Component.typeB(
+                "reading of the gate",
+                Distribution.RECTANGULAR,
+                OpeningReading.ofSi(deviation, reading),
+                Amounts.ofSi(change, unit));
+    }
+
+    private static double atOrNaN(DoubleUnaryOperator discharge, double at) {
+        try {
+            return discharge.applyAsDouble(at);
+        } catch (InvalidInputException e) {
+            return Double.NaN;
+        }
+    }
+}

@@ -1,0 +1,73 @@
+package org.gritwright.core.fleet.assessment;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.gritwright.core.calibration.Calibration;
+import org.gritwright.core.calibration.CalibrationCatch;
+import org.gritwright.core.curve.CurveModel;
+import org.gritwright.core.curve.DischargeCurve;
+import org.gritwright.core.finding.Finding;
+import org.gritwright.core.finding.FindingCode;
+import org.gritwright.core.fleet.day.TruckDay;
+import org.gritwright.core.metering.Spreader;
+import org.gritwright.core.observation.CatchLimits;
+import org.gritwright.core.observation.Material;
+import org.gritwright.core.statistics.RatioEstimator;
+import org.gritwright.units.InvalidInputException;
+
+/**
+ * The discharge curves of a truck, one for each material that was caught at several gate openings.
+ *
+ * @param curves the curves
+ * @param findings what they show, and for which materials there is none
+ */
+record Curves(List<DischargeCurve> curves, List<Finding> findings) {
+
+    static Curves of(TruckDay truck, List<PlaceAssessment> places, RatioEstimator estimator, CatchLimits limits) {
+        Map<Material, List<Calibration>> byMaterial = new LinkedHashMap<>();
+        places.stream()
+                .flatMap(place -> place.calibration().stream())
+                .filter(calibration -> calibration.opening().isPresent())
+                .filter(calibration -> calibration.spreader().conveyor().isMeteredByGate())
+                // A curve can't take what each start loses off its catches.
+                .filter(calibration -> calibration.estimator() != RatioEstimator.LINE_WITH_INTERCEPT)
+                .forEach(calibration -> byMaterial
+                        .computeIfAbsent(calibration.material(), material -> new ArrayList<>())
+                        .add(calibration));
+        List<DischargeCurve> curves = new ArrayList<>();
+        List<Finding> findings = new ArrayList<>();
+        byMaterial.values().stream().filter(several -> several.size() > 1).forEach(several -> {
+            try {
+                DischargeCurve curve = curve(truck, several, estimator, limits);
+                curves.add(curve);
+                findings.addAll(curve.findings());
+            } catch (InvalidInputException e) {
+                findings.add(new Finding(
+                        FindingCode.CURVE_IMPOSSIBLE,
+                        Map.of(),
+                        Map.of(
+                                "model",
+                                        truck.curveModel()
+                                                .orElse(CurveModel.DEAD_OPENING)
+                                                .words(),
+                                "reason", e.getMessage())));
+            }
+        });
+        return new Curves(curves, findings);
+    }
+
+    /** Without repeats to test by, a dead opening is allowed for: a line forced through zero must be asked for. */
+    private static DischargeCurve curve(
+            TruckDay truck, List<Calibration> several, RatioEstimator estimator, CatchLimits limits) {
+        Spreader spreader = several.get(0).spreader();
+        Material material = several.get(0).material();
+        List<CalibrationCatch> catches =
+                several.stream().flatMap(c -> c.catches().stream()).toList();
+        return truck.curveModel().isPresent()
+                ? DischargeCurve.fit(
+                        spreader, material, catches, truck.curveModel().get(), estimator, limits)
+                : DischargeCurve.chosenByTest(spreader, material, catches, CurveModel.DEAD_OPENING, estimator, limits);
+    }
+}

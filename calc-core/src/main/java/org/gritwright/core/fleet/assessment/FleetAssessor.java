@@ -1,0 +1,65 @@
+package org.gritwright.core.fleet.assessment;
+
+import java.time.Period;
+import java.util.List;
+import java.util.Objects;
+import org.gritwright.core.calibration.CalibrationAge;
+import org.gritwright.core.fleet.day.FleetDay;
+import org.gritwright.core.fleet.day.TruckDay;
+import org.gritwright.core.fleet.day.Yard;
+import org.gritwright.core.spi.TypeRegistry;
+import org.gritwright.core.statistics.RatioEstimator;
+import org.gritwright.core.verification.VerificationLimits;
+import org.gritwright.units.InvalidInputException;
+
+/**
+ * Assesses a fleet's day, truck by truck: one bad truck doesn't stop the others.
+ *
+ * @param types the conveyor and gate types that are known
+ * @param estimator how calibration catches become one ratio; by a line with an intercept only catches of different length
+ *     do, and no discharge curve is fitted
+ * @param limits where catches and corrections begin to be remarkable
+ * @param preparation how long before the season's start a calibration may be made
+ */
+public record FleetAssessor(
+        TypeRegistry types, RatioEstimator estimator, VerificationLimits limits, Period preparation) {
+
+    /** Checks that all are given. */
+    public FleetAssessor {
+        Objects.requireNonNull(types, "types");
+        Objects.requireNonNull(estimator, "estimator");
+        Objects.requireNonNull(limits, "limits");
+        Objects.requireNonNull(preparation, "preparation");
+    }
+
+    /**
+     * An assessor with the default estimator and the common limits.
+     *
+     * @param types the conveyor and gate types that are known
+     * @return the assessor
+     */
+    public static FleetAssessor of(TypeRegistry types) {
+        return new FleetAssessor(
+                types, RatioEstimator.RATIO_OF_SUMS, VerificationLimits.COMMON, CalibrationAge.PREPARATION);
+    }
+
+    /**
+     * Assesses all trucks.
+     *
+     * @param day the fleet's day
+     * @return one assessment a truck, in the order of the day
+     * @throws InvalidInputException if the tolerance is not greater than zero, or two scales or materials share a name
+     */
+    public List<TruckAssessment> assess(FleetDay day) {
+        Yard yard = Yard.of(day);
+        return day.trucks().stream().map(truck -> assess(yard, truck)).toList();
+    }
+
+    private TruckAssessment assess(Yard yard, TruckDay truck) {
+        try {
+            return new TruckAssessor(this, yard, truck).assess();
+        } catch (InvalidInputException e) {
+            return TruckAssessment.refused(truck, e.getMessage());
+        }
+    }
+}

@@ -1,0 +1,53 @@
+package org.gritwright.core.fleet.assessment;
+
+/** What has to be done next for a truck, the most urgent first. */
+public enum NextStep {
+    /** The record can't be computed with. */
+    MEND_RECORD("Mend the record", true),
+    /** A finding says that data are wrong: nothing may be built on them. */
+    FIND_FAULT("Find the fault, then catch again", true),
+    /** A correction is proposed. */
+    ENTER_CORRECTION("Enter the correction, read it back, catch again", true),
+    /** A correction is entered and not yet proven. */
+    CONFIRM_CORRECTION("Confirm the correction with an independent catch", true),
+    /** The last verification catch can't tell. */
+    CATCH_MORE("Catch more: the last verification catch can't tell", true),
+    /** The road-speed value is wrong. */
+    MEND_ROAD_SPEED("Enter the measured road-speed value, drive the course again", true),
+    /** The calibration is missing or out of date. */
+    CALIBRATE("Calibrate", true),
+    /** The calibration is right, but what was asked for isn't delivered. */
+    CHECK_DELIVERY("Check start-up, valve and speed limits", true),
+    /** Nobody has proven the calibration. */
+    VERIFY("Make a verification catch", true),
+    /** Nobody has checked the road speed. */
+    CHECK_ROAD_SPEED("Check the road speed over a measured course", false),
+    /** Nothing. */
+    NOTHING("Nothing to do", false);
+
+    private final String words;
+    private final boolean needsAttention;
+
+    NextStep(String words, boolean needsAttention) {
+        this.words = words;
+        this.needsAttention = needsAttention;
+    }
+
+    /**
+     * In words.
+     *
+     * @return an instruction
+     */
+    public String words() {
+        return words;
+    }
+
+    /**
+     * Whether the truck shouldn't go out before it is done.
+     *
+     * @return true for all but a road-speed check that is still open
+     */
+    public boolean needsAttention() {
+        return needsAttention;
+    }
+}

@@ -1,0 +1,12 @@
+package org.gritwright.core.fleet.day;
+
+import org.gritwright.core.observation.Coasting;
+
+/**
+ * A calibration catch as it was written down.
+ *
+ * @param entry what every catch has
+ * @param primed whether the conveyor was full to its end before the count began
+ * @param coasting what became of the run-down
+ */
+public record CalibrationCatchEntry(CatchEntry entry, boolean primed, Coasting coasting) {}

@@ -1,0 +1,82 @@
+package org.gritwright.core.fleet.day;
+
+import java.util.Optional;
+import javax.measure.Quantity;
+import javax.measure.quantity.Dimensionless;
+import javax.measure.quantity.Time;
+import org.gritwright.core.metering.ShaftCount;
+import org.gritwright.units.InvalidInputException;
+import org.gritwright.units.quantity.PulseCount;
+import org.gritwright.units.quantity.RevolutionCount;
+import org.gritwright.units.quantity.RotationalSpeed;
+
+/**
+ * What was counted, as it was written down: pulses, or counter readings at start and stop, or revolutions by eye
+ * with the uncertainty of the count, or a shaft speed and a time, or a control setting and a time.
+ *
+ * @param pulses pulses counted
+ * @param start counter reading at the start
+ * @param stop counter reading at the stop
+ * @param modulus where the counter returns to zero
+ * @param revolutions revolutions counted by eye
+ * @param standardUncertainty standard uncertainty of the count by eye
+ * @param shaftSpeed speed of the shaft under load
+ * @param setting control setting of a drive without feedback
+ * @param time time the shaft ran at that speed or setting
+ */
+public record CountEntry(
+        Optional<Quantity<PulseCount>> pulses,
+        Optional<Quantity<PulseCount>> start,
+        Optional<Quantity<PulseCount>> stop,
+        Optional<Quantity<PulseCount>> modulus,
+        Optional<Quantity<RevolutionCount>> revolutions,
+        Optional<Quantity<RevolutionCount>> standardUncertainty,
+        Optional<Quantity<RotationalSpeed>> shaftSpeed,
+        Optional<Quantity<Dimensionless>> setting,
+        Optional<Quantity<Time>> time) {
+
+    /**
+     * The count.
+     *
+     * @return the count in the one form that was written down
+     * @throws InvalidInputException if not exactly one form is complete, or its numbers can't be
+     */
+    public ShaftCount count() {
+        boolean readings = start.isPresent() && stop.isPresent();
+        boolean byEye = revolutions.isPresent() && standardUncertainty.isPresent();
+        boolean timed = shaftSpeed.isPresent() && time.isPresent();
+        int parts = present(pulses)
+                + present(start)
+                + present(stop)
+                + present(modulus)
+                + present(revolutions)
+                + present(standardUncertainty)
+                + present(shaftSpeed)
+                + present(setting)
+                + present(time);
+        if (pulses.isPresent() && parts == 1) {
+            return new ShaftCount.Pulses(pulses.get());
+        }
+        if (readings && parts == 2 + present(modulus)) {
+            return new ShaftCount.CounterReadings(start.get(), stop.get(), modulus);
+        }
+        if (byEye && parts == 2) {
+            return new ShaftCount.ByEye(revolutions.get(), standardUncertainty.get());
+        }
+        if (timed && parts == 2) {
+            return new ShaftCount.SpeedTimesTime(shaftSpeed.get(), time.get());
+        }
+        if (setting.isPresent() && time.isPresent() && parts == 2) {
+            return new ShaftCount.SettingTimesTime(setting.get(), time.get());
+        }
+        throw new InvalidInputException(
+                "count",
+                "pulses; or start and stop; or revolutions and their standard uncertainty; or shaft speed and time; or"
+                        + " control setting and time",
+                "a mixture of " + parts + " numbers");
+    }
+
+    private static int present(Optional<?> value) {
+        return value.isPresent() ? 1 : 0;
+    }
+}

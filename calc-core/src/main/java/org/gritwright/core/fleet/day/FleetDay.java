@@ -1,0 +1,105 @@
+package org.gritwright.core.fleet.day;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import javax.measure.Quantity;
+import javax.measure.quantity.Dimensionless;
+import org.gritwright.core.judgement.DecisionRule;
+import org.gritwright.core.observation.CatchAllowances;
+import org.gritwright.core.observation.Material;
+import org.gritwright.core.weighing.Scale;
+
+/**
+ * A fleet's calibration day as it was written down: the input of the main job.
+ *
+ * @param day the day
+ * @param seasonStart the first day of the season to come or under way
+ * @param tolerance how far an error may be from zero
+ * @param decisionRule how an uncertain error is held against the tolerance
+ * @param allowances errors of the catches that their readings don't show
+ * @param site where
+ * @param technician who is in charge
+ * @param scales the scales in use
+ * @param materials the materials in use
+ * @param plan what the day is to be planned for; none if nobody plans it
+ * @param trucks the trucks
+ */
+public record FleetDay(
+        LocalDate day,
+        LocalDate seasonStart,
+        Quantity<Dimensionless> tolerance,
+        DecisionRule decisionRule,
+        CatchAllowances allowances,
+        Optional<String> site,
+        Optional<String> technician,
+        List<Scale> scales,
+        List<Material> materials,
+        Optional<PlanEntry> plan,
+        List<TruckDay> trucks) {
+
+    /** Copies the lists. */
+    public FleetDay {
+        Objects.requireNonNull(decisionRule, "decisionRule");
+        Objects.requireNonNull(allowances, "allowances");
+        scales = List.copyOf(scales);
+        materials = List.copyOf(materials);
+        trucks = List.copyOf(trucks);
+    }
+
+    /**
+     * The same day with one truck only.
+     *
+     * @param truck one of the trucks
+     * @return the day as that truck saw it
+     */
+    public FleetDay withOnly(TruckDay truck) {
+        return withTrucks(List.of(truck));
+    }
+
+    /**
+     * The same day with other trucks.
+     *
+     * @param others the trucks
+     * @return the day
+     */
+    public FleetDay withTrucks(List<TruckDay> others) {
+        return copy(allowances, plan, others);
+    }
+
+    /**
+     * The same day with other allowances.
+     *
+     * @param allowed errors of the catches that their readings don't show
+     * @return the day
+     */
+    public FleetDay withAllowances(CatchAllowances allowed) {
+        return copy(allowed, plan, trucks);
+    }
+
+    /**
+     * The same day with a plan.
+     *
+     * @param wanted what the day is to be planned for
+     * @return the day
+     */
+    public FleetDay withPlan(PlanEntry wanted) {
+        return copy(allowances, Optional.of(wanted), trucks);
+    }
+
+    private FleetDay copy(CatchAllowances allowed, Optional<PlanEntry> wanted, List<TruckDay> others) {
+        return new FleetDay(
+                day,
+                seasonStart,
+                tolerance,
+                decisionRule,
+                allowed,
+                site,
+                technician,
+                scales,
+                materials,
+                wanted,
+                others);
+    }
+}

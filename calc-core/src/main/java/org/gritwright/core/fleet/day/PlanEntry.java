@@ -1,0 +1,123 @@
+package org.gritwright.core.fleet.day;
+
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import javax.measure.Quantity;
+import javax.measure.quantity.Dimensionless;
+import javax.measure.quantity.Speed;
+import javax.measure.quantity.Time;
+import org.gritwright.core.planning.CatchPlanner;
+import org.gritwright.core.planning.FirstOrderStart;
+import org.gritwright.core.planning.PlannedCount;
+import org.gritwright.core.planning.WorkingRange;
+import org.gritwright.units.InvalidInputException;
+import org.gritwright.units.check.Require;
+import org.gritwright.units.quantity.ApplicationRate;
+import org.gritwright.units.quantity.RevolutionCount;
+import org.gritwright.units.quantity.RotationalSpeed;
+
+/**
+ * What a day is to be planned for, as it was written down. Immutable, thread-safe, a value.
+ *
+ * @param wantedUncertainty the relative expanded uncertainty (95 %) wanted of a calibration, greater than zero and below
+ *     100 %
+ * @param wantedVerificationUncertainty that of the calibration error of one verification catch; none for the day's
+ *     tolerance
+ * @param fewestRepeats the fewest calibration catches, 1 or more; none for {@value #FEWEST_REPEATS}, or the most if that is
+ *     less
+ * @param mostRepeats the most, not below the fewest; none for {@value CatchPlanner#MOST_REPEATS}
+ * @param shaftSpeed the speed at which the sensed or watched shaft is run in calibration catches; none if nobody says
+ * @param lowestShaftSpeed the lowest steady shaft speed that the drives hold; only with the highest
+ * @param highestShaftSpeed the highest
+ * @param startTimeConstant the time constant with which the conveyors come up to speed, if known
+ * @param greatestStartLoss the part of a verification run that its start may cost; only with the time constant
+ * @param countUncertainty the standard uncertainty of a count by eye, for trucks without a sensor
+ * @param targetRates target rates for verification catches
+ * @param testSpeeds test speeds that the trucks can be told
+ * @param waysOfWeighing the ways of weighing to compare, one or more, each with its own name
+ */
+public record PlanEntry(
+        Quantity<Dimensionless> wantedUncertainty,
+        Optional<Quantity<Dimensionless>> wantedVerificationUncertainty,
+        Optional<Integer> fewestRepeats,
+        Optional<Integer> mostRepeats,
+        Optional<Quantity<RotationalSpeed>> shaftSpeed,
+        Optional<Quantity<RotationalSpeed>> lowestShaftSpeed,
+        Optional<Quantity<RotationalSpeed>> highestShaftSpeed,
+        Optional<Quantity<Time>> startTimeConstant,
+        Optional<Quantity<Dimensionless>> greatestStartLoss,
+        Optional<Quantity<RevolutionCount>> countUncertainty,
+        List<Quantity<ApplicationRate>> targetRates,
+        List<Quantity<Speed>> testSpeeds,
+        List<WayEntry> waysOfWeighing) {
+    /** Fewer catches can't show how they scatter. */
+    public static final int FEWEST_REPEATS = 3;
+
+    /**
+     * Checks the values and copies the lists.
+     *
+     * @throws InvalidInputException if one is out of its range, lacks what it goes with, or there is no way of weighing or
+     *     one of a name twice
+     */
+    public PlanEntry {
+        Require.fraction("wanted uncertainty", wantedUncertainty);
+        wantedVerificationUncertainty.ifPresent(u -> Require.fraction("wanted uncertainty of a verification", u));
+        fewestRepeats.ifPresent(n -> requireRepeats("fewest repeats", 1, n));
+        mostRepeats.ifPresent(n -> requireRepeats("most repeats", fewestRepeats.orElse(1), n));
+        shaftSpeed.ifPresent(s -> Require.positive("shaft speed", RotationalSpeed.class, s));
+        if (lowestShaftSpeed.isPresent() != highestShaftSpeed.isPresent()) {
+            throw new InvalidInputException(
+                    "steady shaft speeds",
+                    "given as the lowest and the highest",
+                    lowestShaftSpeed.isPresent() ? "the lowest only" : "the highest only");
+        }
+        lowestShaftSpeed.ifPresent(lowest -> new WorkingRange(lowest, highestShaftSpeed.get()));
+        startTimeConstant.ifPresent(FirstOrderStart::new);
+        greatestStartLoss.ifPresent(part -> Require.fraction("part lost by the start", part));
+        if (greatestStartLoss.isPresent() && startTimeConstant.isEmpty()) {
+            throw new InvalidInputException(
+                    "part lost by the start", "given with the time constant of the start", "it alone");
+        }
+        countUncertainty.ifPresent(PlannedCount.ByEye::new);
+        targetRates = List.copyOf(targetRates);
+        targetRates.forEach(rate -> Require.positive("target rate", ApplicationRate.class, rate));
+        testSpeeds = List.copyOf(testSpeeds);
+        testSpeeds.forEach(speed -> Require.positive("test speed", Speed.class, speed));
+        if (targetRates.isEmpty() != testSpeeds.isEmpty()) {
+            throw new InvalidInputException(
+                    "verification catches",
+                    "planned with target rates and test speeds",
+                    targetRates.isEmpty() ? "test speeds only" : "target rates only");
+        }
+        waysOfWeighing = List.copyOf(waysOfWeighing);
+        if (waysOfWeighing.isEmpty()) {
+            throw new InvalidInputException("ways of weighing", "one or more", "none");
+        }
+        Set<String> names = new HashSet<>();
+        for (WayEntry way : waysOfWeighing) {
+            if (!names.add(way.name())) {
+                throw new InvalidInputException("way of weighing", "listed once", "\"" + way.name() + "\"");
+            }
+        }
+    }
+
+    private static void requireRepeats(String field, int fewest, int repeats) {
+        if (repeats < fewest || repeats > 1000) {
+            throw new InvalidInputException(field, "from " + fewest + " to 1000", String.valueOf(repeats));
+        }
+    }
+
+    public int fewest() {
+        return fewestRepeats.orElseGet(() -> Math.min(FEWEST_REPEATS, most()));
+    }
+
+    public int most() {
+        return mostRepeats.orElseGet(() -> Math.max(CatchPlanner.MOST_REPEATS, fewestRepeats.orElse(1)));
+    }
+
+    public Optional<WorkingRange> range() {
+        return lowestShaftSpeed.map(lowest -> new WorkingRange(lowest, highestShaftSpeed.orElseThrow()));
+    }
+}

@@ -1,0 +1,30 @@
+package org.gritwright.core.fleet.day;
+
+import java.util.Optional;
+import javax.measure.Quantity;
+import javax.measure.quantity.Length;
+import javax.measure.quantity.Mass;
+import javax.measure.quantity.Speed;
+import javax.measure.quantity.Time;
+
+/**
+ * A verification catch as it was written down.
+ *
+ * @param entry what every catch has
+ * @param inForce the calibration that the display held during the catch
+ * @param target the target rate
+ * @param testSpeed the road speed fed to the truck
+ * @param runTime the run time, if that was set
+ * @param testDistance the test distance, if that was set
+ * @param indicated the mass that the display showed
+ * @param indicatedStep the step in which the display shows mass
+ */
+public record VerificationCatchEntry(
+        CatchEntry entry,
+        Quantity<?> inForce,
+        TargetEntry target,
+        Quantity<Speed> testSpeed,
+        Optional<Quantity<Time>> runTime,
+        Optional<Quantity<Length>> testDistance,
+        Optional<Quantity<Mass>> indicated,
+        Optional<Quantity<Mass>> indicatedStep) {}

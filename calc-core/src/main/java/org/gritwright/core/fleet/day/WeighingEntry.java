@@ -1,0 +1,13 @@
+package org.gritwright.core.fleet.day;
+
+import javax.measure.Quantity;
+import javax.measure.quantity.Mass;
+
+/**
+ * One container as it was written down.
+ *
+ * @param container the container's name
+ * @param gross the mass with what was caught
+ * @param tare the mass of the empty container; zero must be said
+ */
+public record WeighingEntry(String container, Quantity<Mass> gross, Quantity<Mass> tare) {}

@@ -1,0 +1,79 @@
+package org.gritwright.core.fleet.day;
+
+import java.util.List;
+import java.util.Map;
+import java.util.TreeSet;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import org.gritwright.core.judgement.Tolerance;
+import org.gritwright.core.observation.Material;
+import org.gritwright.core.weighing.Scale;
+import org.gritwright.units.InvalidInputException;
+
+/**
+ * What all trucks of a day share, by name. Immutable, thread-safe.
+ *
+ * @param day the day
+ * @param tolerance its tolerance
+ * @param scales its scales by id
+ * @param materials its materials by name
+ */
+public record Yard(FleetDay day, Tolerance tolerance, Map<String, Scale> scales, Map<String, Material> materials) {
+
+    /** Copies the maps. */
+    public Yard {
+        scales = Map.copyOf(scales);
+        materials = Map.copyOf(materials);
+    }
+
+    /**
+     * The yard of a day.
+     *
+     * @param day the day
+     * @return what its trucks share
+     * @throws InvalidInputException if the tolerance is not greater than zero, or two scales or materials share a name
+     */
+    public static Yard of(FleetDay day) {
+        return new Yard(
+                day,
+                new Tolerance(day.tolerance()),
+                byName("scale", day.scales(), Scale::id),
+                byName("material", day.materials(), Material::name));
+    }
+
+    private static <T> Map<String, T> byName(String field, List<T> all, Function<T, String> name) {
+        return all.stream().collect(Collectors.toMap(name, Function.identity(), (first, second) -> {
+            throw new InvalidInputException(field, "listed once", name.apply(second));
+        }));
+    }
+
+    /**
+     * A scale.
+     *
+     * @param id its id
+     * @return the scale
+     * @throws InvalidInputException if the day lists none of that id
+     */
+    public Scale scale(String id) {
+        return known("scale", scales, id);
+    }
+
+    /**
+     * A material.
+     *
+     * @param name its name
+     * @return the material
+     * @throws InvalidInputException if the day lists none of that name
+     */
+    public Material material(String name) {
+        return known("material", materials, name);
+    }
+
+    private static <T> T known(String field, Map<String, T> all, String name) {
+        T found = all.get(name);
+        if (found == null) {
+            throw new InvalidInputException(field, "one of " + new TreeSet<>(all.keySet()), "\"" + name + "\"");
+        }
+        return found;
+    }
+}

@@ -1,0 +1,92 @@
+package org.gritwright.core.fleet.plan;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import javax.measure.Quantity;
+import javax.measure.quantity.Dimensionless;
+import javax.measure.quantity.Time;
+import org.gritwright.core.fleet.day.PlanEntry;
+import org.gritwright.core.fleet.day.WayEntry;
+import org.gritwright.core.planning.CatchSeries;
+import org.gritwright.core.planning.PlanResult;
+import org.gritwright.core.planning.RunPlan;
+import org.gritwright.units.Amounts;
+
+/**
+ * The plan for one material and gate opening with one way of weighing.
+ *
+ * @param way the way of weighing
+ * @param refusal why nothing can be planned with it; none if something can
+ * @param calibration the calibration catches, or why the wanted uncertainty is out of reach; none with a refusal
+ * @param table for each of the usual uncertainties what it takes; empty with a refusal
+ * @param runs verification catches, for each target rate and test speed that fits; possibly none
+ */
+public record WayPlan(
+        WayEntry way,
+        Optional<String> refusal,
+        Optional<PlanResult> calibration,
+        List<PlanResult> table,
+        List<RunPlan> runs) {
+
+    /** Copies the lists. */
+    public WayPlan {
+        table = List.copyOf(table);
+        runs = List.copyOf(runs);
+    }
+
+    static WayPlan refused(WayEntry way, String reason) {
+        return new WayPlan(way, Optional.of(reason), Optional.empty(), List.of(), List.of());
+    }
+
+    /**
+     * Whether the calibration can be made as certain as wanted.
+     *
+     * @return true if it can
+     */
+    public boolean isReached() {
+        return calibration.filter(PlanResult.Reached.class::isInstance).isPresent();
+    }
+
+    /**
+     * The verification catch to make: of those whose shaft speed the drive can hold, the shortest that tells enough, else
+     * the one that tells most.
+     *
+     * @return the run; none if none was to be planned, or none can be
+     */
+    public Optional<RunPlan> verification() {
+        List<RunPlan> possible =
+                runs.stream().filter(run -> run.withinRange().orElse(true)).toList();
+        return possible.stream()
+                .filter(run -> run.result() instanceof PlanResult.Reached)
+                .min(Comparator.comparingDouble(run -> Amounts.si(Time.class, run.runTime())))
+                .or(() -> possible.stream()
+                        .min(Comparator.comparingDouble(run -> Amounts.si(
+                                Dimensionless.class, run.result().series().expandedUncertainty()))));
+    }
+
+    /** The seconds for all catches here, without setting up and cleaning up. */
+    double seconds(PlanEntry plan) {
+        double sum = 0;
+        if (calibration.isPresent()) {
+            CatchSeries series = calibration.get().series();
+            double run = plan.shaftSpeed().map(series::runTime).map(WayPlan::si).orElse(0.0);
+            sum += series.repeats() * (si(way.times().perCatch()) + run + weighing(series));
+        }
+        Optional<RunPlan> verification = verification();
+        if (verification.isPresent()) {
+            sum += si(way.times().perVerification())
+                    + si(verification.get().runTime())
+                    + weighing(verification.get().result().series());
+        }
+        return sum;
+    }
+
+    private double weighing(CatchSeries series) {
+        return series.containersToFill() * si(way.times().perContainer());
+    }
+
+    static double si(Quantity<Time> time) {
+        return Amounts.si(Time.class, time);
+    }
+}

@@ -1,0 +1,2 @@
+/** A measured error against a tolerance: the caller's rule and the verdict. Statistics only; gives no advice. */
+package org.gritwright.core.judgement;

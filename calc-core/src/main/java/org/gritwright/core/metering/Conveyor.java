@@ -1,0 +1,128 @@
+package org.gritwright.core.metering;
+
+import java.util.Map;
+import java.util.Objects;
+import org.gritwright.core.spi.ConveyorType;
+import org.gritwright.core.spi.FillLimits;
+import org.gritwright.core.spi.Parameters;
+import org.gritwright.core.spi.SweptVolume;
+import org.gritwright.core.spi.TypeId;
+
+/**
+ * A conveyor of some type with its parameters. Immutable, thread-safe; equal when type id and parameters are.
+ */
+public final class Conveyor {
+    private final ConveyorType type;
+    private final TypeId id;
+    private final Parameters parameters;
+    private final boolean meteredByGate;
+    private final FillLimits fillLimits;
+    private final SweptVolume sweptVolume;
+    private final SweptVolume sweptVolumeAgain;
+
+    private Conveyor(ConveyorType type, Map<String, ?> given) {
+        this.type = type;
+        this.id = Border.id(type);
+        this.parameters = Border.parameters(type, given);
+        this.meteredByGate = type.meteredByGate();
+        this.fillLimits = Border.given(type, "fill limits", type.fillLimits());
+        this.sweptVolume = Border.given(type, "swept volume", type.sweptVolume(parameters));
+        this.sweptVolumeAgain = Border.given(type, "swept volume", type.sweptVolume(parameters));
+    }
+
+    /**
+     * A conveyor.
+     *
+     * @param type its type
+     * @param given the type's parameters by name: a quantity, or a list of quantities where the parameter is a list
+     * @return the conveyor
+     * @throws org.gritwright.units.InvalidInputException if the type doesn't accept the parameters, or doesn't give a
+     *     stable id, fill limits and a swept volume
+     */
+    public static Conveyor of(ConveyorType type, Map<String, ?> given) {
+        return new Conveyor(type, given);
+    }
+
+    /**
+     * The type.
+     *
+     * @return the type
+     */
+    public ConveyorType type() {
+        return type;
+    }
+
+    /**
+     * The type's id.
+     *
+     * @return the id that the type gave when this conveyor was made
+     */
+    public TypeId id() {
+        return id;
+    }
+
+    /**
+     * Whether a gate meters this conveyor.
+     *
+     * @return true if the swept volume depends on the gate's open area
+     */
+    public boolean isMeteredByGate() {
+        return meteredByGate;
+    }
+
+    /**
+     * The checked parameters.
+     *
+     * @return the parameters, defaults filled in
+     */
+    public Parameters parameters() {
+        return parameters;
+    }
+
+    /**
+     * The type's limits of the apparent fill.
+     *
+     * @return the limits
+     */
+    public FillLimits fillLimits() {
+        return fillLimits;
+    }
+
+    /**
+     * The swept volume per revolution of the drive shaft.
+     *
+     * @param openAreaSquareMetres the gate's open area, in m²
+     * @return m³ per revolution, 0 or more
+     * @throws org.gritwright.units.InvalidInputException if the type returns anything else, or something else when asked
+     *     again; it names the type
+     */
+    double cubicMetresPerRevolution(double openAreaSquareMetres) {
+        return Border.number(
+                id,
+                "swept volume",
+                "m³/rev",
+                sweptVolume,
+                sweptVolumeAgain,
+                volume -> volume.cubicMetresPerRevolution(openAreaSquareMetres));
+    }
+
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof Conveyor that && id.equals(that.id) && parameters.equals(that.parameters);
+    }
+
+    @Override
+    public int hashCode() {
+        return Objects.hash(id, parameters);
+    }
+
+    /**
+     * Type and parameters.
+     *
+     * @return for example "drag-chain, version 1 {barShare=0 %, chainPitch=2.25 in, teeth=7}"
+     */
+    @Override
+    public String toString() {
+        return id + " " + parameters;
+    }
+}

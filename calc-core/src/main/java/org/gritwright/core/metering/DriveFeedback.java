@@ -1,0 +1,14 @@
+package org.gritwright.core.metering;
+
+import javax.measure.Quantity;
+import javax.measure.quantity.Dimensionless;
+
+/** How the turning of the conveyor's drive becomes known. Implementations are immutable values. */
+public sealed interface DriveFeedback permits ShaftSensor, NoSensor, OpenLoop {
+    /**
+     * Revolutions of the sensed (or watched) shaft per revolution of the conveyor's drive shaft.
+     *
+     * @return the gear ratio, greater than zero
+     */
+    Quantity<Dimensionless> gearRatio();
+}

@@ -1,0 +1,248 @@
+package org.gritwright.core.metering;
+
+import java.util.Optional;
+import java.util.OptionalDouble;
+import javax.measure.Quantity;
+import javax.measure.quantity.Dimensionless;
+import javax.measure.quantity.Time;
+import org.gritwright.core.uncertainty.Distribution;
+import org.gritwright.units.Amounts;
+import org.gritwright.units.InvalidInputException;
+import org.gritwright.units.check.Require;
+import org.gritwright.units.quantity.PulseCount;
+import org.gritwright.units.quantity.PulsesPerRevolution;
+import org.gritwright.units.quantity.RevolutionCount;
+import org.gritwright.units.quantity.RotationalSpeed;
+
+/**
+ * What was counted while material was caught. Implementations are immutable values.
+ *
+ * <p>A count of pulses needs the drive's {@link ShaftSensor} to become revolutions, a control setting the table of an
+ * {@link OpenLoop} drive; the others need neither.
+ */
+public sealed interface ShaftCount {
+    /**
+     * The revolutions of the sensed or watched shaft.
+     *
+     * @param feedback the drive's feedback
+     * @return revolutions, greater than zero
+     * @throws InvalidInputException if pulses were counted and the drive has no sensor, or a control setting is not in the
+     *     drive's table or one at which its shaft stands still
+     */
+    double revolutions(DriveFeedback feedback);
+
+    /**
+     * Whether pulses were counted, so that the pulses per revolution matter.
+     *
+     * @return true for pulses and for counter readings
+     */
+    default boolean isInPulses() {
+        return false;
+    }
+
+    /**
+     * How uncertain the count is. Pulses: a difference of two counts is within ±1 pulse, triangular with random phase at
+     * both ends and none missed, u = 1 ÷ √6 pulse.
+     *
+     * @param feedback the drive's feedback
+     * @return standard uncertainty in revolutions; none where it isn't known, as for a shaft speed and a time
+     * @throws InvalidInputException if pulses were counted and the drive has no sensor
+     */
+    default OptionalDouble uncertaintyRevolutions(DriveFeedback feedback) {
+        return OptionalDouble.empty();
+    }
+
+    /**
+     * A number of pulses.
+     *
+     * @param pulses the pulses counted, a whole number greater than zero
+     */
+    record Pulses(Quantity<PulseCount> pulses) implements ShaftCount {
+        /**
+         * Checks the count.
+         *
+         * @throws InvalidInputException if it is not a whole number greater than zero
+         */
+        public Pulses {
+            Require.wholeNumber("counted pulses", PulseCount.class, pulses);
+            Require.positive("counted pulses", PulseCount.class, pulses);
+        }
+
+        @Override
+        public boolean isInPulses() {
+            return true;
+        }
+
+        @Override
+        public double revolutions(DriveFeedback feedback) {
+            if (feedback instanceof ShaftSensor sensor) {
+                return Amounts.si(PulseCount.class, pulses)
+                        / Amounts.si(PulsesPerRevolution.class, sensor.pulsesPerRevolution());
+            }
+            throw new InvalidInputException(
+                    "count",
+                    "revolutions or shaft speed × time, as the drive has no pulse sensor",
+                    Amounts.format(pulses));
+        }
+
+        @Override
+        public OptionalDouble uncertaintyRevolutions(DriveFeedback feedback) {
+            double revolutionsPerPulse = revolutions(feedback) / Amounts.si(PulseCount.class, pulses);
+            return OptionalDouble.of(Distribution.TRIANGULAR.standardUncertainty(revolutionsPerPulse));
+        }
+    }
+
+    /**
+     * A counter read at start and stop.
+     *
+     * @param start the reading at the start, a whole number
+     * @param stop the reading at the stop, a whole number
+     * @param modulus where the counter returns to zero, so that it may have rolled over once; none if it can't have
+     */
+    record CounterReadings(
+            Quantity<PulseCount> start, Quantity<PulseCount> stop, Optional<Quantity<PulseCount>> modulus)
+            implements ShaftCount {
+        /**
+         * Checks the readings.
+         *
+         * @throws InvalidInputException if a reading is not a whole number below the modulus, both are the same, or the
+         *     stop is below the start without a modulus
+         */
+        public CounterReadings {
+            Require.wholeNumber("counter at the start", PulseCount.class, start);
+            Require.wholeNumber("counter at the stop", PulseCount.class, stop);
+            if (modulus.isPresent()) {
+                Require.wholeNumber("counter modulus", PulseCount.class, modulus.get());
+                requireBelow("counter at the start", start, modulus.get());
+                requireBelow("counter at the stop", stop, modulus.get());
+            }
+            double difference = Amounts.si(PulseCount.class, stop) - Amounts.si(PulseCount.class, start);
+            if (difference == 0 || (difference < 0 && modulus.isEmpty())) {
+                throw new InvalidInputException(
+                        "counter at the stop",
+                        "above the start, " + Amounts.format(start) + ", or below it with a stated modulus",
+                        Amounts.format(stop));
+            }
+        }
+
+        private static void requireBelow(String field, Quantity<PulseCount> reading, Quantity<PulseCount> modulus) {
+            if (!(Amounts.si(PulseCount.class, reading) < Amounts.si(PulseCount.class, modulus))) {
+                throw new InvalidInputException(
+                        field, "below the counter's modulus, " + Amounts.format(modulus), Amounts.format(reading));
+            }
+        }
+
+        /**
+         * The pulses between the readings, allowing for at most one roll-over.
+         *
+         * @return the number of pulses
+         */
+        public Pulses pulses() {
+            double difference = Amounts.si(PulseCount.class, stop) - Amounts.si(PulseCount.class, start);
+            double rolledOver = difference > 0 ? 0 : Amounts.si(PulseCount.class, modulus.orElseThrow());
+            return new Pulses(Amounts.ofSi(difference + rolledOver, start.getUnit()));
+        }
+
+        @Override
+        public boolean isInPulses() {
+            return true;
+        }
+
+        @Override
+        public double revolutions(DriveFeedback feedback) {
+            return pulses().revolutions(feedback);
+        }
+
+        @Override
+        public OptionalDouble uncertaintyRevolutions(DriveFeedback feedback) {
+            return pulses().uncertaintyRevolutions(feedback);
+        }
+    }
+
+    /**
+     * Revolutions counted by eye.
+     *
+     * @param revolutions the revolutions counted, greater than zero
+     * @param standardUncertainty the standard uncertainty of the count, 0 or more
+     */
+    record ByEye(Quantity<RevolutionCount> revolutions, Quantity<RevolutionCount> standardUncertainty)
+            implements ShaftCount {
+        /**
+         * Checks the values.
+         *
+         * @throws InvalidInputException if one is out of its range
+         */
+        public ByEye {
+            Require.positive("counted revolutions", RevolutionCount.class, revolutions);
+            Require.notNegative("uncertainty of the count", RevolutionCount.class, standardUncertainty);
+        }
+
+        @Override
+        public double revolutions(DriveFeedback feedback) {
+            return Amounts.si(RevolutionCount.class, revolutions);
+        }
+
+        @Override
+        public OptionalDouble uncertaintyRevolutions(DriveFeedback feedback) {
+            return OptionalDouble.of(Amounts.si(RevolutionCount.class, standardUncertainty));
+        }
+    }
+
+    /**
+     * A shaft that ran at a known speed for a known time.
+     *
+     * @param speed the shaft's speed under load, greater than zero
+     * @param time the time it ran, greater than zero
+     */
+    record SpeedTimesTime(Quantity<RotationalSpeed> speed, Quantity<Time> time) implements ShaftCount {
+        /**
+         * Checks the values.
+         *
+         * @throws InvalidInputException if one is out of its range
+         */
+        public SpeedTimesTime {
+            Require.positive("shaft speed", RotationalSpeed.class, speed);
+            Require.positive("running time", Time.class, time);
+        }
+
+        @Override
+        public double revolutions(DriveFeedback feedback) {
+            return Amounts.si(RotationalSpeed.class, speed) * Amounts.si(Time.class, time);
+        }
+    }
+
+    /**
+     * A drive without feedback that ran at a control setting for a known time.
+     *
+     * @param setting the control setting, 0 or more
+     * @param time the time it ran, greater than zero
+     */
+    record SettingTimesTime(Quantity<Dimensionless> setting, Quantity<Time> time) implements ShaftCount {
+        /**
+         * Checks the values.
+         *
+         * @throws InvalidInputException if one is out of its range
+         */
+        public SettingTimesTime {
+            Require.notNegative("control setting", Dimensionless.class, setting);
+            Require.positive("running time", Time.class, time);
+        }
+
+        @Override
+        public double revolutions(DriveFeedback feedback) {
+            if (feedback instanceof OpenLoop openLoop) {
+                double revolutions =
+                        Amounts.si(RotationalSpeed.class, openLoop.shaftSpeed(setting)) * Amounts.si(Time.class, time);
+                if (!(revolutions > 0)) {
+                    throw new InvalidInputException(
+                            "control setting", "one at which the shaft turns", Amounts.format(setting));
+                }
+                return revolutions;
+            }
+            throw new InvalidInputException(
+                    "count",
+                    "in a form that needs no table of control settings, as the drive has none",
+                    "control setting " + Amounts.format(setting));
+        }
+    }
+}

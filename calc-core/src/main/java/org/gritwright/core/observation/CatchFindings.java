@@ -1,0 +1,106 @@
+package org.gritwright.core.observation;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import javax.measure.Quantity;
+import javax.measure.quantity.Dimensionless;
+import javax.measure.quantity.Mass;
+import org.gritwright.core.finding.Finding;
+import org.gritwright.core.finding.FindingCode;
+import org.gritwright.core.metering.DriveFeedback;
+import org.gritwright.core.metering.ShaftCount;
+import org.gritwright.core.weighing.CaughtMass;
+import org.gritwright.units.Amounts;
+import org.gritwright.units.SpreadingUnits;
+import org.gritwright.units.check.Comparison;
+import org.gritwright.units.quantity.PulseCount;
+import org.gritwright.units.quantity.RevolutionCount;
+
+/** What a person should know about the weighing and the counting of one catch, of either purpose. */
+public final class CatchFindings {
+
+    private CatchFindings() {}
+
+    /**
+     * Findings about what was caught.
+     *
+     * @param caught the caught mass
+     * @param limits where a catch begins to be remarkable
+     * @return the findings, possibly none; those of the weighing and a mass of too few divisions
+     */
+    public static List<Finding> ofMass(CaughtMass caught, CatchLimits limits) {
+        List<Finding> findings = new ArrayList<>(caught.findings());
+        double division = Amounts.si(Mass.class, caught.scale().division());
+        if (Comparison.isAbove(limits.fewestDivisions() * division, caught.kilograms())) {
+            findings.add(Finding.of(
+                    FindingCode.CAUGHT_MASS_SMALL,
+                    Map.of("caught", caught.total(), "division", caught.scale().division())));
+        }
+        return findings;
+    }
+
+    /**
+     * Findings about what was counted.
+     *
+     * @param counted the count
+     * @param feedback the drive's feedback
+     * @param limits where a catch begins to be remarkable
+     * @return the findings, possibly none
+     * @throws org.gritwright.units.InvalidInputException if pulses were counted and the drive has no sensor
+     */
+    public static List<Finding> ofCount(ShaftCount counted, DriveFeedback feedback, CatchLimits limits) {
+        List<Finding> findings = new ArrayList<>();
+        if (counted instanceof ShaftCount.Pulses pulses) {
+            ofPulses(pulses, limits, findings);
+        } else if (counted instanceof ShaftCount.CounterReadings readings) {
+            ofPulses(readings.pulses(), limits, findings);
+        } else if (counted instanceof ShaftCount.ByEye byEye) {
+            ofCountByEye(byEye, limits, findings);
+        }
+        double revolutions = counted.revolutions(feedback);
+        if (Comparison.isAbove(Amounts.si(RevolutionCount.class, limits.fewestRevolutions()), revolutions)) {
+            findings.add(Finding.of(
+                    FindingCode.TOO_FEW_REVOLUTIONS,
+                    Map.of(
+                            "counted", Amounts.of(revolutions, SpreadingUnits.REVOLUTION),
+                            "wanted", limits.fewestRevolutions())));
+        }
+        return findings;
+    }
+
+    private static void ofPulses(ShaftCount.Pulses counted, CatchLimits limits, List<Finding> findings) {
+        if (Amounts.si(PulseCount.class, counted.pulses()) < Amounts.si(PulseCount.class, limits.fewestPulses())) {
+            findings.add(Finding.of(
+                    FindingCode.TOO_FEW_PULSES, Map.of("counted", counted.pulses(), "wanted", limits.fewestPulses())));
+        }
+    }
+
+    private static void ofCountByEye(ShaftCount.ByEye counted, CatchLimits limits, List<Finding> findings) {
+        Quantity<Dimensionless> limit = limits.greatestCountUncertainty();
+        double relative = Amounts.si(RevolutionCount.class, counted.standardUncertainty())
+                / Amounts.si(RevolutionCount.class, counted.revolutions());
+        if (Comparison.isAbove(relative, Amounts.si(Dimensionless.class, limit))) {
+            findings.add(Finding.of(
+                    FindingCode.COUNT_UNCERTAIN,
+                    Map.of(
+                            "counted", counted.revolutions(),
+                            "uncertainty", counted.standardUncertainty(),
+                            "limit", limit)));
+        }
+    }
+
+    /**
+     * What a budget doesn't hold.
+     *
+     * @param unknown what nobody knows, in words
+     * @return the finding; none if everything is known
+     */
+    public static Optional<Finding> ofUnknown(List<String> unknown) {
+        return unknown.isEmpty()
+                ? Optional.empty()
+                : Optional.of(new Finding(
+                        FindingCode.UNCERTAINTY_INCOMPLETE, Map.of(), Map.of("unknown", String.join(", ", unknown))));
+    }
+}

@@ -1,0 +1,80 @@
+package org.gritwright.core.observation;
+
+import java.util.Objects;
+import javax.measure.Quantity;
+import javax.measure.quantity.Dimensionless;
+import org.gritwright.units.Amounts;
+import org.gritwright.units.InvalidInputException;
+import org.gritwright.units.check.Require;
+
+/**
+ * The moisture of what was caught, and how far the moisture of what is spread may be from it. A scale weighs water too: at
+ * another moisture the same mass is another mass of dry material. Immutable, thread-safe, a value.
+ *
+ * @param content the moisture of what was caught, 0 or more and below 100 %
+ * @param halfWidth how far from it the moisture may be, either way, 0 or more and below 100 %, in the same terms
+ * @param basis what both are a part of
+ */
+public record Moisture(Quantity<Dimensionless> content, Quantity<Dimensionless> halfWidth, Basis basis) {
+
+    /** What a moisture is a part of; the two differ, so the basis is always named. */
+    public enum Basis {
+        /** Of the wet mass: loss ÷ wet mass (the Minnesota handbook's salt moisture worksheet). */
+        WET_MASS {
+            @Override
+            double dryPart(double content) {
+                return 1 - content;
+            }
+        },
+        /** Of the dry mass: loss ÷ dry mass. */
+        DRY_MASS {
+            @Override
+            double dryPart(double content) {
+                return 1 / (1 + content);
+            }
+        };
+
+        abstract double dryPart(double content);
+    }
+
+    /**
+     * Checks the values.
+     *
+     * @throws InvalidInputException if one is out of its range, or a wet mass might be water alone
+     */
+    public Moisture {
+        Require.share("moisture", content);
+        Require.share("uncertainty of the moisture", halfWidth);
+        Objects.requireNonNull(basis, "basis");
+        double wettest = Amounts.si(Dimensionless.class, content) + Amounts.si(Dimensionless.class, halfWidth);
+        if (!(basis.dryPart(wettest) > 0)) {
+            throw new InvalidInputException(
+                    "uncertainty of the moisture",
+                    "such that the mass can't be water alone at " + Amounts.format(content),
+                    Amounts.format(halfWidth));
+        }
+    }
+
+    /**
+     * The dry part of the mass.
+     *
+     * @return a ratio: 1 − w of the wet mass, 1 ÷ (1 + x) of the dry mass
+     */
+    public double dryPart() {
+        return basis.dryPart(Amounts.si(Dimensionless.class, content));
+    }
+
+    /**
+     * By how much the dry mass may be off, relative to itself: half of what the dry part changes from the one end of the
+     * moisture to the other.
+     *
+     * @return a ratio, 0 or more
+     */
+    public double relativeHalfWidth() {
+        double middle = Amounts.si(Dimensionless.class, content);
+        double half = Amounts.si(Dimensionless.class, halfWidth);
+        double driest = basis.dryPart(Math.max(0, middle - half));
+        double wettest = basis.dryPart(middle + half);
+        return (driest - wettest) / 2 / dryPart();
+    }
+}

@@ -1,0 +1,102 @@
+package org.gritwright.core.plausibility;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import javax.measure.Quantity;
+import javax.measure.quantity.Dimensionless;
+import org.gritwright.core.finding.Finding;
+import org.gritwright.core.finding.FindingCode;
+import org.gritwright.core.metering.Spreader;
+import org.gritwright.core.observation.Material;
+import org.gritwright.core.spi.FillLimits;
+import org.gritwright.units.Amounts;
+import org.gritwright.units.InvalidInputException;
+import org.gritwright.units.SpreadingUnits;
+import org.gritwright.units.quantity.BulkDensity;
+
+/**
+ * The effective bulk density of the discharge over the loose bulk density of the material: m ÷ (V · ρ), with the mass m
+ * and the swept volume V per revolution.
+ *
+ * <p>It is the check that no scale and no counter can give: a wrong gate reading or pulse count shows as a fill that
+ * can't be. Immutable, thread-safe, a value.
+ *
+ * @param value the apparent fill, greater than zero
+ * @param limits the limits it was held against
+ * @param slips if it is unusual, every single slip of input that would explain it, with what would have to be read
+ *     instead, for example "gate opening ÷ 10 (2.5 in)"; none is picked
+ */
+public record ApparentFill(double value, FillLimits limits, List<String> slips) {
+    /**
+     * Copies the list.
+     *
+     * @throws InvalidInputException if the fill is not finite and greater than zero
+     */
+    public ApparentFill {
+        if (!(value > 0 && value <= Double.MAX_VALUE)) {
+            throw new InvalidInputException("apparent fill", "finite and greater than 0", String.valueOf(value));
+        }
+        slips = List.copyOf(slips);
+    }
+
+    /**
+     * The apparent fill of a discharge.
+     *
+     * @param kilogramsPerRevolution the discharge per revolution of the sensed shaft, greater than zero
+     * @param inPulses whether the revolutions came from pulses, so that a wrong number of pulses per revolution may
+     *     explain an unusual fill
+     * @param spreader the spreader
+     * @param material the material
+     * @param opening the gate opening; none for a spreader without a gate to set
+     * @param callersLimits the caller's limits; none for those of the conveyor's type
+     * @return the apparent fill
+     * @throws InvalidInputException if the discharge is not greater than zero, or the opening is missing, out of place
+     *     or out of limits
+     */
+    public static ApparentFill of(
+            double kilogramsPerRevolution,
+            boolean inPulses,
+            Spreader spreader,
+            Material material,
+            Optional<Quantity<?>> opening,
+            Optional<FillLimits> callersLimits) {
+        FillLimits limits = callersLimits.orElseGet(spreader.conveyor()::fillLimits);
+        double looseVolume = kilogramsPerRevolution / Amounts.si(BulkDensity.class, material.looseBulkDensity());
+        double fill = looseVolume / spreader.sweptCubicMetresPerRevolution(opening);
+        List<String> slips = limits.isUsual(fill)
+                ? List.of()
+                : FillSlips.search(looseVolume, fill, inPulses, spreader, opening, limits);
+        return new ApparentFill(fill, limits, slips);
+    }
+
+    /**
+     * The apparent fill as a quantity.
+     *
+     * @return a ratio
+     */
+    public Quantity<Dimensionless> quantity() {
+        return Amounts.of(value, SpreadingUnits.ONE);
+    }
+
+    /**
+     * What a person should know about it.
+     *
+     * @return nothing for a usual fill; one finding otherwise
+     */
+    public Optional<Finding> finding() {
+        if (limits.isUsual(value)) {
+            return Optional.empty();
+        }
+        boolean possible = limits.isPossible(value);
+        double lowest = possible ? limits.lowestUsual() : limits.lowestPossible();
+        double highest = possible ? limits.highestUsual() : limits.highestPossible();
+        return Optional.of(new Finding(
+                possible ? FindingCode.FILL_IMPLAUSIBLE : FindingCode.FILL_IMPOSSIBLE,
+                Map.of(
+                        "fill", quantity(),
+                        "lowest", Amounts.of(lowest, SpreadingUnits.ONE),
+                        "highest", Amounts.of(highest, SpreadingUnits.ONE)),
+                Map.of("slips", slips.isEmpty() ? "none" : String.join("; ", slips))));
+    }
+}

@@ -1,0 +1,2 @@
+/** Whether the road-speed value is right: pulses over a measured course. */
+package org.gritwright.core.roadspeed;

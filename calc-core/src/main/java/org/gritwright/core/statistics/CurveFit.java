@@ -1,0 +1,318 @@
+package org.gritwright.core.statistics;
+
+import java.util.OptionalDouble;
+import java.util.function.DoubleUnaryOperator;
+import org.gritwright.units.InvalidInputException;
+import org.gritwright.units.check.Require;
+
+/**
+ * A known shape fitted to observations whose scatter is relative: y = k · g(x), or y = k · g(x − x₀).
+ *
+ * <p>Variance of y: (s · y)² / w, with the weights w scaled to a mean of 1. The estimates solve the quasi-likelihood
+ * equations Σ w·r = 0 and Σ w·r·d = 0 with the relative residuals r = y / ŷ − 1 and d = ∂ ln ŷ / ∂x₀ (a generalized linear
+ * model with constant coefficient of variation; McCullagh and Nelder, Generalized Linear Models, 2nd edition, chapter 8;
+ * cited from memory). So k is the weighted mean of y / g(x − x₀): with equal weights the mean of ratios, with the
+ * denominators of y as weights the ratio of sums. s² = Σ w·r² / (n − p), and the covariance of (ln k, x₀) is s² times the
+ * inverse of Σ w·(1, d)ᵀ(1, d). Uncertainties are absent, not zero, where no degree of freedom is left.
+ *
+ * <p>Immutable; as thread-safe as the shape.
+ */
+public final class CurveFit {
+    /** Points at which the shift is looked for before it is closed in on, at distances in geometric progression. */
+    private static final int GRID = 64;
+
+    private static final double NEAREST = 1e-6;
+
+    /** About the cube root of the precision of doubles, where a central difference is most exact. */
+    private static final double STEP = 6e-6;
+
+    private static final int BISECTIONS = 200;
+
+    private final DoubleUnaryOperator shape;
+    private final double lowest;
+    private final double highest;
+    private final int parameters;
+    private final double scale;
+    private final double shift;
+    private final int degreesOfFreedom;
+    private final double variance;
+    private final double sumWeights;
+    private final double meanSlope;
+    private final double squaresOfSlope;
+
+    private CurveFit(
+            DoubleUnaryOperator shape, double lowest, double highest, int parameters, double shift, Observations data) {
+        this.shape = shape;
+        this.lowest = lowest;
+        this.highest = highest;
+        this.parameters = parameters;
+        this.shift = shift;
+        this.scale = scaleAt(shift, data);
+        this.degreesOfFreedom = data.n - parameters;
+        double squares = 0;
+        double weights = 0;
+        double slopes = 0;
+        for (int i = 0; i < data.n; i++) {
+            double residual = data.y[i] / at(data.x[i]) - 1;
+            squares += data.weights[i] * residual * residual;
+            weights += data.weights[i];
+            slopes += data.weights[i] * relativeSlope(data.x[i]);
+        }
+        this.variance = degreesOfFreedom > 0 ? squares / degreesOfFreedom : Double.NaN;
+        this.sumWeights = weights;
+        this.meanSlope = slopes / weights;
+        double spread = 0;
+        for (int i = 0; i < data.n; i++) {
+            double difference = relativeSlope(data.x[i]) - meanSlope;
+            spread += data.weights[i] * difference * difference;
+        }
+        this.squaresOfSlope = spread;
+        Require.finite("fitted scale", scale);
+    }
+
+    /**
+     * Fits y = k · g(x).
+     *
+     * @param shape g, greater than 0 at every x
+     * @param x finite numbers, one or more
+     * @param y as many numbers greater than 0
+     * @param weights as many numbers greater than 0
+     * @return the fit
+     * @throws InvalidInputException if there is no observation, the lengths differ, a number is out of its range, or g is
+     *     not greater than 0 at an x
+     */
+    public static CurveFit proportional(DoubleUnaryOperator shape, double[] x, double[] y, double[] weights) {
+        Observations data = new Observations(x, y, weights);
+        requirePositive(shape, data, 0);
+        return new CurveFit(shape, Double.NEGATIVE_INFINITY, Double.POSITIVE_INFINITY, 1, 0, data);
+    }
+
+    /**
+     * Fits y = k · g(x − x₀), with x₀ of either sign.
+     *
+     * @param shape g, rising, defined from the lowest to the highest argument
+     * @param lowest the lowest argument of g, finite
+     * @param highest the highest argument of g, finite
+     * @param x finite numbers, two or more different ones
+     * @param y as many numbers greater than 0
+     * @param weights as many numbers greater than 0
+     * @return the fit
+     * @throws InvalidInputException if there are fewer than two different x, the lengths differ, a number is out of its
+     *     range, or no x₀ inside of what g's limits allow fits best, as for a y that doesn't rise with x
+     */
+    public static CurveFit shifted(
+            DoubleUnaryOperator shape, double lowest, double highest, double[] x, double[] y, double[] weights) {
+        Require.finite("lowest argument of the shape", lowest);
+        Require.finite("highest argument of the shape", highest);
+        Observations data = new Observations(x, y, weights);
+        Observations.Group[] groups = data.groups();
+        if (groups.length < 2) {
+            throw new InvalidInputException("observations", "at two different x or more", "all at " + x[0]);
+        }
+        double leastShift = groups[groups.length - 1].x() - highest;
+        double greatestShift = groups[0].x() - lowest;
+        double shift = new ShiftSearch(shape, lowest, highest, data).find(leastShift, greatestShift);
+        return new CurveFit(shape, lowest, highest, 2, shift, data);
+    }
+
+    private static void requirePositive(DoubleUnaryOperator shape, Observations data, double shift) {
+        for (double x : data.x) {
+            double value = shape.applyAsDouble(x - shift);
+            if (!(value > 0 && value <= Double.MAX_VALUE)) {
+                throw new InvalidInputException("shape at " + x, "finite and greater than 0", String.valueOf(value));
+            }
+        }
+    }
+
+    private double scaleAt(double atShift, Observations data) {
+        double sum = 0;
+        double weights = 0;
+        for (int i = 0; i < data.n; i++) {
+            sum += data.weights[i] * data.y[i] / shape.applyAsDouble(data.x[i] - atShift);
+            weights += data.weights[i];
+        }
+        return sum / weights;
+    }
+
+    /** The closing in on the shift, by the sign of the quasi-likelihood equation. */
+    private record ShiftSearch(DoubleUnaryOperator shape, double lowest, double highest, Observations data) {
+
+        /** The grid finds the region of the least deviance, bisection the root of its derivative in it. */
+        double find(double least, double greatest) {
+            int best = -1;
+            double lowestDeviance = Double.POSITIVE_INFINITY;
+            for (int i = 0; i < GRID; i++) {
+                double deviance = deviance(gridPoint(i, least, greatest));
+                if (deviance < lowestDeviance) {
+                    lowestDeviance = deviance;
+                    best = i;
+                }
+            }
+            double low = gridPoint(Math.max(best - 1, 0), least, greatest);
+            double high = gridPoint(Math.min(best + 1, GRID - 1), least, greatest);
+            // Beyond the shape's zero the score is not a number: too far, like a score below 0.
+            if (best < 0 || !(low < high) || !(score(low) > 0) || score(high) > 0) {
+                throw new InvalidInputException(
+                        "observations",
+                        "rising as a shift of the shape between " + least + " and " + greatest + " lets them rise",
+                        "none that fits best");
+            }
+            double middle = low + (high - low) / 2;
+            for (int i = 0; i < BISECTIONS && low < middle && middle < high; i++) {
+                if (score(middle) > 0) {
+                    low = middle;
+                } else {
+                    high = middle;
+                }
+                middle = low + (high - low) / 2;
+            }
+            return middle;
+        }
+
+        private static double gridPoint(int i, double least, double greatest) {
+            double distance = Math.pow(NEAREST, i / (GRID - 1.0));
+            return greatest - (greatest - least) * distance;
+        }
+
+        /** Half the gamma deviance but for a constant, with the best scale put in: W·ln k + Σ w·ln g. */
+        private double deviance(double shift) {
+            double ratios = 0;
+            double weights = 0;
+            double logarithms = 0;
+            for (int i = 0; i < data.n; i++) {
+                double value = shape.applyAsDouble(data.x[i] - shift);
+                if (!(value > 0 && value <= Double.MAX_VALUE)) {
+                    return Double.POSITIVE_INFINITY;
+                }
+                ratios += data.weights[i] * data.y[i] / value;
+                weights += data.weights[i];
+                logarithms += data.weights[i] * Math.log(value);
+            }
+            return weights * Math.log(ratios / weights) + logarithms;
+        }
+
+        /** Minus the derivative of the deviance: greater than 0 below the best shift. NaN where the shape is not above 0. */
+        private double score(double shift) {
+            double ratios = 0;
+            double weights = 0;
+            for (int i = 0; i < data.n; i++) {
+                ratios += data.weights[i] * data.y[i] / shape.applyAsDouble(data.x[i] - shift);
+                weights += data.weights[i];
+            }
+            double scale = ratios / weights;
+            double sum = 0;
+            for (int i = 0; i < data.n; i++) {
+                double argument = data.x[i] - shift;
+                double residual = data.y[i] / (scale * shape.applyAsDouble(argument)) - 1;
+                sum += data.weights[i] * residual * slope(shape, lowest, highest, argument);
+            }
+            return sum;
+        }
+    }
+
+    /** ∂ ln g(x − x₀) / ∂x₀ = −g′ / g, by a difference that stays within the shape's limits. */
+    private static double slope(DoubleUnaryOperator shape, double lowest, double highest, double argument) {
+        double step = STEP * (highest - lowest);
+        double low = Math.max(lowest, argument - step);
+        double high = Math.min(highest, argument + step);
+        double rise = (shape.applyAsDouble(high) - shape.applyAsDouble(low)) / (high - low);
+        return -rise / shape.applyAsDouble(argument);
+    }
+
+    private double relativeSlope(double x) {
+        return parameters == 1 ? 0 : slope(shape, lowest, highest, x - shift);
+    }
+
+    /**
+     * The fitted factor.
+     *
+     * @return k
+     */
+    public double scale() {
+        return scale;
+    }
+
+    /**
+     * The fitted shift.
+     *
+     * @return x₀; 0 where none was fitted
+     */
+    public double shift() {
+        return shift;
+    }
+
+    /**
+     * The number of fitted parameters.
+     *
+     * @return 1 without a shift, 2 with
+     */
+    public int parameters() {
+        return parameters;
+    }
+
+    /**
+     * The degrees of freedom of the uncertainties.
+     *
+     * @return observations less parameters, 0 or more
+     */
+    public int degreesOfFreedom() {
+        return degreesOfFreedom;
+    }
+
+    /**
+     * The relative deviation of one observation of average weight.
+     *
+     * @return s; absent without a degree of freedom
+     */
+    public OptionalDouble relativeDeviation() {
+        return degreesOfFreedom > 0 ? OptionalDouble.of(Math.sqrt(variance)) : OptionalDouble.empty();
+    }
+
+    /**
+     * The standard uncertainty of the factor.
+     *
+     * @return the uncertainty of k; absent without a degree of freedom
+     */
+    public OptionalDouble scaleUncertainty() {
+        return known(scale * Math.sqrt(variance * leverage(0)));
+    }
+
+    /**
+     * The standard uncertainty of the shift.
+     *
+     * @return the uncertainty of x₀; absent without a degree of freedom or without a shift
+     */
+    public OptionalDouble shiftUncertainty() {
+        return parameters == 1 ? OptionalDouble.empty() : known(Math.sqrt(variance / squaresOfSlope));
+    }
+
+    private OptionalDouble known(double uncertainty) {
+        return degreesOfFreedom > 0 ? OptionalDouble.of(uncertainty) : OptionalDouble.empty();
+    }
+
+    /** The relative variance of a prediction over s², for the relative slope d at its x. */
+    private double leverage(double relativeSlope) {
+        double difference = relativeSlope - meanSlope;
+        return 1 / sumWeights + (parameters == 1 ? 0 : difference * difference / squaresOfSlope);
+    }
+
+    /**
+     * The fitted curve.
+     *
+     * @param x where; x − x₀ within the shape's limits
+     * @return k · g(x − x₀)
+     */
+    public double at(double x) {
+        return scale * shape.applyAsDouble(x - shift);
+    }
+
+    /**
+     * The standard uncertainty of the fitted curve.
+     *
+     * @param x where; x − x₀ within the shape's limits, g greater than 0 there
+     * @return the uncertainty of {@link #at}; absent without a degree of freedom
+     */
+    public OptionalDouble uncertaintyAt(double x) {
+        return known(at(x) * Math.sqrt(variance * leverage(relativeSlope(x))));
+    }
+}

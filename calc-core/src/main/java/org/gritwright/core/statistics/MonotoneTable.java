@@ -1,0 +1,140 @@
+package org.gritwright.core.statistics;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.OptionalDouble;
+import org.gritwright.units.InvalidInputException;
+
+/**
+ * A table that never falls, through the means of observations whose scatter is relative: the least-squares fit under the
+ * condition that it rises (isotonic regression, by pooling neighbours that fall; Barlow, Bartholomew, Bremner and Brunk,
+ * Statistical Inference under Order Restrictions; cited from memory), with straight lines between.
+ *
+ * <p>The uncertainty of a row is the scatter of all repeats together, s / √W with W the weight of the row's observations;
+ * between rows it is interpolated as the value is. It says nothing of how the truth bends between rows. Immutable,
+ * thread-safe.
+ */
+public final class MonotoneTable {
+    private final double[] x;
+    private final double[] values;
+    private final double[] relativeUncertainties;
+    private final int degreesOfFreedom;
+
+    private MonotoneTable(Observations data) {
+        Observations.Group[] groups = data.groups();
+        this.x = Arrays.stream(groups).mapToDouble(Observations.Group::x).toArray();
+        this.values = pooled(groups);
+        this.degreesOfFreedom = data.n - groups.length;
+        double variance =
+                Arrays.stream(groups).mapToDouble(Observations.Group::squares).sum() / degreesOfFreedom;
+        this.relativeUncertainties = Arrays.stream(groups)
+                .mapToDouble(group -> Math.sqrt(variance / group.weight()))
+                .toArray();
+    }
+
+    /**
+     * Fits the table.
+     *
+     * @param x finite numbers, one or more
+     * @param y as many numbers greater than 0
+     * @param weights as many numbers greater than 0
+     * @return the table
+     * @throws InvalidInputException if there is no observation, the lengths differ or a number is out of its range
+     */
+    public static MonotoneTable fit(double[] x, double[] y, double[] weights) {
+        return new MonotoneTable(new Observations(x, y, weights));
+    }
+
+    /** Neighbours that fall become one block at their weighted mean, again and again, until nothing falls. */
+    private static double[] pooled(Observations.Group[] groups) {
+        record Block(double weight, double mean, int rows) {}
+        List<Block> blocks = new ArrayList<>();
+        for (Observations.Group group : groups) {
+            Block block = new Block(group.weight(), group.mean(), 1);
+            while (!blocks.isEmpty() && blocks.get(blocks.size() - 1).mean() > block.mean()) {
+                Block before = blocks.remove(blocks.size() - 1);
+                double weight = before.weight() + block.weight();
+                double mean = (before.weight() * before.mean() + block.weight() * block.mean()) / weight;
+                block = new Block(weight, mean, before.rows() + block.rows());
+            }
+            blocks.add(block);
+        }
+        return blocks.stream()
+                .flatMapToDouble(
+                        block -> Arrays.stream(new double[block.rows()]).map(row -> block.mean()))
+                .toArray();
+    }
+
+    /**
+     * The lowest x.
+     *
+     * @return x of the first row
+     */
+    public double lowest() {
+        return x[0];
+    }
+
+    /**
+     * The highest x.
+     *
+     * @return x of the last row
+     */
+    public double highest() {
+        return x[x.length - 1];
+    }
+
+    /**
+     * The degrees of freedom of the uncertainties.
+     *
+     * @return observations less rows, 0 or more
+     */
+    public int degreesOfFreedom() {
+        return degreesOfFreedom;
+    }
+
+    /** A place in the table: between two rows, or on one. */
+    private record Place(int below, int above, double part) {}
+
+    private Place place(double at) {
+        if (!(at >= lowest() && at <= highest())) {
+            throw new InvalidInputException(
+                    "x in the table", "within " + lowest() + " to " + highest(), String.valueOf(at));
+        }
+        int found = Arrays.binarySearch(x, at);
+        if (found >= 0) {
+            return new Place(found, found, 0);
+        }
+        int above = -found - 1;
+        return new Place(above - 1, above, (at - x[above - 1]) / (x[above] - x[above - 1]));
+    }
+
+    /**
+     * The table's value.
+     *
+     * @param at from the lowest to the highest x
+     * @return the value, interpolated on a straight line
+     * @throws InvalidInputException if x is outside the table
+     */
+    public double at(double at) {
+        Place place = place(at);
+        return values[place.below] + place.part * (values[place.above] - values[place.below]);
+    }
+
+    /**
+     * The standard uncertainty of the table's value.
+     *
+     * @param at from the lowest to the highest x
+     * @return the uncertainty; absent without repeats
+     * @throws InvalidInputException if x is outside the table
+     */
+    public OptionalDouble uncertaintyAt(double at) {
+        Place place = place(at);
+        if (degreesOfFreedom < 1) {
+            return OptionalDouble.empty();
+        }
+        double lower = (1 - place.part) * values[place.below] * relativeUncertainties[place.below];
+        double upper = place.part * values[place.above] * relativeUncertainties[place.above];
+        return OptionalDouble.of(Math.hypot(lower, upper));
+    }
+}

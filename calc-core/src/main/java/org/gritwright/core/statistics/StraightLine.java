@@ -1,0 +1,414 @@
+package org.gritwright.core.statistics;
+
+import java.util.Arrays;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.gritwright.units.InvalidInputException;
+import org.gritwright.units.check.Require;
+
+/**
+ * The least-squares straight line y = intercept + slope · x, or through the origin y = slope · x, with what follows from it:
+ * uncertainties, predictions, and the x that belongs to a reading of y.
+ *
+ * <p>x is taken to be exact; the variance of y is s²/w with the weights w, 1 where none are given. The weights are taken as
+ * they are, so that s, estimated from the residuals, is the standard deviation of an observation of weight 1, and the mean
+ * of m of them is an observation of weight m. Only the weights' proportions decide slope, intercept and their uncertainties
+ * (JCGM 100:2008, the GUM, H.3, with equal weights).
+ *
+ * <p>Computed about the weighted means of x and y, the residuals after the fit, so that nothing is lost to cancellation.
+ * Uncertainties are absent, not zero, where no degree of freedom is left: for two points, or one through the origin.
+ * Immutable, thread-safe.
+ */
+public final class StraightLine {
+    private final boolean throughOrigin;
+    private final double slope;
+    private final double intercept;
+    private final double[] residuals;
+    private final int degreesOfFreedom;
+    private final double variance;
+    /** The weighted means of x and y; 0 through the origin. */
+    private final double centreX;
+
+    private final double centreY;
+    /** One over the sum of weights; 0 through the origin, where the centre is not estimated. */
+    private final double centreVariance;
+    /** The weighted sum of squares of x about the centre. */
+    private final double squaresOfX;
+
+    private StraightLine(boolean throughOrigin, double[] x, double[] y, double[] weights) {
+        int n = x.length;
+        this.throughOrigin = throughOrigin;
+        requirePoints(throughOrigin ? 1 : 2, x, y, weights);
+        double sumWeights = 0;
+        for (double weight : weights) {
+            sumWeights += weight;
+        }
+        this.centreX = throughOrigin ? 0 : mean(x, weights, sumWeights);
+        this.centreY = throughOrigin ? 0 : mean(y, weights, sumWeights);
+        this.centreVariance = throughOrigin ? 0 : 1 / sumWeights;
+        double sxx = 0;
+        double sxy = 0;
+        for (int i = 0; i < n; i++) {
+            sxx += weights[i] * (x[i] - centreX) * (x[i] - centreX);
+            sxy += weights[i] * (x[i] - centreX) * (y[i] - centreY);
+        }
+        if (!(sxx > 0)) {
+            throw new InvalidInputException(
+                    "points of a line",
+                    throughOrigin ? "at an x other than 0" : "at two different x or more",
+                    "all at " + x[0]);
+        }
+        this.squaresOfX = sxx;
+        this.slope = Require.finite("slope", sxy / sxx);
+        this.intercept = throughOrigin ? 0 : Require.finite("intercept", centreY - slope * centreX);
+        this.degreesOfFreedom = throughOrigin ? n - 1 : n - 2;
+        this.residuals = new double[n];
+        double squares = 0;
+        for (int i = 0; i < n; i++) {
+            residuals[i] = y[i] - centreY - slope * (x[i] - centreX);
+            squares += weights[i] * residuals[i] * residuals[i];
+        }
+        this.variance =
+                degreesOfFreedom > 0 ? Require.finite("variance of the residuals", squares / degreesOfFreedom) : 0;
+    }
+
+    private static void requirePoints(int fewest, double[] x, double[] y, double[] weights) {
+        int n = x.length;
+        if (n < fewest || y.length != n || weights.length != n) {
+            throw new InvalidInputException(
+                    "points of a line",
+                    (fewest == 1 ? "one" : "two") + " or more, whole",
+                    n + " x, " + y.length + " y, " + weights.length + " weights");
+        }
+        for (int i = 0; i < n; i++) {
+            Require.finite("x", x[i]);
+            Require.finite("y", y[i]);
+            requirePositive("weight", weights[i]);
+        }
+    }
+
+    private static double requirePositive(String field, double number) {
+        if (!(Require.finite(field, number) > 0)) {
+            throw new InvalidInputException(field, "greater than 0", String.valueOf(number));
+        }
+        return number;
+    }
+
+    /** Twice: the second pass takes off what the first lost to rounding. */
+    private static double mean(double[] values, double[] weights, double sumWeights) {
+        double mean = 0;
+        for (int pass = 0; pass < 2; pass++) {
+            double rest = 0;
+            for (int i = 0; i < values.length; i++) {
+                rest += weights[i] * (values[i] - mean);
+            }
+            mean += rest / sumWeights;
+        }
+        return mean;
+    }
+
+    private static double[] equal(int n) {
+        double[] weights = new double[n];
+        Arrays.fill(weights, 1);
+        return weights;
+    }
+
+    /**
+     * Fits a line with an intercept.
+     *
+     * @param x finite numbers, at least two of them different
+     * @param y as many finite numbers
+     * @return the line, with n − 2 degrees of freedom
+     * @throws InvalidInputException if there are fewer than two points, the lengths differ, all x are the same, or a
+     *     number or the result is not finite
+     */
+    public static StraightLine fit(double[] x, double[] y) {
+        return fit(x, y, equal(x.length));
+    }
+
+    /**
+     * Fits a line with an intercept to points of different weight.
+     *
+     * @param x finite numbers, at least two of them different
+     * @param y as many finite numbers
+     * @param weights as many numbers greater than 0, in inverse proportion to the variances of y
+     * @return the line, with n − 2 degrees of freedom
+     * @throws InvalidInputException if there are fewer than two points, the lengths differ, all x are the same, a weight is
+     *     not greater than 0, or a number or the result is not finite
+     */
+    public static StraightLine fit(double[] x, double[] y, double[] weights) {
+        return new StraightLine(false, x, y, weights);
+    }
+
+    /**
+     * Fits a line through the origin.
+     *
+     * @param x finite numbers, at least one of them not 0
+     * @param y as many finite numbers
+     * @return the line, with n − 1 degrees of freedom
+     * @throws InvalidInputException if there is no point, the lengths differ, all x are 0, or a number or the result is not
+     *     finite
+     */
+    public static StraightLine throughOrigin(double[] x, double[] y) {
+        return throughOrigin(x, y, equal(x.length));
+    }
+
+    /**
+     * Fits a line through the origin to points of different weight.
+     *
+     * @param x finite numbers, at least one of them not 0
+     * @param y as many finite numbers
+     * @param weights as many numbers greater than 0, in inverse proportion to the variances of y
+     * @return the line, with n − 1 degrees of freedom
+     * @throws InvalidInputException if there is no point, the lengths differ, all x are 0, a weight is not greater than 0,
+     *     or a number or the result is not finite
+     */
+    public static StraightLine throughOrigin(double[] x, double[] y, double[] weights) {
+        return new StraightLine(true, x, y, weights);
+    }
+
+    /**
+     * Where the line crosses x = 0.
+     *
+     * @return the intercept; 0 through the origin
+     */
+    public double intercept() {
+        return intercept;
+    }
+
+    /**
+     * The change of y per x.
+     *
+     * @return the slope
+     */
+    public double slope() {
+        return slope;
+    }
+
+    /**
+     * The standard uncertainty of the intercept.
+     *
+     * @return the uncertainty; absent without a degree of freedom, and through the origin, where nothing is estimated
+     */
+    public OptionalDouble interceptUncertainty() {
+        return throughOrigin ? OptionalDouble.empty() : uncertainty(leverage(0));
+    }
+
+    /**
+     * The standard uncertainty of the slope.
+     *
+     * @return the uncertainty; absent without a degree of freedom
+     */
+    public OptionalDouble slopeUncertainty() {
+        return uncertainty(1 / squaresOfX);
+    }
+
+    /**
+     * The covariance of intercept and slope.
+     *
+     * @return the covariance; absent where the intercept's uncertainty is
+     */
+    public OptionalDouble covariance() {
+        return interceptUncertainty().isPresent()
+                ? OptionalDouble.of(-variance * centreX / squaresOfX)
+                : OptionalDouble.empty();
+    }
+
+    /**
+     * The correlation of intercept and slope. It depends on where x = 0 is: with x counted from its weighted mean there is
+     * none.
+     *
+     * @return from −1 to 1; absent where the intercept's uncertainty is
+     */
+    public OptionalDouble correlation() {
+        return interceptUncertainty().isPresent()
+                ? OptionalDouble.of(-centreX / Math.sqrt(leverage(0) * squaresOfX))
+                : OptionalDouble.empty();
+    }
+
+    /**
+     * The degrees of freedom of all uncertainties.
+     *
+     * @return points less 2; less 1 through the origin
+     */
+    public int degreesOfFreedom() {
+        return degreesOfFreedom;
+    }
+
+    /**
+     * The standard deviation of an observation of weight 1, by the residuals.
+     *
+     * @return s; absent without a degree of freedom
+     */
+    public OptionalDouble residualDeviation() {
+        return uncertainty(1);
+    }
+
+    /**
+     * What the line leaves of each y.
+     *
+     * @return y less the line, point by point as given
+     */
+    public double[] residuals() {
+        return residuals.clone();
+    }
+
+    private OptionalDouble uncertainty(double factor) {
+        return degreesOfFreedom > 0 ? OptionalDouble.of(Math.sqrt(variance * factor)) : OptionalDouble.empty();
+    }
+
+    /** The variance of the line at an x over s². */
+    private double leverage(double x) {
+        return centreVariance + (x - centreX) * (x - centreX) / squaresOfX;
+    }
+
+    private Prediction prediction(double value, double factor) {
+        return new Prediction(value, uncertainty(factor), degreesOfFreedom);
+    }
+
+    private double valueAt(double x) {
+        return centreY + slope * (Require.finite("x", x) - centreX);
+    }
+
+    /**
+     * The line.
+     *
+     * @param x where; finite
+     * @return the line's y with its standard uncertainty
+     * @throws InvalidInputException if x or the result is not finite
+     */
+    public Prediction at(double x) {
+        return prediction(valueAt(x), leverage(x));
+    }
+
+    /**
+     * A new observation, or the mean of new ones.
+     *
+     * @param x where; finite
+     * @param weight its weight, greater than 0: m for the mean of m observations of weight 1
+     * @return the line's y, with the standard uncertainty of line and observation together
+     * @throws InvalidInputException if a number is out of its range or the result is not finite
+     */
+    public Prediction observationAt(double x, double weight) {
+        return prediction(valueAt(x), 1 / requirePositive("weight", weight) + leverage(x));
+    }
+
+    /**
+     * The x for a reading of y, or for the mean of readings: inverse prediction.
+     *
+     * <p>u = s/|slope| · √(1/w + 1/Σw + (x − x̄)²/Sxx), through the origin without the second term. s is that of the line
+     * alone, with its degrees of freedom, as D. L. Massart and others have it (Handbook of Chemometrics and Qualimetrics,
+     * part A, 1997, chapter 8), the EURACHEM/CITAC guide QUAM (example A5) and, from memory, ISO 8466-1. The other published
+     * way pools it with the spread of the m new readings, for n + m − 3 degrees of freedom. It is not taken: a few readings
+     * in a row scatter less than readings do about a line, and a lucky pair would understate the uncertainty.
+     *
+     * @param y the reading; finite
+     * @param weight its weight, greater than 0: m for the mean of m readings of weight 1
+     * @return the x with its standard uncertainty, to first order; see {@link #rangeOfX} for a slope that is ill known
+     * @throws InvalidInputException if a number is out of its range, the line is level, or the result is not finite
+     */
+    public Prediction xFor(double y, double weight) {
+        Require.finite("y", y);
+        requirePositive("weight", weight);
+        if (slope == 0) {
+            throw new InvalidInputException("slope of a line that is read backwards", "other than 0", "0");
+        }
+        double x = centreX + (y - centreY) / slope;
+        return prediction(x, (1 / weight + leverage(x)) / (slope * slope));
+    }
+
+    /**
+     * All x for which a reading of y, or a mean of readings, is not unlikely: those whose {@link #observationAt} covers it
+     * (E. C. Fieller's way, as in F. A. Graybill and H. K. Iyer, Regression Analysis: Concepts and Applications, 1994). Not
+     * symmetric about {@link #xFor}, and exact where that is to first order; the two agree for a slope that is well known.
+     *
+     * @param y the reading; finite
+     * @param weight its weight, greater than 0: m for the mean of m readings of weight 1
+     * @param coverage greater than 0 and below 1, for example 0.95
+     * @return the range; none without a degree of freedom, or where the slope might be 0 with this coverage, so that no x can
+     *     be left out
+     * @throws InvalidInputException if a number is out of its range
+     */
+    public Optional<Range> rangeOfX(double y, double weight, double coverage) {
+        double reading = Require.finite("y", y) - centreY;
+        requirePositive("weight", weight);
+        Require.probability("coverage", coverage);
+        if (degreesOfFreedom == 0) {
+            return Optional.empty();
+        }
+        double t = Student.of(degreesOfFreedom).coverageFactor(coverage);
+        // All d = x − x̄ with (reading − slope · d)² ≤ t² s² (1/w + 1/Σw + d²/Sxx): a quadratic.
+        double slopeError = t * t * variance / squaresOfX;
+        double a = slope * slope - slopeError;
+        if (!(a > 0)) {
+            return Optional.empty();
+        }
+        double c = t * t * variance * (1 / weight + centreVariance);
+        double root = Math.sqrt(reading * reading * slopeError + a * c);
+        return Optional.of(new Range(centreX + (slope * reading - root) / a, centreX + (slope * reading + root) / a));
+    }
+
+    /**
+     * What a line says of one value.
+     *
+     * @param value the value
+     * @param standardUncertainty its standard uncertainty; absent without a degree of freedom
+     * @param degreesOfFreedom of the uncertainty
+     */
+    public record Prediction(double value, OptionalDouble standardUncertainty, int degreesOfFreedom) {
+
+        /**
+         * Checks the values.
+         *
+         * @throws InvalidInputException if one is not finite, or the uncertainty is not present with a degree of freedom
+         *     and absent without
+         */
+        public Prediction {
+            Require.finite("predicted value", value);
+            standardUncertainty.ifPresent(u -> Require.finite("uncertainty of a predicted value", u));
+            if (degreesOfFreedom < 0 || standardUncertainty.isPresent() != degreesOfFreedom > 0) {
+                throw new InvalidInputException(
+                        "uncertainty of a predicted value",
+                        "there with a degree of freedom, and not without",
+                        standardUncertainty + ", " + degreesOfFreedom + " degrees of freedom");
+            }
+        }
+
+        /**
+         * Half the width of the interval about the value: Student's t times the standard uncertainty.
+         *
+         * @param coverage greater than 0 and below 1, for example 0.95
+         * @return the half-width; absent where the uncertainty is
+         * @throws InvalidInputException if the coverage is out of its range
+         */
+        public OptionalDouble halfWidth(double coverage) {
+            Require.probability("coverage", coverage);
+            return standardUncertainty.isPresent()
+                    ? OptionalDouble.of(
+                            Student.of(degreesOfFreedom).coverageFactor(coverage) * standardUncertainty.getAsDouble())
+                    : OptionalDouble.empty();
+        }
+    }
+
+    /**
+     * From here to there.
+     *
+     * @param lowest the lowest value
+     * @param highest the highest value
+     */
+    public record Range(double lowest, double highest) {
+
+        /**
+         * Checks the values.
+         *
+         * @throws InvalidInputException if one is not finite, or the highest is below the lowest
+         */
+        public Range {
+            Require.finite("lowest value", lowest);
+            Require.finite("highest value", highest);
+            if (highest < lowest) {
+                throw new InvalidInputException("highest value", "at least " + lowest, String.valueOf(highest));
+            }
+        }
+    }
+}

@@ -1,0 +1,2 @@
+/** Estimators, fits and tests on plain numbers: ratios, lines, curves, rising tables, outliers, lack of fit. Knows no spreader. */
+package org.gritwright.core.statistics;

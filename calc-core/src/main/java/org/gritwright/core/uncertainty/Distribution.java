@@ -1,0 +1,82 @@
+package org.gritwright.core.uncertainty;
+
+import java.util.random.RandomGenerator;
+import org.gritwright.units.InvalidInputException;
+import org.gritwright.units.check.Require;
+
+/** What is known of an error: the shape of its distribution (JCGM 100:2008, the GUM, 4.3 and 4.4). */
+public enum Distribution {
+    /** Normal; Student's t where its degrees of freedom are finite. */
+    NORMAL(Double.NaN) {
+        @Override
+        double draw(double degreesOfFreedom, RandomGenerator random) {
+            return Double.isInfinite(degreesOfFreedom) ? random.nextGaussian() : drawStudent(degreesOfFreedom, random);
+        }
+    },
+    /** Anywhere between two limits, as the rounding of a reading: u = a ÷ √3 (4.3.7). */
+    RECTANGULAR(Math.sqrt(1.0 / 3)) {
+        @Override
+        double draw(double degreesOfFreedom, RandomGenerator random) {
+            return (2 * random.nextDouble() - 1) / deviationOfOne();
+        }
+    },
+    /** The sum of two like rectangular errors, as the count of pulses between start and stop: u = a ÷ √6 (4.3.9). */
+    TRIANGULAR(Math.sqrt(1.0 / 6)) {
+        @Override
+        double draw(double degreesOfFreedom, RandomGenerator random) {
+            double atStart = random.nextDouble();
+            double atStop = random.nextDouble();
+            return (atStop - atStart) / deviationOfOne();
+        }
+    },
+    /** More often near the limits than between them, as what swings: u = a ÷ √2. */
+    ARCSINE(Math.sqrt(1.0 / 2)) {
+        @Override
+        double draw(double degreesOfFreedom, RandomGenerator random) {
+            return Math.sin(Math.PI * (2 * random.nextDouble() - 1)) / deviationOfOne();
+        }
+    };
+
+    private final double deviationOfOne;
+
+    Distribution(double deviationOfOne) {
+        this.deviationOfOne = deviationOfOne;
+    }
+
+    double deviationOfOne() {
+        return deviationOfOne;
+    }
+
+    /**
+     * The standard uncertainty of an error within limits.
+     *
+     * @param halfWidth half the distance between the limits, 0 or more
+     * @return the standard deviation
+     * @throws InvalidInputException if the half-width is negative or not finite, or the distribution has no limits
+     */
+    public double standardUncertainty(double halfWidth) {
+        if (this == NORMAL) {
+            throw new InvalidInputException("distribution of an error within limits", "one with limits", "normal");
+        }
+        if (!(Require.finite("half-width", halfWidth) >= 0)) {
+            throw new InvalidInputException("half-width", "0 or more", String.valueOf(halfWidth));
+        }
+        return halfWidth * deviationOfOne;
+    }
+
+    /** A random error with a standard uncertainty of 1. */
+    abstract double draw(double degreesOfFreedom, RandomGenerator random);
+
+    /** R. W. Bailey, Polar generation of random variates with the t-distribution, Math. Comp. 62 (1994); from memory. */
+    private static double drawStudent(double degreesOfFreedom, RandomGenerator random) {
+        double u;
+        double w;
+        do {
+            u = 2 * random.nextDouble() - 1;
+            double v = 2 * random.nextDouble() - 1;
+            w = u * u + v * v;
+        } while (!(w > 0 && w <= 1));
+        double radius = degreesOfFreedom * (Math.pow(w, -2 / degreesOfFreedom) - 1);
+        return u * Math.sqrt(radius / w);
+    }
+}

@@ -1,0 +1,64 @@
+package org.gritwright.core.uncertainty;
+
+import javax.measure.Quantity;
+import org.gritwright.units.Amounts;
+import org.gritwright.units.InvalidInputException;
+import org.gritwright.units.check.Comparison;
+import org.gritwright.units.check.Require;
+
+/**
+ * Two results held against each other: E_n = (a − b) ÷ √(U_a² + U_b²), with expanded uncertainties of 95 % (ISO 13528 and
+ * ISO/IEC 17043; from memory). Immutable, thread-safe, a value.
+ *
+ * <p>The two must be independent: an error that both share, as the span of one scale, is in the difference of neither and
+ * has to be left out of both uncertainties.
+ *
+ * @param value E_n; between −1 and 1 the two agree
+ */
+public record NormalisedError(double value) {
+    private static final double COVERAGE = 0.95;
+
+    /**
+     * Checks the number.
+     *
+     * @throws InvalidInputException if it is not finite
+     */
+    public NormalisedError {
+        Require.finite("normalised error", value);
+    }
+
+    /**
+     * Compares two results.
+     *
+     * @param <Q> their kind
+     * @param a one result
+     * @param b the other
+     * @return the normalised error
+     * @throws InvalidInputException if one has no uncertainty, or both are without any
+     */
+    public static <Q extends Quantity<Q>> NormalisedError between(Measured<Q> a, Measured<Q> b) {
+        double difference = a.value().getValue().doubleValue()
+                - Amounts.in(b.value(), a.value().getUnit());
+        double uncertainty = Math.hypot(expanded(a, a), expanded(b, a));
+        if (!(uncertainty > 0)) {
+            throw new InvalidInputException("uncertainty of the results to compare", "greater than 0", "0");
+        }
+        return new NormalisedError(difference / uncertainty);
+    }
+
+    private static <Q extends Quantity<Q>> double expanded(Measured<Q> result, Measured<Q> like) {
+        return result.expandedUncertainty(COVERAGE)
+                .map(u -> Amounts.in(u, like.value().getUnit()))
+                .orElseThrow(() -> new InvalidInputException(
+                        "result to compare", "with its uncertainty", Amounts.format(result.value())));
+    }
+
+    /**
+     * Whether the two agree within their uncertainties.
+     *
+     * @return true for −1 to 1
+     */
+    public boolean isAgreement() {
+        return !Comparison.isAbove(Math.abs(value), 1);
+    }
+}

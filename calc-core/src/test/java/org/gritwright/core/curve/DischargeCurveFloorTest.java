@@ -1,0 +1,130 @@
+package org.gritwright.core.curve;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+import static org.gritwright.core.Samples.CHAIN;
+import static org.gritwright.core.Samples.SALT;
+import static org.gritwright.core.Samples.inches;
+import static org.gritwright.core.curve.DischargeCurveSamples.at;
+import static org.gritwright.core.curve.DischargeCurveSamples.fit;
+import static org.gritwright.core.curve.DischargeCurveSamples.pounds;
+
+import java.util.List;
+import org.gritwright.core.SimulatedDay;
+import org.gritwright.core.calibration.Calibration;
+import org.gritwright.core.calibration.CalibrationCatch;
+import org.gritwright.core.statistics.RatioEstimator;
+import org.gritwright.core.uncertainty.Budget;
+import org.gritwright.core.uncertainty.Component;
+import org.gritwright.units.quantity.DischargePerRevolution;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+
+/** No prediction is surer than scale and count. By hand: catches of 10 revolutions, half-pound readings. */
+class DischargeCurveFloorTest {
+    private static final double TWO_READINGS = Math.sqrt(2) * 0.5 / Math.sqrt(12);
+    private static final double COUNT = 0.01 / Math.sqrt(6) / 10;
+
+    /** Of a catch of so many pounds a revolution, relative. */
+    private static double resolution(double poundsPerRevolution) {
+        return Math.hypot(TWO_READINGS / (10 * poundsPerRevolution), COUNT);
+    }
+
+    private static Budget<DischargePerRevolution> budget(DischargeCurve curve, double inches) {
+        return curve.predict(inches(inches)).budget().orElseThrow();
+    }
+
+    private static double contribution(Budget<DischargePerRevolution> budget, String name) {
+        return budget.components().stream()
+                .filter(c -> c.name().equals(name))
+                .mapToDouble(c -> pounds(c.contribution()))
+                .findFirst()
+                .orElseThrow(() -> new AssertionError(name + " of\n" + budget));
+    }
+
+    private static List<String> names(Budget<DischargePerRevolution> budget) {
+        return budget.components().stream().map(Component::name).toList();
+    }
+
+    private static DischargeCurve assumingOnePercent(CurveModel model, CalibrationCatch... catches) {
+        return DischargeCurve.fit(
+                CHAIN, SALT, List.of(catches), model, RatioEstimator.RATIO_OF_SUMS, SimulatedDay.limits(0, 0.01));
+    }
+
+    @ParameterizedTest
+    @EnumSource(names = {"PROPORTIONAL", "TABLE"})
+    void equalCatchesAtOneOpeningHaveTheUncertaintyOfTheirCalibration(CurveModel model) {
+        List<CalibrationCatch> equal = List.of(at(4, 64), at(4, 64), at(4, 64));
+        Budget<DischargePerRevolution> budget = budget(fit(model, equal), 4);
+        Budget<DischargePerRevolution> calibration =
+                Calibration.from(CHAIN, SALT, equal).budget();
+
+        assertThat(names(budget)).containsExactly("resolution of scale and count", "span of scale S-1");
+        assertThat(contribution(budget, "resolution of scale and count"))
+                .isCloseTo(64 * resolution(64) / Math.sqrt(3), within(1e-6));
+        assertThat(pounds(budget.result().standardUncertainty().orElseThrow()))
+                .isCloseTo(pounds(calibration.result().standardUncertainty().orElseThrow()), within(1e-6));
+        assertThat(budget.result().degreesOfFreedom()).hasValue(Double.POSITIVE_INFINITY);
+    }
+
+    @Test
+    void aScatterAboveTheFloorIsTakenAsItIs() {
+        Budget<DischargePerRevolution> budget =
+                budget(fit(CurveModel.PROPORTIONAL, at(4, 63), at(4, 64), at(4, 65)), 4);
+
+        assertThat(names(budget)).containsExactly("curve through the catches", "span of scale S-1");
+        assertThat(contribution(budget, "curve through the catches")).isCloseTo(1 / Math.sqrt(3), within(1e-9));
+        assertThat(budget.components().get(0).degreesOfFreedom()).isEqualTo(2);
+    }
+
+    @ParameterizedTest
+    @EnumSource(names = {"PROPORTIONAL", "TABLE"})
+    void oneCatchHasABudgetWhereItsScatterIsAllowedFor(CurveModel model) {
+        Budget<DischargePerRevolution> budget = budget(assumingOnePercent(model, at(4, 64)), 4);
+
+        assertThat(names(budget))
+                .containsExactly(
+                        "resolution of scale and count", "scatter of catches, from experience", "span of scale S-1");
+        assertThat(contribution(budget, "resolution of scale and count")).isCloseTo(64 * resolution(64), within(1e-6));
+        assertThat(contribution(budget, "scatter of catches, from experience")).isCloseTo(0.64, within(1e-6));
+    }
+
+    @Test
+    void itsBudgetHoldsTheGatesReadingToo() {
+        DischargeCurve curve = assumingOnePercent(CurveModel.PROPORTIONAL, at(4, 64));
+        Budget<DischargePerRevolution> read =
+                curve.predict(inches(4), inches(0.05)).budget().orElseThrow();
+        double without = pounds(budget(curve, 4).result().standardUncertainty().orElseThrow());
+
+        // 16 lb/rev an inch; a half-width of 0.05 in is 0.05 ÷ √3.
+        assertThat(pounds(read.result().standardUncertainty().orElseThrow()))
+                .isCloseTo(Math.hypot(without, 16 * 0.05 / Math.sqrt(3)), within(1e-6));
+    }
+
+    @ParameterizedTest
+    @EnumSource(names = {"PROPORTIONAL", "TABLE"})
+    void oneCatchHasNoneWhereNobodyKnowsHowItScatters(CurveModel model) {
+        assertThat(fit(model, at(4, 64)).predict(inches(4)).budget()).isEmpty();
+        assertThat(fit(model, at(4, 64)).predict(inches(4), inches(0.05)).budget())
+                .isEmpty();
+        assertThat(fit(model, at(4, 64))
+                        .predict(inches(4))
+                        .dischargePerRevolution()
+                        .standardUncertainty())
+                .isEmpty();
+    }
+
+    /** The line through 32 lb at 2 in and 64 lb at 4 in is, at 6 in, 2·64 − 32: each catch weighs by the line. */
+    @Test
+    void beyondTheCatchesTheLineMakesMoreOfThem() {
+        DischargeCurve curve = assumingOnePercent(CurveModel.DEAD_OPENING, at(2, 32), at(4, 64));
+
+        assertThat(contribution(budget(curve, 3), "scatter of catches, from experience"))
+                .isCloseTo(Math.hypot(0.16, 0.32), within(1e-4));
+        assertThat(contribution(budget(curve, 6), "scatter of catches, from experience"))
+                .isCloseTo(Math.hypot(1.28, 0.32), within(1e-4));
+        assertThat(contribution(budget(curve, 6), "resolution of scale and count"))
+                .isCloseTo(Math.hypot(2 * 64 * resolution(64), 32 * resolution(32)), within(1e-4));
+    }
+}

@@ -1,0 +1,519 @@
+package org.gritwright.core.fleet.assessment;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+import static org.gritwright.core.fleet.day.Trucks.DAY;
+import static org.gritwright.core.fleet.day.Trucks.calibrationCatch;
+import static org.gritwright.core.fleet.day.Trucks.day;
+import static org.gritwright.core.fleet.day.Trucks.entry;
+import static org.gritwright.core.fleet.day.Trucks.idle;
+import static org.gritwright.core.fleet.day.Trucks.inForce;
+import static org.gritwright.core.fleet.day.Trucks.verificationCatch;
+import static org.gritwright.core.fleet.day.Trucks.with;
+import static org.gritwright.core.fleet.day.Trucks.withRoadSpeed;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.gritwright.core.calibration.CalibrationFactor;
+import org.gritwright.core.calibration.Change;
+import org.gritwright.core.finding.Finding;
+import org.gritwright.core.finding.FindingCode;
+import org.gritwright.core.fleet.day.CalibrationCatchEntry;
+import org.gritwright.core.fleet.day.CatchEntry;
+import org.gritwright.core.fleet.day.CountEntry;
+import org.gritwright.core.fleet.day.FleetDay;
+import org.gritwright.core.fleet.day.InForceEntry;
+import org.gritwright.core.fleet.day.TruckDay;
+import org.gritwright.core.fleet.day.Trucks;
+import org.gritwright.core.fleet.day.TypedEntry;
+import org.gritwright.core.fleet.day.VerificationCatchEntry;
+import org.gritwright.core.fleet.day.WeighingEntry;
+import org.gritwright.core.metering.BuiltInTypes;
+import org.gritwright.core.observation.Material;
+import org.gritwright.core.verification.Correction;
+import org.gritwright.units.Amounts;
+import org.gritwright.units.InvalidInputException;
+import org.gritwright.units.SpreadingUnits;
+import org.junit.jupiter.api.Test;
+
+class FleetAssessorTest {
+    private static final FleetAssessor ASSESSOR = FleetAssessor.of(BuiltInTypes.registry());
+
+    private static TruckAssessment assess(TruckDay truck) {
+        return ASSESSOR.assess(day(truck)).get(0);
+    }
+
+    private static List<FindingCode> codes(TruckAssessment assessment) {
+        return assessment.findings().stream().map(Finding::code).toList();
+    }
+
+    /** 300 lb at 5.2 lb/rev are 57.7 revolutions. */
+    private static TruckDay good() {
+        return withRoadSpeed(with(idle("T-01"), verificationCatch(9, "5.2 lb/rev", 120, 57.7)), 13_000);
+    }
+
+    @Test
+    void aGoodTruckHasNothingToDo() {
+        TruckAssessment assessment = assess(good());
+        assertThat(assessment.verdict()).isEqualTo("mass per revolution proven, road speed proven");
+        assertThat(assessment.nextStep()).isEqualTo(NextStep.NOTHING);
+        assertThat(assessment.findings()).isEmpty();
+        assertThat(assessment.refusal()).isEmpty();
+        assertThat(assessment.lastVerification())
+                .contains(assessment.verifications().get(0));
+    }
+
+    @Test
+    void aTruckWithoutRoadSpeedCheckIsProvenButForThat() {
+        TruckAssessment assessment = assess(with(idle("T-01"), verificationCatch(9, "5.2 lb/rev", 120, 57.7)));
+        assertThat(assessment.verdict()).isEqualTo("mass per revolution proven, road speed not checked");
+        assertThat(assessment.nextStep()).isEqualTo(NextStep.CHECK_ROAD_SPEED);
+        assertThat(assessment.nextStep().needsAttention()).isFalse();
+        assertThat(codes(assessment)).containsExactly(FindingCode.ROAD_SPEED_NOT_CHECKED);
+    }
+
+    @Test
+    void aWrongRoadSpeedValueIsToBeMended() {
+        TruckAssessment assessment = assess(withRoadSpeed(good(), 14_000));
+        assertThat(assessment.roadProof()).isEqualTo(RoadProof.NOT_PROVEN);
+        assertThat(assessment.nextStep()).isEqualTo(NextStep.MEND_ROAD_SPEED);
+        assertThat(codes(assessment)).containsExactly(FindingCode.ROAD_SPEED_OFF);
+    }
+
+    @Test
+    void aCatchOutsideToleranceProposesACorrection() {
+        TruckAssessment assessment = assess(with(good(), verificationCatch(9, "5.5 lb/rev", 120, 54.5)));
+        assertThat(assessment.massProof()).isEqualTo(MassProof.NOT_PROVEN);
+        assertThat(assessment.nextStep()).isEqualTo(NextStep.ENTER_CORRECTION);
+        assertThat(assessment.correction().orElseThrow().toEnter()).isEqualTo(CalibrationFactor.parse("5.2 lb/rev"));
+        assertThat(codes(assessment)).contains(FindingCode.TOLERANCE_MISSED);
+    }
+
+    @Test
+    void anIndependentCatchWithTheEnteredValueConfirmsIt() {
+        VerificationCatchEntry asFound = verificationCatch(9, "5.5 lb/rev", 120, 54.5);
+        VerificationCatchEntry asLeft = verificationCatch(10, "5.2 lb/rev", 120, 57.6);
+        TruckAssessment assessment = assess(with(good(), asLeft, asFound));
+        assertThat(assessment.correction().orElseThrow().status()).isEqualTo(Correction.Status.CONFIRMED);
+        assertThat(assessment.massProof()).isEqualTo(MassProof.PROVEN);
+        assertThat(assessment.nextStep()).isEqualTo(NextStep.NOTHING);
+        assertThat(assessment.verifications().get(0).source().inForce().factor())
+                .as("catches are taken in the order of time")
+                .isEqualTo(CalibrationFactor.parse("5.5 lb/rev"));
+    }
+
+    @Test
+    void aSecondCatchOutsideToleranceReplacesTheProposal() {
+        VerificationCatchEntry first = verificationCatch(9, "5.5 lb/rev", 120, 54.5);
+        VerificationCatchEntry second = verificationCatch(10, "5.5 lb/rev", 120, 54.4);
+        TruckAssessment assessment = assess(with(good(), first, second));
+        Correction correction = assessment.correction().orElseThrow();
+        assertThat(correction.status()).isEqualTo(Correction.Status.PROPOSED);
+        assertThat(correction.evidence())
+                .isEqualTo(assessment.verifications().get(1).source());
+    }
+
+    @Test
+    void anotherValueThanTheProposedOneIsAFault() {
+        VerificationCatchEntry asFound = verificationCatch(9, "5.5 lb/rev", 120, 54.5);
+        VerificationCatchEntry wrongly = verificationCatch("5.25 lb/rev", 120, entry(10, 2, 300, Optional.empty()));
+        TruckAssessment assessment = assess(with(good(), asFound, wrongly));
+        assertThat(codes(assessment)).contains(FindingCode.READ_BACK_DIFFERS);
+        assertThat(assessment.nextStep()).isEqualTo(NextStep.FIND_FAULT);
+    }
+
+    @Test
+    void aCatchAtAnotherGateOpeningSaysNothingOfACorrection() {
+        VerificationCatchEntry asFound = verificationCatch(9, "5.5 lb/rev", 120, 54.5);
+        CatchEntry e = verificationCatch(10, "7.8 lb/rev", 120, 38.5).entry();
+        CatchEntry atThreeInches = entry(10, 3, 38.5 * 7.8, e.counted());
+        TruckAssessment assessment = assess(with(good(), asFound, verificationCatch("7.8 lb/rev", 120, atThreeInches)));
+        assertThat(assessment.refusal()).isEmpty();
+        assertThat(assessment.corrections()).hasSize(1);
+        assertThat(assessment.correction().orElseThrow().status()).isEqualTo(Correction.Status.PROPOSED);
+        assertThat(assessment.massProof())
+                .as("the least proven opening decides")
+                .isEqualTo(MassProof.NOT_PROVEN);
+        assertThat(assessment.nextStep()).isEqualTo(NextStep.ENTER_CORRECTION);
+    }
+
+    @Test
+    void theCorrectionToDealWithIsTheFirstThatIsNotConfirmed() {
+        VerificationCatchEntry asFound = verificationCatch(9, "5.5 lb/rev", 120, 54.5);
+        VerificationCatchEntry asLeft = verificationCatch(10, "5.2 lb/rev", 120, 57.6);
+        CatchEntry atThreeInches = entry(
+                11,
+                3,
+                36 * 7.8,
+                verificationCatch(11, "8.3 lb/rev", 120, 36).entry().counted());
+        TruckAssessment assessment =
+                assess(with(good(), asFound, asLeft, verificationCatch("8.3 lb/rev", 120, atThreeInches)));
+        assertThat(assessment.corrections())
+                .extracting(Correction::status)
+                .containsExactly(Correction.Status.CONFIRMED, Correction.Status.PROPOSED);
+        assertThat(assessment.correction()).contains(assessment.corrections().get(1));
+    }
+
+    @Test
+    void aCorrectionStaysOpenWhileNoCountedCatchHasPassed() {
+        VerificationCatchEntry asFound = verificationCatch(9, "5.5 lb/rev", 120, 54.5);
+        VerificationCatchEntry uncounted = verificationCatch("5.2 lb/rev", 120, entry(10, 2, 300, Optional.empty()));
+        TruckAssessment assessment = assess(with(good(), asFound, uncounted));
+        assertThat(assessment.correction().orElseThrow().status()).isEqualTo(Correction.Status.UNCONFIRMED);
+        assertThat(assessment.massProof()).isEqualTo(MassProof.NOT_PROVEN);
+        assertThat(assessment.nextStep()).isEqualTo(NextStep.CONFIRM_CORRECTION);
+        assertThat(codes(assessment)).contains(FindingCode.CORRECTION_UNCONFIRMED, FindingCode.OPEN_LOOP);
+    }
+
+    @Test
+    void withoutCountOnlyTheDeliveryIsProven() {
+        TruckAssessment assessment = assess(withRoadSpeed(
+                with(idle("T-01"), verificationCatch("5.2 lb/rev", 120, entry(9, 2, 300, Optional.empty()))), 13_000));
+        assertThat(assessment.verdict())
+                .isEqualTo("delivered mass proven, mass per revolution not checked, road speed proven");
+        assertThat(assessment.nextStep()).isEqualTo(NextStep.NOTHING);
+    }
+
+    @Test
+    void aShortDeliveryWithARightCalibrationIsAMatterOfTheDrive() {
+        TruckAssessment assessment = assess(with(good(), verificationCatch(9, "5.2 lb/rev", 120, 50)));
+        assertThat(assessment.massProof()).isEqualTo(MassProof.PROVEN);
+        assertThat(assessment.nextStep()).isEqualTo(NextStep.CHECK_DELIVERY);
+        assertThat(codes(assessment)).containsExactly(FindingCode.SHORTFALL);
+    }
+
+    @Test
+    void twoRunTimesShowWhatAStartLoses() {
+        // 57.6923 revolutions in 120 s are on target; each run here starts 6 s late
+        double perSecond = 300 / 5.2 / 120;
+        TruckAssessment assessment = assess(with(
+                good(),
+                verificationCatch(9, "5.2 lb/rev", 60, perSecond * 54),
+                verificationCatch(10, "5.2 lb/rev", 120, perSecond * 114)));
+        assertThat(Amounts.in(assessment.startUps().get(0).lostTimePerStart(), SpreadingUnits.SECOND))
+                .isCloseTo(6, within(0.05));
+        assertThat(codes(assessment)).contains(FindingCode.START_UP_LOSS).doesNotContain(FindingCode.STEADY_FLOW_OFF);
+        assertThat(assessment.nextStep()).isEqualTo(NextStep.CHECK_DELIVERY);
+    }
+
+    @Test
+    void calibrationCatchesAtTwoOpeningsAreTwoCalibrations() {
+        TruckAssessment assessment =
+                assess(with(idle("T-01"), calibrationCatch(8, 2), calibrationCatch(9, 3), calibrationCatch(10, 2)));
+        assertThat(assessment.calibrations())
+                .extracting(c -> c.catches().size())
+                .containsExactly(2, 1);
+        assertThat(assessment.nextStep()).isEqualTo(NextStep.VERIFY);
+    }
+
+    @Test
+    void aTruckWithNothingInForceIsToBeCalibrated() {
+        assertThat(assess(with(idle("T-01"), (InForceEntry) null)).nextStep()).isEqualTo(NextStep.CALIBRATE);
+    }
+
+    @Test
+    void aGateTypedTenTimesTooLargeIsAFault() {
+        CalibrationCatchEntry right = calibrationCatch(8, 2);
+        CatchEntry e = right.entry();
+        CatchEntry wrong = new CatchEntry(
+                e.at(),
+                e.operator(),
+                e.scale(),
+                e.containers(),
+                e.counted(),
+                Optional.of(Amounts.of(20, SpreadingUnits.INCH)),
+                e.material(),
+                e.conditions(),
+                e.notes());
+        TruckAssessment assessment =
+                assess(with(idle("T-01"), new CalibrationCatchEntry(wrong, true, right.coasting())));
+        assertThat(codes(assessment)).contains(FindingCode.FILL_IMPOSSIBLE);
+        assertThat(assessment.nextStep()).isEqualTo(NextStep.FIND_FAULT);
+    }
+
+    @Test
+    void aCalibrationOfLastSeasonIsOutOfDateUntilACatchProvesIt() {
+        InForceEntry old = inForce("5.2 lb/rev", LocalDate.of(2025, 11, 3));
+        TruckAssessment unproven = assess(withRoadSpeed(with(idle("T-01"), old), 13_000));
+        assertThat(codes(unproven)).containsExactly(FindingCode.CALIBRATION_BEFORE_SEASON);
+        assertThat(unproven.nextStep()).isEqualTo(NextStep.CALIBRATE);
+        assertThat(assess(with(good(), old)).nextStep()).isEqualTo(NextStep.NOTHING);
+    }
+
+    @Test
+    void aCalibrationMadeInThePreparationForTheSeasonIsOfTheSeason() {
+        assertThat(codes(assess(with(good(), inForce("5.2 lb/rev", LocalDate.of(2026, 7, 4))))))
+                .isEmpty();
+        assertThat(codes(assess(with(good(), inForce("5.2 lb/rev", LocalDate.of(2026, 7, 3))))))
+                .containsExactly(FindingCode.CALIBRATION_BEFORE_SEASON);
+    }
+
+    @Test
+    void aRepairAfterTheCalibrationPutsItOutOfDate() {
+        TruckDay repaired = with(
+                with(idle("T-01"), inForce("5.2 lb/rev", DAY.minusDays(20))), DAY.minusDays(3), Change.Part.HYDRAULIC);
+        TruckAssessment assessment = assess(withRoadSpeed(repaired, 13_000));
+        assertThat(codes(assessment)).containsExactly(FindingCode.CALIBRATION_BEFORE_CHANGE);
+        assertThat(assessment.nextStep()).isEqualTo(NextStep.CALIBRATE);
+        assertThat(codes(assess(with(repaired, calibrationCatch(8, 2)))))
+                .as("calibrated that day")
+                .doesNotContain(FindingCode.CALIBRATION_BEFORE_CHANGE);
+    }
+
+    @Test
+    void newTyresAreSettledByALaterRoadSpeedCheckAndByNothingElse() {
+        TruckDay tyres = with(good(), DAY, Change.Part.TYRE);
+        assertThat(codes(assess(tyres))).as("checked on the day of the change").isEmpty();
+        TruckDay unchecked = with(
+                with(idle("T-01"), DAY.minusDays(3), Change.Part.TYRE), verificationCatch(9, "5.2 lb/rev", 120, 57.7));
+        TruckAssessment assessment = assess(with(unchecked, calibrationCatch(8, 2)));
+        assertThat(codes(assessment)).contains(FindingCode.ROAD_SPEED_BEFORE_CHANGE);
+        assertThat(assessment.roadProof()).isEqualTo(RoadProof.NOT_CHECKED);
+        assertThat(codes(assessment)).doesNotContain(FindingCode.CALIBRATION_BEFORE_CHANGE);
+    }
+
+    @Test
+    void aRoadSpeedCheckBeforeNewTyresSaysNothing() {
+        TruckDay checkedBefore = withRoadSpeed(with(idle("T-01"), DAY, Change.Part.TYRE), DAY.minusDays(1), 13_000);
+        assertThat(assess(checkedBefore).roadProof()).isEqualTo(RoadProof.NOT_CHECKED);
+    }
+
+    @Test
+    void aCalibrationBeforeARepairStaysOutOfDateWhateverElseWasCaught() {
+        TruckDay repaired =
+                with(with(idle("T-01"), inForce("5.2 lb/rev", DAY.minusDays(30))), DAY, Change.Part.HYDRAULIC);
+        CalibrationCatchEntry today = calibrationCatch(8, 2);
+        CatchEntry e = today.entry();
+        CatchEntry before = new CatchEntry(
+                e.at().minusDays(1),
+                e.operator(),
+                e.scale(),
+                e.containers(),
+                e.counted(),
+                e.opening(),
+                e.material(),
+                e.conditions(),
+                e.notes());
+        assertThat(codes(assess(with(repaired, new CalibrationCatchEntry(before, true, today.coasting())))))
+                .contains(FindingCode.CALIBRATION_BEFORE_CHANGE);
+        assertThat(codes(assess(with(repaired, today)))).doesNotContain(FindingCode.CALIBRATION_BEFORE_CHANGE);
+    }
+
+    @Test
+    void aDateAfterTheDayIsRefused() {
+        assertThat(assess(with(idle("T-01"), inForce("5.2 lb/rev", DAY.plusDays(1))))
+                        .refusal())
+                .contains("date of the calibration in force must be not after the day, 2026-10-19: 2026-10-20");
+    }
+
+    @Test
+    void theSameOpeningInOtherUnitsIsTheSamePlace() {
+        CalibrationCatchEntry inches = calibrationCatch(8, 2);
+        CatchEntry e = calibrationCatch(9, 2).entry();
+        CatchEntry metric = new CatchEntry(
+                e.at(),
+                e.operator(),
+                e.scale(),
+                e.containers(),
+                e.counted(),
+                Optional.of(Amounts.of(50.8, SpreadingUnits.MILLIMETRE)),
+                e.material(),
+                e.conditions(),
+                e.notes());
+        TruckAssessment assessment =
+                assess(with(idle("T-01"), inches, new CalibrationCatchEntry(metric, true, inches.coasting())));
+        assertThat(assessment.calibrations()).hasSize(1);
+        assertThat(assessment.calibrations().get(0).catches()).hasSize(2);
+    }
+
+    @Test
+    void runTimesOfOneOpeningInTwoUnitsAreSeparated() {
+        double perSecond = 300 / 5.2 / 120;
+        VerificationCatchEntry shorter = verificationCatch(9, "5.2 lb/rev", 60, perSecond * 54);
+        CatchEntry e = verificationCatch(10, "5.2 lb/rev", 120, perSecond * 114).entry();
+        CatchEntry metric = new CatchEntry(
+                e.at(),
+                e.operator(),
+                e.scale(),
+                e.containers(),
+                e.counted(),
+                Optional.of(Amounts.of(50.8, SpreadingUnits.MILLIMETRE)),
+                e.material(),
+                e.conditions(),
+                e.notes());
+        TruckAssessment assessment = assess(with(good(), shorter, verificationCatch("5.2 lb/rev", 120, metric)));
+        assertThat(assessment.startUps()).hasSize(1);
+        assertThat(codes(assessment)).contains(FindingCode.START_UP_LOSS);
+    }
+
+    @Test
+    void theSameCatchNeverCorrectsTwice() {
+        VerificationCatchEntry found = verificationCatch(9, "5.5 lb/rev", 120, 54.5);
+        VerificationCatchEntry again = verificationCatch("5.2 lb/rev", 120, found.entry());
+        VerificationCatchEntry wrongly = verificationCatch("4.9 lb/rev", 120, found.entry());
+        TruckAssessment assessment = assess(with(good(), found, again));
+        assertThat(assessment.correction().orElseThrow().status()).isEqualTo(Correction.Status.UNCONFIRMED);
+        assertThat(assessment.nextStep()).isEqualTo(NextStep.CONFIRM_CORRECTION);
+        assertThat(assess(with(good(), found, wrongly))
+                        .correction()
+                        .orElseThrow()
+                        .toEnter())
+                .isEqualTo(CalibrationFactor.parse("5.2 lb/rev"));
+    }
+
+    @Test
+    void aCatchThatPassesWithTheValueAsFoundSpeaksAgainstTheCorrection() {
+        VerificationCatchEntry off = verificationCatch("5.2 lb/rev", 120, entry(9, 2, 320, pulsesOf(57.7)));
+        VerificationCatchEntry right = verificationCatch(10, "5.2 lb/rev", 120, 57.6);
+        TruckAssessment assessment = assess(with(good(), off, right));
+        assertThat(assessment.corrections()).isEmpty();
+        assertThat(codes(assessment)).contains(FindingCode.CATCHES_DISAGREE);
+        assertThat(assessment.nextStep()).isEqualTo(NextStep.FIND_FAULT);
+    }
+
+    private static Optional<CountEntry> pulsesOf(double revolutions) {
+        return Optional.of(Trucks.pulses(Math.rint(revolutions * 100)));
+    }
+
+    @Test
+    void aCalibrationMadeAfterTheVerificationIsYetToBeVerified() {
+        TruckAssessment assessment = assess(with(good(), calibrationCatch(15, 2)));
+        assertThat(assessment.massProof()).isEqualTo(MassProof.NOT_CHECKED);
+        assertThat(assessment.nextStep()).isEqualTo(NextStep.VERIFY);
+        assertThat(assess(with(good(), calibrationCatch(8, 2))).massProof()).isEqualTo(MassProof.PROVEN);
+    }
+
+    @Test
+    void oneBadTruckDoesNotStopTheOthers() {
+        CatchEntry e = calibrationCatch(8, 2).entry();
+        CatchEntry upsideDown = new CatchEntry(
+                e.at(),
+                e.operator(),
+                e.scale(),
+                List.of(new WeighingEntry(
+                        "pail 2", Amounts.of(3.5, SpreadingUnits.POUND), Amounts.of(44, SpreadingUnits.POUND))),
+                e.counted(),
+                e.opening(),
+                e.material(),
+                e.conditions(),
+                e.notes());
+        TruckDay bad = with(
+                idle("T-00"),
+                new CalibrationCatchEntry(
+                        upsideDown, true, calibrationCatch(8, 2).coasting()));
+        List<TruckAssessment> all = ASSESSOR.assess(day(bad, good()));
+        assertThat(all.get(0).refusal())
+                .contains("catch of 08:00: gross of container pail 2 must be at least its tare, 44 lb: 3.5 lb");
+        assertThat(all.get(0).nextStep()).isEqualTo(NextStep.MEND_RECORD);
+        assertThat(all.get(1).nextStep()).isEqualTo(NextStep.NOTHING);
+    }
+
+    @Test
+    void whatATruckRefersToMustBeThere() {
+        CatchEntry e = calibrationCatch(8, 2).entry();
+        CatchEntry otherScale = new CatchEntry(
+                e.at(),
+                e.operator(),
+                "kitchen",
+                e.containers(),
+                e.counted(),
+                e.opening(),
+                "salt",
+                e.conditions(),
+                e.notes());
+        CatchEntry otherMaterial = new CatchEntry(
+                e.at(),
+                e.operator(),
+                "platform",
+                e.containers(),
+                e.counted(),
+                e.opening(),
+                "sand",
+                e.conditions(),
+                e.notes());
+        CatchEntry uncounted = new CatchEntry(
+                e.at(),
+                e.operator(),
+                "platform",
+                e.containers(),
+                Optional.empty(),
+                e.opening(),
+                "salt",
+                e.conditions(),
+                e.notes());
+        assertThat(refusalOf(otherScale)).isEqualTo("catch of 08:00: scale must be one of [platform]: \"kitchen\"");
+        assertThat(refusalOf(otherMaterial)).isEqualTo("material must be one of [salt]: \"sand\"");
+        assertThat(refusalOf(uncounted))
+                .isEqualTo("catch of 08:00: count of a calibration catch must be given: nothing");
+    }
+
+    private static String refusalOf(CatchEntry entry) {
+        CalibrationCatchEntry wrong =
+                new CalibrationCatchEntry(entry, true, calibrationCatch(8, 2).coasting());
+        return assess(with(idle("T-01"), wrong)).refusal().orElseThrow();
+    }
+
+    @Test
+    void anUnknownTypeIsRefusedWithTheKnownOnes() {
+        TruckDay truck = idle("T-01");
+        TruckDay other = TruckDay.of(
+                truck.id(),
+                new TypedEntry("bucket-elevator", 1, Map.of()),
+                truck.gate(),
+                truck.pulsesPerRevolution(),
+                truck.gearRatio());
+        assertThat(assess(other).refusal())
+                .hasValueSatisfying(reason ->
+                        assertThat(reason).contains("drag-chain, version 1").endsWith("bucket-elevator, version 1"));
+    }
+
+    @Test
+    void anIndicatedMassNeedsTheStepOfTheDisplay() {
+        VerificationCatchEntry v = verificationCatch(9, "5.2 lb/rev", 120, 57.7);
+        VerificationCatchEntry withoutStep = new VerificationCatchEntry(
+                v.entry(),
+                v.inForce(),
+                v.target(),
+                v.testSpeed(),
+                v.runTime(),
+                v.testDistance(),
+                Optional.of(Amounts.of(300, SpreadingUnits.POUND)),
+                Optional.empty());
+        assertThat(assess(with(idle("T-01"), withoutStep)).refusal())
+                .contains("catch of 09:00: step of the indicated mass must be given with the indicated mass: nothing");
+        VerificationCatchEntry withStep = new VerificationCatchEntry(
+                v.entry(),
+                v.inForce(),
+                v.target(),
+                v.testSpeed(),
+                v.runTime(),
+                v.testDistance(),
+                Optional.of(Amounts.of(300, SpreadingUnits.POUND)),
+                Optional.of(Amounts.of(1, SpreadingUnits.POUND)));
+        assertThat(assess(with(good(), withStep)).nextStep()).isEqualTo(NextStep.NOTHING);
+    }
+
+    @Test
+    void twoMaterialsWithOneNameAreRefusedForTheWholeDay() {
+        FleetDay day = day(good());
+        Material salt = day.materials().get(0);
+        FleetDay twice = new FleetDay(
+                day.day(),
+                day.seasonStart(),
+                day.tolerance(),
+                day.decisionRule(),
+                day.allowances(),
+                day.site(),
+                day.technician(),
+                day.scales(),
+                List.of(salt, salt),
+                day.plan(),
+                day.trucks());
+        assertThatThrownBy(() -> ASSESSOR.assess(twice))
+                .isInstanceOf(InvalidInputException.class)
+                .hasMessage("material must be listed once: salt");
+    }
+}

@@ -1,0 +1,69 @@
+package org.gritwright.core.fleet.day;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.gritwright.units.SpreadingUnits.KILOGRAM_PER_KILOMETRE;
+import static org.gritwright.units.SpreadingUnits.KILOGRAM_PER_LANE_KILOMETRE;
+import static org.gritwright.units.SpreadingUnits.LANE;
+import static org.gritwright.units.SpreadingUnits.PERCENT;
+
+import java.util.Optional;
+import javax.measure.Quantity;
+import org.gritwright.core.observation.Moisture;
+import org.gritwright.units.Amounts;
+import org.gritwright.units.InvalidInputException;
+import org.gritwright.units.quantity.ApplicationRate;
+import org.gritwright.units.quantity.LaneApplicationRate;
+import org.gritwright.units.quantity.LaneCount;
+import org.junit.jupiter.api.Test;
+
+class TargetEntryTest {
+    private static final Optional<Quantity<ApplicationRate>> RATE = Optional.of(Amounts.of(85, KILOGRAM_PER_KILOMETRE));
+    private static final Optional<Quantity<LaneApplicationRate>> LANE_RATE =
+            Optional.of(Amounts.of(42.5, KILOGRAM_PER_LANE_KILOMETRE));
+    private static final Optional<Quantity<LaneCount>> LANES = Optional.of(Amounts.of(2, LANE));
+
+    @Test
+    void aLaneRateTimesItsLanesIsARatePerDistance() {
+        Quantity<ApplicationRate> rate = new TargetEntry(Optional.empty(), LANE_RATE, LANES).perDistance();
+        assertThat(Amounts.in(rate, KILOGRAM_PER_KILOMETRE)).isEqualTo(85);
+    }
+
+    @Test
+    void aRatePerDistanceStaysAsItIsWhateverTheLanes() {
+        assertThat(new TargetEntry(RATE, Optional.empty(), LANES).perDistance()).isSameAs(RATE.get());
+    }
+
+    @Test
+    void aLaneRateWithoutLanesBothRatesOrNoneAreRefused() {
+        assertThatThrownBy(() -> new TargetEntry(Optional.empty(), LANE_RATE, Optional.empty()).perDistance())
+                .isInstanceOf(InvalidInputException.class)
+                .hasMessage("lanes treated must be given with a target rate per lane distance: nothing");
+        assertThatThrownBy(() -> new TargetEntry(RATE, LANE_RATE, LANES).perDistance())
+                .isInstanceOf(InvalidInputException.class)
+                .hasMessageEndingWith(": both");
+        assertThatThrownBy(() -> new TargetEntry(Optional.empty(), Optional.empty(), LANES).perDistance())
+                .isInstanceOf(InvalidInputException.class)
+                .hasMessageEndingWith(": neither");
+    }
+
+    @Test
+    void aMoistureWithoutItsBasisIsRefusedAndSoIsABasisWithoutMoisture() {
+        assertThatThrownBy(() -> new Conditions(
+                        Optional.empty(),
+                        Optional.empty(),
+                        Optional.empty(),
+                        Optional.of(Amounts.of(3, PERCENT)),
+                        Optional.empty()))
+                .isInstanceOf(InvalidInputException.class)
+                .hasMessage("moisture must be given together with its basis: without basis");
+        assertThatThrownBy(() -> new Conditions(
+                        Optional.empty(),
+                        Optional.empty(),
+                        Optional.empty(),
+                        Optional.empty(),
+                        Optional.of(Moisture.Basis.DRY_MASS)))
+                .isInstanceOf(InvalidInputException.class)
+                .hasMessage("moisture must be given together with its basis: missing");
+    }
+}

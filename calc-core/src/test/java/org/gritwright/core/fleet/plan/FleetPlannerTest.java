@@ -1,0 +1,350 @@
+package org.gritwright.core.fleet.plan;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+import static org.gritwright.core.Samples.assertRefused;
+import static org.gritwright.core.Samples.pounds;
+import static org.gritwright.core.fleet.day.Trucks.calibrationCatch;
+import static org.gritwright.core.fleet.day.Trucks.idle;
+import static org.gritwright.core.fleet.day.Trucks.with;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import javax.measure.Quantity;
+import javax.measure.quantity.Dimensionless;
+import javax.measure.quantity.Speed;
+import javax.measure.quantity.Time;
+import org.gritwright.core.fleet.day.FleetDay;
+import org.gritwright.core.fleet.day.InForceEntry;
+import org.gritwright.core.fleet.day.PlanEntry;
+import org.gritwright.core.fleet.day.StepTimes;
+import org.gritwright.core.fleet.day.TruckDay;
+import org.gritwright.core.fleet.day.Trucks;
+import org.gritwright.core.fleet.day.TypedEntry;
+import org.gritwright.core.fleet.day.WayEntry;
+import org.gritwright.core.metering.BuiltInTypes;
+import org.gritwright.core.observation.CatchAllowances;
+import org.gritwright.core.observation.Material;
+import org.gritwright.core.observation.Repeatability;
+import org.gritwright.core.planning.CatchPlanner;
+import org.gritwright.core.planning.CatchSeries;
+import org.gritwright.core.planning.Cause;
+import org.gritwright.core.planning.Containers;
+import org.gritwright.core.planning.PlanResult;
+import org.gritwright.core.planning.PlannedCount;
+import org.gritwright.core.planning.RunPlan;
+import org.gritwright.units.Amounts;
+import org.gritwright.units.SpreadingUnits;
+import org.gritwright.units.quantity.RotationalSpeed;
+import org.junit.jupiter.api.Test;
+
+/** On a scale of 1000 lb by 0.5 lb; 5.2 lb/rev expected. */
+class FleetPlannerTest {
+    private static final FleetPlanner PLANNER = FleetPlanner.of(BuiltInTypes.registry());
+
+    /** A day on which nothing is known of how catches scatter. */
+    private static FleetDay day(TruckDay... trucks) {
+        return Trucks.day(trucks).withAllowances(CatchAllowances.NONE);
+    }
+
+    static Quantity<Time> minutes(double minutes) {
+        return Amounts.of(minutes, SpreadingUnits.MINUTE);
+    }
+
+    static Quantity<Dimensionless> percent(double percent) {
+        return Amounts.of(percent, SpreadingUnits.PERCENT);
+    }
+
+    static WayEntry way(String name, String scale, int containers, double holds, double tare) {
+        return new WayEntry(
+                name,
+                scale,
+                new Containers(containers, pounds(holds), pounds(tare)),
+                new StepTimes(minutes(20), minutes(5), minutes(3), minutes(6), minutes(10)));
+    }
+
+    static final WayEntry PAILS = way("pails", "platform", 4, 60, 4);
+    static final WayEntry TARP = way("tarp", "platform", 1, 500, 10);
+    static final WayEntry CUPS = way("cups", "platform", 3, 10, 1);
+
+    /** 30 rev/min, 300 lb/mi at 20 and 30 mi/h; 6 % wanted of a verification catch. */
+    static PlanEntry plan(double wantedPercent, WayEntry... ways) {
+        return new PlanEntry(
+                percent(wantedPercent),
+                Optional.of(percent(6)),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.of(Amounts.of(30, SpreadingUnits.REVOLUTION_PER_MINUTE)),
+                Optional.of(Amounts.of(10, SpreadingUnits.REVOLUTION_PER_MINUTE)),
+                Optional.of(Amounts.of(25, SpreadingUnits.REVOLUTION_PER_MINUTE)),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                List.of(Amounts.of(300, SpreadingUnits.POUND_PER_MILE)),
+                List.of(Amounts.of(20, SpreadingUnits.MILE_PER_HOUR), Amounts.of(30, SpreadingUnits.MILE_PER_HOUR)),
+                List.of(ways));
+    }
+
+    private static PlacePlan only(FleetPlan plan) {
+        assertThat(plan.trucks()).hasSize(1);
+        assertThat(plan.trucks().get(0).refusal()).isEmpty();
+        assertThat(plan.trucks().get(0).places()).hasSize(1);
+        return plan.trucks().get(0).places().get(0);
+    }
+
+    @Test
+    void aTruckIsPlannedForItsCalibrationInForce() {
+        PlacePlan place = only(PLANNER.plan(day(idle("T-1")), plan(3, PAILS)));
+        assertThat(place.material().name()).isEqualTo("salt");
+        assertThat(place.opening().map(Amounts::format)).hasValue("2 in");
+        assertThat(Amounts.in(place.expected(), SpreadingUnits.POUND_PER_REVOLUTION))
+                .isCloseTo(5.2, within(1e-12));
+        assertThat(place.source()).isEqualTo(PlacePlan.Source.IN_FORCE);
+        assertThat(place.count()).isInstanceOf(PlannedCount.Pulses.class);
+        CatchSeries series = place.ways().get(0).calibration().orElseThrow().series();
+        // 100 divisions of 0.5 lb take 10 revolutions; five catches as t for 4 degrees of freedom asks for.
+        assertThat(series.repeats()).isEqualTo(5);
+        assertThat(Amounts.format(series.revolutions())).isEqualTo("10 rev");
+        assertThat(place.ways().get(0).table()).hasSize(CatchPlanner.USUAL.size());
+    }
+
+    /** 7 teeth × 2.25 in × 22 in × 2 in are 693 in³ a turn of the drive shaft, 5.2 turns of the sensed one. */
+    @Test
+    void withoutACalibrationTheGeometryGivesAnEstimate() {
+        TruckDay truck = with(with(idle("T-1"), (InForceEntry) null), calibrationCatch(8, 2), calibrationCatch(9, 4));
+        TruckPlan plan = PLANNER.plan(day(truck), plan(3, PAILS)).trucks().get(0);
+        assertThat(plan.places()).extracting(PlacePlan::source).containsOnly(PlacePlan.Source.GEOMETRY);
+        assertThat(plan.places())
+                .extracting(p -> p.opening().map(Amounts::format).orElse(""))
+                .containsExactly("2 in", "4 in");
+        double poundsPerRevolution = 693.0 / 1728 * 78 * (0.5 + 1.15) / 2 / 5.2;
+        assertThat(Amounts.in(plan.places().get(0).expected(), SpreadingUnits.POUND_PER_REVOLUTION))
+                .isCloseTo(poundsPerRevolution, within(1e-9));
+        assertThat(Amounts.in(plan.places().get(1).expected(), SpreadingUnits.POUND_PER_REVOLUTION))
+                .isCloseTo(2 * poundsPerRevolution, within(1e-9));
+    }
+
+    @Test
+    void anUngatedTruckIsPlannedForTheOnlyMaterial() {
+        TruckDay auger = TruckDay.of(
+                "A",
+                new TypedEntry(
+                        "auger",
+                        1,
+                        Map.of(
+                                "screwDiameter", Amounts.of(6, SpreadingUnits.INCH),
+                                "shaftDiameter", Amounts.of(2, SpreadingUnits.INCH),
+                                "pitch", Amounts.of(6, SpreadingUnits.INCH))),
+                new TypedEntry("no-gate", 1, Map.of()),
+                Optional.empty(),
+                Amounts.of(1, SpreadingUnits.ONE));
+        PlacePlan place = only(PLANNER.plan(day(auger), plan(3, PAILS)));
+        assertThat(place.material().name()).isEqualTo("salt");
+        assertThat(place.opening()).isEmpty();
+        assertThat(place.count()).isInstanceOf(PlannedCount.Timed.class);
+        FleetDay twoMaterials = day(auger);
+        FleetDay more = new FleetDay(
+                twoMaterials.day(),
+                twoMaterials.seasonStart(),
+                twoMaterials.tolerance(),
+                twoMaterials.decisionRule(),
+                twoMaterials.allowances(),
+                Optional.empty(),
+                Optional.empty(),
+                twoMaterials.scales(),
+                List.of(
+                        twoMaterials.materials().get(0),
+                        Material.of("sand", Amounts.of(95, SpreadingUnits.POUND_PER_CUBIC_FOOT))),
+                Optional.empty(),
+                twoMaterials.trucks());
+        assertThat(PLANNER.plan(more, plan(3, PAILS)).trucks().get(0).refusal())
+                .hasValue(
+                        "material to plan for must be known from a calibration in force or a catch, or the only one of"
+                                + " the day: 2 materials");
+    }
+
+    @Test
+    void aTruckThatCantBePlannedDoesntStopTheOthers() {
+        TruckDay nothingKnown = with(idle("T-1"), (InForceEntry) null);
+        TruckDay wrongGate = idle("T-2")
+                .withInForce(Optional.of(new InForceEntry(
+                        Amounts.parseAny("5 lb/rev"),
+                        Optional.empty(),
+                        LocalDate.of(2026, 10, 1),
+                        "salt",
+                        Optional.of(Amounts.of(90, SpreadingUnits.INCH)),
+                        Optional.empty())));
+        TruckDay unknownType = TruckDay.of(
+                "T-3",
+                new TypedEntry("escalator", 1, Map.of()),
+                new TypedEntry("no-gate", 1, Map.of()),
+                Optional.empty(),
+                Amounts.of(1, SpreadingUnits.ONE));
+        FleetPlan plan = PLANNER.plan(day(nothingKnown, wrongGate, unknownType, idle("T-4")), plan(3, PAILS));
+        assertThat(plan.trucks().get(0).refusal())
+                .hasValue("gate opening to plan for must be known from a calibration in force or a catch: nothing");
+        assertThat(plan.trucks().get(1).refusal())
+                .hasValueSatisfying(r -> assertThat(r).startsWith("calibration in force: gate opening must be within"));
+        assertThat(plan.trucks().get(2).refusal())
+                .hasValueSatisfying(r -> assertThat(r).contains("escalator"));
+        assertThat(plan.trucks().get(3).refusal()).isEmpty();
+        assertThat(plan.outOfReach(0)).isEmpty();
+        assertThat(plan.trucks().get(0).time(0)).isEmpty();
+        assertThat(Amounts.in(plan.time(0), SpreadingUnits.MINUTE))
+                .isCloseTo(Amounts.in(plan.trucks().get(3).time(0).orElseThrow(), SpreadingUnits.MINUTE), within(1e-9));
+    }
+
+    /**
+     * By hand: 20 + 10 min; five catches of 10 rev, 20 s each, 5 min and one pail of 3 min each; the verification 6 min
+     * and a pail. At 20 mi/h 1.667 lb/s fall: the smallest sensible catch of 50 lb takes 30 s. Its scatter of 2 % is
+     * then known with 4 degrees of freedom, t = 2.776: with rounding and span U is below 6 %, and would be above the 4 %
+     * of the tolerance however long the run.
+     */
+    @Test
+    void theTimeIsTheSumOfTheSteps() {
+        FleetPlan plan = PLANNER.plan(day(idle("T-1"), idle("T-2")), plan(3, PAILS));
+        WayPlan way = plan.trucks().get(0).places().get(0).ways().get(0);
+        assertThat(way.runs()).hasSize(2);
+        assertThat(way.verification().map(run -> Amounts.format(run.runTime()))).hasValue("30 s");
+        double expected = 30 + 5 * (20 / 60.0 + 5 + 3) + 30 / 60.0 + 6 + 3;
+        assertThat(Amounts.in(plan.trucks().get(0).time(0).orElseThrow(), SpreadingUnits.MINUTE))
+                .isCloseTo(expected, within(1e-9));
+        assertThat(Amounts.in(plan.time(0), SpreadingUnits.MINUTE)).isCloseTo(2 * expected, within(1e-9));
+    }
+
+    /** 300 lb/mi at 30 mi/h are 28.8 rev/min, above the 25 that the drive holds. */
+    @Test
+    void aSpeedThatTheDriveCantHoldIsNotChosen() {
+        WayPlan way =
+                only(PLANNER.plan(day(idle("T-1")), plan(3, PAILS))).ways().get(0);
+        assertThat(way.runs())
+                .extracting(run -> run.withinRange().orElseThrow())
+                .containsExactly(true, false);
+        assertThat(way.verification().map(run -> Amounts.format(run.testSpeed())))
+                .hasValue("20 mi/h");
+    }
+
+    /** 1 % is below 2.776 × 2 %. */
+    @Test
+    void whereNoRunTellsEnoughTheOneThatTellsMostIsMade() {
+        PlanEntry plan = plan(3, PAILS);
+        PlanEntry finer = new PlanEntry(
+                plan.wantedUncertainty(),
+                Optional.of(percent(1)),
+                Optional.empty(),
+                Optional.empty(),
+                plan.shaftSpeed(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                plan.targetRates(),
+                plan.testSpeeds(),
+                plan.waysOfWeighing());
+        WayPlan way = only(PLANNER.plan(day(idle("T-1")), finer)).ways().get(0);
+        assertThat(way.runs())
+                .hasSize(2)
+                .allSatisfy(run -> assertThat(run.result()).isInstanceOf(PlanResult.OutOfReach.class));
+        RunPlan chosen = way.verification().orElseThrow();
+        assertThat(way.runs())
+                .allSatisfy(run -> assertThat(Amounts.si(
+                                Dimensionless.class, run.result().series().expandedUncertainty()))
+                        .isGreaterThanOrEqualTo(Amounts.si(
+                                Dimensionless.class, chosen.result().series().expandedUncertainty())));
+        assertThat(way.isReached()).isTrue();
+    }
+
+    @Test
+    void aWayThatCantTakeTheSmallestCatchIsAnAnswerToo() {
+        FleetPlan plan = PLANNER.plan(day(idle("T-1")), plan(3, CUPS, PAILS, TARP));
+        TruckPlan truck = plan.trucks().get(0);
+        assertThat(truck.places().get(0).ways().get(0).refusal())
+                .hasValue(
+                        "containers must be able to hold the smallest sensible catch, 9.62 rev or 50 lb: 30 lb in all");
+        assertThat(truck.isReachedBy(0)).isFalse();
+        assertThat(truck.time(0)).isEmpty();
+        assertThat(plan.outOfReach(0)).containsExactly(truck);
+        assertThat(truck.isReachedBy(1)).isTrue();
+        assertThat(truck.quickest()).hasValue(1);
+    }
+
+    @Test
+    void whatIsOutOfReachSaysWhatIsToBlame() {
+        FleetPlan plan = PLANNER.plan(day(idle("T-1")), plan(1, PAILS));
+        assertThat(only(plan).ways().get(0).calibration())
+                .hasValueSatisfying(result -> assertThat(result)
+                        .isInstanceOfSatisfying(
+                                PlanResult.OutOfReach.class,
+                                out -> assertThat(out.toBlame()).isEqualTo(Cause.SCATTER)));
+        assertThat(plan.trucks().get(0).quickest()).isEmpty();
+        assertThat(Amounts.in(plan.time(0), SpreadingUnits.MINUTE)).isZero();
+    }
+
+    @Test
+    void whatIsKnownOfTheCatchesScatterIsPlannedWith() {
+        CatchAllowances allowances = new CatchAllowances(
+                percent(0), percent(0), Optional.empty(), Optional.of(Repeatability.assumed(percent(0.5))));
+        assertThat(only(PLANNER.plan(Trucks.day(idle("T-1")).withAllowances(allowances), plan(3, PAILS)))
+                        .ways()
+                        .get(0)
+                        .calibration()
+                        .orElseThrow()
+                        .series()
+                        .repeats())
+                .isEqualTo(3);
+    }
+
+    @Test
+    void aWayWithAnUnknownScaleIsRefusedForTheWholeDay() {
+        assertRefused(
+                "way of weighing \"pit\": scale must be one of [platform]: \"weighbridge\"",
+                () -> PLANNER.plan(day(idle("T-1")), plan(3, way("pit", "weighbridge", 1, 500, 0))));
+    }
+
+    @Test
+    void badPlansAreRefused() {
+        assertRefused("wanted uncertainty must be greater than 0: 0 %", () -> plan(0, PAILS));
+        assertRefused("wanted uncertainty must be below 100 %: 120 %", () -> plan(120, PAILS));
+        assertRefused("ways of weighing must be one or more: none", () -> plan(3));
+        assertRefused("way of weighing must be listed once: \"pails\"", () -> plan(3, PAILS, PAILS));
+        assertRefused("containers must be one or more: 0", () -> way("none", "platform", 0, 60, 4));
+        assertRefused(
+                "time per container must be 0 or more: -1 min",
+                () -> new StepTimes(minutes(1), minutes(1), minutes(-1), minutes(1), minutes(1)));
+        PlanEntry good = plan(3, PAILS);
+        assertRefused(
+                "most repeats must be from 5 to 1000: 4",
+                () -> changed(good, Optional.of(5), Optional.of(4), good.highestShaftSpeed(), good.testSpeeds()));
+        assertRefused(
+                "steady shaft speeds must be given as the lowest and the highest: the lowest only",
+                () -> changed(good, Optional.empty(), Optional.empty(), Optional.empty(), good.testSpeeds()));
+        assertRefused(
+                "verification catches must be planned with target rates and test speeds: target rates only",
+                () -> changed(good, Optional.empty(), Optional.empty(), good.highestShaftSpeed(), List.of()));
+    }
+
+    private static PlanEntry changed(
+            PlanEntry plan,
+            Optional<Integer> fewest,
+            Optional<Integer> most,
+            Optional<Quantity<RotationalSpeed>> highest,
+            List<Quantity<Speed>> speeds) {
+        return new PlanEntry(
+                plan.wantedUncertainty(),
+                plan.wantedVerificationUncertainty(),
+                fewest,
+                most,
+                plan.shaftSpeed(),
+                plan.lowestShaftSpeed(),
+                highest,
+                plan.startTimeConstant(),
+                plan.greatestStartLoss(),
+                plan.countUncertainty(),
+                plan.targetRates(),
+                speeds,
+                plan.waysOfWeighing());
+    }
+}

@@ -1,0 +1,302 @@
+package org.gritwright.core.metering;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.gritwright.core.Samples.AUGER;
+import static org.gritwright.core.Samples.CHAIN;
+import static org.gritwright.core.Samples.SENSOR;
+import static org.gritwright.core.Samples.assertRefused;
+import static org.gritwright.core.Samples.inches;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.atomic.AtomicInteger;
+import java.util.function.Supplier;
+import javax.measure.quantity.Dimensionless;
+import javax.measure.quantity.Length;
+import org.gritwright.core.spi.ConveyorType;
+import org.gritwright.core.spi.FillLimits;
+import org.gritwright.core.spi.GateShape;
+import org.gritwright.core.spi.GateType;
+import org.gritwright.core.spi.OpenArea;
+import org.gritwright.core.spi.Parameter;
+import org.gritwright.core.spi.Parameters;
+import org.gritwright.core.spi.PlainConveyor;
+import org.gritwright.core.spi.PlainGate;
+import org.gritwright.core.spi.Spi;
+import org.gritwright.core.spi.SweptVolume;
+import org.gritwright.core.spi.TypeId;
+import org.gritwright.units.Amounts;
+import org.gritwright.units.SpreadingUnits;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** What a type from outside returns is checked where it is used. */
+class SpiBorderTest {
+    /** A conveyor type that returns whatever it is told to. */
+    private static final class OddConveyor extends PlainConveyor {
+        private final SweptVolume volume;
+        private final FillLimits limits;
+
+        OddConveyor(SweptVolume volume, FillLimits limits) {
+            super("odd");
+            this.volume = volume;
+            this.limits = limits;
+        }
+
+        @Override
+        public boolean meteredByGate() {
+            return false;
+        }
+
+        @Override
+        public SweptVolume sweptVolume(Parameters given) {
+            return volume;
+        }
+
+        @Override
+        public FillLimits fillLimits() {
+            return limits;
+        }
+    }
+
+    /** A gate type that returns whatever it is told to. */
+    private static final class OddGate extends PlainGate {
+        private final Supplier<GateShape> shapes;
+
+        OddGate(Supplier<GateShape> shapes) {
+            super("odd");
+            this.shapes = shapes;
+        }
+
+        @Override
+        public GateShape shape(Parameters given) {
+            return shapes.get();
+        }
+    }
+
+    /** A type whose version is the number of times that it was asked. */
+    private static final class Restless implements GateType {
+        private int asked;
+
+        @Override
+        public TypeId id() {
+            asked++;
+            return TypeId.of("example.org/restless", asked);
+        }
+
+        @Override
+        public int spiLevel() {
+            return Spi.LEVEL;
+        }
+
+        @Override
+        public List<Parameter<?>> parameters() {
+            return List.of();
+        }
+
+        @Override
+        public GateShape shape(Parameters given) {
+            return GateShape.none();
+        }
+    }
+
+    /** A conveyor type with an id and parameters of any kind, even none. */
+    private record Nameless(TypeId id, List<Parameter<?>> parameters) implements ConveyorType {
+        @Override
+        public int spiLevel() {
+            return Spi.LEVEL;
+        }
+
+        @Override
+        public boolean meteredByGate() {
+            return false;
+        }
+
+        @Override
+        public SweptVolume sweptVolume(Parameters given) {
+            return openArea -> 1;
+        }
+    }
+
+    /** Gives one after the other, and the last again and again. */
+    @SafeVarargs
+    private static <T> Supplier<T> oneAfterTheOther(T... given) {
+        AtomicInteger next = new AtomicInteger();
+        return () -> given[Math.min(next.getAndIncrement(), given.length - 1)];
+    }
+
+    private static Gate gate(GateShape... shapes) {
+        return Gate.of(new OddGate(oneAfterTheOther(shapes)), Map.of());
+    }
+
+    private static GateShape upToAFoot(OpenArea area) {
+        return GateShape.byOpening(inches(0), inches(12), area);
+    }
+
+    private static Spreader sweeping(double cubicMetresPerRevolution) {
+        OddConveyor type = new OddConveyor(openArea -> cubicMetresPerRevolution, FillLimits.COMMON);
+        return new Spreader(Conveyor.of(type, Map.of()), AUGER.gate(), SENSOR);
+    }
+
+    private static Spreader opening(double squareMetres) {
+        return new Spreader(CHAIN.conveyor(), gate(upToAFoot(openingMetres -> squareMetres)), SENSOR);
+    }
+
+    @ParameterizedTest
+    @ValueSource(doubles = {Double.NaN, -1, Double.POSITIVE_INFINITY, Double.NEGATIVE_INFINITY})
+    void aSweptVolumeThatCanNotBeNamesTheType(double volume) {
+        assertRefused(
+                "swept volume of type example.org/odd, version 1 must be finite and 0 or more: " + volume + " m³/rev",
+                () -> sweeping(volume).sweptCubicMetresPerRevolution(Optional.empty()));
+    }
+
+    @Test
+    void aConveyorThatSweepsNothingNamesTheType() {
+        assertRefused(
+                "swept volume of type example.org/odd, version 1 must be greater than 0: 0.0 m³/rev",
+                () -> sweeping(0).sweptCubicMetresPerRevolution(Optional.empty()));
+    }
+
+    @ParameterizedTest
+    @ValueSource(doubles = {Double.NaN, -1, Double.POSITIVE_INFINITY, Double.NEGATIVE_INFINITY})
+    void anOpenAreaThatCanNotBeNamesTheType(double area) {
+        assertRefused(
+                "open area of type example.org/odd, version 1 must be finite and 0 or more: " + area + " m²",
+                () -> opening(area).sweptCubicMetresPerRevolution(Optional.of(inches(4))));
+    }
+
+    @Test
+    void aTypeThatReturnsNothingIsNamed() {
+        assertRefused(
+                "swept volume of type example.org/odd, version 1 must be given by the type: null",
+                () -> Conveyor.of(new OddConveyor(null, FillLimits.COMMON), Map.of()));
+        assertRefused(
+                "fill limits of type example.org/odd, version 1 must be given by the type: null",
+                () -> Conveyor.of(new OddConveyor(openArea -> 1, null), Map.of())
+                        .fillLimits());
+        assertRefused(
+                "shape of type example.org/odd, version 1 must be given by the type: null",
+                () -> gate((GateShape) null));
+        assertRefused(
+                "id of type null must be given by the type: null",
+                () -> Conveyor.of(new Nameless(null, List.of()), Map.of()));
+        assertRefused(
+                "parameters of type example.org/nameless, version 1 must be given by the type: null",
+                () -> Conveyor.of(new Nameless(TypeId.of("example.org/nameless", 1), null), Map.of()));
+    }
+
+    @Test
+    void aTypeThatChangesItsNameIsCaught() {
+        assertRefused(
+                "id of type example.org/restless, version 1 must be the same whenever asked:"
+                        + " example.org/restless, version 2",
+                () -> Gate.of(new Restless(), Map.of()));
+    }
+
+    /** Each function adds its own call to what it was told. */
+    private static SweptVolume counting() {
+        AtomicInteger calls = new AtomicInteger();
+        return openArea -> calls.incrementAndGet();
+    }
+
+    @Test
+    void aSweptVolumeThatChangesFromCallToCallIsCaught() {
+        SweptVolume volume = counting();
+        Spreader spreader =
+                new Spreader(Conveyor.of(new OddConveyor(volume, FillLimits.COMMON), Map.of()), AUGER.gate(), SENSOR);
+
+        assertRefused(
+                "swept volume of type example.org/odd, version 1 must be the same whenever asked:"
+                        + " 1.0 and 2.0 m³/rev",
+                () -> spreader.sweptCubicMetresPerRevolution(Optional.empty()));
+    }
+
+    @Test
+    void anOpenAreaThatDependsOnWhenItWasMadeIsCaught() {
+        Gate gate = gate(upToAFoot(openingMetres -> openingMetres), upToAFoot(openingMetres -> 2 * openingMetres));
+
+        assertRefused(
+                "open area of type example.org/odd, version 1 must be the same whenever asked: 0.1016 and 0.2032 m²",
+                () -> gate.squareMetres(Optional.of(inches(4))));
+    }
+
+    @Test
+    void aMinusZeroIsAnotherAnswerThanZero() {
+        Gate gate = gate(upToAFoot(openingMetres -> 0.0), upToAFoot(openingMetres -> -0.0));
+
+        assertRefused(
+                "open area of type example.org/odd, version 1 must be the same whenever asked: 0.0 and -0.0 m²",
+                () -> gate.squareMetres(Optional.of(inches(4))));
+    }
+
+    @Test
+    void aShapeThatChangesIsCaught() {
+        GateShape adjustable = upToAFoot(openingMetres -> openingMetres);
+        GateShape fixed = fixed(0.01);
+
+        assertShapeRefused(adjustable, fixed);
+        assertShapeRefused(fixed, adjustable);
+        assertShapeRefused(GateShape.none(), fixed);
+        assertShapeRefused(adjustable, GateShape.none());
+        assertShapeRefused(fixed, fixed(0.02));
+        assertThat(gate(fixed, fixed(0.01)).squareMetres(Optional.empty())).isEqualTo(0.01);
+    }
+
+    @Test
+    void limitsThatChangeAreCaught() {
+        OpenArea area = openingMetres -> openingMetres;
+        GateShape.Adjustable<Length> shape = GateShape.byOpening(inches(1), inches(12), area);
+
+        assertShapeRefused(shape, GateShape.byOpening(inches(0), inches(12), area));
+        assertShapeRefused(shape, GateShape.byOpening(inches(1), inches(11), area));
+        assertShapeRefused(shape, shape.closedAt(inches(2)));
+        assertShapeRefused(shape.closedAt(inches(3)), shape.closedAt(inches(2)));
+        assertShapeRefused(
+                shape,
+                GateShape.adjustable(
+                        Dimensionless.class,
+                        Amounts.of(1, SpreadingUnits.ONE),
+                        Amounts.of(12, SpreadingUnits.ONE),
+                        area));
+        assertThat(gate(shape.closedAt(inches(2)), shape.closedAt(inches(2))).accepts(inches(12)))
+                .isTrue();
+    }
+
+    private static GateShape fixed(double squareMetres) {
+        return GateShape.fixed(Amounts.of(squareMetres, SpreadingUnits.SQUARE_METRE));
+    }
+
+    private static void assertShapeRefused(GateShape first, GateShape second) {
+        assertRefused(
+                "shape of type example.org/odd, version 1 must be the same whenever asked: another the second time",
+                () -> gate(first, second));
+    }
+
+    @Test
+    void aShapeThatIsGoneWhenAskedAgainIsCaught() {
+        assertRefused(
+                "shape of type example.org/odd, version 1 must be given by the type: null",
+                () -> gate(GateShape.none(), null));
+    }
+
+    @Test
+    void aTypeMayKnowItsFillBetter() {
+        FillLimits limits = new FillLimits(0.1, 0.2, 0.6, 0.8);
+
+        assertThat(Conveyor.of(new OddConveyor(openArea -> 1, limits), Map.of()).fillLimits())
+                .isSameAs(limits);
+    }
+
+    @Test
+    void unknownMissingAndImpossibleParametersAreNamed() {
+        assertRefused(
+                "parameter must be one of []: \"width\"", () -> Gate.of(new NoGate(), Map.of("width", inches(24))));
+        assertRefused("width must be given: nothing", () -> Gate.of(new SlidingGate(), Map.of()));
+        assertRefused(
+                "width must be within 50 mm to 3 m: 1 in",
+                () -> Gate.of(new SlidingGate(), Map.of("width", inches(1))));
+        assertRefused("teeth must be given: nothing", () -> Conveyor.of(new DragChain(), Map.of()));
+    }
+}

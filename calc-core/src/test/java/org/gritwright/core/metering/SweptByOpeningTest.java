@@ -1,0 +1,99 @@
+package org.gritwright.core.metering;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+import static org.gritwright.core.Samples.AUGER;
+import static org.gritwright.core.Samples.CHAIN;
+import static org.gritwright.core.Samples.SENSOR;
+import static org.gritwright.core.Samples.assertRefused;
+import static org.gritwright.core.Samples.chainWith;
+import static org.gritwright.core.Samples.inches;
+import static org.gritwright.units.SpreadingUnits.METRE;
+import static org.gritwright.units.SpreadingUnits.MILLIMETRE;
+import static org.gritwright.units.SpreadingUnits.ONE;
+import static org.gritwright.units.SpreadingUnits.PULSE_PER_REVOLUTION;
+import static org.gritwright.units.SpreadingUnits.SQUARE_CENTIMETRE;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.constraints.DoubleRange;
+import net.jqwik.api.constraints.Scale;
+import org.gritwright.units.Amounts;
+import org.junit.jupiter.api.Test;
+
+class SweptByOpeningTest {
+    private static final SweptByOpening GEOMETRY = CHAIN.sweptByOpening();
+
+    @Property
+    void isWhatTheSpreaderSweeps(@ForAll @Scale(6) @DoubleRange(min = 0.001, max = 1) double metres) {
+        assertThat(GEOMETRY.applyAsDouble(metres))
+                .isEqualTo(CHAIN.sweptCubicMetresPerRevolution(Optional.of(Amounts.of(metres, METRE))));
+    }
+
+    @Test
+    void countsByTheSensedShaft() {
+        SweptByOpening geared = chainWith(new ShaftSensor(Amounts.of(100, PULSE_PER_REVOLUTION), Amounts.of(4, ONE)))
+                .sweptByOpening();
+
+        assertThat(geared.applyAsDouble(0.1)).isCloseTo(GEOMETRY.applyAsDouble(0.1) / 4, within(1e-18));
+    }
+
+    @Test
+    void aClosedGateSweepsNothing() {
+        assertThat(GEOMETRY.applyAsDouble(0)).isZero();
+    }
+
+    @Test
+    void goesFromTheLowestToTheHighestOpening() {
+        assertThat(GEOMETRY.lowest()).isEqualTo(Amounts.of(0, METRE));
+        assertThat(GEOMETRY.highest()).isEqualTo(Amounts.of(1, METRE));
+        assertThat(GEOMETRY.applyAsDouble(1 + 1e-13))
+                .as("a hair past the end is rounding")
+                .isCloseTo(GEOMETRY.applyAsDouble(1), within(1e-12));
+        assertRefused("gate opening must be within 0 m to 1 m: 1.001", () -> GEOMETRY.applyAsDouble(1.001));
+        assertRefused("gate opening must be within 0 m to 1 m: -0.001", () -> GEOMETRY.applyAsDouble(-0.001));
+        assertRefused("gate opening must be within 0 m to 1 m: NaN", () -> GEOMETRY.applyAsDouble(Double.NaN));
+    }
+
+    @Test
+    void takesAnOpeningOfTheGatesKindAsANumber() {
+        assertThat(GEOMETRY.number(Amounts.of(50.8, MILLIMETRE))).isCloseTo(0.0508, within(1e-17));
+        assertThat(GEOMETRY.number(inches(0))).isZero();
+        assertRefused("gate opening must be within 0 m to 1 m: 40 in", () -> GEOMETRY.number(inches(40)));
+        assertRefused("gate opening must be a length: 1", () -> GEOMETRY.number(Amounts.of(1, ONE)));
+    }
+
+    @Test
+    void aSettingIsItsOwnNumber() {
+        Gate marks = Gate.of(
+                TableGate.bySetting(),
+                Map.of(
+                        "settings", List.of(Amounts.of(0, ONE), Amounts.of(10, ONE)),
+                        "areas", List.of(Amounts.of(0, SQUARE_CENTIMETRE), Amounts.of(500, SQUARE_CENTIMETRE))));
+        SweptByOpening bySetting = new Spreader(CHAIN.conveyor(), marks, SENSOR).sweptByOpening();
+
+        assertThat(bySetting.number(Amounts.of(4, ONE))).isEqualTo(4);
+        assertThat(bySetting.highest()).isEqualTo(Amounts.of(10, ONE));
+        assertThat(bySetting.applyAsDouble(4)).isCloseTo(0.02 * 6 * 2.609 * 0.0254, within(1e-16));
+    }
+
+    @Test
+    void isThereOnlyWhereAnAdjustableGateMetersTheConveyor() {
+        assertRefused(
+                "spreader must be one with a conveyor that an adjustable gate meters:"
+                        + " auger, version 1 with no-gate, version 1",
+                AUGER::sweptByOpening);
+        assertRefused(
+                "spreader must be one with a conveyor that an adjustable gate meters:"
+                        + " auger, version 1 with sliding-gate, version 1",
+                () -> new Spreader(AUGER.conveyor(), CHAIN.gate(), SENSOR).sweptByOpening());
+        Gate fixed = Gate.of(new FixedGate(), Map.of("width", inches(24), "height", inches(4)));
+        assertRefused(
+                "spreader must be one with a conveyor that an adjustable gate meters:"
+                        + " drag-chain, version 1 with fixed-opening, version 1",
+                () -> new Spreader(CHAIN.conveyor(), fixed, SENSOR).sweptByOpening());
+    }
+}

@@ -1,0 +1,191 @@
+package org.gritwright.core.metering;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+import static org.gritwright.core.Samples.CHAIN;
+import static org.gritwright.core.Samples.SENSOR;
+import static org.gritwright.core.Samples.assertRefused;
+import static org.gritwright.core.Samples.inches;
+import static org.gritwright.units.SpreadingUnits.MILLIMETRE;
+import static org.gritwright.units.SpreadingUnits.ONE;
+import static org.gritwright.units.SpreadingUnits.SQUARE_CENTIMETRE;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import javax.measure.Quantity;
+import javax.measure.quantity.Area;
+import javax.measure.quantity.Dimensionless;
+import javax.measure.quantity.Length;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.constraints.DoubleRange;
+import net.jqwik.api.constraints.Scale;
+import org.gritwright.units.Amounts;
+import org.junit.jupiter.api.Test;
+
+class TableGateTest {
+    /** 0, 60, 150 and 180 cm² at 10, 50, 100 and 150 mm. */
+    private static final Gate BY_OPENING = byOpening(millimetres(10, 50, 100, 150), squareCentimetres(0, 60, 150, 180));
+
+    /** 0, 0, 40 and 200 cm² at the marks 0, 1, 2 and 6. */
+    private static final Gate BY_SETTING = bySetting(marks(0, 1, 2, 6), squareCentimetres(0, 0, 40, 200));
+
+    private static Gate byOpening(List<Quantity<Length>> openings, List<Quantity<Area>> areas) {
+        return Gate.of(TableGate.byOpening(), Map.of("openings", openings, "areas", areas));
+    }
+
+    private static Gate bySetting(List<Quantity<Dimensionless>> settings, List<Quantity<Area>> areas) {
+        return Gate.of(TableGate.bySetting(), Map.of("settings", settings, "areas", areas));
+    }
+
+    private static List<Quantity<Length>> millimetres(double... values) {
+        return Arrays.stream(values).mapToObj(v -> Amounts.of(v, MILLIMETRE)).toList();
+    }
+
+    private static List<Quantity<Dimensionless>> marks(double... values) {
+        return Arrays.stream(values).mapToObj(v -> Amounts.of(v, ONE)).toList();
+    }
+
+    private static List<Quantity<Area>> squareCentimetres(double... values) {
+        return Arrays.stream(values)
+                .mapToObj(v -> Amounts.of(v, SQUARE_CENTIMETRE))
+                .toList();
+    }
+
+    private static double squareCentimetresAt(Gate gate, Quantity<?> opening) {
+        return gate.squareMetres(Optional.of(opening)) * 1e4;
+    }
+
+    @Test
+    void aRowIsWhatWasMeasured() {
+        assertThat(squareCentimetresAt(BY_OPENING, Amounts.of(50, MILLIMETRE))).isCloseTo(60, within(1e-12));
+        assertThat(squareCentimetresAt(BY_OPENING, Amounts.of(150, MILLIMETRE))).isCloseTo(180, within(1e-12));
+        assertThat(squareCentimetresAt(BY_SETTING, Amounts.of(2, ONE))).isCloseTo(40, within(1e-12));
+    }
+
+    @Test
+    void betweenTwoRowsIsAStraightLine() {
+        assertThat(squareCentimetresAt(BY_OPENING, Amounts.of(60, MILLIMETRE))).isCloseTo(78, within(1e-12));
+        assertThat(squareCentimetresAt(BY_OPENING, Amounts.of(125, MILLIMETRE))).isCloseTo(165, within(1e-12));
+        assertThat(squareCentimetresAt(BY_SETTING, Amounts.of(3, ONE))).isCloseTo(80, within(1e-12));
+        assertThat(squareCentimetresAt(BY_SETTING, Amounts.of(1.25, ONE))).isCloseTo(10, within(1e-12));
+    }
+
+    @Test
+    void anEndInAnotherUnitIsStillTheEnd() {
+        // 150 mm are 5.905511811023622 in, which come back as a little more or less.
+        assertThat(squareCentimetresAt(BY_OPENING, inches(150 / 25.4))).isCloseTo(180, within(1e-10));
+        assertThat(squareCentimetresAt(BY_OPENING, inches(10 / 25.4))).isCloseTo(0, within(1e-10));
+        // A hair past either end, as rounding leads there, is the end and never past it.
+        assertThat(squareCentimetresAt(BY_OPENING, Amounts.of(150 * (1 + 1e-13), MILLIMETRE)))
+                .isEqualTo(squareCentimetresAt(BY_OPENING, Amounts.of(150, MILLIMETRE)));
+        assertThat(squareCentimetresAt(BY_OPENING, Amounts.of(10 * (1 - 1e-13), MILLIMETRE)))
+                .isZero();
+    }
+
+    @Test
+    void outsideTheTableTheGateCanNotBeSet() {
+        assertRefused(
+                "gate opening must be within 10 mm to 150 mm: 9 mm",
+                () -> BY_OPENING.squareMetres(Optional.of(Amounts.of(9, MILLIMETRE))));
+        assertRefused(
+                "gate opening must be within 10 mm to 150 mm: 151 mm",
+                () -> BY_OPENING.squareMetres(Optional.of(Amounts.of(151, MILLIMETRE))));
+        assertRefused(
+                "gate opening must be within 0 to 6: 7",
+                () -> BY_SETTING.squareMetres(Optional.of(Amounts.of(7, ONE))));
+    }
+
+    @Test
+    void aMarkIsNoHeightAndAHeightNoMark() {
+        assertThat(BY_OPENING.accepts(Amounts.of(0.1, ONE))).isFalse();
+        assertThat(BY_SETTING.accepts(inches(2))).isFalse();
+        assertRefused(
+                "gate opening must be a length: 0.1", () -> BY_OPENING.squareMetres(Optional.of(Amounts.of(0.1, ONE))));
+        assertRefused(
+                "gate opening must be the setting of a painted mark, a bare number: 2 in",
+                () -> BY_SETTING.squareMetres(Optional.of(inches(2))));
+    }
+
+    @Test
+    void theLastRowWithoutAreaIsTheClosedPosition() {
+        assertThat(closed(BY_OPENING)).contains(Amounts.of(10, MILLIMETRE));
+        assertThat(closed(BY_SETTING)).contains(Amounts.of(1, ONE));
+        assertThat(closed(byOpening(millimetres(10, 50), squareCentimetres(1, 60))))
+                .as("open a little at its lowest")
+                .isEmpty();
+        assertThat(squareCentimetresAt(BY_SETTING, Amounts.of(0.5, ONE))).isZero();
+    }
+
+    private static Optional<Quantity<?>> closed(Gate gate) {
+        return gate.adjustable().orElseThrow().closed().map(position -> position);
+    }
+
+    @Test
+    void metersAConveyorByItsMarks() {
+        Spreader spreader = new Spreader(CHAIN.conveyor(), BY_SETTING, SENSOR);
+        double travelMetres = 6 * 2.609 * 0.0254;
+
+        assertThat(spreader.sweptCubicMetresPerRevolution(Optional.of(Amounts.of(3, ONE))))
+                .isCloseTo(0.008 * travelMetres, within(1e-16));
+        assertRefused(
+                "gate opening must be one at which the conveyor sweeps a volume: 1",
+                () -> spreader.sweptCubicMetresPerRevolution(Optional.of(Amounts.of(1, ONE))));
+    }
+
+    @Test
+    void refusesRowsThatDoNotRise() {
+        assertRefused(
+                "openings must be above the one before, 50 mm: 50 mm",
+                () -> byOpening(millimetres(10, 50, 50), squareCentimetres(0, 60, 70)));
+        assertRefused(
+                "openings must be above the one before, 50 mm: 40 mm",
+                () -> byOpening(millimetres(50, 40), squareCentimetres(0, 60)));
+        assertRefused(
+                "settings must be above the one before, 2: 1", () -> bySetting(marks(2, 1), squareCentimetres(0, 60)));
+        assertRefused(
+                "areas must be not below the one before, 60 cm²: 59 cm²",
+                () -> byOpening(millimetres(10, 50, 60), squareCentimetres(0, 60, 59)));
+    }
+
+    @Test
+    void areasMayStayTheSameFromRowToRow() {
+        Gate gate = byOpening(millimetres(10, 50, 60), squareCentimetres(20, 60, 60));
+
+        assertThat(squareCentimetresAt(gate, Amounts.of(55, MILLIMETRE))).isCloseTo(60, within(1e-12));
+    }
+
+    @Test
+    void refusesColumnsOfDifferentLengths() {
+        assertRefused(
+                "areas must be as many as openings, 2: 3",
+                () -> byOpening(millimetres(10, 50), squareCentimetres(0, 60, 70)));
+        assertRefused(
+                "areas must be as many as settings, 3: 2", () -> bySetting(marks(1, 2, 3), squareCentimetres(0, 60)));
+    }
+
+    @Test
+    void refusesAColumnThatIsNone() {
+        assertRefused(
+                "openings must be a list of 2 to 100: a list of 1",
+                () -> byOpening(millimetres(10), squareCentimetres(0, 60)));
+        assertRefused(
+                "openings must be a list of 2 to 100: one value",
+                () -> Gate.of(TableGate.byOpening(), Map.of("openings", inches(1), "areas", squareCentimetres(0, 1))));
+        assertRefused(
+                "openings, value 2 must be within 0 mm to 2 m: 2001 mm",
+                () -> byOpening(millimetres(10, 2001), squareCentimetres(0, 60)));
+    }
+
+    @Property
+    void aHigherMarkIsNeverASmallerArea(
+            @ForAll @Scale(6) @DoubleRange(min = 0, max = 6) double one,
+            @ForAll @Scale(6) @DoubleRange(min = 0, max = 6) double two) {
+        double lower = squareCentimetresAt(BY_SETTING, Amounts.of(Math.min(one, two), ONE));
+        double higher = squareCentimetresAt(BY_SETTING, Amounts.of(Math.max(one, two), ONE));
+
+        assertThat(higher).isGreaterThanOrEqualTo(lower);
+    }
+}

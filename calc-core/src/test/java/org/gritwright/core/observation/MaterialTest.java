@@ -1,0 +1,41 @@
+package org.gritwright.core.observation;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.gritwright.core.Samples.SALT;
+import static org.gritwright.core.Samples.assertRefused;
+import static org.gritwright.core.Samples.pounds;
+import static org.gritwright.core.Samples.wrongKind;
+import static org.gritwright.units.SpreadingUnits.MILLIMETRE;
+
+import org.gritwright.units.Amounts;
+import org.junit.jupiter.api.Test;
+
+class MaterialTest {
+    @Test
+    void nothingIsKnownOfItsGrainsUnlessStated() {
+        assertThat(SALT.grainDiameter()).isEmpty();
+    }
+
+    @Test
+    void grainsAreAPropertyOfTheMaterialAndChangeNothingElse() {
+        Material dry = SALT.withGrains(Amounts.of(3, MILLIMETRE));
+
+        assertThat(dry.grainDiameter()).contains(Amounts.of(3, MILLIMETRE));
+        assertThat(dry.name()).isEqualTo(SALT.name());
+        assertThat(dry.looseBulkDensity()).isEqualTo(SALT.looseBulkDensity());
+        assertThat(dry).isNotEqualTo(SALT);
+        assertThat(SALT.grainDiameter()).as("the material it was made from").isEmpty();
+    }
+
+    @Test
+    void refusesGrainsThatAreNone() {
+        assertRefused(
+                "grain diameter of salt must be greater than 0: 0 mm",
+                () -> SALT.withGrains(Amounts.of(0, MILLIMETRE)));
+        assertRefused(
+                "grain diameter of salt must be greater than 0: -3 mm",
+                () -> SALT.withGrains(Amounts.of(-3, MILLIMETRE)));
+        assertRefused(
+                "grain diameter of salt must be a finite length: 3 lb", () -> SALT.withGrains(wrongKind(pounds(3))));
+    }
+}

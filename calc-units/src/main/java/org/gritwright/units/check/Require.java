@@ -1,0 +1,229 @@
+package org.gritwright.units.check;
+
+import java.util.Objects;
+import java.util.function.Supplier;
+import javax.measure.Quantity;
+import javax.measure.quantity.Dimensionless;
+import org.gritwright.units.Amounts;
+import org.gritwright.units.InvalidInputException;
+import org.gritwright.units.UnitSymbol;
+
+/**
+ * Checks that return what they checked, so that a constructor is one line a field.
+ *
+ * <p>Every check also proves the kind of the quantity, which raw types could have got past the compiler, and is worded
+ * so that a NaN fails it.
+ */
+public final class Require {
+
+    private Require() {}
+
+    /**
+     * Checks that a quantity is of the kind and greater than zero.
+     *
+     * @param <Q> the kind of quantity
+     * @param field the field's name in the trade's words
+     * @param kind the kind of quantity
+     * @param quantity the value
+     * @return the value
+     * @throws InvalidInputException if it is not
+     */
+    public static <Q extends Quantity<Q>> Quantity<Q> positive(String field, Class<Q> kind, Quantity<Q> quantity) {
+        return check(si(field, kind, quantity) > 0, field, "greater than 0", quantity);
+    }
+
+    /**
+     * Checks that a quantity is of the kind and not below zero.
+     *
+     * @param <Q> the kind of quantity
+     * @param field the field's name in the trade's words
+     * @param kind the kind of quantity
+     * @param quantity the value
+     * @return the value
+     * @throws InvalidInputException if it is not
+     */
+    public static <Q extends Quantity<Q>> Quantity<Q> notNegative(String field, Class<Q> kind, Quantity<Q> quantity) {
+        return check(si(field, kind, quantity) >= 0, field, "0 or more", quantity);
+    }
+
+    /**
+     * Checks that a quantity is of the kind and not below another, such as a highest value above its lowest.
+     *
+     * @param <Q> the kind of quantity
+     * @param field the field's name in the trade's words
+     * @param kind the kind of quantity
+     * @param quantity the value
+     * @param lowest the lowest accepted value
+     * @return the value
+     * @throws InvalidInputException if it is not
+     */
+    public static <Q extends Quantity<Q>> Quantity<Q> atLeast(
+            String field, Class<Q> kind, Quantity<Q> quantity, Quantity<Q> lowest) {
+        boolean good = !Comparison.isAbove(si(field, kind, lowest), si(field, kind, quantity));
+        return check(good, field, "at least " + Amounts.format(lowest), quantity);
+    }
+
+    /**
+     * Checks that a quantity is of the kind and within limits, the limits included.
+     *
+     * @param <Q> the kind of quantity
+     * @param field the field's name in the trade's words
+     * @param kind the kind of quantity
+     * @param quantity the value
+     * @param lowest the lowest accepted value
+     * @param highest the highest accepted value
+     * @return the value
+     * @throws InvalidInputException if it is not
+     */
+    public static <Q extends Quantity<Q>> Quantity<Q> within(
+            String field, Class<Q> kind, Quantity<Q> quantity, Quantity<Q> lowest, Quantity<Q> highest) {
+        double si = si(field, kind, quantity);
+        boolean inside =
+                !Comparison.isAbove(si(field, kind, lowest), si) && !Comparison.isAbove(si, si(field, kind, highest));
+        return check(inside, field, "within " + Amounts.format(lowest) + " to " + Amounts.format(highest), quantity);
+    }
+
+    /**
+     * Checks that a quantity is a whole number and not below zero, as counts of pulses are.
+     *
+     * @param <Q> the kind of quantity
+     * @param field the field's name in the trade's words
+     * @param kind the kind of quantity
+     * @param quantity the value
+     * @return the value
+     * @throws InvalidInputException if it is not
+     */
+    public static <Q extends Quantity<Q>> Quantity<Q> wholeNumber(String field, Class<Q> kind, Quantity<Q> quantity) {
+        double si = si(field, kind, quantity);
+        return check(si >= 0 && si == Math.rint(si), field, "a whole number, 0 or more", quantity);
+    }
+
+    /**
+     * Checks that a quantity's number is finite, as only a foreign implementation's may not be.
+     *
+     * @param <Q> the kind of quantity
+     * @param field the field's name in the trade's words
+     * @param quantity the value
+     * @return the value
+     * @throws InvalidInputException if it is not
+     */
+    public static <Q extends Quantity<Q>> Quantity<Q> finite(String field, Quantity<Q> quantity) {
+        finite(field, quantity.getValue().doubleValue());
+        return quantity;
+    }
+
+    /**
+     * Checks that a number is finite.
+     *
+     * @param field the field's name in the trade's words
+     * @param number the number
+     * @return the number
+     * @throws InvalidInputException if it is not
+     */
+    public static double finite(String field, double number) {
+        if (!Double.isFinite(number)) {
+            throw new InvalidInputException(field, "finite", String.valueOf(number));
+        }
+        return number;
+    }
+
+    /**
+     * Checks that a number is a probability that leaves something open.
+     *
+     * @param field the field's name in the trade's words
+     * @param probability the number
+     * @return the number
+     * @throws InvalidInputException if it is not greater than 0 and below 1
+     */
+    public static double probability(String field, double probability) {
+        if (!(probability > 0 && probability < 1)) {
+            throw new InvalidInputException(field, "greater than 0 and below 1", String.valueOf(probability));
+        }
+        return probability;
+    }
+
+    /**
+     * Checks that a ratio is not below zero and is below 100 %.
+     *
+     * @param field the field's name in the trade's words
+     * @param ratio the ratio
+     * @return the ratio
+     * @throws InvalidInputException if it is not
+     */
+    public static Quantity<Dimensionless> share(String field, Quantity<Dimensionless> ratio) {
+        notNegative(field, Dimensionless.class, ratio);
+        return check(si(field, Dimensionless.class, ratio) < 1, field, "below 100 %", ratio);
+    }
+
+    /**
+     * Checks that a ratio is greater than zero and below 100 %.
+     *
+     * @param field the field's name in the trade's words
+     * @param ratio the ratio
+     * @return the ratio
+     * @throws InvalidInputException if it is not
+     */
+    public static Quantity<Dimensionless> fraction(String field, Quantity<Dimensionless> ratio) {
+        positive(field, Dimensionless.class, ratio);
+        return check(si(field, Dimensionless.class, ratio) < 1, field, "below 100 %", ratio);
+    }
+
+    /**
+     * Checks that a text holds more than blanks.
+     *
+     * @param field the field's name in the trade's words
+     * @param text the text
+     * @return the text
+     * @throws InvalidInputException if it is blank
+     */
+    public static String text(String field, String text) {
+        Objects.requireNonNull(text, field);
+        if (text.isBlank()) {
+            throw new InvalidInputException(field, "a text that is not blank", "\"" + text + "\"");
+        }
+        return text;
+    }
+
+    /**
+     * Does something whose refusal shall say what it was about: "gate" before "width must be ...".
+     *
+     * @param <T> the type of the result
+     * @param what what it is about, in the trade's words
+     * @param reading what is done
+     * @return its result
+     * @throws InvalidInputException if it is refused, with the same rule and value
+     */
+    public static <T> T naming(String what, Supplier<T> reading) {
+        try {
+            return reading.get();
+        } catch (InvalidInputException e) {
+            throw new InvalidInputException(what + ": " + e.field(), e.accepted(), e.value());
+        }
+    }
+
+    private static <Q extends Quantity<Q>> double si(String field, Class<Q> kind, Quantity<Q> quantity) {
+        Objects.requireNonNull(quantity, field);
+        try {
+            return Amounts.si(kind, quantity);
+        } catch (InvalidInputException e) {
+            throw new InvalidInputException(field, "a finite " + UnitSymbol.kindName(kind), text(quantity, e));
+        }
+    }
+
+    /** As it was entered, of whatever kind it is; what has no such text is described by the refusal. */
+    private static String text(Quantity<?> quantity, InvalidInputException refusal) {
+        try {
+            return Amounts.format(quantity);
+        } catch (InvalidInputException e) {
+            return refusal.value();
+        }
+    }
+
+    private static <Q extends Quantity<Q>> Quantity<Q> check(
+            boolean good, String field, String accepted, Quantity<Q> quantity) {
+        if (!good) {
+            throw new InvalidInputException(field, accepted, Amounts.format(quantity));
+        }
+        return quantity;
+    }
+}

@@ -1,0 +1,186 @@
+package org.gritwright.units.rate;
+
+import javax.measure.Quantity;
+import javax.measure.quantity.Length;
+import javax.measure.quantity.Speed;
+import org.gritwright.units.InvalidInputException;
+import org.gritwright.units.quantity.FlowRate;
+import org.gritwright.units.quantity.LaneCount;
+import org.gritwright.units.quantity.LaneWidth;
+import org.gritwright.units.quantity.LiquidApplicationRate;
+import org.gritwright.units.quantity.LiquidArealApplicationRate;
+import org.gritwright.units.quantity.LiquidLaneApplicationRate;
+
+/**
+ * Conversion between kinds of rate for liquids, where more than a unit changes; the twin of {@link Rates}.
+ *
+ * <p>Results come in the trade's unit of the first argument's system. All formulas are definitions. All methods are
+ * pure and thread-safe.
+ */
+public final class LiquidRates {
+
+    private LiquidRates() {}
+
+    /**
+     * The rate per lane distance: the rate per distance ÷ lanes treated in the pass.
+     *
+     * @param rate volume per distance the truck travels
+     * @param lanes lanes treated side by side in the pass
+     * @return volume per lane distance
+     * @throws InvalidInputException if the rate is negative or the other value not greater than zero
+     */
+    public static Quantity<LiquidLaneApplicationRate> perLane(
+            Quantity<LiquidApplicationRate> rate, Quantity<LaneCount> lanes) {
+        return Derived.like(
+                rate,
+                LiquidLaneApplicationRate.class,
+                Derived.notNegative("rate", LiquidApplicationRate.class, rate)
+                        / Derived.positive("lanes treated", LaneCount.class, lanes));
+    }
+
+    /**
+     * The rate per distance: the rate per lane distance × lanes treated in the pass.
+     *
+     * @param laneRate volume per lane distance
+     * @param lanes lanes treated side by side in the pass
+     * @return volume per distance the truck travels
+     * @throws InvalidInputException if the rate is negative or the other value not greater than zero
+     */
+    public static Quantity<LiquidApplicationRate> acrossLanes(
+            Quantity<LiquidLaneApplicationRate> laneRate, Quantity<LaneCount> lanes) {
+        return Derived.like(
+                laneRate,
+                LiquidApplicationRate.class,
+                Derived.notNegative("lane rate", LiquidLaneApplicationRate.class, laneRate)
+                        * Derived.positive("lanes treated", LaneCount.class, lanes));
+    }
+
+    /**
+     * The rate per area of a lane: the rate per lane distance ÷ lane width.
+     *
+     * @param laneRate volume per lane distance
+     * @param laneWidth width of one lane
+     * @return volume per area
+     * @throws InvalidInputException if the rate is negative or the other value not greater than zero
+     */
+    public static Quantity<LiquidArealApplicationRate> overLaneWidth(
+            Quantity<LiquidLaneApplicationRate> laneRate, Quantity<LaneWidth> laneWidth) {
+        return Derived.like(
+                laneRate,
+                LiquidArealApplicationRate.class,
+                Derived.notNegative("lane rate", LiquidLaneApplicationRate.class, laneRate)
+                        / Derived.positive("lane width", LaneWidth.class, laneWidth));
+    }
+
+    /**
+     * The rate per lane distance: the rate per area × lane width.
+     *
+     * @param arealRate volume per area
+     * @param laneWidth width of one lane
+     * @return volume per lane distance
+     * @throws InvalidInputException if the rate is negative or the other value not greater than zero
+     */
+    public static Quantity<LiquidLaneApplicationRate> alongLaneOfWidth(
+            Quantity<LiquidArealApplicationRate> arealRate, Quantity<LaneWidth> laneWidth) {
+        return Derived.like(
+                arealRate,
+                LiquidLaneApplicationRate.class,
+                Derived.notNegative("areal rate", LiquidArealApplicationRate.class, arealRate)
+                        * Derived.positive("lane width", LaneWidth.class, laneWidth));
+    }
+
+    /**
+     * The rate per area: the rate per distance ÷ the whole width treated in the pass, not the width of a lane.
+     *
+     * @param rate volume per distance the truck travels
+     * @param treatedWidth width treated in the pass
+     * @return volume per area
+     * @throws InvalidInputException if the rate is negative or the other value not greater than zero
+     */
+    public static Quantity<LiquidArealApplicationRate> overTreatedWidth(
+            Quantity<LiquidApplicationRate> rate, Quantity<Length> treatedWidth) {
+        return Derived.like(
+                rate,
+                LiquidArealApplicationRate.class,
+                Derived.notNegative("rate", LiquidApplicationRate.class, rate)
+                        / Derived.positive("treated width", Length.class, treatedWidth));
+    }
+
+    /**
+     * The rate per distance: the rate per area × the whole width treated in the pass.
+     *
+     * @param arealRate volume per area
+     * @param treatedWidth width treated in the pass
+     * @return volume per distance the truck travels
+     * @throws InvalidInputException if the rate is negative or the other value not greater than zero
+     */
+    public static Quantity<LiquidApplicationRate> acrossTreatedWidth(
+            Quantity<LiquidArealApplicationRate> arealRate, Quantity<Length> treatedWidth) {
+        return Derived.like(
+                arealRate,
+                LiquidApplicationRate.class,
+                Derived.notNegative("areal rate", LiquidArealApplicationRate.class, arealRate)
+                        * Derived.positive("treated width", Length.class, treatedWidth));
+    }
+
+    /**
+     * The rate per lane distance from a rate that is stated per two-lane distance: its half, on any truck.
+     *
+     * @param statedRate volume per two-lane mile or kilometre, as some agencies state it
+     * @return volume per lane distance
+     * @throws InvalidInputException if the rate is negative
+     */
+    public static Quantity<LiquidLaneApplicationRate> perLaneFromTwoLaneDistance(
+            Quantity<LiquidApplicationRate> statedRate) {
+        return Derived.like(
+                statedRate,
+                LiquidLaneApplicationRate.class,
+                Derived.notNegative("rate per two-lane distance", LiquidApplicationRate.class, statedRate) / 2);
+    }
+
+    /**
+     * The rate as stated per two-lane distance: twice the rate per lane distance.
+     *
+     * @param laneRate volume per lane distance
+     * @return volume per two-lane mile or kilometre
+     * @throws InvalidInputException if the rate is negative
+     */
+    public static Quantity<LiquidApplicationRate> perTwoLaneDistance(Quantity<LiquidLaneApplicationRate> laneRate) {
+        return Derived.like(
+                laneRate,
+                LiquidApplicationRate.class,
+                Derived.notNegative("lane rate", LiquidLaneApplicationRate.class, laneRate) * 2);
+    }
+
+    /**
+     * The flow that lays a rate at a road speed: rate × speed.
+     *
+     * @param rate volume per distance the truck travels
+     * @param roadSpeed road speed
+     * @return volume per time; 40 gal/mi at 30 mi/h is 20 gal/min
+     * @throws InvalidInputException if the rate is negative or the other value not greater than zero
+     */
+    public static Quantity<FlowRate> flowAt(Quantity<LiquidApplicationRate> rate, Quantity<Speed> roadSpeed) {
+        return Derived.like(
+                rate,
+                FlowRate.class,
+                Derived.notNegative("rate", LiquidApplicationRate.class, rate)
+                        * Derived.positive("road speed", Speed.class, roadSpeed));
+    }
+
+    /**
+     * The rate that a flow lays at a road speed: flow ÷ speed, which is gal/min × 60 ÷ mph.
+     *
+     * @param flow volume per time
+     * @param roadSpeed road speed
+     * @return volume per distance
+     * @throws InvalidInputException if the rate is negative or the other value not greater than zero
+     */
+    public static Quantity<LiquidApplicationRate> rateOf(Quantity<FlowRate> flow, Quantity<Speed> roadSpeed) {
+        return Derived.like(
+                flow,
+                LiquidApplicationRate.class,
+                Derived.notNegative("flow", FlowRate.class, flow)
+                        / Derived.positive("road speed", Speed.class, roadSpeed));
+    }
+}

@@ -1,0 +1,155 @@
+package org.gritwright.units.rate;
+
+import javax.measure.Quantity;
+import javax.measure.quantity.Dimensionless;
+import org.gritwright.units.InvalidInputException;
+import org.gritwright.units.quantity.ApplicationRate;
+import org.gritwright.units.quantity.BulkDensity;
+import org.gritwright.units.quantity.DischargeRate;
+import org.gritwright.units.quantity.FlowRate;
+import org.gritwright.units.quantity.LaneApplicationRate;
+import org.gritwright.units.quantity.LiquidApplicationRate;
+import org.gritwright.units.quantity.LiquidLaneApplicationRate;
+import org.gritwright.units.quantity.PrewetRate;
+
+/**
+ * Dry material wetted with a liquid on its way out: rates of the one, the other and both.
+ *
+ * <p>The mass in a prewet rate is that of the dry solid; with gal/ton the ton is the short ton. Results come in the
+ * trade's unit of the first argument's system. All formulas are definitions. All methods are pure and thread-safe.
+ */
+public final class PrewetRates {
+
+    private PrewetRates() {}
+
+    /**
+     * The liquid per distance: dry rate × prewet rate.
+     *
+     * @param dryRate mass of dry material per distance
+     * @param prewetRate volume of liquid per mass of dry material
+     * @return volume per distance
+     * @throws InvalidInputException if a rate is negative
+     */
+    public static Quantity<LiquidApplicationRate> liquidPerDistance(
+            Quantity<ApplicationRate> dryRate, Quantity<PrewetRate> prewetRate) {
+        return Derived.like(
+                dryRate,
+                LiquidApplicationRate.class,
+                Derived.notNegative("dry rate", ApplicationRate.class, dryRate)
+                        * Derived.notNegative("prewet rate", PrewetRate.class, prewetRate));
+    }
+
+    /**
+     * The liquid per lane distance: dry lane rate × prewet rate.
+     *
+     * @param dryLaneRate mass of dry material per lane distance
+     * @param prewetRate volume of liquid per mass of dry material
+     * @return volume per lane distance; 300 lb/lane-mi at 10 gal/ton is 1.5 gal/lane-mi
+     * @throws InvalidInputException if a rate is negative
+     */
+    public static Quantity<LiquidLaneApplicationRate> liquidPerLane(
+            Quantity<LaneApplicationRate> dryLaneRate, Quantity<PrewetRate> prewetRate) {
+        return Derived.like(
+                dryLaneRate,
+                LiquidLaneApplicationRate.class,
+                Derived.notNegative("dry lane rate", LaneApplicationRate.class, dryLaneRate)
+                        * Derived.notNegative("prewet rate", PrewetRate.class, prewetRate));
+    }
+
+    /**
+     * The prewet rate: liquid per distance ÷ dry rate.
+     *
+     * @param liquidRate volume of liquid per distance
+     * @param dryRate mass of dry material per distance
+     * @return volume of liquid per mass of dry material
+     * @throws InvalidInputException if the rate is negative or the other value not greater than zero
+     */
+    public static Quantity<PrewetRate> prewetRate(
+            Quantity<LiquidApplicationRate> liquidRate, Quantity<ApplicationRate> dryRate) {
+        return Derived.like(
+                liquidRate,
+                PrewetRate.class,
+                Derived.notNegative("liquid rate", LiquidApplicationRate.class, liquidRate)
+                        / Derived.positive("dry rate", ApplicationRate.class, dryRate));
+    }
+
+    /**
+     * The prewet rate: liquid per lane distance ÷ dry lane rate.
+     *
+     * @param liquidLaneRate volume of liquid per lane distance
+     * @param dryLaneRate mass of dry material per lane distance
+     * @return volume of liquid per mass of dry material
+     * @throws InvalidInputException if the rate is negative or the other value not greater than zero
+     */
+    public static Quantity<PrewetRate> prewetRateOfLane(
+            Quantity<LiquidLaneApplicationRate> liquidLaneRate, Quantity<LaneApplicationRate> dryLaneRate) {
+        return Derived.like(
+                liquidLaneRate,
+                PrewetRate.class,
+                Derived.notNegative("liquid lane rate", LiquidLaneApplicationRate.class, liquidLaneRate)
+                        / Derived.positive("dry lane rate", LaneApplicationRate.class, dryLaneRate));
+    }
+
+    /**
+     * The liquid flow that prewets a discharge: discharge × prewet rate.
+     *
+     * @param discharge mass of dry material per time
+     * @param prewetRate volume of liquid per mass of dry material
+     * @return volume per time; 125 lb/min at 10 gal/ton is 0.625 gal/min
+     * @throws InvalidInputException if a rate is negative
+     */
+    public static Quantity<FlowRate> flowFor(Quantity<DischargeRate> discharge, Quantity<PrewetRate> prewetRate) {
+        return Derived.like(
+                discharge,
+                FlowRate.class,
+                Derived.notNegative("discharge", DischargeRate.class, discharge)
+                        * Derived.notNegative("prewet rate", PrewetRate.class, prewetRate));
+    }
+
+    /**
+     * The total mass laid per distance: dry rate + liquid rate × density of the liquid.
+     *
+     * @param dryRate mass of dry material per distance
+     * @param liquidRate volume of liquid per distance
+     * @param density mass per volume of the liquid
+     * @return mass per distance
+     * @throws InvalidInputException if a rate is negative or the density not greater than zero
+     */
+    public static Quantity<ApplicationRate> totalMass(
+            Quantity<ApplicationRate> dryRate,
+            Quantity<LiquidApplicationRate> liquidRate,
+            Quantity<BulkDensity> density) {
+        return Derived.like(
+                dryRate,
+                ApplicationRate.class,
+                Derived.notNegative("dry rate", ApplicationRate.class, dryRate)
+                        + Derived.notNegative("liquid rate", LiquidApplicationRate.class, liquidRate)
+                                * Derived.positive("density of the liquid", BulkDensity.class, density));
+    }
+
+    /**
+     * The total dry chemical laid per distance: dry rate + liquid rate × density × mass fraction of the chemical in the
+     * liquid. Takes the dry material for pure chemical.
+     *
+     * @param dryRate mass of dry chemical per distance
+     * @param liquidRate volume of liquid per distance
+     * @param density mass per volume of the liquid
+     * @param massFraction mass of chemical per mass of liquid, 0 to 100 %, for example 23.3 %
+     * @return mass per distance
+     * @throws InvalidInputException if a rate is negative, the density not greater than zero, or the fraction out of
+     *     its range
+     */
+    public static Quantity<ApplicationRate> totalDryChemical(
+            Quantity<ApplicationRate> dryRate,
+            Quantity<LiquidApplicationRate> liquidRate,
+            Quantity<BulkDensity> density,
+            Quantity<Dimensionless> massFraction) {
+        return Derived.like(
+                dryRate,
+                ApplicationRate.class,
+                Derived.notNegative("dry rate", ApplicationRate.class, dryRate)
+                        + Derived.notNegative("liquid rate", LiquidApplicationRate.class, liquidRate)
+                                * Derived.positive("density of the liquid", BulkDensity.class, density)
+                                * Derived.fraction("mass fraction of the dry chemical", massFraction));
+    }
+}

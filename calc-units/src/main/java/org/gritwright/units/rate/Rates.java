@@ -1,0 +1,232 @@
+package org.gritwright.units.rate;
+
+import javax.measure.Quantity;
+import javax.measure.quantity.Length;
+import javax.measure.quantity.Speed;
+import org.gritwright.units.InvalidInputException;
+import org.gritwright.units.quantity.ApplicationRate;
+import org.gritwright.units.quantity.ArealApplicationRate;
+import org.gritwright.units.quantity.DischargePerRevolution;
+import org.gritwright.units.quantity.DischargeRate;
+import org.gritwright.units.quantity.LaneApplicationRate;
+import org.gritwright.units.quantity.LaneCount;
+import org.gritwright.units.quantity.LaneWidth;
+import org.gritwright.units.quantity.RotationalSpeed;
+
+/**
+ * Conversion between kinds of rate for granular material, where more than a unit changes: the missing datum is an
+ * argument and the name says which.
+ *
+ * <p>A lane's width and the treated width have names of their own: mixing them up halves a dose. Results come in the
+ * trade's unit of the first argument's system (lb/lane-mi from lb/mi, kg/lane-km from kg/km). All formulas are
+ * definitions; nothing is rounded beyond double arithmetic. All methods are pure and thread-safe.
+ */
+public final class Rates {
+
+    private Rates() {}
+
+    /**
+     * The rate per lane distance: the rate per distance ÷ lanes treated in the pass.
+     *
+     * @param rate mass per distance the truck travels
+     * @param lanes lanes treated side by side in the pass
+     * @return mass per lane distance; 300 lb/mi over 2 lanes is 150 lb/lane-mi
+     * @throws InvalidInputException if the rate is negative or the other value not greater than zero
+     */
+    public static Quantity<LaneApplicationRate> perLane(Quantity<ApplicationRate> rate, Quantity<LaneCount> lanes) {
+        return Derived.like(
+                rate,
+                LaneApplicationRate.class,
+                Derived.notNegative("rate", ApplicationRate.class, rate)
+                        / Derived.positive("lanes treated", LaneCount.class, lanes));
+    }
+
+    /**
+     * The rate per distance: the rate per lane distance × lanes treated in the pass.
+     *
+     * @param laneRate mass per lane distance
+     * @param lanes lanes treated side by side in the pass
+     * @return mass per distance the truck travels
+     * @throws InvalidInputException if the rate is negative or the other value not greater than zero
+     */
+    public static Quantity<ApplicationRate> acrossLanes(
+            Quantity<LaneApplicationRate> laneRate, Quantity<LaneCount> lanes) {
+        return Derived.like(
+                laneRate,
+                ApplicationRate.class,
+                Derived.notNegative("lane rate", LaneApplicationRate.class, laneRate)
+                        * Derived.positive("lanes treated", LaneCount.class, lanes));
+    }
+
+    /**
+     * The rate per area of a lane: the rate per lane distance ÷ lane width.
+     *
+     * @param laneRate mass per lane distance
+     * @param laneWidth width of one lane
+     * @return mass per area
+     * @throws InvalidInputException if the rate is negative or the other value not greater than zero
+     */
+    public static Quantity<ArealApplicationRate> overLaneWidth(
+            Quantity<LaneApplicationRate> laneRate, Quantity<LaneWidth> laneWidth) {
+        return Derived.like(
+                laneRate,
+                ArealApplicationRate.class,
+                Derived.notNegative("lane rate", LaneApplicationRate.class, laneRate)
+                        / Derived.positive("lane width", LaneWidth.class, laneWidth));
+    }
+
+    /**
+     * The rate per lane distance: the rate per area × lane width.
+     *
+     * @param arealRate mass per area
+     * @param laneWidth width of one lane
+     * @return mass per lane distance; 20 g/m² on a 12-ft lane is 259.54 lb/lane-mi
+     * @throws InvalidInputException if the rate is negative or the other value not greater than zero
+     */
+    public static Quantity<LaneApplicationRate> alongLaneOfWidth(
+            Quantity<ArealApplicationRate> arealRate, Quantity<LaneWidth> laneWidth) {
+        return Derived.like(
+                arealRate,
+                LaneApplicationRate.class,
+                Derived.notNegative("areal rate", ArealApplicationRate.class, arealRate)
+                        * Derived.positive("lane width", LaneWidth.class, laneWidth));
+    }
+
+    /**
+     * The rate per area: the rate per distance ÷ the whole width treated in the pass, not the width of a lane.
+     *
+     * @param rate mass per distance the truck travels
+     * @param treatedWidth width treated in the pass
+     * @return mass per area
+     * @throws InvalidInputException if the rate is negative or the other value not greater than zero
+     */
+    public static Quantity<ArealApplicationRate> overTreatedWidth(
+            Quantity<ApplicationRate> rate, Quantity<Length> treatedWidth) {
+        return Derived.like(
+                rate,
+                ArealApplicationRate.class,
+                Derived.notNegative("rate", ApplicationRate.class, rate)
+                        / Derived.positive("treated width", Length.class, treatedWidth));
+    }
+
+    /**
+     * The rate per distance: the rate per area × the whole width treated in the pass.
+     *
+     * @param arealRate mass per area
+     * @param treatedWidth width treated in the pass
+     * @return mass per distance the truck travels
+     * @throws InvalidInputException if the rate is negative or the other value not greater than zero
+     */
+    public static Quantity<ApplicationRate> acrossTreatedWidth(
+            Quantity<ArealApplicationRate> arealRate, Quantity<Length> treatedWidth) {
+        return Derived.like(
+                arealRate,
+                ApplicationRate.class,
+                Derived.notNegative("areal rate", ArealApplicationRate.class, arealRate)
+                        * Derived.positive("treated width", Length.class, treatedWidth));
+    }
+
+    /**
+     * The rate per lane distance from a rate that is stated per two-lane distance: its half, on any truck.
+     *
+     * @param statedRate mass per two-lane mile or kilometre, as some agencies state it
+     * @return mass per lane distance
+     * @throws InvalidInputException if the rate is negative
+     */
+    public static Quantity<LaneApplicationRate> perLaneFromTwoLaneDistance(Quantity<ApplicationRate> statedRate) {
+        return Derived.like(
+                statedRate,
+                LaneApplicationRate.class,
+                Derived.notNegative("rate per two-lane distance", ApplicationRate.class, statedRate) / 2);
+    }
+
+    /**
+     * The rate as stated per two-lane distance: twice the rate per lane distance.
+     *
+     * @param laneRate mass per lane distance
+     * @return mass per two-lane mile or kilometre
+     * @throws InvalidInputException if the rate is negative
+     */
+    public static Quantity<ApplicationRate> perTwoLaneDistance(Quantity<LaneApplicationRate> laneRate) {
+        return Derived.like(
+                laneRate,
+                ApplicationRate.class,
+                Derived.notNegative("lane rate", LaneApplicationRate.class, laneRate) * 2);
+    }
+
+    /**
+     * The mass per time that lays a rate at a road speed: rate × speed.
+     *
+     * @param rate mass per distance the truck travels
+     * @param roadSpeed road speed
+     * @return mass per time; 600 lb/mi at 20 mi/h is 200 lb/min
+     * @throws InvalidInputException if the rate is negative or the other value not greater than zero
+     */
+    public static Quantity<DischargeRate> dischargeAt(Quantity<ApplicationRate> rate, Quantity<Speed> roadSpeed) {
+        return Derived.like(
+                rate,
+                DischargeRate.class,
+                Derived.notNegative("rate", ApplicationRate.class, rate)
+                        * Derived.positive("road speed", Speed.class, roadSpeed));
+    }
+
+    /**
+     * The rate that a mass per time lays at a road speed: discharge ÷ speed, which is discharge per minute × 60 ÷ mph.
+     *
+     * @param discharge mass per time
+     * @param roadSpeed road speed
+     * @return mass per distance; 200 lb/min at 20 mi/h is 600 lb/mi (Minnesota Snow and Ice Control: Field Handbook for
+     *     Snowplow Operators, 2nd revision, 2012)
+     * @throws InvalidInputException if the rate is negative or the other value not greater than zero
+     */
+    public static Quantity<ApplicationRate> rateOf(Quantity<DischargeRate> discharge, Quantity<Speed> roadSpeed) {
+        return Derived.like(
+                discharge,
+                ApplicationRate.class,
+                Derived.notNegative("discharge", DischargeRate.class, discharge)
+                        / Derived.positive("road speed", Speed.class, roadSpeed));
+    }
+
+    /**
+     * The conveyor speed that lays a rate at a road speed: rate × speed ÷ discharge per revolution.
+     *
+     * @param rate mass per distance the truck travels
+     * @param roadSpeed road speed
+     * @param dischargePerRevolution mass per revolution of the sensed shaft
+     * @return revolutions of the sensed shaft per time
+     * @throws InvalidInputException if the rate is negative or another value not greater than zero
+     */
+    public static Quantity<RotationalSpeed> shaftSpeedFor(
+            Quantity<ApplicationRate> rate,
+            Quantity<Speed> roadSpeed,
+            Quantity<DischargePerRevolution> dischargePerRevolution) {
+        return Derived.like(
+                rate,
+                RotationalSpeed.class,
+                Derived.notNegative("rate", ApplicationRate.class, rate)
+                        * Derived.positive("road speed", Speed.class, roadSpeed)
+                        / Derived.positive(
+                                "discharge per revolution", DischargePerRevolution.class, dischargePerRevolution));
+    }
+
+    /**
+     * The rate that a conveyor speed lays at a road speed: discharge per revolution × shaft speed ÷ road speed.
+     *
+     * @param dischargePerRevolution mass per revolution of the sensed shaft
+     * @param shaftSpeed revolutions of the sensed shaft per time
+     * @param roadSpeed road speed
+     * @return mass per distance
+     * @throws InvalidInputException if the shaft speed is negative or another value not greater than zero
+     */
+    public static Quantity<ApplicationRate> rateAtShaftSpeed(
+            Quantity<DischargePerRevolution> dischargePerRevolution,
+            Quantity<RotationalSpeed> shaftSpeed,
+            Quantity<Speed> roadSpeed) {
+        return Derived.like(
+                dischargePerRevolution,
+                ApplicationRate.class,
+                Derived.positive("discharge per revolution", DischargePerRevolution.class, dischargePerRevolution)
+                        * Derived.notNegative("shaft speed", RotationalSpeed.class, shaftSpeed)
+                        / Derived.positive("road speed", Speed.class, roadSpeed));
+    }
+}

@@ -1,0 +1,90 @@
+package org.gritwright.units.rate;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import javax.measure.Quantity;
+import javax.measure.Unit;
+import org.gritwright.units.Amounts;
+import org.gritwright.units.SpreadingUnits;
+import org.gritwright.units.quantity.ApplicationRate;
+import org.gritwright.units.quantity.BulkDensity;
+import org.gritwright.units.quantity.LiquidApplicationRate;
+import org.junit.jupiter.api.Test;
+
+class PrewetRatesTest {
+    private static final Quantity<ApplicationRate> DRY = Amounts.of(400, SpreadingUnits.POUND_PER_MILE);
+    private static final Quantity<LiquidApplicationRate> LIQUID = Amounts.of(2, SpreadingUnits.US_GALLON_PER_MILE);
+    private static final Quantity<BulkDensity> BRINE = Amounts.of(10, SpreadingUnits.POUND_PER_US_GALLON);
+
+    private static <Q extends Quantity<Q>> void assertIs(Quantity<Q> actual, double number, Unit<Q> unit) {
+        assertThat(actual.getUnit()).isEqualTo(unit);
+        assertThat(actual.getValue().doubleValue()).isCloseTo(number, within(1e-13 * number));
+    }
+
+    @Test
+    void theLiquidFollowsTheDrySolid() {
+        assertIs(
+                PrewetRates.liquidPerDistance(DRY, Amounts.of(10, SpreadingUnits.US_GALLON_PER_SHORT_TON)),
+                2,
+                SpreadingUnits.US_GALLON_PER_MILE);
+        assertIs(PrewetRates.prewetRate(LIQUID, DRY), 10, SpreadingUnits.US_GALLON_PER_SHORT_TON);
+    }
+
+    @Test
+    void perLaneAsWell() {
+        assertIs(
+                PrewetRates.liquidPerLane(
+                        Amounts.of(400, SpreadingUnits.POUND_PER_LANE_MILE),
+                        Amounts.of(10, SpreadingUnits.US_GALLON_PER_SHORT_TON)),
+                2,
+                SpreadingUnits.US_GALLON_PER_LANE_MILE);
+        assertIs(
+                PrewetRates.prewetRateOfLane(
+                        Amounts.of(2, SpreadingUnits.US_GALLON_PER_LANE_MILE),
+                        Amounts.of(400, SpreadingUnits.POUND_PER_LANE_MILE)),
+                10,
+                SpreadingUnits.US_GALLON_PER_SHORT_TON);
+    }
+
+    @Test
+    void perTimeAsWell() {
+        assertIs(
+                PrewetRates.flowFor(
+                        Amounts.of(400, SpreadingUnits.POUND_PER_MINUTE),
+                        Amounts.of(10, SpreadingUnits.US_GALLON_PER_SHORT_TON)),
+                2,
+                SpreadingUnits.US_GALLON_PER_MINUTE);
+    }
+
+    @Test
+    void totalMassIsDryAndLiquid() {
+        assertIs(PrewetRates.totalMass(DRY, LIQUID, BRINE), 420, SpreadingUnits.POUND_PER_MILE);
+    }
+
+    @Test
+    void totalDryChemicalTakesTheMassFractionOfTheLiquid() {
+        assertIs(
+                PrewetRates.totalDryChemical(DRY, LIQUID, BRINE, Amounts.of(25, SpreadingUnits.PERCENT)),
+                405,
+                SpreadingUnits.POUND_PER_MILE);
+        assertIs(
+                PrewetRates.totalDryChemical(DRY, LIQUID, BRINE, Amounts.of(0, SpreadingUnits.PERCENT)),
+                400,
+                SpreadingUnits.POUND_PER_MILE);
+        assertIs(
+                PrewetRates.totalDryChemical(DRY, LIQUID, BRINE, Amounts.of(1, SpreadingUnits.ONE)),
+                420,
+                SpreadingUnits.POUND_PER_MILE);
+    }
+
+    @Test
+    void metricRatesGiveMetricResults() {
+        assertIs(
+                PrewetRates.liquidPerDistance(
+                        Amounts.of(80, SpreadingUnits.KILOGRAM_PER_KILOMETRE),
+                        Amounts.of(50, SpreadingUnits.LITRE_PER_TONNE)),
+                4,
+                SpreadingUnits.LITRE_PER_KILOMETRE);
+    }
+}

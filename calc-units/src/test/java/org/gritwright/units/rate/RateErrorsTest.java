@@ -1,0 +1,234 @@
+package org.gritwright.units.rate;
+
+import static org.gritwright.units.samples.Samples.assertRefused;
+import static org.gritwright.units.samples.Samples.foreign;
+import static org.gritwright.units.samples.Samples.wrongKind;
+
+import javax.measure.Quantity;
+import javax.measure.Unit;
+import javax.measure.quantity.Dimensionless;
+import javax.measure.quantity.Length;
+import javax.measure.quantity.Speed;
+import org.gritwright.units.Amounts;
+import org.gritwright.units.SpreadingUnits;
+import org.gritwright.units.quantity.ApplicationRate;
+import org.gritwright.units.quantity.ArealApplicationRate;
+import org.gritwright.units.quantity.BulkDensity;
+import org.gritwright.units.quantity.DischargePerRevolution;
+import org.gritwright.units.quantity.DischargeRate;
+import org.gritwright.units.quantity.FlowRate;
+import org.gritwright.units.quantity.LaneApplicationRate;
+import org.gritwright.units.quantity.LaneCount;
+import org.gritwright.units.quantity.LaneWidth;
+import org.gritwright.units.quantity.LiquidApplicationRate;
+import org.gritwright.units.quantity.LiquidArealApplicationRate;
+import org.gritwright.units.quantity.LiquidLaneApplicationRate;
+import org.gritwright.units.quantity.PrewetRate;
+import org.gritwright.units.quantity.RotationalSpeed;
+import org.junit.jupiter.api.Test;
+
+/** Every argument of every conversion, negative or nought where it may not be. */
+class RateErrorsTest {
+    private static <Q extends Quantity<Q>> Quantity<Q> of(double value, Unit<Q> unit) {
+        return Amounts.of(value, unit);
+    }
+
+    private static final Quantity<ApplicationRate> RATE = of(1, SpreadingUnits.POUND_PER_MILE);
+    private static final Quantity<ApplicationRate> NO_RATE = of(-1, SpreadingUnits.POUND_PER_MILE);
+    private static final Quantity<LaneApplicationRate> LANE_RATE = of(1, SpreadingUnits.POUND_PER_LANE_MILE);
+    private static final Quantity<LaneApplicationRate> NO_LANE_RATE = of(-1, SpreadingUnits.POUND_PER_LANE_MILE);
+    private static final Quantity<ArealApplicationRate> AREAL = of(1, SpreadingUnits.GRAM_PER_SQUARE_METRE);
+    private static final Quantity<ArealApplicationRate> NO_AREAL = of(-1, SpreadingUnits.GRAM_PER_SQUARE_METRE);
+    private static final Quantity<DischargeRate> DISCHARGE = of(1, SpreadingUnits.POUND_PER_MINUTE);
+    private static final Quantity<DischargeRate> NO_DISCHARGE = of(-1, SpreadingUnits.POUND_PER_MINUTE);
+    private static final Quantity<DischargePerRevolution> PER_TURN = of(1, SpreadingUnits.POUND_PER_REVOLUTION);
+    private static final Quantity<DischargePerRevolution> NO_PER_TURN = of(0, SpreadingUnits.POUND_PER_REVOLUTION);
+    private static final Quantity<RotationalSpeed> TURNING = of(1, SpreadingUnits.REVOLUTION_PER_MINUTE);
+    private static final Quantity<RotationalSpeed> NO_TURNING = of(-1, SpreadingUnits.REVOLUTION_PER_MINUTE);
+    private static final Quantity<LiquidApplicationRate> LIQUID = of(1, SpreadingUnits.US_GALLON_PER_MILE);
+    private static final Quantity<LiquidApplicationRate> NO_LIQUID = of(-1, SpreadingUnits.US_GALLON_PER_MILE);
+    private static final Quantity<LiquidLaneApplicationRate> LIQUID_LANE =
+            of(1, SpreadingUnits.US_GALLON_PER_LANE_MILE);
+    private static final Quantity<LiquidLaneApplicationRate> NO_LIQUID_LANE =
+            of(-1, SpreadingUnits.US_GALLON_PER_LANE_MILE);
+    private static final Quantity<LiquidArealApplicationRate> LIQUID_AREAL =
+            of(1, SpreadingUnits.MILLILITRE_PER_SQUARE_METRE);
+    private static final Quantity<LiquidArealApplicationRate> NO_LIQUID_AREAL =
+            of(-1, SpreadingUnits.MILLILITRE_PER_SQUARE_METRE);
+    private static final Quantity<FlowRate> FLOW = of(1, SpreadingUnits.US_GALLON_PER_MINUTE);
+    private static final Quantity<FlowRate> NO_FLOW = of(-1, SpreadingUnits.US_GALLON_PER_MINUTE);
+    private static final Quantity<PrewetRate> PREWET = of(1, SpreadingUnits.US_GALLON_PER_SHORT_TON);
+    private static final Quantity<PrewetRate> NO_PREWET = of(-1, SpreadingUnits.US_GALLON_PER_SHORT_TON);
+    private static final Quantity<BulkDensity> DENSITY = of(1, SpreadingUnits.KILOGRAM_PER_LITRE);
+    private static final Quantity<BulkDensity> NO_DENSITY = of(0, SpreadingUnits.KILOGRAM_PER_LITRE);
+    private static final Quantity<LaneCount> LANE = of(1, SpreadingUnits.LANE);
+    private static final Quantity<LaneCount> NO_LANE = of(0, SpreadingUnits.LANE);
+    private static final Quantity<LaneWidth> LANE_WIDTH = of(12, SpreadingUnits.FOOT_PER_LANE);
+    private static final Quantity<LaneWidth> NO_LANE_WIDTH = of(0, SpreadingUnits.FOOT_PER_LANE);
+    private static final Quantity<Length> WIDTH = of(12, SpreadingUnits.FOOT);
+    private static final Quantity<Length> NO_WIDTH = of(0, SpreadingUnits.FOOT);
+    private static final Quantity<Speed> SPEED = of(30, SpreadingUnits.MILE_PER_HOUR);
+    private static final Quantity<Speed> NO_SPEED = of(0, SpreadingUnits.MILE_PER_HOUR);
+    private static final Quantity<Dimensionless> FRACTION = of(20, SpreadingUnits.PERCENT);
+
+    @Test
+    void ofGranularRatesAreNamed() {
+        assertRefused("rate must be 0 or more: -1 lb/mi", () -> Rates.perLane(NO_RATE, LANE));
+        assertRefused("lanes treated must be greater than 0: 0 lane", () -> Rates.perLane(RATE, NO_LANE));
+        assertRefused("lane rate must be 0 or more: -1 lb/lane-mi", () -> Rates.acrossLanes(NO_LANE_RATE, LANE));
+        assertRefused("lanes treated must be greater than 0: 0 lane", () -> Rates.acrossLanes(LANE_RATE, NO_LANE));
+        assertRefused(
+                "lane rate must be 0 or more: -1 lb/lane-mi", () -> Rates.overLaneWidth(NO_LANE_RATE, LANE_WIDTH));
+        assertRefused(
+                "lane width must be greater than 0: 0 ft/lane", () -> Rates.overLaneWidth(LANE_RATE, NO_LANE_WIDTH));
+        assertRefused("areal rate must be 0 or more: -1 g/m²", () -> Rates.alongLaneOfWidth(NO_AREAL, LANE_WIDTH));
+        assertRefused(
+                "lane width must be greater than 0: 0 ft/lane", () -> Rates.alongLaneOfWidth(AREAL, NO_LANE_WIDTH));
+        assertRefused("rate must be 0 or more: -1 lb/mi", () -> Rates.overTreatedWidth(NO_RATE, WIDTH));
+        assertRefused("treated width must be greater than 0: 0 ft", () -> Rates.overTreatedWidth(RATE, NO_WIDTH));
+        assertRefused("areal rate must be 0 or more: -1 g/m²", () -> Rates.acrossTreatedWidth(NO_AREAL, WIDTH));
+        assertRefused("treated width must be greater than 0: 0 ft", () -> Rates.acrossTreatedWidth(AREAL, NO_WIDTH));
+        assertRefused(
+                "rate per two-lane distance must be 0 or more: -1 lb/mi",
+                () -> Rates.perLaneFromTwoLaneDistance(NO_RATE));
+        assertRefused("lane rate must be 0 or more: -1 lb/lane-mi", () -> Rates.perTwoLaneDistance(NO_LANE_RATE));
+    }
+
+    @Test
+    void ofDischargesAreNamed() {
+        assertRefused("rate must be 0 or more: -1 lb/mi", () -> Rates.dischargeAt(NO_RATE, SPEED));
+        assertRefused("road speed must be greater than 0: 0 mi/h", () -> Rates.dischargeAt(RATE, NO_SPEED));
+        assertRefused("discharge must be 0 or more: -1 lb/min", () -> Rates.rateOf(NO_DISCHARGE, SPEED));
+        assertRefused("road speed must be greater than 0: 0 mi/h", () -> Rates.rateOf(DISCHARGE, NO_SPEED));
+        assertRefused("rate must be 0 or more: -1 lb/mi", () -> Rates.shaftSpeedFor(NO_RATE, SPEED, PER_TURN));
+        assertRefused("road speed must be greater than 0: 0 mi/h", () -> Rates.shaftSpeedFor(RATE, NO_SPEED, PER_TURN));
+        assertRefused(
+                "discharge per revolution must be greater than 0: 0 lb/rev",
+                () -> Rates.shaftSpeedFor(RATE, SPEED, NO_PER_TURN));
+        assertRefused(
+                "discharge per revolution must be greater than 0: 0 lb/rev",
+                () -> Rates.rateAtShaftSpeed(NO_PER_TURN, TURNING, SPEED));
+        assertRefused(
+                "shaft speed must be 0 or more: -1 rev/min", () -> Rates.rateAtShaftSpeed(PER_TURN, NO_TURNING, SPEED));
+        assertRefused(
+                "road speed must be greater than 0: 0 mi/h", () -> Rates.rateAtShaftSpeed(PER_TURN, TURNING, NO_SPEED));
+    }
+
+    @Test
+    void ofLiquidRatesAreNamed() {
+        assertRefused("rate must be 0 or more: -1 gal/mi", () -> LiquidRates.perLane(NO_LIQUID, LANE));
+        assertRefused("lanes treated must be greater than 0: 0 lane", () -> LiquidRates.perLane(LIQUID, NO_LANE));
+        assertRefused(
+                "lane rate must be 0 or more: -1 gal/lane-mi", () -> LiquidRates.acrossLanes(NO_LIQUID_LANE, LANE));
+        assertRefused(
+                "lanes treated must be greater than 0: 0 lane", () -> LiquidRates.acrossLanes(LIQUID_LANE, NO_LANE));
+        assertRefused(
+                "lane rate must be 0 or more: -1 gal/lane-mi",
+                () -> LiquidRates.overLaneWidth(NO_LIQUID_LANE, LANE_WIDTH));
+        assertRefused(
+                "lane width must be greater than 0: 0 ft/lane",
+                () -> LiquidRates.overLaneWidth(LIQUID_LANE, NO_LANE_WIDTH));
+        assertRefused(
+                "areal rate must be 0 or more: -1 mL/m²",
+                () -> LiquidRates.alongLaneOfWidth(NO_LIQUID_AREAL, LANE_WIDTH));
+        assertRefused(
+                "lane width must be greater than 0: 0 ft/lane",
+                () -> LiquidRates.alongLaneOfWidth(LIQUID_AREAL, NO_LANE_WIDTH));
+        assertRefused("rate must be 0 or more: -1 gal/mi", () -> LiquidRates.overTreatedWidth(NO_LIQUID, WIDTH));
+        assertRefused(
+                "treated width must be greater than 0: 0 ft", () -> LiquidRates.overTreatedWidth(LIQUID, NO_WIDTH));
+        assertRefused(
+                "areal rate must be 0 or more: -1 mL/m²", () -> LiquidRates.acrossTreatedWidth(NO_LIQUID_AREAL, WIDTH));
+        assertRefused(
+                "treated width must be greater than 0: 0 ft",
+                () -> LiquidRates.acrossTreatedWidth(LIQUID_AREAL, NO_WIDTH));
+        assertRefused(
+                "rate per two-lane distance must be 0 or more: -1 gal/mi",
+                () -> LiquidRates.perLaneFromTwoLaneDistance(NO_LIQUID));
+        assertRefused(
+                "lane rate must be 0 or more: -1 gal/lane-mi", () -> LiquidRates.perTwoLaneDistance(NO_LIQUID_LANE));
+        assertRefused("rate must be 0 or more: -1 gal/mi", () -> LiquidRates.flowAt(NO_LIQUID, SPEED));
+        assertRefused("road speed must be greater than 0: 0 mi/h", () -> LiquidRates.flowAt(LIQUID, NO_SPEED));
+        assertRefused("flow must be 0 or more: -1 gal/min", () -> LiquidRates.rateOf(NO_FLOW, SPEED));
+        assertRefused("road speed must be greater than 0: 0 mi/h", () -> LiquidRates.rateOf(FLOW, NO_SPEED));
+    }
+
+    @Test
+    void ofPrewetRatesAreNamed() {
+        assertRefused("dry rate must be 0 or more: -1 lb/mi", () -> PrewetRates.liquidPerDistance(NO_RATE, PREWET));
+        assertRefused(
+                "prewet rate must be 0 or more: -1 gal/ton", () -> PrewetRates.liquidPerDistance(RATE, NO_PREWET));
+        assertRefused(
+                "dry lane rate must be 0 or more: -1 lb/lane-mi",
+                () -> PrewetRates.liquidPerLane(NO_LANE_RATE, PREWET));
+        assertRefused(
+                "prewet rate must be 0 or more: -1 gal/ton", () -> PrewetRates.liquidPerLane(LANE_RATE, NO_PREWET));
+        assertRefused("liquid rate must be 0 or more: -1 gal/mi", () -> PrewetRates.prewetRate(NO_LIQUID, RATE));
+        assertRefused(
+                "dry rate must be greater than 0: 0 lb/mi",
+                () -> PrewetRates.prewetRate(LIQUID, of(0, SpreadingUnits.POUND_PER_MILE)));
+        assertRefused(
+                "liquid lane rate must be 0 or more: -1 gal/lane-mi",
+                () -> PrewetRates.prewetRateOfLane(NO_LIQUID_LANE, LANE_RATE));
+        assertRefused(
+                "dry lane rate must be greater than 0: 0 lb/lane-mi",
+                () -> PrewetRates.prewetRateOfLane(LIQUID_LANE, of(0, SpreadingUnits.POUND_PER_LANE_MILE)));
+        assertRefused("discharge must be 0 or more: -1 lb/min", () -> PrewetRates.flowFor(NO_DISCHARGE, PREWET));
+        assertRefused("prewet rate must be 0 or more: -1 gal/ton", () -> PrewetRates.flowFor(DISCHARGE, NO_PREWET));
+    }
+
+    @Test
+    void ofTotalsAreNamed() {
+        assertRefused("dry rate must be 0 or more: -1 lb/mi", () -> PrewetRates.totalMass(NO_RATE, LIQUID, DENSITY));
+        assertRefused(
+                "liquid rate must be 0 or more: -1 gal/mi", () -> PrewetRates.totalMass(RATE, NO_LIQUID, DENSITY));
+        assertRefused(
+                "density of the liquid must be greater than 0: 0 kg/L",
+                () -> PrewetRates.totalMass(RATE, LIQUID, NO_DENSITY));
+        assertRefused(
+                "dry rate must be 0 or more: -1 lb/mi",
+                () -> PrewetRates.totalDryChemical(NO_RATE, LIQUID, DENSITY, FRACTION));
+        assertRefused(
+                "liquid rate must be 0 or more: -1 gal/mi",
+                () -> PrewetRates.totalDryChemical(RATE, NO_LIQUID, DENSITY, FRACTION));
+        assertRefused(
+                "density of the liquid must be greater than 0: 0 kg/L",
+                () -> PrewetRates.totalDryChemical(RATE, LIQUID, NO_DENSITY, FRACTION));
+        assertRefused(
+                "mass fraction of the dry chemical must be within 0 % to 100 %: 101 %",
+                () -> PrewetRates.totalDryChemical(RATE, LIQUID, DENSITY, of(101, SpreadingUnits.PERCENT)));
+        assertRefused(
+                "mass fraction of the dry chemical must be within 0 % to 100 %: -0.1",
+                () -> PrewetRates.totalDryChemical(RATE, LIQUID, DENSITY, of(-0.1, SpreadingUnits.ONE)));
+    }
+
+    @Test
+    void anotherKindThroughARawTypeIsNamed() {
+        assertRefused(
+                "rate must be a finite application rate: 1 lb/lane-mi",
+                () -> Rates.perLane(wrongKind(LANE_RATE), LANE));
+        assertRefused(
+                "treated width must be a finite length: 12 ft/lane",
+                () -> Rates.overTreatedWidth(RATE, wrongKind(LANE_WIDTH)));
+        assertRefused(
+                "lane width must be a finite lane width: 12 ft",
+                () -> Rates.overLaneWidth(LANE_RATE, wrongKind(WIDTH)));
+    }
+
+    @Test
+    void aForeignQuantityThatIsNotFiniteIsNamed() {
+        assertRefused(
+                "rate must be a finite application rate: NaN in \"lb/mi\"",
+                () -> Rates.perLane(foreign(Double.NaN, SpreadingUnits.POUND_PER_MILE), LANE));
+        assertRefused(
+                "road speed must be a finite speed: Infinity in \"mi/h\"",
+                () -> Rates.dischargeAt(RATE, foreign(Double.POSITIVE_INFINITY, SpreadingUnits.MILE_PER_HOUR)));
+    }
+
+    @Test
+    void aResultBeyondAllNumbersIsRefused() {
+        assertRefused(
+                "value must be finite: Infinity in \"lb/lane-mi\"",
+                () -> Rates.perLane(of(1e300, SpreadingUnits.POUND_PER_MILE), of(1e-300, SpreadingUnits.LANE)));
+    }
+}

@@ -1,0 +1,221 @@
+package org.gritwright.units.rate;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import javax.measure.Quantity;
+import javax.measure.Unit;
+import javax.measure.quantity.Length;
+import javax.measure.quantity.Speed;
+import net.jqwik.api.Arbitraries;
+import net.jqwik.api.Arbitrary;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.Provide;
+import org.gritwright.units.Amounts;
+import org.gritwright.units.SpreadingUnits;
+import org.gritwright.units.UnitSymbol;
+import org.gritwright.units.quantity.ApplicationRate;
+import org.gritwright.units.quantity.ArealApplicationRate;
+import org.gritwright.units.quantity.DischargePerRevolution;
+import org.gritwright.units.quantity.DischargeRate;
+import org.gritwright.units.quantity.FlowRate;
+import org.gritwright.units.quantity.LaneApplicationRate;
+import org.gritwright.units.quantity.LaneCount;
+import org.gritwright.units.quantity.LaneWidth;
+import org.gritwright.units.quantity.LiquidApplicationRate;
+import org.gritwright.units.quantity.LiquidArealApplicationRate;
+import org.gritwright.units.quantity.LiquidLaneApplicationRate;
+import org.gritwright.units.quantity.PrewetRate;
+import org.gritwright.units.quantity.RotationalSpeed;
+
+/** Every conversion there and back again, in any of the units. */
+class RateLawsTest {
+    private static <Q extends Quantity<Q>> Arbitrary<Quantity<Q>> quantities(Class<Q> kind) {
+        Arbitrary<Unit<Q>> units = Arbitraries.of(
+                UnitSymbol.ofKind(kind).stream().map(UnitSymbol::unit).toList());
+        return Arbitraries.doubles()
+                .between(0.001, 10_000)
+                .ofScale(4)
+                .flatMap(value -> units.map(unit -> Amounts.of(value, unit)));
+    }
+
+    @Provide
+    Arbitrary<Quantity<ApplicationRate>> rates() {
+        return quantities(ApplicationRate.class);
+    }
+
+    @Provide
+    Arbitrary<Quantity<LaneApplicationRate>> laneRates() {
+        return quantities(LaneApplicationRate.class);
+    }
+
+    @Provide
+    Arbitrary<Quantity<ArealApplicationRate>> arealRates() {
+        return quantities(ArealApplicationRate.class);
+    }
+
+    @Provide
+    Arbitrary<Quantity<LiquidApplicationRate>> liquidRates() {
+        return quantities(LiquidApplicationRate.class);
+    }
+
+    @Provide
+    Arbitrary<Quantity<LiquidLaneApplicationRate>> liquidLaneRates() {
+        return quantities(LiquidLaneApplicationRate.class);
+    }
+
+    @Provide
+    Arbitrary<Quantity<LiquidArealApplicationRate>> liquidArealRates() {
+        return quantities(LiquidArealApplicationRate.class);
+    }
+
+    @Provide
+    Arbitrary<Quantity<PrewetRate>> prewetRates() {
+        return quantities(PrewetRate.class);
+    }
+
+    @Provide
+    Arbitrary<Quantity<DischargePerRevolution>> discharges() {
+        return quantities(DischargePerRevolution.class);
+    }
+
+    @Provide
+    Arbitrary<Quantity<LaneCount>> lanes() {
+        return Arbitraries.doubles().between(0.5, 6).ofScale(1).map(lanes -> Amounts.of(lanes, SpreadingUnits.LANE));
+    }
+
+    @Provide
+    Arbitrary<Quantity<LaneWidth>> laneWidths() {
+        return quantities(LaneWidth.class);
+    }
+
+    @Provide
+    Arbitrary<Quantity<Length>> widths() {
+        return quantities(Length.class);
+    }
+
+    @Provide
+    Arbitrary<Quantity<Speed>> speeds() {
+        return quantities(Speed.class);
+    }
+
+    private static <Q extends Quantity<Q>> void assertSame(Class<Q> kind, Quantity<Q> actual, Quantity<Q> expected) {
+        double si = Amounts.si(kind, expected);
+        assertThat(Amounts.si(kind, actual)).isCloseTo(si, within(1e-14 * si));
+    }
+
+    @Property
+    void acrossLanesAndBack(
+            @ForAll("rates") Quantity<ApplicationRate> rate,
+            @ForAll("liquidRates") Quantity<LiquidApplicationRate> liquid,
+            @ForAll("lanes") Quantity<LaneCount> lanes) {
+        assertSame(ApplicationRate.class, Rates.acrossLanes(Rates.perLane(rate, lanes), lanes), rate);
+        assertSame(
+                LiquidApplicationRate.class,
+                LiquidRates.acrossLanes(LiquidRates.perLane(liquid, lanes), lanes),
+                liquid);
+    }
+
+    @Property
+    void overALanesWidthAndBack(
+            @ForAll("laneRates") Quantity<LaneApplicationRate> rate,
+            @ForAll("liquidLaneRates") Quantity<LiquidLaneApplicationRate> liquid,
+            @ForAll("laneWidths") Quantity<LaneWidth> width) {
+        assertSame(LaneApplicationRate.class, Rates.alongLaneOfWidth(Rates.overLaneWidth(rate, width), width), rate);
+        assertSame(
+                LiquidLaneApplicationRate.class,
+                LiquidRates.alongLaneOfWidth(LiquidRates.overLaneWidth(liquid, width), width),
+                liquid);
+    }
+
+    @Property
+    void overTheTreatedWidthAndBack(
+            @ForAll("rates") Quantity<ApplicationRate> rate,
+            @ForAll("liquidRates") Quantity<LiquidApplicationRate> liquid,
+            @ForAll("widths") Quantity<Length> width) {
+        assertSame(ApplicationRate.class, Rates.acrossTreatedWidth(Rates.overTreatedWidth(rate, width), width), rate);
+        assertSame(
+                LiquidApplicationRate.class,
+                LiquidRates.acrossTreatedWidth(LiquidRates.overTreatedWidth(liquid, width), width),
+                liquid);
+    }
+
+    @Property
+    void perTwoLaneDistanceAndBack(
+            @ForAll("laneRates") Quantity<LaneApplicationRate> rate,
+            @ForAll("liquidLaneRates") Quantity<LiquidLaneApplicationRate> liquid) {
+        assertSame(LaneApplicationRate.class, Rates.perLaneFromTwoLaneDistance(Rates.perTwoLaneDistance(rate)), rate);
+        assertSame(
+                LiquidLaneApplicationRate.class,
+                LiquidRates.perLaneFromTwoLaneDistance(LiquidRates.perTwoLaneDistance(liquid)),
+                liquid);
+    }
+
+    @Property
+    void atASpeedAndBack(
+            @ForAll("rates") Quantity<ApplicationRate> rate,
+            @ForAll("liquidRates") Quantity<LiquidApplicationRate> liquid,
+            @ForAll("speeds") Quantity<Speed> speed) {
+        assertSame(ApplicationRate.class, Rates.rateOf(Rates.dischargeAt(rate, speed), speed), rate);
+        assertSame(LiquidApplicationRate.class, LiquidRates.rateOf(LiquidRates.flowAt(liquid, speed), speed), liquid);
+    }
+
+    @Property
+    void atAShaftSpeedAndBack(
+            @ForAll("rates") Quantity<ApplicationRate> rate,
+            @ForAll("speeds") Quantity<Speed> speed,
+            @ForAll("discharges") Quantity<DischargePerRevolution> discharge) {
+        Quantity<RotationalSpeed> shaft = Rates.shaftSpeedFor(rate, speed, discharge);
+
+        assertSame(ApplicationRate.class, Rates.rateAtShaftSpeed(discharge, shaft, speed), rate);
+    }
+
+    @Property
+    void prewetAndBack(
+            @ForAll("rates") Quantity<ApplicationRate> dry,
+            @ForAll("laneRates") Quantity<LaneApplicationRate> dryLane,
+            @ForAll("prewetRates") Quantity<PrewetRate> prewet) {
+        assertSame(PrewetRate.class, PrewetRates.prewetRate(PrewetRates.liquidPerDistance(dry, prewet), dry), prewet);
+        assertSame(
+                PrewetRate.class,
+                PrewetRates.prewetRateOfLane(PrewetRates.liquidPerLane(dryLane, prewet), dryLane),
+                prewet);
+    }
+
+    @Property
+    void aLanesRateOverItsWidthIsTheRateOverAllLanes(
+            @ForAll("rates") Quantity<ApplicationRate> rate,
+            @ForAll("lanes") Quantity<LaneCount> lanes,
+            @ForAll("laneWidths") Quantity<LaneWidth> width) {
+        Quantity<Length> treated = Amounts.ofSi(
+                Amounts.si(LaneCount.class, lanes) * Amounts.si(LaneWidth.class, width), SpreadingUnits.METRE);
+
+        assertSame(
+                ArealApplicationRate.class,
+                Rates.overLaneWidth(Rates.perLane(rate, lanes), width),
+                Rates.overTreatedWidth(rate, treated));
+    }
+
+    @Property
+    void thePrewettingFlowIsTheSameByDistanceAndByTime(
+            @ForAll("rates") Quantity<ApplicationRate> dry,
+            @ForAll("prewetRates") Quantity<PrewetRate> prewet,
+            @ForAll("speeds") Quantity<Speed> speed) {
+        assertSame(
+                FlowRate.class,
+                PrewetRates.flowFor(Rates.dischargeAt(dry, speed), prewet),
+                LiquidRates.flowAt(PrewetRates.liquidPerDistance(dry, prewet), speed));
+    }
+
+    @Property
+    void ratesScale(@ForAll("rates") Quantity<ApplicationRate> rate, @ForAll("speeds") Quantity<Speed> speed) {
+        Quantity<ApplicationRate> doubled = Amounts.of(rate.getValue().doubleValue() * 2, rate.getUnit());
+        Quantity<DischargeRate> discharge = Rates.dischargeAt(rate, speed);
+
+        assertThat(Amounts.si(DischargeRate.class, Rates.dischargeAt(doubled, speed)))
+                .isCloseTo(
+                        2 * Amounts.si(DischargeRate.class, discharge),
+                        within(1e-14 * 2 * Amounts.si(DischargeRate.class, discharge)));
+    }
+}

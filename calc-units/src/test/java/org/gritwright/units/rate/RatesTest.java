@@ -1,0 +1,112 @@
+package org.gritwright.units.rate;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import javax.measure.Quantity;
+import javax.measure.Unit;
+import org.gritwright.units.Amounts;
+import org.gritwright.units.SpreadingUnits;
+import org.gritwright.units.quantity.ApplicationRate;
+import org.gritwright.units.quantity.LaneApplicationRate;
+import org.junit.jupiter.api.Test;
+
+class RatesTest {
+    private static final Quantity<ApplicationRate> RATE = Amounts.of(300, SpreadingUnits.POUND_PER_MILE);
+    private static final Quantity<LaneApplicationRate> LANE_RATE = Amounts.of(300, SpreadingUnits.POUND_PER_LANE_MILE);
+
+    private static <Q extends Quantity<Q>> void assertIs(Quantity<Q> actual, double number, Unit<Q> unit) {
+        assertThat(actual.getUnit()).isEqualTo(unit);
+        assertThat(actual.getValue().doubleValue()).isCloseTo(number, within(1e-13 * number));
+    }
+
+    @Test
+    void lanesTreatedInThePassDivideTheRatePerDistance() {
+        assertIs(Rates.perLane(RATE, Amounts.of(2, SpreadingUnits.LANE)), 150, SpreadingUnits.POUND_PER_LANE_MILE);
+        assertIs(Rates.acrossLanes(LANE_RATE, Amounts.of(2, SpreadingUnits.LANE)), 600, SpreadingUnits.POUND_PER_MILE);
+    }
+
+    @Test
+    void aLaneMayBeTreatedInPart() {
+        assertIs(Rates.perLane(RATE, Amounts.of(1.5, SpreadingUnits.LANE)), 200, SpreadingUnits.POUND_PER_LANE_MILE);
+    }
+
+    @Test
+    void laneWidthAndTreatedWidthAreNotTheSame() {
+        // 300 lb/mi over two 12-ft lanes is 150 lb/lane-mi: half the dose of 300 lb/lane-mi.
+        Quantity<?> overTwoLanes = Rates.overTreatedWidth(RATE, Amounts.of(24, SpreadingUnits.FOOT));
+        Quantity<?> overOneLane = Rates.overLaneWidth(LANE_RATE, Amounts.of(12, SpreadingUnits.FOOT_PER_LANE));
+
+        assertThat(overOneLane.getValue().doubleValue())
+                .isCloseTo(2 * overTwoLanes.getValue().doubleValue(), within(1e-12));
+    }
+
+    @Test
+    void perTwoLaneDistanceIsTwiceTheLaneRateOnAnyTruck() {
+        assertIs(Rates.perLaneFromTwoLaneDistance(RATE), 150, SpreadingUnits.POUND_PER_LANE_MILE);
+        assertIs(Rates.perTwoLaneDistance(LANE_RATE), 600, SpreadingUnits.POUND_PER_MILE);
+    }
+
+    @Test
+    void speedLiesBetweenRateAndDischarge() {
+        assertIs(
+                Rates.dischargeAt(RATE, Amounts.of(30, SpreadingUnits.MILE_PER_HOUR)),
+                150,
+                SpreadingUnits.POUND_PER_MINUTE);
+        assertIs(
+                Rates.rateOf(
+                        Amounts.of(150, SpreadingUnits.POUND_PER_MINUTE), Amounts.of(30, SpreadingUnits.MILE_PER_HOUR)),
+                300,
+                SpreadingUnits.POUND_PER_MILE);
+    }
+
+    @Test
+    void theConveyorTurnsRateTimesSpeedOverDischargePerRevolution() {
+        assertIs(
+                Rates.shaftSpeedFor(
+                        RATE,
+                        Amounts.of(30, SpreadingUnits.MILE_PER_HOUR),
+                        Amounts.of(5, SpreadingUnits.POUND_PER_REVOLUTION)),
+                30,
+                SpreadingUnits.REVOLUTION_PER_MINUTE);
+        assertIs(
+                Rates.rateAtShaftSpeed(
+                        Amounts.of(5, SpreadingUnits.POUND_PER_REVOLUTION),
+                        Amounts.of(30, SpreadingUnits.REVOLUTION_PER_MINUTE),
+                        Amounts.of(30, SpreadingUnits.MILE_PER_HOUR)),
+                300,
+                SpreadingUnits.POUND_PER_MILE);
+    }
+
+    @Test
+    void resultsSpeakTheSystemOfTheFirstArgument() {
+        Quantity<ApplicationRate> metric = Amounts.of(90, SpreadingUnits.KILOGRAM_PER_KILOMETRE);
+
+        assertIs(
+                Rates.perLane(metric, Amounts.of(2, SpreadingUnits.LANE)),
+                45,
+                SpreadingUnits.KILOGRAM_PER_LANE_KILOMETRE);
+        assertIs(
+                Rates.overTreatedWidth(metric, Amounts.of(9, SpreadingUnits.METRE)),
+                10,
+                SpreadingUnits.GRAM_PER_SQUARE_METRE);
+        assertThat(Rates.overTreatedWidth(RATE, Amounts.of(9, SpreadingUnits.METRE))
+                        .getUnit())
+                .isEqualTo(SpreadingUnits.POUND_PER_1000_SQUARE_FEET);
+        assertIs(
+                Rates.dischargeAt(metric, Amounts.of(40, SpreadingUnits.KILOMETRE_PER_HOUR)),
+                60,
+                SpreadingUnits.KILOGRAM_PER_MINUTE);
+    }
+
+    @Test
+    void aRateOfZeroIsARate() {
+        Quantity<ApplicationRate> none = Amounts.of(0, SpreadingUnits.POUND_PER_MILE);
+
+        assertIs(Rates.perLane(none, Amounts.of(2, SpreadingUnits.LANE)), 0, SpreadingUnits.POUND_PER_LANE_MILE);
+        assertIs(
+                Rates.dischargeAt(none, Amounts.of(30, SpreadingUnits.MILE_PER_HOUR)),
+                0,
+                SpreadingUnits.POUND_PER_MINUTE);
+    }
+}
