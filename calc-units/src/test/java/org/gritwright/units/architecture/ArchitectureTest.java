@@ -31,7 +31,11 @@ class ArchitectureTest {
         assertThat(LIBRARY).hasSizeGreaterThan(40);
         assertThat(LIBRARY.stream().map(type -> type.getPackageName()).distinct())
                 .containsExactlyInAnyOrder(
-                        "org.gritwright.units", "org.gritwright.units.quantity", "org.gritwright.units.spi");
+                        "org.gritwright.units",
+                        "org.gritwright.units.check",
+                        "org.gritwright.units.quantity",
+                        "org.gritwright.units.rate",
+                        "org.gritwright.units.spi");
     }
 
     @ParameterizedTest
