@@ -30,6 +30,8 @@ class ArchitectureTest {
 
     /** The floors from the ground up, and the rooms on each: a room may know all that lie before it. */
     private static final List<String> ROOMS = List.of(
+            "document",
+            "json",
             "statistics",
             "uncertainty",
             "finding",
@@ -73,7 +75,7 @@ class ArchitectureTest {
     void aPackageKnowsOnlyWhatLiesBelow(String name) {
         Stream<String> ours = ROOMS.subList(0, ROOMS.indexOf(name) + 1).stream().map(known -> CORE + known);
         Stream<String> others = Stream.of("org.gritwright.units..", "javax.measure..", "java..");
-        Stream<String> jackson = name.equals("record") ? Stream.of("com.fasterxml.jackson.core..") : Stream.of();
+        Stream<String> jackson = name.equals("json") ? Stream.of("com.fasterxml.jackson.core..") : Stream.of();
         Stream<String> statistics = name.equals("statistics") ? Stream.of(DISTRIBUTIONS) : Stream.of();
         String[] allowed = Stream.of(ours, others, jackson, statistics)
                 .flatMap(known -> known)
@@ -85,6 +87,17 @@ class ArchitectureTest {
                 .should()
                 .onlyDependOnClassesThat()
                 .resideInAnyPackage(allowed)
+                .check(MAIN);
+    }
+
+    @Test
+    void onlyRecordsAreMadeOfDocuments() {
+        noClasses()
+                .that()
+                .resideOutsideOfPackages(CORE + "document", CORE + "json", CORE + "record")
+                .should()
+                .dependOnClassesThat()
+                .resideInAnyPackage(CORE + "document", CORE + "json", CORE + "record")
                 .check(MAIN);
     }
 

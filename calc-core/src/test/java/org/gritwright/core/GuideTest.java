@@ -8,13 +8,17 @@ import java.net.URLClassLoader;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.spi.ToolProvider;
-import java.util.stream.Collectors;
+import java.util.Map;
 import org.gritwright.core.conformance.Conformance;
+import org.gritwright.core.metering.Gate;
 import org.gritwright.core.record.JsonConformance;
 import org.gritwright.core.spi.ConveyorType;
+import org.gritwright.core.spi.GateType;
+import org.gritwright.core.spi.Setting;
 import org.gritwright.core.spi.TypeId;
 import org.gritwright.core.spi.TypeRegistry;
+import org.gritwright.units.Amounts;
+import org.gritwright.units.SpreadingUnits;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -23,12 +27,18 @@ import org.junit.jupiter.api.io.TempDir;
 @Tag("jackson")
 class GuideTest {
 
+    /** The blocks that are Java. */
+    static final List<String> JAVA =
+            List.of("guide VibratingTray.java", "guide PercentGate.java", "guide ConformanceTest.java", "guide use");
+
     private static String file(String name) throws IOException {
-        String guide = Files.readString(Path.of("..", "DEVELOPERS.md"));
-        String begin = "<!-- guide " + name + " -->";
-        String end = "<!-- /guide " + name + " -->";
-        String fenced = guide.substring(guide.indexOf(begin) + begin.length(), guide.indexOf(end));
-        return fenced.strip().lines().filter(line -> !line.startsWith("```")).collect(Collectors.joining("\n"));
+        return Page.DEVELOPERS.code("guide " + name);
+    }
+
+    static String ourVersion() throws IOException {
+        String pom = Files.readString(Path.of("pom.xml"));
+        // The first version in it is the parent's, which is everybody's.
+        return pom.substring(pom.indexOf("<version>"), pom.indexOf("</version>")) + "</version>";
     }
 
     @Test
@@ -47,32 +57,45 @@ class GuideTest {
         }
     }
 
-    /** The test file is compiled with the type, so that it can't fall behind it. */
+    @Test
+    void theGuidesGateIsSetInPerCent(@TempDir Path folder) throws Exception {
+        Path classes = compile(folder);
+        try (URLClassLoader loader =
+                new URLClassLoader(new URL[] {classes.toUri().toURL()}, GuideTest.class.getClassLoader())) {
+            GateType type = (GateType) loader.loadClass("org.example.tray.PercentGate")
+                    .getConstructor()
+                    .newInstance();
+            Gate gate = Gate.of(type, Map.of("wideOpen", Amounts.of(0.1, SpreadingUnits.SQUARE_METRE)));
+
+            assertThat(Conformance.check(type)).isEmpty();
+            assertThat(JsonConformance.check(type)).isEmpty();
+            assertThat(gate.accepts(Setting.percent(40))).isTrue();
+            assertThat(gate.accepts(Setting.mark(40))).isFalse();
+        }
+    }
+
+    /** The other Java is compiled with the type, so that it can't fall behind it. */
     private static Path compile(Path folder) throws IOException {
-        Path type = Files.writeString(folder.resolve("VibratingTray.java"), file("VibratingTray.java"));
-        Path test = Files.writeString(folder.resolve("ConformanceTest.java"), file("ConformanceTest.java"));
+        List<Path> sources = List.of(
+                Files.writeString(folder.resolve("VibratingTray.java"), file("VibratingTray.java")),
+                Files.writeString(folder.resolve("PercentGate.java"), file("PercentGate.java")),
+                Files.writeString(folder.resolve("ConformanceTest.java"), file("ConformanceTest.java")),
+                Files.writeString(folder.resolve("Use.java"), """
+                        import org.gritwright.core.metering.BuiltInTypes;
+                        import org.gritwright.core.spi.TypeRegistry;
+                        class Use {
+                            void use() {
+                        %s
+                            }
+                        }
+                        """.formatted(file("use"))));
         Path classes = Files.createDirectories(folder.resolve("classes"));
-        int compiled = ToolProvider.findFirst("javac")
-                .orElseThrow()
-                .run(
-                        System.out,
-                        System.err,
-                        "-cp",
-                        ReadmeExampleTest.libraries(),
-                        "-d",
-                        classes.toString(),
-                        type.toString(),
-                        test.toString());
-        assertThat(compiled).isZero();
+        PageExamplesTest.compile(classes, sources, "-cp", PageExamplesTest.libraries());
         return classes;
     }
 
     @Test
     void theGuidesBuildAsksForWhatThisProjectBuilds() throws Exception {
-        String pom = Files.readString(Path.of("pom.xml"));
-        // The first version in it is the parent's, which is everybody's.
-        String ours = pom.substring(pom.indexOf("<version>"), pom.indexOf("</version>"));
-
-        assertThat(file("pom.xml")).contains("<artifactId>calc-core</artifactId>\n      " + ours + "</version>");
+        assertThat(file("pom.xml")).contains("<artifactId>calc-core</artifactId>\n      " + ourVersion());
     }
 }

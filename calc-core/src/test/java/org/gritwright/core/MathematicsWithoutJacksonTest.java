@@ -2,12 +2,13 @@ package org.gritwright.core;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
-import static org.gritwright.core.Samples.AUGER;
-import static org.gritwright.core.Samples.SALT;
+import static org.gritwright.core.Samples.AUGER_POINT;
+import static org.gritwright.core.Samples.augerInForce;
 import static org.gritwright.core.Samples.butForUnknown;
 import static org.gritwright.core.Samples.caught;
 import static org.gritwright.core.Samples.codes;
 import static org.gritwright.core.Samples.goodAugerCatches;
+import static org.gritwright.core.Samples.observed;
 import static org.gritwright.core.Samples.pulses;
 
 import org.gritwright.core.calibration.Calibration;
@@ -42,7 +43,7 @@ class MathematicsWithoutJacksonTest {
 
     @Test
     void aCalibrationIsMadeVerifiedCorrectedAndConfirmed() {
-        Calibration calibration = Calibration.from(AUGER, SALT, goodAugerCatches());
+        Calibration calibration = Calibration.from(goodAugerCatches());
         assertThat(calibration.dischargePerRevolution().degreesOfFreedom().orElseThrow())
                 .isGreaterThan(2);
         assertThat(calibration.findings()).isEmpty();
@@ -50,16 +51,18 @@ class MathematicsWithoutJacksonTest {
         CalibrationInForce inForce = calibration
                 .entered(Amounts.of(0.1, SpreadingUnits.POUND_PER_REVOLUTION))
                 .withFactor(CalibrationFactor.parse("6.3 lb/rev"));
-        Verification verification = VerificationCatch.of(inForce, RUN, caught(296))
-                .counted(pulses(5000))
+        Verification verification = VerificationCatch.of(
+                        observed(AUGER_POINT, caught(296)).counted(pulses(5000)), inForce, RUN)
                 .assess(Tolerance.percent(4));
         assertThat(verification.verdict()).isEqualTo(Verdict.OUTSIDE_TOLERANCE);
         assertThat(codes(verification.findings())).contains(FindingCode.TOLERANCE_MISSED);
 
         Correction correction = verification.proposedCorrection().orElseThrow();
         assertThat(correction.toEnter()).isEqualTo(CalibrationFactor.parse("5.9 lb/rev"));
-        Verification proof = VerificationCatch.of(inForce.withFactor(correction.toEnter()), RUN, caught(297))
-                .counted(pulses(5030))
+        Verification proof = VerificationCatch.of(
+                        observed(AUGER_POINT, caught(297)).counted(pulses(5030)),
+                        inForce.withFactor(correction.toEnter()),
+                        RUN)
                 .assess(Tolerance.percent(4));
         assertThat(correction.entered(correction.toEnter()).confirmedBy(proof).status())
                 .isEqualTo(Correction.Status.CONFIRMED);
@@ -67,7 +70,7 @@ class MathematicsWithoutJacksonTest {
 
     @Test
     void findingsHaveTheirSentences() {
-        assertThat(butForUnknown(VerificationCatch.of(Samples.augerInForce(6), RUN, caught(296))
+        assertThat(butForUnknown(VerificationCatch.of(observed(AUGER_POINT, caught(296)), augerInForce(6), RUN)
                         .assess(Tolerance.percent(4))
                         .findings()))
                 .extracting(finding -> finding.sentence())

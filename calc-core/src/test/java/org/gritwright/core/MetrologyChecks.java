@@ -33,6 +33,7 @@ final class MetrologyChecks {
         checks.youngsModulus();
         checks.cadmium();
         checks.thermostat();
+        checks.reactionChamber();
         checks.massart();
         checks.grubbs();
         checks.quantiles();
@@ -89,7 +90,7 @@ final class MetrologyChecks {
                 "its standard uncertainty at 30 °C",
                 Source.GUM,
                 "0.0041",
-                line.at(10).standardUncertainty());
+                line.meanAt(10).standardUncertainty());
     }
 
     private void referenceLines() {
@@ -143,13 +144,13 @@ final class MetrologyChecks {
                 "variance of the line at 1200",
                 source,
                 "10.53",
-                () -> square(line.at(1200).standardUncertainty()));
+                () -> square(line.meanAt(1200).standardUncertainty()));
         digits(
                 "natrella-750-v",
                 "variance of a new observation at 750",
                 source,
                 "91.45",
-                () -> square(line.observationAt(750, 1).standardUncertainty()));
+                () -> square(line.observationAt(750).standardUncertainty()));
     }
 
     private void byHand(String id, String what, Source source, String stated, DoubleSupplier computed) {
@@ -166,7 +167,7 @@ final class MetrologyChecks {
             0.028, 0.029, 0.029, 0.084, 0.083, 0.081, 0.135, 0.131, 0.133, 0.180, 0.181, 0.183, 0.215, 0.230, 0.216
         };
         StraightLine line = StraightLine.fit(concentrations, readings);
-        StraightLine.Prediction sample = line.xFor((0.0712 + 0.0716) / 2, 2);
+        StraightLine.Prediction sample = line.xForObservation((0.0712 + 0.0716) / 2, 2);
         Source source = Source.QUAM;
         digits("quam-intercept", "cadmium line: intercept", source, "0.0087", line::intercept);
         known("quam-intercept-u", "its standard uncertainty", source, "0.0029", line.interceptUncertainty());
@@ -180,15 +181,15 @@ final class MetrologyChecks {
         StraightLine line = StraightLine.fit(
                 new double[] {96, 98, 100, 102, 104, 106, 108, 110},
                 new double[] {95.71, 98.16, 99.52, 102.09, 103.79, 106.18, 108.14, 110.21});
-        Range of104 = line.rangeOfX(104, 1, 0.95).orElseThrow();
-        Range of100 = line.rangeOfX(100, 1, 0.90).orElseThrow();
+        Range of104 = line.rangeOfXForObservation(104, 0.95).orElseThrow();
+        Range of100 = line.rangeOfXForObservation(100, 0.90).orElseThrow();
         Source source = Source.GRAYBILL;
         digits(
                 "graybill-104",
                 "thermostat: setting for 104",
                 source,
                 "103.995",
-                () -> line.xFor(104, 1).value());
+                () -> line.xForObservation(104).value());
         digits("graybill-104-low", "its 95 % interval: from", source, "103.4", of104::lowest);
         digits("graybill-104-high", "to", source, "104.6", of104::highest);
         digits(
@@ -196,9 +197,25 @@ final class MetrologyChecks {
                 "thermostat: setting for 100",
                 source,
                 "100.1",
-                () -> line.xFor(100, 1).value());
+                () -> line.xForObservation(100).value());
         digits("graybill-100-low", "its 90 % interval: from", source, "99.63", of100::lowest);
         digits("graybill-100-high", "to", source, "100.59", of100::highest);
+    }
+
+    private void reactionChamber() {
+        StraightLine line = StraightLine.fit(
+                IntStream.rangeClosed(0, 10).mapToDouble(i -> 10 * i).toArray(),
+                new double[] {206.36, 225.52, 252.18, 289.33, 318.11, 349.49, 383.03, 410.70, 444.40, 469.14, 501.16});
+        Range range = line.rangeOfXForMean(400, 0.99).orElseThrow();
+        Source source = Source.GRAYBILL;
+        digits(
+                "graybill-400",
+                "reaction chamber: dial setting for a mean of 400",
+                source,
+                "66.5",
+                () -> line.xForMean(400).value());
+        digits("graybill-400-low", "its 99 % interval: from", source, "65.07", range::lowest);
+        digits("graybill-400-high", "to", source, "68.03", range::highest);
     }
 
     private void massart() {
@@ -209,7 +226,7 @@ final class MetrologyChecks {
             {"massart-90", "x for one reading of 90", "90", "1", "43.9", "4.9"},
             {"massart-90-five", "x for five readings of 90", "90", "5", "43.9", "3.2"}
         }) {
-            StraightLine.Prediction x = line.xFor(Double.parseDouble(row[2]), Double.parseDouble(row[3]));
+            StraightLine.Prediction x = line.xForObservation(Double.parseDouble(row[2]), Double.parseDouble(row[3]));
             digits(row[0], row[1], Source.MASSART, row[4], x::value);
             known(row[0] + "-u", "half the width of its 95 % interval", Source.MASSART, row[5], x.halfWidth(0.95));
         }

@@ -25,8 +25,8 @@ class PublicApiTest {
     private static final Path FOUND = Path.of("target", "public-api.txt");
 
     private static final String HEADER =
-            "# The public API of both libraries, as PublicApiTest prints it. A deliberate change"
-                    + " is made by copying calc-core/target/public-api.txt here and noting it under \"Versions\" in DEVELOPERS.md.";
+            "# The public API of both libraries, as PublicApiTest prints it. A deliberate change is made by copying"
+                    + " calc-core/target/public-api.txt here and noting it under \"Versions\" in DEVELOPERS.md.";
 
     private static List<String> found() {
         return PublicApi.ofModulesOf(Amounts.class, Spi.class);
@@ -42,9 +42,9 @@ class PublicApiTest {
                 .toList();
 
         assertThat(PublicApi.difference(agreed, found))
-                .as(
-                        "The public API has changed. If that is meant, copy calc-core/target/public-api.txt over"
-                                + " calc-core/src/test/resources/public-api.txt and note it under \"Versions\" in DEVELOPERS.md.")
+                .as("The public API has changed. If that is meant, copy calc-core/target/public-api.txt over"
+                        + " calc-core/src/test/resources/public-api.txt and note it under \"Versions\" in"
+                        + " DEVELOPERS.md.")
                 .isEmpty();
         assertThat(agreed).as("the order").isEqualTo(found);
     }
@@ -59,6 +59,7 @@ class PublicApiTest {
                         "org.gritwright.core.calibration",
                         "org.gritwright.core.conformance",
                         "org.gritwright.core.curve",
+                        "org.gritwright.core.document",
                         "org.gritwright.core.finding",
                         "org.gritwright.core.fleet.assessment",
                         "org.gritwright.core.fleet.day",

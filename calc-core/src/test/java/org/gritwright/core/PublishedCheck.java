@@ -40,8 +40,8 @@ record PublishedCheck(
         GUM("GUM H.3", "JCGM 100:2008, Guide to the expression of uncertainty in measurement, example H.3"),
         STRD(
                 "NIST StRD",
-                "NIST Statistical Reference Datasets, univariate summary statistics and linear regression, certified values"
-                        + " of the data set that is named"),
+                "NIST Statistical Reference Datasets, univariate summary statistics and linear regression, certified"
+                        + " values of the data set that is named"),
         NATRELLA(
                 "NBS Handbook 91",
                 "M. G. Natrella, Experimental Statistics, National Bureau of Standards Handbook 91, section 5-4.1"),
@@ -51,11 +51,12 @@ record PublishedCheck(
                         + " ceramic ware"),
         GRAYBILL(
                 "Graybill and Iyer",
-                "F. A. Graybill and H. K. Iyer, Regression Analysis: Concepts and Applications, 1994, p. 431"),
+                "F. A. Graybill and H. K. Iyer, Regression Analysis: Concepts and Applications, 1994, p. 431"
+                        + " and 433"),
         MASSART(
                 "Massart and others",
-                "D. L. Massart and others, Handbook of Chemometrics and Qualimetrics, part A, 1997, chapter 8, examples 1"
-                        + " and 7"),
+                "D. L. Massart and others, Handbook of Chemometrics and Qualimetrics, part A, 1997, chapter 8,"
+                        + " examples 1 and 7"),
         GRUBBS("NIST e-Handbook, Grubbs", "NIST/SEMATECH e-Handbook of Statistical Methods, 1.3.5.17.1"),
         GUM_T("GUM Table G.2", "JCGM 100:2008, Guide to the expression of uncertainty in measurement, Table G.2"),
         GUM_H2("GUM H.2", "JCGM 100:2008, Guide to the expression of uncertainty in measurement, example H.2"),
@@ -65,11 +66,12 @@ record PublishedCheck(
                         + " memory"),
         RP19(
                 "NCSLI RP-19, draft",
-                "NCSL International, Recommended Practice RP-19, Measurement decision risk, draft: false acceptance of a"
-                        + " normal process by a test four times as certain; second-hand"),
+                "NCSL International, Recommended Practice RP-19, Measurement decision risk, draft: false acceptance of"
+                        + " a normal process by a test four times as certain; second-hand"),
         HANDBOOK_44(
                 "NIST Handbook 44",
-                "NIST Handbook 44, section 2.20, table 6, maintenance tolerances of class III; acceptance is half of it"),
+                "NIST Handbook 44, section 2.20, table 6, maintenance tolerances of class III; acceptance is half of"
+                        + " it"),
         HANDBOOK_44_MEMORY(
                 "NIST Handbook 44, from memory",
                 "NIST Handbook 44, section 2.20, table 6, classes III L and IIII; from memory"),
@@ -81,8 +83,8 @@ record PublishedCheck(
                         + " Handbook 44, Appendix C)"),
         GEOMETRY(
                 "derived: geometry",
-                "computed from the textbook form of a screw, of a chain on a sprocket, of a belt on a pulley, of pockets and"
-                        + " of a circle's segment"),
+                "computed from the textbook form of a screw, of a chain on a sprocket, of a belt on a pulley, of"
+                        + " pockets and of a circle's segment"),
         GRAIN_FLOW(
                 "derived: grain flow",
                 "computed from the law of dry grains through an opening; the law and its constants from memory"),

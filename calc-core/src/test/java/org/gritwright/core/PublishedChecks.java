@@ -3,6 +3,7 @@ package org.gritwright.core;
 import static org.gritwright.core.Samples.AUGER;
 import static org.gritwright.core.Samples.CHAIN;
 import static org.gritwright.core.Samples.SENSOR;
+import static org.gritwright.core.Samples.height;
 import static org.gritwright.core.Samples.inches;
 
 import java.util.ArrayList;
@@ -10,7 +11,6 @@ import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.function.DoubleSupplier;
 import javax.measure.Quantity;
 import javax.measure.Unit;
@@ -34,6 +34,7 @@ import org.gritwright.core.metering.SlidingGate;
 import org.gritwright.core.metering.Spreader;
 import org.gritwright.core.metering.TwinAuger;
 import org.gritwright.core.plausibility.GrainFlow;
+import org.gritwright.core.spi.Setting;
 import org.gritwright.core.statistics.RatioEstimator;
 import org.gritwright.core.statistics.StraightLine;
 import org.gritwright.units.Amounts;
@@ -104,13 +105,15 @@ final class PublishedChecks {
                 "600",
                 "lb/mi",
                 Tolerance.EXACT,
-                () -> in(SpreadingUnits.POUND_PER_MILE, Rates.rateOf(poundsPerMinute(200), milesPerHour(20))));
+                () -> in(
+                        SpreadingUnits.POUND_PER_MILE,
+                        Rates.rateFromDischarge(poundsPerMinute(200), milesPerHour(20))));
         for (String[] chart :
                 new String[][] {{"20", "3", "3"}, {"35", "1.714286", "1.71"}, {"45", "1.333333", "1.33"}}) {
             // A discharge of 1 lb/min lays as many lb/mi as a mile takes minutes.
             DoubleSupplier minutes = () -> in(
                     SpreadingUnits.POUND_PER_MILE,
-                    Rates.rateOf(poundsPerMinute(1), milesPerHour(Double.parseDouble(chart[0]))));
+                    Rates.rateFromDischarge(poundsPerMinute(1), milesPerHour(Double.parseDouble(chart[0]))));
             String what = "minutes to drive a mile at " + chart[0] + " mph, 60 ÷ mph";
             add("mile-minutes-" + chart[0], what, Source.ARITHMETIC, chart[1], "min", Tolerance.LAST_DIGIT, minutes);
             if (!chart[1].equals(chart[2])) {
@@ -192,7 +195,7 @@ final class PublishedChecks {
                 "kg/lane-km",
                 () -> in(
                         SpreadingUnits.KILOGRAM_PER_LANE_KILOMETRE,
-                        Rates.alongLaneOfWidth(gramsPerSquareMetre(1), TWELVE_FEET)));
+                        Rates.laneRateFromArealRate(gramsPerSquareMetre(1), TWELVE_FEET)));
         units("dose-12-ft", "1 g/m² on a 12-ft lane", "12.9772", "lb/lane-mi", () -> lanePounds(1, TWELVE_FEET));
         units(
                 "dose-3.5-m-metric",
@@ -201,7 +204,7 @@ final class PublishedChecks {
                 "kg/lane-km",
                 () -> in(
                         SpreadingUnits.KILOGRAM_PER_LANE_KILOMETRE,
-                        Rates.alongLaneOfWidth(gramsPerSquareMetre(1), THREE_AND_A_HALF_METRES)));
+                        Rates.laneRateFromArealRate(gramsPerSquareMetre(1), THREE_AND_A_HALF_METRES)));
         units(
                 "dose-3.5-m",
                 "1 g/m² on a 3.5-m lane",
@@ -229,13 +232,17 @@ final class PublishedChecks {
                 "area of a 12-ft lane-mile",
                 "1.454545",
                 "acre",
-                () -> 100 / in(SpreadingUnits.POUND_PER_ACRE, Rates.overLaneWidth(HUNDRED_POUNDS, TWELVE_FEET)));
+                () -> 100
+                        / in(SpreadingUnits.POUND_PER_ACRE, Rates.arealRateFromLaneRate(HUNDRED_POUNDS, TWELVE_FEET)));
         units(
                 "lane-mile-feet",
                 "area of a 12-ft lane-mile",
                 "63360",
                 "ft²",
-                () -> 100 / in(SpreadingUnits.POUND_PER_SQUARE_FOOT, Rates.overLaneWidth(HUNDRED_POUNDS, TWELVE_FEET)));
+                () -> 100
+                        / in(
+                                SpreadingUnits.POUND_PER_SQUARE_FOOT,
+                                Rates.arealRateFromLaneRate(HUNDRED_POUNDS, TWELVE_FEET)));
         units(
                 "lane-mile-metres",
                 "area of a 12-ft lane-mile",
@@ -243,7 +250,9 @@ final class PublishedChecks {
                 "m²",
                 () -> 100
                         * 453.59237
-                        / in(SpreadingUnits.GRAM_PER_SQUARE_METRE, Rates.overLaneWidth(HUNDRED_POUNDS, TWELVE_FEET)));
+                        / in(
+                                SpreadingUnits.GRAM_PER_SQUARE_METRE,
+                                Rates.arealRateFromLaneRate(HUNDRED_POUNDS, TWELVE_FEET)));
         add(
                 "two-lane-mile",
                 "300 lb per two-lane mile, per lane-mile",
@@ -253,7 +262,7 @@ final class PublishedChecks {
                 Tolerance.EXACT,
                 () -> in(
                         SpreadingUnits.POUND_PER_LANE_MILE,
-                        Rates.perLaneFromTwoLaneDistance(Amounts.of(300, SpreadingUnits.POUND_PER_MILE))));
+                        Rates.laneRateFromTwoLaneRate(Amounts.of(300, SpreadingUnits.POUND_PER_MILE))));
     }
 
     private void liquids() {
@@ -290,7 +299,8 @@ final class PublishedChecks {
                 "mL/m²",
                 () -> in(
                         SpreadingUnits.MILLILITRE_PER_SQUARE_METRE,
-                        LiquidRates.overLaneWidth(Amounts.of(1, SpreadingUnits.US_GALLON_PER_LANE_MILE), TWELVE_FEET)));
+                        LiquidRates.arealRateFromLaneRate(
+                                Amounts.of(1, SpreadingUnits.US_GALLON_PER_LANE_MILE), TWELVE_FEET)));
     }
 
     private void arithmetic(String id, String what, String stated, String unit, DoubleSupplier computed) {
@@ -304,7 +314,9 @@ final class PublishedChecks {
                 "300 lb/lane-mi prewetted at 10 gal/ton",
                 "1.5",
                 "gal/lane-mi",
-                () -> in(SpreadingUnits.US_GALLON_PER_LANE_MILE, PrewetRates.liquidPerLane(dry, TEN_GALLONS)));
+                () -> in(
+                        SpreadingUnits.US_GALLON_PER_LANE_MILE,
+                        PrewetRates.liquidLaneRateFromDryLaneRate(dry, TEN_GALLONS)));
         arithmetic(
                 "prewet-discharge",
                 "300 lb/lane-mi at 25 mph on one lane",
@@ -312,19 +324,21 @@ final class PublishedChecks {
                 "lb/min",
                 () -> in(
                         SpreadingUnits.POUND_PER_MINUTE,
-                        Rates.dischargeAt(
-                                Rates.acrossLanes(dry, Amounts.of(1, SpreadingUnits.LANE)), milesPerHour(25))));
+                        Rates.dischargeFromRate(
+                                Rates.rateFromLaneRate(dry, Amounts.of(1, SpreadingUnits.LANE)), milesPerHour(25))));
         arithmetic(
                 "prewet-flow",
                 "125 lb/min prewetted at 10 gal/ton",
                 "0.625",
                 "gal/min",
-                () -> in(SpreadingUnits.US_GALLON_PER_MINUTE, PrewetRates.flowFor(poundsPerMinute(125), TEN_GALLONS)));
+                () -> in(
+                        SpreadingUnits.US_GALLON_PER_MINUTE,
+                        PrewetRates.flowFromDischarge(poundsPerMinute(125), TEN_GALLONS)));
     }
 
     private void auger() {
         String what = "auger 6 in, shaft 2 in, pitch 6 in";
-        geometry("auger-volume", what, "150.796", "in³/rev", () -> cubicInches(AUGER, Optional.empty()));
+        geometry("auger-volume", what, "150.796", "in³/rev", () -> cubicInches(AUGER, Setting.none()));
         geometry("auger-litres", what, "2.47111", "L/rev", () -> litres(AUGER));
         geometry("auger-full", what + "; 80 lb/ft³, fill 1", "6.98132", "lb/rev", () -> augerPounds(1));
         geometry("auger-fill", what + "; 80 lb/ft³, fill 0.85", "5.93412", "lb/rev", () -> augerPounds(0.85));
@@ -335,7 +349,7 @@ final class PublishedChecks {
                 "lb/mi",
                 () -> in(
                         SpreadingUnits.POUND_PER_MILE,
-                        Rates.rateAtShaftSpeed(
+                        Rates.rateFromShaftSpeed(
                                 Amounts.of(augerPounds(0.85), SpreadingUnits.POUND_PER_REVOLUTION),
                                 Amounts.of(40, SpreadingUnits.REVOLUTION_PER_MINUTE),
                                 milesPerHour(20))));
@@ -357,7 +371,7 @@ final class PublishedChecks {
 
     private void chain() {
         String what = "chain 6 × 2.609 in, gate 24 in × 4 in";
-        Optional<Quantity<?>> fourInches = Optional.of(inches(4));
+        Setting fourInches = height(4);
         geometry(
                 "chain-travel",
                 "chain 6 × 2.609 in: travel per revolution",
@@ -389,7 +403,7 @@ final class PublishedChecks {
                 "chain travel 0.4 m, gate 0.6 m × 0.1 m; 1200 kg/m³, fill 0.9",
                 "25.92",
                 "kg/rev",
-                () -> metric.sweptCubicMetresPerRevolution(Optional.of(metres(0.1))) * 1200 * 0.9);
+                () -> metric.sweptCubicMetresPerRevolution(Setting.height(metres(0.1))) * 1200 * 0.9);
     }
 
     private void otherConveyors() {
@@ -400,7 +414,7 @@ final class PublishedChecks {
                 "belt 0.5 in thick on a pulley of 10 in: travel per revolution, π·(10 in + 0.5 in)",
                 "32.98672",
                 "in",
-                () -> cubicInches(belt, Optional.of(inches(4))) / (24 * 4));
+                () -> cubicInches(belt, height(4)) / (24 * 4));
         Spreader twin = ungated(Conveyor.of(
                 new TwinAuger(), Map.of("screwDiameter", inches(6), "shaftDiameter", inches(2), "pitch", inches(6))));
         geometry(
@@ -459,7 +473,7 @@ final class PublishedChecks {
         return in(
                 SpreadingUnits.SQUARE_CENTIMETRE,
                 Amounts.ofSi(
-                        Amounts.si(Area.class, spreader.openArea(Optional.of(metres(openingMetres)))),
+                        Amounts.si(Area.class, spreader.openArea(Setting.height(metres(openingMetres)))),
                         SpreadingUnits.SQUARE_CENTIMETRE));
     }
 
@@ -497,19 +511,19 @@ final class PublishedChecks {
     }
 
     private static DischargeCurve curve(CurveModel model, CalibrationCatch... catches) {
-        return DischargeCurve.fit(CHAIN, Samples.SALT, List.of(catches), model);
+        return DischargeCurve.fit(List.of(catches), model);
     }
 
     /** Ten revolutions. */
     private static CalibrationCatch catchAt(double openingInches, double poundsPerRevolution) {
-        return CalibrationCatch.at(
-                inches(openingInches), Samples.caught(10 * poundsPerRevolution), Samples.pulses(1000));
+        return Samples.catchAt(
+                Samples.chainAt(openingInches), Samples.caught(10 * poundsPerRevolution), Samples.pulses(1000));
     }
 
     private static double poundsPerRevolution(DischargeCurve curve, double openingInches) {
         return in(
                 SpreadingUnits.POUND_PER_REVOLUTION,
-                curve.predict(inches(openingInches)).dischargePerRevolution().value());
+                curve.predict(height(openingInches)).dischargePerRevolution().value());
     }
 
     private void grainFlow() {
@@ -564,7 +578,7 @@ final class PublishedChecks {
                 "58 lb/rev at 4 in, taken as proportional to the opening: at 1 in",
                 "14.5",
                 "lb/rev",
-                () -> 58 * cubicInches(CHAIN, Optional.of(inches(1))) / cubicInches(CHAIN, Optional.of(inches(4))));
+                () -> 58 * cubicInches(CHAIN, height(1)) / cubicInches(CHAIN, height(4)));
     }
 
     private void digits(String id, String what, String stated, String unit, DoubleSupplier computed) {
@@ -636,7 +650,7 @@ final class PublishedChecks {
     private static double floridaWheel() {
         return in(
                 SpreadingUnits.POUND_PER_ACRE,
-                Rates.overTreatedWidth(
+                Rates.arealRateFromRate(
                         Amounts.of(20.0 / (43 * 9), SpreadingUnits.POUND_PER_FOOT),
                         Amounts.of(8, SpreadingUnits.FOOT)));
     }
@@ -644,44 +658,44 @@ final class PublishedChecks {
     private static double lanePounds(double gramsPerSquareMetre, Quantity<LaneWidth> width) {
         return in(
                 SpreadingUnits.POUND_PER_LANE_MILE,
-                Rates.alongLaneOfWidth(gramsPerSquareMetre(gramsPerSquareMetre), width));
+                Rates.laneRateFromArealRate(gramsPerSquareMetre(gramsPerSquareMetre), width));
     }
 
     private static double grams(Quantity<LaneWidth> width) {
-        return in(SpreadingUnits.GRAM_PER_SQUARE_METRE, Rates.overLaneWidth(HUNDRED_POUNDS, width));
+        return in(SpreadingUnits.GRAM_PER_SQUARE_METRE, Rates.arealRateFromLaneRate(HUNDRED_POUNDS, width));
     }
 
     private static double gallonsPerMinute(int lanes) {
-        Quantity<LiquidApplicationRate> rate = LiquidRates.acrossLanes(
+        Quantity<LiquidApplicationRate> rate = LiquidRates.rateFromLaneRate(
                 Amounts.of(40, SpreadingUnits.US_GALLON_PER_LANE_MILE), Amounts.of(lanes, SpreadingUnits.LANE));
-        return in(SpreadingUnits.US_GALLON_PER_MINUTE, LiquidRates.flowAt(rate, milesPerHour(30)));
+        return in(SpreadingUnits.US_GALLON_PER_MINUTE, LiquidRates.flowFromRate(rate, milesPerHour(30)));
     }
 
     private static Quantity<LiquidApplicationRate> gallonPerMinuteAtOneMilePerHour() {
-        return LiquidRates.rateOf(Amounts.of(1, SpreadingUnits.US_GALLON_PER_MINUTE), milesPerHour(1));
+        return LiquidRates.rateFromFlow(Amounts.of(1, SpreadingUnits.US_GALLON_PER_MINUTE), milesPerHour(1));
     }
 
     private static double gallonsPerAcre(Quantity<Length> width) {
         return in(
                 SpreadingUnits.US_GALLON_PER_ACRE,
-                LiquidRates.overTreatedWidth(gallonPerMinuteAtOneMilePerHour(), width));
+                LiquidRates.arealRateFromRate(gallonPerMinuteAtOneMilePerHour(), width));
     }
 
-    private static double cubicInches(Spreader spreader, Optional<Quantity<?>> opening) {
+    private static double cubicInches(Spreader spreader, Setting setting) {
         return in(
                 SpreadingUnits.CUBIC_INCH_PER_REVOLUTION,
                 Amounts.ofSi(
-                        spreader.sweptCubicMetresPerRevolution(opening), SpreadingUnits.CUBIC_INCH_PER_REVOLUTION));
+                        spreader.sweptCubicMetresPerRevolution(setting), SpreadingUnits.CUBIC_INCH_PER_REVOLUTION));
     }
 
     private static double litres(Spreader spreader) {
-        return spreader.sweptCubicMetresPerRevolution(Optional.empty()) * 1000;
+        return spreader.sweptCubicMetresPerRevolution(Setting.none()) * 1000;
     }
 
     private static double augerPounds(double fill) {
         Quantity<DischargePerRevolution> discharge = Amounts.ofSi(
                 fill
-                        * AUGER.sweptCubicMetresPerRevolution(Optional.empty())
+                        * AUGER.sweptCubicMetresPerRevolution(Setting.none())
                         * Amounts.si(BulkDensity.class, Samples.SALT.looseBulkDensity()),
                 SpreadingUnits.POUND_PER_REVOLUTION);
         return discharge.getValue().doubleValue();

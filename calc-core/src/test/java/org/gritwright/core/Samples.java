@@ -4,9 +4,13 @@ import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
 
 import java.lang.reflect.Proxy;
 import java.time.LocalDate;
+import java.time.LocalTime;
+import java.time.OffsetDateTime;
+import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 import javax.measure.Quantity;
 import javax.measure.Unit;
 import javax.measure.quantity.Length;
@@ -15,6 +19,7 @@ import org.assertj.core.api.ThrowableAssert.ThrowingCallable;
 import org.gritwright.core.calibration.CalibrationCatch;
 import org.gritwright.core.calibration.CalibrationFactor;
 import org.gritwright.core.calibration.CalibrationInForce;
+import org.gritwright.core.finding.Argument;
 import org.gritwright.core.finding.Finding;
 import org.gritwright.core.finding.FindingCode;
 import org.gritwright.core.metering.Auger;
@@ -27,7 +32,10 @@ import org.gritwright.core.metering.ShaftCount;
 import org.gritwright.core.metering.ShaftSensor;
 import org.gritwright.core.metering.SlidingGate;
 import org.gritwright.core.metering.Spreader;
+import org.gritwright.core.observation.CalibrationPoint;
 import org.gritwright.core.observation.Material;
+import org.gritwright.core.observation.Observation;
+import org.gritwright.core.spi.Setting;
 import org.gritwright.core.weighing.CaughtMass;
 import org.gritwright.core.weighing.Scale;
 import org.gritwright.core.weighing.ScaleAccuracy;
@@ -40,6 +48,8 @@ import org.gritwright.units.SpreadingUnits;
 /** An invented yard for tests: one scale, two spreaders, one salt. */
 public final class Samples {
     public static final LocalDate DAY = LocalDate.of(2026, 10, 19);
+
+    public static final OffsetDateTime NOON = noonOf(DAY);
 
     /** Right to a thousandth and checked that day; 5 000 lb by 0.5 lb. */
     public static final Scale SCALE = Scale.of("S-1", pounds(5000), pounds(0.5))
@@ -55,6 +65,9 @@ public final class Samples {
 
     /** Sweeps 1502.784 in³/rev at 4 in; 62.616 lb/rev of salt at a fill of 0.9. */
     public static final Spreader CHAIN = chainWith(SENSOR);
+
+    /** Salt by the auger, which has nothing to set. */
+    public static final CalibrationPoint AUGER_POINT = CalibrationPoint.of(SALT, AUGER, Setting.none());
 
     private Samples() {}
 
@@ -74,6 +87,29 @@ public final class Samples {
                         Map.of("teeth", Amounts.of(6, SpreadingUnits.ONE), "chainPitch", inches(2.609))),
                 Gate.of(new SlidingGate(), Map.of("width", inches(24))),
                 feedback);
+    }
+
+    /** Salt by an auger that is counted in another way. */
+    public static CalibrationPoint augerPoint(DriveFeedback feedback) {
+        return CalibrationPoint.of(SALT, augerWith(feedback), Setting.none());
+    }
+
+    /** Salt by the chain, its gate so many inches open. */
+    public static CalibrationPoint chainAt(double inches) {
+        return chainAt(inches(inches));
+    }
+
+    /** Salt by the chain, its gate open so far. */
+    public static CalibrationPoint chainAt(Quantity<Length> opening) {
+        return CalibrationPoint.of(SALT, CHAIN, Setting.height(opening));
+    }
+
+    public static Setting height(double inches) {
+        return Setting.height(inches(inches));
+    }
+
+    public static OffsetDateTime noonOf(LocalDate day) {
+        return day.atTime(LocalTime.NOON).atOffset(ZoneOffset.ofHours(-4));
     }
 
     public static Quantity<Mass> pounds(double pounds) {
@@ -102,9 +138,19 @@ public final class Samples {
         return CaughtMass.of(SCALE, DAY, new Weighing("tarp", net, Amounts.of(0, net.getUnit())));
     }
 
+    /** What was caught at noon of the day on which it was weighed; nothing was counted. */
+    public static Observation observed(CalibrationPoint point, CaughtMass caught) {
+        return Observation.of(point, noonOf(caught.weighedOn()), caught);
+    }
+
+    /** A catch from rest to rest with a primed conveyor. */
+    public static CalibrationCatch catchAt(CalibrationPoint point, CaughtMass caught, ShaftCount count) {
+        return CalibrationCatch.of(observed(point, caught).counted(count));
+    }
+
     /** A catch with the auger: so many pounds in so many pulses of 100 a revolution. */
     public static CalibrationCatch augerCatch(double pounds, double pulses) {
-        return CalibrationCatch.ungated(caught(pounds), pulses(pulses));
+        return catchAt(AUGER_POINT, caught(pounds), pulses(pulses));
     }
 
     /** Three catches of 20 revolutions, about 5.93 lb/rev, fill about 0.85; no finding. */
@@ -114,16 +160,25 @@ public final class Samples {
 
     /** The auger with salt and a calibration; the display takes hundredths. */
     public static CalibrationInForce augerInForce(double poundsPerRevolution) {
-        return new CalibrationInForce(
-                AUGER,
-                SALT,
-                Optional.empty(),
+        return CalibrationInForce.of(
+                AUGER_POINT,
                 CalibrationFactor.of(Amounts.of(poundsPerRevolution, SpreadingUnits.POUND_PER_REVOLUTION)),
                 Optional.of(Amounts.of(0.01, SpreadingUnits.POUND_PER_REVOLUTION)));
     }
 
     public static List<FindingCode> codes(List<Finding> findings) {
         return findings.stream().map(Finding::code).toList();
+    }
+
+    /** The numbers among a finding's arguments. */
+    public static Map<String, Quantity<?>> numbers(Finding finding) {
+        Map<String, Quantity<?>> numbers = new TreeMap<>();
+        finding.arguments().forEach((name, argument) -> {
+            if (argument instanceof Argument.Amount amount) {
+                numbers.put(name, amount.quantity());
+            }
+        });
+        return numbers;
     }
 
     /** Findings but for the one that says what nobody knows of an uncertainty. */

@@ -2,9 +2,11 @@ package org.gritwright.core;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
+import static org.gritwright.core.Samples.AUGER_POINT;
 import static org.gritwright.core.Samples.SENSOR;
 import static org.gritwright.core.Samples.augerInForce;
 import static org.gritwright.core.Samples.caught;
+import static org.gritwright.core.Samples.observed;
 import static org.gritwright.core.Samples.pounds;
 import static org.gritwright.core.Samples.pulses;
 
@@ -31,7 +33,8 @@ class TradeFactsTest {
             Amounts.of(120, SpreadingUnits.SECOND));
 
     /** The display showed 281 lb with 5.2864 lb/rev in force; 278 lb were caught. */
-    private static final Verification CHECK = VerificationCatch.of(augerInForce(5.2864), RUN, caught(278))
+    private static final Verification CHECK = VerificationCatch.of(
+                    observed(AUGER_POINT, caught(278)), augerInForce(5.2864), RUN)
             .indicated(pounds(281), pounds(1))
             .assess(Tolerance.percent(4));
 

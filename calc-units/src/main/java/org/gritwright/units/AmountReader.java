@@ -1,9 +1,10 @@
 package org.gritwright.units;
 
+import java.util.List;
 import java.util.Locale;
 import javax.measure.Quantity;
 
-/** Reads a number and a unit, strictly: every refusal quotes the text and says at which character reading stopped. */
+/** Reads a number and a unit, strictly: every refusal says at which character reading stopped, and quotes the text. */
 final class AmountReader {
     private static final int QUOTED = 100;
 
@@ -33,7 +34,7 @@ final class AmountReader {
         int end = DecimalText.endOfNumber(text);
         String slip = DecimalText.slip(text, end);
         if (slip != null) {
-            throw refusal(slip, end);
+            throw refusal(RefusalCode.NOT_A_NUMBER, end, slip);
         }
         checkSpacing(end);
         UnitSymbol<?> row = row(text.startsWith(" ", end) ? end + 1 : end);
@@ -46,19 +47,19 @@ final class AmountReader {
             return;
         }
         if (isSpace(text.charAt(last))) {
-            throw refusal("no space at the end", last);
+            throw refusal(RefusalCode.MALFORMED, last, "no space at the end");
         }
         char next = text.charAt(end);
         if (isSpace(next)) {
             if (next != ' ') {
-                throw refusal("an ordinary space or none after the number", end);
+                throw refusal(RefusalCode.MALFORMED, end, "an ordinary space or none after the number");
             }
             char afterNext = text.charAt(end + 1);
             if (isSpace(afterNext)) {
-                throw refusal("one space at most after the number", end + 1);
+                throw refusal(RefusalCode.MALFORMED, end + 1, "one space at most after the number");
             }
             if (afterNext >= '0' && afterNext <= '9') {
-                throw refusal("no space within a number", end);
+                throw refusal(RefusalCode.NOT_A_NUMBER, end, "no space within a number");
             }
         }
     }
@@ -76,7 +77,12 @@ final class AmountReader {
         double value = Double.parseDouble(digits);
         if (Double.isInfinite(value) || (value == 0 && DecimalText.isNonZero(digits))) {
             throw new InvalidInputException(
-                    field(), "within the range of a double, about 5e-324 to 1.8e308", quoted() + ", at character 1");
+                    RefusalCode.OUT_OF_RANGE,
+                    field(),
+                    "within the range of a double, about 5e-324 to 1.8e308",
+                    quoted(),
+                    DecimalText.print(Double.MIN_VALUE),
+                    DecimalText.print(Double.MAX_VALUE));
         }
         return value;
     }
@@ -87,13 +93,22 @@ final class AmountReader {
         if (entry != null && (kind == null || entry.row().kind().equals(kind))) {
             return entry.row();
         }
-        throw refusal(NearestSymbols.instead(kind, spelling), start);
+        NearestSymbols.Hint hint = NearestSymbols.instead(kind, spelling);
+        throw refusal(hint.code(), start, hint.words(), hint.arguments());
     }
 
-    private InvalidInputException refusal(String why, int position) {
+    private InvalidInputException refusal(RefusalCode code, int position, String why) {
+        return refusal(code, position, why, List.of(String.valueOf(position + 1)));
+    }
+
+    private InvalidInputException refusal(RefusalCode code, int position, String why, List<String> arguments) {
         String wanted = kind == null ? "a number and a unit" : "a number and a unit of " + field();
         return new InvalidInputException(
-                field(), wanted + " (" + why + ")", quoted() + ", at character " + (position + 1));
+                code,
+                field(),
+                wanted + " (at character " + (position + 1) + ": " + why + ")",
+                quoted(),
+                arguments.toArray(String[]::new));
     }
 
     /** The text between quotation marks, shortened when long; what can't be seen is written as its code. */

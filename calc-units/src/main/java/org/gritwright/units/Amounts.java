@@ -14,8 +14,23 @@ import tech.units.indriya.quantity.Quantities;
  * on plain doubles and keeps it.
  */
 public final class Amounts {
+    static {
+        ReferenceImplementation.prepare();
+    }
 
     private Amounts() {}
+
+    /**
+     * Makes the reference implementation of JSR 385 usable from here on, whatever the threads' context class loaders.
+     *
+     * <p>This library does so by itself on its first use. Call it, once and early, if units of the reference implementation
+     * are used (or quantities deserialized) before anything of this library, on threads whose context class loader may not
+     * see that implementation: there it would fail for good. Calling it again does no harm. Number systems and service
+     * providers that the application has set stay set.
+     */
+    public static void prepare() {
+        ReferenceImplementation.prepare();
+    }
 
     /**
      * A quantity from a number and a unit.
@@ -28,7 +43,8 @@ public final class Amounts {
      */
     public static <Q extends Quantity<Q>> Quantity<Q> of(double value, Unit<Q> unit) {
         if (!Double.isFinite(value)) {
-            throw new InvalidInputException("value", "finite", value + " in " + SymbolTable.describe(unit));
+            throw new InvalidInputException(
+                    RefusalCode.NOT_FINITE, "value", "finite", value + " in " + SymbolTable.describe(unit));
         }
         return Quantities.getQuantity(value, unit);
     }
@@ -115,7 +131,8 @@ public final class Amounts {
         }
         double result = entry.factors().intoSystem().times(value);
         if (!Double.isFinite(result)) {
-            throw new InvalidInputException(UnitSymbol.kindName(kind), "finite in SI units", format(quantity));
+            throw new InvalidInputException(
+                    RefusalCode.NOT_FINITE, UnitSymbol.kindName(kind), "finite in SI units", format(quantity));
         }
         return result;
     }
@@ -132,7 +149,8 @@ public final class Amounts {
     public static <Q extends Quantity<Q>> Quantity<Q> ofSi(double siValue, Unit<Q> unit) {
         SymbolTable.Entry<Q> entry = SymbolTable.entryOf(unit);
         if (entry.factors() == null) {
-            throw new InvalidInputException("unit", "one without an offset", SymbolTable.describe(unit));
+            throw new InvalidInputException(
+                    RefusalCode.WRONG_UNIT, "unit", "one without an offset", SymbolTable.describe(unit));
         }
         return of(entry.factors().outOfSystem().times(siValue), unit);
     }
@@ -141,7 +159,10 @@ public final class Amounts {
         double value = quantity.getValue().doubleValue();
         if (!Double.isFinite(value)) {
             throw new InvalidInputException(
-                    "value", "finite", value + " in " + SymbolTable.describe(quantity.getUnit()));
+                    RefusalCode.NOT_FINITE,
+                    "value",
+                    "finite",
+                    value + " in " + SymbolTable.describe(quantity.getUnit()));
         }
         return value;
     }

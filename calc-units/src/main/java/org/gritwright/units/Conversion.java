@@ -49,6 +49,7 @@ public final class Conversion implements Serializable {
         for (SymbolTable.Entry<Q> entry : List.of(source, target)) {
             if (entry.factors() == null) {
                 throw new InvalidInputException(
+                        RefusalCode.WRONG_UNIT,
                         "unit",
                         "one that differs by a factor only (a temperature scale also has an offset)",
                         "\"" + entry.row().label() + "\"");
@@ -123,7 +124,11 @@ public final class Conversion implements Serializable {
     private static void checkLengths(double[] values, double[] results) {
         if (values.length != results.length) {
             throw new InvalidInputException(
-                    "length of the results", "that of the values, " + values.length, String.valueOf(results.length));
+                    RefusalCode.INCONSISTENT,
+                    "length of the results",
+                    "that of the values, " + values.length,
+                    String.valueOf(results.length),
+                    String.valueOf(values.length));
         }
     }
 
@@ -164,7 +169,10 @@ public final class Conversion implements Serializable {
 
     private InvalidInputException notFinite(String field, double value) {
         return new InvalidInputException(
-                field, "finite after conversion from " + fromLabel + " to " + toLabel, String.valueOf(value));
+                RefusalCode.NOT_FINITE,
+                field,
+                "finite after conversion from " + fromLabel + " to " + toLabel,
+                String.valueOf(value));
     }
 
     /**

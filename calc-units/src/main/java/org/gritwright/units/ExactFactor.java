@@ -23,7 +23,8 @@ public record ExactFactor(BigInteger numerator, BigInteger denominator) implemen
      */
     public ExactFactor {
         if (numerator.signum() <= 0 || denominator.signum() <= 0) {
-            throw new InvalidInputException("factor", "greater than 0", numerator + "/" + denominator);
+            throw new InvalidInputException(
+                    RefusalCode.NOT_POSITIVE, "factor", "greater than 0", numerator + "/" + denominator);
         }
         BigInteger common = numerator.gcd(denominator);
         numerator = numerator.divide(common);

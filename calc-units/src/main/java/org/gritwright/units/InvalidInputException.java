@@ -1,31 +1,86 @@
 package org.gritwright.units;
 
+import java.util.List;
 import java.util.Objects;
 
 /**
  * The one exception for input that can't be used: it names the field, the value with its unit, and what is accepted.
  *
- * <p>Its message reads "gate opening must be within 0 in to 24 in: 250 in" and is fit to be shown to a user.
+ * <p>Its message reads "gate opening must be within 0 in to 24 in: 250 in" and is fit to be shown to a user. For other
+ * languages and for programs there are its {@link #code} and {@link #arguments}. Serializable.
  */
 public final class InvalidInputException extends IllegalArgumentException {
-    private static final long serialVersionUID = 1L;
+    private static final long serialVersionUID = 2L;
 
+    private final RefusalCode code;
     private final String field;
     private final String accepted;
     private final String value;
 
+    @SuppressWarnings("serial") // List.copyOf makes serializable lists
+    private final List<String> arguments;
+
     /**
-     * Makes the exception with the message "{@code field} must be {@code accepted}: {@code value}".
+     * Makes the exception with the message "{@code field} must be {@code accepted}: {@code value}" and the code
+     * {@link RefusalCode#NOT_ACCEPTED}.
      *
      * @param field what the value is, in the trade's words, for example "gate opening"
      * @param accepted what would be accepted, worded to follow "must be", for example "greater than 0 lb"
      * @param value the offending value with its unit
      */
     public InvalidInputException(String field, String accepted, String value) {
+        this(RefusalCode.NOT_ACCEPTED, field, accepted, value);
+    }
+
+    /**
+     * Makes the exception with the message "{@code field} must be {@code accepted}: {@code value}".
+     *
+     * @param code why it is refused
+     * @param field what the value is, in the trade's words, for example "gate opening"
+     * @param accepted what would be accepted, worded to follow "must be", for example "within 0 in to 24 in"
+     * @param value the offending value with its unit
+     * @param arguments what the rule names, as the code says, for example "0 in" and "24 in"
+     */
+    public InvalidInputException(RefusalCode code, String field, String accepted, String value, String... arguments) {
+        this(code, field, accepted, value, List.of(arguments));
+    }
+
+    private InvalidInputException(
+            RefusalCode code, String field, String accepted, String value, List<String> arguments) {
         super(field + " must be " + accepted + ": " + value);
+        this.code = Objects.requireNonNull(code, "code");
         this.field = Objects.requireNonNull(field, "field");
         this.accepted = Objects.requireNonNull(accepted, "accepted");
         this.value = Objects.requireNonNull(value, "value");
+        this.arguments = arguments;
+    }
+
+    /**
+     * The same refusal of what the caller knows by another name.
+     *
+     * @param otherField what the value is, in the trade's words
+     * @return an exception with that field; rule, value, code and arguments are kept
+     */
+    public InvalidInputException withField(String otherField) {
+        return new InvalidInputException(code, otherField, accepted, value, arguments);
+    }
+
+    /**
+     * Why the input was refused.
+     *
+     * @return the stable code
+     */
+    public RefusalCode code() {
+        return code;
+    }
+
+    /**
+     * What the rule names: limits, names, a position, as {@link RefusalCode} says.
+     *
+     * @return the arguments, unmodifiable
+     */
+    public List<String> arguments() {
+        return arguments;
     }
 
     /**

@@ -2,110 +2,99 @@ package org.gritwright.units;
 
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
-/** What may have been meant by a unit that the symbol table doesn't have. */
+/**
+ * What may have been meant by a unit that the symbol table doesn't have. A unit that was written is kept: where a part is
+ * one, only symbols with that very part are near, and "kg/mi" is near to nothing. Each symbol comes with its name, which
+ * says which ton or gallon it is.
+ */
 final class NearestSymbols {
 
-    /** A letter in the wrong case is a smaller slip than another letter. */
-    private static final int WRONG_CASE = 1;
-
-    private static final int EDIT = 3;
-
-    /** Farther away than this is not what was meant. */
-    private static final int NEAR = 3 * EDIT;
+    /** Longer than anything that a unit is called, so that a page of text costs nothing. */
+    private static final int LONGEST = 60;
 
     private static final int SUGGESTIONS = 3;
+    private static final int FAR = Integer.MAX_VALUE;
 
-    private record Near(String symbol, int distance) {}
+    /** Why a spelling is refused, in words and for programs. */
+    record Hint(RefusalCode code, String words, List<String> arguments) {}
+
+    private record Near(UnitSymbol<?> row, int distance) {}
 
     private NearestSymbols() {}
 
     /** What to write instead of a spelling that is no unit of a kind ({@code null}: no unit at all). */
-    static String instead(Class<?> kind, String spelling) {
+    static Hint instead(Class<?> kind, String spelling) {
         if (spelling.isEmpty()) {
-            return "no unit; known: " + quoted(symbolsOf(kind));
+            List<String> known = symbolsOf(kind);
+            return new Hint(RefusalCode.MISSING_UNIT, "no unit; known: " + quoted(known), known);
         }
-        List<String> nearest = nearest(kind, spelling);
-        String hint = "";
+        List<UnitSymbol<?>> nearest = nearest(kind, spelling);
+        String words = "";
         if (!nearest.isEmpty()) {
-            hint = "; nearest: " + quoted(nearest.stream());
+            words = nearest.stream()
+                    .map(row -> "\"" + row.symbol() + "\" (" + row.name() + ")")
+                    .collect(Collectors.joining(", ", "; nearest: ", ""));
         } else if (kind != null) {
-            hint = "; known: " + quoted(symbolsOf(kind));
+            words = "; known: " + quoted(symbolsOf(kind));
         }
         SymbolTable.Entry<?> other = SymbolTable.bySpelling(spelling);
-        return other == null
-                ? "unknown unit" + hint
-                : "\"" + spelling + "\" is a unit of "
-                        + UnitSymbol.kindName(other.row().kind()) + hint;
+        if (other != null) {
+            String otherKind = UnitSymbol.kindName(other.row().kind());
+            return new Hint(
+                    RefusalCode.WRONG_KIND,
+                    "\"" + spelling + "\" is a unit of " + otherKind + words,
+                    List.of(UnitSymbol.kindName(kind)));
+        }
+        List<String> arguments = Stream.concat(
+                        Stream.of(spelling), nearest.stream().map(UnitSymbol::symbol))
+                .toList();
+        return new Hint(RefusalCode.UNKNOWN_UNIT, "unknown unit" + words, arguments);
     }
 
-    private static Stream<String> symbolsOf(Class<?> kind) {
+    private static List<String> symbolsOf(Class<?> kind) {
         return SymbolTable.ROWS.stream()
                 .filter(row -> row.kind().equals(kind))
                 .map(UnitSymbol::symbol)
-                .filter(symbol -> !symbol.isEmpty());
-    }
-
-    private static String quoted(Stream<String> symbols) {
-        return symbols.map(symbol -> "\"" + symbol + "\"").collect(Collectors.joining(", "));
-    }
-
-    private static List<String> nearest(Class<?> kind, String spelling) {
-        return SymbolTable.ROWS.stream()
-                .filter(row -> kind == null || row.kind().equals(kind))
-                .filter(row -> !row.symbol().isEmpty())
-                .map(row -> new Near(row.symbol(), distance(spelling, row)))
-                .filter(near -> near.distance() <= NEAR)
-                .sorted(Comparator.comparingInt(Near::distance).thenComparing(Near::symbol))
-                .map(Near::symbol)
-                .limit(SUGGESTIONS)
+                .filter(symbol -> !symbol.isEmpty())
                 .toList();
     }
 
-    /** The distance to what a unit is called that is nearest: symbol, another spelling, or full name. */
-    private static int distance(String spelling, UnitSymbol<?> row) {
-        return Stream.concat(Stream.of(row.symbol(), row.name()), row.spellings().stream())
-                .filter(called -> mayBeNear(called, spelling))
-                .mapToInt(called -> distance(called, spelling))
-                .min()
-                .orElse(Integer.MAX_VALUE);
+    private static String quoted(List<String> symbols) {
+        return symbols.stream().map(symbol -> "\"" + symbol + "\"").collect(Collectors.joining(", "));
     }
 
-    /** Leaves out what is too long or too short to be near, so that a page of text costs nothing. */
-    private static boolean mayBeNear(String called, String spelling) {
-        return Math.abs(called.length() - spelling.length()) * EDIT <= NEAR;
-    }
-
-    /** Farther than any limit when less than half is the same. */
-    private static int distance(String a, String b) {
-        int distance = editDistance(a, b);
-        return 2 * distance > EDIT * Math.max(a.length(), b.length()) ? Integer.MAX_VALUE : distance;
-    }
-
-    /** Levenshtein distance, with a smaller cost for a letter in the wrong case. */
-    private static int editDistance(String a, String b) {
-        int[] previous = new int[b.length() + 1];
-        for (int j = 0; j <= b.length(); j++) {
-            previous[j] = j * EDIT;
+    /** The symbols whose every part may have been meant by what stands in its place, nearest first. */
+    private static List<UnitSymbol<?>> nearest(Class<?> kind, String spelling) {
+        if (spelling.length() > LONGEST) {
+            return List.of();
         }
-        for (int i = 1; i <= a.length(); i++) {
-            int[] current = new int[b.length() + 1];
-            current[0] = i * EDIT;
-            for (int j = 1; j <= b.length(); j++) {
-                int changed = previous[j - 1] + change(a.charAt(i - 1), b.charAt(j - 1));
-                current[j] = Math.min(changed, Math.min(previous[j], current[j - 1]) + EDIT);
-            }
-            previous = current;
-        }
-        return previous[b.length()];
+        List<Map<String, Integer>> meant =
+                UnitWords.parts(spelling).stream().map(UnitWords::meant).toList();
+        return SymbolTable.ROWS.stream()
+                .filter(row -> kind == null || row.kind().equals(kind))
+                .map(row -> new Near(row, distance(row, meant)))
+                .filter(near -> near.distance() != FAR)
+                .sorted(Comparator.comparingInt(Near::distance))
+                .limit(SUGGESTIONS)
+                .<UnitSymbol<?>>map(Near::row)
+                .toList();
     }
 
-    private static int change(char a, char b) {
-        if (a == b) {
-            return 0;
+    private static int distance(UnitSymbol<?> row, List<Map<String, Integer>> meant) {
+        if (meant.size() == 1) {
+            // A unit in one word, such as mph, may have a symbol in two parts.
+            return meant.get(0).getOrDefault(row.symbol(), FAR);
         }
-        return Character.toLowerCase(a) == Character.toLowerCase(b) ? WRONG_CASE : EDIT;
+        List<String> symbols = UnitWords.parts(row.symbol());
+        if (symbols.size() != meant.size()) {
+            return FAR;
+        }
+        Integer above = meant.get(0).get(symbols.get(0));
+        Integer below = meant.get(1).get(symbols.get(1));
+        return above == null || below == null ? FAR : above + below;
     }
 }

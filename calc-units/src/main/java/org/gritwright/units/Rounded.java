@@ -22,7 +22,8 @@ public final class Rounded {
      */
     public static String text(Quantity<?> quantity, int significantDigits) {
         if (significantDigits < 1) {
-            throw new InvalidInputException("significant digits", "1 or more", String.valueOf(significantDigits));
+            throw new InvalidInputException(
+                    RefusalCode.TOO_LOW, "significant digits", "1 or more", String.valueOf(significantDigits), "1");
         }
         BigDecimal exact = decimal(quantity);
         int digits = Math.max(significantDigits, exact.precision() - exact.scale());
@@ -45,9 +46,10 @@ public final class Rounded {
      *     finite
      */
     public static <Q extends Quantity<Q>> Quantity<Q> toResolution(Quantity<Q> quantity, Quantity<Q> resolution) {
-        if (!quantity.getUnit().equals(resolution.getUnit())
-                || !(decimal(resolution).signum() > 0)) {
+        boolean inOneUnit = quantity.getUnit().equals(resolution.getUnit());
+        if (!inOneUnit || !(decimal(resolution).signum() > 0)) {
             throw new InvalidInputException(
+                    inOneUnit ? RefusalCode.NOT_POSITIVE : RefusalCode.WRONG_UNIT,
                     "display resolution",
                     "greater than 0 and in the unit of " + Amounts.format(quantity),
                     Amounts.format(resolution));

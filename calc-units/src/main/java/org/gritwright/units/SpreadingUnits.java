@@ -52,6 +52,9 @@ import tech.units.indriya.unit.Units;
  * <p>{@code PULSE}, {@code REVOLUTION} and {@code LANE} are counted base units, each with a dimension of its own.
  */
 public final class SpreadingUnits {
+    static {
+        ReferenceImplementation.prepare();
+    }
 
     // Counts
 

@@ -58,7 +58,7 @@ final class SymbolRows {
         add(Mass.class, SpreadingUnits.SHORT_TON, TradeSystem.US, "ton", "short ton", "short ton");
         add(Mass.class, SpreadingUnits.LONG_TON, TradeSystem.IMPERIAL, "long ton", "long ton");
         add(Mass.class, SpreadingUnits.GRAM, TradeSystem.METRIC, "g", "gram");
-        add(Mass.class, SpreadingUnits.TONNE, TradeSystem.METRIC, "t", "tonne");
+        add(Mass.class, SpreadingUnits.TONNE, TradeSystem.METRIC, "t", "tonne", "tonne");
         add(Length.class, SpreadingUnits.INCH, TradeSystem.US, "in", "inch");
         add(Length.class, SpreadingUnits.METRE, TradeSystem.METRIC, "m", "metre");
         add(Length.class, SpreadingUnits.FOOT, TradeSystem.US, "ft", "foot");
@@ -121,7 +121,8 @@ final class SymbolRows {
                 SpreadingUnits.TONNE_PER_KILOMETRE,
                 TradeSystem.METRIC,
                 "t/km",
-                "tonne per kilometre");
+                "tonne per kilometre",
+                "tonne/km");
         add(
                 ApplicationRate.class,
                 SpreadingUnits.SHORT_TON_PER_MILE,
@@ -238,7 +239,7 @@ final class SymbolRows {
         add(DischargeRate.class, SpreadingUnits.POUND_PER_SECOND, TradeSystem.US, "lb/s", "pound per second");
         add(DischargeRate.class, SpreadingUnits.POUND_PER_HOUR, TradeSystem.US, "lb/h", "pound per hour");
         add(DischargeRate.class, SpreadingUnits.SHORT_TON_PER_HOUR, TradeSystem.US, "ton/h", "short ton per hour");
-        add(DischargeRate.class, SpreadingUnits.TONNE_PER_HOUR, TradeSystem.METRIC, "t/h", "tonne per hour");
+        add(DischargeRate.class, SpreadingUnits.TONNE_PER_HOUR, TradeSystem.METRIC, "t/h", "tonne per hour", "tonne/h");
     }
 
     private void liquidRates() {
@@ -337,7 +338,15 @@ final class SymbolRows {
                 "gal/ton",
                 "US gallon per short ton",
                 "gal/short ton");
-        add(PrewetRate.class, SpreadingUnits.LITRE_PER_TONNE, TradeSystem.METRIC, "L/t", "litre per tonne", "l/t");
+        add(
+                PrewetRate.class,
+                SpreadingUnits.LITRE_PER_TONNE,
+                TradeSystem.METRIC,
+                "L/t",
+                "litre per tonne",
+                "l/t",
+                "L/tonne",
+                "l/tonne");
         add(
                 PrewetRate.class,
                 SpreadingUnits.MILLILITRE_PER_KILOGRAM,
@@ -345,7 +354,13 @@ final class SymbolRows {
                 "mL/kg",
                 "millilitre per kilogram",
                 "ml/kg");
-        add(PrewetRate.class, SpreadingUnits.US_GALLON_PER_TONNE, TradeSystem.US, "gal/t", "US gallon per tonne");
+        add(
+                PrewetRate.class,
+                SpreadingUnits.US_GALLON_PER_TONNE,
+                TradeSystem.US,
+                "gal/t",
+                "US gallon per tonne",
+                "gal/tonne");
         add(
                 PrewetRate.class,
                 SpreadingUnits.US_GALLON_PER_LONG_TON,
@@ -454,7 +469,8 @@ final class SymbolRows {
                 SpreadingUnits.REVOLUTION_PER_TONNE,
                 TradeSystem.METRIC,
                 "rev/t",
-                "revolution per tonne");
+                "revolution per tonne",
+                "rev/tonne");
         add(PulsesPerMass.class, SpreadingUnits.PULSE_PER_POUND, TradeSystem.US, "pulse/lb", "pulse per pound");
         add(
                 PulsesPerMass.class,
@@ -468,7 +484,13 @@ final class SymbolRows {
                 TradeSystem.US,
                 "pulse/ton",
                 "pulse per short ton");
-        add(PulsesPerMass.class, SpreadingUnits.PULSE_PER_TONNE, TradeSystem.METRIC, "pulse/t", "pulse per tonne");
+        add(
+                PulsesPerMass.class,
+                SpreadingUnits.PULSE_PER_TONNE,
+                TradeSystem.METRIC,
+                "pulse/t",
+                "pulse per tonne",
+                "pulse/tonne");
         add(
                 VolumePerRevolution.class,
                 SpreadingUnits.CUBIC_INCH_PER_REVOLUTION,
@@ -557,7 +579,9 @@ final class SymbolRows {
                 TradeSystem.METRIC,
                 "t/m³",
                 "tonne per cubic metre",
-                "t/m3");
+                "t/m3",
+                "tonne/m³",
+                "tonne/m3");
         add(
                 BulkDensity.class,
                 SpreadingUnits.KILOGRAM_PER_LITRE,

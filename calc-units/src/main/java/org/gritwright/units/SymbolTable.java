@@ -75,7 +75,8 @@ final class SymbolTable {
     static <Q extends Quantity<Q>> Entry<Q> entryOf(Unit<Q> unit) {
         Entry<?> entry = find(unit);
         if (entry == null) {
-            throw new InvalidInputException("unit", "one of the symbol table", describe(unit));
+            throw new InvalidInputException(
+                    RefusalCode.UNKNOWN_UNIT, "unit", "one of the symbol table", describe(unit));
         }
         return (Entry<Q>) entry;
     }
@@ -126,14 +127,17 @@ final class SymbolTable {
     }
 
     private static InvalidInputException unknownKind(Class<?> kind) {
-        return new InvalidInputException("kind of quantity", "one of the symbol table", kind.getName());
+        return new InvalidInputException(
+                RefusalCode.UNKNOWN_NAME, "kind of quantity", "one of the symbol table", kind.getName());
     }
 
     private static InvalidInputException wrongKind(Class<?> wanted, UnitSymbol<?> row) {
         return new InvalidInputException(
+                RefusalCode.WRONG_KIND,
                 "unit",
                 "one of " + UnitSymbol.kindName(wanted),
-                "\"" + row.label() + "\" is one of " + UnitSymbol.kindName(row.kind()));
+                "\"" + row.label() + "\" is one of " + UnitSymbol.kindName(row.kind()),
+                UnitSymbol.kindName(wanted));
     }
 
     /** A unit's symbol where it has one; never JSR 385's own text, which can't be read back. */

@@ -27,4 +27,40 @@ class InvalidInputExceptionTest {
         assertThatThrownBy(() -> new InvalidInputException("value", "finite", null))
                 .hasMessage("value");
     }
+
+    @Test
+    void withoutACodeItIsTheGeneralOne() {
+        InvalidInputException e = new InvalidInputException("gate opening", "above the closed position", "0 in");
+        assertThat(e.code()).isEqualTo(RefusalCode.NOT_ACCEPTED);
+        assertThat(e.arguments()).isEmpty();
+    }
+
+    @Test
+    void aCodeAndItsArgumentsStandBesideTheEnglish() {
+        InvalidInputException e = new InvalidInputException(
+                RefusalCode.OUT_OF_RANGE, "gate opening", "within 1 in to 10 in", "12 in", "1 in", "10 in");
+        assertThat(e).hasMessage("gate opening must be within 1 in to 10 in: 12 in");
+        assertThat(e.code()).isEqualTo(RefusalCode.OUT_OF_RANGE);
+        assertThat(e.arguments()).containsExactly("1 in", "10 in").isUnmodifiable();
+    }
+
+    @Test
+    void anotherFieldKeepsAllElse() {
+        InvalidInputException e = new InvalidInputException(
+                        RefusalCode.TOO_LOW, "width", "at least 1 in", "0.5 in", "1 in")
+                .withField("belt: width");
+        assertThat(e).hasMessage("belt: width must be at least 1 in: 0.5 in");
+        assertThat(e.code()).isEqualTo(RefusalCode.TOO_LOW);
+        assertThat(e.arguments()).containsExactly("1 in");
+    }
+
+    @Test
+    void neitherCodeNorArgumentMayBeNull() {
+        assertThatThrownBy(() -> new InvalidInputException((RefusalCode) null, "value", "finite", "1 lb"))
+                .isInstanceOf(NullPointerException.class)
+                .hasMessage("code");
+        assertThatThrownBy(
+                        () -> new InvalidInputException(RefusalCode.TOO_LOW, "value", "at least 1", "0", (String) null))
+                .isInstanceOf(NullPointerException.class);
+    }
 }

@@ -118,8 +118,8 @@ class KindsApartTest {
     void textOfAnotherKindIsRefused() {
         assertThatThrownBy(() -> Amounts.parse(ApplicationRate.class, "300 lb/lane-mi"))
                 .hasMessage("application rate must be a number and a unit of application rate"
-                        + " (\"lb/lane-mi\" is a unit of lane application rate; known: \"lb/mi\", \"kg/km\", \"kg/m\","
-                        + " \"g/m\", \"t/km\", \"ton/mi\", \"lb/ft\", \"lb/yd\"): \"300 lb/lane-mi\", at character 5");
+                        + " (at character 5: \"lb/lane-mi\" is a unit of lane application rate; known: \"lb/mi\", \"kg/km\", \"kg/m\","
+                        + " \"g/m\", \"t/km\", \"ton/mi\", \"lb/ft\", \"lb/yd\"): \"300 lb/lane-mi\"");
         assertThatThrownBy(() -> Amounts.parse(LiquidApplicationRate.class, "3 m²"))
                 .isInstanceOf(InvalidInputException.class);
         assertThatThrownBy(() -> Amounts.parse(LiquidArealApplicationRate.class, "3 m"))

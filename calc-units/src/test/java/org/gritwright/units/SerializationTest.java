@@ -46,10 +46,12 @@ class SerializationTest {
     @Test
     void anErrorKeepsItsParts() throws Exception {
         InvalidInputException arrived = (InvalidInputException)
-                shipped(new InvalidInputException("scale division", "greater than 0 lb", "0 lb"));
-        assertThat(arrived).hasMessage("scale division must be greater than 0 lb: 0 lb");
-        assertThat(arrived.field()).isEqualTo("scale division");
-        assertThat(arrived.accepted()).isEqualTo("greater than 0 lb");
-        assertThat(arrived.value()).isEqualTo("0 lb");
+                shipped(new InvalidInputException(RefusalCode.TOO_LOW, "load", "at least 20 lb", "5 lb", "20 lb"));
+        assertThat(arrived).hasMessage("load must be at least 20 lb: 5 lb");
+        assertThat(arrived.code()).isEqualTo(RefusalCode.TOO_LOW);
+        assertThat(arrived.field()).isEqualTo("load");
+        assertThat(arrived.accepted()).isEqualTo("at least 20 lb");
+        assertThat(arrived.value()).isEqualTo("5 lb");
+        assertThat(arrived.arguments()).containsExactly("20 lb");
     }
 }

@@ -5,7 +5,6 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Force;
-import javax.measure.quantity.Length;
 import javax.measure.quantity.Mass;
 import org.gritwright.units.quantity.ApplicationRate;
 import org.junit.jupiter.api.Tag;
@@ -71,7 +70,7 @@ class TextSlipsTest {
                 "5 LB|3|unknown unit; nearest: \"lb\"",
                 "5 Kg|3|unknown unit; nearest: \"kg\"",
                 "5KG|2|unknown unit; nearest: \"kg\"",
-                "5 pounds|3|unknown unit; nearest: \"lb\", \"oz\")",
+                "5 pounds|3|unknown unit; nearest: \"lb\" (pound))",
                 "5 bucket|3|unknown unit; known: \"lb\", \"kg\", \"oz\", \"ton\", \"long ton\", \"g\", \"t\")",
                 "5 lb/mi/h|3|unknown unit; known:",
                 "5 tons|3|unknown unit; nearest: \"ton\"",
@@ -88,9 +87,9 @@ class TextSlipsTest {
                 .isInstanceOfSatisfying(InvalidInputException.class, e -> {
                     assertThat(e.field()).isEqualTo("mass");
                     assertThat(e.accepted())
-                            .startsWith("a number and a unit of mass (")
+                            .startsWith("a number and a unit of mass (at character " + at + ": ")
                             .contains(says);
-                    assertThat(e.value()).endsWith("\", at character " + at);
+                    assertThat(e.value()).startsWith("\"").endsWith("\"");
                 });
     }
 
@@ -109,8 +108,7 @@ class TextSlipsTest {
     void aNumberOutsideTheRangeOfADoubleIsRefusedAndNotRounded(String text) {
         assertThatThrownBy(() -> Amounts.parse(Mass.class, text))
                 .isInstanceOf(InvalidInputException.class)
-                .hasMessage("mass must be within the range of a double, about 5e-324 to 1.8e308: \"" + text
-                        + "\", at character 1");
+                .hasMessage("mass must be within the range of a double, about 5e-324 to 1.8e308: \"" + text + "\"");
     }
 
     @Test
@@ -129,34 +127,27 @@ class TextSlipsTest {
     void theWholeMessageQuotesTextPositionAndNearestSymbols() {
         assertThatThrownBy(() -> Amounts.parse(ApplicationRate.class, "300 lb/mil"))
                 .hasMessage("application rate must be a number and a unit of application rate"
-                        + " (unknown unit; nearest: \"lb/mi\", \"lb/ft\", \"lb/yd\"): \"300 lb/mil\", at character 5");
+                        + " (at character 5: unknown unit; nearest: \"lb/mi\" (pound per mile)): \"300 lb/mil\"");
         assertThatThrownBy(() -> Amounts.parseAny("300 lb/lanemi"))
-                .hasMessage("quantity must be a number and a unit"
-                        + " (unknown unit; nearest: \"lb/lane-mi\"): \"300 lb/lanemi\", at character 5");
-    }
-
-    @Test
-    void aWrongCaseIsNearerThanAnotherLetter() {
-        assertThatThrownBy(() -> Amounts.parseAny("5 KM")).hasMessageContaining("nearest: \"km\", ");
-        assertThatThrownBy(() -> Amounts.parseAny("30 MPH")).hasMessageContaining("nearest: \"mi/h\")");
-        assertThatThrownBy(() -> Amounts.parseAny("5 Gal/Ton")).hasMessageContaining("nearest: \"gal/ton\", ");
-        assertThatThrownBy(() -> Amounts.parse(Length.class, "5 IN")).hasMessageContaining("nearest: \"in\")");
+                .hasMessage(
+                        "quantity must be a number and a unit"
+                                + " (at character 5: unknown unit; nearest: \"lb/lane-mi\" (pound per lane-mile)): \"300 lb/lanemi\"");
     }
 
     @Test
     void aUnitLikeNoneIsOnlyCalledUnknown() {
         assertThatThrownBy(() -> Amounts.parseAny("5 furlongs per fortnight"))
-                .hasMessage("quantity must be a number and a unit (unknown unit): \"5 furlongs per fortnight\","
-                        + " at character 3");
+                .hasMessage("quantity must be a number and a unit (at character 3: unknown unit):"
+                        + " \"5 furlongs per fortnight\"");
     }
 
     @Test
     void theBareNumberOneIsNeverOffered() {
-        assertThatThrownBy(() -> Amounts.parseAny("5 ones")).hasMessageContaining("(unknown unit; nearest: \"lane\")");
+        assertThatThrownBy(() -> Amounts.parseAny("5 ones")).hasMessageContaining(": unknown unit)");
         assertThatThrownBy(() -> Amounts.parse(Dimensionless.class, "5 parts"))
-                .hasMessageContaining("(unknown unit; known: \"%\")");
+                .hasMessageContaining(": unknown unit; known: \"%\")");
         assertThatThrownBy(() -> Amounts.parse(Dimensionless.class, "5 one"))
-                .hasMessageContaining("(unknown unit; known: \"%\")");
+                .hasMessageContaining(": unknown unit; known: \"%\")");
     }
 
     @Test
@@ -171,10 +162,9 @@ class TextSlipsTest {
     void aLongTextIsQuotedInPart() {
         String text = "5 " + "x".repeat(1_000_000);
         assertThatThrownBy(() -> Amounts.parse(Mass.class, text))
-                .hasMessageEndingWith(": \"5 " + "x".repeat(98) + "…\", at character 3");
+                .hasMessageEndingWith(": \"5 " + "x".repeat(98) + "…\"");
         String hundred = "5 " + "x".repeat(98);
-        assertThatThrownBy(() -> Amounts.parse(Mass.class, hundred))
-                .hasMessageEndingWith(": \"" + hundred + "\", at character 3");
+        assertThatThrownBy(() -> Amounts.parse(Mass.class, hundred)).hasMessageEndingWith(": \"" + hundred + "\"");
     }
 
     @Test

@@ -3,7 +3,7 @@ package org.gritwright.core.budget;
 import java.util.function.DoubleUnaryOperator;
 import javax.measure.Quantity;
 import javax.measure.Unit;
-import org.gritwright.core.metering.OpeningReading;
+import org.gritwright.core.spi.Setting;
 import org.gritwright.core.uncertainty.Component;
 import org.gritwright.core.uncertainty.Distribution;
 import org.gritwright.units.Amounts;
@@ -23,23 +23,22 @@ public final class GateReading {
      * above it. Where the gate or the curve ends in between, twice what it changes to the other side.
      *
      * @param reading how far the opening may be off, either way
-     * @param opening the opening
+     * @param setting the setting
      * @param at the same as a number
      * @param discharge kg/rev by opening
      * @param unit the result's unit
      */
     public static Component<DischargePerRevolution> component(
             Quantity<?> reading,
-            Quantity<?> opening,
+            Setting setting,
             double at,
             DoubleUnaryOperator discharge,
             Unit<DischargePerRevolution> unit) {
-        double halfWidth = OpeningReading.si(reading);
-        if (OpeningReading.isLength(reading) != OpeningReading.isLength(opening) || !(halfWidth > 0)) {
+        Setting half = Setting.of(reading);
+        double halfWidth = half.si();
+        if (half.scale() != setting.scale() || !(halfWidth > 0)) {
             throw new InvalidInputException(
-                    "reading of the gate opening",
-                    "greater than 0 and of the kind of " + Amounts.format(opening),
-                    Amounts.format(reading));
+                    "reading of the gate", "greater than 0 and on the scale of " + setting, Amounts.format(reading));
         }
         double deviation = Distribution.RECTANGULAR.standardUncertainty(halfWidth);
         double below = atOrNaN(discharge, at - deviation);
@@ -54,7 +53,7 @@ public final class GateReading {
         return Component.typeB(
                 "reading of the gate",
                 Distribution.RECTANGULAR,
-                OpeningReading.ofSi(deviation, reading),
+                half.withSi(deviation).quantity().orElseThrow(),
                 Amounts.ofSi(change, unit));
     }
 

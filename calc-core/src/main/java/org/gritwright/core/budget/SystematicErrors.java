@@ -10,6 +10,7 @@ import java.util.Set;
 import java.util.function.DoubleFunction;
 import java.util.stream.Collectors;
 import javax.measure.Quantity;
+import org.gritwright.core.finding.Argument;
 import org.gritwright.core.observation.CatchAllowances;
 import org.gritwright.core.uncertainty.Component;
 import org.gritwright.core.uncertainty.Distribution;
@@ -24,9 +25,9 @@ import org.gritwright.units.SpreadingUnits;
  *
  * @param <Q> the kind of the result
  * @param components the components of the result's budget
- * @param unknown what can't be put into the budget because nobody knows it, in words
+ * @param unknown what can't be put into the budget because nobody knows it
  */
-public record SystematicErrors<Q extends Quantity<Q>>(List<Component<Q>> components, List<String> unknown) {
+public record SystematicErrors<Q extends Quantity<Q>>(List<Component<Q>> components, List<Argument.Unknown> unknown) {
     private static final String SPAN = "span of scale ";
     private static final String SPILLAGE = "spillage";
     private static final String TRANSIENT = "start-up transient";
@@ -54,7 +55,7 @@ public record SystematicErrors<Q extends Quantity<Q>>(List<Component<Q>> compone
             CatchAllowances allowances,
             DoubleFunction<Quantity<Q>> ofRelative) {
         List<Component<Q>> components = new ArrayList<>();
-        List<String> unknown = new ArrayList<>();
+        List<Argument.Unknown> unknown = new ArrayList<>();
         Map<String, OptionalDouble> spans = new LinkedHashMap<>();
         for (int i = 0; i < shares.length; i++) {
             double share = shares[i];
@@ -72,7 +73,7 @@ public record SystematicErrors<Q extends Quantity<Q>>(List<Component<Q>> compone
                 double relative = Distribution.RECTANGULAR.standardUncertainty(Math.abs(limit.getAsDouble()));
                 components.add(rectangular(SPAN + id, relative, ofRelative));
             } else {
-                unknown.add("the accuracy of scale " + id);
+                unknown.add(Argument.Unknown.accuracyOfScale(id));
             }
         });
         add(components, SPILLAGE, allowances.spillageUncertainty(), ofRelative);

@@ -1,8 +1,11 @@
 package org.gritwright.core.calibration;
 
+import static org.gritwright.core.finding.Argument.number;
+
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
@@ -13,14 +16,14 @@ import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Mass;
 import org.gritwright.core.budget.GateReading;
 import org.gritwright.core.budget.SystematicErrors;
+import org.gritwright.core.finding.Argument;
 import org.gritwright.core.finding.Finding;
 import org.gritwright.core.finding.FindingCode;
-import org.gritwright.core.metering.OpeningReading;
-import org.gritwright.core.metering.Spreader;
+import org.gritwright.core.metering.DriveFeedback;
 import org.gritwright.core.metering.SweptByOpening;
+import org.gritwright.core.observation.CalibrationPoint;
 import org.gritwright.core.observation.CatchFindings;
 import org.gritwright.core.observation.CatchLimits;
-import org.gritwright.core.observation.Material;
 import org.gritwright.core.plausibility.ApparentFill;
 import org.gritwright.core.statistics.RatioEstimate;
 import org.gritwright.core.statistics.RatioEstimator;
@@ -37,17 +40,16 @@ import org.gritwright.units.check.Comparison;
 import org.gritwright.units.quantity.DischargePerRevolution;
 
 /**
- * A calibration: catches at one gate opening become the discharge per revolution of the sensed shaft, with its
+ * A calibration: catches at one calibration point become the discharge per revolution of the sensed shaft, with its
  * uncertainty, the apparent fill and findings.
  *
- * <p>The catches share one gate opening: the mean over different openings would belong to none of them. Immutable,
- * thread-safe; everything is computed when it is made.
+ * <p>The catches share one point: the mean over different settings would belong to none of them. Immutable, thread-safe;
+ * everything is computed when it is made. Two are equal when catches, estimator and limits are.
  */
 public final class Calibration {
-    private final Spreader spreader;
-    private final Material material;
     private final List<CalibrationCatch> catches;
     private final RatioEstimator estimator;
+    private final CatchLimits limits;
     private final double kilogramsPerRevolution;
     private final int scatterDegreesOfFreedom;
     private final Budget<DischargePerRevolution> budget;
@@ -56,33 +58,26 @@ public final class Calibration {
     private final ApparentFill apparentFill;
     private final List<Finding> findings;
 
-    private Calibration(
-            Spreader spreader,
-            Material material,
-            List<CalibrationCatch> catches,
-            RatioEstimator estimator,
-            CatchLimits limits) {
-        this.spreader = spreader;
-        this.material = material;
+    private Calibration(List<CalibrationCatch> catches, RatioEstimator estimator, CatchLimits limits) {
         this.catches = List.copyOf(catches);
-        this.estimator = estimator;
-        Optional<Quantity<?>> opening = commonOpening(this.catches);
+        this.estimator = Objects.requireNonNull(estimator, "estimator");
+        this.limits = Objects.requireNonNull(limits, "limits");
+        CalibrationPoint point = commonPoint(this.catches);
 
         double spillageFactor = limits.allowances().spillageFactor();
         double[] kilograms = this.catches.stream()
                 .mapToDouble(c -> c.caught().kilograms() * spillageFactor)
                 .toArray();
-        double[] revolutions = this.catches.stream()
-                .mapToDouble(c -> c.counted().revolutions(spreader.feedback()))
-                .toArray();
+        double[] revolutions =
+                this.catches.stream().mapToDouble(CalibrationCatch::revolutions).toArray();
         RatioEstimate estimate = estimator.estimate(kilograms, revolutions);
         this.kilogramsPerRevolution = estimate.ratio();
 
         Unit<DischargePerRevolution> unit = UnitSymbol.tradeUnit(
                 DischargePerRevolution.class,
                 UnitSymbol.of(this.catches.get(0).caught().total().getUnit()).system());
-        CalibrationBudget budgeting = new CalibrationBudget(
-                this.catches, spreader.feedback(), estimator, estimate, limits.allowances(), unit);
+        CalibrationBudget budgeting =
+                new CalibrationBudget(this.catches, estimator, estimate, limits.allowances(), unit);
         this.budget = budgeting.budget();
         this.scatterDegreesOfFreedom = Math.max(0, estimate.degreesOfFreedom());
         this.sampleDeviation = estimate.sampleDeviation().isPresent()
@@ -95,66 +90,52 @@ public final class Calibration {
         this.apparentFill = ApparentFill.of(
                 estimate.ratio(),
                 this.catches.stream().anyMatch(c -> c.counted().isInPulses()),
-                spreader,
-                material,
-                opening,
+                point,
                 limits.fill());
-        this.findings = findings(estimate, limits, budgeting.unknown());
+        this.findings = findings(estimate, budgeting.unknown());
     }
 
     /**
      * A calibration by the default estimator and the common limits.
      *
-     * @param spreader the spreader
-     * @param material the material
-     * @param catches one or more catches at one gate opening
+     * @param catches one or more catches at one calibration point
      * @return the calibration
      * @throws InvalidInputException as for the full form
      */
-    public static Calibration from(Spreader spreader, Material material, List<CalibrationCatch> catches) {
-        return from(spreader, material, catches, RatioEstimator.RATIO_OF_SUMS, CatchLimits.COMMON);
+    public static Calibration from(List<CalibrationCatch> catches) {
+        return from(catches, RatioEstimator.RATIO_OF_SUMS, CatchLimits.COMMON);
     }
 
     /**
      * A calibration.
      *
-     * @param spreader the spreader
-     * @param material the material
-     * @param catches one or more catches at one gate opening
+     * @param catches one or more catches at one calibration point
      * @param estimator how the catches become one ratio
      * @param limits where a catch begins to be remarkable
      * @return the calibration
-     * @throws InvalidInputException if there is no catch, the openings differ, an opening is missing, out of place or
-     *     out of the gate's limits, or pulses were counted and the drive has no sensor; for a line with an intercept also
-     *     if the catches are too much of one length
+     * @throws InvalidInputException if there is no catch or the points differ; for a line with an intercept also if the
+     *     catches are too much of one length
      */
-    public static Calibration from(
-            Spreader spreader,
-            Material material,
-            List<CalibrationCatch> catches,
-            RatioEstimator estimator,
-            CatchLimits limits) {
-        return new Calibration(spreader, material, catches, estimator, limits);
+    public static Calibration from(List<CalibrationCatch> catches, RatioEstimator estimator, CatchLimits limits) {
+        return new Calibration(catches, estimator, limits);
     }
 
-    private static Optional<Quantity<?>> commonOpening(List<CalibrationCatch> catches) {
+    private static CalibrationPoint commonPoint(List<CalibrationCatch> catches) {
         if (catches.isEmpty()) {
             throw new InvalidInputException("calibration catches", "one or more", "none");
         }
-        Optional<Quantity<?>> first = catches.get(0).opening();
+        CalibrationPoint first = catches.get(0).point();
         for (CalibrationCatch other : catches) {
-            if (!OpeningReading.areSame(first, other.opening())) {
+            if (!first.equals(other.point())) {
                 throw new InvalidInputException(
-                        "gate opening of a catch",
-                        "the same in all catches of one calibration, " + words(first),
-                        words(other.opening()));
+                        "calibration point of a catch",
+                        "the same in all catches of one calibration, " + first,
+                        first.toString().equals(other.point().toString())
+                                ? "another metering"
+                                : other.point().toString());
             }
         }
         return first;
-    }
-
-    private static String words(Optional<Quantity<?>> opening) {
-        return opening.map(Amounts::format).orElse("none");
     }
 
     private static Optional<Measured<Mass>> massPerStart(RatioEstimate estimate, double resolution, Unit<Mass> unit) {
@@ -168,22 +149,22 @@ public final class Calibration {
                 scattered >= resolution && scattered > 0 ? estimate.degreesOfFreedom() : Double.POSITIVE_INFINITY));
     }
 
-    private List<Finding> findings(RatioEstimate estimate, CatchLimits limits, List<String> unknown) {
+    private List<Finding> findings(RatioEstimate estimate, List<Argument.Unknown> unknown) {
         // A set: three catches on one unchecked scale are one finding, not three.
         Set<Finding> found = new LinkedHashSet<>();
+        DriveFeedback feedback = point().metering().feedback();
         apparentFill.finding().ifPresent(found::add);
         for (CalibrationCatch one : catches) {
             if (!one.primed()) {
                 found.add(Finding.of(FindingCode.CONVEYOR_NOT_PRIMED));
             }
             if (!one.coasting().isSameWindow()) {
-                found.add(new Finding(
+                found.add(Finding.of(
                         FindingCode.COASTING_MISMATCH,
-                        Map.of(),
-                        Map.of("coasting", one.coasting().words())));
+                        Map.of("coasting", one.coasting().term())));
             }
             found.addAll(CatchFindings.ofMass(one.caught(), limits));
-            found.addAll(CatchFindings.ofCount(one.counted(), spreader.feedback(), limits));
+            found.addAll(CatchFindings.ofCount(one.counted(), feedback, limits));
         }
         if (catches.size() == 1) {
             found.add(Finding.of(FindingCode.SINGLE_CATCH));
@@ -194,17 +175,13 @@ public final class Calibration {
                 found.add(Finding.of(
                         FindingCode.CATCHES_SCATTER,
                         Map.of(
-                                "scatter", Amounts.ofSi(scatter, SpreadingUnits.PERCENT),
-                                "limit", limits.greatestScatter())));
+                                "scatter", number(Amounts.ofSi(scatter, SpreadingUnits.PERCENT)),
+                                "limit", number(limits.greatestScatter()))));
             }
         }
         if (estimate.intercept().isEmpty()) {
             // The ratios of a line differ with the length, and the test isn't made for its residuals.
-            OutlyingCatch.among(
-                            catches,
-                            spreader.feedback(),
-                            budget.result().value().getUnit())
-                    .ifPresent(found::add);
+            OutlyingCatch.among(catches, budget.result().value().getUnit()).ifPresent(found::add);
         }
         CatchFindings.ofUnknown(unknown).ifPresent(found::add);
         return List.copyOf(found);
@@ -238,13 +215,12 @@ public final class Calibration {
      *     opening or not greater than 0
      */
     public Budget<DischargePerRevolution> budgetOfGateSetAgain(Quantity<?> reading) {
-        SweptByOpening geometry = spreader.sweptByOpening();
-        Quantity<?> opening = opening().orElseThrow();
-        double at = geometry.number(opening);
+        SweptByOpening geometry = point().metering().sweptByOpening();
+        double at = geometry.number(point().setting());
         double density = kilogramsPerRevolution / geometry.applyAsDouble(at);
         Component<DischargePerRevolution> ofGate = GateReading.component(
                 reading,
-                opening,
+                point().setting(),
                 at,
                 changed -> density * geometry.applyAsDouble(changed),
                 budget.result().value().getUnit());
@@ -312,7 +288,7 @@ public final class Calibration {
      */
     public double relativeResolution() {
         double squares = catches.stream()
-                .mapToDouble(c -> c.relativeResolution(spreader.feedback()))
+                .mapToDouble(CalibrationCatch::relativeResolution)
                 .map(one -> one * one)
                 .sum();
         return Math.sqrt(squares / catches.size());
@@ -335,7 +311,8 @@ public final class Calibration {
      * @throws InvalidInputException if the form needs a sensor that isn't there
      */
     public CalibrationFactor factor(Unit<?> unit) {
-        return CalibrationFactor.ofDischarge(kilogramsPerRevolution, spreader.feedback(), unit);
+        return CalibrationFactor.ofDischarge(
+                kilogramsPerRevolution, point().metering().feedback(), unit);
     }
 
     /**
@@ -347,7 +324,7 @@ public final class Calibration {
      */
     public CalibrationInForce entered(Quantity<?> displayStep) {
         CalibrationFactor rounded = factor(displayStep.getUnit()).roundedTo(displayStep);
-        return new CalibrationInForce(spreader, material, opening(), rounded, Optional.of(displayStep));
+        return CalibrationInForce.of(point(), rounded, Optional.of(displayStep));
     }
 
     /**
@@ -360,30 +337,12 @@ public final class Calibration {
     }
 
     /**
-     * The gate opening of the catches.
+     * The calibration point.
      *
-     * @return the opening; none for a spreader without a gate to set
+     * @return that of the first catch, whose spelling of the setting all go by
      */
-    public Optional<Quantity<?>> opening() {
-        return catches.get(0).opening();
-    }
-
-    /**
-     * The spreader.
-     *
-     * @return the spreader
-     */
-    public Spreader spreader() {
-        return spreader;
-    }
-
-    /**
-     * The material.
-     *
-     * @return the material
-     */
-    public Material material() {
-        return material;
+    public CalibrationPoint point() {
+        return catches.get(0).point();
     }
 
     /**
@@ -411,5 +370,30 @@ public final class Calibration {
      */
     public List<Finding> findings() {
         return findings;
+    }
+
+    /** Everything else follows from these. */
+    @Override
+    public boolean equals(Object other) {
+        return this == other
+                || (other instanceof Calibration that
+                        && catches.equals(that.catches)
+                        && estimator == that.estimator
+                        && limits.equals(that.limits));
+    }
+
+    @Override
+    public int hashCode() {
+        return Objects.hash(catches, estimator, limits);
+    }
+
+    /**
+     * The point and what it came to.
+     *
+     * @return for example "road salt at 2 in: 27.24 lb/rev ± 0.54 lb/rev (95 %)"
+     */
+    @Override
+    public String toString() {
+        return point() + ": " + dischargePerRevolution();
     }
 }

@@ -1,5 +1,7 @@
 package org.gritwright.core.calibration;
 
+import static org.gritwright.core.finding.Argument.date;
+
 import java.time.LocalDate;
 import java.time.Period;
 import java.util.ArrayList;
@@ -34,20 +36,18 @@ public final class CalibrationAge {
             LocalDate calibratedOn, LocalDate seasonStart, Period preparation, List<Change> changes) {
         List<Finding> findings = new ArrayList<>();
         if (calibratedOn.isBefore(seasonStart.minus(preparation))) {
-            findings.add(new Finding(
+            findings.add(Finding.of(
                     FindingCode.CALIBRATION_BEFORE_SEASON,
-                    Map.of(),
-                    Map.of("calibrated", calibratedOn.toString(), "season", seasonStart.toString())));
+                    Map.of("calibrated", date(calibratedOn), "season", date(seasonStart))));
         }
         for (Change change : changes) {
             if (calibratedOn.isBefore(change.on())) {
-                findings.add(new Finding(
+                findings.add(Finding.of(
                         FindingCode.CALIBRATION_BEFORE_CHANGE,
-                        Map.of(),
                         Map.of(
-                                "calibrated", calibratedOn.toString(),
-                                "change", change.part().words(),
-                                "changed", change.on().toString())));
+                                "calibrated", date(calibratedOn),
+                                "change", change.part().term(),
+                                "changed", date(change.on()))));
             }
         }
         return List.copyOf(findings);

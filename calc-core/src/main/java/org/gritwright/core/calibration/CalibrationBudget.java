@@ -7,7 +7,8 @@ import java.util.function.IntToDoubleFunction;
 import javax.measure.Quantity;
 import javax.measure.Unit;
 import org.gritwright.core.budget.SystematicErrors;
-import org.gritwright.core.metering.DriveFeedback;
+import org.gritwright.core.finding.Argument;
+import org.gritwright.core.finding.Term;
 import org.gritwright.core.observation.CatchAllowances;
 import org.gritwright.core.observation.Repeatability;
 import org.gritwright.core.statistics.RatioEstimate;
@@ -29,7 +30,6 @@ import org.gritwright.units.quantity.DischargePerRevolution;
  */
 final class CalibrationBudget {
     private final List<CalibrationCatch> catches;
-    private final DriveFeedback feedback;
     private final RatioEstimate estimate;
     private final CatchAllowances allowances;
     private final Unit<DischargePerRevolution> unit;
@@ -37,26 +37,23 @@ final class CalibrationBudget {
     private final double[] perKilogram;
 
     private final List<Component<DischargePerRevolution>> components = new ArrayList<>();
-    private final List<String> unknown = new ArrayList<>();
+    private final List<Argument.Unknown> unknown = new ArrayList<>();
 
     CalibrationBudget(
             List<CalibrationCatch> catches,
-            DriveFeedback feedback,
             RatioEstimator estimator,
             RatioEstimate estimate,
             CatchAllowances allowances,
             Unit<DischargePerRevolution> unit) {
         this.catches = catches;
-        this.feedback = feedback;
         this.estimate = estimate;
         this.allowances = allowances;
         this.unit = unit;
-        double[] revolutions = catches.stream()
-                .mapToDouble(c -> c.counted().revolutions(feedback))
-                .toArray();
+        double[] revolutions =
+                catches.stream().mapToDouble(CalibrationCatch::revolutions).toArray();
         this.perKilogram = estimator.sensitivities(revolutions);
         boolean countKnown = catches.stream()
-                .allMatch(c -> c.counted().uncertaintyRevolutions(feedback).isPresent());
+                .allMatch(c -> c.observation().uncertaintyRevolutions().isPresent());
         if (catches.size() >= Repeatability.FEWEST_CATCHES
                 && estimate.standardUncertainty().isPresent()) {
             addScatter(estimate.standardUncertainty().getAsDouble());
@@ -64,7 +61,7 @@ final class CalibrationBudget {
             addResolution(countKnown);
         }
         if (!countKnown) {
-            unknown.add("how sure the count is");
+            unknown.add(Argument.Unknown.of(Term.COUNT));
         }
         addSystematic();
     }
@@ -91,7 +88,7 @@ final class CalibrationBudget {
                 Amounts.ofSi(rounding(), unit)));
         if (countKnown) {
             double ofFirst =
-                    catches.get(0).counted().uncertaintyRevolutions(feedback).getAsDouble();
+                    catches.get(0).observation().uncertaintyRevolutions().getAsDouble();
             components.add(Component.typeB(
                     "count of revolutions",
                     single && catches.get(0).counted().isInPulses() ? Distribution.TRIANGULAR : Distribution.NORMAL,
@@ -103,7 +100,7 @@ final class CalibrationBudget {
                 .ifPresentOrElse(
                         r -> components.add(
                                 r.component(Amounts.ofSi(together(i -> r.relative() * discharged(i)), unit))),
-                        () -> unknown.add("how catches scatter"));
+                        () -> unknown.add(Argument.Unknown.of(Term.SCATTER)));
     }
 
     private void addSystematic() {
@@ -131,7 +128,7 @@ final class CalibrationBudget {
     /** A revolution too many does what the mass of a revolution too little would do. */
     private double counting() {
         return together(i -> estimate.ratio()
-                * catches.get(i).counted().uncertaintyRevolutions(feedback).orElse(0));
+                * catches.get(i).observation().uncertaintyRevolutions().orElse(0));
     }
 
     /** What independent uncertainties of the catches' masses make of the estimate's. */
@@ -146,9 +143,8 @@ final class CalibrationBudget {
 
     /** What the rounding of scale and count makes of the intercept of a line, in kg. */
     double resolutionOfStart() {
-        double[] revolutions = catches.stream()
-                .mapToDouble(c -> c.counted().revolutions(feedback))
-                .toArray();
+        double[] revolutions =
+                catches.stream().mapToDouble(CalibrationCatch::revolutions).toArray();
         double mean = Arrays.stream(revolutions).average().orElseThrow();
         double squares = 0;
         for (int i = 0; i < revolutions.length; i++) {
@@ -158,8 +154,8 @@ final class CalibrationBudget {
                     catches.get(i).caught().roundingKilograms() * allowances.spillageFactor(),
                     estimate.ratio()
                             * catches.get(i)
-                                    .counted()
-                                    .uncertaintyRevolutions(feedback)
+                                    .observation()
+                                    .uncertaintyRevolutions()
                                     .orElse(0));
             squares += sensitivity * sensitivity * resolution * resolution;
         }
@@ -170,8 +166,8 @@ final class CalibrationBudget {
         return Budget.of(Amounts.ofSi(estimate.ratio(), unit), components);
     }
 
-    /** What is not in the budget because nobody knows it, in words. */
-    List<String> unknown() {
+    /** What is not in the budget because nobody knows it. */
+    List<Argument.Unknown> unknown() {
         return List.copyOf(unknown);
     }
 }

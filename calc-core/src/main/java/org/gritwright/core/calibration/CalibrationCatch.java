@@ -1,64 +1,88 @@
 package org.gritwright.core.calibration;
 
 import java.util.Objects;
-import java.util.Optional;
-import javax.measure.Quantity;
-import org.gritwright.core.metering.DriveFeedback;
-import org.gritwright.core.metering.OpeningReading;
 import org.gritwright.core.metering.ShaftCount;
+import org.gritwright.core.observation.CalibrationPoint;
 import org.gritwright.core.observation.Coasting;
+import org.gritwright.core.observation.Observation;
 import org.gritwright.core.weighing.CaughtMass;
+import org.gritwright.units.InvalidInputException;
 
 /**
  * A catch made to find the mass per revolution. Immutable, thread-safe, a value.
  *
- * @param caught what was caught
- * @param counted what was counted meanwhile
- * @param opening the gate opening, a length or the setting of a painted mark; none for a spreader without a gate to set
+ * @param observation the catch, with its count
  * @param primed whether the conveyor was full of material up to its end before the count began
  * @param coasting what became of the run-down
  */
-public record CalibrationCatch(
-        CaughtMass caught, ShaftCount counted, Optional<Quantity<?>> opening, boolean primed, Coasting coasting) {
+public record CalibrationCatch(Observation observation, boolean primed, Coasting coasting) {
     /**
      * Checks the values.
      *
-     * @throws org.gritwright.units.InvalidInputException if the opening is negative, or neither a length nor a bare number
+     * @throws InvalidInputException if nothing was counted
      */
     public CalibrationCatch {
-        Objects.requireNonNull(caught, "caught");
-        Objects.requireNonNull(counted, "counted");
         Objects.requireNonNull(coasting, "coasting");
-        opening.ifPresent(OpeningReading::check);
+        if (observation.counted().isEmpty()) {
+            throw new InvalidInputException("count of a calibration catch", "given", "nothing");
+        }
     }
 
     /**
-     * A catch from rest to rest with a primed conveyor, at a gate opening.
+     * A catch from rest to rest with a primed conveyor.
      *
-     * @param caught what was caught
-     * @param counted what was counted
-     * @param opening the gate opening
+     * @param observation the catch, with its count
      * @return the catch
+     * @throws InvalidInputException if nothing was counted
      */
-    public static CalibrationCatch at(Quantity<?> opening, CaughtMass caught, ShaftCount counted) {
-        return new CalibrationCatch(caught, counted, Optional.of(opening), true, Coasting.IN_BOTH);
+    public static CalibrationCatch of(Observation observation) {
+        return new CalibrationCatch(observation, true, Coasting.IN_BOTH);
     }
 
     /**
-     * A catch from rest to rest with a primed conveyor, on a spreader without a gate to set.
+     * The calibration point.
      *
-     * @param caught what was caught
-     * @param counted what was counted
-     * @return the catch
+     * @return material, metering and setting
      */
-    public static CalibrationCatch ungated(CaughtMass caught, ShaftCount counted) {
-        return new CalibrationCatch(caught, counted, Optional.empty(), true, Coasting.IN_BOTH);
+    public CalibrationPoint point() {
+        return observation.point();
     }
 
-    /** What the rounding of scale and count makes of the mass per revolution, relative; an unknown count adds nothing. */
-    public double relativeResolution(DriveFeedback feedback) {
+    /**
+     * What was caught.
+     *
+     * @return the caught mass
+     */
+    public CaughtMass caught() {
+        return observation.caught();
+    }
+
+    /**
+     * What was counted meanwhile.
+     *
+     * @return the count
+     */
+    public ShaftCount counted() {
+        return observation.counted().orElseThrow();
+    }
+
+    /**
+     * The revolutions of the sensed or watched shaft.
+     *
+     * @return revolutions, greater than zero
+     */
+    public double revolutions() {
+        return observation.revolutions().orElseThrow();
+    }
+
+    /**
+     * What the rounding of scale and count makes of the mass per revolution.
+     *
+     * @return standard uncertainty, relative; an unknown count adds nothing
+     */
+    public double relativeResolution() {
         return Math.hypot(
-                caught.roundingKilograms() / caught.kilograms(),
-                counted.uncertaintyRevolutions(feedback).orElse(0) / counted.revolutions(feedback));
+                caught().roundingKilograms() / caught().kilograms(),
+                observation.uncertaintyRevolutions().orElse(0) / revolutions());
     }
 }

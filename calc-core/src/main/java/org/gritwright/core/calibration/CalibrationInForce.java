@@ -3,36 +3,49 @@ package org.gritwright.core.calibration;
 import java.util.Objects;
 import java.util.Optional;
 import javax.measure.Quantity;
-import org.gritwright.core.metering.Spreader;
-import org.gritwright.core.observation.Material;
+import org.gritwright.core.observation.CalibrationPoint;
 
 /**
- * The calibration that the truck works with: for which spreader, material and gate opening, and its value. Immutable,
- * thread-safe, a value.
+ * A calibration in force: the value that a display holds for a calibration point, since when, and in which of the controller's
+ * slots. A truck has any number of them. Immutable, thread-safe, a value.
  *
- * @param spreader the spreader
- * @param material the material
- * @param opening the gate opening; none for a spreader without a gate to set
+ * @param point the calibration point it is for
  * @param factor the value that the display holds
  * @param displayStep the step in which the display takes that value, in its own unit; none if it takes any
+ * @param since since when the display holds it; none if nobody says
+ * @param slot where the controller keeps it; none if nobody says
  */
 public record CalibrationInForce(
-        Spreader spreader,
-        Material material,
-        Optional<Quantity<?>> opening,
+        CalibrationPoint point,
         CalibrationFactor factor,
-        Optional<Quantity<?>> displayStep) {
+        Optional<Quantity<?>> displayStep,
+        Optional<Since> since,
+        Optional<String> slot) {
     /**
-     * Checks that value, drive and gate go together.
+     * Checks that value and drive go together.
      *
-     * @throws org.gritwright.units.InvalidInputException if the factor needs a sensor that isn't there, the opening is
-     *     missing, out of place or out of limits, or the display's step is in another unit than the factor
+     * @throws org.gritwright.units.InvalidInputException if the factor needs a sensor that isn't there, or the display's
+     *     step is in another unit than the factor
      */
     public CalibrationInForce {
-        Objects.requireNonNull(material, "material");
-        factor.kilogramsPerRevolution(spreader.feedback());
-        spreader.sweptCubicMetresPerRevolution(opening);
+        Objects.requireNonNull(since, "since");
+        Objects.requireNonNull(slot, "slot");
+        factor.kilogramsPerRevolution(point.metering().feedback());
         displayStep.ifPresent(factor::roundedTo);
+    }
+
+    /**
+     * A value in a display.
+     *
+     * @param point the calibration point it is for
+     * @param factor the value
+     * @param displayStep the step in which the display takes it; none if it takes any
+     * @return the calibration in force; nobody says since when and in which slot
+     * @throws org.gritwright.units.InvalidInputException if value, drive and step don't go together
+     */
+    public static CalibrationInForce of(
+            CalibrationPoint point, CalibrationFactor factor, Optional<Quantity<?>> displayStep) {
+        return new CalibrationInForce(point, factor, displayStep, Optional.empty(), Optional.empty());
     }
 
     /**
@@ -41,7 +54,7 @@ public record CalibrationInForce(
      * @return kilograms per revolution of the sensed shaft
      */
     public double kilogramsPerRevolution() {
-        return factor.kilogramsPerRevolution(spreader.feedback());
+        return factor.kilogramsPerRevolution(point.metering().feedback());
     }
 
     /**
@@ -53,6 +66,26 @@ public record CalibrationInForce(
      *     than the display's step
      */
     public CalibrationInForce withFactor(CalibrationFactor entered) {
-        return new CalibrationInForce(spreader, material, opening, entered, displayStep);
+        return new CalibrationInForce(point, entered, displayStep, since, slot);
+    }
+
+    /**
+     * The same since another time.
+     *
+     * @param entered since when the display holds the value
+     * @return the calibration in force
+     */
+    public CalibrationInForce since(Since entered) {
+        return new CalibrationInForce(point, factor, displayStep, Optional.of(entered), slot);
+    }
+
+    /**
+     * The same in a slot.
+     *
+     * @param name where the controller keeps it
+     * @return the calibration in force
+     */
+    public CalibrationInForce inSlot(String name) {
+        return new CalibrationInForce(point, factor, displayStep, since, Optional.of(name));
     }
 }

@@ -1,8 +1,8 @@
 package org.gritwright.core.calibration;
 
 import java.time.LocalDate;
-import java.util.Locale;
 import java.util.Objects;
+import org.gritwright.core.finding.Term;
 
 /**
  * Something on the truck or in the heap that was changed, so that a calibration made before may no longer hold.
@@ -15,21 +15,27 @@ public record Change(LocalDate on, Part part) {
     /** What was changed. */
     public enum Part {
         /** Pump, valve, motor, hoses. */
-        HYDRAULIC,
+        HYDRAULIC(Term.HYDRAULIC),
         /** The shaft sensor or its wheel. */
-        SENSOR,
+        SENSOR(Term.SENSOR),
         /** Tyres, which change the pulses per distance. */
-        TYRE,
+        TYRE(Term.TYRE),
         /** The material or its supplier. */
-        MATERIAL;
+        MATERIAL(Term.MATERIAL);
+
+        private final Term term;
+
+        Part(Term term) {
+            this.term = term;
+        }
 
         /**
-         * In words, for sentences.
+         * What it is called in findings.
          *
          * @return for example "hydraulic"
          */
-        public String words() {
-            return name().toLowerCase(Locale.ROOT);
+        public Term term() {
+            return term;
         }
     }
 

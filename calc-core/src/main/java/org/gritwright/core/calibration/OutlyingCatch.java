@@ -1,5 +1,7 @@
 package org.gritwright.core.calibration;
 
+import static org.gritwright.core.finding.Argument.number;
+
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -7,7 +9,6 @@ import javax.measure.Unit;
 import javax.measure.quantity.Mass;
 import org.gritwright.core.finding.Finding;
 import org.gritwright.core.finding.FindingCode;
-import org.gritwright.core.metering.DriveFeedback;
 import org.gritwright.core.statistics.Grubbs;
 import org.gritwright.units.Amounts;
 import org.gritwright.units.SpreadingUnits;
@@ -23,8 +24,7 @@ final class OutlyingCatch {
 
     private OutlyingCatch() {}
 
-    static Optional<Finding> among(
-            List<CalibrationCatch> catches, DriveFeedback feedback, Unit<DischargePerRevolution> unit) {
+    static Optional<Finding> among(List<CalibrationCatch> catches, Unit<DischargePerRevolution> unit) {
         int n = catches.size();
         if (n < FEWEST) {
             return Optional.empty();
@@ -32,7 +32,7 @@ final class OutlyingCatch {
         double[] ratios = new double[n];
         double roundings = 0;
         for (int i = 0; i < n; i++) {
-            double revolutions = catches.get(i).counted().revolutions(feedback);
+            double revolutions = catches.get(i).revolutions();
             ratios[i] = catches.get(i).caught().kilograms() / revolutions;
             roundings += rounding(catches.get(i)) / (revolutions * revolutions);
         }
@@ -43,9 +43,9 @@ final class OutlyingCatch {
         return Optional.of(Finding.of(
                 n == FEWEST ? FindingCode.OUTLYING_OF_THREE : FindingCode.OUTLYING_CATCH,
                 Map.of(
-                        "catch", Amounts.of(test.index() + 1, SpreadingUnits.ONE),
-                        "discharge", Amounts.ofSi(ratios[test.index()], unit),
-                        "catches", Amounts.of(n, SpreadingUnits.ONE))));
+                        "catch", number(Amounts.of(test.index() + 1, SpreadingUnits.ONE)),
+                        "discharge", number(Amounts.ofSi(ratios[test.index()], unit)),
+                        "catches", number(Amounts.of(n, SpreadingUnits.ONE)))));
     }
 
     /** Of gross and tare of each container: each is anywhere within a division, which has a variance of d²/12 (GUM 4.3.7). */

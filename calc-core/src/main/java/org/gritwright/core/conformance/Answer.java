@@ -1,78 +1,125 @@
 package org.gritwright.core.conformance;
 
 import java.io.Serializable;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.DoubleFunction;
 import java.util.function.DoubleUnaryOperator;
 import java.util.function.Function;
 import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
-import javax.measure.Quantity;
 import javax.measure.quantity.Area;
 import org.gritwright.core.spi.ConveyorType;
 import org.gritwright.core.spi.GateShape;
 import org.gritwright.core.spi.GateType;
-import org.gritwright.core.spi.OpenArea;
 import org.gritwright.core.spi.Parameters;
+import org.gritwright.core.spi.Setting;
 import org.gritwright.core.spi.SweptVolume;
 import org.gritwright.units.Amounts;
+import org.gritwright.units.InvalidInputException;
+import org.gritwright.units.SpreadingUnits;
 
 /**
- * What a type gives for one set of parameters: a function, and the points, in rising order, at which the laws ask it.
+ * What a type gives for one set of parameters: a swept volume or a shape, and the points, in rising order, at which the laws
+ * ask it.
  */
 final class Answer {
-    private static final int OPENINGS = 33;
+    private static final int SETTINGS = 33;
 
     /** From nothing to more than any spreader has open, in m². */
     private static final List<Double> OPEN_AREAS = List.of(0.0, 1e-6, 1e-4, 1e-3, 0.01, 0.03, 0.1, 0.3, 1.0, 3.0, 5.0);
 
-    private final Serializable function;
+    private static final Words VOLUMES = new Words("a function", at -> number(at) + " m² open", "m³/rev");
+
+    /** What it is, its points in words that follow "at", and the unit of its values. */
+    private record Words(String whole, DoubleFunction<String> point, String unit) {}
+
+    private final Serializable given;
     private final Function<Serializable, DoubleUnaryOperator> reading;
     private final List<Double> points;
     private final int closedPoints;
+    private final Words words;
 
     private Answer(
-            Serializable function,
+            Serializable given,
             Function<Serializable, DoubleUnaryOperator> reading,
             List<Double> points,
-            int closedPoints) {
-        this.function = function;
+            int closedPoints,
+            Words words) {
+        this.given = given;
         this.reading = reading;
         this.points = points;
         this.closedPoints = closedPoints;
+        this.words = words;
     }
 
     static Answer of(ConveyorType type, Parameters given) {
         SweptVolume volume = type.sweptVolume(given);
-        return new Answer(volume, f -> ((SweptVolume) f)::cubicMetresPerRevolution, OPEN_AREAS, 0);
+        return new Answer(volume, f -> ((SweptVolume) f)::cubicMetresPerRevolution, OPEN_AREAS, 0, VOLUMES);
     }
 
     static Answer of(GateType type, Parameters given) {
         GateShape shape = type.shape(given);
-        if (shape instanceof GateShape.Adjustable<?> adjustable) {
+        if (shape instanceof GateShape.Adjustable adjustable) {
             return of(adjustable);
         }
-        double area = shape instanceof GateShape.Fixed fixed ? Amounts.si(Area.class, fixed.area()) : 0;
-        return new Answer(shape == null ? null : Double.valueOf(area), f -> at -> (Double) f, List.of(0.0), 0);
+        Words words = new Words(String.valueOf(shape), at -> Setting.none().toString(), "m²");
+        return new Answer(shape, s -> at -> areaOf((GateShape) s), List.of(0.0), 0, words);
     }
 
-    private static <Q extends Quantity<Q>> Answer of(GateShape.Adjustable<Q> shape) {
-        double lowest = Amounts.si(shape.kind(), shape.lowest());
-        double highest = Amounts.si(shape.kind(), shape.highest());
-        double closed = shape.closed().map(c -> Amounts.si(shape.kind(), c)).orElse(Double.NEGATIVE_INFINITY);
+    private static double areaOf(GateShape shape) {
+        return shape instanceof GateShape.Fixed fixed ? Amounts.si(Area.class, fixed.area()) : 0;
+    }
+
+    private static Answer of(GateShape.Adjustable shape) {
+        double lowest = shape.lowest().si();
+        double highest = shape.highest().si();
+        double closed = shape.closed().map(Setting::si).orElse(Double.NEGATIVE_INFINITY);
         List<Double> points = DoubleStream.concat(
-                        IntStream.range(0, OPENINGS)
-                                .mapToDouble(i -> lowest + (highest - lowest) * i / (OPENINGS - 1.0)),
+                        IntStream.range(0, SETTINGS)
+                                .mapToDouble(i -> lowest + (highest - lowest) * i / (SETTINGS - 1.0)),
                         DoubleStream.of(highest, Math.max(closed, lowest)))
                 .sorted()
                 .boxed()
                 .toList();
-        return new Answer(shape.area(), f -> ((OpenArea) f)::squareMetres, points, (int)
-                points.stream().filter(point -> point <= closed).count());
+        int closedPoints =
+                (int) points.stream().filter(point -> point <= closed).count();
+        Words words =
+                new Words(shape.toString(), at -> shape.lowest().withSi(at).toString(), "m²");
+        return new Answer(shape, s -> ((GateShape.Adjustable) s).area()::squareMetres, points, closedPoints, words);
     }
 
-    /** What the type gave; null if it gave nothing. */
-    Serializable function() {
-        return function;
+    /** The function or the shape that the type gave; null if it gave nothing. */
+    Serializable given() {
+        return given;
+    }
+
+    /** Of a gate's declared limits and closed position the first that can't be set on the gate itself, and why. */
+    Optional<String> refusedSetting() {
+        if (!(given instanceof GateShape.Adjustable shape)) {
+            return Optional.empty();
+        }
+        Map<String, Setting> declared = new LinkedHashMap<>();
+        declared.put("lowest setting", shape.lowest());
+        declared.put("highest setting", shape.highest());
+        shape.closed().ifPresent(closed -> declared.put("closed position", closed));
+        for (Map.Entry<String, Setting> one : declared.entrySet()) {
+            try {
+                shape.area().squareMetres(shape.number(written(one.getValue())));
+            } catch (InvalidInputException e) {
+                return Optional.of(
+                        "its own " + one.getKey() + ", " + one.getValue() + ", is refused: " + e.getMessage());
+            }
+        }
+        return Optional.empty();
+    }
+
+    /** As a document holds it: written and read again. */
+    private static Setting written(Setting setting) {
+        return Setting.of(
+                Amounts.parseAny(setting.quantity().map(Amounts::format).orElseThrow()));
     }
 
     /** At least one. */
@@ -87,10 +134,10 @@ final class Answer {
 
     /** What the function answers at the points. */
     List<Double> values() {
-        return valuesOf(function);
+        return valuesOf(given);
     }
 
-    /** What another function of the same kind answers at the same points. */
+    /** What another of the same kind answers at the same points. */
     List<Double> valuesOf(Serializable other) {
         DoubleUnaryOperator asked = reading.apply(other);
         return points.stream().map(asked::applyAsDouble).toList();
@@ -101,11 +148,30 @@ final class Answer {
         double first = points.get(0);
         double last = points.get(points.size() - 1);
         double at = points.get(i) + part * Math.abs(points.get(i));
-        return reading.apply(function).applyAsDouble(Math.max(first, Math.min(last, at)));
+        return reading.apply(given).applyAsDouble(Math.max(first, Math.min(last, at)));
     }
 
     /** Whether another answer is about the same points, bit for bit. */
     boolean hasPointsOf(Answer other) {
         return points.equals(other.points) && closedPoints == other.closedPoints;
+    }
+
+    /** The whole in words, with its limits if it has any. */
+    String whole() {
+        return words.whole();
+    }
+
+    /** A point in words that follow "at". */
+    String point(int i) {
+        return words.point().apply(points.get(i));
+    }
+
+    /** A value with its unit. */
+    String value(double value) {
+        return number(value) + " " + words.unit();
+    }
+
+    private static String number(double value) {
+        return Double.isFinite(value) ? Amounts.format(Amounts.of(value, SpreadingUnits.ONE)) : String.valueOf(value);
     }
 }

@@ -26,6 +26,8 @@ public enum Law {
     SERIALIZABLE(true, true),
     /** The limits of the apparent fill are given, and the same whenever asked. */
     PLAUSIBLE_FILL(true, false),
+    /** The declared limits and the closed position can be set: the gate itself refuses none of them. */
+    SETTABLE_LIMITS(false, true),
     /** At the declared closed position, and below it, nothing is open. */
     CLOSED_IS_ZERO(false, true),
     /** Parameters survive being written to a document and read again; checked where documents are known. */

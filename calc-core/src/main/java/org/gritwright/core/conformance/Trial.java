@@ -22,6 +22,7 @@ import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import java.util.function.BiFunction;
+import java.util.function.IntPredicate;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import javax.measure.Quantity;
@@ -45,6 +46,7 @@ final class Trial<T extends SpreaderType> {
     private final BiFunction<T, Parameters, Answer> ask;
     private final List<? extends Map<String, ?>> examples;
     private final List<Violation> violations = new ArrayList<>();
+    private String firstRefusal = "";
 
     Trial(T type, BiFunction<T, Parameters, Answer> ask, List<? extends Map<String, ?>> examples) {
         this.type = Objects.requireNonNull(type, "type");
@@ -189,10 +191,14 @@ final class Trial<T extends SpreaderType> {
         for (Map<String, ?> example : examples) {
             accept(declared, new LinkedHashMap<>(example), true).ifPresent(accepted::add);
         }
-        if (accepted.isEmpty() && !isViolated(Law.NAMED_REFUSALS) && !isViolated(Law.DESCRIBED_PARAMETERS)) {
+        boolean isExplained = isViolated(Law.NAMED_REFUSALS)
+                || isViolated(Law.SETTABLE_LIMITS)
+                || isViolated(Law.DESCRIBED_PARAMETERS);
+        if (accepted.isEmpty() && !isExplained) {
             violated(
                     Law.DESCRIBED_PARAMETERS,
-                    "no trial values are accepted, " + text(made.get(0)) + " among them; give examples that are");
+                    "no trial values are accepted: " + firstRefusal
+                            + "; give examples of values that go together, Conformance.check(type, examples)");
         }
         determinism(declared, accepted);
         boolean unmetered = type instanceof ConveyorType conveyor && !isMetered(conveyor);
@@ -212,19 +218,27 @@ final class Trial<T extends SpreaderType> {
         try {
             answer = ask.apply(type, Parameters.of(declared, set));
         } catch (InvalidInputException e) {
+            String refusal = text(set) + " is refused: " + e.getMessage();
             if (mustBeAccepted) {
-                violated(Law.DESCRIBED_PARAMETERS, "the example " + text(set) + " is refused: " + e.getMessage());
+                violated(Law.DESCRIBED_PARAMETERS, "the example " + refusal);
             }
+            firstRefusal = firstRefusal.isEmpty() ? refusal : firstRefusal;
             return Optional.empty();
         } catch (Throwable thrown) {
             violated(Law.NAMED_REFUSALS, RejectedType.reason(thrown) + " for " + text(set));
             return Optional.empty();
         }
-        if (answer.function() == null) {
+        if (answer.given() == null) {
             violated(Law.NAMED_REFUSALS, "no answer to " + text(set));
             return Optional.empty();
         }
-        return asked(Law.NAMED_REFUSALS, "the function for " + text(set), answer::values)
+        String function = "the function for " + text(set);
+        return asked(Law.NAMED_REFUSALS, function, answer::refusedSetting)
+                .filter(refused -> {
+                    refused.ifPresent(how -> violated(Law.SETTABLE_LIMITS, how + ", with " + text(set)));
+                    return refused.isEmpty();
+                })
+                .flatMap(settable -> asked(Law.NAMED_REFUSALS, function, answer::values))
                 .map(values -> new Accepted(set, answer, values));
     }
 
@@ -239,10 +253,13 @@ final class Trial<T extends SpreaderType> {
 
     private void values(Accepted accepted, boolean unmetered) {
         List<Double> values = accepted.values();
+        Answer answer = accepted.answer();
         double largest = largest(values);
         for (int i = 0; i < values.size(); i++) {
             double value = values.get(i);
-            String here = value + " at " + accepted.answer().points().get(i) + ", with " + text(accepted.set());
+            String there = answer.value(value) + " at " + answer.point(i);
+            String with = ", with " + text(accepted.set());
+            String here = there + with;
             if (!Double.isFinite(value)) {
                 violated(Law.FINITE, here);
                 continue;
@@ -252,21 +269,19 @@ final class Trial<T extends SpreaderType> {
             }
             double before = values.get(Math.max(0, i - 1));
             if (value < before - ROUNDING * Math.abs(before)) {
-                violated(Law.RISING, here + ", after " + before);
+                violated(Law.RISING, there + ", after " + answer.value(before) + with);
             }
             if (unmetered && Math.abs(value - values.get(0)) > ROUNDING * largest) {
                 violated(Law.RISING, here + ", though no gate meters the conveyor");
             }
             // A closed position that was converted is a rounding beside the one that the function knows.
-            if (i < accepted.answer().closedPoints() && Math.abs(value) > SAME * largest) {
+            if (i < answer.closedPoints() && Math.abs(value) > SAME * largest) {
                 violated(Law.CLOSED_IS_ZERO, here);
             }
         }
         int last = values.size() - 1;
         if (values.get(last) == 0 && last > 0) {
-            violated(
-                    Law.NOT_NEGATIVE,
-                    "nothing even at " + accepted.answer().points().get(last) + ", with " + text(accepted.set()));
+            violated(Law.NOT_NEGATIVE, "nothing even at " + answer.point(last) + ", with " + text(accepted.set()));
         }
     }
 
@@ -283,24 +298,49 @@ final class Trial<T extends SpreaderType> {
             Map<String, Object> others = TrialParameters.inOtherUnits(declared, accepted.set());
             Answer answer = ask.apply(type, Parameters.of(declared, others));
             List<Double> values = answer.values();
-            if (!isSame(accepted, answer.points(), values)) {
-                violated(
-                        Law.UNIT_INVARIANT,
-                        values + " with " + text(others) + ", but " + accepted.values() + " with "
-                                + text(accepted.set()));
-            }
+            difference(accepted, answer, values)
+                    .ifPresent(how -> violated(
+                            Law.UNIT_INVARIANT,
+                            how.now() + " with " + text(others) + ", but " + how.before() + " with "
+                                    + text(accepted.set())));
             return values;
         });
     }
 
-    /** Whether points and values are the same but for rounding, which may fall to either side of a step. */
-    private static boolean isSame(Accepted accepted, List<Double> points, List<Double> values) {
+    /** What an answer is now and what it was before, in words. */
+    private record Difference(String before, String now) {}
+
+    /** The first point or value that is not the same but for rounding, which may fall to either side of a step. */
+    private static Optional<Difference> difference(Accepted accepted, Answer answer, List<Double> values) {
+        List<Double> points = answer.points();
         List<Double> expectedPoints = accepted.answer().points();
         double widest = SAME * largest(expectedPoints);
-        return points.size() == expectedPoints.size()
+        boolean hasSamePoints = points.size() == expectedPoints.size()
                 && IntStream.range(0, points.size())
-                        .allMatch(i -> Math.abs(points.get(i) - expectedPoints.get(i)) <= widest
-                                && isSame(accepted, i, values.get(i)));
+                        .allMatch(i -> Math.abs(points.get(i) - expectedPoints.get(i)) <= widest);
+        return hasSamePoints
+                ? difference(accepted, values, i -> isSame(accepted, i, values.get(i)))
+                : Optional.of(ofWholes(accepted, answer));
+    }
+
+    /** The first value that is not the same, bit for bit. */
+    private static Optional<Difference> difference(Accepted accepted, List<Double> values) {
+        return difference(
+                accepted, values, i -> values.get(i).equals(accepted.values().get(i)));
+    }
+
+    private static Optional<Difference> difference(Accepted accepted, List<Double> values, IntPredicate isSame) {
+        Answer answer = accepted.answer();
+        return IntStream.range(0, values.size())
+                .filter(isSame.negate())
+                .mapToObj(i -> new Difference(
+                        answer.value(accepted.values().get(i)) + " at " + answer.point(i),
+                        answer.value(values.get(i)) + " at " + answer.point(i)))
+                .findFirst();
+    }
+
+    private static Difference ofWholes(Accepted accepted, Answer answer) {
+        return new Difference(accepted.answer().whole(), answer.whole());
     }
 
     private static boolean isSame(Accepted accepted, int i, double value) {
@@ -312,13 +352,13 @@ final class Trial<T extends SpreaderType> {
     }
 
     private void serialization(Accepted accepted) {
-        String function = "the function for " + text(accepted.set());
-        asked(Law.SERIALIZABLE, function + ", serialized,", () -> {
-                    Serializable copy = copy(accepted.answer().function());
-                    return accepted.values().equals(accepted.answer().valuesOf(copy));
+        String function = "the function for " + text(accepted.set()) + ", serialized,";
+        asked(Law.SERIALIZABLE, function, () -> {
+                    Serializable copy = copy(accepted.answer().given());
+                    return difference(accepted, accepted.answer().valuesOf(copy));
                 })
-                .filter(same -> !same)
-                .ifPresent(differs -> violated(Law.SERIALIZABLE, function + " answers otherwise afterwards"));
+                .ifPresent(difference -> difference.ifPresent(how ->
+                        violated(Law.SERIALIZABLE, function + " answers " + how.now() + ", before " + how.before())));
     }
 
     private Serializable copy(Serializable function) throws IOException, ClassNotFoundException {
@@ -376,7 +416,7 @@ final class Trial<T extends SpreaderType> {
     private Optional<String> refusal(List<Parameter<?>> wide, Map<String, Object> past) {
         try {
             Answer answer = ask.apply(type, Parameters.of(wide, past));
-            return Optional.of(answer.function() == null ? "null for " : "an answer to ");
+            return Optional.of(answer.given() == null ? "null for " : "an answer to ");
         } catch (InvalidInputException e) {
             return Optional.empty();
         } catch (Throwable thrown) {
@@ -395,12 +435,11 @@ final class Trial<T extends SpreaderType> {
             asked(
                             Law.DETERMINISTIC,
                             question,
-                            () -> one.values().equals(one.answer().values())
-                                    && isSame(declared, one, type)
-                                    && (another.isEmpty() || isSame(declared, one, another.get())))
-                    .filter(same -> !same)
-                    .ifPresent(
-                            differs -> violated(Law.DETERMINISTIC, question + " is not " + one.values() + " any more"));
+                            () -> difference(one, one.answer().values())
+                                    .or(() -> differenceOfAnother(declared, one, type))
+                                    .or(() -> another.flatMap(other -> differenceOfAnother(declared, one, other))))
+                    .ifPresent(difference -> difference.ifPresent(how ->
+                            violated(Law.DETERMINISTIC, question + " is " + how.now() + ", before " + how.before())));
         }
         asked(Law.DETERMINISTIC, "a function, asked by several threads,", () -> isSameInThreads(accepted))
                 .filter(same -> !same)
@@ -408,9 +447,11 @@ final class Trial<T extends SpreaderType> {
                         Law.DETERMINISTIC, "a function, asked by several threads, does not agree with itself"));
     }
 
-    private boolean isSame(List<Parameter<?>> declared, Accepted accepted, T asked) {
+    private Optional<Difference> differenceOfAnother(List<Parameter<?>> declared, Accepted accepted, T asked) {
         Answer answer = ask.apply(asked, Parameters.of(declared, accepted.set()));
-        return answer.hasPointsOf(accepted.answer()) && accepted.values().equals(answer.values());
+        return answer.hasPointsOf(accepted.answer())
+                ? difference(accepted, answer.values())
+                : Optional.of(ofWholes(accepted, answer));
     }
 
     /** Another instance of the type, where the public may make one that goes by the same id. */

@@ -8,28 +8,31 @@ import java.util.Optional;
 import java.util.stream.IntStream;
 import javax.measure.Quantity;
 import org.gritwright.core.calibration.CalibrationCatch;
-import org.gritwright.core.metering.OpeningReading;
-import org.gritwright.core.metering.Spreader;
+import org.gritwright.core.metering.Metering;
 import org.gritwright.core.metering.SweptByOpening;
+import org.gritwright.core.observation.CalibrationPoint;
 import org.gritwright.core.observation.CatchAllowances;
+import org.gritwright.core.spi.Setting;
 import org.gritwright.core.statistics.CurveFit;
 import org.gritwright.core.statistics.LackOfFit;
 import org.gritwright.core.statistics.MonotoneTable;
 import org.gritwright.core.statistics.RatioEstimator;
+import org.gritwright.core.statistics.Scatter;
+import org.gritwright.units.Amounts;
 import org.gritwright.units.InvalidInputException;
 
 /** The catches of a curve as arrays: openings, discharge per revolution and weights, catch by catch. */
 final class CaughtOpenings {
     private final SweptByOpening geometry;
     private final ContinuedGeometry continued;
-    private final Quantity<?> like;
+    private final Setting like;
     private final double[] openings;
     private final double[] kilogramsPerRevolution;
     private final double[] weights;
 
     private CaughtOpenings(
             SweptByOpening geometry,
-            Quantity<?> like,
+            Setting like,
             double[] openings,
             double[] kilogramsPerRevolution,
             double[] weights) {
@@ -46,8 +49,7 @@ final class CaughtOpenings {
      * weights make the value of a curve through one opening that of the opening's calibration: revolutions for the ratio
      * of sums, equal for the mean of ratios.
      */
-    static CaughtOpenings of(
-            Spreader spreader, List<CalibrationCatch> catches, RatioEstimator estimator, CatchAllowances allowances) {
+    static CaughtOpenings of(List<CalibrationCatch> catches, RatioEstimator estimator, CatchAllowances allowances) {
         if (catches.isEmpty()) {
             throw new InvalidInputException("calibration catches", "one or more", "none");
         }
@@ -55,23 +57,37 @@ final class CaughtOpenings {
             throw new InvalidInputException(
                     "estimator of a discharge curve", "ratio of sums or mean of ratios", "line with intercept");
         }
-        SweptByOpening geometry = spreader.sweptByOpening();
+        SweptByOpening geometry = requireOneMetering(catches).sweptByOpening();
         int n = catches.size();
         double[] openings = new double[n];
         double[] ratios = new double[n];
         double[] weights = new double[n];
-        Map<OpeningReading.Position, Double> positions = new HashMap<>();
+        Map<Setting.Position, Double> positions = new HashMap<>();
         for (int i = 0; i < n; i++) {
             CalibrationCatch one = catches.get(i);
-            // Checks the opening, and that something is swept at it.
-            spreader.sweptCubicMetresPerRevolution(one.opening());
-            Quantity<?> opening = one.opening().orElseThrow();
-            double revolutions = one.counted().revolutions(spreader.feedback());
-            openings[i] = positions.computeIfAbsent(OpeningReading.position(opening), at -> OpeningReading.si(opening));
+            Setting setting = one.point().setting();
+            double revolutions = one.revolutions();
+            openings[i] = positions.computeIfAbsent(setting.position(), at -> setting.si());
             ratios[i] = one.caught().kilograms() * allowances.spillageFactor() / revolutions;
             weights[i] = estimator == RatioEstimator.RATIO_OF_SUMS ? revolutions : 1;
         }
-        return new CaughtOpenings(geometry, catches.get(0).opening().orElseThrow(), openings, ratios, weights);
+        return new CaughtOpenings(geometry, catches.get(0).point().setting(), openings, ratios, weights);
+    }
+
+    private static Metering requireOneMetering(List<CalibrationCatch> catches) {
+        CalibrationPoint first = catches.get(0).point();
+        for (CalibrationCatch one : catches) {
+            if (!one.point().metering().equals(first.metering())
+                    || !one.point().material().name().equals(first.material().name())) {
+                throw new InvalidInputException(
+                        "catches of a discharge curve",
+                        "made with one metering and one material, "
+                                + first.material().name(),
+                        one.point().material().name()
+                                + (one.point().metering().equals(first.metering()) ? "" : ", another metering"));
+            }
+        }
+        return first.metering();
     }
 
     /** The different openings in rising order. */
@@ -113,7 +129,7 @@ final class CaughtOpenings {
     }
 
     /** The first catch's opening, whose kind and unit results take. */
-    Quantity<?> like() {
+    Setting like() {
         return like;
     }
 
@@ -128,11 +144,20 @@ final class CaughtOpenings {
     }
 
     Optional<LackOfFit> test(CurveFit fit) {
-        return LackOfFit.test(openings, kilogramsPerRevolution, weights, fit::at, fit.parameters());
+        return LackOfFit.test(Scatter.RELATIVE, openings, kilogramsPerRevolution, weights, fit::at, fit.parameters());
     }
 
-    Quantity<?> quantity(double opening) {
-        return OpeningReading.ofSi(opening, like);
+    Setting setting(double opening) {
+        return like.withSi(opening);
+    }
+
+    /** A difference of openings, which may be negative as no setting is. */
+    Quantity<?> difference(double openings) {
+        return inUnitOf(like.quantity().orElseThrow(), openings);
+    }
+
+    private static <Q extends Quantity<Q>> Quantity<Q> inUnitOf(Quantity<Q> reading, double si) {
+        return Amounts.ofSi(si, reading.getUnit());
     }
 
     /** The least opening at which a curve has a value, once its dead opening is taken off. */

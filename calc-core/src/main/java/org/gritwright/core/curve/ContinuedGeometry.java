@@ -1,15 +1,17 @@
 package org.gritwright.core.curve;
 
 import java.util.function.DoubleUnaryOperator;
-import org.gritwright.core.metering.OpeningReading;
 import org.gritwright.core.metering.SweptByOpening;
+import org.gritwright.core.statistics.CurveFit;
 
 /**
  * A spreader's geometry past the openings that can be set, for a gate whose reading is off: one that stands at its last
  * mark may really be open further. Past an end it goes straight on at the slope that it has there, never below 0, for as
  * far again as can be set.
  */
-final class ContinuedGeometry implements DoubleUnaryOperator {
+final class ContinuedGeometry implements CurveFit.Shape {
+    private static final long serialVersionUID = 1L;
+
     /** The part of the range over which an end's slope is taken. */
     private static final double STEP = 1e-6;
 
@@ -23,8 +25,8 @@ final class ContinuedGeometry implements DoubleUnaryOperator {
 
     ContinuedGeometry(SweptByOpening geometry) {
         this.geometry = geometry;
-        this.first = OpeningReading.si(geometry.lowest());
-        this.last = OpeningReading.si(geometry.highest());
+        this.first = geometry.lowest().si();
+        this.last = geometry.highest().si();
         this.firstValue = geometry.applyAsDouble(first);
         this.lastValue = geometry.applyAsDouble(last);
         double step = STEP * (last - first);

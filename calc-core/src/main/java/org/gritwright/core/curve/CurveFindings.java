@@ -1,15 +1,17 @@
 package org.gritwright.core.curve;
 
+import static org.gritwright.core.finding.Argument.number;
+
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import javax.measure.Quantity;
 import javax.measure.Unit;
 import javax.measure.quantity.Dimensionless;
 import org.gritwright.core.finding.Finding;
 import org.gritwright.core.finding.FindingCode;
 import org.gritwright.core.observation.CatchLimits;
+import org.gritwright.core.spi.Setting;
 import org.gritwright.core.statistics.CurveFit;
 import org.gritwright.core.statistics.LackOfFit;
 import org.gritwright.core.statistics.Student;
@@ -38,20 +40,21 @@ record CurveFindings(CaughtOpenings data, CatchLimits limits, Unit<DischargePerR
         int openings = data.positions().length;
         return openings >= model.openingsToTest()
                 ? Optional.empty()
-                : Optional.of(new Finding(
+                : Optional.of(Finding.of(
                         FindingCode.TOO_FEW_OPENINGS,
                         Map.of(
-                                "openings", Amounts.of(openings, SpreadingUnits.ONE),
-                                "wanted", Amounts.of(model.openingsToTest(), SpreadingUnits.ONE)),
-                        Map.of("model", model.words())));
+                                "openings", number(Amounts.of(openings, SpreadingUnits.ONE)),
+                                "wanted", number(Amounts.of(model.openingsToTest(), SpreadingUnits.ONE)),
+                                "model", model.term())));
     }
 
     Optional<Finding> misfit(CurveModel model, Optional<LackOfFit> test) {
         return test.filter(t -> t.chance() < MISFIT_CHANCE)
-                .map(t -> new Finding(
+                .map(t -> Finding.of(
                         FindingCode.MODEL_MISFIT,
-                        Map.of("chance", Amounts.ofSi(t.chance(), SpreadingUnits.PERCENT)),
-                        Map.of("model", model.words())));
+                        Map.of(
+                                "chance", number(Amounts.ofSi(t.chance(), SpreadingUnits.PERCENT)),
+                                "model", model.term())));
     }
 
     /** The test of the repeats may be missing; a scatter about the curve that no yard has shows all the same. */
@@ -59,14 +62,15 @@ record CurveFindings(CaughtOpenings data, CatchLimits limits, Unit<DischargePerR
         double limit = Amounts.si(Dimensionless.class, limits.greatestScatter());
         return fit.relativeDeviation().isPresent()
                         && Comparison.isAbove(fit.relativeDeviation().getAsDouble(), limit)
-                ? Optional.of(new Finding(
+                ? Optional.of(Finding.of(
                         FindingCode.CURVE_SCATTER,
                         Map.of(
                                 "scatter",
-                                Amounts.ofSi(fit.relativeDeviation().getAsDouble(), SpreadingUnits.PERCENT),
+                                number(Amounts.ofSi(fit.relativeDeviation().getAsDouble(), SpreadingUnits.PERCENT)),
                                 "limit",
-                                limits.greatestScatter()),
-                        Map.of("model", model.words())))
+                                number(limits.greatestScatter()),
+                                "model",
+                                model.term())))
                 : Optional.empty();
     }
 
@@ -76,8 +80,8 @@ record CurveFindings(CaughtOpenings data, CatchLimits limits, Unit<DischargePerR
                 : fit.shiftUncertainty().getAsDouble()
                         * Student.of(fit.degreesOfFreedom()).factorExceededWith(MISFIT_CHANCE / 2);
         return Comparison.isAbove(Math.abs(fit.shift()), certain, data.highestLimit())
-                ? Optional.of(
-                        Finding.of(FindingCode.DEAD_OPENING_FOUND, Map.of("deadOpening", data.quantity(fit.shift()))))
+                ? Optional.of(Finding.of(
+                        FindingCode.DEAD_OPENING_FOUND, Map.of("deadOpening", number(data.difference(fit.shift())))))
                 : Optional.empty();
     }
 
@@ -101,9 +105,9 @@ record CurveFindings(CaughtOpenings data, CatchLimits limits, Unit<DischargePerR
                 .map(worst -> Finding.of(
                         FindingCode.OPENING_MISFIT,
                         Map.of(
-                                "opening", data.quantity(worst.position),
-                                "caught", Amounts.ofSi(worst.caught, unit),
-                                "predicted", Amounts.ofSi(worst.predicted, unit))));
+                                "opening", number(data.difference(worst.position)),
+                                "caught", number(Amounts.ofSi(worst.caught, unit)),
+                                "predicted", number(Amounts.ofSi(worst.predicted, unit)))));
     }
 
     /** One opening against the curve through the others. */
@@ -140,7 +144,12 @@ record CurveFindings(CaughtOpenings data, CatchLimits limits, Unit<DischargePerR
         }
     }
 
-    static Finding geometryAlone(Quantity<?> opening, Quantity<?> lowest, Quantity<?> highest) {
-        return Finding.of(FindingCode.GEOMETRY_ALONE, Map.of("opening", opening, "lowest", lowest, "highest", highest));
+    Finding geometryAlone(Setting setting, double lowest, double highest) {
+        return Finding.of(
+                FindingCode.GEOMETRY_ALONE,
+                Map.of(
+                        "opening", number(setting.quantity().orElseThrow()),
+                        "lowest", number(data.difference(lowest)),
+                        "highest", number(data.difference(highest))));
     }
 }

@@ -1,29 +1,31 @@
 package org.gritwright.core.curve;
 
+import org.gritwright.core.finding.Term;
+
 /** How discharge per revolution depends on the gate opening h, with the geometry's swept volume g. */
 public enum CurveModel {
     /** m = k · g(h): the geometry alone, times an effective bulk density. */
-    PROPORTIONAL("k·g(h)", 1),
+    PROPORTIONAL(Term.PROPORTIONAL, 1),
     /** m = k · g(h − h₀): the gate's reading is off by a dead opening h₀ of either sign. */
-    DEAD_OPENING("k·g(h − h0)", 2),
+    DEAD_OPENING(Term.DEAD_OPENING, 2),
     /** A table that never falls, through the mean at each opening, with straight lines over g between. */
-    TABLE("a rising table", 0);
+    TABLE(Term.TABLE, 0);
 
-    private final String words;
+    private final Term term;
     private final int parameters;
 
-    CurveModel(String words, int parameters) {
-        this.words = words;
+    CurveModel(Term term, int parameters) {
+        this.term = term;
         this.parameters = parameters;
     }
 
     /**
-     * In words.
+     * What it is called in findings.
      *
      * @return for example "k·g(h)"
      */
-    public String words() {
-        return words;
+    public Term term() {
+        return term;
     }
 
     /**

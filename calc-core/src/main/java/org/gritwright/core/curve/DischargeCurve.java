@@ -1,8 +1,8 @@
 package org.gritwright.core.curve;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
-import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.DoubleUnaryOperator;
@@ -15,13 +15,17 @@ import org.gritwright.core.budget.SystematicErrors;
 import org.gritwright.core.calibration.CalibrationCatch;
 import org.gritwright.core.calibration.CalibrationFactor;
 import org.gritwright.core.calibration.CalibrationInForce;
+import org.gritwright.core.finding.Argument;
 import org.gritwright.core.finding.Finding;
-import org.gritwright.core.metering.Spreader;
+import org.gritwright.core.finding.Term;
+import org.gritwright.core.metering.Metering;
+import org.gritwright.core.observation.CalibrationPoint;
 import org.gritwright.core.observation.CatchAllowances;
 import org.gritwright.core.observation.CatchFindings;
 import org.gritwright.core.observation.CatchLimits;
 import org.gritwright.core.observation.Material;
 import org.gritwright.core.observation.Repeatability;
+import org.gritwright.core.spi.Setting;
 import org.gritwright.core.statistics.CurveFit;
 import org.gritwright.core.statistics.LackOfFit;
 import org.gritwright.core.statistics.MonotoneTable;
@@ -55,8 +59,6 @@ public final class DischargeCurve {
     /** Small enough for a derivative, far above rounding. */
     private static final double NUDGE = 1e-4;
 
-    private final Spreader spreader;
-    private final Material material;
     private final List<CalibrationCatch> catches;
     private final CurveModel model;
     private final CaughtOpenings data;
@@ -66,6 +68,7 @@ public final class DischargeCurve {
     private final Optional<LackOfFit> test;
     private final Unit<DischargePerRevolution> unit;
     private final CatchAllowances allowances;
+    private final CatchLimits limits;
     private final DoubleUnaryOperator values;
     /** The curve again for each catch, with that catch's discharge a little larger. */
     private final List<DoubleUnaryOperator> nudged;
@@ -73,21 +76,18 @@ public final class DischargeCurve {
     private final List<Finding> findings;
 
     private DischargeCurve(
-            Spreader spreader,
-            Material material,
             List<CalibrationCatch> catches,
             CaughtOpenings data,
             CurveModel model,
             boolean chosenByTest,
             CatchLimits limits) {
-        this.spreader = spreader;
-        this.material = Objects.requireNonNull(material, "material");
         this.catches = List.copyOf(catches);
         this.data = data;
         this.model = model;
         this.unit = UnitSymbol.tradeUnit(
                 DischargePerRevolution.class,
                 UnitSymbol.of(catches.get(0).caught().total().getUnit()).system());
+        this.limits = limits;
         this.allowances = limits.allowances();
         boolean isTable = model == CurveModel.TABLE;
         this.fit = isTable ? Optional.empty() : Optional.of(data.fit(model));
@@ -135,24 +135,21 @@ public final class DischargeCurve {
     /**
      * A curve with a stated model, by the default estimator and the common limits.
      *
-     * @param spreader the spreader, with an adjustable gate that meters its conveyor
-     * @param material the material
-     * @param catches calibration catches at one gate opening or several
+     * @param catches calibration catches of one material at one setting or several, of a conveyor that an adjustable gate
+     *     meters
      * @param model the model
      * @return the curve
      * @throws InvalidInputException as for the full form
      */
-    public static DischargeCurve fit(
-            Spreader spreader, Material material, List<CalibrationCatch> catches, CurveModel model) {
-        return fit(spreader, material, catches, model, RatioEstimator.RATIO_OF_SUMS, CatchLimits.COMMON);
+    public static DischargeCurve fit(List<CalibrationCatch> catches, CurveModel model) {
+        return fit(catches, model, RatioEstimator.RATIO_OF_SUMS, CatchLimits.COMMON);
     }
 
     /**
      * A curve with a stated model.
      *
-     * @param spreader the spreader, with an adjustable gate that meters its conveyor
-     * @param material the material
-     * @param catches calibration catches at one gate opening or several
+     * @param catches calibration catches of one material at one setting or several, of a conveyor that an adjustable gate
+     *     meters
      * @param model the model
      * @param estimator how catches weigh: by their revolutions for the ratio of sums, equally for the mean of ratios; a line
      *     with an intercept is refused
@@ -163,29 +160,22 @@ public final class DischargeCurve {
      *     fitted: a dead opening to fewer than two openings or to a discharge that doesn't rise
      */
     public static DischargeCurve fit(
-            Spreader spreader,
-            Material material,
-            List<CalibrationCatch> catches,
-            CurveModel model,
-            RatioEstimator estimator,
-            CatchLimits limits) {
-        CaughtOpenings data = CaughtOpenings.of(spreader, catches, estimator, limits.allowances());
-        return new DischargeCurve(spreader, material, catches, data, model, false, limits);
+            List<CalibrationCatch> catches, CurveModel model, RatioEstimator estimator, CatchLimits limits) {
+        CaughtOpenings data = CaughtOpenings.of(catches, estimator, limits.allowances());
+        return new DischargeCurve(catches, data, model, false, limits);
     }
 
     /**
      * A curve whose model is chosen by test, by the default estimator and the common limits.
      *
-     * @param spreader the spreader, with an adjustable gate that meters its conveyor
-     * @param material the material
-     * @param catches calibration catches at one gate opening or several
+     * @param catches calibration catches of one material at one setting or several, of a conveyor that an adjustable gate
+     *     meters
      * @param untested the model to take where no test can be made
      * @return the curve
      * @throws InvalidInputException as for {@link #fit}
      */
-    public static DischargeCurve chosenByTest(
-            Spreader spreader, Material material, List<CalibrationCatch> catches, CurveModel untested) {
-        return chosenByTest(spreader, material, catches, untested, RatioEstimator.RATIO_OF_SUMS, CatchLimits.COMMON);
+    public static DischargeCurve chosenByTest(List<CalibrationCatch> catches, CurveModel untested) {
+        return chosenByTest(catches, untested, RatioEstimator.RATIO_OF_SUMS, CatchLimits.COMMON);
     }
 
     /**
@@ -194,9 +184,8 @@ public final class DischargeCurve {
      * openings or more. Since a passed test with few repeats proves nothing, the uncertainty of predictions by k·g(h)
      * then covers k·g(h − h₀) as well: it is the larger of the two models' uncertainties, together with their difference.
      *
-     * @param spreader the spreader, with an adjustable gate that meters its conveyor
-     * @param material the material
-     * @param catches calibration catches at one gate opening or several
+     * @param catches calibration catches of one material at one setting or several, of a conveyor that an adjustable gate
+     *     meters
      * @param untested the model to take where no test can be made
      * @param estimator how catches weigh: by their revolutions for the ratio of sums, equally for the mean of ratios; a line
      *     with an intercept is refused
@@ -205,19 +194,14 @@ public final class DischargeCurve {
      * @throws InvalidInputException as for {@link #fit}
      */
     public static DischargeCurve chosenByTest(
-            Spreader spreader,
-            Material material,
-            List<CalibrationCatch> catches,
-            CurveModel untested,
-            RatioEstimator estimator,
-            CatchLimits limits) {
-        CaughtOpenings data = CaughtOpenings.of(spreader, catches, estimator, limits.allowances());
+            List<CalibrationCatch> catches, CurveModel untested, RatioEstimator estimator, CatchLimits limits) {
+        CaughtOpenings data = CaughtOpenings.of(catches, estimator, limits.allowances());
         Optional<LackOfFit> proportional = data.test(data.fit(CurveModel.PROPORTIONAL));
         if (proportional.isEmpty()) {
-            return new DischargeCurve(spreader, material, catches, data, untested, false, limits);
+            return new DischargeCurve(catches, data, untested, false, limits);
         }
         CurveModel chosen = isRefused(proportional) ? steeper(data) : CurveModel.PROPORTIONAL;
-        return new DischargeCurve(spreader, material, catches, data, chosen, true, limits);
+        return new DischargeCurve(catches, data, chosen, true, limits);
     }
 
     private static CurveModel steeper(CaughtOpenings data) {
@@ -248,56 +232,56 @@ public final class DischargeCurve {
             about.misfit(refused, data.test(data.fit(refused))).ifPresent(found::add);
         }
         about.openingMisfit().ifPresent(found::add);
-        List<String> unknown = new ArrayList<>(systematic(1).unknown());
+        List<Argument.Unknown> unknown = new ArrayList<>(systematic(1).unknown());
         if (degreesOfFreedom() < 1 && allowances.repeatability().isEmpty()) {
-            unknown.add("how catches scatter");
+            unknown.add(Argument.Unknown.of(Term.SCATTER));
         }
         CatchFindings.ofUnknown(unknown).ifPresent(found::add);
         return List.copyOf(found);
     }
 
     /**
-     * The discharge per revolution at a gate opening, taken to be set as exactly as the catches' was.
+     * The discharge per revolution at a setting, taken to be set as exactly as the catches' was.
      *
-     * @param opening a gate opening within the gate's limits
-     * @return the prediction; with a finding if it is outside the caught openings and so is geometry alone
-     * @throws InvalidInputException if the opening is of another kind, outside the gate's limits, or one at which by the
+     * @param setting a setting within the gate's limits
+     * @return the prediction; with a finding if it is outside the caught settings and so is geometry alone
+     * @throws InvalidInputException if the setting is on another scale, outside the gate's limits, or one at which by the
      *     curve nothing is discharged: at or below the dead opening, or closed
      */
-    public DischargePrediction predict(Quantity<?> opening) {
-        return predict(opening, Optional.empty());
+    public DischargePrediction predict(Setting setting) {
+        return predict(setting, Optional.empty());
     }
 
     /**
-     * The discharge per revolution at a gate opening that is set by reading a scale or a tape.
+     * The discharge per revolution at a setting that is set by reading a scale or a tape.
      *
-     * @param opening a gate opening within the gate's limits
-     * @param reading how far the set opening may be from what was read, either way, greater than 0: its limits are taken
-     *     to be those of a rectangular distribution
+     * @param setting a setting within the gate's limits
+     * @param reading how far the gate may be from what was read, either way, greater than 0: its limits are taken to be
+     *     those of a rectangular distribution
      * @return the prediction
-     * @throws InvalidInputException as for {@link #predict(Quantity)}, or if the reading is of another kind or not greater
+     * @throws InvalidInputException as for {@link #predict(Setting)}, or if the reading is on another scale or not greater
      *     than 0
      */
-    public DischargePrediction predict(Quantity<?> opening, Quantity<?> reading) {
-        return predict(opening, Optional.of(reading));
+    public DischargePrediction predict(Setting setting, Quantity<?> reading) {
+        return predict(setting, Optional.of(reading));
     }
 
-    private DischargePrediction predict(Quantity<?> opening, Optional<Quantity<?>> reading) {
-        double at = data.geometry().number(opening);
+    private DischargePrediction predict(Setting setting, Optional<Quantity<?>> reading) {
+        double at = data.geometry().number(setting);
         double[] caught = data.positions();
         double lowest = caught[0];
         double highest = caught[caught.length - 1];
         boolean outside = Comparison.isAbove(lowest, at) || Comparison.isAbove(at, highest);
-        Measured<DischargePerRevolution> byCurve = byCurve(opening, at);
+        Measured<DischargePerRevolution> byCurve = byCurve(setting, at);
         Optional<Component<DischargePerRevolution>> ofGate =
-                reading.map(r -> GateReading.component(r, opening, at, changed -> siByCurve(opening, changed), unit));
+                reading.map(r -> GateReading.component(r, setting, at, changed -> siByCurve(setting, changed), unit));
         Optional<Budget<DischargePerRevolution>> budget = budget(byCurve, at, ofGate);
         return new DischargePrediction(
-                opening,
+                setting,
                 budget.map(Budget::result).orElse(byCurve),
                 budget,
                 outside
-                        ? List.of(CurveFindings.geometryAlone(opening, data.quantity(lowest), data.quantity(highest)))
+                        ? List.of(new CurveFindings(data, limits, unit).geometryAlone(setting, lowest, highest))
                         : List.of());
     }
 
@@ -306,7 +290,7 @@ public final class DischargeCurve {
             Measured<DischargePerRevolution> byCurve, double at, Optional<Component<DischargePerRevolution>> ofGate) {
         double value = Amounts.si(DischargePerRevolution.class, byCurve.value());
         Quantity<DischargePerRevolution> resolution =
-                Amounts.ofSi(together(at, one -> one.relativeResolution(spreader.feedback())) * value, unit);
+                Amounts.ofSi(together(at, CalibrationCatch::relativeResolution) * value, unit);
         List<Component<DischargePerRevolution>> components = new ArrayList<>();
         Optional<Quantity<DischargePerRevolution>> scattered = byCurve.standardUncertainty();
         if (scattered.isPresent()) {
@@ -363,27 +347,27 @@ public final class DischargeCurve {
                 relative -> Amounts.ofSi(relative * kilogramsPerRevolution, unit));
     }
 
-    private double siByCurve(Quantity<?> opening, double at) {
-        return Amounts.si(DischargePerRevolution.class, byCurve(opening, at).value());
+    private double siByCurve(Setting setting, double at) {
+        return Amounts.si(DischargePerRevolution.class, byCurve(setting, at).value());
     }
 
-    private Measured<DischargePerRevolution> byCurve(Quantity<?> opening, double at) {
-        return table.isPresent() ? byTable(table.get(), opening, at) : byShape(fit.orElseThrow(), opening, at);
+    private Measured<DischargePerRevolution> byCurve(Setting setting, double at) {
+        return table.isPresent() ? byTable(table.get(), setting, at) : byShape(fit.orElseThrow(), setting, at);
     }
 
-    private Measured<DischargePerRevolution> byShape(CurveFit curve, Quantity<?> opening, double at) {
+    private Measured<DischargePerRevolution> byShape(CurveFit curve, Setting setting, double at) {
         double argument = at - curve.shift();
         boolean discharges = !Comparison.isAbove(data.lowestLimit(), argument)
                 && !Comparison.isAbove(argument, data.highestLimit())
                 && curve.at(at) > 0;
         if (!discharges) {
             throw new InvalidInputException(
-                    "gate opening",
+                    Setting.FIELD,
                     model == CurveModel.PROPORTIONAL
                             ? ABOVE_CLOSED
                             : "one at which the fitted curve, with a dead opening of "
-                                    + Rounded.text(data.quantity(curve.shift()), DIGITS) + ", discharges",
-                    Amounts.format(opening));
+                                    + Rounded.text(data.difference(curve.shift()), DIGITS) + ", discharges",
+                    setting.toString());
         }
         return rival.map(other -> coveringBoth(curve, other, at))
                 .orElseGet(() -> measured(curve.at(at), curve.uncertaintyAt(at), curve.degreesOfFreedom()));
@@ -407,10 +391,10 @@ public final class DischargeCurve {
     }
 
     /** Beyond its rows the table goes on in proportion to the geometry. */
-    private Measured<DischargePerRevolution> byTable(MonotoneTable rows, Quantity<?> opening, double at) {
+    private Measured<DischargePerRevolution> byTable(MonotoneTable rows, Setting setting, double at) {
         double swept = data.geometry().applyAsDouble(at);
         if (!(swept > 0)) {
-            throw new InvalidInputException("gate opening", ABOVE_CLOSED, Amounts.format(opening));
+            throw new InvalidInputException(Setting.FIELD, ABOVE_CLOSED, setting.toString());
         }
         double row = Math.max(rows.lowest(), Math.min(rows.highest(), swept));
         double factor = swept / row;
@@ -434,21 +418,22 @@ public final class DischargeCurve {
     }
 
     /**
-     * A prediction entered into a display, for a gate opening at which nothing need have been caught.
+     * A prediction entered into a display, for a setting at which nothing need have been caught.
      *
-     * @param opening the gate opening
+     * @param setting the setting
      * @param displayStep the step in which the display takes its value; its unit says the form
      * @return the calibration in force, with the value rounded to the step
      * @throws InvalidInputException as for {@link #predict}, or if the form needs a sensor that isn't there
      */
-    public CalibrationInForce entered(Quantity<?> opening, Quantity<?> displayStep) {
+    public CalibrationInForce entered(Setting setting, Quantity<?> displayStep) {
         double kilogramsPerRevolution = Amounts.si(
                 DischargePerRevolution.class,
-                predict(opening).dischargePerRevolution().value());
+                predict(setting).dischargePerRevolution().value());
         CalibrationFactor factor = CalibrationFactor.ofDischarge(
-                        kilogramsPerRevolution, spreader.feedback(), displayStep.getUnit())
+                        kilogramsPerRevolution, metering().feedback(), displayStep.getUnit())
                 .roundedTo(displayStep);
-        return new CalibrationInForce(spreader, material, Optional.of(opening), factor, Optional.of(displayStep));
+        return CalibrationInForce.of(
+                CalibrationPoint.of(material(), metering(), setting), factor, Optional.of(displayStep));
     }
 
     /**
@@ -457,7 +442,7 @@ public final class DischargeCurve {
      * @return k with its standard uncertainty; none for a table
      */
     public Optional<Measured<BulkDensity>> effectiveBulkDensity() {
-        Unit<BulkDensity> densityUnit = material.looseBulkDensity().getUnit();
+        Unit<BulkDensity> densityUnit = material().looseBulkDensity().getUnit();
         return fit.map(f -> measured(densityUnit, f.scale(), f.scaleUncertainty(), f.degreesOfFreedom()));
     }
 
@@ -470,7 +455,11 @@ public final class DischargeCurve {
      */
     public Optional<Measured<?>> deadOpening() {
         return fit.filter(f -> model == CurveModel.DEAD_OPENING)
-                .map(f -> measured(data.like().getUnit(), f.shift(), f.shiftUncertainty(), f.degreesOfFreedom()));
+                .map(f -> deadOpening(data.like().quantity().orElseThrow(), f));
+    }
+
+    private static <Q extends Quantity<Q>> Measured<Q> deadOpening(Quantity<Q> like, CurveFit fit) {
+        return measured(like.getUnit(), fit.shift(), fit.shiftUncertainty(), fit.degreesOfFreedom());
     }
 
     /**
@@ -492,25 +481,21 @@ public final class DischargeCurve {
     }
 
     /**
-     * The openings at which was caught.
+     * The settings at which was caught.
      *
-     * @return the openings in rising order, in the unit of the first catch's
+     * @return the settings in rising order, in the unit of the first catch's
      */
-    public List<Quantity<?>> openings() {
-        List<Quantity<?>> openings = new ArrayList<>();
-        for (double position : data.positions()) {
-            openings.add(data.quantity(position));
-        }
-        return List.copyOf(openings);
+    public List<Setting> settings() {
+        return Arrays.stream(data.positions()).mapToObj(data::setting).toList();
     }
 
     /**
-     * The spreader.
+     * What doses the material.
      *
-     * @return the spreader
+     * @return the metering
      */
-    public Spreader spreader() {
-        return spreader;
+    public Metering metering() {
+        return catches.get(0).point().metering();
     }
 
     /**
@@ -519,7 +504,7 @@ public final class DischargeCurve {
      * @return the material
      */
     public Material material() {
-        return material;
+        return catches.get(0).point().material();
     }
 
     /**

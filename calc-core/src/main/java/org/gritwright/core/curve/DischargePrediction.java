@@ -3,29 +3,29 @@ package org.gritwright.core.curve;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
-import javax.measure.Quantity;
 import org.gritwright.core.finding.Finding;
+import org.gritwright.core.spi.Setting;
 import org.gritwright.core.uncertainty.Budget;
 import org.gritwright.core.uncertainty.Measured;
 import org.gritwright.units.quantity.DischargePerRevolution;
 
 /**
- * What a discharge curve says of one gate opening. Immutable, thread-safe, a value.
+ * What a discharge curve says of one setting. Immutable, thread-safe, a value.
  *
- * @param opening the gate opening, a length or a setting
+ * @param setting the setting
  * @param dischargePerRevolution mass per revolution of the sensed shaft, with standard uncertainty where the catches
  *     allow one
  * @param budget where that uncertainty comes from; none where the catches allow none
  * @param findings what a person should know of it: whether it is geometry alone
  */
 public record DischargePrediction(
-        Quantity<?> opening,
+        Setting setting,
         Measured<DischargePerRevolution> dischargePerRevolution,
         Optional<Budget<DischargePerRevolution>> budget,
         List<Finding> findings) {
     /** Copies the list. */
     public DischargePrediction {
-        Objects.requireNonNull(opening, "opening");
+        Objects.requireNonNull(setting, "setting");
         Objects.requireNonNull(dischargePerRevolution, "dischargePerRevolution");
         Objects.requireNonNull(budget, "budget");
         findings = List.copyOf(findings);

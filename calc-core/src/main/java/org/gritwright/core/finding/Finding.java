@@ -1,73 +1,70 @@
 package org.gritwright.core.finding;
 
+import java.io.Serializable;
 import java.util.Collections;
+import java.util.List;
 import java.util.Map;
 import java.util.Objects;
-import java.util.Set;
 import java.util.TreeMap;
-import java.util.TreeSet;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import java.util.stream.Collectors;
 import javax.measure.Quantity;
 import org.gritwright.units.InvalidInputException;
-import org.gritwright.units.Rounded;
 
 /**
- * Something the mathematics noticed that a person should know: a stable code, the numbers and words behind it, and an
- * English sentence made from them.
+ * Something the mathematics noticed that a person should know: a stable code, the arguments behind it, and an English
+ * sentence made from them.
  *
  * <p>A finding is data in a result, never an exception and never a line in a log. Immutable, thread-safe, a value.
  *
  * @param code what was noticed
- * @param numbers the numbers behind it, by the names that the code's template uses, exact and with their units
- * @param words the words behind it, by name
+ * @param arguments what it speaks of, by the names that the code declares; numbers exact and with their units
  */
-public record Finding(FindingCode code, Map<String, Quantity<?>> numbers, Map<String, String> words) {
-    private static final int DIGITS_IN_SENTENCE = 4;
+public record Finding(FindingCode code, Map<String, Argument> arguments) implements Serializable {
+    private static final long serialVersionUID = 1L;
 
-    private static final Pattern PLACE = Pattern.compile("\\{(\\w+)}");
+    static final Pattern PLACE = Pattern.compile("\\{(\\w+)}");
 
     /**
-     * Copies both maps, in the order of their names.
+     * Copies the map, in the order of its names.
      *
-     * @throws InvalidInputException if the template names a number or word that isn't given
+     * @throws InvalidInputException if the arguments aren't those that the code declares, each of its kind
      */
     public Finding {
         Objects.requireNonNull(code, "code");
-        numbers = Collections.unmodifiableMap(new TreeMap<>(numbers));
-        words = Collections.unmodifiableMap(new TreeMap<>(words));
-        Set<String> given = new TreeSet<>(numbers.keySet());
-        given.addAll(words.keySet());
-        Set<String> needed = PLACE.matcher(code.template())
-                .results()
-                .map(place -> place.group(1))
-                .collect(Collectors.toSet());
-        if (!given.containsAll(needed)) {
+        arguments = Collections.unmodifiableMap(new TreeMap<>(arguments));
+        if (!fill(code.slots(), arguments)) {
             throw new InvalidInputException(
-                    "numbers and words of " + code.id(), "all of " + new TreeSet<>(needed), given.toString());
+                    "arguments of " + code.id(), code.slots().toString(), arguments.toString());
         }
     }
 
-    /**
-     * A finding without numbers or words.
-     *
-     * @param code what was noticed
-     * @return the finding
-     */
-    public static Finding of(FindingCode code) {
-        return new Finding(code, Map.of(), Map.of());
+    private static boolean fill(List<Slot> slots, Map<String, Argument> arguments) {
+        return arguments.size() == slots.size()
+                && slots.stream().allMatch(slot -> slot.accepts(arguments.get(slot.name())));
     }
 
     /**
-     * A finding with numbers.
+     * A finding that needs no arguments.
      *
      * @param code what was noticed
-     * @param numbers the numbers behind it
      * @return the finding
+     * @throws InvalidInputException if the code declares arguments
      */
-    public static Finding of(FindingCode code, Map<String, Quantity<?>> numbers) {
-        return new Finding(code, numbers, Map.of());
+    public static Finding of(FindingCode code) {
+        return new Finding(code, Map.of());
+    }
+
+    /**
+     * A finding.
+     *
+     * @param code what was noticed
+     * @param arguments what it speaks of
+     * @return the finding
+     * @throws InvalidInputException if the arguments aren't those that the code declares, each of its kind
+     */
+    public static Finding of(FindingCode code, Map<String, Argument> arguments) {
+        return new Finding(code, arguments);
     }
 
     /**
@@ -80,18 +77,29 @@ public record Finding(FindingCode code, Map<String, Quantity<?>> numbers, Map<St
     }
 
     /**
+     * One of its numbers.
+     *
+     * @param name the argument's name
+     * @return the number, exact
+     * @throws InvalidInputException if there is no number of that name
+     */
+    public Quantity<?> number(String name) {
+        if (arguments.get(name) instanceof Argument.Amount amount) {
+            return amount.quantity();
+        }
+        throw new InvalidInputException("number of " + code.id(), "one of its arguments", name);
+    }
+
+    /**
      * The English sentence, numbers rounded to four significant digits.
      *
      * @return the sentence
      */
     public String sentence() {
         // In one pass: a scale that is called "{reading}" stays what it is.
-        return PLACE.matcher(code.template()).replaceAll(place -> Matcher.quoteReplacement(text(place.group(1))));
-    }
-
-    private String text(String name) {
-        Quantity<?> number = numbers.get(name);
-        return number == null ? words.get(name) : Rounded.text(number, DIGITS_IN_SENTENCE);
+        return PLACE.matcher(code.template())
+                .replaceAll(place ->
+                        Matcher.quoteReplacement(arguments.get(place.group(1)).words()));
     }
 
     /**

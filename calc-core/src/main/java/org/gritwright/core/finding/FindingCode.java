@@ -1,19 +1,27 @@
 package org.gritwright.core.finding;
 
+import java.util.List;
 import java.util.Locale;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.stream.Stream;
 
 /**
- * Everything the library can notice. The code is stable; the English sentence is a template over the finding's numbers
- * and words, so that an embedder can translate it.
+ * Everything the library can notice. The code is stable; the English sentence is a template over the finding's
+ * arguments, so that an embedder can translate it.
  */
 public enum FindingCode {
     /** The containers of one catch have tares that differ by more than a factor of two. */
     TARES_UNEQUAL(Severity.WARNING, false, "The empty containers weigh from {lowest} to {highest}: check the tares."),
     /** The scale was not checked with a test weight on the day it was used. */
-    SCALE_NOT_CHECKED(Severity.WARNING, false, "Scale {scale} was not checked with a test weight that day."),
+    SCALE_NOT_CHECKED(
+            Severity.WARNING, false, "Scale {scale} was not checked with a test weight that day.", Slot.SCALE),
     /** The scale's check of the day missed the test weight by more than a division. */
     SCALE_CHECK_MISSED(
-            Severity.ERROR, true, "Scale {scale} showed {reading} for a test weight of {testWeight} that day."),
+            Severity.ERROR,
+            true,
+            "Scale {scale} showed {reading} for a test weight of {testWeight} that day.",
+            Slot.SCALE),
     /** The caught mass is only a few of the scale's divisions. */
     CAUGHT_MASS_SMALL(
             Severity.WARNING,
@@ -25,13 +33,15 @@ public enum FindingCode {
             Severity.WARNING,
             false,
             "The apparent fill {fill} is outside the usual {lowest} to {highest}. Single slips that would make it usual:"
-                    + " {slips}."),
+                    + " {slips}.",
+            Slot.SLIPS),
     /** The apparent fill can't be: an input is wrong. */
     FILL_IMPOSSIBLE(
             Severity.ERROR,
             true,
             "The apparent fill {fill} is outside the possible {lowest} to {highest}: an input is wrong. Any one of"
-                    + " these would make it usual: {slips}."),
+                    + " these would make it usual: {slips}.",
+            Slot.SLIPS),
     /** Too few pulses were counted for a good ratio. */
     TOO_FEW_PULSES(Severity.WARNING, false, "Only {counted} counted in a catch, fewer than {wanted}: run longer."),
     /** Too few revolutions were counted for a good ratio. */
@@ -57,47 +67,59 @@ public enum FindingCode {
             Severity.WARNING,
             false,
             "Catch {catch} gives {discharge}, where the two others all but agree. It is reported and not removed: three"
-                    + " catches can hardly ever tell an outlying one. Make more."),
+                    + " catches can hardly ever tell an outlying one. Make more.",
+            Slot.number("catches")),
     /** With one catch nothing is known about the spread. */
     SINGLE_CATCH(Severity.NOTE, false, "One catch only: nothing is known about the spread. Make three."),
     /** Something that makes the result uncertain is not known, and so not in its uncertainty. */
     UNCERTAINTY_INCOMPLETE(
             Severity.NOTE,
             false,
-            "The stated uncertainty doesn't hold {unknown}, which nobody wrote down: it is larger."),
+            "The stated uncertainty doesn't hold {unknown}, which nobody wrote down: it is larger.",
+            Slot.UNKNOWN),
     /** Calibration and verification share a scale whose span nobody tested. */
     SAME_SCALE_BLIND(
             Severity.WARNING,
             false,
             "Calibration and verification were weighed on scale {scale}: neither would notice a wrong span. Check it with"
-                    + " a test weight near the load."),
+                    + " a test weight near the load.",
+            Slot.SCALE),
     /** Revolutions were counted while the conveyor was still filling. */
     CONVEYOR_NOT_PRIMED(
             Severity.ERROR, true, "The conveyor was not primed: revolutions were counted before material fell."),
     /** Mass and count of a catch don't cover the same run-down. */
-    COASTING_MISMATCH(Severity.ERROR, true, "The run-down was {coasting}: mass and count must cover the same window."),
+    COASTING_MISMATCH(
+            Severity.ERROR,
+            true,
+            "The run-down was {coasting}: mass and count must cover the same window.",
+            Slot.term("coasting", Term.CAUGHT_ONLY, Term.COUNTED_ONLY)),
 
     /** The openings are too few for the model's shape to be tested. */
     TOO_FEW_OPENINGS(
             Severity.WARNING,
             false,
-            "The catches are at {openings} gate openings; it takes {wanted} to test {model}. Catch at more openings."),
+            "The catches are at {openings} gate openings; it takes {wanted} to test {model}. Catch at more openings.",
+            Slot.MODEL),
     /** The catches don't follow the model of the discharge curve. */
     MODEL_MISFIT(
             Severity.WARNING,
             false,
-            "The catches at different gate openings don't follow {model}: a misfit like theirs has a chance of {chance}."),
+            "The catches at different gate openings don't follow {model}: a misfit like theirs has a chance of {chance}.",
+            Slot.MODEL),
     /** No curve of the model goes through the catches. */
     CURVE_IMPOSSIBLE(
             Severity.ERROR,
             true,
-            "No curve {model} goes through the catches at different gate openings ({reason}): read the openings again."),
+            "No curve {model} goes through the catches at different gate openings ({reason}): read the openings again.",
+            Slot.MODEL,
+            Slot.refusal("reason")),
     /** The catches miss the discharge curve by more than catches scatter. */
     CURVE_SCATTER(
             Severity.ERROR,
             true,
             "The catches at different gate openings miss {model} by {scatter}, more than {limit}: take another model, or"
-                    + " find the wrong reading."),
+                    + " find the wrong reading.",
+            Slot.MODEL),
     /** One gate opening doesn't fit the others. */
     OPENING_MISFIT(
             Severity.ERROR,
@@ -131,7 +153,11 @@ public enum FindingCode {
     /** More was laid than expected. */
     OVERRUN(Severity.WARNING, false, "{delivered} of {expected} expected, an overrun of {error}."),
     /** The error is outside the caller's tolerance. */
-    TOLERANCE_MISSED(Severity.WARNING, false, "The {which} of {error} is outside the tolerance of {tolerance}."),
+    TOLERANCE_MISSED(
+            Severity.WARNING,
+            false,
+            "The {which} of {error} is outside the tolerance of {tolerance}.",
+            Slot.term("which", Term.CALIBRATION_ERROR, Term.DELIVERY_ERROR)),
     /** The count and the display can't both be right. */
     COUNT_AND_DISPLAY_DISAGREE(
             Severity.ERROR,
@@ -156,6 +182,33 @@ public enum FindingCode {
             true,
             "An earlier catch with this calibration called for a correction, a later one passes with {error}: find out"
                     + " which is right."),
+    /** A catch was made at another setting than the one that the display was set for. */
+    DISPLAY_SET_FOR_ANOTHER_SETTING(
+            Severity.WARNING,
+            false,
+            "The display is set for gate {set}, the catch of {at} was at {caught}: it proves the value of neither.",
+            Slot.time("at")),
+    /** A catch was made with another material than the one that the display was set for. */
+    DISPLAY_SET_FOR_ANOTHER_MATERIAL(
+            Severity.WARNING,
+            false,
+            "The display is set for {set}, the catch of {at} was made with {caught}: it proves the value of neither.",
+            Slot.time("at"),
+            Slot.name("set"),
+            Slot.name("caught")),
+    /** A catch was made before the value in force was entered. */
+    CATCH_BEFORE_ENTRY(
+            Severity.WARNING,
+            false,
+            "The catch of {at} was made before the value in force was entered, {since}: it says nothing of that value.",
+            Slot.time("at"),
+            Slot.date("since")),
+    /** Two settings are so close that one of them is probably a slip. */
+    SETTINGS_NEARLY_THE_SAME(
+            Severity.WARNING,
+            false,
+            "Gate settings {first} and {second} are almost the same and count as two: if they are meant to be one, write both"
+                    + " alike."),
     /** The display holds something other than the value that was to be entered. */
     READ_BACK_DIFFERS(Severity.ERROR, false, "The display reads back {readBack}, but {toEnter} was to be entered."),
     /** Two run times show mass lost at each start. */
@@ -176,22 +229,46 @@ public enum FindingCode {
     ROAD_SPEED_NOT_CHECKED(Severity.NOTE, false, "The road-speed value was not checked."),
     /** The tyres were changed after the road-speed value was last checked. */
     ROAD_SPEED_BEFORE_CHANGE(
-            Severity.WARNING, false, "The road-speed value was not checked since the tyres were changed on {changed}."),
+            Severity.WARNING,
+            false,
+            "The road-speed value was not checked since the tyres were changed on {changed}.",
+            Slot.date("changed")),
     /** The calibration was made for an earlier season. */
     CALIBRATION_BEFORE_SEASON(
-            Severity.WARNING, false, "The calibration of {calibrated} is older than the season that starts {season}."),
+            Severity.WARNING,
+            false,
+            "The calibration of {calibrated} is older than the season that starts {season}.",
+            Slot.date("calibrated"),
+            Slot.date("season")),
     /** Something that the calibration depends on was changed after it. */
     CALIBRATION_BEFORE_CHANGE(
-            Severity.WARNING, false, "The calibration of {calibrated} is older than the {change} change of {changed}.");
+            Severity.WARNING,
+            false,
+            "The calibration of {calibrated} is older than the {change} change of {changed}.",
+            Slot.date("calibrated"),
+            Slot.term("change", Term.HYDRAULIC, Term.SENSOR, Term.TYRE, Term.MATERIAL),
+            Slot.date("changed"));
 
     private final Severity severity;
     private final boolean doubtsData;
     private final String template;
 
-    FindingCode(Severity severity, boolean doubtsData, String template) {
+    @SuppressWarnings("ImmutableEnumChecker") // a copy that nobody can change
+    private final List<Slot> slots;
+
+    /** Takes those places of the template for numbers that no slot is given for. */
+    FindingCode(Severity severity, boolean doubtsData, String template, Slot... others) {
         this.severity = severity;
         this.doubtsData = doubtsData;
         this.template = template;
+        Map<String, Slot> byName = new TreeMap<>();
+        Finding.PLACE
+                .matcher(template)
+                .results()
+                .map(place -> place.group(1))
+                .forEach(name -> byName.put(name, Slot.number(name)));
+        Stream.of(others).forEach(slot -> byName.put(slot.name(), slot));
+        this.slots = List.copyOf(byName.values());
     }
 
     /**
@@ -222,7 +299,16 @@ public enum FindingCode {
     }
 
     /**
-     * The English sentence with {@code {name}} where a number or word of the finding goes.
+     * The arguments that a finding of this code has, all of them and no others.
+     *
+     * @return their names and kinds, in the order of the names
+     */
+    public List<Slot> slots() {
+        return slots;
+    }
+
+    /**
+     * The English sentence with {@code {name}} where an argument of the finding goes.
      *
      * @return the template
      */

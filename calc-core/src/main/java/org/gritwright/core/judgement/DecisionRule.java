@@ -101,7 +101,7 @@ public record DecisionRule(Optional<Quantity<Dimensionless>> risk) {
         Require.finite("error", error);
         double limit = tolerance.ratio();
         if (guardBand == 0) {
-            return tolerance.accepts(error) ? Verdict.WITHIN_TOLERANCE : Verdict.OUTSIDE_TOLERANCE;
+            return tolerance.acceptsRatio(error) ? Verdict.WITHIN_TOLERANCE : Verdict.OUTSIDE_TOLERANCE;
         }
         if (Comparison.isAbove(Math.abs(error), limit + guardBand, 1)) {
             return Verdict.OUTSIDE_TOLERANCE;

@@ -1,5 +1,6 @@
 package org.gritwright.core.metering;
 
+import java.io.Serializable;
 import java.util.Map;
 import java.util.Objects;
 import org.gritwright.core.spi.ConveyorType;
@@ -9,25 +10,24 @@ import org.gritwright.core.spi.SweptVolume;
 import org.gritwright.core.spi.TypeId;
 
 /**
- * A conveyor of some type with its parameters. Immutable, thread-safe; equal when type id and parameters are.
+ * A conveyor of some type with its parameters. It keeps what the type answered when it was made, and not the type. Immutable,
+ * thread-safe; equal when type id and parameters are; serializable as a {@link Spreader} is.
  */
-public final class Conveyor {
-    private final ConveyorType type;
+public final class Conveyor implements Serializable {
+    private static final long serialVersionUID = 1L;
+
     private final TypeId id;
     private final Parameters parameters;
     private final boolean meteredByGate;
     private final FillLimits fillLimits;
     private final SweptVolume sweptVolume;
-    private final SweptVolume sweptVolumeAgain;
 
     private Conveyor(ConveyorType type, Map<String, ?> given) {
-        this.type = type;
         this.id = Border.id(type);
-        this.parameters = Border.parameters(type, given);
+        this.parameters = Border.parameters(type, id, given);
         this.meteredByGate = type.meteredByGate();
         this.fillLimits = Border.given(type, "fill limits", type.fillLimits());
         this.sweptVolume = Border.given(type, "swept volume", type.sweptVolume(parameters));
-        this.sweptVolumeAgain = Border.given(type, "swept volume", type.sweptVolume(parameters));
     }
 
     /**
@@ -41,15 +41,6 @@ public final class Conveyor {
      */
     public static Conveyor of(ConveyorType type, Map<String, ?> given) {
         return new Conveyor(type, given);
-    }
-
-    /**
-     * The type.
-     *
-     * @return the type
-     */
-    public ConveyorType type() {
-        return type;
     }
 
     /**
@@ -93,17 +84,10 @@ public final class Conveyor {
      *
      * @param openAreaSquareMetres the gate's open area, in m²
      * @return m³ per revolution, 0 or more
-     * @throws org.gritwright.units.InvalidInputException if the type returns anything else, or something else when asked
-     *     again; it names the type
+     * @throws org.gritwright.units.InvalidInputException if the type returns anything else; it names the type
      */
     double cubicMetresPerRevolution(double openAreaSquareMetres) {
-        return Border.number(
-                id,
-                "swept volume",
-                "m³/rev",
-                sweptVolume,
-                sweptVolumeAgain,
-                volume -> volume.cubicMetresPerRevolution(openAreaSquareMetres));
+        return Border.number(id, "swept volume", "m³/rev", sweptVolume.cubicMetresPerRevolution(openAreaSquareMetres));
     }
 
     @Override

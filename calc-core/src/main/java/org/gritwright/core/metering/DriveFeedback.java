@@ -1,10 +1,11 @@
 package org.gritwright.core.metering;
 
+import java.io.Serializable;
 import javax.measure.Quantity;
 import javax.measure.quantity.Dimensionless;
 
-/** How the turning of the conveyor's drive becomes known. Implementations are immutable values. */
-public sealed interface DriveFeedback permits ShaftSensor, NoSensor, OpenLoop {
+/** How the turning of the conveyor's drive becomes known. Implementations are immutable, serializable values. */
+public sealed interface DriveFeedback extends Serializable permits ShaftSensor, NoSensor, OpenLoop {
     /**
      * Revolutions of the sensed (or watched) shaft per revolution of the conveyor's drive shaft.
      *

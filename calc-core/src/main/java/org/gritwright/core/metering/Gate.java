@@ -1,46 +1,43 @@
 package org.gritwright.core.metering;
 
+import java.io.Serializable;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
-import javax.measure.Quantity;
 import javax.measure.quantity.Area;
-import javax.measure.quantity.Length;
 import org.gritwright.core.spi.GateShape;
 import org.gritwright.core.spi.GateType;
 import org.gritwright.core.spi.Parameters;
+import org.gritwright.core.spi.Setting;
 import org.gritwright.core.spi.TypeId;
 import org.gritwright.units.Amounts;
 import org.gritwright.units.InvalidInputException;
-import org.gritwright.units.check.Require;
 
 /**
- * A gate of some type with its parameters. Immutable, thread-safe; equal when type id and parameters are.
+ * A gate of some type with its parameters. It keeps what the type answered when it was made, and not the type. Immutable,
+ * thread-safe; equal when type id and parameters are; serializable as a {@link Spreader} is.
  */
-public final class Gate {
-    private final GateType type;
+public final class Gate implements Serializable {
+    private static final long serialVersionUID = 1L;
+
     private final TypeId id;
     private final Parameters parameters;
     private final GateShape shape;
-    private final GateShape shapeAgain;
 
     private Gate(GateType type, Map<String, ?> given) {
-        this.type = type;
         this.id = Border.id(type);
-        this.parameters = Border.parameters(type, given);
+        this.parameters = Border.parameters(type, id, given);
         this.shape = Border.given(type, "shape", type.shape(parameters));
-        this.shapeAgain = Border.given(type, "shape", type.shape(parameters));
-        if (!isSame(shape, shapeAgain)) {
+        if (!isSame(shape, Border.given(type, "shape", type.shape(parameters)))) {
             throw new InvalidInputException(
                     "shape of type " + id, "the same whenever asked", "another the second time");
         }
     }
 
-    /** All but the open areas, which are compared where they are asked for. */
+    /** All but the open areas: whether a function answers the same whenever asked is for the conformance kit to see. */
     private static boolean isSame(GateShape one, GateShape other) {
-        if (one instanceof GateShape.Adjustable<?> first && other instanceof GateShape.Adjustable<?> second) {
-            return first.kind().equals(second.kind())
-                    && first.lowest().equals(second.lowest())
+        if (one instanceof GateShape.Adjustable first && other instanceof GateShape.Adjustable second) {
+            return first.lowest().equals(second.lowest())
                     && first.highest().equals(second.highest())
                     && first.closed().equals(second.closed());
         }
@@ -57,15 +54,6 @@ public final class Gate {
      */
     public static Gate of(GateType type, Map<String, ?> given) {
         return new Gate(type, given);
-    }
-
-    /**
-     * The type.
-     *
-     * @return the type
-     */
-    public GateType type() {
-        return type;
     }
 
     /**
@@ -92,7 +80,7 @@ public final class Gate {
      * @return true if catches must state the gate opening
      */
     public boolean isAdjustable() {
-        return shape instanceof GateShape.Adjustable<?>;
+        return shape instanceof GateShape.Adjustable;
     }
 
     /**
@@ -109,70 +97,53 @@ public final class Gate {
      *
      * @return limits, closed position and open area; none for a gate that can't be set
      */
-    public Optional<GateShape.Adjustable<?>> adjustable() {
-        return shape instanceof GateShape.Adjustable<?> adjustable ? Optional.of(adjustable) : Optional.empty();
+    public Optional<GateShape.Adjustable> adjustable() {
+        return shape instanceof GateShape.Adjustable adjustable ? Optional.of(adjustable) : Optional.empty();
     }
 
     /**
-     * Whether an opening can be set at all on this gate.
+     * Whether this gate can stand so.
      *
-     * @param opening an opening
-     * @return true if the gate is adjustable and the opening of its kind and within its limits
+     * @param setting a setting
+     * @return true if it is on the gate's scale and within its limits; of a gate that can't be set, true if there is
+     *     nothing to set
      */
-    public boolean accepts(Quantity<?> opening) {
+    public boolean accepts(Setting setting) {
         try {
-            return isAdjustable() && squareMetres(Optional.of(opening)) >= 0;
+            return squareMetres(setting) >= 0;
         } catch (InvalidInputException e) {
             return false;
         }
     }
 
     /**
-     * The cross-section at an opening.
+     * The cross-section at a setting.
      *
-     * @param opening the opening; none for a gate that can't be set
+     * @param setting the setting; {@link Setting#none()} for a gate that can't be set
      * @return m², 0 or more; 0 where there is no gate
-     * @throws InvalidInputException if the opening is missing, out of place, of another kind or out of limits, or the
+     * @throws InvalidInputException if the setting is missing, out of place, on another scale or out of limits, or the
      *     type returns something impossible
      */
-    double squareMetres(Optional<Quantity<?>> opening) {
-        if (shape instanceof GateShape.Adjustable<?> adjustable) {
-            Quantity<?> given = opening.orElseThrow(
-                    () -> new InvalidInputException("gate opening", "given for gate type " + id, "nothing"));
-            return squareMetres(within(adjustable, given));
+    double squareMetres(Setting setting) {
+        boolean isGiven = setting.scale() != Setting.Scale.NONE;
+        if (shape instanceof GateShape.Adjustable adjustable) {
+            if (!isGiven) {
+                throw new InvalidInputException(Setting.FIELD, "given for gate type " + id, "nothing");
+            }
+            return squareMetres(adjustable, adjustable.number(setting));
         }
-        if (opening.isPresent()) {
+        if (isGiven) {
             throw new InvalidInputException(
-                    "gate opening", "left out for gate type " + id, Amounts.format(opening.get()));
+                    Setting.FIELD,
+                    "left out for gate type " + id,
+                    setting.quantity().map(Amounts::format).orElseThrow());
         }
         return shape instanceof GateShape.Fixed fixed ? Amounts.si(Area.class, fixed.area()) : 0;
     }
 
-    /** The cross-section of an adjustable gate at an opening within its limits: in m, or a setting. */
-    double squareMetres(double openingWithinLimits) {
-        return Border.number(
-                id,
-                "open area",
-                "m²",
-                (GateShape.Adjustable<?>) shape,
-                (GateShape.Adjustable<?>) shapeAgain,
-                adjustable -> adjustable.area().squareMetres(openingWithinLimits));
-    }
-
-    /** The opening in m, or the setting, checked for its kind and the limits. */
-    static <Q extends Quantity<Q>> double within(GateShape.Adjustable<Q> adjustable, Quantity<?> opening) {
-        boolean byLength = adjustable.kind().equals(Length.class);
-        if (OpeningReading.isLength(opening) != byLength) {
-            throw new InvalidInputException(
-                    "gate opening",
-                    byLength ? "a length" : "the setting of a painted mark, a bare number",
-                    Amounts.format(opening));
-        }
-        @SuppressWarnings("unchecked") // compared just now
-        Quantity<Q> typed = (Quantity<Q>) opening;
-        return Amounts.si(
-                adjustable.kind(),
-                Require.within("gate opening", adjustable.kind(), typed, adjustable.lowest(), adjustable.highest()));
+    /** The cross-section of this gate's adjustable shape at a number within its limits. */
+    double squareMetres(GateShape.Adjustable adjustable, double number) {
+        return Border.number(id, "open area", "m²", adjustable.area().squareMetres(number));
     }
 
     @Override

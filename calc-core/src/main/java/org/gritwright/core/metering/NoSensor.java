@@ -12,6 +12,8 @@ import org.gritwright.units.check.Require;
  * @param gearRatio revolutions of the watched shaft per revolution of the conveyor's drive shaft, greater than zero
  */
 public record NoSensor(Quantity<Dimensionless> gearRatio) implements DriveFeedback {
+    private static final long serialVersionUID = 1L;
+
     /**
      * Checks the value.
      *
@@ -28,5 +30,15 @@ public record NoSensor(Quantity<Dimensionless> gearRatio) implements DriveFeedba
      */
     public static NoSensor onDriveShaft() {
         return new NoSensor(Amounts.of(1, SpreadingUnits.ONE));
+    }
+
+    /**
+     * The gear ratio.
+     *
+     * @return for example "no sensor, gear ratio 1"
+     */
+    @Override
+    public String toString() {
+        return "no sensor, gear ratio " + Amounts.format(gearRatio);
     }
 }

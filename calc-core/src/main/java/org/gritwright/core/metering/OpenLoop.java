@@ -1,6 +1,8 @@
 package org.gritwright.core.metering;
 
+import java.io.Serializable;
 import java.util.List;
+import java.util.stream.Collectors;
 import javax.measure.Quantity;
 import javax.measure.Unit;
 import javax.measure.quantity.Dimensionless;
@@ -22,6 +24,7 @@ import org.gritwright.units.quantity.RotationalSpeed;
  * @param table the rows, two or more, settings rising and speeds never falling
  */
 public record OpenLoop(Quantity<Dimensionless> gearRatio, List<Row> table) implements DriveFeedback {
+    private static final long serialVersionUID = 1L;
 
     /**
      * A row of the table.
@@ -29,7 +32,9 @@ public record OpenLoop(Quantity<Dimensionless> gearRatio, List<Row> table) imple
      * @param setting the control setting, 0 or more
      * @param shaftSpeed the loaded shaft's speed at it, 0 or more
      */
-    public record Row(Quantity<Dimensionless> setting, Quantity<RotationalSpeed> shaftSpeed) {
+    public record Row(Quantity<Dimensionless> setting, Quantity<RotationalSpeed> shaftSpeed) implements Serializable {
+        private static final long serialVersionUID = 1L;
+
         /**
          * Checks the values.
          *
@@ -38,6 +43,16 @@ public record OpenLoop(Quantity<Dimensionless> gearRatio, List<Row> table) imple
         public Row {
             Require.notNegative("control setting", Dimensionless.class, setting);
             Require.notNegative("loaded shaft speed", RotationalSpeed.class, shaftSpeed);
+        }
+
+        /**
+         * Speed and setting.
+         *
+         * @return for example "10 rev/min at 2"
+         */
+        @Override
+        public String toString() {
+            return Amounts.format(shaftSpeed) + " at " + Amounts.format(setting);
         }
     }
 
@@ -93,6 +108,17 @@ public record OpenLoop(Quantity<Dimensionless> gearRatio, List<Row> table) imple
         double part = (wanted - settingOf(lower)) / (settingOf(upper) - settingOf(lower));
         Unit<RotationalSpeed> unit = first.shaftSpeed().getUnit();
         return Amounts.ofSi(speedOf(lower) + part * (speedOf(upper) - speedOf(lower)), unit);
+    }
+
+    /**
+     * Table and gear ratio.
+     *
+     * @return for example "open loop with 10 rev/min at 2, 30 rev/min at 4, gear ratio 1"
+     */
+    @Override
+    public String toString() {
+        return "open loop with " + table.stream().map(Row::toString).collect(Collectors.joining(", ")) + ", gear ratio "
+                + Amounts.format(gearRatio);
     }
 
     private static double settingOf(Row row) {

@@ -1,5 +1,6 @@
 package org.gritwright.core.metering;
 
+import java.io.Serializable;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import javax.measure.Quantity;
@@ -15,19 +16,19 @@ import org.gritwright.units.quantity.RevolutionCount;
 import org.gritwright.units.quantity.RotationalSpeed;
 
 /**
- * What was counted while material was caught. Implementations are immutable values.
+ * What was counted while material was caught. Implementations are immutable, serializable values.
  *
  * <p>A count of pulses needs the drive's {@link ShaftSensor} to become revolutions, a control setting the table of an
  * {@link OpenLoop} drive; the others need neither.
  */
-public sealed interface ShaftCount {
+public sealed interface ShaftCount extends Serializable {
     /**
      * The revolutions of the sensed or watched shaft.
      *
      * @param feedback the drive's feedback
      * @return revolutions, greater than zero
-     * @throws InvalidInputException if pulses were counted and the drive has no sensor, or a control setting is not in the
-     *     drive's table or one at which its shaft stands still
+     * @throws InvalidInputException if pulses were counted and the drive has no sensor, a counter didn't move between its
+     *     readings, or a control setting is not in the drive's table or one at which its shaft stands still
      */
     double revolutions(DriveFeedback feedback);
 
@@ -58,6 +59,8 @@ public sealed interface ShaftCount {
      * @param pulses the pulses counted, a whole number greater than zero
      */
     record Pulses(Quantity<PulseCount> pulses) implements ShaftCount {
+        private static final long serialVersionUID = 1L;
+
         /**
          * Checks the count.
          *
@@ -90,10 +93,22 @@ public sealed interface ShaftCount {
             double revolutionsPerPulse = revolutions(feedback) / Amounts.si(PulseCount.class, pulses);
             return OptionalDouble.of(Distribution.TRIANGULAR.standardUncertainty(revolutionsPerPulse));
         }
+
+        /**
+         * The pulses.
+         *
+         * @return for example "356 pulse"
+         */
+        @Override
+        public String toString() {
+            return Amounts.format(pulses);
+        }
     }
 
     /**
-     * A counter read at start and stop.
+     * A counter read at start and stop. Two equal readings are readings of a counter that didn't move, 0 pulses; as a count
+     * of a catch they are refused, for nothing is caught while the shaft stands still. A counter that went round exactly
+     * once reads the same, and can't be told from it.
      *
      * @param start the reading at the start, a whole number
      * @param stop the reading at the stop, a whole number
@@ -102,11 +117,13 @@ public sealed interface ShaftCount {
     record CounterReadings(
             Quantity<PulseCount> start, Quantity<PulseCount> stop, Optional<Quantity<PulseCount>> modulus)
             implements ShaftCount {
+        private static final long serialVersionUID = 1L;
+
         /**
          * Checks the readings.
          *
-         * @throws InvalidInputException if a reading is not a whole number below the modulus, both are the same, or the
-         *     stop is below the start without a modulus
+         * @throws InvalidInputException if a reading is not a whole number below the modulus, or the stop is below the start
+         *     without a modulus
          */
         public CounterReadings {
             Require.wholeNumber("counter at the start", PulseCount.class, start);
@@ -116,11 +133,11 @@ public sealed interface ShaftCount {
                 requireBelow("counter at the start", start, modulus.get());
                 requireBelow("counter at the stop", stop, modulus.get());
             }
-            double difference = Amounts.si(PulseCount.class, stop) - Amounts.si(PulseCount.class, start);
-            if (difference == 0 || (difference < 0 && modulus.isEmpty())) {
+            boolean isBelow = Amounts.si(PulseCount.class, stop) < Amounts.si(PulseCount.class, start);
+            if (isBelow && modulus.isEmpty()) {
                 throw new InvalidInputException(
                         "counter at the stop",
-                        "above the start, " + Amounts.format(start) + ", or below it with a stated modulus",
+                        "at least the start, " + Amounts.format(start) + ", or below it with a stated modulus",
                         Amounts.format(stop));
             }
         }
@@ -135,12 +152,30 @@ public sealed interface ShaftCount {
         /**
          * The pulses between the readings, allowing for at most one roll-over.
          *
-         * @return the number of pulses
+         * @return 0 or more; 0 where the counter didn't move
+         */
+        public Quantity<PulseCount> difference() {
+            double difference = Amounts.si(PulseCount.class, stop) - Amounts.si(PulseCount.class, start);
+            double rolledOver = difference >= 0 ? 0 : Amounts.si(PulseCount.class, modulus.orElseThrow());
+            return Amounts.ofSi(difference + rolledOver, start.getUnit());
+        }
+
+        /**
+         * The pulses between the readings as the count of a catch.
+         *
+         * @return the number of pulses, greater than zero
+         * @throws InvalidInputException if the counter didn't move
          */
         public Pulses pulses() {
-            double difference = Amounts.si(PulseCount.class, stop) - Amounts.si(PulseCount.class, start);
-            double rolledOver = difference > 0 ? 0 : Amounts.si(PulseCount.class, modulus.orElseThrow());
-            return new Pulses(Amounts.ofSi(difference + rolledOver, start.getUnit()));
+            Quantity<PulseCount> difference = difference();
+            if (Amounts.si(PulseCount.class, difference) == 0) {
+                throw new InvalidInputException(
+                        "counter at the stop",
+                        "different from the start, as the counter did not move"
+                                + (modulus.isPresent() ? " or went round exactly once" : ""),
+                        Amounts.format(stop));
+            }
+            return new Pulses(difference);
         }
 
         @Override
@@ -157,6 +192,32 @@ public sealed interface ShaftCount {
         public OptionalDouble uncertaintyRevolutions(DriveFeedback feedback) {
             return pulses().uncertaintyRevolutions(feedback);
         }
+
+        /**
+         * Both readings, and the modulus if there is one.
+         *
+         * @return for example "counter from 9800 pulse to 156 pulse, modulus 10000 pulse"
+         */
+        @Override
+        public String toString() {
+            return "counter from " + Amounts.format(start) + " to " + Amounts.format(stop)
+                    + modulus.map(one -> ", modulus " + Amounts.format(one)).orElse("");
+        }
+
+        /** What is written in its place, as an {@link Optional} can't be. */
+        private Object writeReplace() {
+            return new Written(start, stop, modulus.orElse(null));
+        }
+
+        private record Written(
+                Quantity<PulseCount> start, Quantity<PulseCount> stop, Quantity<PulseCount> modulusOrNull)
+                implements Serializable {
+            private static final long serialVersionUID = 1L;
+
+            private Object readResolve() {
+                return new CounterReadings(start, stop, Optional.ofNullable(modulusOrNull));
+            }
+        }
     }
 
     /**
@@ -167,6 +228,8 @@ public sealed interface ShaftCount {
      */
     record ByEye(Quantity<RevolutionCount> revolutions, Quantity<RevolutionCount> standardUncertainty)
             implements ShaftCount {
+        private static final long serialVersionUID = 1L;
+
         /**
          * Checks the values.
          *
@@ -186,6 +249,16 @@ public sealed interface ShaftCount {
         public OptionalDouble uncertaintyRevolutions(DriveFeedback feedback) {
             return OptionalDouble.of(Amounts.si(RevolutionCount.class, standardUncertainty));
         }
+
+        /**
+         * Count and uncertainty.
+         *
+         * @return for example "20 rev by eye, standard uncertainty 0.1 rev"
+         */
+        @Override
+        public String toString() {
+            return Amounts.format(revolutions) + " by eye, standard uncertainty " + Amounts.format(standardUncertainty);
+        }
     }
 
     /**
@@ -195,6 +268,8 @@ public sealed interface ShaftCount {
      * @param time the time it ran, greater than zero
      */
     record SpeedTimesTime(Quantity<RotationalSpeed> speed, Quantity<Time> time) implements ShaftCount {
+        private static final long serialVersionUID = 1L;
+
         /**
          * Checks the values.
          *
@@ -209,6 +284,16 @@ public sealed interface ShaftCount {
         public double revolutions(DriveFeedback feedback) {
             return Amounts.si(RotationalSpeed.class, speed) * Amounts.si(Time.class, time);
         }
+
+        /**
+         * Speed and time.
+         *
+         * @return for example "40 rev/min for 30 s"
+         */
+        @Override
+        public String toString() {
+            return Amounts.format(speed) + " for " + Amounts.format(time);
+        }
     }
 
     /**
@@ -218,6 +303,8 @@ public sealed interface ShaftCount {
      * @param time the time it ran, greater than zero
      */
     record SettingTimesTime(Quantity<Dimensionless> setting, Quantity<Time> time) implements ShaftCount {
+        private static final long serialVersionUID = 1L;
+
         /**
          * Checks the values.
          *
@@ -243,6 +330,16 @@ public sealed interface ShaftCount {
                     "count",
                     "in a form that needs no table of control settings, as the drive has none",
                     "control setting " + Amounts.format(setting));
+        }
+
+        /**
+         * Control setting and time.
+         *
+         * @return for example "control setting 3 for 60 s"
+         */
+        @Override
+        public String toString() {
+            return "control setting " + Amounts.format(setting) + " for " + Amounts.format(time);
         }
     }
 }

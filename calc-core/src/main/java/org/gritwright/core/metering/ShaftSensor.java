@@ -15,6 +15,8 @@ import org.gritwright.units.quantity.PulsesPerRevolution;
  */
 public record ShaftSensor(Quantity<PulsesPerRevolution> pulsesPerRevolution, Quantity<Dimensionless> gearRatio)
         implements DriveFeedback {
+    private static final long serialVersionUID = 1L;
+
     /**
      * Checks the values.
      *
@@ -33,5 +35,15 @@ public record ShaftSensor(Quantity<PulsesPerRevolution> pulsesPerRevolution, Qua
      */
     public static ShaftSensor of(Quantity<PulsesPerRevolution> pulsesPerRevolution) {
         return new ShaftSensor(pulsesPerRevolution, Amounts.of(1, SpreadingUnits.ONE));
+    }
+
+    /**
+     * Pulses and gear ratio.
+     *
+     * @return for example "sensor with 100 pulse/rev, gear ratio 1"
+     */
+    @Override
+    public String toString() {
+        return "sensor with " + Amounts.format(pulsesPerRevolution) + ", gear ratio " + Amounts.format(gearRatio);
     }
 }

@@ -59,7 +59,7 @@ public final class SlidingGate implements GateType {
         double widthMetres = given.si(WIDTH);
         double deadMetres = given.si(DEAD_OPENING);
         Quantity<Length> highest = given.get(HIGHEST_OPENING);
-        GateShape.Adjustable<Length> shape = GateShape.byOpening(
+        GateShape.Adjustable shape = GateShape.byOpening(
                 Amounts.of(0, highest.getUnit()),
                 highest,
                 openingMetres -> widthMetres * Math.max(0, openingMetres - deadMetres));

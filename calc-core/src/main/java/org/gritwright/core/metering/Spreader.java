@@ -5,6 +5,8 @@ import java.util.Optional;
 import javax.measure.Quantity;
 import javax.measure.quantity.Area;
 import javax.measure.quantity.Dimensionless;
+import org.gritwright.core.spi.FillLimits;
+import org.gritwright.core.spi.Setting;
 import org.gritwright.units.Amounts;
 import org.gritwright.units.InvalidInputException;
 import org.gritwright.units.SpreadingUnits;
@@ -13,11 +15,17 @@ import org.gritwright.units.SpreadingUnits;
  * What stands on the truck: a conveyor, a gate, and how the drive's turning becomes known. Immutable, thread-safe, a
  * value.
  *
+ * <p>Serializable, so that a data engine can ship it to its workers. The serial form is promised within one version of this
+ * library only; to keep a spreader, write a document. The functions of its types go with it, so where a type comes from a
+ * plug-in, the plug-in's jar must be there on both sides.
+ *
  * @param conveyor the conveyor
  * @param gate the gate
  * @param feedback the drive's feedback
  */
-public record Spreader(Conveyor conveyor, Gate gate, DriveFeedback feedback) {
+public record Spreader(Conveyor conveyor, Gate gate, DriveFeedback feedback) implements Metering {
+    private static final long serialVersionUID = 1L;
+
     /**
      * Checks that the parts fit.
      *
@@ -36,41 +44,79 @@ public record Spreader(Conveyor conveyor, Gate gate, DriveFeedback feedback) {
     /**
      * The cross-section that the gate leaves.
      *
-     * @param opening the gate opening; none for a gate that can't be set
+     * @param setting the gate's setting; {@link Setting#none()} for a gate that can't be set
      * @return the open area, 0 or more; 0 where there is no gate
-     * @throws InvalidInputException if the opening is missing, out of place or out of limits, or the type returns
-     *     something impossible
+     * @throws InvalidInputException if the setting is missing, out of place, on another scale or out of limits, or the
+     *     type returns something impossible
      */
-    public Quantity<Area> openArea(Optional<Quantity<?>> opening) {
-        return Amounts.of(gate.squareMetres(opening), SpreadingUnits.SQUARE_METRE);
+    public Quantity<Area> openArea(Setting setting) {
+        return Amounts.of(gate.squareMetres(setting), SpreadingUnits.SQUARE_METRE);
     }
 
     /**
      * The volume swept per revolution of the sensed or watched shaft.
      *
-     * @param opening the gate opening; none for a gate that can't be set
+     * @param setting the gate's setting; {@link Setting#none()} for a gate that can't be set
      * @return m³ per revolution of that shaft, greater than zero
-     * @throws InvalidInputException if the opening is missing, out of place or out of limits, or a type returns
-     *     something impossible
+     * @throws InvalidInputException if the setting is missing, out of place, on another scale or out of limits, or a type
+     *     returns something impossible
      */
-    public double sweptCubicMetresPerRevolution(Optional<Quantity<?>> opening) {
-        double swept = conveyor.cubicMetresPerRevolution(gate.squareMetres(opening));
+    @Override
+    public double sweptCubicMetresPerRevolution(Setting setting) {
+        double swept = conveyor.cubicMetresPerRevolution(gate.squareMetres(setting));
         if (!(swept > 0)) {
-            throw opening.map(o -> new InvalidInputException(
-                            "gate opening", "one at which the conveyor sweeps a volume", Amounts.format(o)))
+            throw setting.quantity()
+                    .map(given -> new InvalidInputException(
+                            Setting.FIELD, "one at which the conveyor sweeps a volume", Amounts.format(given)))
                     .orElseGet(() -> new InvalidInputException(
                             "swept volume of type " + conveyor.id(), "greater than 0", swept + " m³/rev"));
         }
         return swept / Amounts.si(Dimensionless.class, feedback.gearRatio());
     }
 
+    @Override
+    public boolean accepts(Setting setting) {
+        return gate.accepts(setting);
+    }
+
+    @Override
+    public boolean isSettable() {
+        return gate.isAdjustable();
+    }
+
+    @Override
+    public FillLimits fillLimits() {
+        return conveyor.fillLimits();
+    }
+
+    @Override
+    public Optional<Quantity<Area>> meteringArea(Setting setting) {
+        return conveyor.isMeteredByGate() ? Optional.of(openArea(setting)) : Optional.empty();
+    }
+
+    @Override
+    public boolean isMeteredBySetting() {
+        return conveyor.isMeteredByGate() && gate.isAdjustable();
+    }
+
     /**
-     * The geometry over the gate's openings.
+     * The geometry over the gate's settings.
      *
-     * @return the compiled function from opening to swept volume
+     * @return the compiled function from setting to swept volume
      * @throws InvalidInputException if there is no adjustable gate, or none meters the conveyor
      */
+    @Override
     public SweptByOpening sweptByOpening() {
         return SweptByOpening.of(this);
+    }
+
+    /**
+     * Conveyor, gate and feedback.
+     *
+     * @return for example "auger, version 1 {…}; no-gate, version 1 {}; sensor with 100 pulse/rev, gear ratio 1"
+     */
+    @Override
+    public String toString() {
+        return conveyor + "; " + gate + "; " + feedback;
     }
 }

@@ -1,36 +1,34 @@
 package org.gritwright.core.metering;
 
+import java.io.Serializable;
 import java.util.function.DoubleUnaryOperator;
-import javax.measure.Quantity;
 import javax.measure.quantity.Dimensionless;
 import org.gritwright.core.spi.GateShape;
+import org.gritwright.core.spi.Setting;
 import org.gritwright.units.Amounts;
 import org.gritwright.units.InvalidInputException;
-import org.gritwright.units.check.Comparison;
 
 /**
  * The geometry g(h) of a spreader with an adjustable gate, compiled once: the volume swept per revolution of the sensed
- * shaft as a function of the gate opening. Immutable, as thread-safe as the types behind it.
+ * shaft as a function of the gate's setting. Immutable, as thread-safe as the types behind it, serializable as a {@link Spreader} is.
  */
-public final class SweptByOpening implements DoubleUnaryOperator {
+public final class SweptByOpening implements DoubleUnaryOperator, Serializable {
+    private static final long serialVersionUID = 1L;
+
     private final Conveyor conveyor;
     private final Gate gate;
     private final double gearRatio;
-    private final GateShape.Adjustable<?> limits;
-    private final double lowestSi;
-    private final double highestSi;
+    private final GateShape.Adjustable limits;
 
-    private SweptByOpening(Spreader spreader, GateShape.Adjustable<?> adjustable) {
+    private SweptByOpening(Spreader spreader, GateShape.Adjustable adjustable) {
         this.conveyor = spreader.conveyor();
         this.gate = spreader.gate();
         this.gearRatio = Amounts.si(Dimensionless.class, spreader.feedback().gearRatio());
         this.limits = adjustable;
-        this.lowestSi = OpeningReading.si(adjustable.lowest());
-        this.highestSi = OpeningReading.si(adjustable.highest());
     }
 
     static SweptByOpening of(Spreader spreader) {
-        GateShape.Adjustable<?> adjustable = spreader.gate()
+        GateShape.Adjustable adjustable = spreader.gate()
                 .adjustable()
                 .filter(shape -> spreader.conveyor().isMeteredByGate())
                 .orElseThrow(() -> new InvalidInputException(
@@ -43,47 +41,41 @@ public final class SweptByOpening implements DoubleUnaryOperator {
     /**
      * The smallest opening that can be set.
      *
-     * @return a length or a setting
+     * @return a setting on the gate's scale
      */
-    public Quantity<?> lowest() {
+    public Setting lowest() {
         return limits.lowest();
     }
 
     /**
      * The largest opening that can be set.
      *
-     * @return a length or a setting
+     * @return a setting on the gate's scale
      */
-    public Quantity<?> highest() {
+    public Setting highest() {
         return limits.highest();
     }
 
     /**
-     * A gate opening as the number that this function takes.
+     * A setting of the gate as the number that this function takes.
      *
-     * @param opening an opening
-     * @return the opening in m, or the setting
-     * @throws InvalidInputException if it is of another kind than the gate's, or outside the gate's limits
+     * @param setting a setting
+     * @return the height in m, the mark's number, or the percentage as a ratio
+     * @throws InvalidInputException if it is on another scale than the gate's, or outside the gate's limits
      */
-    public double number(Quantity<?> opening) {
-        return Gate.within(limits, opening);
+    public double number(Setting setting) {
+        return limits.number(setting);
     }
 
     /**
      * The swept volume.
      *
-     * @param opening in m, or a setting, within the limits
+     * @param number the height in m, the mark's number, or the percentage as a ratio, within the limits
      * @return m³ per revolution of the sensed shaft, 0 or more
-     * @throws InvalidInputException if the opening is out of limits, or a type returns something impossible
+     * @throws InvalidInputException if the number is out of limits, or a type returns something impossible
      */
     @Override
-    public double applyAsDouble(double opening) {
-        if (Comparison.isAbove(lowestSi, opening) || Comparison.isAbove(opening, highestSi) || Double.isNaN(opening)) {
-            throw new InvalidInputException(
-                    "gate opening",
-                    "within " + Amounts.format(lowest()) + " to " + Amounts.format(highest()),
-                    String.valueOf(opening));
-        }
-        return conveyor.cubicMetresPerRevolution(gate.squareMetres(opening)) / gearRatio;
+    public double applyAsDouble(double number) {
+        return conveyor.cubicMetresPerRevolution(gate.squareMetres(limits, limits.number(number))) / gearRatio;
     }
 }

@@ -16,6 +16,7 @@ import org.gritwright.core.spi.GateType;
 import org.gritwright.core.spi.OpenArea;
 import org.gritwright.core.spi.Parameter;
 import org.gritwright.core.spi.Parameters;
+import org.gritwright.core.spi.Setting;
 import org.gritwright.core.spi.Spi;
 import org.gritwright.core.spi.TypeId;
 import org.gritwright.units.Amounts;
@@ -23,15 +24,14 @@ import org.gritwright.units.InvalidInputException;
 
 /**
  * A gate of any form, described by a table that somebody measured: the cross-section at each of several openings, or at
- * each of several painted marks.
+ * each of several painted marks or percentages.
  *
  * <p>Between two rows the area is interpolated on a straight line; outside the table the gate can't be set. Rows are in
  * rising order of the opening, and the area never falls. Two types share this class: {@link #byOpening()} and
- * {@link #bySetting()}.
- *
- * @param <Q> what the gate is set by
+ * {@link #bySetting()}. A gate whose rows are percentages is set in per cent, one whose rows are bare numbers by its marks;
+ * the two are never mixed in one table.
  */
-public final class TableGate<Q extends Quantity<Q>> implements GateType {
+public final class TableGate implements GateType {
     private static final int FEWEST_ROWS = 2;
     private static final int MOST_ROWS = 100;
 
@@ -40,7 +40,7 @@ public final class TableGate<Q extends Quantity<Q>> implements GateType {
                     "openings", Amounts.of(0, MILLIMETRE), Amounts.of(2, METRE))
             .asList(FEWEST_ROWS, MOST_ROWS);
 
-    /** The settings of a table by painted mark, in rising order. */
+    /** The settings of a table by painted mark or in per cent, in rising order. */
     public static final Parameter<Dimensionless> SETTINGS = Parameter.of(
                     "settings", Dimensionless.class, Amounts.of(0, ONE), Amounts.of(1000, ONE))
             .asList(FEWEST_ROWS, MOST_ROWS);
@@ -51,9 +51,9 @@ public final class TableGate<Q extends Quantity<Q>> implements GateType {
             .asList(FEWEST_ROWS, MOST_ROWS);
 
     private final String name;
-    private final Parameter<Q> positions;
+    private final Parameter<?> positions;
 
-    private TableGate(String name, Parameter<Q> positions) {
+    private TableGate(String name, Parameter<?> positions) {
         this.name = name;
         this.positions = positions;
     }
@@ -63,17 +63,17 @@ public final class TableGate<Q extends Quantity<Q>> implements GateType {
      *
      * @return type "measured-table"
      */
-    public static TableGate<Length> byOpening() {
-        return new TableGate<>("measured-table", OPENINGS);
+    public static TableGate byOpening() {
+        return new TableGate("measured-table", OPENINGS);
     }
 
     /**
-     * The type whose table goes by painted mark.
+     * The type whose table goes by painted mark or in per cent.
      *
      * @return type "setting-table"
      */
-    public static TableGate<Dimensionless> bySetting() {
-        return new TableGate<>("setting-table", SETTINGS);
+    public static TableGate bySetting() {
+        return new TableGate("setting-table", SETTINGS);
     }
 
     @Override
@@ -93,44 +93,55 @@ public final class TableGate<Q extends Quantity<Q>> implements GateType {
 
     @Override
     public GateShape shape(Parameters given) {
-        List<Quantity<Q>> rows = given.list(positions);
+        List<Setting> rows = given.list(positions).stream().map(Setting::of).toList();
         List<Quantity<Area>> areas = given.list(AREAS);
         if (rows.size() != areas.size()) {
             throw new InvalidInputException(
                     AREAS.name(), "as many as " + positions.name() + ", " + rows.size(), String.valueOf(areas.size()));
         }
-        double[] at = rows.stream()
-                .mapToDouble(row -> Amounts.si(positions.kind(), row))
-                .toArray();
+        double[] at = rows.stream().mapToDouble(Setting::si).toArray();
         double[] squareMetres =
                 areas.stream().mapToDouble(area -> Amounts.si(Area.class, area)).toArray();
         int closedRows = 0;
         for (int i = 0; i < at.length; i++) {
+            if (rows.get(i).scale() != rows.get(0).scale()) {
+                throw new InvalidInputException(
+                        positions.name(),
+                        "all marks or all percentages, as the first is, " + text(rows.get(0)),
+                        text(rows.get(i)));
+            }
             if (i > 0 && !(at[i] > at[i - 1])) {
-                throw outOfOrder(positions.name(), "above the one before", rows.get(i - 1), rows.get(i));
+                throw outOfOrder(positions.name(), "above the one before", text(rows.get(i - 1)), text(rows.get(i)));
             }
             if (i > 0 && !(squareMetres[i] >= squareMetres[i - 1])) {
-                throw outOfOrder(AREAS.name(), "not below the one before", areas.get(i - 1), areas.get(i));
+                throw outOfOrder(
+                        AREAS.name(),
+                        "not below the one before",
+                        Amounts.format(areas.get(i - 1)),
+                        Amounts.format(areas.get(i)));
             }
             closedRows += squareMetres[i] == 0 ? 1 : 0;
         }
         OpenArea area = position -> interpolate(at, squareMetres, position);
-        GateShape.Adjustable<Q> shape =
-                GateShape.adjustable(positions.kind(), rows.get(0), rows.get(rows.size() - 1), area);
+        GateShape.Adjustable shape = GateShape.adjustable(rows.get(0), rows.get(rows.size() - 1), area);
         return closedRows == 0 ? shape : shape.closedAt(rows.get(closedRows - 1));
     }
 
-    private static InvalidInputException outOfOrder(String field, String rule, Quantity<?> before, Quantity<?> value) {
-        return new InvalidInputException(field, rule + ", " + Amounts.format(before), Amounts.format(value));
+    private static InvalidInputException outOfOrder(String field, String rule, String before, String value) {
+        return new InvalidInputException(field, rule + ", " + before, value);
+    }
+
+    private static String text(Setting row) {
+        return row.quantity().map(Amounts::format).orElseThrow();
     }
 
     private static double interpolate(double[] at, double[] values, double position) {
         int found = Arrays.binarySearch(at, position);
-        int above = found >= 0 ? found : -found - 1;
-        if (above == 0 || above == at.length) {
-            // Only the rounding of a unit's conversion leads past an end.
-            return values[Math.min(above, at.length - 1)];
+        if (found >= 0) {
+            return values[found];
         }
+        // Never 0 and never past the end: a gate is asked within its limits.
+        int above = -found - 1;
         double part = (position - at[above - 1]) / (at[above] - at[above - 1]);
         return values[above - 1] + part * (values[above] - values[above - 1]);
     }

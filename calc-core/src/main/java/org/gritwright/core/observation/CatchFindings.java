@@ -1,5 +1,8 @@
 package org.gritwright.core.observation;
 
+import static org.gritwright.core.finding.Argument.number;
+import static org.gritwright.core.finding.Argument.several;
+
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -7,6 +10,7 @@ import java.util.Optional;
 import javax.measure.Quantity;
 import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Mass;
+import org.gritwright.core.finding.Argument;
 import org.gritwright.core.finding.Finding;
 import org.gritwright.core.finding.FindingCode;
 import org.gritwright.core.metering.DriveFeedback;
@@ -36,7 +40,11 @@ public final class CatchFindings {
         if (Comparison.isAbove(limits.fewestDivisions() * division, caught.kilograms())) {
             findings.add(Finding.of(
                     FindingCode.CAUGHT_MASS_SMALL,
-                    Map.of("caught", caught.total(), "division", caught.scale().division())));
+                    Map.of(
+                            "caught",
+                            number(caught.total()),
+                            "division",
+                            number(caught.scale().division()))));
         }
         return findings;
     }
@@ -64,8 +72,8 @@ public final class CatchFindings {
             findings.add(Finding.of(
                     FindingCode.TOO_FEW_REVOLUTIONS,
                     Map.of(
-                            "counted", Amounts.of(revolutions, SpreadingUnits.REVOLUTION),
-                            "wanted", limits.fewestRevolutions())));
+                            "counted", number(Amounts.of(revolutions, SpreadingUnits.REVOLUTION)),
+                            "wanted", number(limits.fewestRevolutions()))));
         }
         return findings;
     }
@@ -73,7 +81,8 @@ public final class CatchFindings {
     private static void ofPulses(ShaftCount.Pulses counted, CatchLimits limits, List<Finding> findings) {
         if (Amounts.si(PulseCount.class, counted.pulses()) < Amounts.si(PulseCount.class, limits.fewestPulses())) {
             findings.add(Finding.of(
-                    FindingCode.TOO_FEW_PULSES, Map.of("counted", counted.pulses(), "wanted", limits.fewestPulses())));
+                    FindingCode.TOO_FEW_PULSES,
+                    Map.of("counted", number(counted.pulses()), "wanted", number(limits.fewestPulses()))));
         }
     }
 
@@ -85,22 +94,21 @@ public final class CatchFindings {
             findings.add(Finding.of(
                     FindingCode.COUNT_UNCERTAIN,
                     Map.of(
-                            "counted", counted.revolutions(),
-                            "uncertainty", counted.standardUncertainty(),
-                            "limit", limit)));
+                            "counted", number(counted.revolutions()),
+                            "uncertainty", number(counted.standardUncertainty()),
+                            "limit", number(limit))));
         }
     }
 
     /**
      * What a budget doesn't hold.
      *
-     * @param unknown what nobody knows, in words
+     * @param unknown what nobody knows
      * @return the finding; none if everything is known
      */
-    public static Optional<Finding> ofUnknown(List<String> unknown) {
+    public static Optional<Finding> ofUnknown(List<Argument.Unknown> unknown) {
         return unknown.isEmpty()
                 ? Optional.empty()
-                : Optional.of(new Finding(
-                        FindingCode.UNCERTAINTY_INCOMPLETE, Map.of(), Map.of("unknown", String.join(", ", unknown))));
+                : Optional.of(Finding.of(FindingCode.UNCERTAINTY_INCOMPLETE, Map.of("unknown", several(unknown))));
     }
 }

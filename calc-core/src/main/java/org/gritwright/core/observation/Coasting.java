@@ -1,31 +1,33 @@
 package org.gritwright.core.observation;
 
+import org.gritwright.core.finding.Term;
+
 /** What became of the conveyor's run-down after the stop: mass and count must cover the same window. */
 public enum Coasting {
     /** Its material was caught and its revolutions were counted: the usual catch from rest to rest. */
-    IN_BOTH("caught and counted", true),
+    IN_BOTH(Term.IN_BOTH, true),
     /** Neither was its material caught nor its revolutions counted, as with a diverter chute. */
-    IN_NEITHER("neither caught nor counted", true),
+    IN_NEITHER(Term.IN_NEITHER, true),
     /** Its material was caught, its revolutions were not counted. */
-    CAUGHT_ONLY("caught but not counted", false),
+    CAUGHT_ONLY(Term.CAUGHT_ONLY, false),
     /** Its revolutions were counted, its material was not caught. */
-    COUNTED_ONLY("counted but not caught", false);
+    COUNTED_ONLY(Term.COUNTED_ONLY, false);
 
-    private final String words;
+    private final Term term;
     private final boolean sameWindow;
 
-    Coasting(String words, boolean sameWindow) {
-        this.words = words;
+    Coasting(Term term, boolean sameWindow) {
+        this.term = term;
         this.sameWindow = sameWindow;
     }
 
     /**
-     * In words, for sentences.
+     * What it is called in findings.
      *
      * @return for example "caught but not counted"
      */
-    public String words() {
-        return words;
+    public Term term() {
+        return term;
     }
 
     /**

@@ -1,10 +1,12 @@
 package org.gritwright.core.planning;
 
+import java.io.Serializable;
 import javax.measure.Quantity;
 import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Mass;
 import javax.measure.quantity.Time;
 import org.gritwright.units.Amounts;
+import org.gritwright.units.InvalidInputException;
 import org.gritwright.units.SpreadingUnits;
 import org.gritwright.units.TradeSystem;
 import org.gritwright.units.UnitSymbol;
@@ -12,24 +14,56 @@ import org.gritwright.units.check.Require;
 import org.gritwright.units.quantity.DischargeRate;
 
 /**
- * A conveyor that comes up to speed from rest as a first-order lag does: of the steady flow it has 1 − e^(−t/τ) after the
- * time t. A run of T delivers what the steady flow does in T − τ·(1 − e^(−T/τ)); shaft and mass lag together, so the mass
- * per revolution is none the worse. Derived from the definition of the lag. Immutable, thread-safe, a value.
+ * A conveyor that comes up to speed from rest as a first-order lag: at time t the flow is 1 − e^(−t/τ) of the steady flow.
  *
- * @param timeConstant τ, greater than zero
+ * <p>A run of length T delivers what the steady flow would deliver in T − τ·(1 − e^(−T/τ)). Shaft and mass lag together, so
+ * the mass per revolution is unaffected. Derived from the definition of the lag. Immutable, thread-safe, a value.
+ *
+ * @param timeConstant τ, the time from rest to 63.2 % (1 − 1/e) of the steady flow; greater than zero
  */
-public record FirstOrderStart(Quantity<Time> timeConstant) {
+public record FirstOrderStart(Quantity<Time> timeConstant) implements Serializable {
     /**
      * Checks the value.
      *
-     * @throws org.gritwright.units.InvalidInputException if it is not greater than zero
+     * @throws InvalidInputException if it is not greater than zero
      */
     public FirstOrderStart {
         Require.positive("time constant of the start", Time.class, timeConstant);
     }
 
     /**
-     * How long it takes from a tenth to nine tenths of the steady flow.
+     * The start with a measured rise time.
+     *
+     * @param riseTime how long the flow takes from 10 % to 90 % of the steady flow, greater than zero
+     * @return the start, with τ = rise time ÷ ln 9 in the unit of the rise time
+     * @throws InvalidInputException if the time is not greater than zero
+     */
+    public static FirstOrderStart fromRiseTime(Quantity<Time> riseTime) {
+        return inLags("rise time of the start", riseTime, Math.log(9));
+    }
+
+    /**
+     * The start for which it was measured how long the flow takes to reach a part of the steady flow. The time to 63.2 % is
+     * τ itself: for that one, call the constructor.
+     *
+     * @param part the part, greater than zero and below 100 %, for example 90 %
+     * @param time how long the flow takes to it from rest, greater than zero
+     * @return the start, with τ = time ÷ −ln(1 − part) in the unit of the time
+     * @throws InvalidInputException if a value is out of its range
+     */
+    public static FirstOrderStart fromTimeToReach(Quantity<Dimensionless> part, Quantity<Time> time) {
+        double reached = Amounts.si(Dimensionless.class, Require.fraction("part of the steady flow", part));
+        return inLags("time to reach " + Amounts.format(part) + " of the steady flow", time, -Math.log1p(-reached));
+    }
+
+    /** A time that is so many τ. */
+    private static FirstOrderStart inLags(String field, Quantity<Time> time, double lags) {
+        Require.positive(field, Time.class, time);
+        return new FirstOrderStart(Amounts.of(time.getValue().doubleValue() / lags, time.getUnit()));
+    }
+
+    /**
+     * The rise time: how long the flow takes from 10 % to 90 % of the steady flow.
      *
      * @return τ · ln 9, in the unit of τ
      */
@@ -41,9 +75,9 @@ public record FirstOrderStart(Quantity<Time> timeConstant) {
      * What a run delivers.
      *
      * @param steadyFlow the flow once it is steady, greater than zero
-     * @param runTime the run's time from rest, greater than zero
+     * @param runTime T, the length of the run from rest, greater than zero
      * @return flow × (T − τ·(1 − e^(−T/τ))), in pounds or kilograms as the flow is given
-     * @throws org.gritwright.units.InvalidInputException if a value is out of its range
+     * @throws InvalidInputException if a value is out of its range
      */
     public Quantity<Mass> delivered(Quantity<DischargeRate> steadyFlow, Quantity<Time> runTime) {
         Require.positive("steady flow", DischargeRate.class, steadyFlow);
@@ -54,22 +88,22 @@ public record FirstOrderStart(Quantity<Time> timeConstant) {
     }
 
     /**
-     * The part of the steady flow's mass that a run misses.
+     * How much a run falls short of the mass that the steady flow would deliver in the same time.
      *
-     * @param runTime the run's time from rest, greater than zero
+     * @param runTime T, the length of the run from rest, greater than zero
      * @return τ·(1 − e^(−T/τ)) ÷ T
-     * @throws org.gritwright.units.InvalidInputException if the time is not greater than zero
+     * @throws InvalidInputException if the time is not greater than zero
      */
     public Quantity<Dimensionless> lostPart(Quantity<Time> runTime) {
         return Amounts.ofSi(lostPart(seconds(runTime)), SpreadingUnits.PERCENT);
     }
 
     /**
-     * How long a run must be to miss no more than a part.
+     * How long a run must be so that the start costs it no more than a given part of its mass.
      *
-     * @param part the greatest part, greater than zero and below 100 %
+     * @param part the largest part, greater than zero and below 100 %
      * @return the time, in the unit of τ
-     * @throws org.gritwright.units.InvalidInputException if the part is out of its range
+     * @throws InvalidInputException if the part is out of its range
      */
     public Quantity<Time> shortestRun(Quantity<Dimensionless> part) {
         double wanted = Amounts.si(Dimensionless.class, Require.fraction("part lost by the start", part));
@@ -87,6 +121,16 @@ public record FirstOrderStart(Quantity<Time> timeConstant) {
             middle = low + (high - low) / 2;
         }
         return Amounts.ofSi(high, timeConstant.getUnit());
+    }
+
+    /**
+     * The start as text.
+     *
+     * @return for example "start with a time constant of 0.8 s"
+     */
+    @Override
+    public String toString() {
+        return "start with a time constant of " + Amounts.format(timeConstant);
     }
 
     double lostPart(double seconds) {

@@ -1,5 +1,8 @@
 package org.gritwright.core.plausibility;
 
+import static org.gritwright.core.finding.Argument.number;
+import static org.gritwright.core.finding.Argument.several;
+
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -7,8 +10,8 @@ import javax.measure.Quantity;
 import javax.measure.quantity.Dimensionless;
 import org.gritwright.core.finding.Finding;
 import org.gritwright.core.finding.FindingCode;
-import org.gritwright.core.metering.Spreader;
-import org.gritwright.core.observation.Material;
+import org.gritwright.core.finding.Slip;
+import org.gritwright.core.observation.CalibrationPoint;
 import org.gritwright.core.spi.FillLimits;
 import org.gritwright.units.Amounts;
 import org.gritwright.units.InvalidInputException;
@@ -24,10 +27,9 @@ import org.gritwright.units.quantity.BulkDensity;
  *
  * @param value the apparent fill, greater than zero
  * @param limits the limits it was held against
- * @param slips if it is unusual, every single slip of input that would explain it, with what would have to be read
- *     instead, for example "gate opening ÷ 10 (2.5 in)"; none is picked
+ * @param slips if it is unusual, every single slip of input that would explain it; none is picked
  */
-public record ApparentFill(double value, FillLimits limits, List<String> slips) {
+public record ApparentFill(double value, FillLimits limits, List<Slip> slips) {
     /**
      * Copies the list.
      *
@@ -46,27 +48,22 @@ public record ApparentFill(double value, FillLimits limits, List<String> slips) 
      * @param kilogramsPerRevolution the discharge per revolution of the sensed shaft, greater than zero
      * @param inPulses whether the revolutions came from pulses, so that a wrong number of pulses per revolution may
      *     explain an unusual fill
-     * @param spreader the spreader
-     * @param material the material
-     * @param opening the gate opening; none for a spreader without a gate to set
+     * @param point the calibration point
      * @param callersLimits the caller's limits; none for those of the conveyor's type
      * @return the apparent fill
-     * @throws InvalidInputException if the discharge is not greater than zero, or the opening is missing, out of place
-     *     or out of limits
+     * @throws InvalidInputException if the discharge is not greater than zero
      */
     public static ApparentFill of(
             double kilogramsPerRevolution,
             boolean inPulses,
-            Spreader spreader,
-            Material material,
-            Optional<Quantity<?>> opening,
+            CalibrationPoint point,
             Optional<FillLimits> callersLimits) {
-        FillLimits limits = callersLimits.orElseGet(spreader.conveyor()::fillLimits);
-        double looseVolume = kilogramsPerRevolution / Amounts.si(BulkDensity.class, material.looseBulkDensity());
-        double fill = looseVolume / spreader.sweptCubicMetresPerRevolution(opening);
-        List<String> slips = limits.isUsual(fill)
-                ? List.of()
-                : FillSlips.search(looseVolume, fill, inPulses, spreader, opening, limits);
+        FillLimits limits = callersLimits.orElseGet(point.metering()::fillLimits);
+        double looseVolume = kilogramsPerRevolution
+                / Amounts.si(BulkDensity.class, point.material().looseBulkDensity());
+        double fill = looseVolume / point.metering().sweptCubicMetresPerRevolution(point.setting());
+        List<Slip> slips =
+                limits.isUsual(fill) ? List.of() : FillSlips.search(looseVolume, fill, inPulses, point, limits);
         return new ApparentFill(fill, limits, slips);
     }
 
@@ -91,12 +88,12 @@ public record ApparentFill(double value, FillLimits limits, List<String> slips) 
         boolean possible = limits.isPossible(value);
         double lowest = possible ? limits.lowestUsual() : limits.lowestPossible();
         double highest = possible ? limits.highestUsual() : limits.highestPossible();
-        return Optional.of(new Finding(
+        return Optional.of(Finding.of(
                 possible ? FindingCode.FILL_IMPLAUSIBLE : FindingCode.FILL_IMPOSSIBLE,
                 Map.of(
-                        "fill", quantity(),
-                        "lowest", Amounts.of(lowest, SpreadingUnits.ONE),
-                        "highest", Amounts.of(highest, SpreadingUnits.ONE)),
-                Map.of("slips", slips.isEmpty() ? "none" : String.join("; ", slips))));
+                        "fill", number(quantity()),
+                        "lowest", number(Amounts.of(lowest, SpreadingUnits.ONE)),
+                        "highest", number(Amounts.of(highest, SpreadingUnits.ONE)),
+                        "slips", several(slips))));
     }
 }

@@ -2,22 +2,21 @@ package org.gritwright.core.plausibility;
 
 import java.math.BigDecimal;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
-import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.DoublePredicate;
 import java.util.regex.Pattern;
-import java.util.stream.Collectors;
 import javax.measure.Quantity;
-import org.gritwright.core.metering.OpeningReading;
+import javax.measure.Unit;
+import org.gritwright.core.finding.Slip;
+import org.gritwright.core.finding.Term;
+import org.gritwright.core.metering.DriveFeedback;
 import org.gritwright.core.metering.ShaftSensor;
-import org.gritwright.core.metering.Spreader;
+import org.gritwright.core.observation.CalibrationPoint;
 import org.gritwright.core.spi.FillLimits;
+import org.gritwright.core.spi.Setting;
 import org.gritwright.units.Amounts;
-import org.gritwright.units.Rounded;
-import org.gritwright.units.UnitSymbol;
 
 /**
  * The search for every single slip of input that explains an unusual apparent fill: what would have to be read instead
@@ -33,17 +32,16 @@ final class FillSlips {
     /** Both edges of a pulse counted or one of two; decimal point misplaced. */
     private static final List<Double> SENSOR_FACTORS = List.of(2.0, 10.0);
 
-    private static final int DIGITS = 4;
     private static final Pattern NUMBER = Pattern.compile("(0|[1-9]\\d*)(\\.\\d+)?");
 
     private final double looseCubicMetresPerRevolution;
-    private final Spreader spreader;
+    private final CalibrationPoint point;
     private final FillLimits limits;
-    private final List<String> found = new ArrayList<>();
+    private final List<Slip> found = new ArrayList<>();
 
-    private FillSlips(double looseCubicMetresPerRevolution, Spreader spreader, FillLimits limits) {
+    private FillSlips(double looseCubicMetresPerRevolution, CalibrationPoint point, FillLimits limits) {
         this.looseCubicMetresPerRevolution = looseCubicMetresPerRevolution;
-        this.spreader = spreader;
+        this.point = point;
         this.limits = limits;
     }
 
@@ -54,26 +52,26 @@ final class FillSlips {
      * @param fill the unusual apparent fill
      * @param inPulses whether the revolutions came from pulses
      */
-    static List<String> search(
+    static List<Slip> search(
             double looseCubicMetresPerRevolution,
             double fill,
             boolean inPulses,
-            Spreader spreader,
-            Optional<Quantity<?>> opening,
+            CalibrationPoint point,
             FillLimits limits) {
-        FillSlips slips = new FillSlips(looseCubicMetresPerRevolution, spreader, limits);
-        opening.ifPresent(slips::openingSlips);
-        if (inPulses && spreader.feedback() instanceof ShaftSensor sensor) {
-            slips.sensorSlips("pulses per revolution", sensor.pulsesPerRevolution(), fill);
+        FillSlips slips = new FillSlips(looseCubicMetresPerRevolution, point, limits);
+        point.setting().quantity().ifPresent(slips::openingSlips);
+        DriveFeedback feedback = point.metering().feedback();
+        if (inPulses && feedback instanceof ShaftSensor sensor) {
+            slips.sensorSlips(Term.PULSES_PER_REVOLUTION, sensor.pulsesPerRevolution(), fill);
         }
-        slips.sensorSlips("gear ratio", spreader.feedback().gearRatio(), fill);
+        slips.sensorSlips(Term.GEAR_RATIO, feedback.gearRatio(), fill);
         return slips.found;
     }
 
     /** The fill grows with both: with pulses per revolution by the mass, with the gear ratio by the swept volume. */
-    private <Q extends Quantity<Q>> void sensorSlips(String what, Quantity<Q> recorded, double fill) {
+    private <Q extends Quantity<Q>> void sensorSlips(Term part, Quantity<Q> recorded, double fill) {
         for (double factor : SENSOR_FACTORS) {
-            addFactorSlips(what, recorded, factor, asRead -> limits.isUsual(fill * asRead / numberOf(recorded)));
+            addFactorSlips(part, recorded, factor, asRead -> limits.isUsual(fill * asRead / numberOf(recorded)));
         }
     }
 
@@ -81,64 +79,59 @@ final class FillSlips {
         @SuppressWarnings("unchecked") // whatever kind it is, it stays
         Quantity<Q> recorded = (Quantity<Q>) reading;
         DoublePredicate restores = asRead -> {
-            Quantity<Q> opening = Amounts.of(asRead, recorded.getUnit());
-            return asRead > 0
-                    && spreader.gate().accepts(opening)
-                    && limits.isUsual(looseCubicMetresPerRevolution
-                            / spreader.sweptCubicMetresPerRevolution(Optional.of(opening)));
+            if (!(asRead > 0)) {
+                return false;
+            }
+            Setting setting = Setting.of(Amounts.of(asRead, recorded.getUnit()));
+            return point.metering().accepts(setting)
+                    && limits.isUsual(
+                            looseCubicMetresPerRevolution / point.metering().sweptCubicMetresPerRevolution(setting));
         };
-        for (double factor : OpeningReading.isLength(recorded) ? OPENING_FACTORS : SETTING_FACTORS) {
-            addFactorSlips("gate opening", recorded, factor, restores);
+        for (double factor : point.setting().scale() == Setting.Scale.HEIGHT ? OPENING_FACTORS : SETTING_FACTORS) {
+            addFactorSlips(Term.GATE_SETTING, recorded, factor, restores);
         }
         String digits =
                 BigDecimal.valueOf(numberOf(recorded)).stripTrailingZeros().toPlainString();
-        String symbol = UnitSymbol.of(recorded.getUnit()).symbol();
-        addDigitSlip("a digit too many in the gate opening", withOneDigitLess(digits), symbol, restores);
-        addDigitSlip("a dropped digit in the gate opening", withOneDigitMore(digits), symbol, restores);
+        Unit<Q> unit = recorded.getUnit();
+        addDigitSlip(Slip.Mistake.DIGIT_TOO_MANY, withOneDigitLess(digits), unit, restores);
+        addDigitSlip(Slip.Mistake.DIGIT_DROPPED, withOneDigitMore(digits), unit, restores);
     }
 
     private <Q extends Quantity<Q>> void addFactorSlips(
-            String what, Quantity<Q> recorded, double factor, DoublePredicate restores) {
-        String factorText = BigDecimal.valueOf(factor).stripTrailingZeros().toPlainString();
+            Term part, Quantity<Q> recorded, double factor, DoublePredicate restores) {
         double larger = numberOf(recorded) * factor;
         if (restores.test(larger)) {
-            found.add(what + " × " + factorText + asRead(larger, recorded));
+            found.add(Slip.byFactor(part, Slip.Mistake.TOO_SMALL, factor, Amounts.of(larger, recorded.getUnit())));
         }
         double smaller = numberOf(recorded) / factor;
         if (restores.test(smaller)) {
-            found.add(what + " ÷ " + factorText + asRead(smaller, recorded));
+            found.add(Slip.byFactor(part, Slip.Mistake.TOO_LARGE, factor, Amounts.of(smaller, recorded.getUnit())));
         }
-    }
-
-    private static <Q extends Quantity<Q>> String asRead(double number, Quantity<Q> recorded) {
-        return " (" + Rounded.text(Amounts.of(number, recorded.getUnit()), DIGITS) + ")";
     }
 
     private static double numberOf(Quantity<?> quantity) {
         return quantity.getValue().doubleValue();
     }
 
-    private void addDigitSlip(String what, Set<String> candidates, String symbol, DoublePredicate restores) {
-        String restoring = candidates.stream()
-                .filter(candidate -> restores.test(Double.parseDouble(candidate)))
-                .sorted(Comparator.comparingDouble(Double::parseDouble))
-                .map(candidate -> symbol.isEmpty() ? candidate : candidate + " " + symbol)
-                .collect(Collectors.joining(" or "));
+    private <Q extends Quantity<Q>> void addDigitSlip(
+            Slip.Mistake mistake, Set<Double> candidates, Unit<Q> unit, DoublePredicate restores) {
+        List<Quantity<?>> restoring = new ArrayList<>();
+        candidates.stream().filter(restores::test).forEach(candidate -> restoring.add(Amounts.of(candidate, unit)));
         if (!restoring.isEmpty()) {
-            found.add(what + " (" + restoring + ")");
+            found.add(Slip.ofDigit(Term.GATE_SETTING, mistake, restoring));
         }
     }
 
-    private static Set<String> withOneDigitLess(String number) {
-        Set<String> shorter = new TreeSet<>();
+    private static Set<Double> withOneDigitLess(String number) {
+        Set<Double> shorter = new TreeSet<>();
         for (int i = 0; i < number.length(); i++) {
             addIfNumber(number.substring(0, i) + number.substring(i + 1), shorter);
         }
         return shorter;
     }
 
-    private static Set<String> withOneDigitMore(String number) {
-        Set<String> longer = new TreeSet<>();
+    private static Set<Double> withOneDigitMore(String number) {
+        Set<Double> longer = new TreeSet<>();
         for (int i = 0; i <= number.length(); i++) {
             for (char digit = '0'; digit <= '9'; digit++) {
                 addIfNumber(number.substring(0, i) + digit + number.substring(i), longer);
@@ -147,9 +140,9 @@ final class FillSlips {
         return longer;
     }
 
-    private static void addIfNumber(String candidate, Set<String> numbers) {
+    private static void addIfNumber(String candidate, Set<Double> numbers) {
         if (NUMBER.matcher(candidate).matches()) {
-            numbers.add(candidate);
+            numbers.add(Double.valueOf(candidate));
         }
     }
 }

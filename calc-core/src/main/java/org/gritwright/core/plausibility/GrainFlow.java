@@ -1,5 +1,7 @@
 package org.gritwright.core.plausibility;
 
+import static org.gritwright.core.finding.Argument.number;
+
 import java.util.Map;
 import java.util.Optional;
 import javax.measure.Quantity;
@@ -7,8 +9,7 @@ import javax.measure.quantity.Area;
 import javax.measure.quantity.Length;
 import org.gritwright.core.finding.Finding;
 import org.gritwright.core.finding.FindingCode;
-import org.gritwright.core.metering.Spreader;
-import org.gritwright.core.observation.Material;
+import org.gritwright.core.observation.CalibrationPoint;
 import org.gritwright.units.Amounts;
 import org.gritwright.units.InvalidInputException;
 import org.gritwright.units.SpreadingUnits;
@@ -76,29 +77,25 @@ public record GrainFlow(double coefficient, double margin) {
     /**
      * Whether a flow is more than what runs through the gate by itself.
      *
-     * @param spreader the spreader
-     * @param material the material
-     * @param opening the gate opening; none for a spreader without a gate to set
+     * @param point the calibration point
      * @param flow the flow that is asked for
      * @return one finding, {@link FindingCode#STARVED_GATE}, if it is; none for a material whose grains are not known, or a
      *     conveyor that no gate meters
-     * @throws InvalidInputException if the opening is missing, out of place or out of limits
      */
-    public Optional<Finding> starved(
-            Spreader spreader, Material material, Optional<Quantity<?>> opening, Quantity<DischargeRate> flow) {
-        if (!spreader.conveyor().isMeteredByGate()) {
-            return Optional.empty();
-        }
-        return material.grainDiameter()
-                .map(grains -> through(spreader.openArea(opening), material.looseBulkDensity(), grains))
+    public Optional<Finding> starved(CalibrationPoint point, Quantity<DischargeRate> flow) {
+        return point.metering()
+                .meteringArea(point.setting())
+                .flatMap(area -> point.material()
+                        .grainDiameter()
+                        .map(grains -> through(area, point.material().looseBulkDensity(), grains)))
                 .filter(limit -> Comparison.isAbove(
                         Amounts.si(DischargeRate.class, flow), Amounts.si(DischargeRate.class, limit)))
                 .map(limit -> Finding.of(
                         FindingCode.STARVED_GATE,
                         Map.of(
                                 "flow",
-                                flow,
+                                number(flow),
                                 "limit",
-                                Amounts.ofSi(Amounts.si(DischargeRate.class, limit), flow.getUnit()))));
+                                number(Amounts.ofSi(Amounts.si(DischargeRate.class, limit), flow.getUnit())))));
     }
 }

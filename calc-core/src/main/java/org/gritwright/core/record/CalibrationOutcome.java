@@ -14,8 +14,6 @@ import org.gritwright.units.quantity.DischargePerRevolution;
 /**
  * A calibration as it stands in a record.
  *
- * @param material the material's name
- * @param opening the gate opening; none for a spreader without a gate to set
  * @param catches the number of catches
  * @param estimator how they became one ratio
  * @param dischargePerRevolution mass per revolution of the sensed shaft
@@ -28,8 +26,6 @@ import org.gritwright.units.quantity.DischargePerRevolution;
  * @param budget where the uncertainty comes from; none in older records
  */
 public record CalibrationOutcome(
-        String material,
-        Optional<Quantity<?>> opening,
         Quantity<Dimensionless> catches,
         RatioEstimator estimator,
         Quantity<DischargePerRevolution> dischargePerRevolution,
@@ -42,8 +38,6 @@ public record CalibrationOutcome(
 
     static CalibrationOutcome of(Calibration calibration) {
         return new CalibrationOutcome(
-                calibration.material().name(),
-                calibration.opening(),
                 Amounts.of(calibration.catches().size(), SpreadingUnits.ONE),
                 calibration.estimator(),
                 calibration.dischargePerRevolution().value(),

@@ -3,44 +3,44 @@ package org.gritwright.core.record;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import org.gritwright.core.calibration.CalibrationInForce;
+import org.gritwright.core.calibration.Since;
 import org.gritwright.core.finding.Finding;
+import org.gritwright.core.fleet.assessment.FleetAssessor;
 import org.gritwright.core.fleet.assessment.MassProof;
-import org.gritwright.core.fleet.assessment.NextStep;
+import org.gritwright.core.fleet.assessment.Refusal;
 import org.gritwright.core.fleet.assessment.RoadProof;
 import org.gritwright.core.fleet.assessment.TruckAssessment;
 import org.gritwright.core.fleet.day.FleetDay;
+import org.gritwright.core.fleet.day.InForceEntry;
+import org.gritwright.core.fleet.day.TruckDay;
+import org.gritwright.core.spi.TypeRegistry;
 import org.gritwright.units.InvalidInputException;
 
 /**
  * One truck's calibration record: what was written down that day, so that anyone can compute it again, what came out,
- * and who signed it off.
+ * and who signed it off. Immutable, thread-safe, a value.
  *
  * @param entered the day with this truck only
- * @param refusal why the day can't be computed with; none if it can
- * @param calibrations the calibrations
- * @param curves the discharge curves over several gate openings
- * @param verifications the verification catches in the order of time
- * @param corrections the last correction for each material and gate opening that needed one
- * @param startUps what a start loses, for each material and gate opening where two run times tell
+ * @param refusals every reason why the day can't be computed with; pointers lead into the day's own document
+ * @param points what the day showed of each calibration point
+ * @param curves the discharge curves over several settings
  * @param roadSpeed the check of the road speed
  * @param massProof whether the mass per revolution is proven
  * @param roadProof whether the road speed is proven
- * @param nextStep what has to be done next
+ * @param toDo what has to be done, in the order of weight
  * @param findings everything that a person should know
  * @param signOff who signed; none before
  */
 public record CalibrationRecord(
         FleetDay entered,
-        Optional<String> refusal,
-        List<CalibrationOutcome> calibrations,
+        List<Refusal> refusals,
+        List<PointOutcome> points,
         List<CurveOutcome> curves,
-        List<VerificationOutcome> verifications,
-        List<CorrectionOutcome> corrections,
-        List<StartUpOutcome> startUps,
         Optional<RoadSpeedOutcome> roadSpeed,
         MassProof massProof,
         RoadProof roadProof,
-        NextStep nextStep,
+        List<ToDoOutcome> toDo,
         List<Finding> findings,
         Optional<SignOff> signOff) {
     /**
@@ -55,15 +55,15 @@ public record CalibrationRecord(
                     "exactly one",
                     String.valueOf(entered.trucks().size()));
         }
+        refusals = List.copyOf(refusals);
+        points = List.copyOf(points);
+        curves = List.copyOf(curves);
+        Objects.requireNonNull(roadSpeed, "roadSpeed");
         Objects.requireNonNull(massProof, "massProof");
         Objects.requireNonNull(roadProof, "roadProof");
-        Objects.requireNonNull(nextStep, "nextStep");
-        calibrations = List.copyOf(calibrations);
-        curves = List.copyOf(curves);
-        verifications = List.copyOf(verifications);
-        corrections = List.copyOf(corrections);
-        startUps = List.copyOf(startUps);
+        toDo = List.copyOf(toDo);
         findings = List.copyOf(findings);
+        Objects.requireNonNull(signOff, "signOff");
     }
 
     /**
@@ -76,20 +76,44 @@ public record CalibrationRecord(
     public static CalibrationRecord of(FleetDay day, TruckAssessment assessment) {
         return new CalibrationRecord(
                 day.withOnly(assessment.truck()),
-                assessment.refusal(),
-                assessment.calibrations().stream().map(CalibrationOutcome::of).toList(),
-                assessment.curves().stream().map(CurveOutcome::of).toList(),
-                assessment.verifications().stream()
-                        .map(v -> VerificationOutcome.of(v, assessment.judged()))
+                assessment.refusals(),
+                assessment.points().stream()
+                        .map(point -> PointOutcome.of(point, Since.of(day.day())))
                         .toList(),
-                assessment.corrections().stream().map(CorrectionOutcome::of).toList(),
-                assessment.startUps().stream().map(StartUpOutcome::of).toList(),
+                assessment.curves().stream().map(CurveOutcome::of).toList(),
                 assessment.roadSpeed().map(RoadSpeedOutcome::of),
                 assessment.massProof(),
                 assessment.roadProof(),
-                assessment.nextStep(),
+                assessment.toDo().stream().map(ToDoOutcome::of).toList(),
                 assessment.findings(),
                 Optional.empty());
+    }
+
+    /**
+     * What the displays held after the day, as far as its catches show: once a correction is entered, the value as left. It
+     * is computed from what was entered, so that a record of any version answers.
+     *
+     * @param types the conveyor and gate types that are known
+     * @return the calibrations in force, point by point; empty if the day can't be computed with
+     */
+    public List<CalibrationInForce> inForceAfter(TypeRegistry types) {
+        return FleetAssessor.of(types).assess(entered).get(0).inForceAfter();
+    }
+
+    /**
+     * The same truck on another day, with what its displays held after this one and nothing done yet.
+     *
+     * @param types the conveyor and gate types that are known
+     * @return the truck's next day
+     */
+    public TruckDay nextDay(TypeRegistry types) {
+        TruckDay truck = entered.trucks().get(0);
+        TruckDay.Builder next = TruckDay.builder(truck.id(), truck.spreader())
+                .inForce(inForceAfter(types).stream()
+                        .map(held -> InForceEntry.of(held, Since.of(entered.day())))
+                        .toList());
+        truck.curveModel().ifPresent(next::curveModel);
+        return next.build();
     }
 
     /**
@@ -101,16 +125,13 @@ public record CalibrationRecord(
     public CalibrationRecord signedBy(SignOff signature) {
         return new CalibrationRecord(
                 entered,
-                refusal,
-                calibrations,
+                refusals,
+                points,
                 curves,
-                verifications,
-                corrections,
-                startUps,
                 roadSpeed,
                 massProof,
                 roadProof,
-                nextStep,
+                toDo,
                 findings,
                 Optional.of(signature));
     }

@@ -6,7 +6,6 @@ import java.util.Optional;
 import javax.measure.Quantity;
 import javax.measure.quantity.Dimensionless;
 import org.gritwright.core.calibration.CalibrationFactor;
-import org.gritwright.core.calibration.CalibrationInForce;
 import org.gritwright.core.judgement.Verdict;
 import org.gritwright.core.verification.Correction;
 import org.gritwright.core.verification.Judgement;
@@ -14,8 +13,6 @@ import org.gritwright.core.verification.Judgement;
 /**
  * A correction as it stands in a record.
  *
- * @param material the name of the material it is for
- * @param opening the gate opening it is for; none for a spreader without a gate to set
  * @param asFound the value in force when the catch was made
  * @param computed the value that the catch calls for, not rounded
  * @param toEnter the value to enter, rounded to the display's step
@@ -25,8 +22,6 @@ import org.gritwright.core.verification.Judgement;
  * @param history what was done when, with which value, and why; empty in older records
  */
 public record CorrectionOutcome(
-        String material,
-        Optional<Quantity<?>> opening,
         Quantity<?> asFound,
         Quantity<?> computed,
         Quantity<?> toEnter,
@@ -70,10 +65,7 @@ public record CorrectionOutcome(
     }
 
     static CorrectionOutcome of(Correction correction) {
-        CalibrationInForce inForce = correction.evidence().inForce();
         return new CorrectionOutcome(
-                inForce.material().name(),
-                inForce.opening(),
                 correction.asFound().value(),
                 correction.computed().value(),
                 correction.toEnter().value(),

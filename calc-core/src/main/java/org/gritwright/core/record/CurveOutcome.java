@@ -6,6 +6,7 @@ import javax.measure.Quantity;
 import javax.measure.quantity.Dimensionless;
 import org.gritwright.core.curve.CurveModel;
 import org.gritwright.core.curve.DischargeCurve;
+import org.gritwright.core.spi.Setting;
 import org.gritwright.core.statistics.LackOfFit;
 import org.gritwright.core.uncertainty.Measured;
 import org.gritwright.units.Amounts;
@@ -24,7 +25,7 @@ import org.gritwright.units.quantity.DischargePerRevolution;
  * @param deadOpening the gate opening at which discharge starts; none for another model
  * @param deadOpeningUncertainty its standard uncertainty, if known
  * @param misfitChance the p-value of the lack-of-fit test; none where none could be made
- * @param points what the curve gives at each caught opening
+ * @param points what the curve gives at each caught setting
  */
 public record CurveOutcome(
         String material,
@@ -38,20 +39,20 @@ public record CurveOutcome(
         List<Point> points) {
 
     /**
-     * What the curve gives at a gate opening.
+     * What the curve gives at a setting.
      *
-     * @param opening the opening
+     * @param setting the setting
      * @param dischargePerRevolution mass per revolution of the sensed shaft by the curve
      * @param standardUncertainty its standard uncertainty, if known
      */
     public record Point(
-            Quantity<?> opening,
+            Quantity<?> setting,
             Quantity<DischargePerRevolution> dischargePerRevolution,
             Optional<Quantity<DischargePerRevolution>> standardUncertainty) {
 
-        private static Point of(DischargeCurve curve, Quantity<?> opening) {
-            Measured<DischargePerRevolution> discharge = curve.predict(opening).dischargePerRevolution();
-            return new Point(opening, discharge.value(), discharge.standardUncertainty());
+        private static Point of(DischargeCurve curve, Setting setting) {
+            Measured<DischargePerRevolution> discharge = curve.predict(setting).dischargePerRevolution();
+            return new Point(setting.quantity().orElseThrow(), discharge.value(), discharge.standardUncertainty());
         }
     }
 
@@ -71,8 +72,8 @@ public record CurveOutcome(
                 curve.deadOpening().map(Measured::value),
                 curve.deadOpening().flatMap(Measured::standardUncertainty),
                 curve.test().map(LackOfFit::chance).map(chance -> Amounts.of(chance, SpreadingUnits.ONE)),
-                curve.openings().stream()
-                        .map(opening -> Point.of(curve, opening))
+                curve.settings().stream()
+                        .map(setting -> Point.of(curve, setting))
                         .toList());
     }
 }

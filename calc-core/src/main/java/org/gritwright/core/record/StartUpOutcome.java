@@ -10,16 +10,12 @@ import org.gritwright.core.verification.StartUp;
 /**
  * What a start loses, as it stands in a record.
  *
- * @param material the name of the material
- * @param opening the gate opening; none for a spreader without a gate to set
  * @param lostMassPerStart mass that a start loses
  * @param lostTimePerStart the same as time at the steady flow
  * @param steadyError steady flow ÷ target flow − 1
  * @param steadyErrorUncertainty its standard uncertainty; none for two catches
  */
 public record StartUpOutcome(
-        String material,
-        Optional<Quantity<?>> opening,
         Quantity<Mass> lostMassPerStart,
         Quantity<Time> lostTimePerStart,
         Quantity<Dimensionless> steadyError,
@@ -27,8 +23,6 @@ public record StartUpOutcome(
 
     static StartUpOutcome of(StartUp startUp) {
         return new StartUpOutcome(
-                startUp.inForce().material().name(),
-                startUp.inForce().opening(),
                 startUp.lostMassPerStart(),
                 startUp.lostTimePerStart(),
                 startUp.steadyError(),

@@ -1,6 +1,6 @@
 package org.gritwright.core.record;
 
-import java.util.List;
+import java.time.OffsetDateTime;
 import java.util.Optional;
 import javax.measure.Quantity;
 import javax.measure.quantity.Dimensionless;
@@ -15,8 +15,7 @@ import org.gritwright.units.quantity.ApplicationRate;
 /**
  * A verification as it stands in a record.
  *
- * @param material the name of the material
- * @param opening the gate opening; none for a spreader without a gate to set
+ * @param at when the catch was made; none in older records
  * @param inForce the calibration that the display held
  * @param testDistance the test distance
  * @param expected target rate × test distance
@@ -32,8 +31,7 @@ import org.gritwright.units.quantity.ApplicationRate;
  *     alone, or others follow
  */
 public record VerificationOutcome(
-        String material,
-        Optional<Quantity<?>> opening,
+        Optional<OffsetDateTime> at,
         Quantity<?> inForce,
         Quantity<Length> testDistance,
         Quantity<Mass> expected,
@@ -47,10 +45,9 @@ public record VerificationOutcome(
         Optional<JudgementOutcome> judgement,
         Optional<JudgementOutcome> together) {
 
-    static VerificationOutcome of(Verification verification, List<VerificationSeries> judged) {
+    static VerificationOutcome of(Verification verification, Optional<VerificationSeries> judged) {
         return new VerificationOutcome(
-                verification.source().inForce().material().name(),
-                verification.source().inForce().opening(),
+                Optional.of(verification.source().observation().at()),
                 verification.source().inForce().factor().value(),
                 verification.source().run().testDistance(),
                 verification.expectedMass(),
@@ -62,11 +59,9 @@ public record VerificationOutcome(
                 verification.deliveredRate(),
                 verification.verdict(),
                 Optional.of(JudgementOutcome.of(verification.judgement(), 1)),
-                judged.stream()
-                        .filter(series -> series.last() == verification)
+                judged.filter(series -> series.last() == verification)
                         .filter(series -> series.verifications().size() > 1)
                         .map(series -> JudgementOutcome.of(
-                                series.judgement(), series.verifications().size()))
-                        .findFirst());
+                                series.judgement(), series.verifications().size())));
     }
 }

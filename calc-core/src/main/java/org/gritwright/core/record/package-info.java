@@ -1,2 +1,2 @@
-/** Documents: strict JSON in, canonical JSON out, with schemas. The only package that knows Jackson. */
+/** Documents: strict JSON in, canonical JSON out, with schemas. Needs Jackson. */
 package org.gritwright.core.record;

@@ -1,5 +1,7 @@
 package org.gritwright.core.roadspeed;
 
+import static org.gritwright.core.finding.Argument.number;
+
 import java.util.List;
 import java.util.Map;
 import javax.measure.Quantity;
@@ -81,9 +83,7 @@ public record RoadSpeedCheck(
      * @return whether it is within the tolerance
      */
     public Verdict verdict() {
-        return tolerance.accepts(Amounts.si(Dimensionless.class, effectOnRate))
-                ? Verdict.WITHIN_TOLERANCE
-                : Verdict.OUTSIDE_TOLERANCE;
+        return tolerance.accepts(effectOnRate) ? Verdict.WITHIN_TOLERANCE : Verdict.OUTSIDE_TOLERANCE;
     }
 
     /**
@@ -97,9 +97,9 @@ public record RoadSpeedCheck(
                 : List.of(Finding.of(
                         FindingCode.ROAD_SPEED_OFF,
                         Map.of(
-                                "inForce", inForce,
-                                "measured", measured.value(),
-                                "error", error,
-                                "effect", effectOnRate)));
+                                "inForce", number(inForce),
+                                "measured", number(measured.value()),
+                                "error", number(error),
+                                "effect", number(effectOnRate))));
     }
 }

@@ -5,7 +5,8 @@ package org.gritwright.core.spi;
  *
  * <p>Implementations are stateless and thread-safe, with a public constructor without parameters where a
  * {@link java.util.ServiceLoader} is to find them. What they return is checked where it is used: a value that is not
- * finite, is negative or is not the same when asked again becomes a named error, not a wrong number.
+ * finite or is negative becomes a named error, not a wrong number. That it is the same whenever asked is for the conformance
+ * kit to see.
  *
  * <p>The laws that a type obeys, by the ids under which the conformance kit
  * ({@code org.gritwright.core.conformance.Conformance}) reports their violation:

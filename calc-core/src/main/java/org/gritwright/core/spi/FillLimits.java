@@ -16,6 +16,7 @@ import org.gritwright.units.InvalidInputException;
  */
 public record FillLimits(double lowestPossible, double lowestUsual, double highestUsual, double highestPossible)
         implements Serializable {
+    private static final long serialVersionUID = 1L;
 
     /** Usual from 0.5 to 1.15, possible from 0.3 to 1.3 (common practice, no source). */
     public static final FillLimits COMMON = new FillLimits(0.3, 0.5, 1.15, 1.3);

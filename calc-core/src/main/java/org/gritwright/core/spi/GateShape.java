@@ -1,89 +1,188 @@
 package org.gritwright.core.spi;
 
+import java.io.Serializable;
 import java.util.Objects;
 import java.util.Optional;
 import javax.measure.Quantity;
 import javax.measure.quantity.Area;
-import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Length;
+import org.gritwright.units.Amounts;
 import org.gritwright.units.InvalidInputException;
-import org.gritwright.units.UnitSymbol;
+import org.gritwright.units.check.Comparison;
 import org.gritwright.units.check.Require;
 
 /** What a gate leaves open: something that can be set, something fixed, or nothing at all. Immutable, thread-safe. */
-public sealed interface GateShape {
+public sealed interface GateShape extends Serializable {
 
-    /** A gate that can be set, by its measured opening or by the setting of a painted mark. */
-    final class Adjustable<Q extends Quantity<Q>> implements GateShape {
-        private final Class<Q> kind;
-        private final Quantity<Q> lowest;
-        private final Quantity<Q> highest;
-        private final Quantity<Q> closed;
+    /**
+     * A gate that can be set, on one scale: by its measured height, by a painted mark or in per cent. Its limits are
+     * settings that a person can make.
+     */
+    final class Adjustable implements GateShape {
+        private static final long serialVersionUID = 1L;
+
+        private final Setting lowest;
+        private final Setting highest;
+        private final Setting closed;
         private final OpenArea area;
+        private final double lowestSi;
+        private final double highestSi;
 
-        private Adjustable(Class<Q> kind, Quantity<Q> lowest, Quantity<Q> highest, Quantity<Q> closed, OpenArea area) {
-            this.kind = kind;
-            this.lowest = Require.notNegative("lowest gate opening", kind, lowest);
-            this.highest = Require.atLeast("highest gate opening", kind, highest, lowest);
+        private Adjustable(Setting lowest, Setting highest, Setting closed, OpenArea area) {
+            this.lowest = lowest;
+            this.highest = highest;
             this.closed = closed;
-            this.area = Objects.requireNonNull(area, "area");
+            this.area = area;
+            this.lowestSi = lowest.si();
+            this.highestSi = highest.si();
+        }
+
+        private static Adjustable of(Setting lowest, Setting highest, OpenArea area) {
+            Setting.Scale scale = lowest.scale();
+            if (scale == Setting.Scale.NONE) {
+                throw new InvalidInputException(
+                        "lowest gate setting", "a height, the number of a painted mark, or a percentage", text(lowest));
+            }
+            if (highest.scale() != scale) {
+                throw new InvalidInputException(
+                        "highest gate setting", scale.noun() + ", as the lowest is, " + text(lowest), text(highest));
+            }
+            if (Comparison.isAbove(lowest.si(), highest.si())) {
+                throw new InvalidInputException("highest gate setting", "at least " + text(lowest), text(highest));
+            }
+            return new Adjustable(lowest, highest, null, Objects.requireNonNull(area, "area"));
         }
 
         /**
          * The same gate with a closed position.
          *
-         * @param position the highest opening at which nothing is open
+         * @param position the highest setting at which nothing is open
          * @return the shape
-         * @throws InvalidInputException if the position is not within the limits
+         * @throws InvalidInputException if the position is on another scale or not within the limits
          */
-        public Adjustable<Q> closedAt(Quantity<Q> position) {
-            Require.within("closed position", kind, position, lowest, highest);
-            return new Adjustable<>(kind, lowest, highest, position, area);
+        public Adjustable closedAt(Setting position) {
+            check("closed position", position);
+            return new Adjustable(lowest, highest, position, area);
         }
 
         /**
-         * What the gate is set by.
+         * The same gate, set by its measured height, with a closed position.
          *
-         * @return a length, or a bare number for a setting
+         * @param height the largest height at which nothing is open
+         * @return the shape
+         * @throws InvalidInputException if the gate isn't set by its height, or the height is not within the limits
          */
-        public Class<Q> kind() {
-            return kind;
+        public Adjustable closedAt(Quantity<Length> height) {
+            return closedAt(Setting.height(Require.notNegative("closed position", Length.class, height)));
+        }
+
+        /**
+         * What the gate is set on.
+         *
+         * @return heights, marks or percentages; never {@link Setting.Scale#NONE}
+         */
+        public Setting.Scale scale() {
+            return lowest.scale();
         }
 
         /**
          * The smallest opening that can be set.
          *
-         * @return 0 or more
+         * @return a setting on the gate's scale
          */
-        public Quantity<Q> lowest() {
+        public Setting lowest() {
             return lowest;
         }
 
         /**
          * The largest opening that can be set.
          *
-         * @return not below the lowest
+         * @return a setting on the gate's scale, not below the lowest
          */
-        public Quantity<Q> highest() {
+        public Setting highest() {
             return highest;
         }
 
         /**
-         * The highest opening at which nothing is open.
+         * The highest setting at which nothing is open.
          *
          * @return the closed position, if the type declares one
          */
-        public Optional<Quantity<Q>> closed() {
+        public Optional<Setting> closed() {
             return Optional.ofNullable(closed);
         }
 
         /**
-         * The cross-section as a function of the opening.
+         * The cross-section as a function of the setting.
          *
          * @return the function
          */
         public OpenArea area() {
             return area;
+        }
+
+        /**
+         * A setting of this gate as the number that {@link #area()} takes.
+         *
+         * @param setting a setting on the gate's scale, within its limits
+         * @return metres, the mark's number, or the percentage as a ratio; never outside the limits, not even by the
+         *     rounding of a unit's conversion
+         * @throws InvalidInputException if the setting is on another scale or not within the limits
+         */
+        public double number(Setting setting) {
+            check(Setting.FIELD, setting);
+            return within(setting.si());
+        }
+
+        /**
+         * A number within the limits or a rounding beside them, brought within.
+         *
+         * @param si metres, a mark's number, or a percentage as a ratio
+         * @return the number, never outside the limits
+         * @throws InvalidInputException if it is farther outside than by rounding, or not a number
+         */
+        public double number(double si) {
+            if (Double.isNaN(si) || isOutside(si)) {
+                throw new InvalidInputException(Setting.FIELD, "within " + limits(), String.valueOf(si));
+            }
+            return within(si);
+        }
+
+        private void check(String field, Setting setting) {
+            if (setting.scale() != scale()) {
+                throw new InvalidInputException(field, scale().noun() + " from " + limits(), text(setting));
+            }
+            if (isOutside(setting.si())) {
+                throw new InvalidInputException(field, "within " + limits(), text(setting));
+            }
+        }
+
+        private boolean isOutside(double si) {
+            return Comparison.isAbove(lowestSi, si) || Comparison.isAbove(si, highestSi);
+        }
+
+        private double within(double si) {
+            return Math.max(lowestSi, Math.min(highestSi, si));
+        }
+
+        private String limits() {
+            return text(lowest) + " to " + text(highest);
+        }
+
+        /**
+         * Scale and limits.
+         *
+         * @return for example "set by a height from 0 in to 24 in, closed at 0.375 in"
+         */
+        @Override
+        public String toString() {
+            return "set by " + scale().noun() + " from " + limits()
+                    + closed().map(position -> ", closed at " + text(position)).orElse("");
+        }
+
+        /** As it is written, without a word before it. */
+        private static String text(Setting setting) {
+            return setting.quantity().map(Amounts::format).orElse("nothing");
         }
     }
 
@@ -93,6 +192,8 @@ public sealed interface GateShape {
      * @param area its cross-section, greater than zero
      */
     record Fixed(Quantity<Area> area) implements GateShape {
+        private static final long serialVersionUID = 1L;
+
         /**
          * Checks the area.
          *
@@ -101,42 +202,62 @@ public sealed interface GateShape {
         public Fixed {
             Require.positive("open area", Area.class, area);
         }
+
+        /**
+         * The area.
+         *
+         * @return for example "fixed at 0.02 m²"
+         */
+        @Override
+        public String toString() {
+            return "fixed at " + Amounts.format(area);
+        }
     }
 
     /** No gate: the conveyor fills itself. */
-    record None() implements GateShape {}
+    record None() implements GateShape {
+        private static final long serialVersionUID = 1L;
 
-    /**
-     * A gate that is set by a measured opening.
-     *
-     * @param lowest the smallest opening that can be set, 0 or more
-     * @param highest the largest opening that can be set, not below the lowest
-     * @param area the cross-section as a function of the opening in metres
-     * @return the shape, without a closed position
-     * @throws InvalidInputException if the lowest opening is negative or above the highest
-     */
-    static Adjustable<Length> byOpening(Quantity<Length> lowest, Quantity<Length> highest, OpenArea area) {
-        return adjustable(Length.class, lowest, highest, area);
+        /**
+         * In words.
+         *
+         * @return "no gate"
+         */
+        @Override
+        public String toString() {
+            return "no gate";
+        }
     }
 
     /**
-     * A gate that is set by a measured opening, a length, or by a painted mark, a bare number.
+     * A gate that is set by its measured height.
      *
-     * @param <Q> what the gate is set by
-     * @param kind {@code Length.class} or {@code Dimensionless.class}
-     * @param lowest the smallest opening that can be set, 0 or more
-     * @param highest the largest opening that can be set, not below the lowest
-     * @param area the cross-section as a function of the opening in metres, or of the setting
+     * @param lowest the smallest height that can be set, 0 or more
+     * @param highest the largest height that can be set, not below the lowest
+     * @param area the cross-section as a function of the height in metres
      * @return the shape, without a closed position
-     * @throws InvalidInputException if the kind is another, or the lowest opening is negative or above the highest
+     * @throws InvalidInputException if the lowest height is negative or above the highest
      */
-    static <Q extends Quantity<Q>> Adjustable<Q> adjustable(
-            Class<Q> kind, Quantity<Q> lowest, Quantity<Q> highest, OpenArea area) {
-        if (!kind.equals(Length.class) && !kind.equals(Dimensionless.class)) {
-            throw new InvalidInputException(
-                    "what a gate is set by", "a length or a bare number", UnitSymbol.kindName(kind));
-        }
-        return new Adjustable<>(kind, lowest, highest, null, area);
+    static Adjustable byOpening(Quantity<Length> lowest, Quantity<Length> highest, OpenArea area) {
+        Require.notNegative("lowest gate opening", Length.class, lowest);
+        Require.atLeast("highest gate opening", Length.class, highest, lowest);
+        return adjustable(Setting.height(lowest), Setting.height(highest), area);
+    }
+
+    /**
+     * A gate that is set on one scale: measured heights, painted marks, or percentages, as
+     * {@code adjustable(Setting.percent(8), Setting.percent(100), ratio -> 0.05 * ratio)}.
+     *
+     * @param lowest the smallest opening that can be set
+     * @param highest the largest opening that can be set, on the lowest's scale and not below it
+     * @param area the cross-section as a function of the height in metres, of the mark's number, or of the percentage as
+     *     a ratio, 0.08 for 8 %
+     * @return the shape, without a closed position
+     * @throws InvalidInputException if there is nothing to set, the two are on different scales, or the lowest is above
+     *     the highest
+     */
+    static Adjustable adjustable(Setting lowest, Setting highest, OpenArea area) {
+        return Adjustable.of(lowest, highest, area);
     }
 
     /**

@@ -14,6 +14,8 @@ package org.gritwright.core.spi;
  *       {@code finite}, {@code not-negative}, {@code unit-invariant}, {@code deterministic}, {@code serializable},
  *       {@code json-round-trip}: as for a {@link ConveyorType}, with the shape and its open area for the volume.
  *   <li>{@code rising}: a larger opening never leaves a smaller area.
+ *   <li>{@code settable-limits}: the declared limits and the closed position can be set; the area refuses none of them. A
+ *       percentage reaches it as a ratio, 0.08 for 8 %.
  *   <li>{@code closed-is-zero}: at the declared closed position, and below it, the area is 0.
  * </ul>
  */

@@ -1,21 +1,25 @@
 package org.gritwright.core.spi;
 
+import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
+import java.util.TreeSet;
 import java.util.stream.Collectors;
 import javax.measure.Quantity;
 import org.gritwright.units.Amounts;
 import org.gritwright.units.InvalidInputException;
-import org.gritwright.units.UnitSymbol;
 
 /**
- * The checked values of a type's parameters. Immutable, thread-safe, a value: two are equal when all values are, as
- * entered.
+ * The checked values of a type's parameters. Immutable, thread-safe, serializable, a value: two are equal when all values
+ * are, as entered.
  */
-public final class Parameters {
+public final class Parameters implements Serializable {
+    private static final long serialVersionUID = 1L;
+
     private final Map<String, List<Quantity<?>>> values;
 
     private Parameters(Map<String, List<Quantity<?>>> values) {
@@ -33,17 +37,29 @@ public final class Parameters {
      */
     public static Parameters of(List<Parameter<?>> declared, Map<String, ?> given) {
         Map<String, List<Quantity<?>>> values = new TreeMap<>();
+        Set<String> names = declared.stream().map(Parameter::name).collect(Collectors.toCollection(TreeSet::new));
+        // A misspelt name first: it is why another one is missing.
+        for (String name : given.keySet()) {
+            if (!names.contains(name)) {
+                throw unknown(names, name);
+            }
+        }
         for (Parameter<?> parameter : declared) {
             if (values.put(parameter.name(), checked(parameter, given.get(parameter.name()))) != null) {
                 throw new InvalidInputException("parameter", "declared once", "\"" + parameter.name() + "\"");
             }
         }
-        for (String name : given.keySet()) {
-            if (!values.containsKey(name)) {
-                throw new InvalidInputException("parameter", "one of " + values.keySet(), "\"" + name + "\"");
-            }
-        }
         return new Parameters(values);
+    }
+
+    private static InvalidInputException unknown(Set<String> known, String name) {
+        String nearest = NearestName.of(name, known)
+                .map(near -> "; nearest: \"" + near + "\"")
+                .orElse("");
+        return new InvalidInputException(
+                "parameter",
+                known.isEmpty() ? "left out, as the type has none" : "one of " + String.join(", ", known) + nearest,
+                "\"" + name + "\"");
     }
 
     private static <Q extends Quantity<Q>> List<Quantity<?>> checked(Parameter<Q> parameter, Object given) {
@@ -76,11 +92,16 @@ public final class Parameters {
     private static <Q extends Quantity<Q>> Quantity<Q> checkedItem(Parameter<Q> parameter, Object item) {
         if (!(item instanceof Quantity<?>)) {
             throw new InvalidInputException(
-                    parameter.name(), UnitSymbol.kindName(parameter.kind()), String.valueOf(item));
+                    parameter.name(),
+                    "a quantity from " + Amounts.format(parameter.lowest()) + " to "
+                            + Amounts.format(parameter.highest()),
+                    item == null ? "null" : item + " (" + item.getClass().getSimpleName() + ")");
         }
         @SuppressWarnings("unchecked") // check() proves the kind
         Quantity<Q> value = (Quantity<Q>) item;
-        return parameter.check(value);
+        Quantity<Q> checked = parameter.check(value);
+        // Our own copy, so that equality and serialization are no matter of somebody else's quantity.
+        return Amounts.of(checked.getValue().doubleValue(), checked.getUnit());
     }
 
     /**
@@ -113,7 +134,7 @@ public final class Parameters {
     public <Q extends Quantity<Q>> List<Quantity<Q>> list(Parameter<Q> parameter) {
         List<Quantity<?>> list = values.get(parameter.name());
         if (list == null) {
-            throw new InvalidInputException("parameter", "one of " + values.keySet(), "\"" + parameter.name() + "\"");
+            throw unknown(values.keySet(), parameter.name());
         }
         return list.stream().map(item -> checkedItem(parameter, item)).toList();
     }

@@ -30,18 +30,29 @@ public sealed interface Setting extends Serializable {
     /** What a setting is read on. */
     enum Scale {
         /** A height above the conveyor, measured as a length. */
-        HEIGHT("a height, for example \"2 in\""),
+        HEIGHT("a height", "2 in"),
         /** A painted mark, a bare number. */
-        MARK("the number of a painted mark, for example \"3\""),
+        MARK("the number of a painted mark", "3"),
         /** A percentage. */
-        PERCENT("a percentage, for example \"40 %\""),
+        PERCENT("a percentage", "40 %"),
         /** There is nothing to set. */
-        NONE("left out");
+        NONE("left out", "");
 
-        private final String words;
+        private final String noun;
+        private final String example;
 
-        Scale(String words) {
-            this.words = words;
+        Scale(String noun, String example) {
+            this.noun = noun;
+            this.example = example;
+        }
+
+        /**
+         * What a setting on this scale is.
+         *
+         * @return for example "a height"; "left out" where there is nothing to set
+         */
+        String noun() {
+            return noun;
         }
 
         /**
@@ -50,7 +61,7 @@ public sealed interface Setting extends Serializable {
          * @return for example "a height, for example \"2 in\""
          */
         public String words() {
-            return words;
+            return example.isEmpty() ? noun : noun + ", for example \"" + example + "\"";
         }
     }
 
@@ -68,7 +79,7 @@ public sealed interface Setting extends Serializable {
          * @throws InvalidInputException if it is negative
          */
         public Height {
-            Require.notNegative(FIELD, Length.class, height);
+            height = own(Require.notNegative(FIELD, Length.class, height));
         }
 
         @Override
@@ -101,7 +112,7 @@ public sealed interface Setting extends Serializable {
          * @throws InvalidInputException if it is negative or in another unit than one
          */
         public Mark {
-            Require.notNegative(FIELD, Dimensionless.class, number);
+            number = own(Require.notNegative(FIELD, Dimensionless.class, number));
             if (!number.getUnit().equals(SpreadingUnits.ONE)) {
                 throw new InvalidInputException(FIELD, Scale.MARK.words(), Amounts.format(number));
             }
@@ -137,7 +148,7 @@ public sealed interface Setting extends Serializable {
          * @throws InvalidInputException if it is negative or in another unit than per cent
          */
         public Percent {
-            Require.notNegative(FIELD, Dimensionless.class, percentage);
+            percentage = own(Require.notNegative(FIELD, Dimensionless.class, percentage));
             if (!percentage.getUnit().equals(SpreadingUnits.PERCENT)) {
                 throw new InvalidInputException(FIELD, Scale.PERCENT.words(), Amounts.format(percentage));
             }
@@ -313,6 +324,11 @@ public sealed interface Setting extends Serializable {
                         mark -> exact(mark.number(), SpreadingUnits.ONE),
                         percent -> exact(percent.percentage(), SpreadingUnits.ONE),
                         () -> BigDecimal.ZERO));
+    }
+
+    /** Our own copy, so that equality and serialization are no matter of somebody else's quantity. */
+    private static <Q extends Quantity<Q>> Quantity<Q> own(Quantity<Q> checked) {
+        return Amounts.of(checked.getValue().doubleValue(), checked.getUnit());
     }
 
     private static <Q extends Quantity<Q>> BigDecimal exact(Quantity<Q> reading, javax.measure.Unit<Q> unit) {

@@ -13,6 +13,8 @@ import org.gritwright.units.InvalidInputException;
  * @param version 1 or more; raised when parameters or formula change, so that old records keep their meaning
  */
 public record TypeId(String name, int version) implements Comparable<TypeId>, Serializable {
+    private static final long serialVersionUID = 1L;
+
     private static final Pattern NAME = Pattern.compile("[a-z0-9]+([.-][a-z0-9]+)*(/[a-z0-9]+([.-][a-z0-9]+)*)?");
 
     /**

@@ -1,34 +1,44 @@
 package org.gritwright.core.statistics;
 
+import java.io.Serializable;
+import java.util.List;
+import java.util.Objects;
 import java.util.OptionalDouble;
 import java.util.function.DoubleUnaryOperator;
 import org.gritwright.units.InvalidInputException;
 import org.gritwright.units.check.Require;
 
 /**
- * A known shape fitted to observations whose scatter is relative: y = k · g(x), or y = k · g(x − x₀).
+ * A known shape fitted to observations of {@link Scatter#RELATIVE relative} scatter: y = k · g(x), or y = k · g(x − x₀).
  *
- * <p>Variance of y: (s · y)² / w, with the weights w scaled to a mean of 1. The estimates solve the quasi-likelihood
+ * <p>The variance of y is (s · y)² / w, with the weights w scaled to a mean of 1. The estimates solve the quasi-likelihood
  * equations Σ w·r = 0 and Σ w·r·d = 0 with the relative residuals r = y / ŷ − 1 and d = ∂ ln ŷ / ∂x₀ (a generalized linear
  * model with constant coefficient of variation; McCullagh and Nelder, Generalized Linear Models, 2nd edition, chapter 8;
  * cited from memory). So k is the weighted mean of y / g(x − x₀): with equal weights the mean of ratios, with the
  * denominators of y as weights the ratio of sums. s² = Σ w·r² / (n − p), and the covariance of (ln k, x₀) is s² times the
  * inverse of Σ w·(1, d)ᵀ(1, d). Uncertainties are absent, not zero, where no degree of freedom is left.
  *
- * <p>Immutable; as thread-safe as the shape.
+ * <p>Immutable; as thread-safe as the shape. Serializable with the shape, whose class must be there where the fit is read.
+ * Two fits are equal if their numbers and their shapes are.
  */
-public final class CurveFit {
-    /** Points at which the shift is looked for before it is closed in on, at distances in geometric progression. */
+public final class CurveFit implements Serializable {
+    private static final long serialVersionUID = 1L;
+
+    /** How many points the first search for the shift tries, at distances in geometric progression. */
     private static final int GRID = 64;
 
     private static final double NEAREST = 1e-6;
 
-    /** About the cube root of the precision of doubles, where a central difference is most exact. */
+    /** About the cube root of the precision of doubles, where a central difference is most accurate. */
     private static final double STEP = 6e-6;
 
     private static final int BISECTIONS = 200;
 
-    private final DoubleUnaryOperator shape;
+    /** The shape g of a curve: a pure function that can be serialized, as a lambda that captures only numbers can. */
+    @FunctionalInterface
+    public interface Shape extends DoubleUnaryOperator, Serializable {}
+
+    private final Shape shape;
     private final double lowest;
     private final double highest;
     private final int parameters;
@@ -40,8 +50,7 @@ public final class CurveFit {
     private final double meanSlope;
     private final double squaresOfSlope;
 
-    private CurveFit(
-            DoubleUnaryOperator shape, double lowest, double highest, int parameters, double shift, Observations data) {
+    private CurveFit(Shape shape, double lowest, double highest, int parameters, double shift, Observations data) {
         this.shape = shape;
         this.lowest = lowest;
         this.highest = highest;
@@ -81,8 +90,9 @@ public final class CurveFit {
      * @throws InvalidInputException if there is no observation, the lengths differ, a number is out of its range, or g is
      *     not greater than 0 at an x
      */
-    public static CurveFit proportional(DoubleUnaryOperator shape, double[] x, double[] y, double[] weights) {
-        Observations data = new Observations(x, y, weights);
+    public static CurveFit proportional(Shape shape, double[] x, double[] y, double[] weights) {
+        Objects.requireNonNull(shape, "shape");
+        Observations data = new Observations(Scatter.RELATIVE, x, y, weights);
         requirePositive(shape, data, 0);
         return new CurveFit(shape, Double.NEGATIVE_INFINITY, Double.POSITIVE_INFINITY, 1, 0, data);
     }
@@ -98,13 +108,14 @@ public final class CurveFit {
      * @param weights as many numbers greater than 0
      * @return the fit
      * @throws InvalidInputException if there are fewer than two different x, the lengths differ, a number is out of its
-     *     range, or no x₀ inside of what g's limits allow fits best, as for a y that doesn't rise with x
+     *     range, or the best fit is not inside the range that g's limits allow for x₀, as for a y that doesn't rise with x
      */
     public static CurveFit shifted(
-            DoubleUnaryOperator shape, double lowest, double highest, double[] x, double[] y, double[] weights) {
+            Shape shape, double lowest, double highest, double[] x, double[] y, double[] weights) {
+        Objects.requireNonNull(shape, "shape");
         Require.finite("lowest argument of the shape", lowest);
         Require.finite("highest argument of the shape", highest);
-        Observations data = new Observations(x, y, weights);
+        Observations data = new Observations(Scatter.RELATIVE, x, y, weights);
         Observations.Group[] groups = data.groups();
         if (groups.length < 2) {
             throw new InvalidInputException("observations", "at two different x or more", "all at " + x[0]);
@@ -115,7 +126,7 @@ public final class CurveFit {
         return new CurveFit(shape, lowest, highest, 2, shift, data);
     }
 
-    private static void requirePositive(DoubleUnaryOperator shape, Observations data, double shift) {
+    private static void requirePositive(Shape shape, Observations data, double shift) {
         for (double x : data.x) {
             double value = shape.applyAsDouble(x - shift);
             if (!(value > 0 && value <= Double.MAX_VALUE)) {
@@ -134,10 +145,10 @@ public final class CurveFit {
         return sum / weights;
     }
 
-    /** The closing in on the shift, by the sign of the quasi-likelihood equation. */
-    private record ShiftSearch(DoubleUnaryOperator shape, double lowest, double highest, Observations data) {
+    /** The search for the shift, by the sign of the quasi-likelihood equation. */
+    private record ShiftSearch(Shape shape, double lowest, double highest, Observations data) {
 
-        /** The grid finds the region of the least deviance, bisection the root of its derivative in it. */
+        /** A grid finds the region of least deviance, bisection the root of its derivative there. */
         double find(double least, double greatest) {
             int best = -1;
             double lowestDeviance = Double.POSITIVE_INFINITY;
@@ -150,12 +161,12 @@ public final class CurveFit {
             }
             double low = gridPoint(Math.max(best - 1, 0), least, greatest);
             double high = gridPoint(Math.min(best + 1, GRID - 1), least, greatest);
-            // Beyond the shape's zero the score is not a number: too far, like a score below 0.
+            // Beyond the shape's zero the score is not a number: that is too far, like a score below 0.
             if (best < 0 || !(low < high) || !(score(low) > 0) || score(high) > 0) {
                 throw new InvalidInputException(
                         "observations",
-                        "rising as a shift of the shape between " + least + " and " + greatest + " lets them rise",
-                        "none that fits best");
+                        "rising like the shape shifted by between " + least + " and " + greatest,
+                        "no such shift fits best");
             }
             double middle = low + (high - low) / 2;
             for (int i = 0; i < BISECTIONS && low < middle && middle < high; i++) {
@@ -174,7 +185,7 @@ public final class CurveFit {
             return greatest - (greatest - least) * distance;
         }
 
-        /** Half the gamma deviance but for a constant, with the best scale put in: W·ln k + Σ w·ln g. */
+        /** Half the gamma deviance up to a constant, at the best scale: W·ln k + Σ w·ln g. */
         private double deviance(double shift) {
             double ratios = 0;
             double weights = 0;
@@ -191,7 +202,7 @@ public final class CurveFit {
             return weights * Math.log(ratios / weights) + logarithms;
         }
 
-        /** Minus the derivative of the deviance: greater than 0 below the best shift. NaN where the shape is not above 0. */
+        /** The negative derivative of the deviance: above 0 below the best shift, NaN where the shape is not above 0. */
         private double score(double shift) {
             double ratios = 0;
             double weights = 0;
@@ -211,7 +222,7 @@ public final class CurveFit {
     }
 
     /** ∂ ln g(x − x₀) / ∂x₀ = −g′ / g, by a difference that stays within the shape's limits. */
-    private static double slope(DoubleUnaryOperator shape, double lowest, double highest, double argument) {
+    private static double slope(Shape shape, double lowest, double highest, double argument) {
         double step = STEP * (highest - lowest);
         double low = Math.max(lowest, argument - step);
         double high = Math.min(highest, argument + step);
@@ -253,14 +264,14 @@ public final class CurveFit {
     /**
      * The degrees of freedom of the uncertainties.
      *
-     * @return observations less parameters, 0 or more
+     * @return the number of observations less that of parameters, 0 or more
      */
     public int degreesOfFreedom() {
         return degreesOfFreedom;
     }
 
     /**
-     * The relative deviation of one observation of average weight.
+     * The relative standard deviation of one observation of average weight.
      *
      * @return s; absent without a degree of freedom
      */
@@ -314,5 +325,41 @@ public final class CurveFit {
      */
     public OptionalDouble uncertaintyAt(double x) {
         return known(at(x) * Math.sqrt(variance * leverage(relativeSlope(x))));
+    }
+
+    private List<Object> parts() {
+        return List.of(
+                shape,
+                lowest,
+                highest,
+                parameters,
+                scale,
+                shift,
+                degreesOfFreedom,
+                variance,
+                sumWeights,
+                meanSlope,
+                squaresOfSlope);
+    }
+
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof CurveFit that && parts().equals(that.parts());
+    }
+
+    @Override
+    public int hashCode() {
+        return parts().hashCode();
+    }
+
+    /**
+     * The fit as text.
+     *
+     * @return for example "y = 16.2 · g(x - 0.375), 4 degrees of freedom"
+     */
+    @Override
+    public String toString() {
+        String argument = parameters == 1 ? "x" : "x - " + shift;
+        return "y = " + scale + " · g(" + argument + "), " + Optionals.degrees(degreesOfFreedom);
     }
 }

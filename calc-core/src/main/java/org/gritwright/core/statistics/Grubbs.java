@@ -1,42 +1,48 @@
 package org.gritwright.core.statistics;
 
+import java.io.Serializable;
+import java.util.Objects;
 import org.gritwright.units.InvalidInputException;
 import org.gritwright.units.check.Require;
 
 /**
- * Grubbs' test for one outlying value among n of a normal distribution: G = the greatest distance from the mean ÷ s.
+ * Grubbs' test for one outlying value among n of a normal distribution: G = the largest distance from the mean ÷ s. Immutable,
+ * thread-safe, a value.
  *
- * <p>G is held against (n − 1)/√n · √(t²/(n − 2 + t²)) with Student's t of n − 2 degrees of freedom at the significance ÷ n,
- * two-sided ÷ 2n (NIST/SEMATECH e-Handbook of Statistical Methods, 1.3.5.17.1, after F. E. Grubbs, 1969). No G is greater
- * than (n − 1)/√n. For n = 3 this is 2/√3 = 1.1547, hardly above the critical values: the test is then nearly powerless, and
- * rejects only where two of the three all but agree.
+ * <p>G is compared with (n − 1)/√n · √(t²/(n − 2 + t²)) with Student's t of n − 2 degrees of freedom at the significance ÷ n,
+ * or ÷ 2n for the two-sided test (NIST/SEMATECH e-Handbook of Statistical Methods, 1.3.5.17.1, after F. E. Grubbs, 1969). G can't exceed
+ * (n − 1)/√n. For n = 3 this is 2/√3 = 1.1547, barely above the critical values: the test then has almost no power, and
+ * rejects a value only if the two others all but agree.
  *
- * <p>Readings are rounded, and rounded readings agree more often than normal ones: two of three equal catches on a coarse
- * scale would make the third outlying. So the standard deviation that rounding alone gives may be stated; its square is
- * added to s². This makes the test more cautious than published (derived, no source).
+ * <p>Readings are rounded, and rounded readings agree more often than normal ones: on a coarse scale, two equal catches would
+ * make the third an outlier. So the standard deviation due to rounding alone may be stated; its square is added to s². This
+ * makes the test more cautious than the published one (derived, no source).
  *
- * @param index which value is the farthest from the mean, from 0; the first of several
+ * @param index which value is farthest from the mean, counted from 0; the first of several
  * @param statistic G; 0 if the values don't differ by more than the rounding of doubles
  * @param size how many values, n, 3 or more
  */
-public record Grubbs(int index, double statistic, int size) {
+public record Grubbs(int index, double statistic, int size) implements Serializable {
+    private static final long serialVersionUID = 1L;
     private static final int FEWEST = 3;
 
-    /** Far below what can be measured; what equal values differ by once they were divided. */
+    /** Far below what can be measured: by how much equal values may differ after a division. */
     private static final double ROUNDING = 1e-14;
 
     /**
      * Checks the values.
      *
-     * @throws InvalidInputException if there are fewer than three values, the index is none of them, or the statistic is
-     *     not a number from 0
+     * @throws InvalidInputException if there are fewer than three values, the index is not one of theirs, or the statistic
+     *     is negative or not finite
      */
     public Grubbs {
         requireSize(size);
         Require.finite("Grubbs' statistic", statistic);
         if (!(index >= 0 && index < size && statistic >= 0)) {
             throw new InvalidInputException(
-                    "Grubbs' test", "of a value among " + size + ", 0 or more", "value " + index + ", " + statistic);
+                    "Grubbs' test",
+                    "of one of " + size + " values, with a statistic of 0 or more",
+                    "value " + index + ", statistic " + statistic);
         }
     }
 
@@ -66,7 +72,7 @@ public record Grubbs(int index, double statistic, int size) {
      * @throws InvalidInputException if there are fewer than three, a number is not finite, or the rounding is negative
      */
     public static Grubbs of(double[] values, double rounding) {
-        requireSize(values.length);
+        requireSize(Objects.requireNonNull(values, "values").length);
         if (!(Require.finite("rounding", rounding) >= 0)) {
             throw new InvalidInputException("rounding", "0 or more", String.valueOf(rounding));
         }
@@ -86,10 +92,10 @@ public record Grubbs(int index, double statistic, int size) {
     }
 
     /**
-     * Whether the value is outlying, by the two-sided test: it might as well have been too low as too high.
+     * Whether the value is an outlier by the two-sided test, for a value that could have been too low as well as too high.
      *
-     * @param significance how often a sample without an outlying value may be suspected, greater than 0 and below 1, for
-     *     example 0.05
+     * @param significance the accepted probability of a false alarm on a sample without an outlier, greater than 0 and
+     *     below 1, for example 0.05
      * @return true if G is above the critical value
      * @throws InvalidInputException if the significance is out of its range
      */
@@ -98,11 +104,11 @@ public record Grubbs(int index, double statistic, int size) {
     }
 
     /**
-     * The critical value for a side that was fixed beforehand: is the highest too high?
+     * The critical value where the side was chosen beforehand: is the highest value too high?
      *
      * @param size how many values, 3 or more
      * @param significance greater than 0 and below 1, for example 0.05
-     * @return the G that is exceeded with this chance at most
+     * @return the G that is exceeded with this probability at most
      * @throws InvalidInputException if a number is out of its range
      */
     public static double oneSidedCritical(int size, double significance) {
@@ -110,11 +116,11 @@ public record Grubbs(int index, double statistic, int size) {
     }
 
     /**
-     * The critical value for a value on either side.
+     * The critical value where the outlier may be on either side.
      *
      * @param size how many values, 3 or more
      * @param significance greater than 0 and below 1, for example 0.05
-     * @return the G that is exceeded with this chance at most
+     * @return the G that is exceeded with this probability at most
      * @throws InvalidInputException if a number is out of its range
      */
     public static double twoSidedCritical(int size, double significance) {

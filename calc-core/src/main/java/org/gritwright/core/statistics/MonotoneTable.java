@@ -1,5 +1,6 @@
 package org.gritwright.core.statistics;
 
+import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -7,15 +8,17 @@ import java.util.OptionalDouble;
 import org.gritwright.units.InvalidInputException;
 
 /**
- * A table that never falls, through the means of observations whose scatter is relative: the least-squares fit under the
- * condition that it rises (isotonic regression, by pooling neighbours that fall; Barlow, Bartholomew, Bremner and Brunk,
- * Statistical Inference under Order Restrictions; cited from memory), with straight lines between.
+ * A table that never falls, through the means of observations of {@link Scatter#RELATIVE relative} scatter: the least-squares
+ * fit among those that never fall (isotonic regression by pooling adjacent rows; Barlow, Bartholomew, Bremner and Brunk,
+ * Statistical Inference under Order Restrictions; cited from memory), with straight lines between the rows.
  *
- * <p>The uncertainty of a row is the scatter of all repeats together, s / √W with W the weight of the row's observations;
- * between rows it is interpolated as the value is. It says nothing of how the truth bends between rows. Immutable,
- * thread-safe.
+ * <p>The uncertainty of a row comes from the scatter of all repeats together, s / √W with W the weight of the row's
+ * observations; between rows it is interpolated as the value is. It doesn't cover how the true curve bends between rows.
+ * Immutable, thread-safe, a value.
  */
-public final class MonotoneTable {
+public final class MonotoneTable implements Serializable {
+    private static final long serialVersionUID = 1L;
+
     private final double[] x;
     private final double[] values;
     private final double[] relativeUncertainties;
@@ -43,10 +46,10 @@ public final class MonotoneTable {
      * @throws InvalidInputException if there is no observation, the lengths differ or a number is out of its range
      */
     public static MonotoneTable fit(double[] x, double[] y, double[] weights) {
-        return new MonotoneTable(new Observations(x, y, weights));
+        return new MonotoneTable(new Observations(Scatter.RELATIVE, x, y, weights));
     }
 
-    /** Neighbours that fall become one block at their weighted mean, again and again, until nothing falls. */
+    /** Adjacent rows that fall are pooled into a block at their weighted mean until nothing falls. */
     private static double[] pooled(Observations.Group[] groups) {
         record Block(double weight, double mean, int rows) {}
         List<Block> blocks = new ArrayList<>();
@@ -87,13 +90,13 @@ public final class MonotoneTable {
     /**
      * The degrees of freedom of the uncertainties.
      *
-     * @return observations less rows, 0 or more
+     * @return the number of observations less that of rows, 0 or more
      */
     public int degreesOfFreedom() {
         return degreesOfFreedom;
     }
 
-    /** A place in the table: between two rows, or on one. */
+    /** Where an x falls: between two rows, or on one. */
     private record Place(int below, int above, double part) {}
 
     private Place place(double at) {
@@ -136,5 +139,30 @@ public final class MonotoneTable {
         double lower = (1 - place.part) * values[place.below] * relativeUncertainties[place.below];
         double upper = place.part * values[place.above] * relativeUncertainties[place.above];
         return OptionalDouble.of(Math.hypot(lower, upper));
+    }
+
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof MonotoneTable that
+                && Arrays.equals(x, that.x)
+                && Arrays.equals(values, that.values)
+                && Arrays.equals(relativeUncertainties, that.relativeUncertainties)
+                && degreesOfFreedom == that.degreesOfFreedom;
+    }
+
+    @Override
+    public int hashCode() {
+        return 31 * Arrays.hashCode(x) + Arrays.hashCode(values);
+    }
+
+    /**
+     * The table as text.
+     *
+     * @return for example "rising table of 3 rows from 2.0 to 6.0, 6 degrees of freedom"
+     */
+    @Override
+    public String toString() {
+        String rows = x.length == 1 ? "1 row at " + lowest() : x.length + " rows from " + lowest() + " to " + highest();
+        return "rising table of " + rows + ", " + Optionals.degrees(degreesOfFreedom);
     }
 }

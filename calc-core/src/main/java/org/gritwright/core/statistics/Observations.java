@@ -1,30 +1,43 @@
 package org.gritwright.core.statistics;
 
 import java.util.Arrays;
+import java.util.Objects;
 import java.util.TreeMap;
 import org.gritwright.units.InvalidInputException;
 import org.gritwright.units.check.Require;
 
-/**
- * Pairs of x and y with weights, checked: what curves are fitted to. The scatter of y is taken to be relative, its
- * variance y²·s²/w: a catch of twice the mass scatters by twice as much.
- */
+/** Pairs of x and y with weights, checked: what curves are fitted to and tested with. */
 final class Observations {
+    /** The square of the rounding of a few operations on numbers near 1. */
+    private static final double ROUNDING = 1e-24;
+
+    private final Scatter scatter;
     final int n;
     final double[] x;
     final double[] y;
-    /** Scaled to a mean of 1, so that s is the relative deviation of an observation of average weight. */
+    /** Scaled to a mean of 1, so that s is the deviation of an observation of average weight. */
     final double[] weights;
 
-    Observations(double[] x, double[] y, double[] weights) {
+    /** y of any size where the scatter is absolute, greater than 0 where it is relative. */
+    Observations(Scatter scatter, double[] x, double[] y, double[] weights) {
+        this.scatter = Objects.requireNonNull(scatter, "scatter");
+        Objects.requireNonNull(x, "x");
+        Objects.requireNonNull(y, "y");
+        Objects.requireNonNull(weights, "weights");
         this.n = x.length;
         if (n == 0 || y.length != n || weights.length != n) {
             throw new InvalidInputException(
-                    "observations", "one or more, whole", n + " x, " + y.length + " y, " + weights.length + " weights");
+                    "observations",
+                    "one or more, with an x, a y and a weight each",
+                    n + " x, " + y.length + " y, " + weights.length + " weights");
         }
         for (int i = 0; i < n; i++) {
             Require.finite("x", x[i]);
-            requirePositive("y", y[i]);
+            if (scatter == Scatter.RELATIVE) {
+                requirePositive("y", y[i]);
+            } else {
+                Require.finite("y", y[i]);
+            }
             requirePositive("weight", weights[i]);
         }
         this.x = x.clone();
@@ -45,9 +58,17 @@ final class Observations {
      * @param x the common x
      * @param weight the sum of the weights
      * @param mean the weighted mean of y
-     * @param squares the weighted sum of squared relative deviations from the mean
+     * @param squares the weighted sum of squared deviations from the mean
      */
     record Group(double x, double weight, double mean, double squares) {}
+
+    /** A sum of squares of deviations below this is the rounding of doubles. */
+    double rounding() {
+        double greatest = scatter == Scatter.RELATIVE
+                ? 1
+                : Arrays.stream(y).map(Math::abs).max().orElseThrow();
+        return ROUNDING * greatest * greatest;
+    }
 
     /** The groups in rising order of x. */
     Group[] groups() {
@@ -61,7 +82,7 @@ final class Observations {
         sums.replaceAll((at, sum) -> new Group(at, sum.weight, sum.mean / sum.weight, 0));
         for (int i = 0; i < n; i++) {
             Group group = sums.get(x[i]);
-            double deviation = y[i] / group.mean - 1;
+            double deviation = scatter.deviation(y[i], group.mean);
             double squares = group.squares + weights[i] * deviation * deviation;
             sums.put(x[i], new Group(group.x, group.weight, group.mean, squares));
         }

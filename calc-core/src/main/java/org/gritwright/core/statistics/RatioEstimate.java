@@ -1,5 +1,7 @@
 package org.gritwright.core.statistics;
 
+import java.io.Serializable;
+import java.util.Objects;
 import java.util.OptionalDouble;
 import org.gritwright.units.InvalidInputException;
 import org.gritwright.units.check.Require;
@@ -8,11 +10,11 @@ import org.gritwright.units.check.Require;
  * The outcome of a {@link RatioEstimator}, in the units of its input. Immutable, thread-safe, a value.
  *
  * @param ratio the estimated ratio
- * @param sampleDeviation how the single ratios scatter: their sample standard deviation; of a line that of the single
- *     ratios about the slope once the intercept is taken off, with its degrees of freedom; absent without one
+ * @param sampleDeviation how the single ratios scatter: their sample standard deviation; for a line that of the single
+ *     ratios about the slope once the intercept is subtracted, with its degrees of freedom; absent without one
  * @param standardUncertainty the standard uncertainty of the ratio; absent without a degree of freedom
  * @param pairs the number of pairs, n, 1 or more
- * @param intercept the numerator at a denominator of 0, where it was estimated: what a start gains, negative for a loss
+ * @param intercept the numerator at a denominator of 0, where it was estimated: what a start adds, negative for a loss
  * @param interceptUncertainty its standard uncertainty; absent without a degree of freedom
  */
 public record RatioEstimate(
@@ -21,16 +23,22 @@ public record RatioEstimate(
         OptionalDouble standardUncertainty,
         int pairs,
         OptionalDouble intercept,
-        OptionalDouble interceptUncertainty) {
+        OptionalDouble interceptUncertainty)
+        implements Serializable {
+    private static final long serialVersionUID = 1L;
 
     /**
      * Checks the values.
      *
      * @throws InvalidInputException if a number is not finite, there are fewer pairs than estimated parameters, or
-     *     deviation and uncertainties are not present with a degree of freedom and absent without
+     *     a deviation or an uncertainty is missing with a degree of freedom or present without
      */
     public RatioEstimate {
         Require.finite("ratio", ratio);
+        Objects.requireNonNull(sampleDeviation, "sampleDeviation");
+        Objects.requireNonNull(standardUncertainty, "standardUncertainty");
+        Objects.requireNonNull(intercept, "intercept");
+        Objects.requireNonNull(interceptUncertainty, "interceptUncertainty");
         sampleDeviation.ifPresent(s -> Require.finite("sample deviation", s));
         standardUncertainty.ifPresent(u -> Require.finite("standard uncertainty", u));
         intercept.ifPresent(a -> Require.finite("intercept", a));
@@ -43,9 +51,10 @@ public record RatioEstimate(
                 || interceptUncertainty.isPresent() != (repeated && intercept.isPresent())) {
             throw new InvalidInputException(
                     "ratio of pairs",
-                    "of as many pairs as parameters, or of more with deviation and uncertainty",
-                    pairs + " pairs, " + sampleDeviation + ", " + standardUncertainty + ", intercept " + intercept
-                            + ", " + interceptUncertainty);
+                    "as many pairs as parameters without uncertainties, or more with deviation and uncertainties",
+                    pairs + " pairs, deviation " + Optionals.text(sampleDeviation) + ", uncertainty "
+                            + Optionals.text(standardUncertainty) + ", intercept " + Optionals.text(intercept)
+                            + ", its uncertainty " + Optionals.text(interceptUncertainty));
         }
     }
 
@@ -73,5 +82,47 @@ public record RatioEstimate(
 
     private static int degreesOfFreedom(int pairs, OptionalDouble intercept) {
         return pairs - (intercept.isPresent() ? 2 : 1);
+    }
+
+    private Object writeReplace() {
+        return new SerialForm(
+                ratio,
+                Optionals.boxed(sampleDeviation),
+                Optionals.boxed(standardUncertainty),
+                pairs,
+                Optionals.boxed(intercept),
+                Optionals.boxed(interceptUncertainty));
+    }
+
+    private record SerialForm(
+            double ratio,
+            Double sampleDeviation,
+            Double standardUncertainty,
+            int pairs,
+            Double intercept,
+            Double interceptUncertainty)
+            implements Serializable {
+        private static final long serialVersionUID = 1L;
+
+        private Object readResolve() {
+            return new RatioEstimate(
+                    ratio,
+                    Optionals.unboxed(sampleDeviation),
+                    Optionals.unboxed(standardUncertainty),
+                    pairs,
+                    Optionals.unboxed(intercept),
+                    Optionals.unboxed(interceptUncertainty));
+        }
+    }
+
+    /**
+     * The estimate as text.
+     *
+     * @return for example "6.1 (u 0.02, 2 degrees of freedom)", and for a line its intercept
+     */
+    @Override
+    public String toString() {
+        String ofRatio = Optionals.estimate(ratio, standardUncertainty, degreesOfFreedom());
+        return intercept.isPresent() ? ofRatio + ", intercept " + intercept.getAsDouble() : ofRatio;
     }
 }

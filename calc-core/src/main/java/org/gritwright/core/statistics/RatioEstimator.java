@@ -1,21 +1,22 @@
 package org.gritwright.core.statistics;
 
 import java.util.Arrays;
+import java.util.Objects;
 import java.util.OptionalDouble;
 import org.gritwright.units.InvalidInputException;
 import org.gritwright.units.check.Comparison;
 import org.gritwright.units.check.Require;
 
 /**
- * How pairs (mass and revolutions, pulses and distance) become one ratio.
+ * How pairs (mass and revolutions, pulses and distance) give one ratio.
  *
- * <p>Ratio of sums and mean of ratios agree when all denominators are equal and differ otherwise; for (5; 31), (10; 60.5),
- * (20; 122) the ratio of sums is 6.1, the mean of ratios 6.116667 and the slope of the line 6.078571, so a result names its
- * estimator.
+ * <p>The ratio of sums and the mean of ratios agree if all denominators are equal, and differ otherwise: for (5; 31),
+ * (10; 60.5), (20; 122) the ratio of sums is 6.1, the mean of ratios 6.116667 and the slope of the line 6.078571. So a result
+ * names its estimator.
  */
 public enum RatioEstimator {
     /**
-     * R = Σm ÷ ΣN: every revolution counts alike. Its standard uncertainty is u² = n/(n − 1) · Σ(mᵢ − R·Nᵢ)² ÷ (ΣNᵢ)²
+     * R = Σm ÷ ΣN: every revolution has the same weight. Its standard uncertainty is u² = n/(n − 1) · Σ(mᵢ − R·Nᵢ)² ÷ (ΣNᵢ)²
      * (the ratio estimator of survey sampling: W. G. Cochran, Sampling Techniques, 3rd ed. 1977, section 2.11, without
      * the finite-population correction; from memory).
      */
@@ -42,7 +43,7 @@ public enum RatioEstimator {
     },
 
     /**
-     * The mean of mᵢ ÷ Nᵢ: every catch counts alike, as field handbooks average three samples (Minnesota Snow and Ice
+     * The mean of mᵢ ÷ Nᵢ: every catch has the same weight, as field handbooks average three samples (Minnesota Snow and Ice
      * Control: Field Handbook for Snowplow Operators, 2nd revision, 2012). Its standard uncertainty is s ÷ √n.
      */
     MEAN_OF_RATIOS {
@@ -61,12 +62,12 @@ public enum RatioEstimator {
     },
 
     /**
-     * The slope of the least-squares line m = a + R · N, every catch of equal weight ({@link StraightLine}): for catches of
-     * different length, when each start loses or gains something that has nothing to do with the length. The intercept a is
-     * what a start gains; negative for a loss. Two pairs or more; three for an uncertainty, with n − 2 degrees of freedom.
+     * The slope of the least-squares line m = a + R · N, with the same weight for every catch ({@link StraightLine}): for
+     * catches of different lengths, where each start adds or loses a mass that doesn't depend on the length. The intercept a
+     * is what a start adds; negative for a loss. It takes two pairs; for an uncertainty three, with n − 2 degrees of freedom.
      *
-     * <p>The line of the count over the run time does the same for the drive: there the intercept is what the drive loses
-     * until it runs, and the mass per revolution cancels. This one tells what falls short per start although the shaft
+     * <p>A line of the count over the run time does the same for the drive: its intercept is what the drive loses until it is
+     * up to speed, and the mass per revolution cancels. This line shows the mass that is missing per start although the shaft
      * turned and was counted.
      */
     LINE_WITH_INTERCEPT {
@@ -76,7 +77,7 @@ public enum RatioEstimator {
             StraightLine line = StraightLine.fit(denominators, numerators);
             if (!(line.slope() > 0)) {
                 throw new InvalidInputException(
-                        "numerators of a line", "growing with the denominators", "slope " + line.slope());
+                        "numerators of a line", "rising with the denominators", "slope " + line.slope());
             }
             double squares = 0;
             double[] residuals = line.residuals();
@@ -109,8 +110,8 @@ public enum RatioEstimator {
     };
 
     /**
-     * The longest of several runs over the shortest must be this or more for a line through them. Below, the difference is
-     * mostly noise, and the line points anywhere (common practice, no source).
+     * The smallest ratio of the longest run to the shortest for which a line is fitted. Below it the difference is mostly
+     * noise, and the slope could be anything (common practice, no source).
      */
     public static final double LEAST_RATIO_OF_LENGTHS = 1.5;
 
@@ -123,14 +124,17 @@ public enum RatioEstimator {
      * @param denominators as many, each finite and greater than zero
      * @return the estimate; deviation and uncertainty are absent, not zero, without a degree of freedom
      * @throws InvalidInputException if there is no pair, the lengths differ, a number is not finite, a denominator is
-     *     not greater than zero, or the result would not be finite; for a line also if the largest denominator is less than
-     *     {@link #LEAST_RATIO_OF_LENGTHS} times the smallest, or the numerators don't grow with the denominators
+     *     not greater than zero, or the result would not be finite; for a line, also if the largest denominator is less than
+     *     {@link #LEAST_RATIO_OF_LENGTHS} times the smallest, or the slope is not greater than zero
      */
     public RatioEstimate estimate(double[] numerators, double[] denominators) {
-        int n = numerators.length;
+        int n = Objects.requireNonNull(numerators, "numerators").length;
+        Objects.requireNonNull(denominators, "denominators");
         if (n == 0 || denominators.length != n) {
             throw new InvalidInputException(
-                    "pairs", "one or more, whole", n + " numerators, " + denominators.length + " denominators");
+                    "pairs",
+                    "one or more, each with a numerator and a denominator",
+                    n + " numerators, " + denominators.length + " denominators");
         }
         for (double numerator : numerators) {
             Require.finite("numerator", numerator);
@@ -163,10 +167,10 @@ public enum RatioEstimator {
     }
 
     /**
-     * By how much the estimate rises per unit of each numerator, in proportion to which it is.
+     * The sensitivity of the estimate to each numerator: by how much it rises per unit of the numerator.
      *
      * @param denominators as for {@link #estimate}
-     * @return one number a pair
+     * @return one number per pair
      */
     public abstract double[] sensitivities(double[] denominators);
 

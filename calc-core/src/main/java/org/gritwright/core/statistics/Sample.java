@@ -1,34 +1,40 @@
 package org.gritwright.core.statistics;
 
+import java.io.Serializable;
+import java.util.Objects;
 import java.util.OptionalDouble;
 import org.gritwright.units.InvalidInputException;
 import org.gritwright.units.check.Require;
 
 /**
- * Mean and sample standard deviation of numbers.
+ * Mean and sample standard deviation of numbers. Immutable, thread-safe, a value.
  *
- * <p>Two passes: s² = (Σ d² − (Σ d)²/n) ÷ (n − 1) with the deviations d from the mean, not the difference of two large sums;
- * the second term takes off what the rounding of the mean does (T. F. Chan, G. H. Golub and R. J. LeVeque, Algorithms for
- * computing the sample variance, The American Statistician 37, 1983; from memory).
+ * <p>Computed in two passes: s² = (Σ d² − (Σ d)²/n) ÷ (n − 1) with the deviations d from the mean, not as the difference of
+ * two large sums; the second term removes the effect of the mean's rounding (T. F. Chan, G. H. Golub and R. J. LeVeque,
+ * Algorithms for computing the sample variance, The American Statistician 37, 1983; from memory).
  *
  * @param size how many numbers, 1 or more
  * @param mean their mean
  * @param deviation their sample standard deviation, n − 1 in the denominator; absent, not zero, for one number
  */
-public record Sample(int size, double mean, OptionalDouble deviation) {
+public record Sample(int size, double mean, OptionalDouble deviation) implements Serializable {
+    private static final long serialVersionUID = 1L;
 
     /**
      * Checks the values.
      *
      * @throws InvalidInputException if there is no number, mean or deviation is not finite, the deviation is negative, or
-     *     it is not present for two numbers or more and absent for one
+     *     it is missing for two numbers or more or present for one
      */
     public Sample {
         Require.finite("mean", mean);
+        Objects.requireNonNull(deviation, "deviation");
         deviation.ifPresent(s -> Require.finite("sample deviation", s));
         if (size < 1 || deviation.isPresent() != size > 1 || !(deviation.orElse(0) >= 0)) {
             throw new InvalidInputException(
-                    "sample", "of one number, or of more with a deviation, 0 or more", size + " numbers, " + deviation);
+                    "sample",
+                    "one number without a deviation, or more with a deviation of 0 or more",
+                    size + " numbers, deviation " + Optionals.text(deviation));
         }
     }
 
@@ -40,7 +46,7 @@ public record Sample(int size, double mean, OptionalDouble deviation) {
      * @throws InvalidInputException if there is no number, one is not finite, or the result would not be finite
      */
     public static Sample of(double... values) {
-        int n = values.length;
+        int n = Objects.requireNonNull(values, "values").length;
         if (n == 0) {
             throw new InvalidInputException("sample", "one number or more", "none");
         }
@@ -61,5 +67,29 @@ public record Sample(int size, double mean, OptionalDouble deviation) {
                 ? new Sample(n, mean, OptionalDouble.empty())
                 // Rounding can't make the difference negative by more than a few units in the last place of 0.
                 : new Sample(n, mean, OptionalDouble.of(Math.sqrt(Math.max(0, squares - rest * rest / n) / (n - 1))));
+    }
+
+    private Object writeReplace() {
+        return new SerialForm(size, mean, Optionals.boxed(deviation));
+    }
+
+    private record SerialForm(int size, double mean, Double deviation) implements Serializable {
+        private static final long serialVersionUID = 1L;
+
+        private Object readResolve() {
+            return new Sample(size, mean, Optionals.unboxed(deviation));
+        }
+    }
+
+    /**
+     * The sample as text.
+     *
+     * @return for example "3 numbers, mean 6.1, deviation 0.05"
+     */
+    @Override
+    public String toString() {
+        return size == 1
+                ? "1 number, " + mean
+                : size + " numbers, mean " + mean + ", deviation " + deviation.orElseThrow();
     }
 }

@@ -1,6 +1,9 @@
 package org.gritwright.core.statistics;
 
+import java.io.Serializable;
 import java.util.Arrays;
+import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.gritwright.units.InvalidInputException;
@@ -8,18 +11,20 @@ import org.gritwright.units.check.Require;
 
 /**
  * The least-squares straight line y = intercept + slope · x, or through the origin y = slope · x, with what follows from it:
- * uncertainties, predictions, and the x that belongs to a reading of y.
+ * uncertainties, the mean of y and one more observation at an x, and the x that belongs to either.
  *
- * <p>x is taken to be exact; the variance of y is s²/w with the weights w, 1 where none are given. The weights are taken as
- * they are, so that s, estimated from the residuals, is the standard deviation of an observation of weight 1, and the mean
- * of m of them is an observation of weight m. Only the weights' proportions decide slope, intercept and their uncertainties
- * (JCGM 100:2008, the GUM, H.3, with equal weights).
+ * <p>x is taken to be exact, and the scatter of y to be {@link Scatter#ABSOLUTE absolute}: its variance is s²/w with the
+ * weights w, 1 where none are given. The weights are taken as they are, so that s, estimated from the residuals, is the
+ * standard deviation of an observation of weight 1, and the mean of m of them is an observation of weight m. Slope, intercept
+ * and their uncertainties depend only on the proportions of the weights (JCGM 100:2008, the GUM, H.3, with equal weights).
  *
- * <p>Computed about the weighted means of x and y, the residuals after the fit, so that nothing is lost to cancellation.
+ * <p>Computed about the weighted means of x and y, and the residuals after the fit, so that nothing is lost to cancellation.
  * Uncertainties are absent, not zero, where no degree of freedom is left: for two points, or one through the origin.
- * Immutable, thread-safe.
+ * Immutable, thread-safe, a value.
  */
-public final class StraightLine {
+public final class StraightLine implements Serializable {
+    private static final long serialVersionUID = 1L;
+
     private final boolean throughOrigin;
     private final double slope;
     private final double intercept;
@@ -36,9 +41,9 @@ public final class StraightLine {
     private final double squaresOfX;
 
     private StraightLine(boolean throughOrigin, double[] x, double[] y, double[] weights) {
+        requirePoints(throughOrigin ? 1 : 2, x, y, weights);
         int n = x.length;
         this.throughOrigin = throughOrigin;
-        requirePoints(throughOrigin ? 1 : 2, x, y, weights);
         double sumWeights = 0;
         for (double weight : weights) {
             sumWeights += weight;
@@ -73,11 +78,13 @@ public final class StraightLine {
     }
 
     private static void requirePoints(int fewest, double[] x, double[] y, double[] weights) {
-        int n = x.length;
+        int n = Objects.requireNonNull(x, "x").length;
+        Objects.requireNonNull(y, "y");
+        Objects.requireNonNull(weights, "weights");
         if (n < fewest || y.length != n || weights.length != n) {
             throw new InvalidInputException(
                     "points of a line",
-                    (fewest == 1 ? "one" : "two") + " or more, whole",
+                    (fewest == 1 ? "one" : "two") + " or more, with an x, a y and a weight each",
                     n + " x, " + y.length + " y, " + weights.length + " weights");
         }
         for (int i = 0; i < n; i++) {
@@ -94,7 +101,7 @@ public final class StraightLine {
         return number;
     }
 
-    /** Twice: the second pass takes off what the first lost to rounding. */
+    /** Two passes: the second recovers what the first lost to rounding. */
     private static double mean(double[] values, double[] weights, double sumWeights) {
         double mean = 0;
         for (int pass = 0; pass < 2; pass++) {
@@ -107,8 +114,8 @@ public final class StraightLine {
         return mean;
     }
 
-    private static double[] equal(int n) {
-        double[] weights = new double[n];
+    private static double[] equal(double[] x) {
+        double[] weights = new double[Objects.requireNonNull(x, "x").length];
         Arrays.fill(weights, 1);
         return weights;
     }
@@ -123,7 +130,7 @@ public final class StraightLine {
      *     number or the result is not finite
      */
     public static StraightLine fit(double[] x, double[] y) {
-        return fit(x, y, equal(x.length));
+        return fit(x, y, equal(x));
     }
 
     /**
@@ -150,7 +157,7 @@ public final class StraightLine {
      *     finite
      */
     public static StraightLine throughOrigin(double[] x, double[] y) {
-        return throughOrigin(x, y, equal(x.length));
+        return throughOrigin(x, y, equal(x));
     }
 
     /**
@@ -168,7 +175,7 @@ public final class StraightLine {
     }
 
     /**
-     * Where the line crosses x = 0.
+     * The intercept: y at x = 0.
      *
      * @return the intercept; 0 through the origin
      */
@@ -215,8 +222,7 @@ public final class StraightLine {
     }
 
     /**
-     * The correlation of intercept and slope. It depends on where x = 0 is: with x counted from its weighted mean there is
-     * none.
+     * The correlation of intercept and slope. It depends on where x = 0 is: with x counted from its weighted mean it is 0.
      *
      * @return from −1 to 1; absent where the intercept's uncertainty is
      */
@@ -229,14 +235,14 @@ public final class StraightLine {
     /**
      * The degrees of freedom of all uncertainties.
      *
-     * @return points less 2; less 1 through the origin
+     * @return the number of points less 2; less 1 through the origin
      */
     public int degreesOfFreedom() {
         return degreesOfFreedom;
     }
 
     /**
-     * The standard deviation of an observation of weight 1, by the residuals.
+     * The standard deviation of an observation of weight 1, estimated from the residuals.
      *
      * @return s; absent without a degree of freedom
      */
@@ -245,9 +251,9 @@ public final class StraightLine {
     }
 
     /**
-     * What the line leaves of each y.
+     * The residuals.
      *
-     * @return y less the line, point by point as given
+     * @return each y less the line's, in the order of the points
      */
     public double[] residuals() {
         return residuals.clone();
@@ -271,22 +277,35 @@ public final class StraightLine {
     }
 
     /**
-     * The line.
+     * The mean of y at an x: the line itself, without the scatter of single observations.
      *
      * @param x where; finite
-     * @return the line's y with its standard uncertainty
+     * @return the line's y with its standard uncertainty, u = s · √(1/Σw + (x − x̄)²/Sxx), through the origin without the
+     *     first term
      * @throws InvalidInputException if x or the result is not finite
      */
-    public Prediction at(double x) {
+    public Prediction meanAt(double x) {
         return prediction(valueAt(x), leverage(x));
     }
 
     /**
-     * A new observation, or the mean of new ones.
+     * One more observation of weight 1 at an x.
+     *
+     * @param x where; finite
+     * @return the line's y, with the standard uncertainty of line and observation together
+     * @throws InvalidInputException if x or the result is not finite
+     */
+    public Prediction observationAt(double x) {
+        return observationAt(x, 1);
+    }
+
+    /**
+     * One more observation at an x, or the mean of several.
      *
      * @param x where; finite
      * @param weight its weight, greater than 0: m for the mean of m observations of weight 1
-     * @return the line's y, with the standard uncertainty of line and observation together
+     * @return the line's y, with the standard uncertainty of line and observation together, u = s · √(1/w + 1/Σw +
+     *     (x − x̄)²/Sxx), through the origin without the second term
      * @throws InvalidInputException if a number is out of its range or the result is not finite
      */
     public Prediction observationAt(double x, double weight) {
@@ -294,44 +313,102 @@ public final class StraightLine {
     }
 
     /**
-     * The x for a reading of y, or for the mean of readings: inverse prediction.
+     * The x at which the mean of y has a wanted value: where to set a machine so that on average it gives y. The value is
+     * exact, so only the line is uncertain.
+     *
+     * @param y the wanted mean; finite
+     * @return the x with its standard uncertainty, to first order; see {@link #rangeOfXForMean} for a slope that is poorly
+     *     known
+     * @throws InvalidInputException if y is not finite, the line is level, or the result is not finite
+     */
+    public Prediction xForMean(double y) {
+        return xFor(y, 0);
+    }
+
+    /**
+     * The x that belongs to one observation of y, of weight 1: reading the line backwards.
+     *
+     * @param y the observation; finite
+     * @return the x with its standard uncertainty, as in the full form
+     * @throws InvalidInputException if y is not finite, the line is level, or the result is not finite
+     */
+    public Prediction xForObservation(double y) {
+        return xForObservation(y, 1);
+    }
+
+    /**
+     * The x that belongs to an observation of y, or to the mean of several: reading the line backwards.
      *
      * <p>u = s/|slope| · √(1/w + 1/Σw + (x − x̄)²/Sxx), through the origin without the second term. s is that of the line
-     * alone, with its degrees of freedom, as D. L. Massart and others have it (Handbook of Chemometrics and Qualimetrics,
-     * part A, 1997, chapter 8), the EURACHEM/CITAC guide QUAM (example A5) and, from memory, ISO 8466-1. The other published
-     * way pools it with the spread of the m new readings, for n + m − 3 degrees of freedom. It is not taken: a few readings
-     * in a row scatter less than readings do about a line, and a lucky pair would understate the uncertainty.
+     * alone, with its degrees of freedom, as in D. L. Massart and others (Handbook of Chemometrics and Qualimetrics, part A,
+     * 1997, chapter 8), the EURACHEM/CITAC guide QUAM (example A5) and, from memory, ISO 8466-1. The other published method
+     * pools it with the spread of the m new observations, for n + m − 3 degrees of freedom. It isn't used here, because a
+     * few observations in a row scatter less than observations do about a line, and a lucky pair would make the uncertainty
+     * too small.
      *
-     * @param y the reading; finite
-     * @param weight its weight, greater than 0: m for the mean of m readings of weight 1
-     * @return the x with its standard uncertainty, to first order; see {@link #rangeOfX} for a slope that is ill known
+     * @param y the observation; finite
+     * @param weight its weight, greater than 0: m for the mean of m observations of weight 1
+     * @return the x with its standard uncertainty, to first order; see {@link #rangeOfXForObservation(double, double,
+     *     double)} for a slope that is poorly known
      * @throws InvalidInputException if a number is out of its range, the line is level, or the result is not finite
      */
-    public Prediction xFor(double y, double weight) {
+    public Prediction xForObservation(double y, double weight) {
+        return xFor(y, 1 / requirePositive("weight", weight));
+    }
+
+    private Prediction xFor(double y, double ofObservation) {
         Require.finite("y", y);
-        requirePositive("weight", weight);
         if (slope == 0) {
             throw new InvalidInputException("slope of a line that is read backwards", "other than 0", "0");
         }
         double x = centreX + (y - centreY) / slope;
-        return prediction(x, (1 / weight + leverage(x)) / (slope * slope));
+        return prediction(x, (ofObservation + leverage(x)) / (slope * slope));
     }
 
     /**
-     * All x for which a reading of y, or a mean of readings, is not unlikely: those whose {@link #observationAt} covers it
-     * (E. C. Fieller's way, as in F. A. Graybill and H. K. Iyer, Regression Analysis: Concepts and Applications, 1994). Not
-     * symmetric about {@link #xFor}, and exact where that is to first order; the two agree for a slope that is well known.
+     * Every x at which the mean of y could well be the wanted value: where the interval about {@link #meanAt} covers it
+     * (E. C. Fieller's method, as in F. A. Graybill and H. K. Iyer, Regression Analysis: Concepts and Applications, 1994). Not
+     * symmetric about {@link #xForMean}, and exact where that is to first order; the two agree for a well-known slope.
      *
-     * @param y the reading; finite
-     * @param weight its weight, greater than 0: m for the mean of m readings of weight 1
+     * @param y the wanted mean; finite
      * @param coverage greater than 0 and below 1, for example 0.95
-     * @return the range; none without a degree of freedom, or where the slope might be 0 with this coverage, so that no x can
-     *     be left out
+     * @return the range; none without a degree of freedom, or where at this coverage the slope could be 0, so that no x can
+     *     be ruled out
      * @throws InvalidInputException if a number is out of its range
      */
-    public Optional<Range> rangeOfX(double y, double weight, double coverage) {
+    public Optional<Range> rangeOfXForMean(double y, double coverage) {
+        return rangeOfX(y, 0, coverage);
+    }
+
+    /**
+     * Every x to which one observation of y, of weight 1, could well belong.
+     *
+     * @param y the observation; finite
+     * @param coverage greater than 0 and below 1, for example 0.95
+     * @return the range, as in the full form
+     * @throws InvalidInputException if a number is out of its range
+     */
+    public Optional<Range> rangeOfXForObservation(double y, double coverage) {
+        return rangeOfXForObservation(y, 1, coverage);
+    }
+
+    /**
+     * Every x to which an observation of y, or the mean of several, could well belong: where the interval about {@link
+     * #observationAt(double, double)} covers it, by the method of {@link #rangeOfXForMean}.
+     *
+     * @param y the observation; finite
+     * @param weight its weight, greater than 0: m for the mean of m observations of weight 1
+     * @param coverage greater than 0 and below 1, for example 0.95
+     * @return the range; none without a degree of freedom, or where at this coverage the slope could be 0, so that no x can
+     *     be ruled out
+     * @throws InvalidInputException if a number is out of its range
+     */
+    public Optional<Range> rangeOfXForObservation(double y, double weight, double coverage) {
+        return rangeOfX(y, 1 / requirePositive("weight", weight), coverage);
+    }
+
+    private Optional<Range> rangeOfX(double y, double ofObservation, double coverage) {
         double reading = Require.finite("y", y) - centreY;
-        requirePositive("weight", weight);
         Require.probability("coverage", coverage);
         if (degreesOfFreedom == 0) {
             return Optional.empty();
@@ -343,34 +420,73 @@ public final class StraightLine {
         if (!(a > 0)) {
             return Optional.empty();
         }
-        double c = t * t * variance * (1 / weight + centreVariance);
+        double c = t * t * variance * (ofObservation + centreVariance);
         double root = Math.sqrt(reading * reading * slopeError + a * c);
         return Optional.of(new Range(centreX + (slope * reading - root) / a, centreX + (slope * reading + root) / a));
     }
 
+    private List<Object> parts() {
+        return List.of(
+                throughOrigin,
+                slope,
+                intercept,
+                degreesOfFreedom,
+                variance,
+                centreX,
+                centreY,
+                centreVariance,
+                squaresOfX);
+    }
+
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof StraightLine that
+                && parts().equals(that.parts())
+                && Arrays.equals(residuals, that.residuals);
+    }
+
+    @Override
+    public int hashCode() {
+        return 31 * parts().hashCode() + Arrays.hashCode(residuals);
+    }
+
     /**
-     * What a line says of one value.
+     * The line as text.
+     *
+     * @return for example "y = -0.5 + 0.6 · x, 2 degrees of freedom"
+     */
+    @Override
+    public String toString() {
+        return "y = " + (throughOrigin ? "" : intercept + " + ") + slope + " · x, "
+                + Optionals.degrees(degreesOfFreedom);
+    }
+
+    /**
+     * A value that follows from a line. Immutable, thread-safe, a value.
      *
      * @param value the value
      * @param standardUncertainty its standard uncertainty; absent without a degree of freedom
      * @param degreesOfFreedom of the uncertainty
      */
-    public record Prediction(double value, OptionalDouble standardUncertainty, int degreesOfFreedom) {
+    public record Prediction(double value, OptionalDouble standardUncertainty, int degreesOfFreedom)
+            implements Serializable {
+        private static final long serialVersionUID = 1L;
 
         /**
          * Checks the values.
          *
-         * @throws InvalidInputException if one is not finite, or the uncertainty is not present with a degree of freedom
-         *     and absent without
+         * @throws InvalidInputException if one is not finite, or the uncertainty is missing with a degree of freedom or
+         *     present without
          */
         public Prediction {
             Require.finite("predicted value", value);
+            Objects.requireNonNull(standardUncertainty, "standardUncertainty");
             standardUncertainty.ifPresent(u -> Require.finite("uncertainty of a predicted value", u));
             if (degreesOfFreedom < 0 || standardUncertainty.isPresent() != degreesOfFreedom > 0) {
                 throw new InvalidInputException(
                         "uncertainty of a predicted value",
-                        "there with a degree of freedom, and not without",
-                        standardUncertainty + ", " + degreesOfFreedom + " degrees of freedom");
+                        "present with a degree of freedom, and absent without",
+                        Optionals.text(standardUncertainty) + " with " + Optionals.degrees(degreesOfFreedom));
             }
         }
 
@@ -388,15 +504,39 @@ public final class StraightLine {
                             Student.of(degreesOfFreedom).coverageFactor(coverage) * standardUncertainty.getAsDouble())
                     : OptionalDouble.empty();
         }
+
+        private Object writeReplace() {
+            return new SerialForm(value, Optionals.boxed(standardUncertainty), degreesOfFreedom);
+        }
+
+        private record SerialForm(double value, Double standardUncertainty, int degreesOfFreedom)
+                implements Serializable {
+            private static final long serialVersionUID = 1L;
+
+            private Object readResolve() {
+                return new Prediction(value, Optionals.unboxed(standardUncertainty), degreesOfFreedom);
+            }
+        }
+
+        /**
+         * The value as text.
+         *
+         * @return for example "2.2 (u 0.3, 2 degrees of freedom)"
+         */
+        @Override
+        public String toString() {
+            return Optionals.estimate(value, standardUncertainty, degreesOfFreedom);
+        }
     }
 
     /**
-     * From here to there.
+     * A range of values. Immutable, thread-safe, a value.
      *
      * @param lowest the lowest value
      * @param highest the highest value
      */
-    public record Range(double lowest, double highest) {
+    public record Range(double lowest, double highest) implements Serializable {
+        private static final long serialVersionUID = 1L;
 
         /**
          * Checks the values.

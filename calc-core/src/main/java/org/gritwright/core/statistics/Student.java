@@ -1,5 +1,6 @@
 package org.gritwright.core.statistics;
 
+import java.io.Serializable;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import org.apache.commons.statistics.distribution.TDistribution;
@@ -7,14 +8,18 @@ import org.gritwright.units.InvalidInputException;
 import org.gritwright.units.check.Require;
 
 /**
- * Student's t distribution, the normal distribution for infinite degrees of freedom (JCGM 100:2008, the GUM, G.3). The
- * degrees of freedom need not be whole, as effective ones are not. Immutable, thread-safe.
+ * Student's t distribution; for infinite degrees of freedom, the normal distribution (JCGM 100:2008, the GUM, G.3). The
+ * degrees of freedom need not be whole: effective ones are not. Immutable, thread-safe, a value.
  */
-public final class Student {
-    private final TDistribution distribution;
+public final class Student implements Serializable {
+    private static final long serialVersionUID = 1L;
 
-    private Student(TDistribution distribution) {
-        this.distribution = distribution;
+    private final double degreesOfFreedom;
+    private final transient TDistribution distribution;
+
+    private Student(double degreesOfFreedom) {
+        this.degreesOfFreedom = degreesOfFreedom;
+        this.distribution = TDistribution.of(degreesOfFreedom);
     }
 
     /**
@@ -28,11 +33,11 @@ public final class Student {
         if (!(degreesOfFreedom > 0)) {
             throw new InvalidInputException("degrees of freedom", "greater than 0", String.valueOf(degreesOfFreedom));
         }
-        return new Student(TDistribution.of(degreesOfFreedom));
+        return new Student(degreesOfFreedom);
     }
 
     /**
-     * The factor for an interval about the value that holds the true value with a stated coverage.
+     * The factor for an interval about the value that contains the true value with a stated probability.
      *
      * @param coverage greater than 0 and below 1, for example 0.95
      * @return for example 2.262 for 9 degrees of freedom, 1.960 for infinitely many
@@ -43,7 +48,7 @@ public final class Student {
     }
 
     /**
-     * The factor that is exceeded with a stated risk, on one side.
+     * The factor that is exceeded, on one side, with a stated probability.
      *
      * @param risk greater than 0 and below 1, for example 0.05
      * @return for example 1.645 for infinitely many degrees of freedom
@@ -71,6 +76,30 @@ public final class Student {
      */
     public double probabilityAbove(double t) {
         return distribution.survivalProbability(t);
+    }
+
+    private Object readResolve() {
+        return of(degreesOfFreedom);
+    }
+
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof Student that && Double.compare(degreesOfFreedom, that.degreesOfFreedom) == 0;
+    }
+
+    @Override
+    public int hashCode() {
+        return Double.hashCode(degreesOfFreedom);
+    }
+
+    /**
+     * The distribution as text.
+     *
+     * @return for example "Student's t, 9 degrees of freedom"
+     */
+    @Override
+    public String toString() {
+        return "Student's t, " + words(degreesOfFreedom) + " degrees of freedom";
     }
 
     /** Degrees of freedom to a tenth, for texts. */

@@ -1,5 +1,7 @@
 package org.gritwright.core.verification;
 
+import static org.gritwright.core.finding.Argument.number;
+
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
@@ -353,7 +355,7 @@ public final class Correction {
         if (status() == Status.UNCONFIRMED && !agrees(left.get().factor())) {
             findings.add(Finding.of(
                     FindingCode.READ_BACK_DIFFERS,
-                    Map.of("readBack", left.get().factor().value(), "toEnter", toEnter.value())));
+                    Map.of("readBack", number(left.get().factor().value()), "toEnter", number(toEnter.value()))));
         }
         if (status() == Status.UNCONFIRMED) {
             findings.add(Finding.of(FindingCode.CORRECTION_UNCONFIRMED));

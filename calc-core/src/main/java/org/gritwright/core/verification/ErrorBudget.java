@@ -10,6 +10,8 @@ import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Mass;
 import org.gritwright.core.budget.SystematicErrors;
 import org.gritwright.core.calibration.Calibration;
+import org.gritwright.core.finding.Argument;
+import org.gritwright.core.finding.Term;
 import org.gritwright.core.metering.ShaftCount;
 import org.gritwright.core.observation.CatchAllowances;
 import org.gritwright.core.observation.Repeatability;
@@ -38,7 +40,7 @@ final class ErrorBudget {
 
     private final List<Component<Dimensionless>> random = new ArrayList<>();
     private final List<Component<Dimensionless>> systematic;
-    private final List<String> unknown = new ArrayList<>();
+    private final List<Argument.Unknown> unknown = new ArrayList<>();
 
     /**
      * A budget.
@@ -72,7 +74,7 @@ final class ErrorBudget {
         unknown.addAll(common.unknown());
         if (sources.stream()
                 .anyMatch(s -> s.revolutions().isEmpty() && s.run().runTime().isPresent())) {
-            unknown.add("how sure the run time is");
+            unknown.add(Argument.Unknown.of(Term.RUN_TIME));
         }
     }
 
@@ -117,9 +119,7 @@ final class ErrorBudget {
     /** Relative; of a count or of the display's step. */
     private static OptionalDouble count(VerificationCatch source) {
         if (source.counted().isPresent()) {
-            OptionalDouble revolutions = source.counted()
-                    .get()
-                    .uncertaintyRevolutions(source.inForce().spreader().feedback());
+            OptionalDouble revolutions = source.observation().uncertaintyRevolutions();
             return revolutions.isPresent()
                     ? OptionalDouble.of(
                             revolutions.getAsDouble() / source.revolutions().getAsDouble())
@@ -160,7 +160,7 @@ final class ErrorBudget {
     private void addRandom(Optional<Scatter> scatter, Optional<Repeatability> repeatability) {
         boolean countKnown = sources.stream().allMatch(s -> count(s).isPresent());
         if (!countKnown) {
-            unknown.add("how sure the count is");
+            unknown.add(Argument.Unknown.of(Term.COUNT));
         }
         if (scatter.isPresent()) {
             Scatter known = scatter.get();
@@ -181,7 +181,7 @@ final class ErrorBudget {
         addResolution(countKnown);
         repeatability.ifPresentOrElse(
                 r -> random.add(r.component(percent(r.relative() * shrinking()))),
-                () -> unknown.add("how catches scatter"));
+                () -> unknown.add(Argument.Unknown.of(Term.SCATTER)));
     }
 
     /** Two roundings alike are triangular together; what more of them sum up to is near to normal. */
@@ -238,7 +238,7 @@ final class ErrorBudget {
     }
 
     /** What is not in the budget because nobody knows it, in words. */
-    List<String> unknown() {
+    List<Argument.Unknown> unknown() {
         return List.copyOf(unknown);
     }
 

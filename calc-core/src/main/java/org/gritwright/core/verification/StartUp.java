@@ -1,5 +1,7 @@
 package org.gritwright.core.verification;
 
+import static org.gritwright.core.finding.Argument.number;
+
 import java.util.ArrayList;
 import java.util.DoubleSummaryStatistics;
 import java.util.List;
@@ -153,12 +155,13 @@ public record StartUp(
     public List<Finding> findings() {
         List<Finding> findings = new ArrayList<>();
         double lost = Amounts.si(Mass.class, lostMassPerStart) / Amounts.si(Mass.class, expectedMassOfShortestRun);
-        if (lost > 0 && !tolerance.accepts(lost)) {
+        if (lost > 0 && !tolerance.acceptsRatio(lost)) {
             findings.add(Finding.of(
-                    FindingCode.START_UP_LOSS, Map.of("lostMass", lostMassPerStart, "lostTime", lostTimePerStart)));
+                    FindingCode.START_UP_LOSS,
+                    Map.of("lostMass", number(lostMassPerStart), "lostTime", number(lostTimePerStart))));
         }
-        if (!tolerance.accepts(Amounts.si(Dimensionless.class, steadyError))) {
-            findings.add(Finding.of(FindingCode.STEADY_FLOW_OFF, Map.of("error", steadyError)));
+        if (!tolerance.accepts(steadyError)) {
+            findings.add(Finding.of(FindingCode.STEADY_FLOW_OFF, Map.of("error", number(steadyError))));
         }
         return findings;
     }

@@ -1,5 +1,8 @@
 package org.gritwright.core.verification;
 
+import static org.gritwright.core.finding.Argument.name;
+import static org.gritwright.core.finding.Argument.number;
+
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -17,13 +20,13 @@ import org.gritwright.core.budget.SystematicErrors;
 import org.gritwright.core.calibration.Calibration;
 import org.gritwright.core.calibration.CalibrationCatch;
 import org.gritwright.core.calibration.CalibrationFactor;
-import org.gritwright.core.calibration.CalibrationInForce;
+import org.gritwright.core.finding.Argument;
 import org.gritwright.core.finding.Finding;
 import org.gritwright.core.finding.FindingCode;
+import org.gritwright.core.finding.Term;
 import org.gritwright.core.judgement.DecisionRule;
 import org.gritwright.core.judgement.Tolerance;
 import org.gritwright.core.judgement.Verdict;
-import org.gritwright.core.metering.OpeningReading;
 import org.gritwright.core.metering.ShaftCount;
 import org.gritwright.core.observation.CatchAllowances;
 import org.gritwright.core.observation.CatchFindings;
@@ -90,9 +93,7 @@ public final class Verification {
                         caughtKilograms / revolutions.getAsDouble(),
                         // A display counts pulses too.
                         source.counted().map(ShaftCount::isInPulses).orElse(true),
-                        source.inForce().spreader(),
-                        source.inForce().material(),
-                        source.inForce().opening(),
+                        source.point(),
                         limits.catches().fill()))
                 : Optional.empty();
         this.calibration = Objects.requireNonNull(calibration, "calibration");
@@ -109,11 +110,15 @@ public final class Verification {
                         .flatMap(c -> c.findings().stream())
                         .noneMatch(f -> f.code().doubtsData());
         boolean tooLarge = calibrationError.isPresent()
-                && !new Tolerance(limits.greatestCorrection()).accepts(calibrationError.getAsDouble());
+                && !new Tolerance(limits.greatestCorrection()).acceptsRatio(calibrationError.getAsDouble());
         if (tooLarge) {
             found.add(Finding.of(
                     FindingCode.CORRECTION_TOO_LARGE,
-                    Map.of("error", percent(calibrationError.getAsDouble()), "limit", limits.greatestCorrection())));
+                    Map.of(
+                            "error",
+                            number(percent(calibrationError.getAsDouble())),
+                            "limit",
+                            number(limits.greatestCorrection()))));
         }
         this.proposedCorrection = correctable && !tooLarge
                 ? Optional.of(correction(caughtKilograms / revolutions.getAsDouble(), Correction.Basis.CATCH))
@@ -128,7 +133,7 @@ public final class Verification {
         boolean shared = calibration.catches().stream()
                 .anyMatch(c -> c.caught().scale().id().equals(scale.id()));
         return shared && !source.caught().isSpanTested()
-                ? Optional.of(new Finding(FindingCode.SAME_SCALE_BLIND, Map.of(), Map.of("scale", scale.id())))
+                ? Optional.of(Finding.of(FindingCode.SAME_SCALE_BLIND, Map.of("scale", name(scale.id()))))
                 : Optional.empty();
     }
 
@@ -166,7 +171,7 @@ public final class Verification {
     Correction correction(double kilogramsPerRevolution, Correction.Basis basis, Judgement reason) {
         CalibrationFactor asFound = source.inForce().factor();
         CalibrationFactor computed = asFound.withDischarge(
-                kilogramsPerRevolution, source.inForce().spreader().feedback());
+                kilogramsPerRevolution, source.point().metering().feedback());
         CalibrationFactor toEnter =
                 source.inForce().displayStep().map(computed::roundedTo).orElse(computed);
         return Correction.proposed(asFound, computed, toEnter, basis, source, reason);
@@ -176,18 +181,15 @@ public final class Verification {
      * The correction by this catch and an earlier calibration together, each by its weight 1 ÷ u². The span of a scale that
      * both were weighed on is in neither's weight.
      *
-     * @param earlier a calibration of the same spreader, material and gate opening, that this catch agrees with
+     * @param earlier a calibration for the same point, that this catch agrees with
      * @return the correction; none if {@link #proposedCorrection} has none, or the two disagree by more than their
      *     expanded uncertainties: then their mean would be neither
-     * @throws InvalidInputException if the calibration is of another spreader, material or gate opening
+     * @throws InvalidInputException if the calibration is for another point
      */
     public Optional<Correction> correctionCombinedWith(Calibration earlier) {
-        CalibrationInForce inForce = source.inForce();
-        if (!earlier.spreader().equals(inForce.spreader())
-                || !earlier.material().equals(inForce.material())
-                || !OpeningReading.areSame(earlier.opening(), inForce.opening())) {
+        if (!earlier.point().equals(source.point())) {
             throw new InvalidInputException(
-                    "calibration to combine", "of the catch's spreader, material and gate opening", "another one");
+                    "calibration to combine", "for the catch's point, " + source.point(), "for " + earlier.point());
         }
         if (proposedCorrection.isEmpty()) {
             return Optional.empty();
@@ -215,7 +217,7 @@ public final class Verification {
         found.addAll(CatchFindings.ofMass(source.caught(), limits.catches()));
         source.counted()
                 .ifPresent(c -> found.addAll(
-                        CatchFindings.ofCount(c, source.inForce().spreader().feedback(), limits.catches())));
+                        CatchFindings.ofCount(c, source.point().metering().feedback(), limits.catches())));
         if (source.counted().isPresent() && source.indicated().isPresent()) {
             IndicatedMass display = source.indicated().get();
             double difference = Math.abs(indicatedKilograms.getAsDouble() - source.shownKilograms());
@@ -223,19 +225,13 @@ public final class Verification {
             if (Comparison.isAbove(difference, resolution, source.shownKilograms())) {
                 found.add(Finding.of(
                         FindingCode.COUNT_AND_DISPLAY_DISAGREE,
-                        Map.of("byCount", indicatedMass().orElseThrow(), "shown", display.shown())));
+                        Map.of("byCount", number(indicatedMass().orElseThrow()), "shown", number(display.shown()))));
             }
         }
         if (revolutions.isEmpty()) {
             found.add(Finding.of(FindingCode.OPEN_LOOP));
         }
-        GrainFlow.USUAL
-                .starved(
-                        source.inForce().spreader(),
-                        source.inForce().material(),
-                        source.inForce().opening(),
-                        targetFlow())
-                .ifPresent(found::add);
+        GrainFlow.USUAL.starved(source.point(), targetFlow()).ifPresent(found::add);
         return found;
     }
 
@@ -250,18 +246,20 @@ public final class Verification {
         List<Finding> found = new ArrayList<>();
         Tolerance tolerance = tolerance();
         if (verdict() == Verdict.OUTSIDE_TOLERANCE) {
-            found.add(new Finding(
+            found.add(Finding.of(
                     FindingCode.TOLERANCE_MISSED,
-                    Map.of("error", calibrationError().orElseGet(this::deliveryError), "tolerance", tolerance.limit()),
-                    Map.of("which", calibrationError.isPresent() ? "calibration error" : "delivery error")));
+                    Map.of(
+                            "error", number(calibrationError().orElseGet(this::deliveryError)),
+                            "tolerance", number(tolerance.limit()),
+                            "which", calibrationError.isPresent() ? Term.CALIBRATION_ERROR : Term.DELIVERY_ERROR)));
         }
-        if (!tolerance.accepts(deliveryError)) {
-            Map<String, Quantity<?>> numbers = new LinkedHashMap<>();
-            numbers.put("delivered", mass(believedKilograms()));
-            numbers.put("expected", mass(source.run().expectedKilograms()));
-            numbers.put("error", percent(Math.abs(deliveryError)));
-            equivalentLostTime().ifPresent(time -> numbers.put("lostTime", time));
-            found.add(Finding.of(deliveryError < 0 ? FindingCode.SHORTFALL : FindingCode.OVERRUN, numbers));
+        if (!tolerance.acceptsRatio(deliveryError)) {
+            Map<String, Argument> about = new LinkedHashMap<>();
+            about.put("delivered", number(mass(believedKilograms())));
+            about.put("expected", number(mass(source.run().expectedKilograms())));
+            about.put("error", number(percent(Math.abs(deliveryError))));
+            equivalentLostTime().ifPresent(time -> about.put("lostTime", number(time)));
+            found.add(Finding.of(deliveryError < 0 ? FindingCode.SHORTFALL : FindingCode.OVERRUN, about));
         }
         return found;
     }

@@ -9,65 +9,52 @@ import org.gritwright.core.calibration.Calibration;
 import org.gritwright.core.calibration.CalibrationInForce;
 import org.gritwright.core.judgement.DecisionRule;
 import org.gritwright.core.judgement.Tolerance;
-import org.gritwright.core.metering.OpeningReading;
 import org.gritwright.core.metering.ShaftCount;
+import org.gritwright.core.observation.CalibrationPoint;
+import org.gritwright.core.observation.Observation;
 import org.gritwright.core.weighing.CaughtMass;
 import org.gritwright.units.Amounts;
 import org.gritwright.units.InvalidInputException;
 
 /**
- * A catch made to check a calibration: the calibration in force, the run, what was counted or displayed, and what was
- * caught.
+ * A catch made to check a calibration: what was caught and counted, the calibration in force, the run, and what was displayed.
  *
  * <p>A displayed mass belongs to the calibration that was in force when it was displayed, and is turned into
  * revolutions with it once. So the corrected discharge per revolution is caught ÷ revolutions, whatever the display
  * holds later, and the same catch never corrects twice. Immutable, thread-safe, a value.
  *
- * @param inForce the calibration in force during the catch
+ * @param observation the catch
+ * @param inForce the calibration in force during the catch, at the catch's point
  * @param run the test run
- * @param caught what was caught
- * @param counted what was counted, if anything
  * @param indicated what the display showed, if anything
  */
 public record VerificationCatch(
-        CalibrationInForce inForce,
-        TestRun run,
-        CaughtMass caught,
-        Optional<ShaftCount> counted,
-        Optional<IndicatedMass> indicated) {
+        Observation observation, CalibrationInForce inForce, TestRun run, Optional<IndicatedMass> indicated) {
     /**
-     * Checks that the count goes with the drive.
+     * Checks that the calibration in force is for the catch's point.
      *
-     * @throws InvalidInputException if pulses were counted and the drive has no sensor
+     * @throws InvalidInputException if it is for another
      */
     public VerificationCatch {
         Objects.requireNonNull(run, "run");
-        Objects.requireNonNull(caught, "caught");
         Objects.requireNonNull(indicated, "indicated");
-        counted.ifPresent(c -> c.revolutions(inForce.spreader().feedback()));
+        if (!inForce.point().equals(observation.point())) {
+            throw new InvalidInputException(
+                    "calibration in force", "for the catch's point, " + observation.point(), "for " + inForce.point());
+        }
     }
 
     /**
-     * A catch for which nothing was counted or displayed; add what was with {@link #counted(ShaftCount)} and {@link
-     * #indicated(Quantity, Quantity)}.
+     * A catch for which nothing was displayed; add what was with {@link #indicated(Quantity, Quantity)}.
      *
+     * @param observation the catch
      * @param inForce the calibration in force
      * @param run the test run
-     * @param caught what was caught
      * @return the catch
+     * @throws InvalidInputException if the calibration in force is for another point
      */
-    public static VerificationCatch of(CalibrationInForce inForce, TestRun run, CaughtMass caught) {
-        return new VerificationCatch(inForce, run, caught, Optional.empty(), Optional.empty());
-    }
-
-    /**
-     * The same catch with what was counted.
-     *
-     * @param count pulses or revolutions
-     * @return the catch
-     */
-    public VerificationCatch counted(ShaftCount count) {
-        return new VerificationCatch(inForce, run, caught, Optional.of(count), indicated);
+    public static VerificationCatch of(Observation observation, CalibrationInForce inForce, TestRun run) {
+        return new VerificationCatch(observation, inForce, run, Optional.empty());
     }
 
     /**
@@ -78,7 +65,34 @@ public record VerificationCatch(
      * @return the catch
      */
     public VerificationCatch indicated(Quantity<Mass> shown, Quantity<Mass> resolution) {
-        return new VerificationCatch(inForce, run, caught, counted, Optional.of(new IndicatedMass(shown, resolution)));
+        return new VerificationCatch(observation, inForce, run, Optional.of(new IndicatedMass(shown, resolution)));
+    }
+
+    /**
+     * The calibration point.
+     *
+     * @return material, metering and setting
+     */
+    public CalibrationPoint point() {
+        return observation.point();
+    }
+
+    /**
+     * What was caught.
+     *
+     * @return the caught mass
+     */
+    public CaughtMass caught() {
+        return observation.caught();
+    }
+
+    /**
+     * What was counted.
+     *
+     * @return the count; none if nothing was counted
+     */
+    public Optional<ShaftCount> counted() {
+        return observation.counted();
     }
 
     /**
@@ -87,9 +101,8 @@ public record VerificationCatch(
      * @return revolutions, greater than zero; none if nothing was counted or displayed
      */
     public OptionalDouble revolutions() {
-        if (counted.isPresent()) {
-            return OptionalDouble.of(
-                    counted.get().revolutions(inForce.spreader().feedback()));
+        if (counted().isPresent()) {
+            return observation.revolutions();
         }
         return indicated.isPresent()
                 ? OptionalDouble.of(shownKilograms() / inForce.kilogramsPerRevolution())
@@ -101,11 +114,9 @@ public record VerificationCatch(
         return Amounts.si(Mass.class, indicated.orElseThrow().shown());
     }
 
-    /** Whether both were made with one spreader, material and gate opening, whatever calibration was in force. */
+    /** Whether both were made at one point, whatever calibration was in force. */
     boolean isComparableWith(VerificationCatch evidence) {
-        return inForce.spreader().equals(evidence.inForce.spreader())
-                && inForce.material().equals(evidence.inForce.material())
-                && OpeningReading.areSame(inForce.opening(), evidence.inForce.opening());
+        return point().equals(evidence.point());
     }
 
     /**
@@ -117,10 +128,12 @@ public record VerificationCatch(
      * @return true if both are one discharge, written down twice
      */
     public boolean isSameDischarge(VerificationCatch evidence) {
-        if (!run.equals(evidence.run) || !caught.equals(evidence.caught) || !counted.equals(evidence.counted)) {
+        if (!run.equals(evidence.run)
+                || !caught().equals(evidence.caught())
+                || !counted().equals(evidence.counted())) {
             return false;
         }
-        if (counted.isPresent() || indicated.equals(evidence.indicated)) {
+        if (counted().isPresent() || indicated.equals(evidence.indicated)) {
             return true;
         }
         return indicated.isPresent()

@@ -1,5 +1,8 @@
 package org.gritwright.core.weighing;
 
+import static org.gritwright.core.finding.Argument.name;
+import static org.gritwright.core.finding.Argument.number;
+
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -184,21 +187,24 @@ public final class CaughtMass {
         Quantity<Mass> lowest = tares.get(0);
         Quantity<Mass> highest = tares.get(tares.size() - 1);
         if (Comparison.isAbove(Amounts.si(Mass.class, highest), UNEQUAL_TARES * Amounts.si(Mass.class, lowest))) {
-            findings.add(Finding.of(FindingCode.TARES_UNEQUAL, Map.of("lowest", lowest, "highest", highest)));
+            findings.add(Finding.of(
+                    FindingCode.TARES_UNEQUAL, Map.of("lowest", number(lowest), "highest", number(highest))));
         }
         List<ScaleCheck> sameDay =
                 scale.checks().stream().filter(c -> c.on().equals(weighedOn)).toList();
         if (sameDay.isEmpty()) {
-            findings.add(new Finding(FindingCode.SCALE_NOT_CHECKED, Map.of(), Map.of("scale", scale.id())));
+            findings.add(Finding.of(FindingCode.SCALE_NOT_CHECKED, Map.of("scale", name(scale.id()))));
         }
         for (ScaleCheck check : sameDay) {
             double testWeight = Amounts.si(Mass.class, check.testWeight());
             double miss = Math.abs(Amounts.si(Mass.class, check.reading()) - testWeight);
             if (Comparison.isAbove(miss, DIVISIONS_OFF * Amounts.si(Mass.class, scale.division()), testWeight)) {
-                findings.add(new Finding(
+                findings.add(Finding.of(
                         FindingCode.SCALE_CHECK_MISSED,
-                        Map.of("reading", check.reading(), "testWeight", check.testWeight()),
-                        Map.of("scale", scale.id())));
+                        Map.of(
+                                "reading", number(check.reading()),
+                                "testWeight", number(check.testWeight()),
+                                "scale", name(scale.id()))));
             }
         }
         return List.copyOf(findings);

@@ -2,9 +2,9 @@ package org.gritwright.core.budget;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
-import static org.gritwright.core.Samples.AUGER;
+import static org.gritwright.core.Samples.AUGER_POINT;
 import static org.gritwright.core.Samples.DAY;
-import static org.gritwright.core.Samples.SALT;
+import static org.gritwright.core.Samples.catchAt;
 import static org.gritwright.core.Samples.pounds;
 import static org.gritwright.core.Samples.pulses;
 import static org.gritwright.units.SpreadingUnits.PERCENT;
@@ -13,7 +13,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.DoubleStream;
 import org.gritwright.core.calibration.Calibration;
-import org.gritwright.core.calibration.CalibrationCatch;
 import org.gritwright.core.observation.CatchAllowances;
 import org.gritwright.core.observation.CatchLimits;
 import org.gritwright.core.observation.Moisture;
@@ -44,10 +43,8 @@ class SystematicErrorsTest {
     /** Catches of 20 revolutions. */
     private static Calibration calibration(CatchAllowances allowances, String scale, double... net) {
         return Calibration.from(
-                AUGER,
-                SALT,
                 DoubleStream.of(net)
-                        .mapToObj(pounds -> CalibrationCatch.ungated(on(scale, pounds), pulses(2000)))
+                        .mapToObj(pounds -> catchAt(AUGER_POINT, on(scale, pounds), pulses(2000)))
                         .toList(),
                 RatioEstimator.RATIO_OF_SUMS,
                 CatchLimits.COMMON.withAllowances(allowances));

@@ -1,18 +1,17 @@
 package org.gritwright.core.calibration;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.gritwright.core.Samples.AUGER;
-import static org.gritwright.core.Samples.SALT;
+import static org.gritwright.core.Samples.AUGER_POINT;
+import static org.gritwright.core.Samples.catchAt;
 
 import java.io.IOException;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.SplittableRandom;
 import java.util.function.IntPredicate;
 import java.util.stream.IntStream;
+import org.gritwright.core.Page;
 import org.gritwright.core.SimulatedDay;
 import org.gritwright.core.statistics.RatioEstimate;
 import org.gritwright.core.statistics.RatioEstimator;
@@ -70,11 +69,9 @@ class BudgetCoverageTest {
             List<CalibrationCatch> made = new ArrayList<>();
             for (int i = 0; i < catches; i++) {
                 SimulatedDay.Caught caught = day.of(TRUTH, 20, SCATTER);
-                made.add(CalibrationCatch.ungated(caught.mass(), caught.count()));
+                made.add(catchAt(AUGER_POINT, caught.mass(), caught.count()));
             }
             return holdsTruth(Calibration.from(
-                            AUGER,
-                            SALT,
                             made,
                             RatioEstimator.RATIO_OF_SUMS,
                             SimulatedDay.limits(greatestSpillage(), catches < 3 ? SCATTER : 0))
@@ -138,9 +135,9 @@ class BudgetCoverageTest {
                 List<CalibrationCatch> made = new ArrayList<>();
                 for (int i = 0; i < catches; i++) {
                     SimulatedDay.Caught caught = day.of(TRUTH, 20, 0);
-                    made.add(CalibrationCatch.ungated(caught.mass(), caught.count()));
+                    made.add(catchAt(AUGER_POINT, caught.mass(), caught.count()));
                 }
-                return holdsTruth(Calibration.from(AUGER, SALT, made).dischargePerRevolution());
+                return holdsTruth(Calibration.from(made).dischargePerRevolution());
             });
 
             assertThat(coverage).as("%d catches", catches).isGreaterThan(0.93);
@@ -150,13 +147,14 @@ class BudgetCoverageTest {
     @Test
     void theCoverageOfFewCatchesWithSystematicPartsIsComputed() throws IOException {
         StringBuilder table = new StringBuilder("""
-                Truth: 6 lb/rev, catches of 20 revolutions that scatter by 2 %, a scale that reads half pounds, 100 pulses a
-                revolution. The ratio is that of the mean's systematic uncertainty (half spillage, the rest the scale's span)
-                to its random one. With two catches the scatter is assumed, and rightly so; from three on it is their own.
+            True value 6 lb/rev; catches of 20 revolutions that scatter by 2 %; a scale that reads to half a pound;
+            100 pulses per revolution. The ratio is the systematic uncertainty of the mean (half of it from spillage, the
+            rest from the scale's span) divided by its random uncertainty. With two catches the scatter is assumed, and
+            the assumption is right; from three on it is estimated from the catches.
 
-                | catches | ratio 0 | ratio 0.5 | ratio 1 | ratio 2 |
-                |---|---|---|---|---|
-                """);
+            | catches | ratio 0 | ratio 0.5 | ratio 1 | ratio 2 |
+            |---|---|---|---|---|
+            """);
         for (int catches : new int[] {2, 3, 4, 5, 8}) {
             table.append("| ").append(catches);
             for (double ratio : new double[] {0, 0.5, 1, 2}) {
@@ -165,9 +163,6 @@ class BudgetCoverageTest {
             }
             table.append(" |\n");
         }
-        Files.writeString(Path.of("target", "budget-coverage.md"), table);
-        assertThat(Files.readString(Path.of("..", "README.md")))
-                .as("README.md after <!-- budget coverage -->; paste calc-core/target/budget-coverage.md there")
-                .contains("<!-- budget coverage -->\n" + table + "<!-- /budget coverage -->");
+        Page.UNCERTAINTY.assertHolds("budget coverage", table.toString());
     }
 }

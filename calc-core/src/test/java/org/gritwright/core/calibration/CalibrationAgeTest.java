@@ -8,6 +8,7 @@ import java.time.LocalDate;
 import java.time.Period;
 import java.util.List;
 import java.util.Map;
+import org.gritwright.core.finding.Argument;
 import org.gritwright.core.finding.Finding;
 import org.gritwright.core.finding.FindingCode;
 import org.gritwright.core.finding.Severity;
@@ -39,7 +40,10 @@ class CalibrationAgeTest {
         Finding finding = only(FindingCode.CALIBRATION_BEFORE_SEASON, findings(SEASON.minusDays(29)));
 
         assertThat(finding.severity()).isEqualTo(Severity.WARNING);
-        assertThat(finding.words()).isEqualTo(Map.of("calibrated", "2026-10-03", "season", "2026-11-01"));
+        assertThat(finding.arguments())
+                .isEqualTo(Map.of(
+                        "calibrated", Argument.date(LocalDate.of(2026, 10, 3)),
+                        "season", Argument.date(LocalDate.of(2026, 11, 1))));
         assertThat(finding.sentence())
                 .isEqualTo("The calibration of 2026-10-03 is older than the season that starts 2026-11-01.");
     }

@@ -2,12 +2,12 @@ package org.gritwright.core.calibration;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
-import static org.gritwright.core.Samples.AUGER;
+import static org.gritwright.core.Samples.AUGER_POINT;
 import static org.gritwright.core.Samples.DAY;
-import static org.gritwright.core.Samples.SALT;
 import static org.gritwright.core.Samples.SCALE;
 import static org.gritwright.core.Samples.augerCatch;
-import static org.gritwright.core.Samples.augerWith;
+import static org.gritwright.core.Samples.augerPoint;
+import static org.gritwright.core.Samples.catchAt;
 import static org.gritwright.core.Samples.caught;
 import static org.gritwright.core.Samples.codes;
 import static org.gritwright.core.Samples.only;
@@ -23,6 +23,7 @@ import org.assertj.core.data.Offset;
 import org.gritwright.core.finding.FindingCode;
 import org.gritwright.core.metering.NoSensor;
 import org.gritwright.core.metering.ShaftCount;
+import org.gritwright.core.observation.CalibrationPoint;
 import org.gritwright.core.observation.CatchAllowances;
 import org.gritwright.core.observation.CatchLimits;
 import org.gritwright.core.observation.Moisture;
@@ -62,7 +63,7 @@ class CalibrationBudgetTest {
 
     private static Calibration of(
             RatioEstimator estimator, CatchAllowances allowances, List<CalibrationCatch> catches) {
-        return Calibration.from(AUGER, SALT, catches, estimator, CatchLimits.COMMON.withAllowances(allowances));
+        return Calibration.from(catches, estimator, CatchLimits.COMMON.withAllowances(allowances));
     }
 
     private static Calibration bySums(CatchAllowances allowances, CalibrationCatch... catches) {
@@ -89,8 +90,10 @@ class CalibrationBudgetTest {
     }
 
     private static CalibrationCatch on(Scale scale, double pounds, double pulses) {
-        return CalibrationCatch.ungated(
-                CaughtMass.of(scale, DAY, new Weighing("tarp", pounds(pounds + 5), pounds(5))), pulses(pulses));
+        return catchAt(
+                AUGER_POINT,
+                CaughtMass.of(scale, DAY, new Weighing("tarp", pounds(pounds + 5), pounds(5))),
+                pulses(pulses));
     }
 
     @Test
@@ -126,8 +129,8 @@ class CalibrationBudgetTest {
     void twoCatchesHaveTheirRoundingsAndCountsInSquares() {
         Calibration calibration = bySums(
                 TWO_PERCENT_SCATTER,
-                CalibrationCatch.ungated(caught(118.5), revolutionsByEye(20)),
-                CalibrationCatch.ungated(caught(180), revolutionsByEye(30)));
+                catchAt(AUGER_POINT, caught(118.5), revolutionsByEye(20)),
+                catchAt(AUGER_POINT, caught(180), revolutionsByEye(30)));
         double ratio = 298.5 / 50;
 
         assertThat(contribution(row(calibration, "rounding of the scale")))
@@ -287,13 +290,14 @@ class CalibrationBudgetTest {
 
     @Test
     void aCountOfUnknownUncertaintyIsNamedEvenAmongThree() {
+        CalibrationPoint watched = augerPoint(NoSensor.onDriveShaft());
         ShaftCount speedTimesTime = new ShaftCount.SpeedTimesTime(
                 Amounts.of(60, SpreadingUnits.REVOLUTION_PER_MINUTE), Amounts.of(20, SpreadingUnits.SECOND));
         List<CalibrationCatch> catches = List.of(
-                CalibrationCatch.ungated(caught(118.5), speedTimesTime),
-                CalibrationCatch.ungated(caught(119), speedTimesTime),
-                CalibrationCatch.ungated(caught(118), speedTimesTime));
-        Calibration calibration = Calibration.from(augerWith(NoSensor.onDriveShaft()), SALT, catches);
+                catchAt(watched, caught(118.5), speedTimesTime),
+                catchAt(watched, caught(119), speedTimesTime),
+                catchAt(watched, caught(118), speedTimesTime));
+        Calibration calibration = Calibration.from(catches);
 
         assertThat(only(FindingCode.UNCERTAINTY_INCOMPLETE, calibration.findings())
                         .sentence())
@@ -305,8 +309,8 @@ class CalibrationBudgetTest {
     @Test
     void aWrongZeroOfTheScaleIsInNothing() {
         Calibration right = bySums(CatchAllowances.NONE, on(SCALE, 120, 2000));
-        CalibrationCatch shifted = CalibrationCatch.ungated(
-                CaughtMass.of(SCALE, DAY, new Weighing("tarp", pounds(128), pounds(8))), pulses(2000));
+        CalibrationCatch shifted = catchAt(
+                AUGER_POINT, CaughtMass.of(SCALE, DAY, new Weighing("tarp", pounds(128), pounds(8))), pulses(2000));
 
         assertThat(bySums(CatchAllowances.NONE, shifted).budget().result())
                 .isEqualTo(right.budget().result());

@@ -1,84 +1,71 @@
 package org.gritwright.core.calibration;
 
 import static org.gritwright.core.Samples.AUGER;
-import static org.gritwright.core.Samples.CHAIN;
+import static org.gritwright.core.Samples.AUGER_POINT;
 import static org.gritwright.core.Samples.SALT;
 import static org.gritwright.core.Samples.assertRefused;
 import static org.gritwright.core.Samples.augerCatch;
-import static org.gritwright.core.Samples.augerWith;
+import static org.gritwright.core.Samples.augerPoint;
+import static org.gritwright.core.Samples.catchAt;
 import static org.gritwright.core.Samples.caught;
-import static org.gritwright.core.Samples.foreign;
-import static org.gritwright.core.Samples.inches;
-import static org.gritwright.core.Samples.pounds;
+import static org.gritwright.core.Samples.chainAt;
+import static org.gritwright.core.Samples.observed;
 import static org.gritwright.core.Samples.pulses;
-import static org.gritwright.core.Samples.wrongKind;
+import static org.gritwright.core.Samples.revolutionsByEye;
 
 import java.util.List;
 import org.gritwright.core.metering.NoSensor;
+import org.gritwright.core.observation.CalibrationPoint;
 import org.gritwright.core.observation.Material;
+import org.gritwright.core.spi.Setting;
 import org.gritwright.units.Amounts;
 import org.gritwright.units.SpreadingUnits;
 import org.junit.jupiter.api.Test;
 
 class CalibrationErrorsTest {
-    private static final CalibrationCatch AT_FOUR = CalibrationCatch.at(inches(4), caught(1252), pulses(2000));
+    private static final CalibrationCatch AT_FOUR = catchAt(chainAt(4), caught(1252), pulses(2000));
 
     @Test
     void refusesNoCatch() {
-        assertRefused("calibration catches must be one or more: none", () -> Calibration.from(AUGER, SALT, List.of()));
+        assertRefused("calibration catches must be one or more: none", () -> Calibration.from(List.of()));
     }
 
     @Test
-    void refusesCatchesAtDifferentOpenings() {
+    void refusesCatchesAtDifferentPoints() {
         assertRefused(
-                "gate opening of a catch must be the same in all catches of one calibration, 4 in: 5 in",
-                () -> Calibration.from(
-                        CHAIN, SALT, List.of(AT_FOUR, CalibrationCatch.at(inches(5), caught(1252), pulses(2000)))));
+                "calibration point of a catch must be the same in all catches of one calibration, salt at 4 in: salt at"
+                        + " 5 in",
+                () -> Calibration.from(List.of(AT_FOUR, catchAt(chainAt(5), caught(1252), pulses(2000)))));
         assertRefused(
-                "gate opening of a catch must be the same in all catches of one calibration, 4 in: none",
-                () -> Calibration.from(CHAIN, SALT, List.of(AT_FOUR, augerCatch(1252, 2000))));
-    }
-
-    @Test
-    void refusesAMissingOpening() {
+                "calibration point of a catch must be the same in all catches of one calibration, salt at 4 in: salt",
+                () -> Calibration.from(List.of(AT_FOUR, augerCatch(1252, 2000))));
+        CalibrationPoint ofSand =
+                CalibrationPoint.of(Material.of("sand", SALT.looseBulkDensity()), AUGER, Setting.none());
         assertRefused(
-                "gate opening must be given for gate type sliding-gate, version 1: nothing",
-                () -> Calibration.from(CHAIN, SALT, List.of(augerCatch(1252, 2000))));
-    }
-
-    @Test
-    void refusesAnOpeningWhereThereIsNoGate() {
+                "calibration point of a catch must be the same in all catches of one calibration, salt: sand",
+                () -> Calibration.from(List.of(augerCatch(118.5, 2000), catchAt(ofSand, caught(118.5), pulses(2000)))));
         assertRefused(
-                "gate opening must be left out for gate type no-gate, version 1: 4 in",
-                () -> Calibration.from(AUGER, SALT, List.of(AT_FOUR)));
-    }
-
-    @Test
-    void refusesAnOpeningBeyondTheGate() {
-        assertRefused(
-                "gate opening must be within 0 m to 1 m: 250 in",
-                () -> Calibration.from(
-                        CHAIN, SALT, List.of(CalibrationCatch.at(inches(250), caught(1252), pulses(2000)))));
+                "calibration point of a catch must be the same in all catches of one calibration, salt: another"
+                        + " metering",
+                () -> Calibration.from(List.of(
+                        augerCatch(118.5, 2000),
+                        catchAt(augerPoint(NoSensor.onDriveShaft()), caught(118.5), revolutionsByEye(20)))));
     }
 
     @Test
     void refusesPulsesOfADriveWithoutSensor() {
+        CalibrationPoint watched = augerPoint(NoSensor.onDriveShaft());
+
         assertRefused(
                 "count must be revolutions or shaft speed × time, as the drive has no pulse sensor: 2000 pulse",
-                () -> Calibration.from(augerWith(NoSensor.onDriveShaft()), SALT, List.of(augerCatch(118.5, 2000))));
+                () -> catchAt(watched, caught(118.5), pulses(2000)));
     }
 
     @Test
-    void refusesACatchAtAnOpeningThatIsNone() {
+    void refusesACatchForWhichNothingWasCounted() {
         assertRefused(
-                "gate opening must be 0 or more: -4 in",
-                () -> CalibrationCatch.at(inches(-4), caught(1252), pulses(2000)));
-        assertRefused(
-                "gate opening must be a length, or a bare number for a setting: 4 lb",
-                () -> CalibrationCatch.at(wrongKind(pounds(4)), caught(1252), pulses(2000)));
-        assertRefused(
-                "gate opening must be a finite length: NaN in \"in\"",
-                () -> CalibrationCatch.at(foreign(Double.NaN, SpreadingUnits.INCH), caught(1252), pulses(2000)));
+                "count of a calibration catch must be given: nothing",
+                () -> CalibrationCatch.of(observed(AUGER_POINT, caught(118.5))));
     }
 
     @Test

@@ -3,14 +3,16 @@ package org.gritwright.core.calibration;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 import static org.gritwright.core.Samples.AUGER;
+import static org.gritwright.core.Samples.AUGER_POINT;
 import static org.gritwright.core.Samples.DAY;
-import static org.gritwright.core.Samples.SALT;
 import static org.gritwright.core.Samples.augerCatch;
-import static org.gritwright.core.Samples.augerWith;
+import static org.gritwright.core.Samples.augerPoint;
 import static org.gritwright.core.Samples.butForUnknown;
+import static org.gritwright.core.Samples.catchAt;
 import static org.gritwright.core.Samples.caught;
 import static org.gritwright.core.Samples.codes;
 import static org.gritwright.core.Samples.goodAugerCatches;
+import static org.gritwright.core.Samples.numbers;
 import static org.gritwright.core.Samples.only;
 import static org.gritwright.core.Samples.pounds;
 import static org.gritwright.core.Samples.pulses;
@@ -24,6 +26,7 @@ import org.gritwright.core.finding.Severity;
 import org.gritwright.core.metering.NoSensor;
 import org.gritwright.core.metering.ShaftCount;
 import org.gritwright.core.metering.ShaftSensor;
+import org.gritwright.core.observation.CalibrationPoint;
 import org.gritwright.core.observation.CatchFindings;
 import org.gritwright.core.observation.CatchLimits;
 import org.gritwright.core.observation.Coasting;
@@ -39,20 +42,19 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 class CalibrationFindingsTest {
     private static List<Finding> of(CalibrationCatch... catches) {
-        return butForUnknown(Calibration.from(AUGER, SALT, List.of(catches)).findings());
+        return butForUnknown(Calibration.from(List.of(catches)).findings());
     }
 
     private static List<Finding> byEye(double revolutions, double uncertainty) {
         ShaftCount count = new ShaftCount.ByEye(
                 Amounts.of(revolutions, SpreadingUnits.REVOLUTION), Amounts.of(uncertainty, SpreadingUnits.REVOLUTION));
-        CalibrationCatch one = CalibrationCatch.ungated(caught(5.9 * revolutions), count);
-        return butForUnknown(Calibration.from(augerWith(NoSensor.onDriveShaft()), SALT, List.of(one, one))
-                .findings());
+        CalibrationCatch one = catchAt(augerPoint(NoSensor.onDriveShaft()), caught(5.9 * revolutions), count);
+        return butForUnknown(Calibration.from(List.of(one, one)).findings());
     }
 
     @Test
     void threeGoodCatchesHaveNone() {
-        assertThat(Calibration.from(AUGER, SALT, goodAugerCatches()).findings()).isEmpty();
+        assertThat(Calibration.from(goodAugerCatches()).findings()).isEmpty();
     }
 
     @Test
@@ -71,8 +73,8 @@ class CalibrationFindingsTest {
 
         assertThat(finding.severity()).isEqualTo(Severity.ERROR);
         assertThat(finding.code().doubtsData()).isTrue();
-        assertThat(finding.numbers().get("scatter").getValue().doubleValue()).isCloseTo(100 * 0.325 / 6, within(1e-12));
-        assertThat(finding.numbers().get("limit")).isEqualTo(Amounts.of(5, SpreadingUnits.PERCENT));
+        assertThat(finding.number("scatter").getValue().doubleValue()).isCloseTo(100 * 0.325 / 6, within(1e-12));
+        assertThat(finding.number("limit")).isEqualTo(Amounts.of(5, SpreadingUnits.PERCENT));
         assertThat(finding.sentence())
                 .isEqualTo("The catches scatter by 5.417 % of their mean, more than 5 %: find out why before trusting"
                         + " them.");
@@ -98,7 +100,7 @@ class CalibrationFindingsTest {
         assertThat(findings).hasSize(1);
         assertThat(finding.severity()).isEqualTo(Severity.WARNING);
         assertThat(finding.code().doubtsData()).isFalse();
-        assertThat(finding.numbers().get("catch")).isEqualTo(Amounts.of(2, SpreadingUnits.ONE));
+        assertThat(finding.number("catch")).isEqualTo(Amounts.of(2, SpreadingUnits.ONE));
         assertThat(finding.sentence())
                 .isEqualTo(
                         "Catch 2 gives 6.3 lb/rev, outlying among the 5 catches. It is reported and not removed: find"
@@ -144,23 +146,22 @@ class CalibrationFindingsTest {
                 augerCatch(295.5, 5000),
                 augerCatch(294.5, 5000));
 
-        assertThat(codes(Calibration.from(AUGER, SALT, catches, RatioEstimator.LINE_WITH_INTERCEPT, CatchLimits.COMMON)
+        assertThat(codes(Calibration.from(catches, RatioEstimator.LINE_WITH_INTERCEPT, CatchLimits.COMMON)
                         .findings()))
                 .containsExactly(FindingCode.CAUGHT_MASS_SMALL);
-        assertThat(codes(Calibration.from(AUGER, SALT, catches).findings())).contains(FindingCode.OUTLYING_CATCH);
+        assertThat(codes(Calibration.from(catches).findings())).contains(FindingCode.OUTLYING_CATCH);
     }
 
     @Test
     void fewerThanAHundredPulsesAreTooFew() {
+        CalibrationPoint fourPulses = augerPoint(ShaftSensor.of(Amounts.of(4, SpreadingUnits.PULSE_PER_REVOLUTION)));
         Calibration calibration = Calibration.from(
-                augerWith(ShaftSensor.of(Amounts.of(4, SpreadingUnits.PULSE_PER_REVOLUTION))),
-                SALT,
-                List.of(augerCatch(146, 99), augerCatch(148, 100)));
+                List.of(catchAt(fourPulses, caught(146), pulses(99)), catchAt(fourPulses, caught(148), pulses(100))));
 
         Finding finding = only(FindingCode.TOO_FEW_PULSES, calibration.findings());
         assertThat(finding.severity()).isEqualTo(Severity.WARNING);
         assertThat(finding.sentence()).isEqualTo("Only 99 pulse counted in a catch, fewer than 100 pulse: run longer.");
-        assertThat(finding.numbers())
+        assertThat(numbers(finding))
                 .isEqualTo(Map.of(
                         "counted",
                         Amounts.of(99, SpreadingUnits.PULSE),
@@ -188,7 +189,7 @@ class CalibrationFindingsTest {
         Finding finding = only(FindingCode.TOO_FEW_REVOLUTIONS, of(good, augerCatch(50, 499)));
 
         assertThat(finding.severity()).isEqualTo(Severity.WARNING);
-        assertThat(finding.numbers())
+        assertThat(numbers(finding))
                 .isEqualTo(Map.of(
                         "counted", Amounts.of(4.99, SpreadingUnits.REVOLUTION),
                         "wanted", Amounts.of(5, SpreadingUnits.REVOLUTION)));
@@ -226,7 +227,7 @@ class CalibrationFindingsTest {
         Finding finding = only(FindingCode.CAUGHT_MASS_SMALL, of(good, augerCatch(49.5, 850)));
 
         assertThat(finding.severity()).isEqualTo(Severity.WARNING);
-        assertThat(finding.numbers()).isEqualTo(Map.of("caught", pounds(49.5), "division", pounds(0.5)));
+        assertThat(numbers(finding)).isEqualTo(Map.of("caught", pounds(49.5), "division", pounds(0.5)));
         assertThat(finding.sentence())
                 .isEqualTo("The caught mass 49.5 lb is small against the scale's division 0.5 lb: catch more.");
         assertThat(of(good, good)).isEmpty();
@@ -235,8 +236,8 @@ class CalibrationFindingsTest {
     @Test
     void findingsOfTheWeighingAreAmongThem() {
         Scale unchecked = Scale.of("S-2", pounds(500), pounds(0.5));
-        CalibrationCatch one = CalibrationCatch.ungated(
-                CaughtMass.of(unchecked, DAY, new Weighing("A", pounds(118.5), pounds(0))), pulses(2000));
+        CalibrationCatch one = catchAt(
+                AUGER_POINT, CaughtMass.of(unchecked, DAY, new Weighing("A", pounds(118.5), pounds(0))), pulses(2000));
 
         assertThat(codes(of(one, one, one))).containsExactly(FindingCode.SCALE_NOT_CHECKED);
     }
@@ -244,7 +245,7 @@ class CalibrationFindingsTest {
     @Test
     void aConveyorThatWasNotPrimedDoubtsTheData() {
         CalibrationCatch unprimed =
-                new CalibrationCatch(caught(118.5), pulses(2000), Optional.empty(), false, Coasting.IN_BOTH);
+                new CalibrationCatch(augerCatch(118.5, 2000).observation(), false, Coasting.IN_BOTH);
         Finding finding = only(FindingCode.CONVEYOR_NOT_PRIMED, of(unprimed, augerCatch(118.5, 2000)));
 
         assertThat(finding.severity()).isEqualTo(Severity.ERROR);
@@ -254,7 +255,7 @@ class CalibrationFindingsTest {
     }
 
     private static List<Finding> with(Coasting coasting) {
-        CalibrationCatch one = new CalibrationCatch(caught(118.5), pulses(2000), Optional.empty(), true, coasting);
+        CalibrationCatch one = new CalibrationCatch(augerCatch(118.5, 2000).observation(), true, coasting);
         return of(one, one);
     }
 

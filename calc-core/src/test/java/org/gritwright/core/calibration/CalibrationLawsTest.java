@@ -2,10 +2,10 @@ package org.gritwright.core.calibration;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
-import static org.gritwright.core.Samples.AUGER;
+import static org.gritwright.core.Samples.AUGER_POINT;
 import static org.gritwright.core.Samples.DAY;
-import static org.gritwright.core.Samples.SALT;
 import static org.gritwright.core.Samples.SENSOR;
+import static org.gritwright.core.Samples.catchAt;
 import static org.gritwright.core.Samples.pulses;
 
 import java.math.BigDecimal;
@@ -31,8 +31,10 @@ import org.gritwright.core.metering.DragChain;
 import org.gritwright.core.metering.Gate;
 import org.gritwright.core.metering.SlidingGate;
 import org.gritwright.core.metering.Spreader;
+import org.gritwright.core.observation.CalibrationPoint;
 import org.gritwright.core.observation.CatchLimits;
 import org.gritwright.core.observation.Material;
+import org.gritwright.core.spi.Setting;
 import org.gritwright.core.statistics.RatioEstimator;
 import org.gritwright.core.weighing.CaughtMass;
 import org.gritwright.core.weighing.Scale;
@@ -108,9 +110,10 @@ class CalibrationLawsTest {
                 SENSOR);
         Material material = Material.of("salt", Amounts.ofSi(1280, units.density));
         Scale scale = Scale.of("S", Amounts.ofSi(2000, units.mass), Amounts.ofSi(0.1, units.mass));
+        CalibrationPoint point = CalibrationPoint.of(material, spreader, Setting.height(length(openingMetres, units)));
         List<CalibrationCatch> made = catches.stream()
-                .map(c -> CalibrationCatch.at(
-                        length(openingMetres, units),
+                .map(c -> catchAt(
+                        point,
                         CaughtMass.of(
                                 scale,
                                 DAY,
@@ -118,7 +121,7 @@ class CalibrationLawsTest {
                                         "A", Amounts.ofSi(c.kilograms + 2, units.mass), Amounts.ofSi(2, units.mass))),
                         pulses(c.pulses)))
                 .toList();
-        return Calibration.from(spreader, material, made, estimator, CatchLimits.COMMON);
+        return Calibration.from(made, estimator, CatchLimits.COMMON);
     }
 
     private static double kilogramsPerRevolution(Quantity<DischargePerRevolution> discharge) {
@@ -218,7 +221,7 @@ class CalibrationLawsTest {
     }
 
     private static Quantity<DischargePerRevolution> discharge(CaughtMass caught) {
-        return Calibration.from(AUGER, SALT, List.of(CalibrationCatch.ungated(caught, pulses(2000))))
+        return Calibration.from(List.of(catchAt(AUGER_POINT, caught, pulses(2000))))
                 .dischargePerRevolution()
                 .value();
     }

@@ -2,22 +2,23 @@ package org.gritwright.core.calibration;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
-import static org.gritwright.core.Samples.AUGER;
+import static org.gritwright.core.Samples.AUGER_POINT;
 import static org.gritwright.core.Samples.CHAIN;
 import static org.gritwright.core.Samples.SALT;
 import static org.gritwright.core.Samples.SCALE;
 import static org.gritwright.core.Samples.assertRefused;
 import static org.gritwright.core.Samples.augerCatch;
-import static org.gritwright.core.Samples.augerWith;
+import static org.gritwright.core.Samples.augerPoint;
 import static org.gritwright.core.Samples.butForUnknown;
+import static org.gritwright.core.Samples.catchAt;
 import static org.gritwright.core.Samples.caught;
+import static org.gritwright.core.Samples.chainAt;
 import static org.gritwright.core.Samples.goodAugerCatches;
-import static org.gritwright.core.Samples.inches;
+import static org.gritwright.core.Samples.height;
 import static org.gritwright.core.Samples.pulses;
 import static org.gritwright.core.Samples.revolutionsByEye;
 
 import java.util.List;
-import java.util.Optional;
 import java.util.Set;
 import javax.measure.quantity.Mass;
 import org.gritwright.core.budget.SystematicErrors;
@@ -32,12 +33,12 @@ import org.junit.jupiter.api.Test;
 
 class CalibrationTest {
     private static final CalibrationCatch IN_KILOGRAMS =
-            CalibrationCatch.ungated(caught(Amounts.of(54, SpreadingUnits.KILOGRAM)), pulses(2000));
+            catchAt(AUGER_POINT, caught(Amounts.of(54, SpreadingUnits.KILOGRAM)), pulses(2000));
 
     @Test
     void isTotalMassOverTotalRevolutionsByDefault() {
-        Calibration calibration = Calibration.from(
-                AUGER, SALT, List.of(augerCatch(31, 500), augerCatch(60.5, 1000), augerCatch(122, 2000)));
+        Calibration calibration =
+                Calibration.from(List.of(augerCatch(31, 500), augerCatch(60.5, 1000), augerCatch(122, 2000)));
 
         assertThat(calibration.estimator()).isEqualTo(RatioEstimator.RATIO_OF_SUMS);
         assertThat(poundsPerRevolution(calibration)).isCloseTo(6.1, within(1e-14));
@@ -46,8 +47,6 @@ class CalibrationTest {
     @Test
     void mayBeTheMeanOfTheRatios() {
         Calibration calibration = Calibration.from(
-                AUGER,
-                SALT,
                 List.of(augerCatch(31, 500), augerCatch(60.5, 1000), augerCatch(122, 2000)),
                 RatioEstimator.MEAN_OF_RATIOS,
                 CatchLimits.COMMON);
@@ -57,7 +56,7 @@ class CalibrationTest {
     }
 
     private static Calibration byLine(CalibrationCatch... catches) {
-        return Calibration.from(AUGER, SALT, List.of(catches), RatioEstimator.LINE_WITH_INTERCEPT, CatchLimits.COMMON);
+        return Calibration.from(List.of(catches), RatioEstimator.LINE_WITH_INTERCEPT, CatchLimits.COMMON);
     }
 
     @Test
@@ -127,13 +126,12 @@ class CalibrationTest {
 
     @Test
     void onlyALineTellsWhatAStartLoses() {
-        assertThat(Calibration.from(AUGER, SALT, goodAugerCatches()).massPerStart())
-                .isEmpty();
+        assertThat(Calibration.from(goodAugerCatches()).massPerStart()).isEmpty();
     }
 
     @Test
     void hasUncertaintyDeviationAndDegreesOfFreedomFromItsCatches() {
-        Calibration calibration = Calibration.from(AUGER, SALT, goodAugerCatches());
+        Calibration calibration = Calibration.from(goodAugerCatches());
 
         // R = 355.5/60 = 5.925; residuals 0, 0.5, −0.5 lb; u² = 3/2 · 0.5/60²; ratios 5.925, 5.95, 5.9
         Measured<DischargePerRevolution> byScatter = calibration
@@ -150,7 +148,7 @@ class CalibrationTest {
 
     @Test
     void ofOneCatchHasNoDeviation() {
-        Calibration calibration = Calibration.from(AUGER, SALT, List.of(augerCatch(118.5, 2000)));
+        Calibration calibration = Calibration.from(List.of(augerCatch(118.5, 2000)));
 
         assertThat(calibration.sampleDeviation()).isEmpty();
         assertThat(calibration.relativeScatter()).isEmpty();
@@ -158,12 +156,12 @@ class CalibrationTest {
 
     @Test
     void speaksTheUnitsOfTheFirstWeighing() {
-        assertThat(Calibration.from(AUGER, SALT, List.of(IN_KILOGRAMS, augerCatch(119, 2000)))
+        assertThat(Calibration.from(List.of(IN_KILOGRAMS, augerCatch(119, 2000)))
                         .dischargePerRevolution()
                         .value()
                         .getUnit())
                 .isEqualTo(SpreadingUnits.KILOGRAM_PER_REVOLUTION);
-        assertThat(Calibration.from(AUGER, SALT, List.of(augerCatch(119, 2000), IN_KILOGRAMS))
+        assertThat(Calibration.from(List.of(augerCatch(119, 2000), IN_KILOGRAMS))
                         .dischargePerRevolution()
                         .value()
                         .getUnit())
@@ -173,42 +171,38 @@ class CalibrationTest {
     @Test
     void tellsTheApparentFill() {
         // 5.925 lb/rev of 6.98132 lb/rev at a fill of 1
-        assertThat(Calibration.from(AUGER, SALT, goodAugerCatches())
-                        .apparentFill()
-                        .value())
-                .isCloseTo(0.848694, within(5e-7));
+        assertThat(Calibration.from(goodAugerCatches()).apparentFill().value()).isCloseTo(0.848694, within(5e-7));
     }
 
     @Test
     void keepsWhatItWasMadeFrom() {
-        List<CalibrationCatch> catches = List.of(CalibrationCatch.at(inches(4), caught(1252), pulses(2000)));
-        Calibration calibration = Calibration.from(CHAIN, SALT, catches);
+        List<CalibrationCatch> catches = List.of(catchAt(chainAt(4), caught(1252), pulses(2000)));
+        Calibration calibration = Calibration.from(catches);
 
-        assertThat(calibration.spreader()).isEqualTo(CHAIN);
-        assertThat(calibration.material()).isEqualTo(SALT);
+        assertThat(calibration.point()).isEqualTo(chainAt(4));
+        assertThat(calibration.point().metering()).isEqualTo(CHAIN);
+        assertThat(calibration.point().material()).isEqualTo(SALT);
+        assertThat(calibration.point().setting()).isEqualTo(height(4));
         assertThat(calibration.catches()).isEqualTo(catches);
-        assertThat(calibration.opening()).contains(inches(4));
     }
 
     @Test
     void worksWithoutASensor() {
         Calibration calibration = Calibration.from(
-                augerWith(NoSensor.onDriveShaft()),
-                SALT,
-                List.of(CalibrationCatch.ungated(caught(118.5), revolutionsByEye(20))));
+                List.of(catchAt(augerPoint(NoSensor.onDriveShaft()), caught(118.5), revolutionsByEye(20))));
 
         assertThat(poundsPerRevolution(calibration)).isCloseTo(5.925, within(1e-14));
     }
 
     @Test
     void goesIntoADisplayRoundedToItsStep() {
-        Calibration calibration = Calibration.from(AUGER, SALT, goodAugerCatches());
+        Calibration calibration = Calibration.from(goodAugerCatches());
         CalibrationInForce entered = calibration.entered(Amounts.of(0.1, SpreadingUnits.POUND_PER_REVOLUTION));
 
         assertThat(entered.factor()).isEqualTo(CalibrationFactor.parse("5.9 lb/rev"));
-        assertThat(entered.spreader()).isEqualTo(AUGER);
-        assertThat(entered.material()).isEqualTo(SALT);
-        assertThat(entered.opening()).isEmpty();
+        assertThat(entered.point()).isEqualTo(AUGER_POINT);
+        assertThat(entered.since()).isEmpty();
+        assertThat(entered.slot()).isEmpty();
         assertThat(calibration
                         .entered(Amounts.of(0.1, SpreadingUnits.PULSE_PER_POUND))
                         .factor())
@@ -216,15 +210,13 @@ class CalibrationTest {
     }
 
     @Test
-    void openingsAreTheSameInAnyUnit() {
-        Calibration calibration = Calibration.from(
-                CHAIN,
-                SALT,
-                List.of(
-                        CalibrationCatch.at(inches(4), caught(1252), pulses(2000)),
-                        CalibrationCatch.at(Amounts.of(101.6, SpreadingUnits.MILLIMETRE), caught(1250), pulses(2000))));
+    void settingsAreTheSameInAnyUnitAndSpelledAsInTheFirstCatch() {
+        Calibration calibration = Calibration.from(List.of(
+                catchAt(chainAt(4), caught(1252), pulses(2000)),
+                catchAt(chainAt(Amounts.of(101.6, SpreadingUnits.MILLIMETRE)), caught(1250), pulses(2000))));
 
-        assertThat(calibration.opening()).isEqualTo(Optional.of(inches(4)));
+        assertThat(calibration.catches()).hasSize(2);
+        assertThat(calibration.point().setting()).isEqualTo(height(4));
     }
 
     private static double poundsPerRevolution(Calibration calibration) {

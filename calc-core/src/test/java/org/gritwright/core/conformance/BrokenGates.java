@@ -15,9 +15,11 @@ import org.gritwright.core.spi.GateType;
 import org.gritwright.core.spi.OpenArea;
 import org.gritwright.core.spi.Parameter;
 import org.gritwright.core.spi.Parameters;
+import org.gritwright.core.spi.Setting;
 import org.gritwright.core.spi.Spi;
 import org.gritwright.core.spi.TypeId;
 import org.gritwright.units.Amounts;
+import org.gritwright.units.InvalidInputException;
 import org.gritwright.units.SpreadingUnits;
 
 /** Gate types that break one law each and obey the others. */
@@ -67,6 +69,8 @@ final class BrokenGates {
                 new Broken(Law.DETERMINISTIC, "another closed position each time", new Slipping()),
                 new Broken(Law.DETERMINISTIC, "now fixed, now adjustable", new Turning()),
                 new Broken(Law.SERIALIZABLE, "an area that holds its type", new HoldsItself()),
+                new Broken(Law.SETTABLE_LIMITS, "a percentage is taken for a number up to 100", new PercentByNumber()),
+                new Broken(Law.SETTABLE_LIMITS, "there is no area for the highest mark", new ShortTable()),
                 new Broken(
                         Law.CLOSED_IS_ZERO,
                         "a slit of 1 mm stays open",
@@ -163,8 +167,8 @@ final class BrokenGates {
             double width = given.si(WIDTH);
             double dead = given.si(DEAD);
             Area asked = area;
-            GateShape.Adjustable<Length> closed = shape(given, opening -> asked.of(width, dead, opening));
-            return closes ? closed : GateShape.byOpening(closed.lowest(), closed.highest(), closed.area());
+            GateShape.Adjustable closed = shape(given, opening -> asked.of(width, dead, opening));
+            return closes ? closed : GateShape.adjustable(closed.lowest(), closed.highest(), closed.area());
         }
     }
 
@@ -235,6 +239,36 @@ final class BrokenGates {
             return asked.incrementAndGet() == 7
                     ? GateShape.fixed(Amounts.of(0.1, SpreadingUnits.SQUARE_METRE))
                     : adjustable;
+        }
+    }
+
+    /** Refuses 8 %, which comes as 0.08. */
+    private static final class PercentByNumber extends LawfulGate {
+        @Override
+        public GateShape shape(Parameters given) {
+            double width = given.si(WIDTH);
+            double dead = given.si(DEAD);
+            return GateShape.adjustable(Setting.percent(8), Setting.percent(100), percentage -> {
+                if (!(percentage >= 8 && percentage <= 100)) {
+                    throw new InvalidInputException("percentage", "within 8 to 100", String.valueOf(percentage));
+                }
+                return width * (dead + percentage / 100);
+            });
+        }
+    }
+
+    /** Has marks 0 to 9 and measured areas for 0 to 8. */
+    private static final class ShortTable extends LawfulGate {
+        @Override
+        public GateShape shape(Parameters given) {
+            double width = given.si(WIDTH);
+            double dead = given.si(DEAD);
+            return GateShape.adjustable(Setting.mark(0), Setting.mark(9), mark -> {
+                if (mark > 8) {
+                    throw new InvalidInputException("mark", "one of the table, 0 to 8", String.valueOf(mark));
+                }
+                return width * (dead + 0.01 * mark);
+            });
         }
     }
 

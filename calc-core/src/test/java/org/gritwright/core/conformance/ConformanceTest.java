@@ -9,12 +9,18 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.concurrent.atomic.AtomicInteger;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.assertj.core.api.InstanceOfAssertFactories;
 import org.gritwright.core.metering.BuiltInTypes;
+import org.gritwright.core.metering.Gate;
 import org.gritwright.core.spi.ConveyorType;
+import org.gritwright.core.spi.GateShape;
 import org.gritwright.core.spi.GateType;
+import org.gritwright.core.spi.OpenArea;
 import org.gritwright.core.spi.Parameters;
+import org.gritwright.core.spi.Setting;
 import org.gritwright.core.spi.SweptVolume;
 import org.gritwright.units.Amounts;
 import org.gritwright.units.InvalidInputException;
@@ -123,7 +129,107 @@ class ConformanceTest {
 
         assertThat(violations)
                 .extracting(Violation::toString)
-                .containsExactly("finite: NaN at 0.03, with {pitch=505 mm, share=5 %, teeth=32}");
+                .containsExactly("finite: NaN m³/rev at 0.03 m² open, with {pitch=505 mm, share=5 %, teeth=32}");
+    }
+
+    /** A gate from 8 % to 100 % that gives these areas, in turn, for all that it is asked at one shape. */
+    private static GateType inPercent(OpenArea... areas) {
+        AtomicInteger asked = new AtomicInteger();
+        return new LawfulGate() {
+            @Override
+            public GateShape shape(Parameters given) {
+                given.si(WIDTH);
+                given.si(DEAD);
+                return GateShape.adjustable(
+                        Setting.percent(0),
+                        Setting.percent(100),
+                        areas[Math.min(asked.getAndIncrement(), areas.length - 1)]);
+            }
+        };
+    }
+
+    @Test
+    @Tag("locale")
+    void aViolationOfAGateNamesTheSetting() {
+        OpenArea lawful = ratio -> ratio;
+
+        assertThat(Conformance.check(inPercent(ratio -> ratio == 0.25 ? -1 : ratio)))
+                .extracting(Violation::toString)
+                .containsExactly(
+                        "not-negative: -1 m² at 25 %, with {dead=1.5 in, width=31 in}",
+                        "rising: -1 m² at 25 %, after 0.21875 m², with {dead=1.5 in, width=31 in}");
+        assertThat(Conformance.check(inPercent(lawful)))
+                .as("lawful but for the bad value")
+                .isEmpty();
+    }
+
+    @Test
+    @Tag("locale")
+    void theFirstSampleThatDiffersIsNamedAndNoOther() {
+        assertThat(Conformance.check(inPercent(ratio -> ratio, ratio -> ratio < 0.5 ? ratio : 1)))
+                .filteredOn(violation -> violation.law() == Law.DETERMINISTIC)
+                .extracting(Violation::how)
+                .containsExactly("the answer to {dead=1.5 in, width=31 in}, asked again, is 1 m² at 50 %, before"
+                        + " 0.5 m² at 50 %");
+    }
+
+    @Test
+    void ofAnotherShapeTheLimitsAreNamed() {
+        AtomicInteger asked = new AtomicInteger();
+        GateType stretching = new LawfulGate() {
+            @Override
+            public GateShape shape(Parameters given) {
+                given.si(WIDTH);
+                given.si(DEAD);
+                return GateShape.byOpening(inches(0), inches(12 + asked.getAndIncrement()), opening -> 0.1);
+            }
+        };
+
+        assertThat(Conformance.check(stretching))
+                .extracting(Violation::how)
+                .first(InstanceOfAssertFactories.STRING)
+                .startsWith("the answer to {dead=1.5 in, width=31 in}, asked again, is set by a height from 0 in to ")
+                .endsWith(" in, before set by a height from 0 in to 12 in");
+    }
+
+    @Test
+    void aLimitThatTheGateItselfRefusesIsQuoted() {
+        GateType byNumber = inPercent(percentage -> {
+            if (!(percentage >= 1 || percentage == 0)) {
+                throw new InvalidInputException("percentage", "0, or 1 and more", String.valueOf(percentage));
+            }
+            return percentage;
+        });
+        GateType short1 = inPercent(ratio -> {
+            if (ratio >= 1) {
+                throw new InvalidInputException("ratio", "below 1", String.valueOf(ratio));
+            }
+            return ratio;
+        });
+
+        assertThat(Conformance.check(byNumber))
+                .as("both limits can be set, what lies between can't")
+                .extracting(Violation::law)
+                .containsExactly(Law.NAMED_REFUSALS);
+        assertThat(Conformance.check(short1))
+                .extracting(Violation::toString)
+                .containsExactly("settable-limits: its own highest setting, 100 %, is refused: ratio must be below 1:"
+                        + " 1.0, with {dead=1.5 in, width=31 in}");
+    }
+
+    @ParameterizedTest
+    @MethodSource("builtInGates")
+    void theLimitsOfEveryBuiltInGateAreAcceptedByTheGate(GateType type) {
+        for (Map<String, Object> set : TrialParameters.of(type.parameters())) {
+            Gate gate = Gate.of(type, set);
+            gate.adjustable()
+                    .ifPresent(shape -> assertThat(Stream.of(shape.lowest(), shape.highest()))
+                            .allMatch(gate::accepts));
+            gate.adjustable()
+                    .flatMap(GateShape.Adjustable::closed)
+                    .ifPresent(closed -> assertThat(gate.accepts(closed)).isTrue());
+            assertThat(gate.accepts(Setting.none())).isEqualTo(!gate.isAdjustable());
+        }
     }
 
     @Test
@@ -156,8 +262,9 @@ class ConformanceTest {
         assertThat(Conformance.check(new Picky()))
                 .extracting(Violation::toString)
                 .containsExactly(
-                        "described-parameters: no trial values are accepted, {pitch=505 mm, share=5 %, teeth=32}"
-                                + " among them; give examples that are");
+                        "described-parameters: no trial values are accepted: {pitch=505 mm, share=5 %, teeth=32} is"
+                                + " refused: pitch must be 7 in: 505 mm; give examples of values that go together,"
+                                + " Conformance.check(type, examples)");
         assertThat(Conformance.check(new Picky(), List.of(example))).isEmpty();
     }
 
@@ -190,12 +297,12 @@ class ConformanceTest {
                         + " pitch must be within 10 mm to 1 m: 0.1 in");
         assertThat(Conformance.check(new LawfulConveyor(), unknown))
                 .extracting(Violation::toString)
-                .containsExactly("described-parameters: the example {width=24 in} is refused: pitch must be given:"
-                        + " nothing");
+                .containsExactly("described-parameters: the example {width=24 in} is refused: parameter must be one of"
+                        + " pitch, share, teeth: \"width\"");
         assertThat(Conformance.check(new LawfulGate(), noQuantity))
                 .extracting(Violation::toString)
                 .containsExactly("described-parameters: the example {dead=0 in, width=wide} is refused:"
-                        + " width must be length: wide");
+                        + " width must be a quantity from 2 in to 5 ft: wide (String)");
     }
 
     @Test

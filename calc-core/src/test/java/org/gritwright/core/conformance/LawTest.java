@@ -48,6 +48,7 @@ class LawTest {
                         "deterministic",
                         "serializable",
                         "plausible-fill",
+                        "settable-limits",
                         "closed-is-zero",
                         "json-round-trip");
     }
@@ -64,8 +65,10 @@ class LawTest {
     }
 
     @Test
-    void onlyTheFillBindsConveyorsAloneAndOnlyTheClosedPositionGatesAlone() {
+    void onlyTheFillBindsConveyorsAloneAndOnlyWhatIsSetBindsGatesAlone() {
         assertThat(Law.values()).filteredOn(law -> !law.bindsGates()).containsExactly(Law.PLAUSIBLE_FILL);
-        assertThat(Law.values()).filteredOn(law -> !law.bindsConveyors()).containsExactly(Law.CLOSED_IS_ZERO);
+        assertThat(Law.values())
+                .filteredOn(law -> !law.bindsConveyors())
+                .containsExactly(Law.SETTABLE_LIMITS, Law.CLOSED_IS_ZERO);
     }
 }

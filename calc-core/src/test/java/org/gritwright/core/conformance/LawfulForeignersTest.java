@@ -8,6 +8,7 @@ import static org.gritwright.units.SpreadingUnits.FAHRENHEIT;
 import static org.gritwright.units.SpreadingUnits.METRE;
 import static org.gritwright.units.SpreadingUnits.MILLIMETRE;
 import static org.gritwright.units.SpreadingUnits.ONE;
+import static org.gritwright.units.SpreadingUnits.PERCENT;
 
 import java.util.List;
 import java.util.Map;
@@ -20,6 +21,7 @@ import org.gritwright.core.spi.GateShape;
 import org.gritwright.core.spi.GateType;
 import org.gritwright.core.spi.Parameter;
 import org.gritwright.core.spi.Parameters;
+import org.gritwright.core.spi.Setting;
 import org.gritwright.core.spi.SweptVolume;
 import org.gritwright.units.Amounts;
 import org.gritwright.units.InvalidInputException;
@@ -178,9 +180,9 @@ class LawfulForeignersTest {
         assertLawful(new LawfulGate() {
             @Override
             public GateShape shape(Parameters given) {
-                GateShape.Adjustable<Length> shape = shape(given, area(given.si(WIDTH), given.si(DEAD)));
+                GateShape.Adjustable shape = shape(given, area(given.si(WIDTH), given.si(DEAD)));
                 double millimetres = Amounts.in(given.get(DEAD), MILLIMETRE);
-                return GateShape.byOpening(shape.lowest(), shape.highest(), shape.area())
+                return GateShape.adjustable(shape.lowest(), shape.highest(), shape.area())
                         .closedAt(Amounts.of(Math.nextUp(millimetres), MILLIMETRE));
             }
         });
@@ -212,9 +214,27 @@ class LawfulForeignersTest {
 
             @Override
             public GateShape shape(Parameters given) {
-                return GateShape.adjustable(
-                                Dimensionless.class, Amounts.of(0, ONE), given.get(marks), setting -> 0.01 * setting)
-                        .closedAt(Amounts.of(0, ONE));
+                return GateShape.adjustable(Setting.mark(0), Setting.mark(given.si(marks)), mark -> 0.01 * mark)
+                        .closedAt(Setting.mark(0));
+            }
+        });
+    }
+
+    @Test
+    void aGateSetInPerCent() {
+        Parameter<Dimensionless> least =
+                Parameter.of("least", Dimensionless.class, Amounts.of(1, PERCENT), Amounts.of(20, PERCENT));
+        assertLawful(new LawfulGate() {
+            @Override
+            public List<Parameter<?>> parameters() {
+                return List.of(WIDTH, least);
+            }
+
+            @Override
+            public GateShape shape(Parameters given) {
+                double width = given.si(WIDTH);
+                Setting lowest = Setting.percent(Amounts.in(given.get(least), PERCENT));
+                return GateShape.adjustable(lowest, Setting.percent(100), ratio -> width * 0.3 * ratio);
             }
         });
     }

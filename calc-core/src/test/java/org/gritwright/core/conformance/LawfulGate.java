@@ -40,7 +40,7 @@ class LawfulGate implements GateType {
     }
 
     /** From 0 to 12 in, closed up to the dead opening. */
-    static GateShape.Adjustable<Length> shape(Parameters given, OpenArea area) {
+    static GateShape.Adjustable shape(Parameters given, OpenArea area) {
         return GateShape.byOpening(Amounts.of(0, SpreadingUnits.INCH), Amounts.of(12, SpreadingUnits.INCH), area)
                 .closedAt(given.get(DEAD));
     }

@@ -1,15 +1,12 @@
 package org.gritwright.core.curve;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.gritwright.core.Samples.CHAIN;
-import static org.gritwright.core.Samples.SALT;
 import static org.gritwright.core.Samples.codes;
+import static org.gritwright.core.Samples.height;
 import static org.gritwright.core.Samples.inches;
 import static org.gritwright.core.curve.DischargeCurveSamples.SIXTEEN_PER_INCH;
 
 import java.io.IOException;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -17,6 +14,7 @@ import java.util.SplittableRandom;
 import java.util.function.Predicate;
 import java.util.stream.IntStream;
 import javax.measure.Quantity;
+import org.gritwright.core.Page;
 import org.gritwright.core.calibration.CalibrationCatch;
 import org.gritwright.core.finding.FindingCode;
 import org.gritwright.core.uncertainty.Measured;
@@ -59,14 +57,14 @@ class DischargeCurveCoverageTest {
         List<DischargeCurve> chosen() {
             return IntStream.range(0, RUNS)
                     .parallel()
-                    .mapToObj(seed -> DischargeCurve.chosenByTest(CHAIN, SALT, catches(seed), CurveModel.DEAD_OPENING))
+                    .mapToObj(seed -> DischargeCurve.chosenByTest(catches(seed), CurveModel.DEAD_OPENING))
                     .toList();
         }
 
         List<DischargeCurve> stated(CurveModel model) {
             return IntStream.range(0, RUNS)
                     .parallel()
-                    .mapToObj(seed -> DischargeCurve.fit(CHAIN, SALT, catches(seed), model))
+                    .mapToObj(seed -> DischargeCurve.fit(catches(seed), model))
                     .toList();
         }
     }
@@ -95,7 +93,7 @@ class DischargeCurveCoverageTest {
     /** An opening that the curve refuses is not held. */
     private static boolean holdsPrediction(DischargeCurve curve, Scenario scenario, double inches) {
         try {
-            return holds(DischargeCurveSamples.byCurve(curve.predict(inches(inches))), scenario.truth(inches));
+            return holds(DischargeCurveSamples.byCurve(curve.predict(height(inches))), scenario.truth(inches));
         } catch (InvalidInputException e) {
             return false;
         }
@@ -129,13 +127,14 @@ class DischargeCurveCoverageTest {
             scenarios.add(new Scenario(dead, List.of(2.0, 6.0), 0.02));
         }
         StringBuilder table = new StringBuilder("""
-                Truth: 16 lb/rev per inch of gate opening beyond a dead opening h0; three catches at each opening, normal
-                relative scatter s. First the share of each model chosen, then the coverage of three predictions (1 in and
-                8 in are geometry alone), of k where no table was chosen, and of h0 where a dead opening was.
+            True curve: 16 lb/rev per inch of gate opening beyond a dead opening h0; three catches at each opening, n in
+            all, with normal relative scatter s. The columns show how often each model was chosen, then the coverage of
+            three predictions (1 in and 8 in are geometry alone), of k where no table was chosen, and of h0 where the
+            model with a dead opening was.
 
-                | h0, in | openings, in | n | s | k·g(h) | k·g(h − h0) | table | at 1 in | at 3 in | at 8 in | k | h0 |
-                |---|---|---|---|---|---|---|---|---|---|---|---|
-                """);
+            | h0, in | openings, in | n | s | k·g(h) | k·g(h − h0) | table | at 1 in | at 3 in | at 8 in | k | h0 |
+            |---|---|---|---|---|---|---|---|---|---|---|---|
+            """);
         for (Scenario scenario : scenarios) {
             List<DischargeCurve> curves = scenario.chosen();
             assertThat(curves).hasSize(RUNS);
@@ -163,10 +162,7 @@ class DischargeCurveCoverageTest {
             shares.forEach(share -> table.append(String.format(Locale.ROOT, " | %.2f %%", share * 100)));
             table.append(" |\n");
         }
-        Files.writeString(Path.of("target", "curve-coverage.md"), table);
-        assertThat(Files.readString(Path.of("..", "README.md")))
-                .as("README.md after <!-- curve coverage -->; paste calc-core/target/curve-coverage.md there")
-                .contains("<!-- curve coverage -->\n" + table + "<!-- /curve coverage -->");
+        Page.CURVES.assertHolds("curve coverage", table.toString());
     }
 
     @Test

@@ -2,12 +2,13 @@ package org.gritwright.core.curve;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
-import static org.gritwright.core.Samples.CHAIN;
-import static org.gritwright.core.Samples.SALT;
 import static org.gritwright.core.Samples.butForUnknown;
+import static org.gritwright.core.Samples.catchAt;
 import static org.gritwright.core.Samples.caught;
+import static org.gritwright.core.Samples.chainAt;
 import static org.gritwright.core.Samples.codes;
 import static org.gritwright.core.Samples.inches;
+import static org.gritwright.core.Samples.numbers;
 import static org.gritwright.core.Samples.only;
 import static org.gritwright.core.Samples.pulses;
 import static org.gritwright.core.curve.DischargeCurveSamples.DEAD_OPENING_EXAMPLE;
@@ -26,6 +27,7 @@ import org.gritwright.core.SimulatedDay;
 import org.gritwright.core.calibration.CalibrationCatch;
 import org.gritwright.core.finding.Finding;
 import org.gritwright.core.finding.FindingCode;
+import org.gritwright.core.finding.Term;
 import org.gritwright.core.observation.CatchAllowances;
 import org.gritwright.core.observation.CatchLimits;
 import org.gritwright.core.statistics.CurveFit;
@@ -42,10 +44,10 @@ class DischargeCurveFindingsTest {
         Finding one = only(
                 FindingCode.TOO_FEW_OPENINGS,
                 fit(CurveModel.PROPORTIONAL, at(4, 58)).findings());
-        assertThat(one.numbers())
+        assertThat(numbers(one))
                 .containsEntry("openings", Amounts.of(1, SpreadingUnits.ONE))
                 .containsEntry("wanted", Amounts.of(2, SpreadingUnits.ONE));
-        assertThat(one.words()).containsEntry("model", "k·g(h)");
+        assertThat(one.arguments()).containsEntry("model", Term.PROPORTIONAL);
         assertThat(fit(CurveModel.PROPORTIONAL, at(4, 58), at(2, 29)).findings())
                 .isEmpty();
 
@@ -78,8 +80,6 @@ class DischargeCurveFindingsTest {
             assertThat(codes(some.findings())).doesNotContain(FindingCode.UNCERTAINTY_INCOMPLETE);
         }
         assertThat(DischargeCurve.fit(
-                                CHAIN,
-                                SALT,
                                 List.of(at(4, 58)),
                                 CurveModel.TABLE,
                                 RatioEstimator.RATIO_OF_SUMS,
@@ -101,10 +101,10 @@ class DischargeCurveFindingsTest {
         Finding misfit = only(
                 FindingCode.MODEL_MISFIT,
                 fit(CurveModel.PROPORTIONAL, off(0.0305, 0.01)).findings());
-        assertThat(misfit.numbers().get("chance").getUnit()).isEqualTo(SpreadingUnits.PERCENT);
-        assertThat(misfit.numbers().get("chance").getValue().doubleValue())
+        assertThat(misfit.number("chance").getUnit()).isEqualTo(SpreadingUnits.PERCENT);
+        assertThat(misfit.number("chance").getValue().doubleValue())
                 .isCloseTo(100 * (1 - Math.sqrt(18.605 / 20.605)), within(1e-9));
-        assertThat(misfit.words()).containsEntry("model", "k·g(h)");
+        assertThat(misfit.arguments()).containsEntry("model", Term.PROPORTIONAL);
 
         assertThat(fit(CurveModel.PROPORTIONAL, off(0.0304, 0.01)).findings()).isEmpty();
     }
@@ -121,7 +121,7 @@ class DischargeCurveFindingsTest {
         Finding misfit = only(
                 FindingCode.MODEL_MISFIT, fit(CurveModel.DEAD_OPENING, bent).findings());
 
-        assertThat(misfit.words()).containsEntry("model", "k·g(h − h0)");
+        assertThat(misfit.arguments()).containsEntry("model", Term.DEAD_OPENING);
         assertThat(codes(fit(CurveModel.TABLE, bent).findings())).isEmpty();
     }
 
@@ -137,9 +137,9 @@ class DischargeCurveFindingsTest {
         Finding scatter = only(
                 FindingCode.CURVE_SCATTER,
                 fit(CurveModel.PROPORTIONAL, scattered(atTheLimit * 1.0001)).findings());
-        assertThat(scatter.numbers()).containsEntry("limit", CatchLimits.COMMON.greatestScatter());
-        assertThat(scatter.numbers().get("scatter").getValue().doubleValue()).isCloseTo(5.0005, within(1e-9));
-        assertThat(scatter.words()).containsEntry("model", "k·g(h)");
+        assertThat(numbers(scatter)).containsEntry("limit", CatchLimits.COMMON.greatestScatter());
+        assertThat(scatter.number("scatter").getValue().doubleValue()).isCloseTo(5.0005, within(1e-9));
+        assertThat(scatter.arguments()).containsEntry("model", Term.PROPORTIONAL);
 
         assertThat(fit(CurveModel.PROPORTIONAL, scattered(atTheLimit)).findings())
                 .isEmpty();
@@ -161,12 +161,10 @@ class DischargeCurveFindingsTest {
         List<CalibrationCatch> catches = scattered(0.03);
 
         assertThat(fit(CurveModel.PROPORTIONAL, catches).findings()).isEmpty();
-        assertThat(codes(DischargeCurve.fit(
-                                CHAIN, SALT, catches, CurveModel.PROPORTIONAL, RatioEstimator.RATIO_OF_SUMS, strict)
+        assertThat(codes(DischargeCurve.fit(catches, CurveModel.PROPORTIONAL, RatioEstimator.RATIO_OF_SUMS, strict)
                         .findings()))
                 .containsExactly(FindingCode.CURVE_SCATTER);
-        assertThat(codes(DischargeCurve.chosenByTest(
-                                CHAIN, SALT, catches, CurveModel.TABLE, RatioEstimator.RATIO_OF_SUMS, strict)
+        assertThat(codes(DischargeCurve.chosenByTest(catches, CurveModel.TABLE, RatioEstimator.RATIO_OF_SUMS, strict)
                         .findings()))
                 .containsExactly(FindingCode.CURVE_SCATTER);
     }
@@ -195,8 +193,7 @@ class DischargeCurveFindingsTest {
             assertThat(isFound).as("at %s", dead).isEqualTo(Math.abs(deadOpening(curve)) > halfWidth);
             if (isFound) {
                 found++;
-                assertThat(only(FindingCode.DEAD_OPENING_FOUND, curve.findings())
-                                .numbers())
+                assertThat(numbers(only(FindingCode.DEAD_OPENING_FOUND, curve.findings())))
                         .containsEntry(
                                 "deadOpening", curve.deadOpening().orElseThrow().value());
             }
@@ -242,8 +239,7 @@ class DischargeCurveFindingsTest {
             int revolutions = inches == 4 ? revolutionsAtFour : 10;
             for (double up : new double[] {0.99, 1.01}) {
                 double pounds = 16 * (inches - 0.375) * up * (inches == 4 ? factor : 1);
-                catches.add(
-                        CalibrationCatch.at(inches(inches), caught(pounds * revolutions), pulses(100.0 * revolutions)));
+                catches.add(catchAt(chainAt(inches), caught(pounds * revolutions), pulses(100.0 * revolutions)));
             }
         }
         return catches;
@@ -300,11 +296,9 @@ class DischargeCurveFindingsTest {
             if (isFound) {
                 found++;
                 Finding finding = only(FindingCode.OPENING_MISFIT, curve.findings());
-                assertThat(finding.numbers()).containsEntry("opening", inches(4));
-                assertThat(finding.numbers().get("caught").getValue().doubleValue())
-                        .isCloseTo(58 * factor, within(1e-9));
-                assertThat(finding.numbers().get("predicted").getValue().doubleValue())
-                        .isCloseTo(58, within(0.05));
+                assertThat(numbers(finding)).containsEntry("opening", inches(4));
+                assertThat(finding.number("caught").getValue().doubleValue()).isCloseTo(58 * factor, within(1e-9));
+                assertThat(finding.number("predicted").getValue().doubleValue()).isCloseTo(58, within(0.05));
             }
         }
         assertThat(found).isBetween(5, steps - 5);
@@ -327,11 +321,11 @@ class DischargeCurveFindingsTest {
         List<CalibrationCatch> misread =
                 repeated(new double[] {2, 3, 4, 5, 6}, new double[] {32, 48, 72, 80, 96}, 0.995, 1.005);
         for (CurveModel model : CurveModel.values()) {
-            assertThat(only(FindingCode.OPENING_MISFIT, fit(model, misread).findings())
-                            .numbers())
+            assertThat(numbers(
+                            only(FindingCode.OPENING_MISFIT, fit(model, misread).findings())))
                     .containsEntry("opening", inches(4));
         }
-        assertThat(only(FindingCode.OPENING_MISFIT, chosen(misread).findings()).numbers())
+        assertThat(numbers(only(FindingCode.OPENING_MISFIT, chosen(misread).findings())))
                 .containsEntry("opening", inches(4));
     }
 

@@ -2,8 +2,7 @@ package org.gritwright.core.curve;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
-import static org.gritwright.core.Samples.CHAIN;
-import static org.gritwright.core.Samples.SALT;
+import static org.gritwright.core.Samples.height;
 import static org.gritwright.core.Samples.inches;
 import static org.gritwright.core.curve.DischargeCurveSamples.at;
 import static org.gritwright.core.curve.DischargeCurveSamples.fit;
@@ -32,7 +31,7 @@ class DischargeCurveFloorTest {
     }
 
     private static Budget<DischargePerRevolution> budget(DischargeCurve curve, double inches) {
-        return curve.predict(inches(inches)).budget().orElseThrow();
+        return curve.predict(height(inches)).budget().orElseThrow();
     }
 
     private static double contribution(Budget<DischargePerRevolution> budget, String name) {
@@ -48,8 +47,7 @@ class DischargeCurveFloorTest {
     }
 
     private static DischargeCurve assumingOnePercent(CurveModel model, CalibrationCatch... catches) {
-        return DischargeCurve.fit(
-                CHAIN, SALT, List.of(catches), model, RatioEstimator.RATIO_OF_SUMS, SimulatedDay.limits(0, 0.01));
+        return DischargeCurve.fit(List.of(catches), model, RatioEstimator.RATIO_OF_SUMS, SimulatedDay.limits(0, 0.01));
     }
 
     @ParameterizedTest
@@ -57,8 +55,7 @@ class DischargeCurveFloorTest {
     void equalCatchesAtOneOpeningHaveTheUncertaintyOfTheirCalibration(CurveModel model) {
         List<CalibrationCatch> equal = List.of(at(4, 64), at(4, 64), at(4, 64));
         Budget<DischargePerRevolution> budget = budget(fit(model, equal), 4);
-        Budget<DischargePerRevolution> calibration =
-                Calibration.from(CHAIN, SALT, equal).budget();
+        Budget<DischargePerRevolution> calibration = Calibration.from(equal).budget();
 
         assertThat(names(budget)).containsExactly("resolution of scale and count", "span of scale S-1");
         assertThat(contribution(budget, "resolution of scale and count"))
@@ -94,7 +91,7 @@ class DischargeCurveFloorTest {
     void itsBudgetHoldsTheGatesReadingToo() {
         DischargeCurve curve = assumingOnePercent(CurveModel.PROPORTIONAL, at(4, 64));
         Budget<DischargePerRevolution> read =
-                curve.predict(inches(4), inches(0.05)).budget().orElseThrow();
+                curve.predict(height(4), inches(0.05)).budget().orElseThrow();
         double without = pounds(budget(curve, 4).result().standardUncertainty().orElseThrow());
 
         // 16 lb/rev an inch; a half-width of 0.05 in is 0.05 ÷ √3.
@@ -105,11 +102,11 @@ class DischargeCurveFloorTest {
     @ParameterizedTest
     @EnumSource(names = {"PROPORTIONAL", "TABLE"})
     void oneCatchHasNoneWhereNobodyKnowsHowItScatters(CurveModel model) {
-        assertThat(fit(model, at(4, 64)).predict(inches(4)).budget()).isEmpty();
-        assertThat(fit(model, at(4, 64)).predict(inches(4), inches(0.05)).budget())
+        assertThat(fit(model, at(4, 64)).predict(height(4)).budget()).isEmpty();
+        assertThat(fit(model, at(4, 64)).predict(height(4), inches(0.05)).budget())
                 .isEmpty();
         assertThat(fit(model, at(4, 64))
-                        .predict(inches(4))
+                        .predict(height(4))
                         .dischargePerRevolution()
                         .standardUncertainty())
                 .isEmpty();

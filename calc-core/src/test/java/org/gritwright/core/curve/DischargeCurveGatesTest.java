@@ -2,10 +2,10 @@ package org.gritwright.core.curve;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
-import static org.gritwright.core.Samples.SALT;
 import static org.gritwright.core.Samples.inches;
-import static org.gritwright.core.curve.DischargeCurveSamples.MARKED;
 import static org.gritwright.core.curve.DischargeCurveSamples.at;
+import static org.gritwright.core.curve.DischargeCurveSamples.atMark;
+import static org.gritwright.core.curve.DischargeCurveSamples.by;
 import static org.gritwright.core.curve.DischargeCurveSamples.chainWith;
 import static org.gritwright.core.curve.DischargeCurveSamples.deadOpening;
 import static org.gritwright.core.curve.DischargeCurveSamples.mark;
@@ -21,6 +21,7 @@ import org.gritwright.core.metering.Gate;
 import org.gritwright.core.metering.ShaftSensor;
 import org.gritwright.core.metering.SlidingGate;
 import org.gritwright.core.metering.Spreader;
+import org.gritwright.core.spi.Setting;
 import org.gritwright.units.Amounts;
 import org.gritwright.units.SpreadingUnits;
 import org.junit.jupiter.api.Test;
@@ -30,11 +31,16 @@ import org.junit.jupiter.params.provider.ValueSource;
 /** The curve over gates of other forms than a rectangle that never ends. */
 class DischargeCurveGatesTest {
     private static DischargeCurve deadOpeningCurve(Spreader spreader, CalibrationCatch... catches) {
-        return DischargeCurve.fit(spreader, SALT, List.of(catches), CurveModel.DEAD_OPENING);
+        return DischargeCurve.fit(by(spreader, catches), CurveModel.DEAD_OPENING);
+    }
+
+    private static DischargeCurve deadOpeningCurveByMarks(CalibrationCatch... catches) {
+        return DischargeCurve.fit(List.of(catches), CurveModel.DEAD_OPENING);
     }
 
     private static double poundsAt(DischargeCurve curve, Quantity<?> opening) {
-        return pounds(curve.predict(opening).dischargePerRevolution().value());
+        return pounds(
+                curve.predict(Setting.of(opening)).dischargePerRevolution().value());
     }
 
     /** The segment of a circle with diameter 10 in, in square inches, in the textbook's form. */
@@ -56,18 +62,17 @@ class DischargeCurveGatesTest {
 
     @Test
     void aGateByMarksIsPredictedByItsMarks() {
-        DischargeCurve curve =
-                DischargeCurve.fit(MARKED, SALT, List.of(at(mark(1), 16), at(mark(3), 48)), CurveModel.PROPORTIONAL);
+        DischargeCurve curve = DischargeCurve.fit(List.of(atMark(1, 16), atMark(3, 48)), CurveModel.PROPORTIONAL);
 
         assertThat(poundsAt(curve, mark(2))).isCloseTo(32, within(1e-12));
         assertThat(poundsAt(curve, mark(5))).isCloseTo(80, within(1e-12));
-        assertThat(curve.openings()).isEqualTo(List.of(mark(1), mark(3)));
+        assertThat(curve.settings()).isEqualTo(List.of(Setting.mark(1), Setting.mark(3)));
     }
 
     @Test
     void aGateByMarksHasItsDeadOpeningInMarks() {
         // In truth discharge starts a quarter of a mark later, caught at the first, a middle and the last mark.
-        DischargeCurve curve = deadOpeningCurve(MARKED, at(mark(1), 12), at(mark(3), 44), at(mark(5), 76));
+        DischargeCurve curve = deadOpeningCurveByMarks(atMark(1, 12), atMark(3, 44), atMark(5, 76));
 
         assertThat(deadOpening(curve)).isCloseTo(0.25, within(1e-9));
         assertThat(curve.deadOpening().orElseThrow().value().getUnit()).isEqualTo(SpreadingUnits.ONE);
@@ -76,7 +81,7 @@ class DischargeCurveGatesTest {
 
     @Test
     void aGateByMarksMayOpenSoonerThanItsMarksSay() {
-        DischargeCurve curve = deadOpeningCurve(MARKED, at(mark(1), 20), at(mark(3), 52), at(mark(5), 84));
+        DischargeCurve curve = deadOpeningCurveByMarks(atMark(1, 20), atMark(3, 52), atMark(5, 84));
 
         assertThat(deadOpening(curve)).isCloseTo(-0.25, within(1e-9));
         assertThat(poundsAt(curve, mark(4.9))).isCloseTo(82.4, within(1e-8));

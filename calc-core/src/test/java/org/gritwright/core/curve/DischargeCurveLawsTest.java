@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 import static org.gritwright.core.Samples.DAY;
 import static org.gritwright.core.Samples.SENSOR;
+import static org.gritwright.core.Samples.catchAt;
 import static org.gritwright.core.Samples.codes;
 import static org.gritwright.core.Samples.pulses;
 
@@ -30,11 +31,12 @@ import org.gritwright.core.calibration.CalibrationCatch;
 import org.gritwright.core.metering.Conveyor;
 import org.gritwright.core.metering.DragChain;
 import org.gritwright.core.metering.Gate;
-import org.gritwright.core.metering.OpeningReading;
 import org.gritwright.core.metering.SlidingGate;
 import org.gritwright.core.metering.Spreader;
+import org.gritwright.core.observation.CalibrationPoint;
 import org.gritwright.core.observation.CatchLimits;
 import org.gritwright.core.observation.Material;
+import org.gritwright.core.spi.Setting;
 import org.gritwright.core.statistics.RatioEstimator;
 import org.gritwright.core.uncertainty.Measured;
 import org.gritwright.core.weighing.CaughtMass;
@@ -61,13 +63,10 @@ class DischargeCurveLawsTest {
         TABLE,
         BY_TEST;
 
-        DischargeCurve curve(
-                Spreader spreader, Material material, List<CalibrationCatch> catches, RatioEstimator estimator) {
+        DischargeCurve curve(List<CalibrationCatch> catches, RatioEstimator estimator) {
             return this == BY_TEST
-                    ? DischargeCurve.chosenByTest(
-                            spreader, material, catches, CurveModel.DEAD_OPENING, estimator, CatchLimits.COMMON)
-                    : DischargeCurve.fit(
-                            spreader, material, catches, CurveModel.valueOf(name()), estimator, CatchLimits.COMMON);
+                    ? DischargeCurve.chosenByTest(catches, CurveModel.DEAD_OPENING, estimator, CatchLimits.COMMON)
+                    : DischargeCurve.fit(catches, CurveModel.valueOf(name()), estimator, CatchLimits.COMMON);
         }
     }
 
@@ -135,8 +134,9 @@ class DischargeCurveLawsTest {
         org.gritwright.core.weighing.Scale scale = org.gritwright.core.weighing.Scale.of(
                 "S", Amounts.ofSi(5000, units.mass), Amounts.ofSi(0.1, units.mass));
         List<CalibrationCatch> made = catches.stream()
-                .map(c -> CalibrationCatch.at(
-                        Amounts.ofSi(c.openingMetres, units.length),
+                .map(c -> catchAt(
+                        CalibrationPoint.of(
+                                material, spreader, Setting.height(Amounts.ofSi(c.openingMetres, units.length))),
                         CaughtMass.of(
                                 scale,
                                 DAY,
@@ -144,11 +144,12 @@ class DischargeCurveLawsTest {
                                         "A", Amounts.ofSi(c.kilograms + 2, units.mass), Amounts.ofSi(2, units.mass))),
                         pulses(c.pulses)))
                 .toList();
-        return way.curve(spreader, material, made, estimator);
+        return way.curve(made, estimator);
     }
 
     private static Measured<DischargePerRevolution> at(DischargeCurve curve, double metres) {
-        return curve.predict(Amounts.of(metres, SpreadingUnits.METRE)).dischargePerRevolution();
+        return curve.predict(Setting.height(Amounts.of(metres, SpreadingUnits.METRE)))
+                .dischargePerRevolution();
     }
 
     private static double si(Quantity<DischargePerRevolution> discharge) {
@@ -159,10 +160,15 @@ class DischargeCurveLawsTest {
         return Amounts.si(BulkDensity.class, density);
     }
 
+    /** A dead opening may be below zero, which no setting is. */
+    private static double metres(Quantity<?> length) {
+        return Amounts.si(Length.class, length.asType(Length.class));
+    }
+
     private static void assertSame(DischargeCurve actual, DischargeCurve expected, double factor) {
         assertThat(actual.model()).isEqualTo(expected.model());
         assertThat(codes(actual.findings())).isEqualTo(codes(expected.findings()));
-        assertThat(actual.openings()).hasSameSizeAs(expected.openings());
+        assertThat(actual.settings()).hasSameSizeAs(expected.settings());
         for (double metres : new double[] {0.03, 0.06, 0.08, 0.2}) {
             double value = si(at(expected, metres).value()) * factor;
             assertThat(si(at(actual, metres).value())).isCloseTo(value, within(1e-9 * value));
@@ -200,14 +206,13 @@ class DischargeCurveLawsTest {
         assertThat(actual.deadOpening().isPresent())
                 .isEqualTo(expected.deadOpening().isPresent());
         expected.deadOpening().ifPresent(h0 -> {
-            assertThat(OpeningReading.si(actual.deadOpening().orElseThrow().value()))
-                    .isCloseTo(OpeningReading.si(h0.value()), within(1e-11));
+            assertThat(metres(actual.deadOpening().orElseThrow().value())).isCloseTo(metres(h0.value()), within(1e-11));
             assertThat(actual.deadOpening()
                             .orElseThrow()
                             .standardUncertainty()
-                            .map(OpeningReading::si)
+                            .map(u -> metres(u))
                             .orElse(0.0))
-                    .isCloseTo(h0.standardUncertainty().map(OpeningReading::si).orElse(0.0), within(1e-10));
+                    .isCloseTo(h0.standardUncertainty().map(u -> metres(u)).orElse(0.0), within(1e-10));
         });
     }
 

@@ -2,10 +2,11 @@ package org.gritwright.core.curve;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
-import static org.gritwright.core.Samples.CHAIN;
-import static org.gritwright.core.Samples.SALT;
+import static org.gritwright.core.Samples.catchAt;
 import static org.gritwright.core.Samples.caught;
+import static org.gritwright.core.Samples.chainAt;
 import static org.gritwright.core.Samples.codes;
+import static org.gritwright.core.Samples.height;
 import static org.gritwright.core.Samples.inches;
 import static org.gritwright.core.Samples.only;
 import static org.gritwright.core.Samples.pulses;
@@ -22,6 +23,7 @@ import static org.gritwright.core.curve.DischargeCurveSamples.uncertainty;
 import java.util.List;
 import org.gritwright.core.calibration.CalibrationCatch;
 import org.gritwright.core.finding.FindingCode;
+import org.gritwright.core.finding.Term;
 import org.gritwright.core.observation.CatchLimits;
 import org.gritwright.core.statistics.RatioEstimator;
 import org.junit.jupiter.api.Test;
@@ -60,8 +62,8 @@ class DischargeCurveModelTest {
 
         assertThat(uncertainty(curve, inches).orElseThrow()).isCloseTo(Math.hypot(larger, difference), within(1e-12));
         assertThat(Math.abs(difference)).isGreaterThan(0);
-        assertThat(byCurve(curve.predict(inches(inches))).degreesOfFreedom())
-                .isEqualTo(byCurve(rival.predict(inches(inches))).degreesOfFreedom());
+        assertThat(byCurve(curve.predict(height(inches))).degreesOfFreedom())
+                .isEqualTo(byCurve(rival.predict(height(inches))).degreesOfFreedom());
     }
 
     @Test
@@ -92,7 +94,7 @@ class DischargeCurveModelTest {
     @EnumSource
     void theDeadOpeningOfTheExampleIsChosenOnceRepeatsShowIt(CurveModel untested) {
         List<CalibrationCatch> catches = repeated(new double[] {2, 4}, new double[] {26, 58}, 0.99, 1.01);
-        DischargeCurve curve = DischargeCurve.chosenByTest(CHAIN, SALT, catches, untested);
+        DischargeCurve curve = DischargeCurve.chosenByTest(catches, untested);
 
         assertThat(curve.model()).isEqualTo(CurveModel.DEAD_OPENING);
         assertThat(deadOpening(curve)).isCloseTo(0.375, within(1e-9));
@@ -119,8 +121,8 @@ class DischargeCurveModelTest {
         assertThat(pounds(curve, 4)).isCloseTo(52, within(1e-12));
         assertThat(pounds(curve, 5)).isCloseTo(56, within(1e-12));
         assertThat(curve.test()).isEmpty();
-        assertThat(only(FindingCode.MODEL_MISFIT, curve.findings()).words())
-                .containsEntry("model", CurveModel.DEAD_OPENING.words());
+        assertThat(only(FindingCode.MODEL_MISFIT, curve.findings()).arguments())
+                .containsEntry("model", Term.DEAD_OPENING);
     }
 
     @Test
@@ -129,15 +131,14 @@ class DischargeCurveModelTest {
 
         assertThat(curve.model()).isEqualTo(CurveModel.TABLE);
         assertThat(pounds(curve, 4)).isCloseTo(58, within(1e-12));
-        assertThat(only(FindingCode.MODEL_MISFIT, curve.findings()).words())
-                .containsEntry("model", CurveModel.PROPORTIONAL.words());
+        assertThat(only(FindingCode.MODEL_MISFIT, curve.findings()).arguments())
+                .containsEntry("model", Term.PROPORTIONAL);
     }
 
     @ParameterizedTest
     @EnumSource
     void withoutRepeatsItIsTheCallersModel(CurveModel untested) {
-        DischargeCurve curve =
-                DischargeCurve.chosenByTest(CHAIN, SALT, List.of(at(2, 26), at(4, 58), at(6, 90)), untested);
+        DischargeCurve curve = DischargeCurve.chosenByTest(List.of(at(2, 26), at(4, 58), at(6, 90)), untested);
 
         assertThat(curve.model()).isEqualTo(untested);
         assertThat(curve.test()).isEmpty();
@@ -146,8 +147,7 @@ class DischargeCurveModelTest {
     @ParameterizedTest
     @EnumSource(names = "DEAD_OPENING", mode = EnumSource.Mode.EXCLUDE)
     void withOneOpeningItIsTheCallersModel(CurveModel untested) {
-        DischargeCurve curve =
-                DischargeCurve.chosenByTest(CHAIN, SALT, List.of(at(4, 58), at(4, 57), at(4, 59)), untested);
+        DischargeCurve curve = DischargeCurve.chosenByTest(List.of(at(4, 58), at(4, 57), at(4, 59)), untested);
 
         assertThat(curve.model()).isEqualTo(untested);
         assertThat(curve.test()).isEmpty();
@@ -156,7 +156,7 @@ class DischargeCurveModelTest {
     @Test
     void anUntestedProportionIsNotWidened() {
         List<CalibrationCatch> once = List.of(at(2, 31), at(4, 65));
-        DischargeCurve untested = DischargeCurve.chosenByTest(CHAIN, SALT, once, CurveModel.PROPORTIONAL);
+        DischargeCurve untested = DischargeCurve.chosenByTest(once, CurveModel.PROPORTIONAL);
 
         assertThat(uncertainty(untested, 1)).isEqualTo(uncertainty(fit(CurveModel.PROPORTIONAL, once), 1));
     }
@@ -164,12 +164,12 @@ class DischargeCurveModelTest {
     @Test
     void theTestWeighsAsTheEstimatorDoes() {
         // One of the catches at 4 in is six times as long, and off.
-        List<CalibrationCatch> catches = List.of(
-                at(2, 32), at(2, 32.6), at(4, 64), CalibrationCatch.at(inches(4), caught(60 * 70), pulses(6000)));
+        List<CalibrationCatch> catches =
+                List.of(at(2, 32), at(2, 32.6), at(4, 64), catchAt(chainAt(4), caught(60 * 70), pulses(6000)));
         DischargeCurve bySums = DischargeCurve.chosenByTest(
-                CHAIN, SALT, catches, CurveModel.TABLE, RatioEstimator.RATIO_OF_SUMS, CatchLimits.COMMON);
+                catches, CurveModel.TABLE, RatioEstimator.RATIO_OF_SUMS, CatchLimits.COMMON);
         DischargeCurve byRatios = DischargeCurve.chosenByTest(
-                CHAIN, SALT, catches, CurveModel.TABLE, RatioEstimator.MEAN_OF_RATIOS, CatchLimits.COMMON);
+                catches, CurveModel.TABLE, RatioEstimator.MEAN_OF_RATIOS, CatchLimits.COMMON);
 
         assertThat(pounds(bySums, 4)).isNotCloseTo(pounds(byRatios, 4), within(0.1));
         assertThat(bySums.test().orElseThrow().chance())
@@ -184,7 +184,7 @@ class DischargeCurveModelTest {
             for (List<CalibrationCatch> catches : List.of(
                     DEAD_OPENING_EXAMPLE,
                     repeated(new double[] {2, 4}, new double[] {26, 58}, 1 - scatter, 1 + scatter))) {
-                DischargeCurve curve = DischargeCurve.chosenByTest(CHAIN, SALT, catches, untested);
+                DischargeCurve curve = DischargeCurve.chosenByTest(catches, untested);
                 if (curve.model() == CurveModel.PROPORTIONAL) {
                     assertThat(codes(curve.findings())).contains(FindingCode.CURVE_SCATTER);
                     assertThat(curve.findings().stream().anyMatch(f -> f.code().doubtsData()))
@@ -192,7 +192,7 @@ class DischargeCurveModelTest {
                 } else if (curve.model() == CurveModel.DEAD_OPENING) {
                     assertThat(pounds(curve, 1)).isCloseTo(10, within(1e-9));
                 }
-                assertThat(codes(curve.predict(inches(1)).findings())).containsExactly(FindingCode.GEOMETRY_ALONE);
+                assertThat(codes(curve.predict(height(1)).findings())).containsExactly(FindingCode.GEOMETRY_ALONE);
             }
         }
     }

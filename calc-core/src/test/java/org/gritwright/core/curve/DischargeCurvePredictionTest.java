@@ -2,33 +2,33 @@ package org.gritwright.core.curve;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
-import static org.gritwright.core.Samples.CHAIN;
 import static org.gritwright.core.Samples.SALT;
 import static org.gritwright.core.Samples.assertRefused;
+import static org.gritwright.core.Samples.catchAt;
+import static org.gritwright.core.Samples.chainAt;
 import static org.gritwright.core.Samples.chainWith;
 import static org.gritwright.core.Samples.codes;
+import static org.gritwright.core.Samples.height;
 import static org.gritwright.core.Samples.inches;
+import static org.gritwright.core.Samples.numbers;
 import static org.gritwright.core.Samples.only;
-import static org.gritwright.core.Samples.pounds;
 import static org.gritwright.core.Samples.revolutionsByEye;
-import static org.gritwright.core.Samples.wrongKind;
 import static org.gritwright.core.curve.DischargeCurveSamples.DEAD_OPENING_EXAMPLE;
-import static org.gritwright.core.curve.DischargeCurveSamples.MARKED;
 import static org.gritwright.core.curve.DischargeCurveSamples.at;
+import static org.gritwright.core.curve.DischargeCurveSamples.atMark;
 import static org.gritwright.core.curve.DischargeCurveSamples.fit;
-import static org.gritwright.core.curve.DischargeCurveSamples.mark;
 import static org.gritwright.core.curve.DischargeCurveSamples.millimetres;
 
 import java.util.List;
-import java.util.Optional;
 import javax.measure.Quantity;
 import org.gritwright.core.Samples;
-import org.gritwright.core.calibration.CalibrationCatch;
 import org.gritwright.core.calibration.CalibrationFactor;
 import org.gritwright.core.calibration.CalibrationInForce;
 import org.gritwright.core.finding.Finding;
 import org.gritwright.core.finding.FindingCode;
 import org.gritwright.core.metering.NoSensor;
+import org.gritwright.core.observation.CalibrationPoint;
+import org.gritwright.core.spi.Setting;
 import org.gritwright.units.Amounts;
 import org.gritwright.units.InvalidInputException;
 import org.gritwright.units.SpreadingUnits;
@@ -44,9 +44,14 @@ class DischargeCurvePredictionTest {
     void withinTheCaughtOpeningsNothingIsToBeSaid(CurveModel model) {
         DischargeCurve curve = fit(model, DEAD_OPENING_EXAMPLE);
 
-        for (Quantity<?> inside : List.of(inches(2), inches(3), inches(4), millimetres(50.8), millimetres(101.6))) {
+        for (Setting inside : List.of(
+                height(2),
+                height(3),
+                height(4),
+                Setting.height(millimetres(50.8)),
+                Setting.height(millimetres(101.6)))) {
             assertThat(curve.predict(inside).findings()).isEmpty();
-            assertThat(curve.predict(inside).opening()).isEqualTo(inside);
+            assertThat(curve.predict(inside).setting()).isEqualTo(inside);
         }
     }
 
@@ -56,9 +61,10 @@ class DischargeCurvePredictionTest {
         DischargeCurve curve = fit(model, DEAD_OPENING_EXAMPLE);
 
         for (Quantity<?> outside : List.of(inches(1.99), inches(4.01), inches(1), inches(8), millimetres(50.7))) {
-            Finding finding =
-                    only(FindingCode.GEOMETRY_ALONE, curve.predict(outside).findings());
-            assertThat(finding.numbers())
+            Finding finding = only(
+                    FindingCode.GEOMETRY_ALONE,
+                    curve.predict(Setting.of(outside)).findings());
+            assertThat(numbers(finding))
                     .containsEntry("opening", outside)
                     .containsEntry("lowest", inches(2))
                     .containsEntry("highest", inches(4));
@@ -69,33 +75,33 @@ class DischargeCurvePredictionTest {
     void fromOneOpeningEveryOtherIsGeometryAlone() {
         DischargeCurve curve = fit(CurveModel.PROPORTIONAL, at(4, 58));
 
-        assertThat(codes(curve.predict(inches(3)).findings())).containsExactly(FindingCode.GEOMETRY_ALONE);
-        assertThat(curve.predict(inches(4)).findings()).isEmpty();
+        assertThat(codes(curve.predict(height(3)).findings())).containsExactly(FindingCode.GEOMETRY_ALONE);
+        assertThat(curve.predict(height(4)).findings()).isEmpty();
     }
 
     @Test
     void refusesAnOpeningBeyondTheGate() {
-        assertRefused("gate opening must be within 0 m to 1 m: 50 in", () -> CURVE.predict(inches(50)));
+        assertRefused("gate setting must be within 0 m to 1 m: 50 in", () -> CURVE.predict(height(50)));
         assertRefused(
-                "gate opening must be within 1 to 5: 5.5",
-                () -> DischargeCurve.fit(MARKED, SALT, List.of(at(mark(1), 16)), CurveModel.PROPORTIONAL)
-                        .predict(mark(5.5)));
+                "gate setting must be within 1 to 5: 5.5",
+                () -> DischargeCurve.fit(List.of(atMark(1, 16)), CurveModel.PROPORTIONAL)
+                        .predict(Setting.mark(5.5)));
     }
 
     @Test
     void refusesAClosedGate() {
         assertRefused(
-                "gate opening must be one at which the fitted curve, with a dead opening of 0.375 in, discharges: 0 in",
-                () -> CURVE.predict(inches(0)));
+                "gate setting must be one at which the fitted curve, with a dead opening of 0.375 in, discharges: 0 in",
+                () -> CURVE.predict(height(0)));
     }
 
     @Test
     void refusesAnOpeningAtWhichByTheCurveNothingComes() {
         for (Quantity<?> tooSmall : List.of(inches(0.3749), inches(0.2), millimetres(5))) {
             assertThatExceptionOfType(InvalidInputException.class)
-                    .isThrownBy(() -> CURVE.predict(tooSmall))
+                    .isThrownBy(() -> CURVE.predict(Setting.of(tooSmall)))
                     .withMessageStartingWith(
-                            "gate opening must be one at which the fitted curve, with a dead opening of 0.37")
+                            "gate setting must be one at which the fitted curve, with a dead opening of 0.37")
                     .withMessageEndingWith(" in, discharges: " + Amounts.format(tooSmall));
         }
         assertThat(DischargeCurveSamples.pounds(CURVE, 0.3751)).isPositive();
@@ -111,28 +117,24 @@ class DischargeCurvePredictionTest {
 
     @Test
     void refusesAnOpeningOfAnotherKind() {
-        assertThatExceptionOfType(InvalidInputException.class)
-                .isThrownBy(() -> CURVE.predict(mark(3)))
-                .withMessageContaining("gate opening");
-        assertThatExceptionOfType(InvalidInputException.class)
-                .isThrownBy(() -> CURVE.predict(wrongKind(pounds(3))))
-                .withMessageContaining("gate opening");
+        assertRefused("gate setting must be a height from 0 m to 1 m: 3", () -> CURVE.predict(Setting.mark(3)));
+        assertRefused("gate setting must be a height from 0 m to 1 m: 3 %", () -> CURVE.predict(Setting.percent(3)));
+        assertRefused("gate setting must be a height from 0 m to 1 m: nothing", () -> CURVE.predict(Setting.none()));
     }
 
     @Test
     void goesIntoADisplayRoundedToItsStep() {
-        CalibrationInForce entered = CURVE.entered(inches(3), Amounts.of(0.1, SpreadingUnits.POUND_PER_REVOLUTION));
+        CalibrationInForce entered = CURVE.entered(height(3), Amounts.of(0.1, SpreadingUnits.POUND_PER_REVOLUTION));
 
         assertThat(entered.factor()).isEqualTo(CalibrationFactor.parse("42 lb/rev"));
-        assertThat(entered.opening()).isEqualTo(Optional.of(inches(3)));
+        assertThat(entered.point()).isEqualTo(chainAt(3));
+        assertThat(entered.point().setting()).isEqualTo(height(3));
         assertThat(entered.displayStep()).contains(Amounts.of(0.1, SpreadingUnits.POUND_PER_REVOLUTION));
-        assertThat(entered.spreader()).isEqualTo(CHAIN);
-        assertThat(entered.material()).isEqualTo(SALT);
         // 100 pulses per revolution: 100/42 pulses per pound.
-        assertThat(CURVE.entered(inches(3), Amounts.of(0.01, SpreadingUnits.PULSE_PER_POUND))
+        assertThat(CURVE.entered(height(3), Amounts.of(0.01, SpreadingUnits.PULSE_PER_POUND))
                         .factor())
                 .isEqualTo(CalibrationFactor.parse("2.38 pulse/lb"));
-        assertThat(CURVE.entered(inches(1), Amounts.of(0.1, SpreadingUnits.POUND_PER_REVOLUTION))
+        assertThat(CURVE.entered(height(1), Amounts.of(0.1, SpreadingUnits.POUND_PER_REVOLUTION))
                         .factor())
                 .isEqualTo(CalibrationFactor.parse("10 lb/rev"));
     }
@@ -140,17 +142,15 @@ class DischargeCurvePredictionTest {
     @Test
     void whatCantBePredictedOrShownCantBeEntered() {
         assertThatExceptionOfType(InvalidInputException.class)
-                .isThrownBy(() -> CURVE.entered(inches(0.2), Amounts.of(0.1, SpreadingUnits.POUND_PER_REVOLUTION)));
+                .isThrownBy(() -> CURVE.entered(height(0.2), Amounts.of(0.1, SpreadingUnits.POUND_PER_REVOLUTION)));
+        CalibrationPoint watched = CalibrationPoint.of(SALT, chainWith(NoSensor.onDriveShaft()), height(4));
         DischargeCurve withoutSensor = DischargeCurve.fit(
-                chainWith(NoSensor.onDriveShaft()),
-                SALT,
-                List.of(CalibrationCatch.at(inches(4), Samples.caught(580), revolutionsByEye(10))),
-                CurveModel.PROPORTIONAL);
+                List.of(catchAt(watched, Samples.caught(580), revolutionsByEye(10))), CurveModel.PROPORTIONAL);
         assertRefused(
                 "calibration must be by revolution, as the drive has no pulse sensor: in pulse/lb",
-                () -> withoutSensor.entered(inches(4), Amounts.of(0.01, SpreadingUnits.PULSE_PER_POUND)));
+                () -> withoutSensor.entered(height(4), Amounts.of(0.01, SpreadingUnits.PULSE_PER_POUND)));
         assertThat(withoutSensor
-                        .entered(inches(2), Amounts.of(0.1, SpreadingUnits.POUND_PER_REVOLUTION))
+                        .entered(height(2), Amounts.of(0.1, SpreadingUnits.POUND_PER_REVOLUTION))
                         .factor())
                 .isEqualTo(CalibrationFactor.parse("29 lb/rev"));
     }

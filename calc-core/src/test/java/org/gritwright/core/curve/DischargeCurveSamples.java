@@ -4,7 +4,10 @@ import static org.gritwright.core.Samples.CHAIN;
 import static org.gritwright.core.Samples.SALT;
 import static org.gritwright.core.Samples.SCALE;
 import static org.gritwright.core.Samples.SENSOR;
+import static org.gritwright.core.Samples.catchAt;
 import static org.gritwright.core.Samples.caught;
+import static org.gritwright.core.Samples.chainAt;
+import static org.gritwright.core.Samples.height;
 import static org.gritwright.core.Samples.inches;
 import static org.gritwright.core.Samples.pulses;
 
@@ -19,10 +22,14 @@ import javax.measure.quantity.Length;
 import org.gritwright.core.budget.SystematicErrors;
 import org.gritwright.core.calibration.CalibrationCatch;
 import org.gritwright.core.metering.Gate;
+import org.gritwright.core.metering.Metering;
 import org.gritwright.core.metering.RoundGate;
 import org.gritwright.core.metering.SlidingGate;
 import org.gritwright.core.metering.Spreader;
 import org.gritwright.core.metering.TableGate;
+import org.gritwright.core.observation.CalibrationPoint;
+import org.gritwright.core.observation.Material;
+import org.gritwright.core.spi.Setting;
 import org.gritwright.core.uncertainty.Budget;
 import org.gritwright.core.uncertainty.Measured;
 import org.gritwright.units.Amounts;
@@ -45,12 +52,33 @@ final class DischargeCurveSamples {
     private DischargeCurveSamples() {}
 
     /** A catch of 10 revolutions. */
-    static CalibrationCatch at(Quantity<?> opening, double poundsPerRevolution) {
-        return CalibrationCatch.at(opening, caught(10 * poundsPerRevolution), pulses(1000));
+    static CalibrationCatch at(CalibrationPoint point, double poundsPerRevolution) {
+        return catchAt(point, caught(10 * poundsPerRevolution), pulses(1000));
+    }
+
+    static CalibrationCatch at(Quantity<Length> opening, double poundsPerRevolution) {
+        return at(chainAt(opening), poundsPerRevolution);
     }
 
     static CalibrationCatch at(double inches, double poundsPerRevolution) {
-        return at(inches(inches), poundsPerRevolution);
+        return at(chainAt(inches), poundsPerRevolution);
+    }
+
+    /** A catch of the spreader with painted marks. */
+    static CalibrationCatch atMark(double mark, double poundsPerRevolution) {
+        return at(CalibrationPoint.of(SALT, MARKED, Setting.mark(mark)), poundsPerRevolution);
+    }
+
+    /** The same catches, as if they had been made by another metering or with another material. */
+    static List<CalibrationCatch> by(Metering metering, Material material, List<CalibrationCatch> catches) {
+        return catches.stream()
+                .map(one -> catchAt(
+                        CalibrationPoint.of(material, metering, one.point().setting()), one.caught(), one.counted()))
+                .toList();
+    }
+
+    static List<CalibrationCatch> by(Metering metering, CalibrationCatch... catches) {
+        return by(metering, SALT, List.of(catches));
     }
 
     /** A catch at each opening, repeated with each factor. */
@@ -90,7 +118,7 @@ final class DischargeCurveSamples {
     }
 
     static DischargeCurve fit(CurveModel model, List<CalibrationCatch> catches) {
-        return DischargeCurve.fit(CHAIN, SALT, catches, model);
+        return DischargeCurve.fit(catches, model);
     }
 
     static DischargeCurve fit(CurveModel model, CalibrationCatch... catches) {
@@ -98,15 +126,15 @@ final class DischargeCurveSamples {
     }
 
     static DischargeCurve chosen(List<CalibrationCatch> catches) {
-        return DischargeCurve.chosenByTest(CHAIN, SALT, catches, CurveModel.DEAD_OPENING);
+        return DischargeCurve.chosenByTest(catches, CurveModel.DEAD_OPENING);
     }
 
     static double pounds(DischargeCurve curve, double inches) {
-        return pounds(curve.predict(inches(inches)).dischargePerRevolution().value());
+        return pounds(curve.predict(height(inches)).dischargePerRevolution().value());
     }
 
     static Optional<Double> uncertainty(DischargeCurve curve, double inches) {
-        return byCurve(curve.predict(inches(inches))).standardUncertainty().map(DischargeCurveSamples::pounds);
+        return byCurve(curve.predict(height(inches))).standardUncertainty().map(DischargeCurveSamples::pounds);
     }
 
     /** What the curve alone says, without the span of the scale. */

@@ -5,12 +5,15 @@ import static org.assertj.core.api.Assertions.within;
 import static org.gritwright.core.Samples.CHAIN;
 import static org.gritwright.core.Samples.SALT;
 import static org.gritwright.core.Samples.assertRefused;
+import static org.gritwright.core.Samples.catchAt;
 import static org.gritwright.core.Samples.caught;
-import static org.gritwright.core.Samples.inches;
+import static org.gritwright.core.Samples.chainAt;
+import static org.gritwright.core.Samples.height;
 import static org.gritwright.core.Samples.pulses;
 import static org.gritwright.core.curve.DischargeCurveSamples.DEAD_OPENING_EXAMPLE;
 import static org.gritwright.core.curve.DischargeCurveSamples.SIXTEEN_PER_INCH;
 import static org.gritwright.core.curve.DischargeCurveSamples.at;
+import static org.gritwright.core.curve.DischargeCurveSamples.by;
 import static org.gritwright.core.curve.DischargeCurveSamples.byCurve;
 import static org.gritwright.core.curve.DischargeCurveSamples.deadOpening;
 import static org.gritwright.core.curve.DischargeCurveSamples.density;
@@ -25,6 +28,7 @@ import org.gritwright.core.calibration.Calibration;
 import org.gritwright.core.calibration.CalibrationCatch;
 import org.gritwright.core.observation.CatchLimits;
 import org.gritwright.core.observation.Material;
+import org.gritwright.core.spi.Setting;
 import org.gritwright.core.statistics.CurveFit;
 import org.gritwright.core.statistics.RatioEstimator;
 import org.gritwright.core.uncertainty.Measured;
@@ -89,24 +93,23 @@ class DischargeCurveTest {
         assertThat(curve.deadOpening().orElseThrow().degreesOfFreedom()).hasValue(3);
         assertThat(curve.effectiveBulkDensity().orElseThrow().degreesOfFreedom())
                 .hasValue(3);
-        assertThat(byCurve(curve.predict(inches(5))).degreesOfFreedom()).hasValue(3);
+        assertThat(byCurve(curve.predict(height(5))).degreesOfFreedom()).hasValue(3);
     }
 
     /** Catches of 5, 10 and 20 revolutions. */
     private static final List<CalibrationCatch> UNEQUAL = List.of(
-            CalibrationCatch.at(inches(3), caught(211), pulses(500)),
-            CalibrationCatch.at(inches(3), caught(419), pulses(1000)),
-            CalibrationCatch.at(inches(3), caught(835), pulses(2000)));
+            catchAt(chainAt(3), caught(211), pulses(500)),
+            catchAt(chainAt(3), caught(419), pulses(1000)),
+            catchAt(chainAt(3), caught(835), pulses(2000)));
 
     @ParameterizedTest
     @EnumSource(names = "LINE_WITH_INTERCEPT", mode = EnumSource.Mode.EXCLUDE)
     void throughOneOpeningItIsThatOpeningsCalibration(RatioEstimator estimator) {
-        Measured<DischargePerRevolution> calibrated =
-                withoutSpan(Calibration.from(CHAIN, SALT, UNEQUAL, estimator, CatchLimits.COMMON)
-                        .budget());
+        Measured<DischargePerRevolution> calibrated = withoutSpan(
+                Calibration.from(UNEQUAL, estimator, CatchLimits.COMMON).budget());
         Measured<DischargePerRevolution> predicted =
-                byCurve(DischargeCurve.fit(CHAIN, SALT, UNEQUAL, CurveModel.PROPORTIONAL, estimator, CatchLimits.COMMON)
-                        .predict(inches(3)));
+                byCurve(DischargeCurve.fit(UNEQUAL, CurveModel.PROPORTIONAL, estimator, CatchLimits.COMMON)
+                        .predict(height(3)));
 
         assertThat(pounds(predicted.value())).isCloseTo(pounds(calibrated.value()), within(1e-12));
         assertThat(predicted.degreesOfFreedom()).isEqualTo(calibrated.degreesOfFreedom());
@@ -117,27 +120,17 @@ class DischargeCurveTest {
         assertRefused(
                 "estimator of a discharge curve must be ratio of sums or mean of ratios: line with intercept",
                 () -> DischargeCurve.fit(
-                        CHAIN,
-                        SALT,
-                        UNEQUAL,
-                        CurveModel.PROPORTIONAL,
-                        RatioEstimator.LINE_WITH_INTERCEPT,
-                        CatchLimits.COMMON));
+                        UNEQUAL, CurveModel.PROPORTIONAL, RatioEstimator.LINE_WITH_INTERCEPT, CatchLimits.COMMON));
     }
 
     @Test
     void throughOneOpeningTheMeanOfRatiosHasTheUncertaintyOfTheCalibration() {
         Measured<DischargePerRevolution> calibrated = Calibration.from(
-                        CHAIN, SALT, UNEQUAL, RatioEstimator.MEAN_OF_RATIOS, CatchLimits.COMMON)
+                        UNEQUAL, RatioEstimator.MEAN_OF_RATIOS, CatchLimits.COMMON)
                 .dischargePerRevolution();
         Measured<DischargePerRevolution> predicted = DischargeCurve.fit(
-                        CHAIN,
-                        SALT,
-                        UNEQUAL,
-                        CurveModel.PROPORTIONAL,
-                        RatioEstimator.MEAN_OF_RATIOS,
-                        CatchLimits.COMMON)
-                .predict(inches(3))
+                        UNEQUAL, CurveModel.PROPORTIONAL, RatioEstimator.MEAN_OF_RATIOS, CatchLimits.COMMON)
+                .predict(height(3))
                 .dischargePerRevolution();
 
         assertThat(pounds(predicted.standardUncertainty().orElseThrow()))
@@ -148,12 +141,11 @@ class DischargeCurveTest {
     void longCatchesWeighByTheirRevolutionsOrLikeAllOthers() {
         // 12 lb/rev and inch in 10 revolutions, 15 in 30: by revolutions (12 + 3·15)/4 = 14.25, alike 13.5.
         List<CalibrationCatch> catches = List.of(
-                CalibrationCatch.at(inches(2), caught(240), pulses(1000)),
-                CalibrationCatch.at(inches(3), caught(1350), pulses(3000)));
-        DischargeCurve bySums = DischargeCurve.fit(
-                CHAIN, SALT, catches, CurveModel.PROPORTIONAL, RatioEstimator.RATIO_OF_SUMS, CatchLimits.COMMON);
-        DischargeCurve byRatios = DischargeCurve.fit(
-                CHAIN, SALT, catches, CurveModel.PROPORTIONAL, RatioEstimator.MEAN_OF_RATIOS, CatchLimits.COMMON);
+                catchAt(chainAt(2), caught(240), pulses(1000)), catchAt(chainAt(3), caught(1350), pulses(3000)));
+        DischargeCurve bySums =
+                DischargeCurve.fit(catches, CurveModel.PROPORTIONAL, RatioEstimator.RATIO_OF_SUMS, CatchLimits.COMMON);
+        DischargeCurve byRatios =
+                DischargeCurve.fit(catches, CurveModel.PROPORTIONAL, RatioEstimator.MEAN_OF_RATIOS, CatchLimits.COMMON);
 
         assertThat(pounds(bySums, 1)).isCloseTo(14.25, within(1e-12));
         assertThat(pounds(byRatios, 1)).isCloseTo(13.5, within(1e-12));
@@ -171,7 +163,7 @@ class DischargeCurveTest {
         // Repeats off by 1/26 and 1/30: s² = (2/26² + 2/30²)/2.
         double variance = 1 / 676.0 + 1 / 900.0;
         assertThat(uncertainty(curve, 4).orElseThrow()).isCloseTo(60 * Math.sqrt(variance / 2), within(1e-11));
-        assertThat(byCurve(curve.predict(inches(4))).degreesOfFreedom()).hasValue(2);
+        assertThat(byCurve(curve.predict(height(4))).degreesOfFreedom()).hasValue(2);
         assertThat(curve.effectiveBulkDensity()).isEmpty();
         assertThat(curve.deadOpening()).isEmpty();
         assertThat(curve.test()).isEmpty();
@@ -197,28 +189,29 @@ class DischargeCurveTest {
     @Test
     void resultsAreInTheUnitsOfTheFirstCatchAndOfTheMaterial() {
         CalibrationCatch inKilograms =
-                CalibrationCatch.at(millimetres(50.8), caught(Amounts.of(120, SpreadingUnits.KILOGRAM)), pulses(1000));
+                catchAt(chainAt(millimetres(50.8)), caught(Amounts.of(120, SpreadingUnits.KILOGRAM)), pulses(1000));
         Material metric = Material.of("salt", Amounts.of(1.28, SpreadingUnits.KILOGRAM_PER_LITRE));
         DischargeCurve inMetric =
-                DischargeCurve.fit(CHAIN, metric, List.of(inKilograms, at(4, 58)), CurveModel.DEAD_OPENING);
+                DischargeCurve.fit(by(CHAIN, metric, List.of(inKilograms, at(4, 58))), CurveModel.DEAD_OPENING);
         DischargeCurve customary =
-                DischargeCurve.fit(CHAIN, metric, List.of(at(4, 58), inKilograms), CurveModel.DEAD_OPENING);
+                DischargeCurve.fit(by(CHAIN, metric, List.of(at(4, 58), inKilograms)), CurveModel.DEAD_OPENING);
 
-        assertThat(inMetric.predict(inches(3)).dischargePerRevolution().value().getUnit())
+        assertThat(inMetric.predict(height(3)).dischargePerRevolution().value().getUnit())
                 .isEqualTo(SpreadingUnits.KILOGRAM_PER_REVOLUTION);
         assertThat(inMetric.deadOpening().orElseThrow().value().getUnit()).isEqualTo(SpreadingUnits.MILLIMETRE);
         assertThat(inMetric.effectiveBulkDensity().orElseThrow().value().getUnit())
                 .isEqualTo(SpreadingUnits.KILOGRAM_PER_LITRE);
         assertThat(customary
-                        .predict(millimetres(76.2))
+                        .predict(Setting.height(millimetres(76.2)))
                         .dischargePerRevolution()
                         .value()
                         .getUnit())
                 .isEqualTo(SpreadingUnits.POUND_PER_REVOLUTION);
         assertThat(customary.deadOpening().orElseThrow().value().getUnit()).isEqualTo(SpreadingUnits.INCH);
-        assertThat(customary.openings())
+        assertThat(customary.settings())
                 .hasSize(2)
-                .allSatisfy(o -> assertThat(o.getUnit()).isEqualTo(SpreadingUnits.INCH));
+                .allSatisfy(
+                        s -> assertThat(s.quantity().orElseThrow().getUnit()).isEqualTo(SpreadingUnits.INCH));
         assertThat(pounds(inMetric, 3)).isCloseTo(pounds(customary, 3), within(1e-11));
     }
 
@@ -232,8 +225,8 @@ class DischargeCurveTest {
                 at(4, 59));
         DischargeCurve plain = fit(CurveModel.DEAD_OPENING, at(2, 26.5), at(2, 25.5), at(4, 57), at(4, 59));
 
-        assertThat(mixed.openings()).hasSize(2);
-        assertThat(mixed.openings().get(0)).isEqualTo(inches(2));
+        assertThat(mixed.settings()).hasSize(2);
+        assertThat(mixed.settings().get(0)).isEqualTo(height(2));
         assertThat(deadOpening(mixed)).isCloseTo(deadOpening(plain), within(1e-12));
         assertThat(density(mixed)).isCloseTo(density(plain), within(1e-11));
         assertThat(mixed.findings()).hasSameSizeAs(plain.findings());
@@ -242,15 +235,15 @@ class DischargeCurveTest {
     @Test
     void openingsAreInRisingOrder() {
         assertThat(fit(CurveModel.TABLE, at(4, 58), at(2, 26), at(3, 42), at(2, 26.5))
-                        .openings())
-                .isEqualTo(List.of(inches(2), inches(3), inches(4)));
+                        .settings())
+                .isEqualTo(List.of(height(2), height(3), height(4)));
     }
 
     @Test
     void keepsWhatItWasMadeFrom() {
         DischargeCurve curve = fit(CurveModel.DEAD_OPENING, DEAD_OPENING_EXAMPLE);
 
-        assertThat(curve.spreader()).isEqualTo(CHAIN);
+        assertThat(curve.metering()).isEqualTo(CHAIN);
         assertThat(curve.material()).isEqualTo(SALT);
         assertThat(curve.catches()).isEqualTo(DEAD_OPENING_EXAMPLE);
         assertThat(curve.model()).isEqualTo(CurveModel.DEAD_OPENING);
@@ -258,9 +251,9 @@ class DischargeCurveTest {
 
     @Test
     void modelsSayThemselvesInWords() {
-        assertThat(CurveModel.PROPORTIONAL.words()).isEqualTo("k·g(h)");
-        assertThat(CurveModel.DEAD_OPENING.words()).isEqualTo("k·g(h − h0)");
-        assertThat(CurveModel.TABLE.words()).isEqualTo("a rising table");
+        assertThat(CurveModel.PROPORTIONAL.term().words()).isEqualTo("k·g(h)");
+        assertThat(CurveModel.DEAD_OPENING.term().words()).isEqualTo("k·g(h − h0)");
+        assertThat(CurveModel.TABLE.term().words()).isEqualTo("a rising table");
         assertThat(CurveModel.PROPORTIONAL.openingsToTest()).isEqualTo(2);
         assertThat(CurveModel.DEAD_OPENING.openingsToTest()).isEqualTo(3);
         assertThat(CurveModel.TABLE.openingsToTest()).isZero();

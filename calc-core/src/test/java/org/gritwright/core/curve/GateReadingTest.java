@@ -2,14 +2,15 @@ package org.gritwright.core.curve;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
-import static org.gritwright.core.Samples.AUGER;
 import static org.gritwright.core.Samples.CHAIN;
-import static org.gritwright.core.Samples.SALT;
 import static org.gritwright.core.Samples.assertRefused;
 import static org.gritwright.core.Samples.augerCatch;
 import static org.gritwright.core.Samples.foreign;
+import static org.gritwright.core.Samples.height;
 import static org.gritwright.core.Samples.inches;
 import static org.gritwright.core.curve.DischargeCurveSamples.at;
+import static org.gritwright.core.curve.DischargeCurveSamples.atMark;
+import static org.gritwright.core.curve.DischargeCurveSamples.by;
 import static org.gritwright.core.curve.DischargeCurveSamples.mark;
 import static org.gritwright.core.curve.DischargeCurveSamples.repeated;
 import static org.gritwright.units.SpreadingUnits.POUND_PER_REVOLUTION;
@@ -33,7 +34,7 @@ class GateReadingTest {
     private static final String READING = "reading of the gate";
 
     private static Calibration at4(Spreader spreader) {
-        return Calibration.from(spreader, SALT, List.of(at(4, 60), at(4, 61), at(4, 59)));
+        return Calibration.from(by(spreader, at(4, 60), at(4, 61), at(4, 59)));
     }
 
     private static double ofReading(Budget<DischargePerRevolution> budget) {
@@ -95,8 +96,7 @@ class GateReadingTest {
 
     @Test
     void aPaintedMarkIsReadInMarks() {
-        Calibration calibration = Calibration.from(
-                DischargeCurveSamples.MARKED, SALT, List.of(at(mark(3), 60), at(mark(3), 61), at(mark(3), 59)));
+        Calibration calibration = Calibration.from(List.of(atMark(3, 60), atMark(3, 61), atMark(3, 59)));
 
         assertThat(ofReading(calibration.budgetOfGateSetAgain(mark(0.1))))
                 .isCloseTo(60 * 0.1 / Math.sqrt(3) / 3, within(1e-9));
@@ -109,15 +109,15 @@ class GateReadingTest {
         DischargeCurve dead = DischargeCurveSamples.fit(
                 CurveModel.DEAD_OPENING, repeated(new double[] {2, 4}, new double[] {26, 58}, 0.99, 1, 1.01));
 
-        assertThat(ofReading(proportional.predict(inches(3), SIXTEENTH).budget().orElseThrow()))
+        assertThat(ofReading(proportional.predict(height(3), SIXTEENTH).budget().orElseThrow()))
                 .isCloseTo(16 * DEVIATION, within(1e-6));
-        assertThat(ofReading(dead.predict(inches(3), SIXTEENTH).budget().orElseThrow()))
+        assertThat(ofReading(dead.predict(height(3), SIXTEENTH).budget().orElseThrow()))
                 .isCloseTo(16 * DEVIATION, within(0.02));
-        assertThat(dead.predict(inches(3)).budget().orElseThrow().components())
+        assertThat(dead.predict(height(3)).budget().orElseThrow().components())
                 .extracting(Component::name)
                 .containsExactly("curve through the catches", "span of scale S-1");
-        assertThat(dead.predict(inches(3), SIXTEENTH).dischargePerRevolution())
-                .isEqualTo(dead.predict(inches(3), SIXTEENTH)
+        assertThat(dead.predict(height(3), SIXTEENTH).dischargePerRevolution())
+                .isEqualTo(dead.predict(height(3), SIXTEENTH)
                         .budget()
                         .orElseThrow()
                         .result());
@@ -126,22 +126,20 @@ class GateReadingTest {
     @Test
     void refusesAReadingOfAnotherKindOrOfNothing() {
         assertRefused(
-                "reading of the gate opening must be greater than 0 and of the kind of 4 in: 0.5",
+                "reading of the gate must be greater than 0 and on the scale of 4 in: 0.5",
                 () -> at4(CHAIN).budgetOfGateSetAgain(mark(0.5)));
         assertRefused(
-                "reading of the gate opening must be greater than 0 and of the kind of 4 in: 0 in",
+                "reading of the gate must be greater than 0 and on the scale of 4 in: 0 in",
                 () -> at4(CHAIN).budgetOfGateSetAgain(inches(0)));
+        assertRefused("gate setting must be 0 or more: -1 in", () -> at4(CHAIN).budgetOfGateSetAgain(inches(-1)));
         assertRefused(
-                "reading of the gate opening must be greater than 0 and of the kind of 4 in: -1 in",
-                () -> at4(CHAIN).budgetOfGateSetAgain(inches(-1)));
-        assertRefused(
-                "value must be finite: NaN in \"in\"",
+                "gate setting must be a finite length: NaN in \"in\"",
                 () -> at4(CHAIN).budgetOfGateSetAgain(foreign(Double.NaN, SpreadingUnits.INCH)));
     }
 
     @Test
     void withoutAGateNothingIsSetAgain() {
-        Calibration auger = Calibration.from(AUGER, SALT, List.of(augerCatch(118.5, 2000)));
+        Calibration auger = Calibration.from(List.of(augerCatch(118.5, 2000)));
 
         assertRefused(
                 "spreader must be one with a conveyor that an adjustable gate meters: auger, version 1 with no-gate,"

@@ -48,6 +48,10 @@ class FindingCodeTest {
             "correction-too-large",
             "correction-unconfirmed",
             "catches-disagree",
+            "display-set-for-another-setting",
+            "display-set-for-another-material",
+            "catch-before-entry",
+            "settings-nearly-the-same",
             "read-back-differs",
             "start-up-loss",
             "steady-flow-off",
@@ -96,5 +100,28 @@ class FindingCodeTest {
     void templatesAreSentencesWithNamedPlaces(FindingCode code) {
         assertThat(code.template()).endsWith(".").doesNotContain("  ");
         assertThat(code.template().replaceAll("\\{[a-zA-Z]+}", "")).doesNotContain("{", "}");
+    }
+
+    /** Where a place and its slot are called differently, the place would be a number and the slot nowhere. */
+    @ParameterizedTest
+    @EnumSource
+    void everyArgumentStandsInTheSentence(FindingCode code) {
+        Set<String> silent = code.slots().stream()
+                .map(Slot::name)
+                .filter(name -> !code.template().contains("{" + name + "}"))
+                .collect(Collectors.toSet());
+
+        // Three catches are three, but a reader of documents shouldn't have to know.
+        assertThat(silent).isEqualTo(code == FindingCode.OUTLYING_OF_THREE ? Set.of("catches") : Set.of());
+    }
+
+    @Test
+    void everyTermIsUsedButForThoseOfAGoodRunDown() {
+        Set<Term> used = Arrays.stream(FindingCode.values())
+                .flatMap(code -> code.slots().stream())
+                .flatMap(slot -> slot.terms().stream())
+                .collect(Collectors.toCollection(() -> EnumSet.noneOf(Term.class)));
+
+        assertThat(EnumSet.complementOf(EnumSet.copyOf(used))).containsExactly(Term.IN_BOTH, Term.IN_NEITHER);
     }
 }

@@ -8,8 +8,8 @@ import static org.gritwright.core.Samples.assertRefused;
 import static org.gritwright.core.Samples.inches;
 
 import java.util.Map;
-import java.util.Optional;
 import org.gritwright.core.spi.FillLimits;
+import org.gritwright.core.spi.Setting;
 import org.junit.jupiter.api.Test;
 
 class AugerTest {
@@ -23,7 +23,7 @@ class AugerTest {
     void sweepsTheRingBetweenShaftAndScrewTimesThePitch() {
         double cubicInch = Math.pow(0.0254, 3);
 
-        assertThat(AUGER.sweptCubicMetresPerRevolution(Optional.empty()))
+        assertThat(AUGER.sweptCubicMetresPerRevolution(Setting.none()))
                 .isCloseTo(Math.PI / 4 * (36 - 4) * 6 * cubicInch, within(1e-15));
     }
 
@@ -46,11 +46,11 @@ class AugerTest {
         Spreader gated =
                 new Spreader(AUGER.conveyor(), Gate.of(new SlidingGate(), Map.of("width", inches(24))), SENSOR);
 
-        assertThat(gated.sweptCubicMetresPerRevolution(Optional.of(inches(4))))
-                .isEqualTo(AUGER.sweptCubicMetresPerRevolution(Optional.empty()));
+        assertThat(gated.sweptCubicMetresPerRevolution(Setting.of(inches(4))))
+                .isEqualTo(AUGER.sweptCubicMetresPerRevolution(Setting.none()));
         assertRefused(
-                "gate opening must be given for gate type sliding-gate, version 1: nothing",
-                () -> gated.sweptCubicMetresPerRevolution(Optional.empty()));
+                "gate setting must be given for gate type sliding-gate, version 1: nothing",
+                () -> gated.sweptCubicMetresPerRevolution(Setting.none()));
     }
 
     @Test

@@ -8,8 +8,8 @@ import static org.gritwright.core.Samples.assertRefused;
 import static org.gritwright.core.Samples.inches;
 
 import java.util.Map;
-import java.util.Optional;
 import org.gritwright.core.spi.FillLimits;
+import org.gritwright.core.spi.Setting;
 import org.junit.jupiter.api.Test;
 
 class BeltTest {
@@ -25,7 +25,7 @@ class BeltTest {
         Spreader spreader = new Spreader(belt(10, 0.5), CHAIN.gate(), SENSOR);
 
         // derived: π × (10 in + 0.5 in) = 32.98672 in a revolution, under a gate of 24 in × 4 in
-        assertThat(spreader.sweptCubicMetresPerRevolution(Optional.of(inches(4))) / CUBIC_INCH)
+        assertThat(spreader.sweptCubicMetresPerRevolution(Setting.of(inches(4))) / CUBIC_INCH)
                 .isCloseTo(24 * 4 * 32.98672286269283, within(1e-9));
     }
 
@@ -42,12 +42,12 @@ class BeltTest {
 
     @Test
     void refusesPulleysAndThicknessesThatNoBeltHas() {
-        assertRefused("pulleyDiameter must be within 40 mm to 1 m: 1 in", () -> belt(1, 0.5));
-        assertRefused("pulleyDiameter must be within 40 mm to 1 m: 40 in", () -> belt(40, 0.5));
-        assertRefused("beltThickness must be within 0 mm to 50 mm: 2 in", () -> belt(10, 2));
-        assertRefused("beltThickness must be within 0 mm to 50 mm: -0.5 in", () -> belt(10, -0.5));
+        assertRefused("pulleyDiameter of belt must be within 40 mm to 1 m: 1 in", () -> belt(1, 0.5));
+        assertRefused("pulleyDiameter of belt must be within 40 mm to 1 m: 40 in", () -> belt(40, 0.5));
+        assertRefused("beltThickness of belt must be within 0 mm to 50 mm: 2 in", () -> belt(10, 2));
+        assertRefused("beltThickness of belt must be within 0 mm to 50 mm: -0.5 in", () -> belt(10, -0.5));
         assertRefused(
-                "beltThickness must be given: nothing",
+                "beltThickness of belt must be given: nothing",
                 () -> Conveyor.of(new Belt(), Map.of("pulleyDiameter", inches(10))));
     }
 }

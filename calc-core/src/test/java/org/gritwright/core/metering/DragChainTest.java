@@ -7,9 +7,9 @@ import static org.gritwright.core.Samples.assertRefused;
 import static org.gritwright.core.Samples.inches;
 
 import java.util.Map;
-import java.util.Optional;
 import javax.measure.Quantity;
 import org.gritwright.core.spi.FillLimits;
+import org.gritwright.core.spi.Setting;
 import org.gritwright.units.Amounts;
 import org.gritwright.units.SpreadingUnits;
 import org.gritwright.units.quantity.VolumePerRevolution;
@@ -22,7 +22,7 @@ class DragChainTest {
 
     @Test
     void sweepsOpenAreaTimesTeethTimesPitch() {
-        double swept = CHAIN.sweptCubicMetresPerRevolution(Optional.of(inches(4)));
+        double swept = CHAIN.sweptCubicMetresPerRevolution(Setting.of(inches(4)));
 
         Quantity<VolumePerRevolution> cubicInches = Amounts.ofSi(swept, SpreadingUnits.CUBIC_INCH_PER_REVOLUTION);
         assertThat(cubicInches.getValue().doubleValue()).isCloseTo(24 * 4 * 6 * 2.609, within(1e-9));
@@ -46,7 +46,7 @@ class DragChainTest {
     @Test
     void barsNeverTakeMoreThanHalf() {
         assertRefused(
-                "barShare must be within 0 % to 50 %: 51 %",
+                "barShare of drag-chain must be within 0 % to 50 %: 51 %",
                 () -> Conveyor.of(
                         new DragChain(),
                         Map.of(
@@ -63,12 +63,14 @@ class DragChainTest {
 
     @Test
     void refusesTeethAndPitchesThatNoChainHas() {
-        assertRefused("teeth must be within 3 to 60: 2", () -> chain(Amounts.of(2, SpreadingUnits.ONE), inches(2)));
         assertRefused(
-                "teeth must be a whole number, 0 or more: 6.5",
+                "teeth of drag-chain must be within 3 to 60: 2",
+                () -> chain(Amounts.of(2, SpreadingUnits.ONE), inches(2)));
+        assertRefused(
+                "teeth of drag-chain must be a whole number, 0 or more: 6.5",
                 () -> chain(Amounts.of(6.5, SpreadingUnits.ONE), inches(2)));
         assertRefused(
-                "chainPitch must be within 10 mm to 0.5 m: 25 in",
+                "chainPitch of drag-chain must be within 10 mm to 0.5 m: 25 in",
                 () -> chain(Amounts.of(6, SpreadingUnits.ONE), inches(25)));
     }
 }

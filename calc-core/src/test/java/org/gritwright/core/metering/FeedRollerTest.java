@@ -39,9 +39,10 @@ class FeedRollerTest {
 
     @Test
     void refusesPocketsThatNoRollerHas() {
-        assertRefused("pockets must be a whole number, 0 or more: 11.5", () -> roller(11.5, 8, 30));
-        assertRefused("pockets must be within 1 to 200: 0", () -> roller(0, 8, 30));
-        assertRefused("pocketArea must be within 0.1 cm² to 500 cm²: 0.05 cm²", () -> roller(12, 0.05, 30));
-        assertRefused("rollerLength must be within 50 mm to 3 m: 4 cm", () -> roller(12, 8, 4));
+        assertRefused("pockets of feed-roller must be a whole number, 0 or more: 11.5", () -> roller(11.5, 8, 30));
+        assertRefused("pockets of feed-roller must be within 1 to 200: 0", () -> roller(0, 8, 30));
+        assertRefused(
+                "pocketArea of feed-roller must be within 0.1 cm² to 500 cm²: 0.05 cm²", () -> roller(12, 0.05, 30));
+        assertRefused("rollerLength of feed-roller must be within 50 mm to 3 m: 4 cm", () -> roller(12, 8, 4));
     }
 }

@@ -6,7 +6,7 @@ import static org.gritwright.core.Samples.assertRefused;
 import static org.gritwright.core.Samples.inches;
 
 import java.util.Map;
-import java.util.Optional;
+import org.gritwright.core.spi.Setting;
 import org.junit.jupiter.api.Test;
 
 class FixedGateTest {
@@ -16,7 +16,7 @@ class FixedGateTest {
 
     @Test
     void leavesARectangleThatNeedsNoOpening() {
-        assertThat(gate(24, 4).squareMetres(Optional.empty())).isCloseTo(0.6096 * 0.1016, within(1e-16));
+        assertThat(gate(24, 4).squareMetres(Setting.none())).isCloseTo(0.6096 * 0.1016, within(1e-16));
     }
 
     @Test
@@ -24,15 +24,15 @@ class FixedGateTest {
         assertThat(gate(24, 4).exists()).isTrue();
         assertThat(gate(24, 4).isAdjustable()).isFalse();
         assertThat(gate(24, 4).adjustable()).isEmpty();
-        assertThat(gate(24, 4).accepts(inches(4))).isFalse();
+        assertThat(gate(24, 4).accepts(Setting.of(inches(4)))).isFalse();
         assertRefused(
-                "gate opening must be left out for gate type fixed-opening, version 1: 4 in",
-                () -> gate(24, 4).squareMetres(Optional.of(inches(4))));
+                "gate setting must be left out for gate type fixed-opening, version 1: 4 in",
+                () -> gate(24, 4).squareMetres(Setting.of(inches(4))));
     }
 
     @Test
     void refusesAnOpeningThatIsNone() {
-        assertRefused("width must be within 10 mm to 3 m: 0.25 in", () -> gate(0.25, 4));
-        assertRefused("height must be within 5 mm to 2 m: 0 in", () -> gate(24, 0));
+        assertRefused("width of fixed-opening must be within 10 mm to 3 m: 0.25 in", () -> gate(0.25, 4));
+        assertRefused("height of fixed-opening must be within 5 mm to 2 m: 0 in", () -> gate(24, 0));
     }
 }

@@ -8,11 +8,11 @@ import static org.gritwright.units.SpreadingUnits.METRE;
 import static org.gritwright.units.SpreadingUnits.MILLIMETRE;
 
 import java.util.Map;
-import java.util.Optional;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
 import net.jqwik.api.constraints.Scale;
+import org.gritwright.core.spi.Setting;
 import org.gritwright.units.Amounts;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -23,7 +23,7 @@ class RoundGateTest {
     private static final Gate GATE = Gate.of(new RoundGate(), Map.of("diameter", Amounts.of(0.2, METRE)));
 
     private static double area(double openingMetres) {
-        return GATE.squareMetres(Optional.of(Amounts.of(openingMetres, METRE)));
+        return GATE.squareMetres(Setting.of(Amounts.of(openingMetres, METRE)));
     }
 
     @Test
@@ -46,8 +46,7 @@ class RoundGateTest {
     void isNothingWhereTheSlideCoversItAll() {
         assertThat(area(0)).isZero();
         assertThat(GATE.adjustable().orElseThrow().closed())
-                .hasValueSatisfying(
-                        closed -> assertThat(closed.getValue().doubleValue()).isZero());
+                .hasValueSatisfying(closed -> assertThat(closed.si()).isZero());
     }
 
     /** ∫ 2·√(2·r·y − y²) dy from 0 to h by Simpson's rule, with y = h·t², which takes the root out of the integrand. */
@@ -95,18 +94,18 @@ class RoundGateTest {
     void opensToItsDiameterInWhateverUnit() {
         Gate inInches = Gate.of(new RoundGate(), Map.of("diameter", inches(8)));
 
-        assertThat(inInches.accepts(inches(8))).isTrue();
-        assertThat(inInches.squareMetres(Optional.of(Amounts.of(203.2, MILLIMETRE))))
+        assertThat(inInches.accepts(Setting.of(inches(8)))).isTrue();
+        assertThat(inInches.squareMetres(Setting.of(Amounts.of(203.2, MILLIMETRE))))
                 .isCloseTo(Math.PI * 0.1016 * 0.1016, within(1e-16));
         assertRefused(
-                "gate opening must be within 0 in to 8 in: 8.1 in",
-                () -> inInches.squareMetres(Optional.of(inches(8.1))));
+                "gate setting must be within 0 in to 8 in: 8.1 in",
+                () -> inInches.squareMetres(Setting.of(inches(8.1))));
     }
 
     @Test
     void refusesADiameterThatNoGateHas() {
         assertRefused(
-                "diameter must be within 20 mm to 1 m: 0.5 in",
+                "diameter of round-opening must be within 20 mm to 1 m: 0.5 in",
                 () -> Gate.of(new RoundGate(), Map.of("diameter", inches(0.5))));
     }
 }

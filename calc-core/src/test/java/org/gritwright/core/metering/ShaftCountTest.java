@@ -57,6 +57,26 @@ class ShaftCountTest {
     }
 
     @Test
+    void aCounterThatDidNotMoveCountedNothing() {
+        assertThat(readings(1200, 1200).difference()).isEqualTo(reading(0));
+        assertThat(readings(1200, 1200, 10000).difference()).isEqualTo(reading(0));
+        assertThat(readings(9800, 156, 10000).difference()).isEqualTo(reading(356));
+    }
+
+    @Test
+    void aCounterThatDidNotMoveIsNoCountOfACatch() {
+        String standing =
+                "counter at the stop must be different from the start, as the counter did not move: 1200 pulse";
+        String standingOrRound = "counter at the stop must be different from the start, as the counter did not move or"
+                + " went round exactly once: 1200 pulse";
+
+        assertRefused(standing, () -> readings(1200, 1200).revolutions(SENSOR));
+        assertRefused(standing, () -> readings(1200, 1200).pulses());
+        assertRefused(standingOrRound, () -> readings(1200, 1200, 10000).revolutions(SENSOR));
+        assertRefused(standingOrRound, () -> readings(1200, 1200, 10000).uncertaintyRevolutions(SENSOR));
+    }
+
+    @Test
     void revolutionsByEyeNeedNoSensor() {
         assertThat(revolutionsByEye(20).revolutions(NoSensor.onDriveShaft())).isEqualTo(20);
         assertThat(revolutionsByEye(20).revolutions(SENSOR)).isEqualTo(20);
@@ -176,13 +196,9 @@ class ShaftCountTest {
     @Test
     void refusesReadingsThatGiveNoCount() {
         assertRefused(
-                "counter at the stop must be above the start, 1556 pulse, or below it with a stated modulus:"
+                "counter at the stop must be at least the start, 1556 pulse, or below it with a stated modulus:"
                         + " 1200 pulse",
                 () -> readings(1556, 1200));
-        assertRefused(
-                "counter at the stop must be above the start, 1200 pulse, or below it with a stated modulus:"
-                        + " 1200 pulse",
-                () -> readings(1200, 1200, 10000));
         assertRefused(
                 "counter at the start must be below the counter's modulus, 10000 pulse: 10000 pulse",
                 () -> readings(10000, 1, 10000));

@@ -7,7 +7,7 @@ import static org.gritwright.core.Samples.inches;
 
 import java.util.Map;
 import java.util.Optional;
-import javax.measure.Quantity;
+import org.gritwright.core.spi.Setting;
 import org.gritwright.units.Amounts;
 import org.gritwright.units.SpreadingUnits;
 import org.junit.jupiter.api.Test;
@@ -18,26 +18,31 @@ class SlidingGateTest {
 
     @Test
     void leavesARectangle() {
-        assertThat(GATE.squareMetres(Optional.of(inches(4)))).isCloseTo(0.6096 * 0.1016, within(1e-16));
-        assertThat(GATE.squareMetres(Optional.of(inches(0)))).isZero();
+        assertThat(GATE.squareMetres(Setting.of(inches(4)))).isCloseTo(0.6096 * 0.1016, within(1e-16));
+        assertThat(GATE.squareMetres(Setting.of(inches(0)))).isZero();
     }
 
     @Test
     void acceptsOpeningsUpToItsHighest() {
         assertThat(GATE.isAdjustable()).isTrue();
-        assertThat(GATE.accepts(inches(0))).isTrue();
-        assertThat(GATE.accepts(inches(12))).isTrue();
-        assertThat(GATE.accepts(Amounts.of(304.8, SpreadingUnits.MILLIMETRE))).isTrue();
-        assertThat(GATE.accepts(inches(12.1))).isFalse();
-        assertThat(GATE.accepts(inches(-0.1))).isFalse();
+        assertThat(GATE.accepts(Setting.of(inches(0)))).isTrue();
+        assertThat(GATE.accepts(Setting.of(inches(12)))).isTrue();
+        assertThat(GATE.accepts(Setting.of(Amounts.of(304.8, SpreadingUnits.MILLIMETRE))))
+                .isTrue();
+        assertThat(GATE.accepts(Setting.of(inches(12.1)))).isFalse();
+        assertThat(GATE.accepts(Setting.mark(1))).isFalse();
+        assertThat(GATE.accepts(Setting.percent(40))).isFalse();
+        assertThat(GATE.accepts(Setting.none())).isFalse();
     }
 
     @Test
     void opensToOneMetreIfNothingElseIsSaid() {
         Gate gate = Gate.of(new SlidingGate(), Map.of("width", inches(24)));
 
-        assertThat(gate.accepts(Amounts.of(1, SpreadingUnits.METRE))).isTrue();
-        assertThat(gate.accepts(Amounts.of(1.01, SpreadingUnits.METRE))).isFalse();
+        assertThat(gate.accepts(Setting.of(Amounts.of(1, SpreadingUnits.METRE))))
+                .isTrue();
+        assertThat(gate.accepts(Setting.of(Amounts.of(1.01, SpreadingUnits.METRE))))
+                .isFalse();
     }
 
     private static Gate dead(double inches) {
@@ -48,27 +53,27 @@ class SlidingGateTest {
 
     @Test
     void aDeadOpeningIsTakenOffTheReading() {
-        assertThat(dead(0.375).squareMetres(Optional.of(inches(4)))).isCloseTo(0.6096 * 0.0254 * 3.625, within(1e-16));
-        assertThat(dead(0.375).squareMetres(Optional.of(inches(0.375)))).isZero();
-        assertThat(dead(0.375).squareMetres(Optional.of(inches(0.2)))).isZero();
-        assertThat(dead(0.375).squareMetres(Optional.of(inches(0)))).isZero();
+        assertThat(dead(0.375).squareMetres(Setting.of(inches(4)))).isCloseTo(0.6096 * 0.0254 * 3.625, within(1e-16));
+        assertThat(dead(0.375).squareMetres(Setting.of(inches(0.375)))).isZero();
+        assertThat(dead(0.375).squareMetres(Setting.of(inches(0.2)))).isZero();
+        assertThat(dead(0.375).squareMetres(Setting.of(inches(0)))).isZero();
     }
 
     @Test
     void aNegativeDeadOpeningLeavesTheGateOpenAtZero() {
-        assertThat(dead(-0.375).squareMetres(Optional.of(inches(0)))).isCloseTo(0.6096 * 0.0254 * 0.375, within(1e-16));
-        assertThat(dead(-0.375).squareMetres(Optional.of(inches(4)))).isCloseTo(0.6096 * 0.0254 * 4.375, within(1e-16));
+        assertThat(dead(-0.375).squareMetres(Setting.of(inches(0)))).isCloseTo(0.6096 * 0.0254 * 0.375, within(1e-16));
+        assertThat(dead(-0.375).squareMetres(Setting.of(inches(4)))).isCloseTo(0.6096 * 0.0254 * 4.375, within(1e-16));
     }
 
     @Test
     void isClosedAtItsDeadOpeningIfThatCanBeSet() {
-        assertThat(closed(GATE)).contains(Amounts.of(0, SpreadingUnits.MILLIMETRE));
-        assertThat(closed(dead(0.375))).contains(inches(0.375));
+        assertThat(closed(GATE)).contains(Setting.height(Amounts.of(0, SpreadingUnits.MILLIMETRE)));
+        assertThat(closed(dead(0.375))).contains(Setting.height(inches(0.375)));
         assertThat(closed(dead(-0.375))).isEmpty();
     }
 
-    private static Optional<Quantity<?>> closed(Gate gate) {
-        return gate.adjustable().orElseThrow().closed().map(position -> position);
+    private static Optional<Setting> closed(Gate gate) {
+        return gate.adjustable().orElseThrow().closed();
     }
 
     @Test
@@ -78,16 +83,16 @@ class SlidingGateTest {
                 () -> Gate.of(
                         new SlidingGate(),
                         Map.of("width", inches(24), "highestOpening", inches(2), "deadOpening", inches(3))));
-        assertRefused("deadOpening must be within -100 mm to 100 mm: 4 in", () -> dead(4));
+        assertRefused("deadOpening of sliding-gate must be within -100 mm to 100 mm: 4 in", () -> dead(4));
     }
 
     @Test
     void refusesAnOpeningThatCanNotBeSet() {
         assertRefused(
-                "gate opening must be within 0 in to 12 in: 120 in", () -> GATE.squareMetres(Optional.of(inches(120))));
+                "gate setting must be within 0 in to 12 in: 120 in", () -> GATE.squareMetres(Setting.of(inches(120))));
         assertRefused(
-                "gate opening must be given for gate type sliding-gate, version 1: nothing",
-                () -> GATE.squareMetres(Optional.empty()));
+                "gate setting must be given for gate type sliding-gate, version 1: nothing",
+                () -> GATE.squareMetres(Setting.none()));
     }
 
     @Test
@@ -95,10 +100,11 @@ class SlidingGateTest {
         Gate none = Gate.of(new NoGate(), Map.of());
 
         assertThat(none.isAdjustable()).isFalse();
-        assertThat(none.accepts(inches(4))).isFalse();
-        assertThat(none.squareMetres(Optional.empty())).isZero();
+        assertThat(none.accepts(Setting.of(inches(4)))).isFalse();
+        assertThat(none.accepts(Setting.none())).isTrue();
+        assertThat(none.squareMetres(Setting.none())).isZero();
         assertRefused(
-                "gate opening must be left out for gate type no-gate, version 1: 4 in",
-                () -> none.squareMetres(Optional.of(inches(4))));
+                "gate setting must be left out for gate type no-gate, version 1: 4 in",
+                () -> none.squareMetres(Setting.of(inches(4))));
     }
 }

@@ -9,10 +9,9 @@ import static org.gritwright.core.Samples.inches;
 
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.Supplier;
-import javax.measure.quantity.Dimensionless;
+import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import org.gritwright.core.spi.ConveyorType;
 import org.gritwright.core.spi.FillLimits;
@@ -23,6 +22,7 @@ import org.gritwright.core.spi.Parameter;
 import org.gritwright.core.spi.Parameters;
 import org.gritwright.core.spi.PlainConveyor;
 import org.gritwright.core.spi.PlainGate;
+import org.gritwright.core.spi.Setting;
 import org.gritwright.core.spi.Spi;
 import org.gritwright.core.spi.SweptVolume;
 import org.gritwright.core.spi.TypeId;
@@ -149,14 +149,14 @@ class SpiBorderTest {
     void aSweptVolumeThatCanNotBeNamesTheType(double volume) {
         assertRefused(
                 "swept volume of type example.org/odd, version 1 must be finite and 0 or more: " + volume + " m³/rev",
-                () -> sweeping(volume).sweptCubicMetresPerRevolution(Optional.empty()));
+                () -> sweeping(volume).sweptCubicMetresPerRevolution(Setting.none()));
     }
 
     @Test
     void aConveyorThatSweepsNothingNamesTheType() {
         assertRefused(
                 "swept volume of type example.org/odd, version 1 must be greater than 0: 0.0 m³/rev",
-                () -> sweeping(0).sweptCubicMetresPerRevolution(Optional.empty()));
+                () -> sweeping(0).sweptCubicMetresPerRevolution(Setting.none()));
     }
 
     @ParameterizedTest
@@ -164,7 +164,7 @@ class SpiBorderTest {
     void anOpenAreaThatCanNotBeNamesTheType(double area) {
         assertRefused(
                 "open area of type example.org/odd, version 1 must be finite and 0 or more: " + area + " m²",
-                () -> opening(area).sweptCubicMetresPerRevolution(Optional.of(inches(4))));
+                () -> opening(area).sweptCubicMetresPerRevolution(Setting.of(inches(4))));
     }
 
     @Test
@@ -195,40 +195,29 @@ class SpiBorderTest {
                 () -> Gate.of(new Restless(), Map.of()));
     }
 
-    /** Each function adds its own call to what it was told. */
-    private static SweptVolume counting() {
-        AtomicInteger calls = new AtomicInteger();
-        return openArea -> calls.incrementAndGet();
-    }
-
     @Test
-    void aSweptVolumeThatChangesFromCallToCallIsCaught() {
-        SweptVolume volume = counting();
+    void aFunctionIsAskedOnceForEachAnswer() {
+        AtomicInteger areas = new AtomicInteger();
+        AtomicInteger volumes = new AtomicInteger();
+        Gate gate = gate(upToAFoot(openingMetres -> areas.incrementAndGet()));
+        SweptVolume counting = openArea -> volumes.incrementAndGet();
         Spreader spreader =
-                new Spreader(Conveyor.of(new OddConveyor(volume, FillLimits.COMMON), Map.of()), AUGER.gate(), SENSOR);
+                new Spreader(Conveyor.of(new OddConveyor(counting, FillLimits.COMMON), Map.of()), gate, SENSOR);
 
-        assertRefused(
-                "swept volume of type example.org/odd, version 1 must be the same whenever asked:"
-                        + " 1.0 and 2.0 m³/rev",
-                () -> spreader.sweptCubicMetresPerRevolution(Optional.empty()));
+        assertThat(spreader.sweptCubicMetresPerRevolution(Setting.height(inches(4))))
+                .isEqualTo(1);
+        assertThat(areas).hasValue(1);
+        assertThat(volumes).hasValue(1);
     }
 
     @Test
-    void anOpenAreaThatDependsOnWhenItWasMadeIsCaught() {
-        Gate gate = gate(upToAFoot(openingMetres -> openingMetres), upToAFoot(openingMetres -> 2 * openingMetres));
+    void anAreaIsNeverAskedForOutsideTheLimitsNotEvenByRounding() {
+        double highest = Amounts.si(Length.class, inches(12));
+        Gate gate = gate(upToAFoot(openingMetres -> openingMetres > highest ? Double.NaN : openingMetres));
+        Quantity<Length> hairAbove = Amounts.of(304.8 * (1 + 1e-13), SpreadingUnits.MILLIMETRE);
 
-        assertRefused(
-                "open area of type example.org/odd, version 1 must be the same whenever asked: 0.1016 and 0.2032 m²",
-                () -> gate.squareMetres(Optional.of(inches(4))));
-    }
-
-    @Test
-    void aMinusZeroIsAnotherAnswerThanZero() {
-        Gate gate = gate(upToAFoot(openingMetres -> 0.0), upToAFoot(openingMetres -> -0.0));
-
-        assertRefused(
-                "open area of type example.org/odd, version 1 must be the same whenever asked: 0.0 and -0.0 m²",
-                () -> gate.squareMetres(Optional.of(inches(4))));
+        assertThat(Amounts.si(Length.class, hairAbove)).isGreaterThan(highest);
+        assertThat(gate.squareMetres(Setting.height(hairAbove))).isEqualTo(highest);
     }
 
     @Test
@@ -241,26 +230,20 @@ class SpiBorderTest {
         assertShapeRefused(GateShape.none(), fixed);
         assertShapeRefused(adjustable, GateShape.none());
         assertShapeRefused(fixed, fixed(0.02));
-        assertThat(gate(fixed, fixed(0.01)).squareMetres(Optional.empty())).isEqualTo(0.01);
+        assertThat(gate(fixed, fixed(0.01)).squareMetres(Setting.none())).isEqualTo(0.01);
     }
 
     @Test
     void limitsThatChangeAreCaught() {
         OpenArea area = openingMetres -> openingMetres;
-        GateShape.Adjustable<Length> shape = GateShape.byOpening(inches(1), inches(12), area);
+        GateShape.Adjustable shape = GateShape.byOpening(inches(1), inches(12), area);
 
         assertShapeRefused(shape, GateShape.byOpening(inches(0), inches(12), area));
         assertShapeRefused(shape, GateShape.byOpening(inches(1), inches(11), area));
         assertShapeRefused(shape, shape.closedAt(inches(2)));
         assertShapeRefused(shape.closedAt(inches(3)), shape.closedAt(inches(2)));
-        assertShapeRefused(
-                shape,
-                GateShape.adjustable(
-                        Dimensionless.class,
-                        Amounts.of(1, SpreadingUnits.ONE),
-                        Amounts.of(12, SpreadingUnits.ONE),
-                        area));
-        assertThat(gate(shape.closedAt(inches(2)), shape.closedAt(inches(2))).accepts(inches(12)))
+        assertShapeRefused(shape, GateShape.adjustable(Setting.mark(0.0254), Setting.mark(0.3048), area));
+        assertThat(gate(shape.closedAt(inches(2)), shape.closedAt(inches(2))).accepts(Setting.of(inches(12))))
                 .isTrue();
     }
 
@@ -292,11 +275,20 @@ class SpiBorderTest {
     @Test
     void unknownMissingAndImpossibleParametersAreNamed() {
         assertRefused(
-                "parameter must be one of []: \"width\"", () -> Gate.of(new NoGate(), Map.of("width", inches(24))));
-        assertRefused("width must be given: nothing", () -> Gate.of(new SlidingGate(), Map.of()));
+                "parameter of no-gate must be left out, as the type has none: \"width\"",
+                () -> Gate.of(new NoGate(), Map.of("width", inches(24))));
+        assertRefused("width of sliding-gate must be given: nothing", () -> Gate.of(new SlidingGate(), Map.of()));
         assertRefused(
-                "width must be within 50 mm to 3 m: 1 in",
+                "width of sliding-gate must be within 50 mm to 3 m: 1 in",
                 () -> Gate.of(new SlidingGate(), Map.of("width", inches(1))));
-        assertRefused("teeth must be given: nothing", () -> Conveyor.of(new DragChain(), Map.of()));
+        assertRefused("teeth of drag-chain must be given: nothing", () -> Conveyor.of(new DragChain(), Map.of()));
+        assertRefused(
+                "teeth of drag-chain must be a quantity from 3 to 60: 7 (Integer)",
+                () -> Conveyor.of(new DragChain(), Map.of("teeth", 7, "chainPitch", inches(2))));
+        assertRefused(
+                "parameter of drag-chain must be one of barShare, chainPitch, teeth; nearest: \"chainPitch\":"
+                        + " \"chainPich\"",
+                () -> Conveyor.of(
+                        new DragChain(), Map.of("teeth", Amounts.of(7, SpreadingUnits.ONE), "chainPich", inches(2))));
     }
 }

@@ -5,16 +5,16 @@ import static org.assertj.core.api.Assertions.within;
 import static org.gritwright.core.Samples.CHAIN;
 import static org.gritwright.core.Samples.inches;
 
-import java.util.Optional;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
+import org.gritwright.core.spi.Setting;
 import org.gritwright.units.Amounts;
 import org.gritwright.units.SpreadingUnits;
 
 class SpreaderLawsTest {
     private static double swept(double inches) {
-        return CHAIN.sweptCubicMetresPerRevolution(Optional.of(inches(inches)));
+        return CHAIN.sweptCubicMetresPerRevolution(Setting.of(inches(inches)));
     }
 
     @Property
@@ -31,7 +31,7 @@ class SpreaderLawsTest {
 
     @Property
     void theUnitOfTheOpeningDoesNotMatter(@ForAll @DoubleRange(min = 0.01, max = 39) double opening) {
-        double inMillimetres = CHAIN.sweptCubicMetresPerRevolution(Optional.of(
+        double inMillimetres = CHAIN.sweptCubicMetresPerRevolution(Setting.of(
                 Amounts.of(Amounts.in(inches(opening), SpreadingUnits.MILLIMETRE), SpreadingUnits.MILLIMETRE)));
 
         assertThat(inMillimetres).isCloseTo(swept(opening), within(1e-12 * swept(opening)));

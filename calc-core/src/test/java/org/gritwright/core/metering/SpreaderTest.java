@@ -11,7 +11,7 @@ import static org.gritwright.core.Samples.augerWith;
 import static org.gritwright.core.Samples.inches;
 
 import java.util.Map;
-import java.util.Optional;
+import org.gritwright.core.spi.Setting;
 import org.gritwright.units.Amounts;
 import org.gritwright.units.SpreadingUnits;
 import org.junit.jupiter.api.Test;
@@ -22,8 +22,8 @@ class SpreaderTest {
         Spreader geared = augerWith(new ShaftSensor(
                 Amounts.of(100, SpreadingUnits.PULSE_PER_REVOLUTION), Amounts.of(4, SpreadingUnits.ONE)));
 
-        double swept = AUGER.sweptCubicMetresPerRevolution(Optional.empty());
-        assertThat(geared.sweptCubicMetresPerRevolution(Optional.empty())).isCloseTo(swept / 4, within(1e-18));
+        double swept = AUGER.sweptCubicMetresPerRevolution(Setting.none());
+        assertThat(geared.sweptCubicMetresPerRevolution(Setting.none())).isCloseTo(swept / 4, within(1e-18));
     }
 
     @Test
@@ -39,31 +39,31 @@ class SpreaderTest {
         Spreader fixed = new Spreader(
                 CHAIN.conveyor(), Gate.of(new FixedGate(), Map.of("width", inches(24), "height", inches(4))), SENSOR);
 
-        assertThat(fixed.sweptCubicMetresPerRevolution(Optional.empty()))
-                .isCloseTo(CHAIN.sweptCubicMetresPerRevolution(Optional.of(inches(4))), within(1e-17));
+        assertThat(fixed.sweptCubicMetresPerRevolution(Setting.none()))
+                .isCloseTo(CHAIN.sweptCubicMetresPerRevolution(Setting.of(inches(4))), within(1e-17));
         assertRefused(
-                "gate opening must be left out for gate type fixed-opening, version 1: 4 in",
-                () -> fixed.sweptCubicMetresPerRevolution(Optional.of(inches(4))));
+                "gate setting must be left out for gate type fixed-opening, version 1: 4 in",
+                () -> fixed.sweptCubicMetresPerRevolution(Setting.of(inches(4))));
     }
 
     @Test
     void tellsTheOpenAreaWhateverTheGate() {
-        assertThat(CHAIN.openArea(Optional.of(inches(4))).getUnit()).isEqualTo(SpreadingUnits.SQUARE_METRE);
-        assertThat(CHAIN.openArea(Optional.of(inches(4))).getValue().doubleValue())
+        assertThat(CHAIN.openArea(Setting.of(inches(4))).getUnit()).isEqualTo(SpreadingUnits.SQUARE_METRE);
+        assertThat(CHAIN.openArea(Setting.of(inches(4))).getValue().doubleValue())
                 .isCloseTo(0.6096 * 0.1016, within(1e-16));
-        assertThat(CHAIN.openArea(Optional.of(inches(0))).getValue().doubleValue())
+        assertThat(CHAIN.openArea(Setting.of(inches(0))).getValue().doubleValue())
                 .isZero();
-        assertThat(AUGER.openArea(Optional.empty()).getValue().doubleValue()).isZero();
+        assertThat(AUGER.openArea(Setting.none()).getValue().doubleValue()).isZero();
         assertRefused(
-                "gate opening must be given for gate type sliding-gate, version 1: nothing",
-                () -> CHAIN.openArea(Optional.empty()));
+                "gate setting must be given for gate type sliding-gate, version 1: nothing",
+                () -> CHAIN.openArea(Setting.none()));
     }
 
     @Test
     void aClosedGateSweepsNothing() {
         assertRefused(
-                "gate opening must be one at which the conveyor sweeps a volume: 0 in",
-                () -> CHAIN.sweptCubicMetresPerRevolution(Optional.of(inches(0))));
+                "gate setting must be one at which the conveyor sweeps a volume: 0 in",
+                () -> CHAIN.sweptCubicMetresPerRevolution(Setting.of(inches(0))));
     }
 
     @Test

@@ -11,16 +11,17 @@ import static org.gritwright.core.Samples.inches;
 import static org.gritwright.units.SpreadingUnits.METRE;
 import static org.gritwright.units.SpreadingUnits.MILLIMETRE;
 import static org.gritwright.units.SpreadingUnits.ONE;
+import static org.gritwright.units.SpreadingUnits.PERCENT;
 import static org.gritwright.units.SpreadingUnits.PULSE_PER_REVOLUTION;
 import static org.gritwright.units.SpreadingUnits.SQUARE_CENTIMETRE;
 
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
 import net.jqwik.api.constraints.Scale;
+import org.gritwright.core.spi.Setting;
 import org.gritwright.units.Amounts;
 import org.junit.jupiter.api.Test;
 
@@ -30,7 +31,7 @@ class SweptByOpeningTest {
     @Property
     void isWhatTheSpreaderSweeps(@ForAll @Scale(6) @DoubleRange(min = 0.001, max = 1) double metres) {
         assertThat(GEOMETRY.applyAsDouble(metres))
-                .isEqualTo(CHAIN.sweptCubicMetresPerRevolution(Optional.of(Amounts.of(metres, METRE))));
+                .isEqualTo(CHAIN.sweptCubicMetresPerRevolution(Setting.of(Amounts.of(metres, METRE))));
     }
 
     @Test
@@ -48,22 +49,24 @@ class SweptByOpeningTest {
 
     @Test
     void goesFromTheLowestToTheHighestOpening() {
-        assertThat(GEOMETRY.lowest()).isEqualTo(Amounts.of(0, METRE));
-        assertThat(GEOMETRY.highest()).isEqualTo(Amounts.of(1, METRE));
+        assertThat(GEOMETRY.lowest()).isEqualTo(Setting.height(Amounts.of(0, METRE)));
+        assertThat(GEOMETRY.highest()).isEqualTo(Setting.height(Amounts.of(1, METRE)));
         assertThat(GEOMETRY.applyAsDouble(1 + 1e-13))
                 .as("a hair past the end is rounding")
-                .isCloseTo(GEOMETRY.applyAsDouble(1), within(1e-12));
-        assertRefused("gate opening must be within 0 m to 1 m: 1.001", () -> GEOMETRY.applyAsDouble(1.001));
-        assertRefused("gate opening must be within 0 m to 1 m: -0.001", () -> GEOMETRY.applyAsDouble(-0.001));
-        assertRefused("gate opening must be within 0 m to 1 m: NaN", () -> GEOMETRY.applyAsDouble(Double.NaN));
+                .isEqualTo(GEOMETRY.applyAsDouble(1));
+        assertRefused("gate setting must be within 0 m to 1 m: 1.001", () -> GEOMETRY.applyAsDouble(1.001));
+        assertRefused("gate setting must be within 0 m to 1 m: -0.001", () -> GEOMETRY.applyAsDouble(-0.001));
+        assertRefused("gate setting must be within 0 m to 1 m: NaN", () -> GEOMETRY.applyAsDouble(Double.NaN));
     }
 
     @Test
     void takesAnOpeningOfTheGatesKindAsANumber() {
-        assertThat(GEOMETRY.number(Amounts.of(50.8, MILLIMETRE))).isCloseTo(0.0508, within(1e-17));
-        assertThat(GEOMETRY.number(inches(0))).isZero();
-        assertRefused("gate opening must be within 0 m to 1 m: 40 in", () -> GEOMETRY.number(inches(40)));
-        assertRefused("gate opening must be a length: 1", () -> GEOMETRY.number(Amounts.of(1, ONE)));
+        assertThat(GEOMETRY.number(Setting.of(Amounts.of(50.8, MILLIMETRE)))).isCloseTo(0.0508, within(1e-17));
+        assertThat(GEOMETRY.number(Setting.of(inches(0)))).isZero();
+        assertRefused("gate setting must be within 0 m to 1 m: 40 in", () -> GEOMETRY.number(Setting.of(inches(40))));
+        assertRefused(
+                "gate setting must be a height from 0 m to 1 m: 1",
+                () -> GEOMETRY.number(Setting.of(Amounts.of(1, ONE))));
     }
 
     @Test
@@ -75,9 +78,26 @@ class SweptByOpeningTest {
                         "areas", List.of(Amounts.of(0, SQUARE_CENTIMETRE), Amounts.of(500, SQUARE_CENTIMETRE))));
         SweptByOpening bySetting = new Spreader(CHAIN.conveyor(), marks, SENSOR).sweptByOpening();
 
-        assertThat(bySetting.number(Amounts.of(4, ONE))).isEqualTo(4);
-        assertThat(bySetting.highest()).isEqualTo(Amounts.of(10, ONE));
+        assertThat(bySetting.number(Setting.of(Amounts.of(4, ONE)))).isEqualTo(4);
+        assertThat(bySetting.highest()).isEqualTo(Setting.mark(10));
         assertThat(bySetting.applyAsDouble(4)).isCloseTo(0.02 * 6 * 2.609 * 0.0254, within(1e-16));
+    }
+
+    @Test
+    void aPercentageIsARatio() {
+        Gate gate = Gate.of(
+                TableGate.bySetting(),
+                Map.of(
+                        "settings", List.of(Amounts.of(10, PERCENT), Amounts.of(100, PERCENT)),
+                        "areas", List.of(Amounts.of(50, SQUARE_CENTIMETRE), Amounts.of(500, SQUARE_CENTIMETRE))));
+        SweptByOpening byPercentage = new Spreader(CHAIN.conveyor(), gate, SENSOR).sweptByOpening();
+
+        assertThat(byPercentage.number(Setting.percent(40))).isEqualTo(0.4);
+        assertThat(byPercentage.lowest()).isEqualTo(Setting.percent(10));
+        assertThat(byPercentage.applyAsDouble(0.4)).isCloseTo(0.02 * 6 * 2.609 * 0.0254, within(1e-16));
+        assertRefused(
+                "gate setting must be a percentage from 10 % to 100 %: 40",
+                () -> byPercentage.number(Setting.mark(40)));
     }
 
     @Test

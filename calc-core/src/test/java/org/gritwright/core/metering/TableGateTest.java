@@ -8,6 +8,7 @@ import static org.gritwright.core.Samples.assertRefused;
 import static org.gritwright.core.Samples.inches;
 import static org.gritwright.units.SpreadingUnits.MILLIMETRE;
 import static org.gritwright.units.SpreadingUnits.ONE;
+import static org.gritwright.units.SpreadingUnits.PERCENT;
 import static org.gritwright.units.SpreadingUnits.SQUARE_CENTIMETRE;
 
 import java.util.Arrays;
@@ -22,6 +23,7 @@ import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
 import net.jqwik.api.constraints.Scale;
+import org.gritwright.core.spi.Setting;
 import org.gritwright.units.Amounts;
 import org.junit.jupiter.api.Test;
 
@@ -55,7 +57,7 @@ class TableGateTest {
     }
 
     private static double squareCentimetresAt(Gate gate, Quantity<?> opening) {
-        return gate.squareMetres(Optional.of(opening)) * 1e4;
+        return gate.squareMetres(Setting.of(opening)) * 1e4;
     }
 
     @Test
@@ -88,39 +90,39 @@ class TableGateTest {
     @Test
     void outsideTheTableTheGateCanNotBeSet() {
         assertRefused(
-                "gate opening must be within 10 mm to 150 mm: 9 mm",
-                () -> BY_OPENING.squareMetres(Optional.of(Amounts.of(9, MILLIMETRE))));
+                "gate setting must be within 10 mm to 150 mm: 9 mm",
+                () -> BY_OPENING.squareMetres(Setting.of(Amounts.of(9, MILLIMETRE))));
         assertRefused(
-                "gate opening must be within 10 mm to 150 mm: 151 mm",
-                () -> BY_OPENING.squareMetres(Optional.of(Amounts.of(151, MILLIMETRE))));
+                "gate setting must be within 10 mm to 150 mm: 151 mm",
+                () -> BY_OPENING.squareMetres(Setting.of(Amounts.of(151, MILLIMETRE))));
         assertRefused(
-                "gate opening must be within 0 to 6: 7",
-                () -> BY_SETTING.squareMetres(Optional.of(Amounts.of(7, ONE))));
+                "gate setting must be within 0 to 6: 7", () -> BY_SETTING.squareMetres(Setting.of(Amounts.of(7, ONE))));
     }
 
     @Test
     void aMarkIsNoHeightAndAHeightNoMark() {
-        assertThat(BY_OPENING.accepts(Amounts.of(0.1, ONE))).isFalse();
-        assertThat(BY_SETTING.accepts(inches(2))).isFalse();
+        assertThat(BY_OPENING.accepts(Setting.of(Amounts.of(0.1, ONE)))).isFalse();
+        assertThat(BY_SETTING.accepts(Setting.of(inches(2)))).isFalse();
         assertRefused(
-                "gate opening must be a length: 0.1", () -> BY_OPENING.squareMetres(Optional.of(Amounts.of(0.1, ONE))));
+                "gate setting must be a height from 10 mm to 150 mm: 0.1",
+                () -> BY_OPENING.squareMetres(Setting.of(Amounts.of(0.1, ONE))));
         assertRefused(
-                "gate opening must be the setting of a painted mark, a bare number: 2 in",
-                () -> BY_SETTING.squareMetres(Optional.of(inches(2))));
+                "gate setting must be the number of a painted mark from 0 to 6: 2 in",
+                () -> BY_SETTING.squareMetres(Setting.of(inches(2))));
     }
 
     @Test
     void theLastRowWithoutAreaIsTheClosedPosition() {
-        assertThat(closed(BY_OPENING)).contains(Amounts.of(10, MILLIMETRE));
-        assertThat(closed(BY_SETTING)).contains(Amounts.of(1, ONE));
+        assertThat(closed(BY_OPENING)).contains(Setting.height(Amounts.of(10, MILLIMETRE)));
+        assertThat(closed(BY_SETTING)).contains(Setting.mark(1));
         assertThat(closed(byOpening(millimetres(10, 50), squareCentimetres(1, 60))))
                 .as("open a little at its lowest")
                 .isEmpty();
         assertThat(squareCentimetresAt(BY_SETTING, Amounts.of(0.5, ONE))).isZero();
     }
 
-    private static Optional<Quantity<?>> closed(Gate gate) {
-        return gate.adjustable().orElseThrow().closed().map(position -> position);
+    private static Optional<Setting> closed(Gate gate) {
+        return gate.adjustable().orElseThrow().closed();
     }
 
     @Test
@@ -128,11 +130,48 @@ class TableGateTest {
         Spreader spreader = new Spreader(CHAIN.conveyor(), BY_SETTING, SENSOR);
         double travelMetres = 6 * 2.609 * 0.0254;
 
-        assertThat(spreader.sweptCubicMetresPerRevolution(Optional.of(Amounts.of(3, ONE))))
+        assertThat(spreader.sweptCubicMetresPerRevolution(Setting.of(Amounts.of(3, ONE))))
                 .isCloseTo(0.008 * travelMetres, within(1e-16));
         assertRefused(
-                "gate opening must be one at which the conveyor sweeps a volume: 1",
-                () -> spreader.sweptCubicMetresPerRevolution(Optional.of(Amounts.of(1, ONE))));
+                "gate setting must be one at which the conveyor sweeps a volume: 1",
+                () -> spreader.sweptCubicMetresPerRevolution(Setting.of(Amounts.of(1, ONE))));
+    }
+
+    /** 10, 100 and 250 cm² at 8 %, 40 % and 100 %. */
+    private static Gate inPercent() {
+        return bySetting(percentages(8, 40, 100), squareCentimetres(10, 100, 250));
+    }
+
+    private static List<Quantity<Dimensionless>> percentages(double... values) {
+        return Arrays.stream(values).mapToObj(v -> Amounts.of(v, PERCENT)).toList();
+    }
+
+    @Test
+    void aTableOfPercentagesIsSetInPerCent() {
+        assertThat(squareCentimetresAt(inPercent(), Amounts.of(8, PERCENT))).isCloseTo(10, within(1e-12));
+        assertThat(squareCentimetresAt(inPercent(), Amounts.of(40, PERCENT))).isCloseTo(100, within(1e-12));
+        assertThat(squareCentimetresAt(inPercent(), Amounts.of(70, PERCENT))).isCloseTo(175, within(1e-12));
+        assertThat(new Spreader(CHAIN.conveyor(), inPercent(), SENSOR)
+                        .sweptCubicMetresPerRevolution(Setting.percent(40)))
+                .isCloseTo(0.01 * 6 * 2.609 * 0.0254, within(1e-16));
+        assertRefused(
+                "gate setting must be within 8 % to 100 %: 7 %",
+                () -> inPercent().squareMetres(Setting.percent(7)));
+        assertRefused(
+                "gate setting must be a percentage from 8 % to 100 %: 40",
+                () -> inPercent().squareMetres(Setting.mark(40)));
+        assertRefused(
+                "gate setting must be a percentage from 8 % to 100 %: 2 in",
+                () -> inPercent().squareMetres(Setting.height(inches(2))));
+    }
+
+    @Test
+    void marksAndPercentagesAreNotMixed() {
+        assertRefused(
+                "settings must be all marks or all percentages, as the first is, 8 %: 0.4",
+                () -> bySetting(
+                        List.of(Amounts.of(8, PERCENT), Amounts.of(0.4, ONE), Amounts.of(100, PERCENT)),
+                        squareCentimetres(10, 100, 250)));
     }
 
     @Test
@@ -169,13 +208,13 @@ class TableGateTest {
     @Test
     void refusesAColumnThatIsNone() {
         assertRefused(
-                "openings must be a list of 2 to 100: a list of 1",
+                "openings of measured-table must be a list of 2 to 100: a list of 1",
                 () -> byOpening(millimetres(10), squareCentimetres(0, 60)));
         assertRefused(
-                "openings must be a list of 2 to 100: one value",
+                "openings of measured-table must be a list of 2 to 100: one value",
                 () -> Gate.of(TableGate.byOpening(), Map.of("openings", inches(1), "areas", squareCentimetres(0, 1))));
         assertRefused(
-                "openings, value 2 must be within 0 mm to 2 m: 2001 mm",
+                "openings, value 2 of measured-table must be within 0 mm to 2 m: 2001 mm",
                 () -> byOpening(millimetres(10, 2001), squareCentimetres(0, 60)));
     }
 

@@ -44,8 +44,8 @@ class TwinAugerTest {
 
     @Test
     void theyNeverSweepMoreThanTwoOrLessThanOne() {
-        assertRefused("overlapFactor must be within 0.5 to 1: 1.1", () -> overlapping(1.1));
-        assertRefused("overlapFactor must be within 0.5 to 1: 0.4", () -> overlapping(0.4));
+        assertRefused("overlapFactor of twin-auger must be within 0.5 to 1: 1.1", () -> overlapping(1.1));
+        assertRefused("overlapFactor of twin-auger must be within 0.5 to 1: 0.4", () -> overlapping(0.4));
     }
 
     @Test

@@ -6,7 +6,9 @@ import static org.gritwright.core.Samples.CHAIN;
 import static org.gritwright.core.Samples.SALT;
 import static org.gritwright.core.Samples.SENSOR;
 import static org.gritwright.core.Samples.assertRefused;
+import static org.gritwright.core.Samples.height;
 import static org.gritwright.core.Samples.inches;
+import static org.gritwright.core.Samples.numbers;
 
 import java.util.List;
 import java.util.Map;
@@ -14,8 +16,11 @@ import java.util.Optional;
 import org.gritwright.core.finding.Finding;
 import org.gritwright.core.finding.FindingCode;
 import org.gritwright.core.finding.Severity;
+import org.gritwright.core.finding.Slip;
+import org.gritwright.core.finding.Term;
 import org.gritwright.core.metering.Conveyor;
 import org.gritwright.core.metering.Spreader;
+import org.gritwright.core.observation.CalibrationPoint;
 import org.gritwright.core.observation.CatchLimits;
 import org.gritwright.core.spi.ConveyorType;
 import org.gritwright.core.spi.FillLimits;
@@ -71,9 +76,8 @@ class ApparentFillTest {
     }
 
     private static ApparentFill at(double fill, Spreader spreader, Optional<FillLimits> callers) {
-        double kilogramsPerRevolution =
-                fill * spreader.sweptCubicMetresPerRevolution(Optional.of(inches(4))) * SALT_DENSITY;
-        return ApparentFill.of(kilogramsPerRevolution, true, spreader, SALT, Optional.of(inches(4)), callers);
+        double kilogramsPerRevolution = fill * spreader.sweptCubicMetresPerRevolution(height(4)) * SALT_DENSITY;
+        return ApparentFill.of(kilogramsPerRevolution, true, CalibrationPoint.of(SALT, spreader, height(4)), callers);
     }
 
     private static Optional<Finding> findingAt(double fill) {
@@ -121,7 +125,7 @@ class ApparentFillTest {
         assertThat(finding.code()).isEqualTo(FindingCode.FILL_IMPLAUSIBLE);
         assertThat(finding.severity()).isEqualTo(Severity.WARNING);
         assertThat(finding.code().doubtsData()).isFalse();
-        assertThat(finding.numbers())
+        assertThat(numbers(finding))
                 .isEqualTo(Map.of(
                         "fill", Amounts.of(fill, SpreadingUnits.ONE),
                         "lowest", Amounts.of(0.5, SpreadingUnits.ONE),
@@ -136,7 +140,7 @@ class ApparentFillTest {
         assertThat(finding.code()).isEqualTo(FindingCode.FILL_IMPOSSIBLE);
         assertThat(finding.severity()).isEqualTo(Severity.ERROR);
         assertThat(finding.code().doubtsData()).isTrue();
-        assertThat(finding.numbers())
+        assertThat(numbers(finding))
                 .isEqualTo(Map.of(
                         "fill", Amounts.of(fill, SpreadingUnits.ONE),
                         "lowest", Amounts.of(0.3, SpreadingUnits.ONE),
@@ -145,12 +149,21 @@ class ApparentFillTest {
 
     @Test
     void theSentenceListsTheSlips() {
-        assertThat(new ApparentFill(0.17, FillLimits.COMMON, List.of("this", "that"))
+        assertThat(new ApparentFill(
+                                0.17,
+                                FillLimits.COMMON,
+                                List.of(
+                                        Slip.byFactor(Term.GATE_SETTING, Slip.Mistake.TOO_LARGE, 10, inches(2)),
+                                        Slip.byFactor(
+                                                Term.GEAR_RATIO,
+                                                Slip.Mistake.TOO_SMALL,
+                                                2,
+                                                Amounts.of(6, SpreadingUnits.ONE))))
                         .finding()
                         .orElseThrow()
                         .sentence())
                 .isEqualTo("The apparent fill 0.17 is outside the possible 0.3 to 1.3: an input is wrong. Any one of"
-                        + " these would make it usual: this; that.");
+                        + " these would make it usual: gate opening ÷ 10 (2 in); gear ratio × 2 (6).");
         assertThat(findingAt(0.4).orElseThrow().sentence())
                 .isEqualTo("The apparent fill 0.4 is outside the usual 0.5 to 1.15. Single slips that would make it"
                         + " usual: none.");

@@ -2,11 +2,16 @@ package org.gritwright.core.plausibility;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.gritwright.core.Samples.AUGER;
+import static org.gritwright.core.Samples.AUGER_POINT;
 import static org.gritwright.core.Samples.CHAIN;
 import static org.gritwright.core.Samples.SALT;
+import static org.gritwright.core.Samples.augerPoint;
 import static org.gritwright.core.Samples.augerWith;
+import static org.gritwright.core.Samples.catchAt;
 import static org.gritwright.core.Samples.caught;
+import static org.gritwright.core.Samples.chainAt;
 import static org.gritwright.core.Samples.chainWith;
+import static org.gritwright.core.Samples.height;
 import static org.gritwright.core.Samples.inches;
 import static org.gritwright.core.Samples.only;
 import static org.gritwright.core.Samples.pulses;
@@ -18,14 +23,19 @@ import java.util.Optional;
 import java.util.stream.IntStream;
 import org.gritwright.core.calibration.Calibration;
 import org.gritwright.core.calibration.CalibrationCatch;
+import org.gritwright.core.finding.Argument;
 import org.gritwright.core.finding.Finding;
 import org.gritwright.core.finding.FindingCode;
+import org.gritwright.core.finding.Slip;
+import org.gritwright.core.finding.Term;
 import org.gritwright.core.metering.Gate;
 import org.gritwright.core.metering.NoSensor;
 import org.gritwright.core.metering.ShaftSensor;
 import org.gritwright.core.metering.Spreader;
 import org.gritwright.core.metering.TableGate;
+import org.gritwright.core.observation.CalibrationPoint;
 import org.gritwright.core.spi.FillLimits;
+import org.gritwright.core.spi.Setting;
 import org.gritwright.units.Amounts;
 import org.gritwright.units.SpreadingUnits;
 import org.gritwright.units.quantity.BulkDensity;
@@ -36,19 +46,23 @@ class FillSlipsTest {
     private static final double SALT_DENSITY = Amounts.si(BulkDensity.class, SALT.looseBulkDensity());
 
     /** What 0.85 of the swept volume weighs. */
-    private static double kilogramsPerRevolution(Spreader spreader, Optional<Double> openingInches) {
-        return 0.85 * spreader.sweptCubicMetresPerRevolution(openingInches.map(i -> inches(i))) * SALT_DENSITY;
+    private static double kilogramsPerRevolution(Spreader spreader, Setting setting) {
+        return 0.85 * spreader.sweptCubicMetresPerRevolution(setting) * SALT_DENSITY;
+    }
+
+    /** The slips that would explain salt by a spreader at one setting, recorded at another. */
+    private static List<String> slips(Spreader spreader, Setting actual, Setting recorded) {
+        return slips(kilogramsPerRevolution(spreader, actual), true, CalibrationPoint.of(SALT, spreader, recorded));
+    }
+
+    private static List<String> slips(double kilogramsPerRevolution, boolean inPulses, CalibrationPoint point) {
+        return ApparentFill.of(kilogramsPerRevolution, inPulses, point, Optional.empty()).slips().stream()
+                .map(Slip::words)
+                .toList();
     }
 
     private static List<String> ofOpening(double trueInches, double recordedInches) {
-        return ApparentFill.of(
-                        kilogramsPerRevolution(CHAIN, Optional.of(trueInches)),
-                        true,
-                        CHAIN,
-                        SALT,
-                        Optional.of(inches(recordedInches)),
-                        Optional.empty())
-                .slips();
+        return slips(CHAIN, height(trueInches), height(recordedInches));
     }
 
     private static ShaftSensor sensor(double pulsesPerRevolution, double gearRatio) {
@@ -58,15 +72,17 @@ class FillSlipsTest {
     }
 
     @Test
-    void aGateAtFiveInchesRecordedAsTwentyFiveHasADigitTooMany() {
-        // common practice, no source
-        assertThat(ofOpening(5, 25)).containsExactly("a digit too many in the gate opening (5 in)");
+    void aGateAtThreeInchesRecordedAsThirteenHasADigitTooMany() {
+        assertThat(ofOpening(3, 13)).containsExactly("a digit too many in the gate opening (3 in)");
 
-        // 1502.784 in³ at 4 in, so 1878.48 in³ at 5 in, 80 lb/ft³, fill 0.85: 73.92 lb/rev
-        Calibration calibration =
-                Calibration.from(CHAIN, SALT, List.of(CalibrationCatch.at(inches(25), caught(739.2), pulses(1000))));
+        // 1502.784 in³ at 4 in, so 1127.088 in³ at 3 in, 80 lb/ft³, fill 0.85: 44.35 lb/rev
+        Calibration calibration = Calibration.from(List.of(catchAt(chainAt(13), caught(443.5), pulses(1000))));
         Finding finding = only(FindingCode.FILL_IMPOSSIBLE, calibration.findings());
-        assertThat(finding.words()).containsEntry("slips", "a digit too many in the gate opening (5 in)");
+        assertThat(finding.arguments())
+                .containsEntry(
+                        "slips",
+                        Argument.several(List.of(
+                                Slip.ofDigit(Term.GATE_SETTING, Slip.Mistake.DIGIT_TOO_MANY, List.of(inches(3))))));
     }
 
     @Test
@@ -149,62 +165,49 @@ class FillSlipsTest {
 
     /** Ten revolutions of the auger's drive shaft, counted with the true sensor, reckoned with the recorded one. */
     private static List<String> slipsOfSensor(ShaftSensor actual, ShaftSensor recorded) {
-        Spreader spreader = augerWith(recorded);
         double sensedRevolutions = 10 * actual.gearRatio().getValue().doubleValue();
         double pulses =
                 sensedRevolutions * actual.pulsesPerRevolution().getValue().doubleValue();
-        double kilograms = 10 * kilogramsPerRevolution(AUGER, Optional.empty());
-        return ApparentFill.of(
-                        kilograms / pulses(pulses).revolutions(recorded),
-                        true,
-                        spreader,
-                        SALT,
-                        Optional.empty(),
-                        Optional.empty())
-                .slips();
+        double kilograms = 10 * kilogramsPerRevolution(AUGER, Setting.none());
+        return slips(kilograms / pulses(pulses).revolutions(recorded), true, augerPoint(recorded));
     }
 
     @Test
     void pulsesPerRevolutionExplainNothingWhereNoPulsesWereCounted() {
         // Half of what 20 revolutions carry.
         double pounds = 0.425 * 6.98132 * 20;
-        CalibrationCatch byEye = CalibrationCatch.ungated(caught(pounds), revolutionsByEye(20));
+        CalibrationCatch byEye = catchAt(AUGER_POINT, caught(pounds), revolutionsByEye(20));
+        CalibrationCatch withoutSensor =
+                catchAt(augerPoint(NoSensor.onDriveShaft()), caught(pounds), revolutionsByEye(20));
 
-        assertThat(Calibration.from(AUGER, SALT, List.of(byEye)).apparentFill().slips())
+        assertThat(Calibration.from(List.of(byEye)).apparentFill().slips())
+                .extracting(Slip::words)
                 .containsExactly("gear ratio × 2 (2)");
-        assertThat(Calibration.from(augerWith(NoSensor.onDriveShaft()), SALT, List.of(byEye))
+        assertThat(Calibration.from(List.of(withoutSensor)).apparentFill().slips())
+                .extracting(Slip::words)
+                .containsExactly("gear ratio × 2 (2)");
+        assertThat(Calibration.from(List.of(catchAt(AUGER_POINT, caught(pounds), pulses(2000))))
                         .apparentFill()
                         .slips())
-                .containsExactly("gear ratio × 2 (2)");
-        assertThat(Calibration.from(AUGER, SALT, List.of(CalibrationCatch.ungated(caught(pounds), pulses(2000))))
-                        .apparentFill()
-                        .slips())
+                .extracting(Slip::words)
                 .containsExactly("pulses per revolution × 2 (200 pulse/rev)", "gear ratio × 2 (2)");
     }
 
     @Test
     void whereThereIsNoSensorADisplaysPulsesAreUnknown() {
-        Spreader spreader = augerWith(NoSensor.onDriveShaft());
-        double kilograms = kilogramsPerRevolution(spreader, Optional.empty()) / 2;
+        CalibrationPoint point = augerPoint(NoSensor.onDriveShaft());
+        double kilograms = kilogramsPerRevolution(augerWith(NoSensor.onDriveShaft()), Setting.none()) / 2;
 
-        assertThat(ApparentFill.of(kilograms, true, spreader, SALT, Optional.empty(), Optional.empty())
-                        .slips())
-                .containsExactly("gear ratio × 2 (2)");
+        assertThat(slips(kilograms, true, point)).containsExactly("gear ratio × 2 (2)");
     }
 
     @Test
     void metricOpeningsAreSoughtInTheirOwnUnit() {
         Spreader spreader = chainWith(NoSensor.onDriveShaft());
-        double kilograms = kilogramsPerRevolution(spreader, Optional.of(4.0));
+        double kilograms = kilogramsPerRevolution(spreader, height(4));
+        Setting inCentimetres = Setting.height(Amounts.of(4, SpreadingUnits.CENTIMETRE));
 
-        assertThat(ApparentFill.of(
-                                kilograms,
-                                false,
-                                spreader,
-                                SALT,
-                                Optional.of(Amounts.of(4, SpreadingUnits.CENTIMETRE)),
-                                Optional.empty())
-                        .slips())
+        assertThat(slips(kilograms, false, CalibrationPoint.of(SALT, spreader, inCentimetres)))
                 .contains("gate opening × 2.54 (10.16 cm)");
     }
 
@@ -222,22 +225,12 @@ class FillSlipsTest {
             CHAIN.feedback());
 
     private static List<String> ofSetting(double trueMark, double recordedMark) {
-        double kilograms = 0.85
-                * BY_MARKS.sweptCubicMetresPerRevolution(Optional.of(Amounts.of(trueMark, SpreadingUnits.ONE)))
-                * SALT_DENSITY;
-        return ApparentFill.of(
-                        kilograms,
-                        true,
-                        BY_MARKS,
-                        SALT,
-                        Optional.of(Amounts.of(recordedMark, SpreadingUnits.ONE)),
-                        Optional.empty())
-                .slips();
+        return slips(BY_MARKS, Setting.mark(trueMark), Setting.mark(recordedMark));
     }
 
     @Test
     void aSettingMayHaveADigitTooManyOrTooFew() {
-        assertThat(ofSetting(5, 25)).containsExactly("a digit too many in the gate opening (5)");
+        assertThat(ofSetting(3, 13)).containsExactly("a digit too many in the gate opening (3)");
         assertThat(ofSetting(12, 2))
                 .containsExactly(
                         "gate opening × 10 (20)",

@@ -7,7 +7,9 @@ import static org.gritwright.core.Samples.CHAIN;
 import static org.gritwright.core.Samples.SALT;
 import static org.gritwright.core.Samples.SENSOR;
 import static org.gritwright.core.Samples.assertRefused;
+import static org.gritwright.core.Samples.height;
 import static org.gritwright.core.Samples.inches;
+import static org.gritwright.core.Samples.numbers;
 import static org.gritwright.units.SpreadingUnits.KILOGRAM_PER_CUBIC_METRE;
 import static org.gritwright.units.SpreadingUnits.KILOGRAM_PER_SECOND;
 import static org.gritwright.units.SpreadingUnits.MILLIMETRE;
@@ -27,7 +29,9 @@ import org.gritwright.core.finding.FindingCode;
 import org.gritwright.core.metering.FixedGate;
 import org.gritwright.core.metering.Gate;
 import org.gritwright.core.metering.Spreader;
+import org.gritwright.core.observation.CalibrationPoint;
 import org.gritwright.core.observation.Material;
+import org.gritwright.core.spi.Setting;
 import org.gritwright.units.Amounts;
 import org.gritwright.units.quantity.BulkDensity;
 import org.gritwright.units.quantity.DischargeRate;
@@ -40,7 +44,6 @@ class GrainFlowTest {
     private static final Quantity<BulkDensity> DENSITY = Amounts.of(1200, KILOGRAM_PER_CUBIC_METRE);
     private static final Quantity<Length> THREE_MILLIMETRES = Amounts.of(3, MILLIMETRE);
     private static final Material DRY_SALT = SALT.withGrains(THREE_MILLIMETRES);
-    private static final Optional<Quantity<?>> TWO_INCHES = Optional.of(inches(2));
 
     /** A circle of so many millimetres. */
     private static Quantity<Area> circle(double millimetres) {
@@ -139,7 +142,8 @@ class GrainFlowTest {
 
     private static Optional<Finding> starved(Spreader spreader, Material material, double kilogramsPerSecond) {
         return GrainFlow.USUAL.starved(
-                spreader, material, TWO_INCHES, Amounts.of(kilogramsPerSecond, KILOGRAM_PER_SECOND));
+                CalibrationPoint.of(material, spreader, height(2)),
+                Amounts.of(kilogramsPerSecond, KILOGRAM_PER_SECOND));
     }
 
     @Test
@@ -157,11 +161,12 @@ class GrainFlowTest {
     @Test
     void theFindingTellsFlowAndLimitInTheUnitOfTheFlow() {
         Quantity<DischargeRate> flow = Amounts.of(10_000, POUND_PER_MINUTE);
-        Finding finding =
-                GrainFlow.USUAL.starved(CHAIN, DRY_SALT, TWO_INCHES, flow).orElseThrow();
+        Finding finding = GrainFlow.USUAL
+                .starved(CalibrationPoint.of(DRY_SALT, CHAIN, height(2)), flow)
+                .orElseThrow();
 
-        assertThat(finding.numbers()).containsOnlyKeys("flow", "limit").containsEntry("flow", flow);
-        Quantity<?> limit = finding.numbers().get("limit");
+        assertThat(numbers(finding)).containsOnlyKeys("flow", "limit").containsEntry("flow", flow);
+        Quantity<?> limit = finding.number("limit");
         assertThat(limit.getUnit()).isEqualTo(POUND_PER_MINUTE);
         assertThat(limit.getValue().doubleValue()).isCloseTo(limitKilogramsPerSecond() / 0.45359237 * 60, within(1e-9));
     }
@@ -176,7 +181,7 @@ class GrainFlowTest {
     void aConveyorThatNoGateMetersIsNotStarvedByOne() {
         Quantity<DischargeRate> much = Amounts.of(1e6, KILOGRAM_PER_SECOND);
 
-        assertThat(GrainFlow.USUAL.starved(AUGER, DRY_SALT, Optional.empty(), much))
+        assertThat(GrainFlow.USUAL.starved(CalibrationPoint.of(DRY_SALT, AUGER, Setting.none()), much))
                 .isEmpty();
         assertThat(starved(new Spreader(AUGER.conveyor(), CHAIN.gate(), SENSOR), DRY_SALT, 1e6))
                 .isEmpty();
@@ -188,14 +193,7 @@ class GrainFlowTest {
         Spreader spreader = new Spreader(CHAIN.conveyor(), fixed, SENSOR);
         Quantity<DischargeRate> above = Amounts.of(limitKilogramsPerSecond() * 1.001, KILOGRAM_PER_SECOND);
 
-        assertThat(GrainFlow.USUAL.starved(spreader, DRY_SALT, Optional.empty(), above))
+        assertThat(GrainFlow.USUAL.starved(CalibrationPoint.of(DRY_SALT, spreader, Setting.none()), above))
                 .isPresent();
-    }
-
-    @Test
-    void anOpeningThatTheGateNeedsIsAskedFor() {
-        assertRefused(
-                "gate opening must be given for gate type sliding-gate, version 1: nothing",
-                () -> GrainFlow.USUAL.starved(CHAIN, DRY_SALT, Optional.empty(), Amounts.of(1, KILOGRAM_PER_SECOND)));
     }
 }

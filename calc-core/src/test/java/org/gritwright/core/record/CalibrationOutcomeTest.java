@@ -1,8 +1,6 @@
 package org.gritwright.core.record;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.gritwright.core.Samples.AUGER;
-import static org.gritwright.core.Samples.SALT;
 import static org.gritwright.core.Samples.augerCatch;
 
 import java.util.List;
@@ -15,8 +13,6 @@ import org.junit.jupiter.api.Test;
 class CalibrationOutcomeTest {
     private static Calibration calibration(RatioEstimator estimator) {
         return Calibration.from(
-                AUGER,
-                SALT,
                 List.of(augerCatch(57.1, 1000), augerCatch(116.8, 2000), augerCatch(177.1, 3000)),
                 estimator,
                 CatchLimits.COMMON);

@@ -12,10 +12,15 @@ import static org.gritwright.core.fleet.day.Trucks.withRoadSpeed;
 
 import java.io.IOException;
 import java.time.LocalDate;
+import java.time.OffsetDateTime;
+import java.util.List;
 import java.util.Optional;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
+import org.gritwright.core.calibration.CalibrationInForce;
+import org.gritwright.core.calibration.Since;
 import org.gritwright.core.curve.CurveModel;
+import org.gritwright.core.document.RejectedDocumentException;
 import org.gritwright.core.fleet.assessment.FleetAssessor;
 import org.gritwright.core.fleet.assessment.MassProof;
 import org.gritwright.core.fleet.assessment.NextStep;
@@ -23,6 +28,7 @@ import org.gritwright.core.fleet.assessment.RoadProof;
 import org.gritwright.core.fleet.assessment.TruckAssessment;
 import org.gritwright.core.fleet.day.CalibrationCatchEntry;
 import org.gritwright.core.fleet.day.FleetDay;
+import org.gritwright.core.fleet.day.InForceEntry;
 import org.gritwright.core.fleet.day.TruckDay;
 import org.gritwright.core.fleet.day.Trucks;
 import org.gritwright.core.judgement.Verdict;
@@ -60,45 +66,75 @@ class CalibrationRecordTest {
 
     @Test
     void holdsWhatCameOut() {
-        assertThat(RECORD.refusal()).isEmpty();
-        assertThat(RECORD.calibrations()).hasSize(1);
-        CalibrationOutcome calibration = RECORD.calibrations().get(0);
+        assertThat(RECORD.refusals()).isEmpty();
+        assertThat(RECORD.points()).hasSize(1);
+        PointOutcome point = RECORD.points().get(0);
+        assertThat(point.material()).isEqualTo("salt");
+        assertThat(point.setting()).contains(inches("2 in"));
+        assertThat(point.proof()).contains(MassProof.PROVEN);
+        CalibrationOutcome calibration = point.calibration().orElseThrow();
         assertThat(calibration.dischargePerRevolution())
                 .isEqualTo(ASSESSMENT
-                        .calibrations()
+                        .points()
                         .get(0)
+                        .calibration()
+                        .orElseThrow()
                         .dischargePerRevolution()
                         .value());
         assertThat(calibration.catches()).isEqualTo(Amounts.parseAny("2"));
         assertThat(calibration.standardUncertainty()).isPresent();
-        assertThat(calibration.opening()).contains(inches("2 in"));
 
-        assertThat(RECORD.verifications())
+        assertThat(point.verifications())
                 .extracting(VerificationOutcome::verdict)
                 .containsExactly(Verdict.OUTSIDE_TOLERANCE, Verdict.WITHIN_TOLERANCE);
-        VerificationOutcome first = RECORD.verifications().get(0);
+        VerificationOutcome first = point.verifications().get(0);
         assertThat(first.inForce()).isEqualTo(Amounts.parseAny("5.5 lb/rev"));
         assertThat(first.caught()).isEqualTo(Amounts.parseAny("283.4 lb"));
         assertThat(Amounts.in(first.testDistance(), SpreadingUnits.MILE)).isCloseTo(1, within(1e-12));
 
-        CorrectionOutcome correction = RECORD.corrections().get(0);
+        CorrectionOutcome correction = point.correction().orElseThrow();
         assertThat(correction.asFound()).isEqualTo(Amounts.parseAny("5.5 lb/rev"));
         assertThat(correction.toEnter()).isEqualTo(Amounts.parseAny("5.2 lb/rev"));
         assertThat(correction.asLeft()).contains(Amounts.parseAny("5.2 lb/rev"));
         assertThat(correction.status()).isEqualTo(Correction.Status.CONFIRMED);
-        assertThat(correction.material()).isEqualTo("salt");
 
         assertThat(Amounts.in(RECORD.roadSpeed().orElseThrow().measured(), SpreadingUnits.PULSE_PER_MILE))
                 .isCloseTo(13_000, within(1e-8));
         assertThat(RECORD.massProof()).isEqualTo(MassProof.PROVEN);
         assertThat(RECORD.roadProof()).isEqualTo(RoadProof.NOT_PROVEN);
-        assertThat(RECORD.nextStep()).isEqualTo(NextStep.MEND_ROAD_SPEED);
+        assertThat(RECORD.toDo())
+                .first()
+                .isEqualTo(ToDoOutcome.of(ASSESSMENT.toDo().get(0)));
+        assertThat(RECORD.toDo().get(0).step()).isEqualTo(NextStep.FIX_ROAD_SPEED);
         assertThat(RECORD.findings()).isEqualTo(ASSESSMENT.findings());
         assertThat(RECORD.signOff()).isEmpty();
     }
 
     private static Quantity<Length> inches(String text) {
         return Amounts.parse(Length.class, text);
+    }
+
+    /** 5.5 lb/rev was found wrong and 5.2 lb/rev entered: the next day begins with that, and a version of the library later too. */
+    @Test
+    void afterAConfirmedCorrectionTheSlotHoldsTheValueAsLeftSinceTheCatchThatFirstShowedIt() {
+        List<CalibrationInForce> held = RECORD.inForceAfter(BuiltInTypes.registry());
+        assertThat(held).singleElement().satisfies(one -> {
+            assertThat(one.factor()).hasToString("5.2 lb/rev");
+            assertThat(one.point()).hasToString("salt at 2 in");
+            assertThat(one.since()).contains(Since.of(OffsetDateTime.parse("2026-10-19T10:00-05:00")));
+        });
+        assertThat(RECORD.points().get(0).held()).containsExactly(InForceEntry.of(held.get(0), Since.of(Trucks.DAY)));
+    }
+
+    @Test
+    void theNextDayBeginsWithWhatTheDisplaysHoldAndStartsProofAnew() {
+        TruckDay next = RECORD.nextDay(BuiltInTypes.registry());
+        assertThat(next.id()).isEqualTo("T-01");
+        assertThat(next.spreader()).isEqualTo(TRUCK.spreader());
+        assertThat(next.inForce()).isEqualTo(RECORD.points().get(0).held());
+        assertThat(next.verificationCatches()).isEmpty();
+        FleetDay day = Trucks.day(next);
+        assertThat(ASSESSOR.assess(day).get(0).massProof()).isEqualTo(MassProof.NOT_CHECKED);
     }
 
     @Test
@@ -110,9 +146,11 @@ class CalibrationRecordTest {
         FleetDay day = Trucks.day(slow);
         CalibrationRecord record =
                 CalibrationRecord.of(day, ASSESSOR.assess(day).get(0));
-        assertThat(record.startUps()).hasSize(1);
-        assertThat(record.startUps().get(0).opening()).contains(inches("2 in"));
-        assertThat(record.startUps().get(0).steadyErrorUncertainty()).isEmpty();
+        assertThat(record.points())
+                .singleElement()
+                .satisfies(point -> assertThat(point.startUp())
+                        .hasValueSatisfying(startUp ->
+                                assertThat(startUp.steadyErrorUncertainty()).isEmpty()));
     }
 
     /** Caught at two gate openings: 26 lb/rev at 2 in and 58 lb/rev at 4 in, by a fifth. */
@@ -120,7 +158,8 @@ class CalibrationRecordTest {
         CalibrationCatchEntry two = calibrationCatch(7, 2);
         CalibrationCatchEntry four =
                 new CalibrationCatchEntry(entry(8, 4, 348, Optional.of(Trucks.pulses(3000))), true, Coasting.IN_BOTH);
-        FleetDay day = Trucks.day(with(idle("T-01"), two, four).withCurveModel(model));
+        FleetDay day = Trucks.day(
+                with(idle("T-01"), two, four).toBuilder().curveModel(model).build());
         return CalibrationRecord.of(day, ASSESSOR.assess(day).get(0));
     }
 
@@ -144,7 +183,7 @@ class CalibrationRecordTest {
         assertThat(curve.effectiveBulkDensityUncertainty()).isEmpty();
         assertThat(curve.misfitChance()).isEmpty();
         assertThat(curve.points())
-                .extracting(point -> Amounts.format(point.opening()))
+                .extracting(point -> Amounts.format(point.setting()))
                 .containsExactly("2 in", "4 in");
         assertThat(curve.points())
                 .extracting(point -> Amounts.in(point.dischargePerRevolution(), SpreadingUnits.POUND_PER_REVOLUTION))
@@ -183,16 +222,13 @@ class CalibrationRecordTest {
     void aRecordIsOfExactlyOneTruck() {
         assertThatThrownBy(() -> new CalibrationRecord(
                         DAY,
-                        RECORD.refusal(),
-                        RECORD.calibrations(),
+                        RECORD.refusals(),
+                        RECORD.points(),
                         RECORD.curves(),
-                        RECORD.verifications(),
-                        RECORD.corrections(),
-                        RECORD.startUps(),
                         RECORD.roadSpeed(),
                         RECORD.massProof(),
                         RECORD.roadProof(),
-                        RECORD.nextStep(),
+                        RECORD.toDo(),
                         RECORD.findings(),
                         RECORD.signOff()))
                 .isInstanceOf(InvalidInputException.class)

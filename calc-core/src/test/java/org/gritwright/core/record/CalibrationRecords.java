@@ -7,7 +7,6 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.regex.Pattern;
 import javax.measure.Quantity;
 import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Length;
@@ -17,10 +16,15 @@ import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
 import net.jqwik.api.Combinators;
 import org.gritwright.core.curve.CurveModel;
+import org.gritwright.core.finding.Argument;
 import org.gritwright.core.finding.Finding;
 import org.gritwright.core.finding.FindingCode;
+import org.gritwright.core.finding.Slip;
+import org.gritwright.core.finding.Slot;
+import org.gritwright.core.finding.Term;
 import org.gritwright.core.fleet.assessment.MassProof;
 import org.gritwright.core.fleet.assessment.NextStep;
+import org.gritwright.core.fleet.assessment.Refusal;
 import org.gritwright.core.fleet.assessment.RoadProof;
 import org.gritwright.core.fleet.day.FleetDay;
 import org.gritwright.core.judgement.Verdict;
@@ -46,30 +50,28 @@ final class CalibrationRecords {
         Arbitrary<Optional<SignOff>> signOff = Combinators.combine(texts(), texts().optional(), FleetDays.dates())
                 .as(SignOff::new)
                 .optional();
-        Arbitrary<Optional<String>> refusal = texts().optional();
-        Arbitrary<List<CalibrationOutcome>> calibrations = calibration().list().ofMaxSize(2);
-        Arbitrary<List<VerificationOutcome>> verifications =
-                verification().list().ofMaxSize(2);
+        Arbitrary<Refusal> refusal =
+                Combinators.combine(texts(), texts(), texts(), texts(), texts()).as(Refusal::new);
+        Arbitrary<ToDoOutcome> toDo = Combinators.combine(
+                        Arbitraries.of(NextStep.class),
+                        texts().optional(),
+                        FleetDays.settings().optional())
+                .as(ToDoOutcome::new);
         Arbitrary<CalibrationRecord> unsigned = Combinators.combine(
                         oneTruck,
-                        Combinators.combine(
-                                        refusal, calibrations, curve().list().ofMaxSize(2), verifications)
-                                .as(Computed::new),
-                        correction().list().ofMaxSize(2),
-                        startUp().list().ofMaxSize(2),
+                        refusal.list().ofMaxSize(2),
+                        point().list().ofMaxSize(2),
+                        curve().list().ofMaxSize(2),
                         roadSpeed().optional(),
                         Combinators.combine(Arbitraries.of(MassProof.class), Arbitraries.of(RoadProof.class))
                                 .as(Map::entry),
-                        Arbitraries.of(NextStep.class),
+                        toDo.list().ofMaxSize(2),
                         finding().list().ofMaxSize(3))
-                .as((day, computed, corrections, startUps, road, proofs, next, findings) -> new CalibrationRecord(
+                .as((day, refusals, points, curves, road, proofs, next, findings) -> new CalibrationRecord(
                         day,
-                        computed.refusal(),
-                        computed.calibrations(),
-                        computed.curves(),
-                        computed.verifications(),
-                        corrections,
-                        startUps,
+                        refusals,
+                        points,
+                        curves,
                         road,
                         proofs.getKey(),
                         proofs.getValue(),
@@ -80,41 +82,41 @@ final class CalibrationRecords {
                 .as((record, signature) -> signature.map(record::signedBy).orElse(record));
     }
 
-    private record Computed(
-            Optional<String> refusal,
-            List<CalibrationOutcome> calibrations,
-            List<CurveOutcome> curves,
-            List<VerificationOutcome> verifications) {}
+    private static Arbitrary<PointOutcome> point() {
+        return Combinators.combine(
+                        texts(),
+                        FleetDays.settings().optional(),
+                        Arbitraries.of(MassProof.class).optional(),
+                        calibration().optional(),
+                        verification().list().ofMaxSize(2),
+                        correction().optional(),
+                        startUp().optional(),
+                        FleetDays.inForce().list().ofMaxSize(2))
+                .as(PointOutcome::new);
+    }
 
     private static Arbitrary<CalibrationOutcome> calibration() {
         Arbitrary<Optional<Quantity<Mass>>> perStart = quantities(Mass.class).optional();
         Arbitrary<List<Optional<Quantity<Mass>>>> ofStart = perStart.list().ofSize(2);
         Arbitrary<CalibrationOutcome> withoutStart = Combinators.combine(
-                        texts(),
-                        FleetDays.openings().optional(),
                         quantities(Dimensionless.class),
                         Arbitraries.of(RatioEstimator.class),
                         quantities(DischargePerRevolution.class),
                         quantities(DischargePerRevolution.class).optional(),
                         quantities(DischargePerRevolution.class).optional(),
                         quantities(Dimensionless.class))
-                .as((material, opening, catches, estimator, value, uncertainty, deviation, fill) ->
-                        new CalibrationOutcome(
-                                material,
-                                opening,
-                                catches,
-                                estimator,
-                                value,
-                                uncertainty,
-                                deviation,
-                                fill,
-                                Optional.empty(),
-                                Optional.empty(),
-                                Optional.empty()));
+                .as((catches, estimator, value, uncertainty, deviation, fill) -> new CalibrationOutcome(
+                        catches,
+                        estimator,
+                        value,
+                        uncertainty,
+                        deviation,
+                        fill,
+                        Optional.empty(),
+                        Optional.empty(),
+                        Optional.empty()));
         return Combinators.combine(withoutStart, ofStart, budget().optional())
                 .as((calibration, start, budget) -> new CalibrationOutcome(
-                        calibration.material(),
-                        calibration.opening(),
                         calibration.catches(),
                         calibration.estimator(),
                         calibration.dischargePerRevolution(),
@@ -177,7 +179,7 @@ final class CalibrationRecords {
 
     private static Arbitrary<CurveOutcome> curve() {
         Arbitrary<CurveOutcome.Point> point = Combinators.combine(
-                        FleetDays.openings(),
+                        FleetDays.settings(),
                         quantities(DischargePerRevolution.class),
                         quantities(DischargePerRevolution.class).optional())
                 .as(CurveOutcome.Point::new);
@@ -190,8 +192,8 @@ final class CalibrationRecords {
                         quantities(Dimensionless.class),
                         quantities(BulkDensity.class).optional(),
                         quantities(BulkDensity.class).optional(),
-                        FleetDays.openings().optional(),
-                        FleetDays.openings().optional(),
+                        FleetDays.settings().optional(),
+                        FleetDays.settings().optional(),
                         rest)
                 .as((material, model, catches, density, densityUncertainty, dead, deadUncertainty, last) ->
                         new CurveOutcome(
@@ -204,10 +206,6 @@ final class CalibrationRecords {
                                 deadUncertainty,
                                 last.getKey(),
                                 last.getValue()));
-    }
-
-    private static Arbitrary<Map.Entry<String, Optional<Quantity<?>>>> place() {
-        return Combinators.combine(texts(), FleetDays.openings().optional()).as(Map::entry);
     }
 
     private static Arbitrary<VerificationOutcome> verification() {
@@ -224,7 +222,7 @@ final class CalibrationRecords {
                         FleetDays.factors(), quantities(Length.class))
                 .as(Map::entry);
         return Combinators.combine(
-                        place(),
+                        FleetDays.times().optional(),
                         begin,
                         masses,
                         quantities(Mass.class).optional(),
@@ -232,10 +230,9 @@ final class CalibrationRecords {
                         quantities(Dimensionless.class),
                         quantities(Time.class).optional(),
                         end)
-                .as((place, first, mass, indicated, calibrationError, deliveryError, lost, last) ->
+                .as((at, first, mass, indicated, calibrationError, deliveryError, lost, last) ->
                         new VerificationOutcome(
-                                place.getKey(),
-                                place.getValue(),
+                                at,
                                 first.getKey(),
                                 first.getValue(),
                                 mass.getKey(),
@@ -261,21 +258,17 @@ final class CalibrationRecords {
                 .as(CorrectionOutcome.Step::new);
         Arbitrary<List<Quantity<?>>> values = FleetDays.factors().list().ofSize(3);
         return Combinators.combine(
-                        texts(),
-                        FleetDays.openings().optional(),
                         values,
                         FleetDays.factors().optional(),
                         Arbitraries.of(Correction.Status.class),
                         Arbitraries.of(Correction.Basis.class).optional(),
                         step.list().ofMaxSize(3))
-                .as((material, opening, value, left, status, basis, history) -> new CorrectionOutcome(
-                        material, opening, value.get(0), value.get(1), value.get(2), left, status, basis, history));
+                .as((value, left, status, basis, history) ->
+                        new CorrectionOutcome(value.get(0), value.get(1), value.get(2), left, status, basis, history));
     }
 
     private static Arbitrary<StartUpOutcome> startUp() {
         return Combinators.combine(
-                        texts(),
-                        FleetDays.openings().optional(),
                         quantities(Mass.class),
                         quantities(Time.class),
                         quantities(Dimensionless.class),
@@ -294,38 +287,56 @@ final class CalibrationRecords {
                 .as(RoadSpeedOutcome::new);
     }
 
-    /** The names that the code's sentence asks for, each with a number or a word. */
-    private static Arbitrary<Finding> finding() {
+    /** Any finding of any code, and prose where version 1 had it. */
+    static Arbitrary<Finding> finding() {
         return Arbitraries.of(FindingCode.class).flatMap(code -> {
-            List<String> names = Pattern.compile("\\{(\\w+)}")
-                    .matcher(code.template())
-                    .results()
-                    .map(match -> match.group(1))
-                    .distinct()
-                    .toList();
-            return Combinators.combine(
-                            FleetDays.factors().list().ofSize(names.size()),
-                            texts().list().ofSize(names.size()),
-                            Arbitraries.of(true, false).list().ofSize(names.size()))
-                    .as((numbers, words, isNumber) -> finding(code, names, numbers, words, isNumber));
+            List<Arbitrary<Argument>> arguments =
+                    code.slots().stream().map(CalibrationRecords::argument).toList();
+            return Combinators.combine(arguments).as(given -> {
+                Map<String, Argument> byName = new HashMap<>();
+                for (int i = 0; i < given.size(); i++) {
+                    byName.put(code.slots().get(i).name(), given.get(i));
+                }
+                return Finding.of(code, byName);
+            });
         });
     }
 
-    private static Finding finding(
-            FindingCode code,
-            List<String> names,
-            List<Quantity<?>> numbers,
-            List<String> words,
-            List<Boolean> isNumber) {
-        Map<String, Quantity<?>> numbersByName = new HashMap<>();
-        Map<String, String> wordsByName = new HashMap<>();
-        for (int i = 0; i < names.size(); i++) {
-            if (isNumber.get(i)) {
-                numbersByName.put(names.get(i), numbers.get(i));
-            } else {
-                wordsByName.put(names.get(i), words.get(i));
-            }
-        }
-        return new Finding(code, numbersByName, wordsByName);
+    private static Arbitrary<Argument> argument(Slot slot) {
+        Arbitrary<? extends Argument> one = switch (slot.kind()) {
+            case NUMBER -> FleetDays.anyQuantities().map(Argument::number);
+            case DATE -> FleetDays.dates().map(Argument::date);
+            case TIME -> FleetDays.times().map(Argument::time);
+            case NAME -> texts().map(Argument::name);
+            case TERM -> Arbitraries.of(slot.terms());
+            case UNKNOWN -> unknown(slot);
+            case SLIP -> slip(slot);
+            case REFUSAL -> Combinators.combine(texts(), texts(), texts()).as(Argument.Refusal::new);
+        };
+        Arbitrary<Argument> whole =
+                slot.isList() ? one.list().ofMaxSize(3).map(Argument::several) : one.map(argument -> argument);
+        return slot.kind().wasProse() ? Arbitraries.oneOf(whole, texts().map(Argument.Prose::new)) : whole;
+    }
+
+    private static Arbitrary<Argument.Unknown> unknown(Slot slot) {
+        return Combinators.combine(Arbitraries.of(slot.terms()), texts())
+                .as((what, scale) -> what == Term.SCALE_ACCURACY
+                        ? Argument.Unknown.accuracyOfScale(scale)
+                        : Argument.Unknown.of(what));
+    }
+
+    private static Arbitrary<Slip> slip(Slot slot) {
+        Arbitrary<Slip> byFactor = Combinators.combine(
+                        Arbitraries.of(slot.terms()),
+                        Arbitraries.of(Slip.Mistake.TOO_SMALL, Slip.Mistake.TOO_LARGE),
+                        Arbitraries.doubles().between(1, false, 1000, true),
+                        FleetDays.anyQuantities())
+                .as(Slip::byFactor);
+        Arbitrary<Slip> ofDigit = Combinators.combine(
+                        Arbitraries.of(slot.terms()),
+                        Arbitraries.of(Slip.Mistake.DIGIT_TOO_MANY, Slip.Mistake.DIGIT_DROPPED),
+                        FleetDays.anyQuantities().list().ofMinSize(1).ofMaxSize(3))
+                .as(Slip::ofDigit);
+        return Arbitraries.oneOf(byFactor, ofDigit);
     }
 }

@@ -11,6 +11,7 @@ import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
 import net.jqwik.api.Tag;
+import org.gritwright.core.document.RejectedDocumentException;
 import org.gritwright.core.fleet.day.FleetDay;
 
 @Tag("jackson")

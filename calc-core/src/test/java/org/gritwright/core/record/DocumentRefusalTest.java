@@ -10,6 +10,9 @@ import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Map;
 import org.gritwright.core.curve.CurveModel;
+import org.gritwright.core.document.DocumentLimits;
+import org.gritwright.core.document.Problem;
+import org.gritwright.core.document.RejectedDocumentException;
 import org.gritwright.core.fleet.day.FleetDay;
 import org.gritwright.core.fleet.day.TruckDay;
 import org.gritwright.units.Amounts;
@@ -83,11 +86,10 @@ class DocumentRefusalTest {
             "width": "22 in"         | "width": ["22 in", 22]          | /trucks/0/gate/parameters/width/1
             "width": "22 in"         | "width": [["22 in"]]            | /trucks/0/gate/parameters/width/0
             "width": "22 in"         | "width": {"in": "22"}           | /trucks/0/gate/parameters/width
-            "opening": "2 in"        | "opening": "2 lb"               | /trucks/0/calibrationCatches/0/opening
-            "opening": "2 in"        | "opening": "3 %"                | /trucks/0/calibrationCatches/0/opening
-            "opening": "2 in"        | "opening": "2 rev"              | /trucks/0/calibrationCatches/0/opening
-            "opening": "2 in"        | "opening": 2                    | /trucks/0/calibrationCatches/0/opening
-            "opening": "2 in"        | "opening": "two"                | /trucks/0/calibrationCatches/0/opening
+            "setting": "2 in"        | "setting": "2 lb"               | /trucks/0/calibrationCatches/0/setting
+            "setting": "2 in"        | "setting": "2 rev"              | /trucks/0/calibrationCatches/0/setting
+            "setting": "2 in"        | "setting": 2                    | /trucks/0/calibrationCatches/0/setting
+            "setting": "2 in"        | "setting": "two"                | /trucks/0/calibrationCatches/0/setting
             "gearRatio": "1"         | "gearRatio": "1", "curveModel": "spline" | /trucks/0/curveModel
             "gearRatio": "1"         | "gearRatio": "1", "controlSettings": [{"setting": "2"}] | /trucks/0/controlSettings/0/shaftSpeed
             "gearRatio": "1"         | "gearRatio": "1", "controlSettings": [{"setting": "-2", "shaftSpeed": "9 rev/min"}] | /trucks/0/controlSettings/0
@@ -104,21 +106,43 @@ class DocumentRefusalTest {
                 .allMatch(p -> p.equals(pointer) || p.endsWith("/version"));
     }
 
-    @Test
-    void aGateOpeningThatIsNoReadingSaysWhatOneIs() {
-        assertThat(problems(good("\"opening\": \"2 in\"", "\"opening\": \"2 lb\"")))
-                .containsExactly(new Problem(
-                        "/trucks/0/calibrationCatches/0/opening",
-                        "gate opening: a length, or a bare number for a setting",
-                        "2 lb"));
+    @ParameterizedTest(name = "{1} is {2}")
+    @CsvSource(delimiter = '|', quoteCharacter = '\'', textBlock = """
+            "gross": "165.5 lb"      | "gross": 165.5                  | wrong-type
+            "gross": "165.5 lb"      | "gross": "165.5 lb/mi"          | wrong-kind
+            "gross": "165.5 lb"      | "gross": "1 lb", "gross": "2 lb" | repeated-name
+            "gross": "165.5 lb",     | ''                              | missing-field
+            "tare": "4 lb"           | "tare": "4 lb", "lid": "1 lb"   | unknown-field
+            "primed": true           | "primed": "true"                | wrong-type
+            "primed": true           | "primed": 1                     | wrong-type
+            "coasting": "in-both"    | "coasting": "perhaps"           | unknown-word
+            "coasting": "in-both"    | "coasting": 2                   | wrong-type
+            "day": "2026-10-19"      | "day": "19.10.2026"             | wrong-form
+            "tolerance": "4 %"       | "tolerance": "100 %"            | not-accepted
+            "division": "0.5 lb"     | "division": "0 lb"              | not-positive
+            """)
+    void everyProblemHasAStableCode(String part, String replacement, String code) {
+        assertThat(problems(good(part, replacement == null ? "" : replacement)))
+                .extracting(Problem::code)
+                .contains(code);
     }
 
     @Test
-    void aGateOpeningMayBeAHeightOrAPaintedMark() throws IOException, RejectedDocumentException {
-        for (String opening : List.of("2 in", "50.8 mm", "4", "3.5")) {
+    void aSettingThatIsNoneSaysWhatOneIs() {
+        assertThat(problems(good("\"setting\": \"2 in\"", "\"setting\": \"2 lb\"")))
+                .containsExactly(new Problem(
+                        "not-accepted",
+                        "/trucks/0/calibrationCatches/0/setting",
+                        "gate setting: a height, the number of a painted mark, or a percentage",
+                        "\"2 lb\""));
+    }
+
+    @Test
+    void aGateIsSetByHeightByAPaintedMarkOrInPerCent() throws IOException, RejectedDocumentException {
+        for (String opening : List.of("2 in", "50.8 mm", "4", "3.5", "40 %")) {
             FleetDay day = DocumentLawsTest.read(
-                    Document.FLEET_DAY, good("\"opening\": \"2 in\"", "\"opening\": \"" + opening + "\""));
-            assertThat(day.trucks().get(0).calibrationCatches().get(0).entry().opening())
+                    Document.FLEET_DAY, good("\"setting\": \"2 in\"", "\"setting\": \"" + opening + "\""));
+            assertThat(day.trucks().get(0).calibrationCatches().get(0).entry().setting())
                     .contains(Amounts.parseAny(opening));
         }
     }
@@ -135,7 +159,7 @@ class DocumentRefusalTest {
 
     private static Map<String, Object> parameters(String width) throws IOException, RejectedDocumentException {
         FleetDay day = DocumentLawsTest.read(Document.FLEET_DAY, good("\"width\": \"22 in\"", width));
-        return Map.copyOf(day.trucks().get(0).gate().parameters());
+        return Map.copyOf(day.trucks().get(0).spreader().gate().parameters());
     }
 
     @Test
@@ -148,7 +172,7 @@ class DocumentRefusalTest {
                 .get(0);
 
         assertThat(truck.curveModel()).contains(CurveModel.DEAD_OPENING);
-        assertThat(truck.controlSettings())
+        assertThat(truck.spreader().controlSettings())
                 .extracting(row -> Amounts.format(row.setting()), row -> Amounts.format(row.shaftSpeed()))
                 .containsExactly(tuple("20 %", "9 rev/min"), tuple("40 %", "18 rev/min"));
     }
@@ -157,18 +181,19 @@ class DocumentRefusalTest {
     @ValueSource(strings = {"5.35 gal", "5.2", "5.2 lb", "5.2 rev", "5.2 lb/mi"})
     void aCalibrationInForceIsInOneOfTheFourForms(String value) {
         String truck = "\"gearRatio\": \"1\",";
-        String inForce =
-                "\"inForce\": {\"value\": \"" + value + "\", \"dated\": \"2026-10-01\", \"material\": \"road salt\"},";
+        String inForce = "\"inForce\": [{\"value\": \"" + value
+                + "\", \"since\": \"2026-10-01\", \"material\": \"road salt\"}],";
         assertThat(problems(good(truck, truck + inForce)))
                 .extracting(Problem::pointer)
-                .containsExactly("/trucks/0/inForce/value");
+                .containsExactly("/trucks/0/inForce/0/value");
     }
 
     @Test
     void aNameTwiceInTheFleetIsAProblemAtTheSecondOne() {
         String truck = GOOD.substring(GOOD.indexOf("\"trucks\": [") + 11, GOOD.lastIndexOf(']'));
         List<Problem> problems = problems(GOOD.replace(truck, truck + "," + truck));
-        assertThat(problems).containsExactly(new Problem("/trucks/1/id", "each truck id once", "\"T-01\" again"));
+        assertThat(problems)
+                .containsExactly(new Problem("repeated-item", "/trucks/1/id", "each truck id once", "\"T-01\" again"));
     }
 
     @Test
@@ -196,10 +221,15 @@ class DocumentRefusalTest {
     @Test
     void anotherFormatOrVersionIsNotReadAnyFurther() {
         assertThat(problems(good("gritwright/fleet-day", "gritwright/other").replace("165.5 lb", "165.5")))
-                .containsExactly(new Problem("/format", "\"gritwright/fleet-day\"", "\"gritwright/other\""));
-        assertThat(problems(good("\"formatVersion\": 1", "\"formatVersion\": 2")))
-                .containsExactly(new Problem("/formatVersion", "the number 1", "2"));
-        assertThat(problems(good("\"formatVersion\": 1", "\"formatVersion\": \"1\"")))
+                .containsExactly(
+                        new Problem("wrong-format", "/format", "\"gritwright/fleet-day\"", "\"gritwright/other\""));
+        assertThat(problems(good("\"formatVersion\": 2", "\"formatVersion\": 3")))
+                .containsExactly(new Problem(
+                        "newer-version",
+                        "/formatVersion",
+                        "version 2 or less",
+                        "version 3, which needs a newer version of this library"));
+        assertThat(problems(good("\"formatVersion\": 2", "\"formatVersion\": \"2\"")))
                 .extracting(Problem::pointer)
                 .containsExactly("/formatVersion");
         assertThat(problems("{}")).extracting(Problem::pointer).containsExactly("/format", "/formatVersion");
@@ -208,9 +238,10 @@ class DocumentRefusalTest {
     @Test
     void whatIsNotOneJsonObjectIsRefused() {
         assertThat(problems("")).extracting(Problem::found).containsExactly("nothing");
+        assertThat(problems("{")).extracting(Problem::code).containsExactly("not-json");
         assertThat(problems("   ")).extracting(Problem::found).containsExactly("nothing");
-        assertThat(problems("[]")).containsExactly(new Problem("", "an object", "an array"));
-        assertThat(problems("7")).containsExactly(new Problem("", "an object", "7"));
+        assertThat(problems("[]")).containsExactly(new Problem("wrong-type", "", "an object", "an array"));
+        assertThat(problems("7")).containsExactly(new Problem("wrong-type", "", "an object", "7"));
         assertThat(problems(GOOD + "{}")).extracting(Problem::expected).containsExactly("one JSON document");
         assertThat(problems(GOOD.substring(0, 200)))
                 .extracting(Problem::expected)
@@ -226,12 +257,13 @@ class DocumentRefusalTest {
     void filesPastTheLimitsAreRefused() {
         int length = GOOD.getBytes(StandardCharsets.UTF_8).length;
         assertThat(problems(GOOD, new DocumentLimits(length - 1, 16, 10_000, 10)))
-                .containsExactly(new Problem("", "at most " + (length - 1) + " bytes", "more"));
+                .containsExactly(new Problem("too-large", "", "at most " + (length - 1) + " bytes", "more"));
         assertThat(problems(GOOD, new DocumentLimits(length, 3, 10_000, 10))).hasSize(1);
         assertThat(problems(GOOD.replace("T-01", "T".repeat(101)), new DocumentLimits(1 << 20, 16, 100, 10)))
-                .hasSize(1);
+                .extracting(Problem::code, Problem::expected)
+                .containsExactly(tuple("too-large", "at most 16 levels and 100 characters a text"));
         String deep = "[".repeat(100_000);
-        assertThat(problems(deep)).hasSize(1);
+        assertThat(problems(deep)).extracting(Problem::code).containsExactly("too-large");
     }
 
     @Test

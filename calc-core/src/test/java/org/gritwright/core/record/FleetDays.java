@@ -19,21 +19,21 @@ import net.jqwik.api.Arbitrary;
 import net.jqwik.api.Combinators;
 import org.gritwright.core.calibration.Change;
 import org.gritwright.core.calibration.FactorForm;
+import org.gritwright.core.calibration.Since;
 import org.gritwright.core.curve.CurveModel;
 import org.gritwright.core.fleet.day.CalibrationCatchEntry;
 import org.gritwright.core.fleet.day.CatchEntry;
 import org.gritwright.core.fleet.day.ChangeEntry;
-import org.gritwright.core.fleet.day.Conditions;
 import org.gritwright.core.fleet.day.CountEntry;
 import org.gritwright.core.fleet.day.CourseRunEntry;
 import org.gritwright.core.fleet.day.FleetDay;
 import org.gritwright.core.fleet.day.InForceEntry;
 import org.gritwright.core.fleet.day.PlanEntry;
 import org.gritwright.core.fleet.day.RoadSpeedEntry;
+import org.gritwright.core.fleet.day.SpreaderEntry;
 import org.gritwright.core.fleet.day.StepTimes;
 import org.gritwright.core.fleet.day.TargetEntry;
 import org.gritwright.core.fleet.day.TruckDay;
-import org.gritwright.core.fleet.day.Trucks;
 import org.gritwright.core.fleet.day.TypedEntry;
 import org.gritwright.core.fleet.day.VerificationCatchEntry;
 import org.gritwright.core.fleet.day.WayEntry;
@@ -42,6 +42,7 @@ import org.gritwright.core.judgement.DecisionRule;
 import org.gritwright.core.metering.OpenLoop;
 import org.gritwright.core.observation.CatchAllowances;
 import org.gritwright.core.observation.Coasting;
+import org.gritwright.core.observation.Conditions;
 import org.gritwright.core.observation.Material;
 import org.gritwright.core.observation.Moisture;
 import org.gritwright.core.observation.Repeatability;
@@ -125,7 +126,7 @@ final class FleetDays {
         return Arbitraries.integers().between(-20_000, 40_000).map(LocalDate::ofEpochDay);
     }
 
-    private static Arbitrary<OffsetDateTime> times() {
+    static Arbitrary<OffsetDateTime> times() {
         return Combinators.combine(
                         dates(),
                         Arbitraries.longs().between(0, 86_399_999_999_999L),
@@ -146,7 +147,7 @@ final class FleetDays {
                 .as((value, row) -> Amounts.of(value, row.unit()));
     }
 
-    private static Arbitrary<Quantity<?>> anyQuantities() {
+    static Arbitrary<Quantity<?>> anyQuantities() {
         return Combinators.combine(numbers(), Arbitraries.of(UnitSymbol.all()))
                 .as((value, row) -> quantity(value, row));
     }
@@ -167,10 +168,12 @@ final class FleetDays {
         return Combinators.combine(numbers(), Arbitraries.of(rows)).as((value, row) -> quantity(value, row));
     }
 
-    /** A gate opening: any length, or any number as the setting of a painted mark. */
-    static Arbitrary<Quantity<?>> openings() {
+    /** Where a gate stands: any length, any number as that of a painted mark, or any percentage. */
+    static Arbitrary<Quantity<?>> settings() {
         return Arbitraries.oneOf(
-                quantities(Length.class), numbers().map(value -> Amounts.of(value, SpreadingUnits.ONE)));
+                quantities(Length.class),
+                numbers().map(value -> Amounts.of(value, SpreadingUnits.ONE)),
+                numbers().map(value -> Amounts.of(value, SpreadingUnits.PERCENT)));
     }
 
     private static <Q extends Quantity<Q>> Quantity<Q> quantity(double value, UnitSymbol<Q> row) {
@@ -257,7 +260,7 @@ final class FleetDays {
                         texts(),
                         weighing.list().ofMaxSize(3),
                         count().optional(),
-                        openings().optional(),
+                        settings().optional(),
                         texts(),
                         Combinators.combine(conditions, notes).as(Map::entry))
                 .as((at, operator, scale, containers, counted, opening, material, rest) -> new CatchEntry(
@@ -272,14 +275,15 @@ final class FleetDays {
                 .as(TargetEntry::new);
         return Combinators.combine(
                         catchEntry(),
-                        factors(),
+                        Combinators.combine(factors(), texts().optional()).as(Map::entry),
                         target,
                         quantities(Speed.class),
                         quantities(Time.class).optional(),
                         quantities(Length.class).optional(),
                         quantities(Mass.class).optional(),
                         quantities(Mass.class).optional())
-                .as(VerificationCatchEntry::new);
+                .as((entry, display, aim, speed, time, distance, indicated, step) -> new VerificationCatchEntry(
+                        entry, display.getKey(), display.getValue(), aim, speed, time, distance, indicated, step));
     }
 
     private static Arbitrary<TypedEntry> typed() {
@@ -292,13 +296,13 @@ final class FleetDays {
                 .as(TypedEntry::new);
     }
 
-    private static Arbitrary<InForceEntry> inForce() {
+    static Arbitrary<InForceEntry> inForce() {
         return Combinators.combine(
                         factors(),
                         factors().optional(),
-                        dates(),
+                        Arbitraries.oneOf(dates().map(Since::of), times().map(Since::of)),
                         texts(),
-                        openings().optional(),
+                        settings().optional(),
                         texts().optional())
                 .as(InForceEntry::new);
     }
@@ -320,37 +324,29 @@ final class FleetDays {
                 .as(CalibrationCatchEntry::new);
         Arbitrary<Map.Entry<Optional<RoadSpeedEntry>, Optional<String>>> rest =
                 Combinators.combine(roadSpeed().optional(), texts().optional()).as(Map::entry);
-        Arbitrary<TruckDay> bare = Combinators.combine(
-                        texts(),
-                        typed(),
-                        typed(),
-                        quantities(PulsesPerRevolution.class).optional(),
-                        quantities(Dimensionless.class))
-                .as(TruckDay::of);
         Arbitrary<OpenLoop.Row> row = Combinators.combine(
                         positive(Dimensionless.class), positive(RotationalSpeed.class))
                 .as(OpenLoop.Row::new);
-        return Combinators.combine(
-                        bare,
+        Arbitrary<SpreaderEntry> spreader = Combinators.combine(
+                        typed(),
+                        typed(),
+                        quantities(PulsesPerRevolution.class).optional(),
+                        quantities(Dimensionless.class),
                         row.list().ofMaxSize(3),
-                        Combinators.combine(
-                                        openings().optional(),
-                                        Arbitraries.of(CurveModel.class).optional())
-                                .as(Map::entry),
-                        inForce().optional(),
+                        settings().optional())
+                .as(SpreaderEntry::new);
+        return Combinators.combine(
+                        Combinators.combine(texts(), spreader).as(Map::entry),
+                        Arbitraries.of(CurveModel.class).optional(),
+                        inForce().list().ofMaxSize(3),
                         change.list().ofMaxSize(2),
                         calibration.list().ofMaxSize(2),
                         verification().list().ofMaxSize(2),
                         rest)
-                .as((truck, rows, gate, inForce, changes, calibrations, verifications, last) -> new TruckDay(
-                        truck.id(),
-                        truck.conveyor(),
-                        truck.gate(),
-                        truck.pulsesPerRevolution(),
-                        truck.gearRatio(),
-                        rows,
-                        gate.getKey(),
-                        gate.getValue(),
+                .as((truck, model, inForce, changes, calibrations, verifications, last) -> new TruckDay(
+                        truck.getKey(),
+                        truck.getValue(),
+                        model,
                         inForce,
                         changes,
                         calibrations,
@@ -432,44 +428,33 @@ final class FleetDays {
 
     /** One small valid day for tests that change a single thing. */
     static FleetDay small() {
-        return new FleetDay(
+        SpreaderEntry spreader = SpreaderEntry.sensed(
+                new TypedEntry(
+                        "drag-chain",
+                        1,
+                        Map.of(
+                                "teeth", Amounts.of(7, SpreadingUnits.ONE),
+                                "chainPitch", Amounts.of(2.25, SpreadingUnits.INCH))),
+                new TypedEntry("sliding-gate", 1, Map.of("width", Amounts.of(22, SpreadingUnits.INCH))),
+                Amounts.of(60, SpreadingUnits.PULSE_PER_REVOLUTION),
+                Amounts.of(1, SpreadingUnits.ONE));
+        CatchEntry entry = CatchEntry.of(
+                        OffsetDateTime.parse("2026-10-19T08:40:00-04:00"),
+                        "road salt",
+                        "platform",
+                        new WeighingEntry(
+                                "pail 1", Amounts.of(165.5, SpreadingUnits.POUND), Amounts.of(4, SpreadingUnits.POUND)))
+                .counted(CountEntry.ofPulses(Amounts.of(356, SpreadingUnits.PULSE)))
+                .at(Amounts.of(2, SpreadingUnits.INCH));
+        return FleetDay.of(
                 LocalDate.of(2026, 10, 19),
                 LocalDate.of(2026, 11, 1),
                 Amounts.of(4, SpreadingUnits.PERCENT),
-                DecisionRule.SIMPLE,
-                CatchAllowances.NONE,
-                Optional.empty(),
-                Optional.empty(),
                 List.of(Scale.of(
                         "platform", Amounts.of(1000, SpreadingUnits.POUND), Amounts.of(0.5, SpreadingUnits.POUND))),
                 List.of(Material.of("road salt", Amounts.of(78, SpreadingUnits.POUND_PER_CUBIC_FOOT))),
-                Optional.empty(),
-                List.of(TruckDay.of(
-                                "T-01",
-                                new TypedEntry(
-                                        "drag-chain",
-                                        1,
-                                        Map.of(
-                                                "teeth", Amounts.of(7, SpreadingUnits.ONE),
-                                                "chainPitch", Amounts.of(2.25, SpreadingUnits.INCH))),
-                                new TypedEntry("sliding-gate", 1, Map.of("width", Amounts.of(22, SpreadingUnits.INCH))),
-                                Optional.of(Amounts.of(60, SpreadingUnits.PULSE_PER_REVOLUTION)),
-                                Amounts.of(1, SpreadingUnits.ONE))
-                        .withCalibrationCatches(List.of(new CalibrationCatchEntry(
-                                new CatchEntry(
-                                        OffsetDateTime.parse("2026-10-19T08:40:00-04:00"),
-                                        Optional.empty(),
-                                        "platform",
-                                        List.of(new WeighingEntry(
-                                                "pail 1",
-                                                Amounts.of(165.5, SpreadingUnits.POUND),
-                                                Amounts.of(4, SpreadingUnits.POUND))),
-                                        Optional.of(Trucks.pulses(356)),
-                                        Optional.of(Amounts.of(2, SpreadingUnits.INCH)),
-                                        "road salt",
-                                        Optional.empty(),
-                                        Optional.empty()),
-                                true,
-                                Coasting.IN_BOTH)))));
+                List.of(TruckDay.builder("T-01", spreader)
+                        .calibrationCatches(List.of(new CalibrationCatchEntry(entry, true, Coasting.IN_BOTH)))
+                        .build()));
     }
 }

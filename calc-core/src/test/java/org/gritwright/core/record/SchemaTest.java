@@ -14,6 +14,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import org.gritwright.core.document.RejectedDocumentException;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -71,10 +72,11 @@ class SchemaTest {
 
     @ParameterizedTest
     @CsvSource(delimiter = '|', quoteCharacter = '\'', textBlock = """
-            "opening": "2 in"  | "opening": "2 lb"                                      | false
-            "opening": "2 in"  | "opening": 2                                           | false
-            "opening": "2 in"  | "opening": "2"                                         | true
-            "opening": "2 in"  | "opening": "50.8 mm"                                   | true
+            "setting": "2 in"  | "setting": "2 lb"                                      | false
+            "setting": "2 in"  | "setting": 2                                           | false
+            "setting": "2 in"  | "setting": "2"                                         | true
+            "setting": "2 in"  | "setting": "40 %"                                      | true
+            "setting": "2 in"  | "setting": "50.8 mm"                                   | true
             "width": "22 in"   | "width": ["22 in", "5 cm"]                             | true
             "width": "22 in"   | "width": ["22 in", 5]                                  | false
             "width": "22 in"   | "width": [["22 in"]]                                   | false

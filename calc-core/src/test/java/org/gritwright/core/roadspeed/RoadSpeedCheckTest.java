@@ -3,6 +3,7 @@ package org.gritwright.core.roadspeed;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 import static org.gritwright.core.Samples.assertRefused;
+import static org.gritwright.core.Samples.numbers;
 import static org.gritwright.core.Samples.only;
 
 import java.util.List;
@@ -84,7 +85,7 @@ class RoadSpeedCheckTest {
                 only(FindingCode.ROAD_SPEED_OFF, check(4200, 1000, 1000, 1000).findings());
 
         assertThat(finding.severity()).isEqualTo(Severity.WARNING);
-        assertThat(finding.numbers()).containsOnlyKeys("inForce", "measured", "error", "effect");
+        assertThat(numbers(finding)).containsOnlyKeys("inForce", "measured", "error", "effect");
         assertThat(finding.sentence())
                 .isEqualTo("The road-speed value 4200 pulse/mi is off by 5 %; measured 4000 pulse/mi. The applied rate"
                         + " changes by -4.762 %.");

@@ -4,8 +4,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 import static org.gritwright.core.Samples.assertRefused;
+import static org.gritwright.core.Samples.foreign;
 import static org.gritwright.core.Samples.inches;
 import static org.gritwright.core.Samples.pounds;
+import static org.gritwright.units.SpreadingUnits.INCH;
 
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -45,8 +47,30 @@ class ParametersTest {
     @Test
     void refusesAnUnknownParameterAndNamesTheKnown() {
         assertRefused(
-                "parameter must be one of [pitch, width]: \"Pitch\"",
+                "parameter must be one of pitch, width; nearest: \"pitch\": \"Pitch\"",
                 () -> Parameters.of(DECLARED, Map.of("pitch", inches(2), "Pitch", inches(2))));
+    }
+
+    @Test
+    void aMisspeltNameIsNamedBeforeTheOneThatIsMissing() {
+        assertRefused(
+                "parameter must be one of pitch, width; nearest: \"pitch\": \"ptich\"",
+                () -> Parameters.of(DECLARED, Map.of("ptich", inches(2))));
+        assertRefused(
+                "parameter must be one of pitch, width; nearest: \"width\": \"widh\"",
+                () -> Parameters.of(DECLARED, Map.of("widh", inches(2))));
+        assertRefused(
+                "parameter must be one of pitch, width: \"teeth\"",
+                () -> Parameters.of(DECLARED, Map.of("teeth", inches(2))));
+        assertRefused(
+                "parameter must be left out, as the type has none: \"teeth\"",
+                () -> Parameters.of(List.of(), Map.of("teeth", inches(2))));
+    }
+
+    @Test
+    void aQuantityOfAnotherMakeIsCopied() {
+        assertThat(Parameters.of(DECLARED, Map.of("pitch", foreign(2, INCH))))
+                .isEqualTo(Parameters.of(DECLARED, Map.of("pitch", inches(2))));
     }
 
     @Test
@@ -72,8 +96,8 @@ class ParametersTest {
     void refusesToTellWhatWasNotDeclared() {
         Parameters parameters = Parameters.of(List.of(PITCH), Map.of("pitch", inches(2)));
 
-        assertRefused("parameter must be one of [pitch]: \"width\"", () -> parameters.get(WIDTH));
-        assertRefused("parameter must be one of [pitch]: \"width\"", () -> parameters.si(WIDTH));
+        assertRefused("parameter must be one of pitch: \"width\"", () -> parameters.get(WIDTH));
+        assertRefused("parameter must be one of pitch: \"width\"", () -> parameters.si(WIDTH));
     }
 
     @Test
@@ -149,9 +173,14 @@ class ParametersTest {
 
     @Test
     void whatIsNoQuantityIsRefused() {
-        assertRefused("pitch must be length: 2 in", () -> Parameters.of(List.of(PITCH), Map.of("pitch", "2 in")));
-        assertRefused("steps, value 2 must be length: 2", () -> steps(List.of(inches(1), 2)));
-        assertRefused("steps, value 2 must be length: null", () -> steps(Arrays.asList(inches(1), null)));
+        assertRefused(
+                "pitch must be a quantity from 1 in to 6 in: 2 in (String)",
+                () -> Parameters.of(List.of(PITCH), Map.of("pitch", "2 in")));
+        assertRefused(
+                "steps, value 2 must be a quantity from 1 in to 6 in: 2 (Integer)", () -> steps(List.of(inches(1), 2)));
+        assertRefused(
+                "steps, value 2 must be a quantity from 1 in to 6 in: null",
+                () -> steps(Arrays.asList(inches(1), null)));
     }
 
     @Test

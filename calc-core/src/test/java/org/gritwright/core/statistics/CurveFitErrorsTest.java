@@ -2,11 +2,10 @@ package org.gritwright.core.statistics;
 
 import static org.gritwright.core.Samples.assertRefused;
 
-import java.util.function.DoubleUnaryOperator;
 import org.junit.jupiter.api.Test;
 
 class CurveFitErrorsTest {
-    private static final DoubleUnaryOperator STRAIGHT = CurveFitShapes.LINEAR;
+    private static final CurveFit.Shape STRAIGHT = CurveFitShapes.LINEAR;
     private static final double[] X = {2, 4};
     private static final double[] Y = {26, 58};
     private static final double[] EQUAL = {1, 1};
@@ -14,13 +13,13 @@ class CurveFitErrorsTest {
     @Test
     void refusesNothingAndWhatIsNotWhole() {
         assertRefused(
-                "observations must be one or more, whole: 0 x, 0 y, 0 weights",
+                "observations must be one or more, with an x, a y and a weight each: 0 x, 0 y, 0 weights",
                 () -> CurveFit.proportional(STRAIGHT, new double[0], new double[0], new double[0]));
         assertRefused(
-                "observations must be one or more, whole: 2 x, 1 y, 2 weights",
+                "observations must be one or more, with an x, a y and a weight each: 2 x, 1 y, 2 weights",
                 () -> CurveFit.proportional(STRAIGHT, X, new double[] {26}, EQUAL));
         assertRefused(
-                "observations must be one or more, whole: 2 x, 2 y, 3 weights",
+                "observations must be one or more, with an x, a y and a weight each: 2 x, 2 y, 3 weights",
                 () -> CurveFit.shifted(STRAIGHT, 0, 40, X, Y, new double[] {1, 1, 1}));
     }
 
@@ -68,12 +67,10 @@ class CurveFitErrorsTest {
     @Test
     void refusesAYThatDoesNotRise() {
         assertRefused(
-                "observations must be rising as a shift of the shape between -36.0 and 2.0 lets them rise: none that fits"
-                        + " best",
+                "observations must be rising like the shape shifted by between -36.0 and 2.0: no such shift fits best",
                 () -> CurveFit.shifted(STRAIGHT, 0, 40, X, new double[] {58, 26}, EQUAL));
         assertRefused(
-                "observations must be rising as a shift of the shape between -36.0 and 2.0 lets them rise: none that fits"
-                        + " best",
+                "observations must be rising like the shape shifted by between -36.0 and 2.0: no such shift fits best",
                 () -> CurveFit.shifted(STRAIGHT, 0, 40, X, new double[] {58, 58}, EQUAL));
     }
 
@@ -81,26 +78,22 @@ class CurveFitErrorsTest {
     void refusesAShiftBeyondWhatTheShapesLimitsAllow() {
         // A shift of −0.05 fits; the shape ends where it would have to begin.
         assertRefused(
-                "observations must be rising as a shift of the shape between 0.0 and 2.0 lets them rise: none that fits"
-                        + " best",
+                "observations must be rising like the shape shifted by between 0.0 and 2.0: no such shift fits best",
                 () -> CurveFit.shifted(STRAIGHT, 0, 4, X, new double[] {2.05, 4.05}, EQUAL));
         // The first y is so small that the shift would be at the first x.
         assertRefused(
-                "observations must be rising as a shift of the shape between -36.0 and 2.0 lets them rise: none that fits"
-                        + " best",
+                "observations must be rising like the shape shifted by between -36.0 and 2.0: no such shift fits best",
                 () -> CurveFit.shifted(STRAIGHT, 0, 40, X, new double[] {1e-6, 58}, EQUAL));
         // The x are further apart than the shape is wide.
         assertRefused(
-                "observations must be rising as a shift of the shape between 3.0 and 2.0 lets them rise: none that fits"
-                        + " best",
+                "observations must be rising like the shape shifted by between 3.0 and 2.0: no such shift fits best",
                 () -> CurveFit.shifted(STRAIGHT, 0, 1, X, Y, EQUAL));
     }
 
     @Test
     void refusesAFlatShape() {
         assertRefused(
-                "observations must be rising as a shift of the shape between -36.0 and 2.0 lets them rise: none that fits"
-                        + " best",
+                "observations must be rising like the shape shifted by between -36.0 and 2.0: no such shift fits best",
                 () -> CurveFit.shifted(x -> 5, 0, 40, X, Y, EQUAL));
     }
 }

@@ -9,7 +9,6 @@ import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;
 import java.util.Random;
-import java.util.function.DoubleUnaryOperator;
 import java.util.function.ToDoubleFunction;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
@@ -128,7 +127,7 @@ class CurveFitLawsTest {
     @Property(tries = 200)
     void anotherUnitOfXIsAScaleOfTheShiftAndOfNothingElse(
             @ForAll("cases") Case data, @ForAll @Scale(6) @DoubleRange(min = 0.001, max = 1000) double factor) {
-        DoubleUnaryOperator shape = x -> data.shape.applyAsDouble(Math.min(x / factor, HIGHEST));
+        CurveFit.Shape shape = x -> data.shape.applyAsDouble(Math.min(x / factor, HIGHEST));
         CurveFit fit = CurveFit.shifted(
                 shape, 0, HIGHEST * factor, data.all(p -> p.x * factor), data.y(), data.all(Point::weight));
 
@@ -193,6 +192,6 @@ class CurveFitLawsTest {
 
         assertThatExceptionOfType(InvalidInputException.class)
                 .isThrownBy(() -> CurveFit.shifted(shape, 0, HIGHEST, x, y, new double[] {1, 1, 1, 1, 1}))
-                .withMessageEndingWith("none that fits best");
+                .withMessageEndingWith("no such shift fits best");
     }
 }

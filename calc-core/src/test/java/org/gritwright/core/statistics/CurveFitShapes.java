@@ -1,9 +1,7 @@
 package org.gritwright.core.statistics;
 
-import java.util.function.DoubleUnaryOperator;
-
 /** Shapes for fits, with their derivatives by hand, from 0 to {@link #HIGHEST}. */
-enum CurveFitShapes implements DoubleUnaryOperator {
+enum CurveFitShapes implements CurveFit.Shape {
     LINEAR {
         @Override
         public double applyAsDouble(double x) {

@@ -3,12 +3,11 @@ package org.gritwright.core.statistics;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import java.util.function.DoubleUnaryOperator;
 import org.junit.jupiter.api.Test;
 
 /** The example of the dead opening: 26 lb/rev at 2 in and 58 lb/rev at 4 in. */
 class CurveFitTest {
-    private static final DoubleUnaryOperator STRAIGHT = CurveFitShapes.LINEAR;
+    private static final CurveFit.Shape STRAIGHT = CurveFitShapes.LINEAR;
     private static final double[] INCHES = {2, 4};
     private static final double[] POUNDS = {26, 58};
     private static final double[] EQUAL = {1, 1};
@@ -93,7 +92,7 @@ class CurveFitTest {
 
     @Test
     void aShapeWithADeadZoneOfItsOwnIsShiftedEitherWay() {
-        DoubleUnaryOperator gate = x -> Math.max(0, x - 1);
+        CurveFit.Shape gate = x -> Math.max(0, x - 1);
         double[] x = {1.5, 3, 5};
 
         // In truth the gate closes at 1.25 and at 0.5.

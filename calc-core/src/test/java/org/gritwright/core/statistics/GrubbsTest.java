@@ -133,9 +133,15 @@ class GrubbsTest {
 
     @Test
     void aTestHoldsTogether() {
-        assertRefused("Grubbs' test must be of a value among 3, 0 or more: value 3, 1.0", () -> new Grubbs(3, 1, 3));
-        assertRefused("Grubbs' test must be of a value among 3, 0 or more: value -1, 1.0", () -> new Grubbs(-1, 1, 3));
-        assertRefused("Grubbs' test must be of a value among 3, 0 or more: value 0, -1.0", () -> new Grubbs(0, -1, 3));
+        assertRefused(
+                "Grubbs' test must be of one of 3 values, with a statistic of 0 or more: value 3, statistic 1.0",
+                () -> new Grubbs(3, 1, 3));
+        assertRefused(
+                "Grubbs' test must be of one of 3 values, with a statistic of 0 or more: value -1, statistic 1.0",
+                () -> new Grubbs(-1, 1, 3));
+        assertRefused(
+                "Grubbs' test must be of one of 3 values, with a statistic of 0 or more: value 0, statistic -1.0",
+                () -> new Grubbs(0, -1, 3));
         assertRefused("Grubbs' statistic must be finite: NaN", () -> new Grubbs(0, Double.NaN, 3));
         assertRefused("values for Grubbs' test must be 3 or more: 2", () -> new Grubbs(0, 1, 2));
     }

@@ -47,7 +47,7 @@ class LackOfFitChanceTest {
                     CurveFit fit = isShifted
                             ? CurveFit.shifted(shape, 0, CurveFitShapes.HIGHEST, x, y, equal)
                             : CurveFit.proportional(shape, x, y, equal);
-                    return LackOfFit.test(x, y, equal, fit::at, fit.parameters())
+                    return LackOfFit.test(Scatter.RELATIVE, x, y, equal, fit::at, fit.parameters())
                             .orElseThrow()
                             .chance();
                 })

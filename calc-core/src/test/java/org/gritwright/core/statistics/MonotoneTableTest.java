@@ -128,7 +128,7 @@ class MonotoneTableTest {
     @Test
     void refusesWhatIsNotWholeOrOutOfRange() {
         assertRefused(
-                "observations must be one or more, whole: 0 x, 0 y, 0 weights",
+                "observations must be one or more, with an x, a y and a weight each: 0 x, 0 y, 0 weights",
                 () -> MonotoneTable.fit(new double[0], new double[0], new double[0]));
         assertRefused(
                 "y must be greater than 0: 0.0",

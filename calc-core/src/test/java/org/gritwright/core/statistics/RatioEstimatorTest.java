@@ -63,10 +63,10 @@ class RatioEstimatorTest {
     @EnumSource
     void refusesWhatIsNoListOfPairs(RatioEstimator estimator) {
         assertRefused(
-                "pairs must be one or more, whole: 0 numerators, 0 denominators",
+                "pairs must be one or more, each with a numerator and a denominator: 0 numerators, 0 denominators",
                 () -> estimator.estimate(new double[0], new double[0]));
         assertRefused(
-                "pairs must be one or more, whole: 1 numerators, 2 denominators",
+                "pairs must be one or more, each with a numerator and a denominator: 1 numerators, 2 denominators",
                 () -> estimator.estimate(new double[1], new double[2]));
     }
 
@@ -136,7 +136,7 @@ class RatioEstimatorTest {
     @Test
     void aLineThatDoesNotRiseIsNoRatio() {
         assertRefused(
-                "numerators of a line must be growing with the denominators: slope 0.0",
+                "numerators of a line must be rising with the denominators: slope 0.0",
                 () -> RatioEstimator.LINE_WITH_INTERCEPT.estimate(new double[] {20, 20}, new double[] {10, 20}));
     }
 
@@ -146,31 +146,29 @@ class RatioEstimatorTest {
         OptionalDouble some = OptionalDouble.of(0.1);
 
         assertRefused(
-                "ratio of pairs must be of as many pairs as parameters, or of more with deviation and uncertainty:"
-                        + " 0 pairs, OptionalDouble.empty, OptionalDouble.empty, intercept OptionalDouble.empty, OptionalDouble.empty",
+                "ratio of pairs must be as many pairs as parameters without uncertainties, or more with deviation and"
+                        + " uncertainties: 0 pairs, deviation none, uncertainty none, intercept none, its uncertainty"
+                        + " none",
                 () -> new RatioEstimate(6.1, none, none, 0));
         assertRefused(
-                "ratio of pairs must be of as many pairs as parameters, or of more with deviation and uncertainty:"
-                        + " 1 pairs, OptionalDouble[0.1], OptionalDouble.empty, intercept OptionalDouble.empty, OptionalDouble.empty",
+                "ratio of pairs must be as many pairs as parameters without uncertainties, or more with deviation and"
+                        + " uncertainties: 1 pairs, deviation 0.1, uncertainty none, intercept none, its uncertainty none",
                 () -> new RatioEstimate(6.1, some, none, 1));
         assertRefused(
-                "ratio of pairs must be of as many pairs as parameters, or of more with deviation and uncertainty:"
-                        + " 3 pairs, OptionalDouble[0.1], OptionalDouble.empty, intercept OptionalDouble.empty, OptionalDouble.empty",
+                "ratio of pairs must be as many pairs as parameters without uncertainties, or more with deviation and"
+                        + " uncertainties: 3 pairs, deviation 0.1, uncertainty none, intercept none, its uncertainty none",
                 () -> new RatioEstimate(6.1, some, none, 3));
         assertRefused(
-                "ratio of pairs must be of as many pairs as parameters, or of more with deviation and uncertainty:"
-                        + " 1 pairs, OptionalDouble.empty, OptionalDouble.empty, intercept OptionalDouble[0.1],"
-                        + " OptionalDouble.empty",
+                "ratio of pairs must be as many pairs as parameters without uncertainties, or more with deviation and"
+                        + " uncertainties: 1 pairs, deviation none, uncertainty none, intercept 0.1, its uncertainty none",
                 () -> new RatioEstimate(6.1, none, none, 1, some, none));
         assertRefused(
-                "ratio of pairs must be of as many pairs as parameters, or of more with deviation and uncertainty:"
-                        + " 3 pairs, OptionalDouble[0.1], OptionalDouble[0.1], intercept OptionalDouble[0.1],"
-                        + " OptionalDouble.empty",
+                "ratio of pairs must be as many pairs as parameters without uncertainties, or more with deviation and"
+                        + " uncertainties: 3 pairs, deviation 0.1, uncertainty 0.1, intercept 0.1, its uncertainty none",
                 () -> new RatioEstimate(6.1, some, some, 3, some, none));
         assertRefused(
-                "ratio of pairs must be of as many pairs as parameters, or of more with deviation and uncertainty:"
-                        + " 3 pairs, OptionalDouble[0.1], OptionalDouble[0.1], intercept OptionalDouble.empty,"
-                        + " OptionalDouble[0.1]",
+                "ratio of pairs must be as many pairs as parameters without uncertainties, or more with deviation and"
+                        + " uncertainties: 3 pairs, deviation 0.1, uncertainty 0.1, intercept none, its uncertainty 0.1",
                 () -> new RatioEstimate(6.1, some, some, 3, none, some));
         assertRefused(
                 "intercept must be finite: NaN",

@@ -82,16 +82,20 @@ class SampleTest {
     @Test
     void aSampleHoldsTogether() {
         assertRefused(
-                "sample must be of one number, or of more with a deviation, 0 or more: 0 numbers, OptionalDouble.empty",
+                "sample must be one number without a deviation, or more with a deviation of 0 or more: 0 numbers,"
+                        + " deviation none",
                 () -> new Sample(0, 1, OptionalDouble.empty()));
         assertRefused(
-                "sample must be of one number, or of more with a deviation, 0 or more: 2 numbers, OptionalDouble.empty",
+                "sample must be one number without a deviation, or more with a deviation of 0 or more: 2 numbers,"
+                        + " deviation none",
                 () -> new Sample(2, 1, OptionalDouble.empty()));
         assertRefused(
-                "sample must be of one number, or of more with a deviation, 0 or more: 1 numbers, OptionalDouble[0.0]",
+                "sample must be one number without a deviation, or more with a deviation of 0 or more: 1 numbers,"
+                        + " deviation 0.0",
                 () -> new Sample(1, 1, OptionalDouble.of(0)));
         assertRefused(
-                "sample must be of one number, or of more with a deviation, 0 or more: 2 numbers, OptionalDouble[-1.0]",
+                "sample must be one number without a deviation, or more with a deviation of 0 or more: 2 numbers,"
+                        + " deviation -1.0",
                 () -> new Sample(2, 1, OptionalDouble.of(-1)));
     }
 }

@@ -111,10 +111,12 @@ class StraightLineLawsTest {
         assertSame(actual.interceptUncertainty(), expected.interceptUncertainty(), ofY);
         assertSame(actual.residualDeviation(), expected.residualDeviation(), ofY);
         assertSame(actual.correlation(), expected.correlation(), 1);
-        assertSame(actual.xFor(7 * ofY, 2).value(), expected.xFor(7, 2).value() * ofX);
         assertSame(
-                actual.xFor(7 * ofY, 2).standardUncertainty(),
-                expected.xFor(7, 2).standardUncertainty(),
+                actual.xForObservation(7 * ofY, 2).value(),
+                expected.xForObservation(7, 2).value() * ofX);
+        assertSame(
+                actual.xForObservation(7 * ofY, 2).standardUncertainty(),
+                expected.xForObservation(7, 2).standardUncertainty(),
                 ofX);
     }
 
@@ -133,9 +135,12 @@ class StraightLineLawsTest {
         assertSame(actual.slope(), expected.slope());
         assertSame(actual.slopeUncertainty(), expected.slopeUncertainty(), 1);
         assertSame(actual.residualDeviation(), expected.residualDeviation(), 1);
-        assertSame(actual.at(4 + dx).value(), expected.at(4).value() + dy);
-        assertSame(actual.at(4 + dx).standardUncertainty(), expected.at(4).standardUncertainty(), 1);
-        assertSame(actual.xFor(9 + dy, 1).value(), expected.xFor(9, 1).value() + dx);
+        assertSame(actual.meanAt(4 + dx).value(), expected.meanAt(4).value() + dy);
+        assertSame(
+                actual.meanAt(4 + dx).standardUncertainty(), expected.meanAt(4).standardUncertainty(), 1);
+        assertSame(
+                actual.xForObservation(9 + dy, 1).value(),
+                expected.xForObservation(9, 1).value() + dx);
     }
 
     @Property(tries = 300, seed = "1")
@@ -148,7 +153,7 @@ class StraightLineLawsTest {
 
         assertSame(line.covariance().orElseThrow(), covariance);
         assertSame(
-                line.at(x).standardUncertainty().orElseThrow(),
+                line.meanAt(x).standardUncertainty().orElseThrow(),
                 Math.sqrt(Math.max(0, ofIntercept * ofIntercept + 2 * x * covariance + x * x * ofSlope * ofSlope)));
     }
 
@@ -190,15 +195,15 @@ class StraightLineLawsTest {
     void theRangeOfXHoldsTheXAndGrowsWithTheCoverage(
             @ForAll("points") List<Point> points, @ForAll boolean throughOrigin) {
         StraightLine line = line(points, throughOrigin);
-        StraightLine.Range narrow = line.rangeOfX(8, 1, 0.5).orElse(null);
+        StraightLine.Range narrow = line.rangeOfXForObservation(8, 1, 0.5).orElse(null);
         if (narrow == null) {
-            assertThat(line.rangeOfX(8, 1, 0.9)).isEmpty();
+            assertThat(line.rangeOfXForObservation(8, 1, 0.9)).isEmpty();
             return;
         }
-        double slack = ROUNDING * (1 + Math.abs(line.xFor(8, 1).value()));
+        double slack = ROUNDING * (1 + Math.abs(line.xForObservation(8, 1).value()));
 
-        assertThat(line.xFor(8, 1).value()).isBetween(narrow.lowest() - slack, narrow.highest() + slack);
-        line.rangeOfX(8, 1, 0.9).ifPresent(wide -> {
+        assertThat(line.xForObservation(8, 1).value()).isBetween(narrow.lowest() - slack, narrow.highest() + slack);
+        line.rangeOfXForObservation(8, 1, 0.9).ifPresent(wide -> {
             assertThat(wide.lowest()).isLessThanOrEqualTo(narrow.lowest() + slack);
             assertThat(wide.highest()).isGreaterThanOrEqualTo(narrow.highest() - slack);
         });
@@ -212,7 +217,7 @@ class StraightLineLawsTest {
 
         assertSame(line.slope(), other.getSlope());
         assertSame(line.intercept(), other.getIntercept());
-        assertSame(line.at(6).value(), other.predict(6));
+        assertSame(line.meanAt(6).value(), other.predict(6));
         // That library multiplies its sums out and loses digits of a small scatter.
         double scatter = Math.sqrt(ROUNDING);
         assertThat(line.slopeUncertainty().orElseThrow()).isCloseTo(other.getSlopeStdErr(), within(scatter));

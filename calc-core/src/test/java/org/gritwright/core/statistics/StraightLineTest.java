@@ -39,11 +39,11 @@ class StraightLineTest {
         assertThat(line.covariance()).isEmpty();
         assertThat(line.correlation()).isEmpty();
         assertThat(line.residualDeviation()).isEmpty();
-        assertThat(line.at(3)).isEqualTo(new Prediction(42, OptionalDouble.empty(), 0));
+        assertThat(line.meanAt(3)).isEqualTo(new Prediction(42, OptionalDouble.empty(), 0));
         assertThat(line.observationAt(3, 1)).isEqualTo(new Prediction(42, OptionalDouble.empty(), 0));
-        assertThat(line.xFor(42, 1)).isEqualTo(new Prediction(3, OptionalDouble.empty(), 0));
-        assertThat(line.at(3).halfWidth(0.95)).isEmpty();
-        assertThat(line.rangeOfX(42, 1, 0.95)).isEmpty();
+        assertThat(line.xForObservation(42, 1)).isEqualTo(new Prediction(3, OptionalDouble.empty(), 0));
+        assertThat(line.meanAt(3).halfWidth(0.95)).isEmpty();
+        assertThat(line.rangeOfXForObservation(42, 1, 0.95)).isEmpty();
     }
 
     @Test
@@ -53,7 +53,7 @@ class StraightLineTest {
         assertThat(line.slope()).isEqualTo(16);
         assertThat(line.degreesOfFreedom()).isZero();
         assertThat(line.slopeUncertainty()).isEmpty();
-        assertThat(line.at(3)).isEqualTo(new Prediction(48, OptionalDouble.empty(), 0));
+        assertThat(line.meanAt(3)).isEqualTo(new Prediction(48, OptionalDouble.empty(), 0));
     }
 
     @Test
@@ -65,7 +65,7 @@ class StraightLineTest {
         assertThat(line.interceptUncertainty()).hasValue(0);
         assertThat(line.slopeUncertainty()).hasValue(0);
         assertThat(of(line.correlation())).isCloseTo(-2 / Math.sqrt(14 / 3.0), within(1e-15));
-        assertThat(line.rangeOfX(6, 1, 0.95)).contains(new Range(1.5, 1.5));
+        assertThat(line.rangeOfXForObservation(6, 1, 0.95)).contains(new Range(1.5, 1.5));
     }
 
     @Test
@@ -84,19 +84,19 @@ class StraightLineTest {
 
     @Test
     void predictionsAreThoseOfTheFormula() {
-        assertThat(LINE.at(4.5).value()).isCloseTo(2.2, within(1e-15));
-        assertThat(u(LINE.at(4.5))).isCloseTo(Math.sqrt(0.1 * (1 / 4.0 + 4 / 5.0)), within(1e-15));
+        assertThat(LINE.meanAt(4.5).value()).isCloseTo(2.2, within(1e-15));
+        assertThat(u(LINE.meanAt(4.5))).isCloseTo(Math.sqrt(0.1 * (1 / 4.0 + 4 / 5.0)), within(1e-15));
         assertThat(LINE.observationAt(4.5, 3).value()).isCloseTo(2.2, within(1e-15));
         assertThat(u(LINE.observationAt(4.5, 3)))
                 .isCloseTo(Math.sqrt(0.1 * (1 / 3.0 + 1 / 4.0 + 4 / 5.0)), within(1e-15));
-        assertThat(LINE.at(4.5).degreesOfFreedom()).isEqualTo(2);
+        assertThat(LINE.meanAt(4.5).degreesOfFreedom()).isEqualTo(2);
         // t for 95 % and 2 degrees of freedom is 4.302652729749.
-        assertThat(of(LINE.at(4.5).halfWidth(0.95))).isCloseTo(4.302652729749 * Math.sqrt(0.105), within(1e-11));
+        assertThat(of(LINE.meanAt(4.5).halfWidth(0.95))).isCloseTo(4.302652729749 * Math.sqrt(0.105), within(1e-11));
     }
 
     @Test
     void readBackwardsTheUncertaintyIsThatOfAnObservationOverTheSlope() {
-        Prediction x = LINE.xFor(2.2, 3);
+        Prediction x = LINE.xForObservation(2.2, 3);
 
         assertThat(x.value()).isCloseTo(4.5, within(1e-15));
         assertThat(u(x)).isCloseTo(u(LINE.observationAt(4.5, 3)) / 0.6, within(1e-15));
@@ -105,7 +105,7 @@ class StraightLineTest {
 
     @Test
     void theEndsOfTheRangeOfXAreWhereTheReadingIsJustCovered() {
-        Range range = THROUGH_ORIGIN.rangeOfX(4, 2, 0.9).orElseThrow();
+        Range range = THROUGH_ORIGIN.rangeOfXForObservation(4, 2, 0.9).orElseThrow();
 
         assertThat(range.lowest()).isLessThan(4 / THROUGH_ORIGIN.slope());
         assertThat(range.highest()).isGreaterThan(4 / THROUGH_ORIGIN.slope());
@@ -118,8 +118,31 @@ class StraightLineTest {
     @Test
     void aSlopeThatMightBeZeroLeavesNoXOut() {
         // t = slope ÷ u(slope) = 0.6 ÷ 0.1414 = 4.243; for 95 % it takes 4.303, for 90 % 2.920.
-        assertThat(LINE.rangeOfX(1, 1, 0.95)).isEmpty();
-        assertThat(LINE.rangeOfX(1, 1, 0.90)).isPresent();
+        assertThat(LINE.rangeOfXForObservation(1, 1, 0.95)).isEmpty();
+        assertThat(LINE.rangeOfXForObservation(1, 1, 0.90)).isPresent();
+    }
+
+    /** Without the term of the observation, and where one of a weight beyond all bounds would end. */
+    @Test
+    void aMeanIsKnownBetterThanOneMoreObservation() {
+        assertThat(u(LINE.meanAt(4.5))).isCloseTo(Math.sqrt(0.1 * (1 / 4.0 + 4 / 5.0)), within(1e-15));
+        assertThat(u(LINE.observationAt(4.5))).isCloseTo(Math.sqrt(0.1 * (1 + 1 / 4.0 + 4 / 5.0)), within(1e-15));
+        assertThat(LINE.observationAt(4.5)).isEqualTo(LINE.observationAt(4.5, 1));
+        assertThat(u(LINE.observationAt(4.5, 1e300))).isCloseTo(u(LINE.meanAt(4.5)), within(1e-15));
+    }
+
+    @Test
+    void aLineReadBackwardsForAMeanLeavesTheObservationOut() {
+        assertThat(LINE.xForMean(2.2).value()).isCloseTo(4.5, within(1e-15));
+        assertThat(u(LINE.xForMean(2.2))).isCloseTo(u(LINE.meanAt(4.5)) / 0.6, within(1e-15));
+        assertThat(LINE.xForObservation(2.2)).isEqualTo(LINE.xForObservation(2.2, 1));
+        assertThat(LINE.rangeOfXForObservation(2.2, 0.8)).isEqualTo(LINE.rangeOfXForObservation(2.2, 1, 0.8));
+        Range range = THROUGH_ORIGIN.rangeOfXForMean(4, 0.9).orElseThrow();
+        for (double end : new double[] {range.lowest(), range.highest()}) {
+            Prediction there = THROUGH_ORIGIN.meanAt(end);
+            assertThat(Math.abs(there.value() - 4))
+                    .isCloseTo(there.halfWidth(0.9).orElseThrow(), within(1e-12));
+        }
     }
 
     @Test
@@ -134,10 +157,10 @@ class StraightLineTest {
         double variance = (38 - 529 / 14.0) / 2;
         assertThat(of(THROUGH_ORIGIN.residualDeviation())).isCloseTo(Math.sqrt(variance), within(1e-14));
         assertThat(of(THROUGH_ORIGIN.slopeUncertainty())).isCloseTo(Math.sqrt(variance / 14), within(1e-14));
-        assertThat(u(THROUGH_ORIGIN.at(2))).isCloseTo(2 * Math.sqrt(variance / 14), within(1e-14));
+        assertThat(u(THROUGH_ORIGIN.meanAt(2))).isCloseTo(2 * Math.sqrt(variance / 14), within(1e-14));
         assertThat(u(THROUGH_ORIGIN.observationAt(2, 4)))
                 .isCloseTo(Math.sqrt(variance * (1 / 4.0 + 4 / 14.0)), within(1e-14));
-        assertThat(u(THROUGH_ORIGIN.at(0))).isZero();
+        assertThat(u(THROUGH_ORIGIN.meanAt(0))).isZero();
     }
 
     @Test
@@ -179,8 +202,8 @@ class StraightLineTest {
         assertThat(of(line.slopeUncertainty())).isCloseTo(0.000667938773227832, within(1e-14));
         assertThat(of(line.correlation())).isCloseTo(-0.930429603093446, within(1e-12));
         assertThat(of(line.residualDeviation())).isCloseTo(0.00349756396350528, within(1e-14));
-        assertThat(line.at(10).value()).isCloseTo(-0.149376812732477, within(1e-13));
-        assertThat(u(line.at(10))).isCloseTo(0.00413859575285495, within(1e-14));
+        assertThat(line.meanAt(10).value()).isCloseTo(-0.149376812732477, within(1e-13));
+        assertThat(u(line.meanAt(10))).isCloseTo(0.00413859575285495, within(1e-14));
         assertThat(line.degreesOfFreedom()).isEqualTo(9);
     }
 
@@ -202,19 +225,19 @@ class StraightLineTest {
     @Test
     void refusesWhatGivesNoLine() {
         assertRefused(
-                "points of a line must be two or more, whole: 1 x, 1 y, 1 weights",
+                "points of a line must be two or more, with an x, a y and a weight each: 1 x, 1 y, 1 weights",
                 () -> StraightLine.fit(new double[] {1}, new double[] {1}));
         assertRefused(
-                "points of a line must be two or more, whole: 2 x, 3 y, 2 weights",
+                "points of a line must be two or more, with an x, a y and a weight each: 2 x, 3 y, 2 weights",
                 () -> StraightLine.fit(new double[] {1, 2}, new double[] {1, 2, 3}));
         assertRefused(
-                "points of a line must be two or more, whole: 2 x, 2 y, 1 weights",
+                "points of a line must be two or more, with an x, a y and a weight each: 2 x, 2 y, 1 weights",
                 () -> StraightLine.fit(new double[] {1, 2}, new double[] {1, 2}, new double[] {1}));
         assertRefused(
                 "points of a line must be at two different x or more: all at 1.0",
                 () -> StraightLine.fit(new double[] {1, 1}, new double[] {1, 2}));
         assertRefused(
-                "points of a line must be one or more, whole: 0 x, 0 y, 0 weights",
+                "points of a line must be one or more, with an x, a y and a weight each: 0 x, 0 y, 0 weights",
                 () -> StraightLine.throughOrigin(new double[0], new double[0]));
         assertRefused(
                 "points of a line must be at an x other than 0: all at 0.0",
@@ -231,9 +254,11 @@ class StraightLineTest {
         assertRefused(
                 "variance of the residuals must be finite: Infinity",
                 () -> StraightLine.fit(new double[] {1, 2, 3}, new double[] {1e200, -1e200, 1e200}));
-        assertRefused("x must be finite: NaN", () -> LINE.at(Double.NaN));
-        assertRefused("y must be finite: NaN", () -> LINE.xFor(Double.NaN, 1));
-        assertRefused("y must be finite: NaN", () -> LINE.rangeOfX(Double.NaN, 1, 0.95));
+        assertRefused("x must be finite: NaN", () -> LINE.meanAt(Double.NaN));
+        assertRefused("y must be finite: NaN", () -> LINE.xForMean(Double.NaN));
+        assertRefused("y must be finite: NaN", () -> LINE.rangeOfXForMean(Double.NaN, 0.95));
+        assertRefused("y must be finite: NaN", () -> LINE.xForObservation(Double.NaN, 1));
+        assertRefused("y must be finite: NaN", () -> LINE.rangeOfXForObservation(Double.NaN, 1, 0.95));
     }
 
     @Test
@@ -244,8 +269,8 @@ class StraightLineTest {
             assertRefused(message, () -> StraightLine.fit(two, two, new double[] {1, bad}));
             assertRefused(message, () -> StraightLine.throughOrigin(two, two, new double[] {1, bad}));
             assertRefused(message, () -> LINE.observationAt(1, bad));
-            assertRefused(message, () -> LINE.xFor(1, bad));
-            assertRefused(message, () -> LINE.rangeOfX(1, bad, 0.95));
+            assertRefused(message, () -> LINE.xForObservation(1, bad));
+            assertRefused(message, () -> LINE.rangeOfXForObservation(1, bad, 0.95));
         }
         assertRefused("weight must be finite: NaN", () -> LINE.observationAt(1, Double.NaN));
     }
@@ -254,8 +279,9 @@ class StraightLineTest {
     void refusesACoverageThatIsNone() {
         for (double bad : new double[] {0, 1, Double.NaN}) {
             String message = "coverage must be greater than 0 and below 1: " + bad;
-            assertRefused(message, () -> LINE.at(1).halfWidth(bad));
-            assertRefused(message, () -> LINE.rangeOfX(1, 1, bad));
+            assertRefused(message, () -> LINE.meanAt(1).halfWidth(bad));
+            assertRefused(message, () -> LINE.rangeOfXForObservation(1, 1, bad));
+            assertRefused(message, () -> LINE.rangeOfXForMean(1, bad));
         }
     }
 
@@ -263,22 +289,24 @@ class StraightLineTest {
     void aLevelLineIsNotReadBackwards() {
         StraightLine level = StraightLine.fit(new double[] {1, 2}, new double[] {3, 3});
 
-        assertRefused("slope of a line that is read backwards must be other than 0: 0", () -> level.xFor(3, 1));
+        String message = "slope of a line that is read backwards must be other than 0: 0";
+        assertRefused(message, () -> level.xForObservation(3, 1));
+        assertRefused(message, () -> level.xForMean(3));
     }
 
     @Test
     void whatALineSaysHoldsTogether() {
         assertRefused(
-                "uncertainty of a predicted value must be there with a degree of freedom, and not without:"
-                        + " OptionalDouble.empty, 1 degrees of freedom",
+                "uncertainty of a predicted value must be present with a degree of freedom, and absent without:"
+                        + " none with 1 degree of freedom",
                 () -> new Prediction(1, OptionalDouble.empty(), 1));
         assertRefused(
-                "uncertainty of a predicted value must be there with a degree of freedom, and not without:"
-                        + " OptionalDouble[1.0], 0 degrees of freedom",
+                "uncertainty of a predicted value must be present with a degree of freedom, and absent without:"
+                        + " 1.0 with 0 degrees of freedom",
                 () -> new Prediction(1, OptionalDouble.of(1), 0));
         assertRefused(
-                "uncertainty of a predicted value must be there with a degree of freedom, and not without:"
-                        + " OptionalDouble.empty, -1 degrees of freedom",
+                "uncertainty of a predicted value must be present with a degree of freedom, and absent without:"
+                        + " none with -1 degrees of freedom",
                 () -> new Prediction(1, OptionalDouble.empty(), -1));
         assertRefused(
                 "predicted value must be finite: NaN", () -> new Prediction(Double.NaN, OptionalDouble.empty(), 0));

@@ -1,13 +1,11 @@
 package org.gritwright.core.verification;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.gritwright.core.Samples.AUGER;
-import static org.gritwright.core.Samples.SALT;
+import static org.gritwright.core.Samples.AUGER_POINT;
 import static org.gritwright.core.Samples.augerInForce;
+import static org.gritwright.core.Samples.catchAt;
 
 import java.io.IOException;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -17,6 +15,7 @@ import java.util.function.IntPredicate;
 import java.util.stream.IntStream;
 import javax.measure.Quantity;
 import javax.measure.quantity.Dimensionless;
+import org.gritwright.core.Page;
 import org.gritwright.core.SimulatedDay;
 import org.gritwright.core.calibration.Calibration;
 import org.gritwright.core.calibration.CalibrationCatch;
@@ -156,9 +155,9 @@ class AcceptanceRiskTest {
             List<CalibrationCatch> made = new ArrayList<>();
             for (int i = 0; i < catches; i++) {
                 SimulatedDay.Caught caught = before.of(TRUTH, revolutions, scatter);
-                made.add(CalibrationCatch.ungated(caught.mass(), caught.count()));
+                made.add(catchAt(AUGER_POINT, caught.mass(), caught.count()));
             }
-            Calibration calibration = Calibration.from(AUGER, SALT, made);
+            Calibration calibration = Calibration.from(made);
             SimulatedDay.Caught later = new SimulatedDay(random, "S-2", span, 0).of(TRUTH, verified, scatter);
             return new boolean[] {
                 isAccepted(calibration, later, LIMIT, DecisionRule.guarded(5)),
@@ -169,8 +168,7 @@ class AcceptanceRiskTest {
 
         private static boolean isAccepted(
                 Calibration calibration, SimulatedDay.Caught later, double trueError, DecisionRule rule) {
-            return VerificationCatch.of(augerInForce(TRUTH * (1 + trueError)), Runs.seconds(120), later.mass())
-                            .counted(later.count())
+            return Runs.of(augerInForce(TRUTH * (1 + trueError)), Runs.seconds(120), later.mass(), later.count())
                             .assess(FOUR, rule, VerificationLimits.COMMON, Optional.of(calibration))
                             .verdict()
                     == Verdict.WITHIN_TOLERANCE;
@@ -214,12 +212,12 @@ class AcceptanceRiskTest {
     @Test
     void aWholeDayKeepsTheStatedRiskAtBothLimits() throws IOException {
         StringBuilder table = new StringBuilder("""
-                Tolerance ±4 %; the truth is at a limit. Calibration catches of 20 and one verification catch of 50
-                revolutions, each on a scale of its own.
+            Tolerance ±4 %; the true error is at a limit. The calibration catches run 20 revolutions each, the one
+            verification catch runs 50; they are weighed on two different scales.
 
-                | calibration catches | scatter | span of the scales | accepted at +4 %, risk 5 % | at −4 % | accepted at +4 %, simple acceptance |
-                |---|---|---|---|---|---|
-                """);
+            | calibration catches | scatter | span of the scales | accepted at +4 %, risk 5 % | at −4 % | accepted at +4 %, simple acceptance |
+            |---|---|---|---|---|---|
+            """);
         for (Scenario scenario : scenarios()) {
             double[] accepted = scenario.accepted();
             double above = accepted[0];
@@ -238,9 +236,6 @@ class AcceptanceRiskTest {
                     100 * below,
                     100 * simple));
         }
-        Files.writeString(Path.of("target", "acceptance-risk.md"), table);
-        assertThat(Files.readString(Path.of("..", "README.md")))
-                .as("README.md after <!-- acceptance risk -->; paste calc-core/target/acceptance-risk.md there")
-                .contains("<!-- acceptance risk -->\n" + table + "<!-- /acceptance risk -->");
+        Page.UNCERTAINTY.assertHolds("acceptance risk", table.toString());
     }
 }

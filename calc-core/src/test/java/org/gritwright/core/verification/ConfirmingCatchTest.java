@@ -1,13 +1,13 @@
 package org.gritwright.core.verification;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.gritwright.core.Samples.CHAIN;
+import static org.gritwright.core.Samples.AUGER;
 import static org.gritwright.core.Samples.DAY;
-import static org.gritwright.core.Samples.SALT;
 import static org.gritwright.core.Samples.SCALE;
 import static org.gritwright.core.Samples.assertRefused;
 import static org.gritwright.core.Samples.augerInForce;
 import static org.gritwright.core.Samples.caught;
+import static org.gritwright.core.Samples.chainAt;
 import static org.gritwright.core.Samples.inches;
 import static org.gritwright.core.Samples.pounds;
 import static org.gritwright.core.Samples.pulses;
@@ -17,7 +17,9 @@ import java.util.Optional;
 import org.gritwright.core.calibration.CalibrationFactor;
 import org.gritwright.core.calibration.CalibrationInForce;
 import org.gritwright.core.judgement.Tolerance;
+import org.gritwright.core.observation.CalibrationPoint;
 import org.gritwright.core.observation.Material;
+import org.gritwright.core.spi.Setting;
 import org.gritwright.core.weighing.CaughtMass;
 import org.gritwright.core.weighing.Weighing;
 import org.gritwright.units.Amounts;
@@ -33,7 +35,7 @@ class ConfirmingCatchTest {
     private static final Correction ENTERED = PROPOSED.entered(LEFT);
 
     private static VerificationCatch with(CalibrationInForce inForce) {
-        return VerificationCatch.of(inForce, Runs.seconds(120), caught(298)).counted(pulses(5300));
+        return Runs.of(inForce, Runs.seconds(120), caught(298), pulses(5300));
     }
 
     private static void assertObjection(String message, Correction correction, VerificationCatch later) {
@@ -63,20 +65,16 @@ class ConfirmingCatchTest {
     }
 
     @Test
-    void noneOfAnotherSpreaderMaterialOrOpening() {
+    void noneOfAnotherPoint() {
         String message = "confirming catch must be made with the spreader, material and gate opening of the corrected"
                 + " calibration: with another";
         Material sand = Material.of("sand", Amounts.of(95, SpreadingUnits.POUND_PER_CUBIC_FOOT));
-        CalibrationInForce auger = augerInForce(5.6);
 
+        assertObjection(message, ENTERED, with(CalibrationInForce.of(chainAt(4), LEFT, Optional.empty())));
         assertObjection(
                 message,
                 ENTERED,
-                with(new CalibrationInForce(CHAIN, SALT, Optional.of(inches(4)), LEFT, Optional.empty())));
-        assertObjection(
-                message,
-                ENTERED,
-                with(new CalibrationInForce(auger.spreader(), sand, Optional.empty(), LEFT, Optional.empty())));
+                with(CalibrationInForce.of(CalibrationPoint.of(sand, AUGER, Setting.none()), LEFT, Optional.empty())));
 
         Correction atFour = correctionOfChainAt(4);
         CalibrationInForce atFive = chainInForceAt(5).withFactor(atFour.toEnter());
@@ -84,13 +82,11 @@ class ConfirmingCatchTest {
     }
 
     private static CalibrationInForce chainInForceAt(double inches) {
-        return new CalibrationInForce(
-                CHAIN, SALT, Optional.of(inches(inches)), CalibrationFactor.parse("62 lb/rev"), Optional.empty());
+        return CalibrationInForce.of(chainAt(inches), CalibrationFactor.parse("62 lb/rev"), Optional.empty());
     }
 
     private static Correction correctionOfChainAt(double inches) {
-        return VerificationCatch.of(chainInForceAt(inches), Runs.seconds(120), caught(600))
-                .counted(pulses(1000))
+        return Runs.of(chainInForceAt(inches), Runs.seconds(120), caught(600), pulses(1000))
                 .assess(TOLERANCE)
                 .proposedCorrection()
                 .orElseThrow();
@@ -99,12 +95,8 @@ class ConfirmingCatchTest {
     @Test
     void theUnitOfTheOpeningDoesNotMatter() {
         Correction atFour = correctionOfChainAt(4);
-        CalibrationInForce inMillimetres = new CalibrationInForce(
-                CHAIN,
-                SALT,
-                Optional.of(Amounts.of(101.6, SpreadingUnits.MILLIMETRE)),
-                atFour.toEnter(),
-                Optional.empty());
+        CalibrationInForce inMillimetres = CalibrationInForce.of(
+                chainAt(Amounts.of(101.6, SpreadingUnits.MILLIMETRE)), atFour.toEnter(), Optional.empty());
 
         assertThat(atFour.entered(atFour.toEnter()).isConfirmableBy(with(inMillimetres)))
                 .isTrue();
@@ -119,14 +111,12 @@ class ConfirmingCatchTest {
                 "day of the confirming catch must be not before that of the catch which the correction was made from,"
                         + " 2026-10-19: 2026-10-18",
                 ENTERED,
-                VerificationCatch.of(augerInForce(5.6), Runs.seconds(120), early)
-                        .counted(pulses(5300)));
+                Runs.of(augerInForce(5.6), Runs.seconds(120), early, pulses(5300)));
     }
 
     @Test
     void notTheVeryCatchThatItWasMadeFrom() {
-        VerificationCatch same = VerificationCatch.of(augerInForce(5.6), Runs.seconds(120), caught(280.1))
-                .counted(pulses(5000));
+        VerificationCatch same = Runs.of(augerInForce(5.6), Runs.seconds(120), caught(280.1), pulses(5000));
 
         assertObjection(
                 "confirming catch must be another one than that the correction was made from: the same catch",
@@ -136,13 +126,13 @@ class ConfirmingCatchTest {
 
     @Test
     void notTheVeryCatchInTheWordsOfADisplay() {
-        VerificationCatch displayed = VerificationCatch.of(augerInForce(6), Runs.seconds(120), caught(280.1))
-                .indicated(pounds(300), pounds(1));
+        VerificationCatch displayed =
+                Runs.of(augerInForce(6), Runs.seconds(120), caught(280.1)).indicated(pounds(300), pounds(1));
         Correction entered =
                 displayed.assess(TOLERANCE).proposedCorrection().orElseThrow().entered(LEFT);
         String message = "confirming catch must be another one than that the correction was made from: the same catch";
-        VerificationCatch withTheOldFigure = VerificationCatch.of(augerInForce(5.6), Runs.seconds(120), caught(280.1))
-                .indicated(pounds(300), pounds(1));
+        VerificationCatch withTheOldFigure =
+                Runs.of(augerInForce(5.6), Runs.seconds(120), caught(280.1)).indicated(pounds(300), pounds(1));
 
         assertObjection(message, entered, withTheOldFigure);
         // As 5.6 lb/rev would have shown the same 50 revolutions, within a step of the display.
@@ -150,11 +140,10 @@ class ConfirmingCatchTest {
             assertObjection(
                     message,
                     entered,
-                    VerificationCatch.of(augerInForce(5.6), Runs.seconds(120), caught(280.1))
-                            .indicated(pounds(shown), pounds(1)));
+                    Runs.of(augerInForce(5.6), Runs.seconds(120), caught(280.1)).indicated(pounds(shown), pounds(1)));
         }
         for (double shown : new double[] {278.9, 281.1}) {
-            assertThat(entered.isConfirmableBy(VerificationCatch.of(augerInForce(5.6), Runs.seconds(120), caught(280.1))
+            assertThat(entered.isConfirmableBy(Runs.of(augerInForce(5.6), Runs.seconds(120), caught(280.1))
                             .indicated(pounds(shown), pounds(1))))
                     .isTrue();
         }
@@ -163,24 +152,21 @@ class ConfirmingCatchTest {
     @Test
     void aCatchThatDiffersInCountMassOrRunIsAnother() {
         CalibrationInForce left = augerInForce(5.6);
-        VerificationCatch displayed = VerificationCatch.of(augerInForce(6), Runs.seconds(120), caught(280.1))
-                .indicated(pounds(300), pounds(1));
+        VerificationCatch displayed =
+                Runs.of(augerInForce(6), Runs.seconds(120), caught(280.1)).indicated(pounds(300), pounds(1));
         Correction ofDisplay =
                 displayed.assess(TOLERANCE).proposedCorrection().orElseThrow().entered(LEFT);
 
-        assertThat(ENTERED.isConfirmableBy(VerificationCatch.of(left, Runs.seconds(120), caught(280.1))
-                        .counted(pulses(5001))))
+        assertThat(ENTERED.isConfirmableBy(Runs.of(left, Runs.seconds(120), caught(280.1), pulses(5001))))
                 .isTrue();
-        assertThat(ENTERED.isConfirmableBy(VerificationCatch.of(left, Runs.seconds(120), caught(281))
-                        .counted(pulses(5000))))
+        assertThat(ENTERED.isConfirmableBy(Runs.of(left, Runs.seconds(120), caught(281), pulses(5000))))
                 .isTrue();
-        assertThat(ENTERED.isConfirmableBy(VerificationCatch.of(left, Runs.seconds(119), caught(280.1))
-                        .counted(pulses(5000))))
+        assertThat(ENTERED.isConfirmableBy(Runs.of(left, Runs.seconds(119), caught(280.1), pulses(5000))))
                 .isTrue();
-        assertThat(ofDisplay.isConfirmableBy(VerificationCatch.of(left, Runs.seconds(120), caught(280.1))
-                        .indicated(pounds(290), pounds(1))))
+        assertThat(ofDisplay.isConfirmableBy(
+                        Runs.of(left, Runs.seconds(120), caught(280.1)).indicated(pounds(290), pounds(1))))
                 .isTrue();
-        assertThat(ofDisplay.isConfirmableBy(VerificationCatch.of(left, Runs.seconds(120), caught(280.1))))
+        assertThat(ofDisplay.isConfirmableBy(Runs.of(left, Runs.seconds(120), caught(280.1))))
                 .isTrue();
     }
 }

@@ -33,9 +33,9 @@ class ConservationOfMassLawsTest {
         TestRun run = TestRun.lasting(rate, speed, time);
 
         double byDistance = poundsPerMile * Amounts.in(run.testDistance(), SpreadingUnits.MILE);
-        Quantity<DischargeRate> discharge = Rates.dischargeAt(rate, speed);
+        Quantity<DischargeRate> discharge = Rates.dischargeFromRate(rate, speed);
         double byTime = Amounts.in(discharge, SpreadingUnits.POUND_PER_SECOND) * seconds;
-        Quantity<RotationalSpeed> shaft = Rates.shaftSpeedFor(rate, speed, perRevolution);
+        Quantity<RotationalSpeed> shaft = Rates.shaftSpeedFromRate(rate, speed, perRevolution);
         double byRevolutions = Amounts.in(shaft, SpreadingUnits.REVOLUTION_PER_SECOND) * seconds * poundsPerRevolution;
         double expected = Amounts.in(run.expectedMass(), SpreadingUnits.POUND);
 
@@ -52,7 +52,7 @@ class ConservationOfMassLawsTest {
         Quantity<Length> width = Amounts.of(feetWide, SpreadingUnits.FOOT);
         Quantity<ApplicationRate> rate = Amounts.of(poundsPerMile, SpreadingUnits.POUND_PER_MILE);
 
-        double onArea = Amounts.in(Rates.overTreatedWidth(rate, width), SpreadingUnits.POUND_PER_SQUARE_FOOT)
+        double onArea = Amounts.in(Rates.arealRateFromRate(rate, width), SpreadingUnits.POUND_PER_SQUARE_FOOT)
                 * feetWide
                 * miles
                 * 5280;

@@ -4,23 +4,27 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 import static org.gritwright.core.Samples.AUGER;
 import static org.gritwright.core.Samples.DAY;
-import static org.gritwright.core.Samples.SALT;
 import static org.gritwright.core.Samples.SCALE;
 import static org.gritwright.core.Samples.assertRefused;
 import static org.gritwright.core.Samples.augerInForce;
+import static org.gritwright.core.Samples.catchAt;
+import static org.gritwright.core.Samples.caught;
 import static org.gritwright.core.Samples.goodAugerCatches;
 import static org.gritwright.core.Samples.pounds;
 import static org.gritwright.core.Samples.pulses;
 import static org.gritwright.units.SpreadingUnits.PERCENT;
 
 import java.time.LocalDate;
+import java.util.List;
 import java.util.Optional;
 import org.gritwright.core.calibration.Calibration;
 import org.gritwright.core.calibration.CalibrationFactor;
 import org.gritwright.core.judgement.DecisionRule;
 import org.gritwright.core.judgement.Tolerance;
 import org.gritwright.core.judgement.Verdict;
+import org.gritwright.core.observation.CalibrationPoint;
 import org.gritwright.core.observation.Material;
+import org.gritwright.core.spi.Setting;
 import org.gritwright.core.verification.Correction.Action;
 import org.gritwright.core.verification.Correction.Step;
 import org.gritwright.core.weighing.CaughtMass;
@@ -35,7 +39,7 @@ import org.junit.jupiter.api.Test;
 class CorrectionEvidenceTest {
     private static final Tolerance FOUR = Tolerance.percent(4);
     private static final CalibrationFactor TO_ENTER = CalibrationFactor.parse("5.6 lb/rev");
-    private static final Calibration EARLIER = Calibration.from(AUGER, SALT, goodAugerCatches());
+    private static final Calibration EARLIER = Calibration.from(goodAugerCatches());
 
     /** 118.5 lb in 20 revolutions; 0.5 lb of deviation, of three catches. */
     private static final double BEFORE = 5.925;
@@ -44,8 +48,7 @@ class CorrectionEvidenceTest {
 
     private static VerificationCatch on(Scale scale, LocalDate day, double inForce, double pulses, double pounds) {
         CaughtMass caught = CaughtMass.of(scale, day, new Weighing("tarp", pounds(pounds), pounds(0)));
-        return VerificationCatch.of(augerInForce(inForce), Runs.seconds(120), caught)
-                .counted(pulses(pulses));
+        return Runs.of(augerInForce(inForce), Runs.seconds(120), caught, pulses(pulses));
     }
 
     private static Verification assess(VerificationCatch source, Calibration calibration) {
@@ -105,12 +108,17 @@ class CorrectionEvidenceTest {
     }
 
     @Test
-    void onlyEvidenceOfTheSameKindIsCombined() {
-        Calibration ofSand = Calibration.from(
-                AUGER, Material.of("sand", Amounts.of(95, SpreadingUnits.POUND_PER_CUBIC_FOOT)), goodAugerCatches());
+    void onlyEvidenceOfTheSamePointIsCombined() {
+        Calibration ofSand = Calibration.from(List.of(catchAt(
+                CalibrationPoint.of(
+                        Material.of("sand", Amounts.of(95, SpreadingUnits.POUND_PER_CUBIC_FOOT)),
+                        AUGER,
+                        Setting.none()),
+                caught(118.5),
+                pulses(2000))));
 
         assertRefused(
-                "calibration to combine must be of the catch's spreader, material and gate opening: another one",
+                "calibration to combine must be for the catch's point, salt: for sand",
                 () -> Runs.counted(5000, 296).assess(FOUR).correctionCombinedWith(ofSand));
     }
 

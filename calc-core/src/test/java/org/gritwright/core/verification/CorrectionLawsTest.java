@@ -2,8 +2,7 @@ package org.gritwright.core.verification;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
-import static org.gritwright.core.Samples.AUGER;
-import static org.gritwright.core.Samples.SALT;
+import static org.gritwright.core.Samples.AUGER_POINT;
 import static org.gritwright.core.Samples.SENSOR;
 import static org.gritwright.core.Samples.caught;
 import static org.gritwright.core.Samples.pulses;
@@ -39,7 +38,7 @@ class CorrectionLawsTest {
     }
 
     private static CalibrationInForce inForce(CalibrationFactor factor) {
-        return new CalibrationInForce(AUGER, SALT, Optional.empty(), factor, Optional.empty());
+        return CalibrationInForce.of(AUGER_POINT, factor, Optional.empty());
     }
 
     private static Correction correction(VerificationCatch source) {
@@ -64,13 +63,11 @@ class CorrectionLawsTest {
             @ForAll @DoubleRange(min = -0.09, max = 0.09) double error,
             @ForAll("forms") Unit<?> form) {
         CalibrationInForce before = inForce(believed(poundsPerRevolution, error, form));
-        VerificationCatch once = VerificationCatch.of(
-                        before, Runs.seconds(120), caught(poundsPerRevolution * pulses / 100))
-                .counted(pulses(pulses));
+        VerificationCatch once =
+                Runs.of(before, Runs.seconds(120), caught(poundsPerRevolution * pulses / 100), pulses(pulses));
         Correction first = correction(once);
 
-        VerificationCatch again = new VerificationCatch(
-                inForce(first.computed()), once.run(), once.caught(), once.counted(), Optional.empty());
+        VerificationCatch again = VerificationCatch.of(once.observation(), inForce(first.computed()), once.run());
         Correction second = correction(again);
 
         assertSameValue(second.computed(), first.computed());
@@ -96,7 +93,7 @@ class CorrectionLawsTest {
 
     private static VerificationCatch displayed(int pulses, double poundsPerRevolution, CalibrationFactor factor) {
         double shownKilograms = pulses / 100.0 * factor.kilogramsPerRevolution(SENSOR);
-        return VerificationCatch.of(inForce(factor), Runs.seconds(120), caught(poundsPerRevolution * pulses / 100))
+        return Runs.of(inForce(factor), Runs.seconds(120), caught(poundsPerRevolution * pulses / 100))
                 .indicated(Amounts.of(shownKilograms, SpreadingUnits.KILOGRAM), Amounts.of(1, SpreadingUnits.KILOGRAM));
     }
 
@@ -109,9 +106,13 @@ class CorrectionLawsTest {
         VerificationCatch byDisplay =
                 displayed(pulses, poundsPerRevolution, believed(poundsPerRevolution, error, form));
 
-        assertSameValue(
-                correction(byDisplay.counted(pulses(pulses))).computed(),
-                correction(byDisplay).computed());
+        VerificationCatch byBoth = new VerificationCatch(
+                byDisplay.observation().counted(pulses(pulses)),
+                byDisplay.inForce(),
+                byDisplay.run(),
+                byDisplay.indicated());
+
+        assertSameValue(correction(byBoth).computed(), correction(byDisplay).computed());
     }
 
     private static double percent(Quantity<?> error) {

@@ -2,12 +2,12 @@ package org.gritwright.core.verification;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
-import static org.gritwright.core.Samples.AUGER;
-import static org.gritwright.core.Samples.SALT;
+import static org.gritwright.core.Samples.AUGER_POINT;
 import static org.gritwright.core.Samples.augerInForce;
 import static org.gritwright.core.Samples.butForUnknown;
 import static org.gritwright.core.Samples.caught;
 import static org.gritwright.core.Samples.codes;
+import static org.gritwright.core.Samples.numbers;
 import static org.gritwright.core.Samples.only;
 import static org.gritwright.core.Samples.pulses;
 
@@ -34,8 +34,7 @@ class CorrectionTest {
 
     /** A catch with 5.6 lb/rev in force, so many pulses and pounds. */
     private static Verification later(double pulses, double caughtPounds) {
-        return VerificationCatch.of(augerInForce(5.6), Runs.seconds(120), caught(caughtPounds))
-                .counted(pulses(pulses))
+        return Runs.of(augerInForce(5.6), Runs.seconds(120), caught(caughtPounds), pulses(pulses))
                 .assess(TOLERANCE);
     }
 
@@ -75,7 +74,7 @@ class CorrectionTest {
                 .containsExactly(FindingCode.READ_BACK_DIFFERS, FindingCode.CORRECTION_UNCONFIRMED);
         Finding finding = only(FindingCode.READ_BACK_DIFFERS, entered.findings());
         assertThat(finding.severity()).isEqualTo(Severity.ERROR);
-        assertThat(finding.numbers())
+        assertThat(numbers(finding))
                 .isEqualTo(Map.of(
                         "readBack", Amounts.of(5.06, SpreadingUnits.POUND_PER_REVOLUTION),
                         "toEnter", Amounts.of(5.6, SpreadingUnits.POUND_PER_REVOLUTION)));
@@ -107,8 +106,7 @@ class CorrectionTest {
     @Test
     void aReadBackThatDiffersIsSettledByTheCatchThatProvesIt() {
         CalibrationFactor readBack = CalibrationFactor.parse("5.61 lb/rev");
-        Verification passing = VerificationCatch.of(augerInForce(5.61), Runs.seconds(120), caught(298))
-                .counted(pulses(5300))
+        Verification passing = Runs.of(augerInForce(5.61), Runs.seconds(120), caught(298), pulses(5300))
                 .assess(TOLERANCE);
 
         assertThat(codes(PROPOSED.entered(readBack).findings())).contains(FindingCode.READ_BACK_DIFFERS);
@@ -138,8 +136,8 @@ class CorrectionTest {
     @Test
     void aCatchWithoutACountConfirmsNothing() {
         Correction entered = PROPOSED.entered(TO_ENTER);
-        Verification openLoop = VerificationCatch.of(augerInForce(5.6), Runs.seconds(120), caught(298))
-                .assess(TOLERANCE);
+        Verification openLoop =
+                Runs.of(augerInForce(5.6), Runs.seconds(120), caught(298)).assess(TOLERANCE);
 
         assertThat(openLoop.verdict()).isEqualTo(Verdict.WITHIN_TOLERANCE);
         assertThat(entered.confirmedBy(openLoop)).isEqualTo(entered);
@@ -154,10 +152,9 @@ class CorrectionTest {
 
     @Test
     void withoutADisplayStepTheComputedValueIsToBeEntered() {
-        CalibrationInForce anyValue = new CalibrationInForce(
-                AUGER, SALT, Optional.empty(), CalibrationFactor.parse("6 lb/rev"), Optional.empty());
-        Correction correction = VerificationCatch.of(anyValue, Runs.seconds(120), caught(280.1))
-                .counted(pulses(5000))
+        CalibrationInForce anyValue =
+                CalibrationInForce.of(AUGER_POINT, CalibrationFactor.parse("6 lb/rev"), Optional.empty());
+        Correction correction = Runs.of(anyValue, Runs.seconds(120), caught(280.1), pulses(5000))
                 .assess(TOLERANCE)
                 .proposedCorrection()
                 .orElseThrow();
@@ -167,15 +164,12 @@ class CorrectionTest {
 
     @Test
     void aFactorPerMassGoesTheOtherWayRound() {
-        CalibrationInForce inverse = new CalibrationInForce(
-                AUGER,
-                SALT,
-                Optional.empty(),
+        CalibrationInForce inverse = CalibrationInForce.of(
+                AUGER_POINT,
                 CalibrationFactor.parse("0.16 rev/lb"),
                 Optional.of(Amounts.of(0.001, SpreadingUnits.REVOLUTION_PER_POUND)));
         // 50 rev ÷ 0.16 rev/lb = 312.5 lb indicated; 300 lb caught call for 50/300 rev/lb.
-        Correction correction = VerificationCatch.of(inverse, Runs.seconds(120), caught(300))
-                .counted(pulses(5000))
+        Correction correction = Runs.of(inverse, Runs.seconds(120), caught(300), pulses(5000))
                 .assess(TOLERANCE)
                 .proposedCorrection()
                 .orElseThrow();
@@ -209,10 +203,8 @@ class CorrectionTest {
     @Test
     void aDisplayOfUnknownStepMayRoundByAThousandth() {
         CalibrationInForce known = Runs.counted(5000, 280.1).inForce();
-        CalibrationInForce unknown = new CalibrationInForce(
-                known.spreader(), known.material(), known.opening(), known.factor(), Optional.empty());
-        Correction proposed = VerificationCatch.of(unknown, Runs.seconds(120), caught(280.1))
-                .counted(pulses(5000))
+        CalibrationInForce unknown = CalibrationInForce.of(known.point(), known.factor(), Optional.empty());
+        Correction proposed = Runs.of(unknown, Runs.seconds(120), caught(280.1), pulses(5000))
                 .assess(TOLERANCE)
                 .proposedCorrection()
                 .orElseThrow();

@@ -2,9 +2,7 @@ package org.gritwright.core.verification;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
-import static org.gritwright.core.Samples.AUGER;
 import static org.gritwright.core.Samples.DAY;
-import static org.gritwright.core.Samples.SALT;
 import static org.gritwright.core.Samples.SCALE;
 import static org.gritwright.core.Samples.augerCatch;
 import static org.gritwright.core.Samples.augerInForce;
@@ -56,7 +54,7 @@ class JudgementTest {
     private static final double COUNT = 0.01 / Math.sqrt(6) / 50;
     private static final double SPAN = 0.001 / Math.sqrt(3);
 
-    private static final Calibration GOOD = Calibration.from(AUGER, SALT, goodAugerCatches());
+    private static final Calibration GOOD = Calibration.from(goodAugerCatches());
 
     /** The relative deviation of 118.5, 119 and 118 lb. */
     private static final double SCATTER = 0.5 / 118.5;
@@ -100,8 +98,7 @@ class JudgementTest {
     }
 
     private static VerificationCatch on(Scale scale, double pounds) {
-        return VerificationCatch.of(augerInForce(6), Runs.seconds(120), caughtOn(scale, pounds))
-                .counted(pulses(5000));
+        return Runs.of(augerInForce(6), Runs.seconds(120), caughtOn(scale, pounds), pulses(5000));
     }
 
     @Test
@@ -140,8 +137,8 @@ class JudgementTest {
 
     @Test
     void catchesAlikeLendNoMoreCertaintyThanRoundingAndCountAllow() {
-        Calibration alike = Calibration.from(
-                AUGER, SALT, List.of(augerCatch(118.5, 2000), augerCatch(118.5, 2000), augerCatch(118.5, 2000)));
+        Calibration alike =
+                Calibration.from(List.of(augerCatch(118.5, 2000), augerCatch(118.5, 2000), augerCatch(118.5, 2000)));
         Verification verification = simple(Runs.counted(5000, 290), VerificationLimits.COMMON, alike);
 
         assertThat(names(verification)).containsExactly("resolution of scale and count", "span of scale S-1");
@@ -153,7 +150,7 @@ class JudgementTest {
 
     @Test
     void twoCatchesLendNothing() {
-        Calibration two = Calibration.from(AUGER, SALT, goodAugerCatches().subList(0, 2));
+        Calibration two = Calibration.from(goodAugerCatches().subList(0, 2));
 
         assertThat(names(simple(Runs.counted(5000, 290), assuming(1), two)))
                 .containsExactly(
@@ -181,7 +178,7 @@ class JudgementTest {
     @Test
     void aCountByEyeIsAsUncertainAsItsObserver() {
         assertThat(percent(
-                        simple(Runs.openLoop(290).counted(revolutionsByEye(50)), VerificationLimits.COMMON),
+                        simple(Runs.counted(revolutionsByEye(50), 290), VerificationLimits.COMMON),
                         "count of revolutions"))
                 .isCloseTo(100 * 300 / 290.0 * 0.1 / 50, EXACT);
     }
@@ -190,7 +187,7 @@ class JudgementTest {
     void aCountOfUnknownUncertaintyIsNamed() {
         ShaftCount count = new ShaftCount.SpeedTimesTime(
                 Amounts.of(30, SpreadingUnits.REVOLUTION_PER_MINUTE), Amounts.of(100, SpreadingUnits.SECOND));
-        Verification verification = simple(Runs.openLoop(290).counted(count), VerificationLimits.COMMON);
+        Verification verification = simple(Runs.counted(count, 290), VerificationLimits.COMMON);
 
         assertThat(names(verification)).containsExactly("rounding of the scale", "span of scale S-1");
         assertThat(only(FindingCode.UNCERTAINTY_INCOMPLETE, verification.findings())
@@ -288,7 +285,7 @@ class JudgementTest {
     @Test
     void furtherCatchesTellMoreOfTheScatterToo() {
         Calibration scattered = Calibration.from(
-                AUGER, SALT, List.of(augerCatch(118.5, 2000), augerCatch(119.685, 2000), augerCatch(117.315, 2000)));
+                List.of(augerCatch(118.5, 2000), augerCatch(119.685, 2000), augerCatch(117.315, 2000)));
         Judgement judgement = Runs.counted(5000, 300 / 1.02)
                 .assess(FOUR, DecisionRule.guarded(5), VerificationLimits.COMMON, Optional.of(scattered))
                 .judgement();

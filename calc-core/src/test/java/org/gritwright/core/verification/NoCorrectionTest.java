@@ -1,9 +1,7 @@
 package org.gritwright.core.verification;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.gritwright.core.Samples.AUGER;
 import static org.gritwright.core.Samples.DAY;
-import static org.gritwright.core.Samples.SALT;
 import static org.gritwright.core.Samples.assertRefused;
 import static org.gritwright.core.Samples.augerCatch;
 import static org.gritwright.core.Samples.augerInForce;
@@ -68,10 +66,8 @@ class NoCorrectionTest {
     @Test
     void noneWhereTheFillCanNotBe() {
         // 1.54 and 2.2 lb/rev with 6.98 lb/rev to fill the screw: 0.22 and 0.32
-        VerificationCatch impossible = VerificationCatch.of(augerInForce(1.6), Runs.seconds(120), caught(77))
-                .counted(pulses(5000));
-        VerificationCatch implausible = VerificationCatch.of(augerInForce(2.3), Runs.seconds(120), caught(110))
-                .counted(pulses(5000));
+        VerificationCatch impossible = Runs.of(augerInForce(1.6), Runs.seconds(120), caught(77), pulses(5000));
+        VerificationCatch implausible = Runs.of(augerInForce(2.3), Runs.seconds(120), caught(110), pulses(5000));
 
         assertThat(proposes(impossible)).isFalse();
         assertThat(proposes(implausible)).isTrue();
@@ -92,16 +88,15 @@ class NoCorrectionTest {
         Scale bad = Scale.of("S-2", pounds(500), pounds(0.5)).checked(new ScaleCheck(DAY, pounds(50), pounds(52)));
         CaughtMass caught = CaughtMass.of(bad, DAY, new Weighing("A", pounds(280), pounds(0)));
 
-        assertThat(proposes(VerificationCatch.of(augerInForce(6), Runs.seconds(120), caught)
-                        .counted(pulses(5000))))
+        assertThat(proposes(Runs.of(augerInForce(6), Runs.seconds(120), caught, pulses(5000))))
                 .isFalse();
     }
 
     @Test
     void noneWhileTheCalibrationInForceIsDoubted() {
-        Calibration scattered = Calibration.from(AUGER, SALT, List.of(augerCatch(100, 2000), augerCatch(130, 2000)));
-        Calibration single = Calibration.from(AUGER, SALT, List.of(augerCatch(118, 2000)));
-        Calibration good = Calibration.from(AUGER, SALT, goodAugerCatches());
+        Calibration scattered = Calibration.from(List.of(augerCatch(100, 2000), augerCatch(130, 2000)));
+        Calibration single = Calibration.from(List.of(augerCatch(118, 2000)));
+        Calibration good = Calibration.from(goodAugerCatches());
 
         assertThat(proposes(VerificationLimits.COMMON, Optional.of(scattered))).isFalse();
         assertThat(proposes(VerificationLimits.COMMON, Optional.of(single))).isTrue();

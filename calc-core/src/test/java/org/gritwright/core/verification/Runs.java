@@ -2,8 +2,12 @@ package org.gritwright.core.verification;
 
 import static org.gritwright.core.Samples.augerInForce;
 import static org.gritwright.core.Samples.caught;
+import static org.gritwright.core.Samples.observed;
 import static org.gritwright.core.Samples.pulses;
 
+import org.gritwright.core.calibration.CalibrationInForce;
+import org.gritwright.core.metering.ShaftCount;
+import org.gritwright.core.weighing.CaughtMass;
 import org.gritwright.units.Amounts;
 import org.gritwright.units.SpreadingUnits;
 
@@ -19,14 +23,28 @@ final class Runs {
                 Amounts.of(seconds, SpreadingUnits.SECOND));
     }
 
+    /** A catch at the point that the calibration in force is for, with a count. */
+    static VerificationCatch of(CalibrationInForce inForce, TestRun run, CaughtMass caught, ShaftCount count) {
+        return VerificationCatch.of(observed(inForce.point(), caught).counted(count), inForce, run);
+    }
+
+    /** The same with nothing counted or displayed. */
+    static VerificationCatch of(CalibrationInForce inForce, TestRun run, CaughtMass caught) {
+        return VerificationCatch.of(observed(inForce.point(), caught), inForce, run);
+    }
+
     /** 120 s, 300 lb expected, so many pulses with a calibration of 6 lb/rev in force: 5 000 pulses indicate 300 lb. */
     static VerificationCatch counted(double pulses, double caughtPounds) {
-        return VerificationCatch.of(augerInForce(6), seconds(120), caught(caughtPounds))
-                .counted(pulses(pulses));
+        return counted(pulses(pulses), caughtPounds);
+    }
+
+    /** The same, counted in another way. */
+    static VerificationCatch counted(ShaftCount count, double caughtPounds) {
+        return of(augerInForce(6), seconds(120), caught(caughtPounds), count);
     }
 
     /** The same with nothing counted or displayed. */
     static VerificationCatch openLoop(double caughtPounds) {
-        return VerificationCatch.of(augerInForce(6), seconds(120), caught(caughtPounds));
+        return of(augerInForce(6), seconds(120), caught(caughtPounds));
     }
 }

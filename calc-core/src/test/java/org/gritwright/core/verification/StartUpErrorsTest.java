@@ -16,7 +16,7 @@ class StartUpErrorsTest {
     private static final Tolerance TOLERANCE = Tolerance.percent(4);
     private static final VerificationCatch LONG = Runs.counted(5000, 300);
     private static final VerificationCatch SHORT =
-            VerificationCatch.of(augerInForce(6), Runs.seconds(60), caught(150)).counted(pulses(2500));
+            Runs.of(augerInForce(6), Runs.seconds(60), caught(150), pulses(2500));
 
     private static void assertNotSeparable(String message, VerificationCatch... catches) {
         assertThat(StartUp.isSeparable(List.of(catches))).isFalse();
@@ -24,14 +24,14 @@ class StartUpErrorsTest {
     }
 
     private static VerificationCatch at(double poundsPerMile, double milesPerHour) {
-        return VerificationCatch.of(
-                        augerInForce(6),
-                        TestRun.lasting(
-                                Amounts.of(poundsPerMile, SpreadingUnits.POUND_PER_MILE),
-                                Amounts.of(milesPerHour, SpreadingUnits.MILE_PER_HOUR),
-                                Amounts.of(60, SpreadingUnits.SECOND)),
-                        caught(150))
-                .counted(pulses(2500));
+        return Runs.of(
+                augerInForce(6),
+                TestRun.lasting(
+                        Amounts.of(poundsPerMile, SpreadingUnits.POUND_PER_MILE),
+                        Amounts.of(milesPerHour, SpreadingUnits.MILE_PER_HOUR),
+                        Amounts.of(60, SpreadingUnits.SECOND)),
+                caught(150),
+                pulses(2500));
     }
 
     @Test
@@ -40,8 +40,7 @@ class StartUpErrorsTest {
     }
 
     private static VerificationCatch lasting(double seconds) {
-        return VerificationCatch.of(augerInForce(6), Runs.seconds(seconds), caught(150))
-                .counted(pulses(2500));
+        return Runs.of(augerInForce(6), Runs.seconds(seconds), caught(150), pulses(2500));
     }
 
     @Test
@@ -66,11 +65,7 @@ class StartUpErrorsTest {
         String message = "catches for the start-up loss must be made with one calibration, target rate and test speed:"
                 + " catch 2 differs";
 
-        assertNotSeparable(
-                message,
-                LONG,
-                VerificationCatch.of(augerInForce(5.9), Runs.seconds(60), caught(150))
-                        .counted(pulses(2500)));
+        assertNotSeparable(message, LONG, Runs.of(augerInForce(5.9), Runs.seconds(60), caught(150), pulses(2500)));
         assertNotSeparable(message, LONG, at(250, 30));
         assertNotSeparable(message, LONG, at(300, 25));
     }
@@ -85,8 +80,7 @@ class StartUpErrorsTest {
 
     @Test
     void refusesACountThatDoesNotGrowWithTheTime() {
-        VerificationCatch stuck = VerificationCatch.of(augerInForce(6), Runs.seconds(60), caught(300))
-                .counted(pulses(5000));
+        VerificationCatch stuck = Runs.of(augerInForce(6), Runs.seconds(60), caught(300), pulses(5000));
 
         assertNotSeparable("count must be growing with the run time: 0.0 rev/s", LONG, stuck);
     }

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 import static org.gritwright.core.Samples.augerInForce;
 import static org.gritwright.core.Samples.caught;
 import static org.gritwright.core.Samples.codes;
+import static org.gritwright.core.Samples.numbers;
 import static org.gritwright.core.Samples.only;
 
 import java.util.Arrays;
@@ -34,8 +35,7 @@ class StartUpTest {
     private static VerificationCatch run(double seconds, double indicatedPounds) {
         ShaftCount count = new ShaftCount.ByEye(
                 Amounts.of(indicatedPounds / 6, SpreadingUnits.REVOLUTION), Amounts.of(0, SpreadingUnits.REVOLUTION));
-        return VerificationCatch.of(augerInForce(6), Runs.seconds(seconds), caught(indicatedPounds))
-                .counted(count);
+        return Runs.of(augerInForce(6), Runs.seconds(seconds), caught(indicatedPounds), count);
     }
 
     /** Runs that lose so many pounds each and run off the target flow by so much. */
@@ -103,7 +103,7 @@ class StartUpTest {
 
         assertThat(codes(findings)).containsExactly(FindingCode.START_UP_LOSS);
         assertThat(finding.severity()).isEqualTo(Severity.WARNING);
-        assertThat(finding.numbers()).containsOnlyKeys("lostMass", "lostTime");
+        assertThat(numbers(finding)).containsOnlyKeys("lostMass", "lostTime");
         assertThat(finding.sentence())
                 .isEqualTo("Each start loses about 6.1 lb or 2.44 s; the steady flow is a matter apart.");
         assertThat(separate(6, 0, 60, 120).findings()).isEmpty();
@@ -125,9 +125,9 @@ class StartUpTest {
 
         assertThat(codes(findings)).containsExactly(FindingCode.STEADY_FLOW_OFF);
         assertThat(finding.severity()).isEqualTo(Severity.WARNING);
-        assertThat(number(finding.numbers().get("error"))).isCloseTo(-5, ROUNDING);
+        assertThat(number(finding.number("error"))).isCloseTo(-5, ROUNDING);
         assertThat(finding.sentence()).isEqualTo("The steady flow is off the target flow by -5 %.");
-        assertThat(finding.numbers()).isInstanceOf(Map.class).hasSize(1);
+        assertThat(numbers(finding)).isInstanceOf(Map.class).hasSize(1);
         assertThat(codes(separate(0, 0.05, 60, 120).findings())).containsExactly(FindingCode.STEADY_FLOW_OFF);
         assertThat(separate(0, 0.04, 60, 120).findings()).isEmpty();
     }

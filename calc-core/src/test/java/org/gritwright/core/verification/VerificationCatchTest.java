@@ -3,11 +3,12 @@ package org.gritwright.core.verification;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatNullPointerException;
 import static org.assertj.core.api.Assertions.within;
-import static org.gritwright.core.Samples.SALT;
 import static org.gritwright.core.Samples.assertRefused;
 import static org.gritwright.core.Samples.augerInForce;
-import static org.gritwright.core.Samples.augerWith;
+import static org.gritwright.core.Samples.augerPoint;
 import static org.gritwright.core.Samples.caught;
+import static org.gritwright.core.Samples.chainAt;
+import static org.gritwright.core.Samples.observed;
 import static org.gritwright.core.Samples.pounds;
 import static org.gritwright.core.Samples.pulses;
 import static org.gritwright.core.Samples.revolutionsByEye;
@@ -18,32 +19,28 @@ import org.gritwright.core.calibration.CalibrationInForce;
 import org.gritwright.core.judgement.Tolerance;
 import org.gritwright.core.judgement.Verdict;
 import org.gritwright.core.metering.NoSensor;
+import org.gritwright.core.observation.Observation;
 import org.junit.jupiter.api.Test;
 
 class VerificationCatchTest {
-    private static final CalibrationInForce WITHOUT_SENSOR = new CalibrationInForce(
-            augerWith(NoSensor.onDriveShaft()),
-            SALT,
-            Optional.empty(),
-            CalibrationFactor.parse("6 lb/rev"),
-            Optional.empty());
+    private static final CalibrationInForce WITHOUT_SENSOR = CalibrationInForce.of(
+            augerPoint(NoSensor.onDriveShaft()), CalibrationFactor.parse("6 lb/rev"), Optional.empty());
 
     @Test
     void revolutionsAreCountedOrElseTheDisplayedMassByTheCalibrationInForce() {
         VerificationCatch open = Runs.openLoop(290);
 
         assertThat(open.revolutions()).isEmpty();
-        assertThat(open.counted(pulses(5000)).revolutions()).hasValue(50);
+        assertThat(Runs.counted(5000, 290).revolutions()).hasValue(50);
         assertThat(open.indicated(pounds(300), pounds(1)).revolutions().orElseThrow())
                 .isCloseTo(50, within(1e-13));
-        assertThat(open.indicated(pounds(312), pounds(1)).counted(pulses(5000)).revolutions())
+        assertThat(Runs.counted(5000, 290).indicated(pounds(312), pounds(1)).revolutions())
                 .hasValue(50);
     }
 
     @Test
     void aCountByEyeNeedsNoSensor() {
-        assertThat(VerificationCatch.of(WITHOUT_SENSOR, Runs.seconds(120), caught(290))
-                        .counted(revolutionsByEye(50))
+        assertThat(Runs.of(WITHOUT_SENSOR, Runs.seconds(120), caught(290), revolutionsByEye(50))
                         .assess(Tolerance.percent(4))
                         .verdict())
                 .isEqualTo(Verdict.WITHIN_TOLERANCE);
@@ -53,8 +50,7 @@ class VerificationCatchTest {
     void pulsesNeedASensor() {
         assertRefused(
                 "count must be revolutions or shaft speed × time, as the drive has no pulse sensor: 5000 pulse",
-                () -> VerificationCatch.of(WITHOUT_SENSOR, Runs.seconds(120), caught(290))
-                        .counted(pulses(5000)));
+                () -> Runs.of(WITHOUT_SENSOR, Runs.seconds(120), caught(290), pulses(5000)));
     }
 
     @Test
@@ -68,12 +64,23 @@ class VerificationCatchTest {
     }
 
     @Test
-    void runAndMassAreGiven() {
+    void theCalibrationInForceIsForThePointOfTheCatch() {
+        Observation atFour = observed(chainAt(4), caught(290));
+        CalibrationInForce forThree =
+                CalibrationInForce.of(chainAt(3), CalibrationFactor.parse("6 lb/rev"), Optional.empty());
+
+        assertRefused(
+                "calibration in force must be for the catch's point, salt at 4 in: for salt at 3 in",
+                () -> VerificationCatch.of(atFour, forThree, Runs.seconds(120)));
+        assertThat(VerificationCatch.of(observed(chainAt(3), caught(290)), forThree, Runs.seconds(120))
+                        .point())
+                .isEqualTo(chainAt(3));
+    }
+
+    @Test
+    void aRunIsGiven() {
         assertThatNullPointerException()
-                .isThrownBy(() -> VerificationCatch.of(augerInForce(6), null, caught(290)))
+                .isThrownBy(() -> Runs.of(augerInForce(6), null, caught(290)))
                 .withMessage("run");
-        assertThatNullPointerException()
-                .isThrownBy(() -> VerificationCatch.of(augerInForce(6), Runs.seconds(120), null))
-                .withMessage("caught");
     }
 }

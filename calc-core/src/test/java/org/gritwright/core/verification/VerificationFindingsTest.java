@@ -8,7 +8,8 @@ import static org.gritwright.core.Samples.augerInForce;
 import static org.gritwright.core.Samples.butForUnknown;
 import static org.gritwright.core.Samples.caught;
 import static org.gritwright.core.Samples.codes;
-import static org.gritwright.core.Samples.inches;
+import static org.gritwright.core.Samples.height;
+import static org.gritwright.core.Samples.numbers;
 import static org.gritwright.core.Samples.only;
 import static org.gritwright.core.Samples.pounds;
 import static org.gritwright.core.Samples.pulses;
@@ -24,6 +25,7 @@ import org.gritwright.core.finding.Finding;
 import org.gritwright.core.finding.FindingCode;
 import org.gritwright.core.finding.Severity;
 import org.gritwright.core.judgement.Tolerance;
+import org.gritwright.core.observation.CalibrationPoint;
 import org.gritwright.core.observation.Material;
 import org.gritwright.units.Amounts;
 import org.gritwright.units.SpreadingUnits;
@@ -38,7 +40,7 @@ class VerificationFindingsTest {
     }
 
     private static double number(Finding finding, String name) {
-        Quantity<?> quantity = finding.numbers().get(name);
+        Quantity<?> quantity = finding.number(name);
         return quantity.getValue().doubleValue();
     }
 
@@ -53,14 +55,12 @@ class VerificationFindingsTest {
                 Amounts.of(poundsPerMile, SpreadingUnits.POUND_PER_MILE),
                 Amounts.of(30, SpreadingUnits.MILE_PER_HOUR),
                 Amounts.of(30, SpreadingUnits.SECOND));
-        CalibrationInForce inForce = new CalibrationInForce(
-                CHAIN,
-                material,
-                Optional.of(inches(2)),
+        CalibrationInForce inForce = CalibrationInForce.of(
+                CalibrationPoint.of(material, CHAIN, height(2)),
                 CalibrationFactor.of(Amounts.of(30, SpreadingUnits.POUND_PER_REVOLUTION)),
                 Optional.empty());
-        return findings(VerificationCatch.of(inForce, run, caught(poundsPerMile / 4))
-                .counted(pulses(Math.rint(poundsPerMile / 4 / 30 * 100))));
+        return findings(
+                Runs.of(inForce, run, caught(poundsPerMile / 4), pulses(Math.rint(poundsPerMile / 4 / 30 * 100))));
     }
 
     @Test
@@ -71,8 +71,8 @@ class VerificationFindingsTest {
         Finding finding = only(FindingCode.STARVED_GATE, findingsOfTheChain(dry, 12_000));
 
         assertThat(finding.severity()).isEqualTo(Severity.WARNING);
-        assertThat(Amounts.format(finding.numbers().get("flow"))).isEqualTo("6000 lb/min");
-        assertThat(finding.numbers().get("limit").getUnit()).isEqualTo(SpreadingUnits.POUND_PER_MINUTE);
+        assertThat(Amounts.format(finding.number("flow"))).isEqualTo("6000 lb/min");
+        assertThat(finding.number("limit").getUnit()).isEqualTo(SpreadingUnits.POUND_PER_MINUTE);
         assertThat(number(finding, "limit")).isCloseTo(5127.987, within(5e-4));
         assertThat(codes(findingsOfTheChain(dry, 10_255))).doesNotContain(FindingCode.STARVED_GATE);
         assertThat(codes(findingsOfTheChain(dry, 10_257))).contains(FindingCode.STARVED_GATE);
@@ -99,7 +99,7 @@ class VerificationFindingsTest {
         Finding finding = only(FindingCode.OVERRUN, findings(Runs.counted(5250, 315)));
 
         assertThat(finding.severity()).isEqualTo(Severity.WARNING);
-        assertThat(finding.numbers()).containsOnlyKeys("delivered", "expected", "error");
+        assertThat(numbers(finding)).containsOnlyKeys("delivered", "expected", "error");
         assertThat(finding.sentence()).isEqualTo("315 lb of 300 lb expected, an overrun of 5 %.");
         assertThat(findings(Runs.counted(5200, 312))).isEmpty();
     }
@@ -112,7 +112,7 @@ class VerificationFindingsTest {
         assertThat(codes(findings)).containsExactly(FindingCode.TOLERANCE_MISSED);
         assertThat(finding.severity()).isEqualTo(Severity.WARNING);
         assertThat(number(finding, "error")).isCloseTo((300 / 280.0 - 1) * 100, ROUNDING);
-        assertThat(finding.numbers().get("tolerance")).isEqualTo(TOLERANCE.limit());
+        assertThat(finding.number("tolerance")).isEqualTo(TOLERANCE.limit());
         assertThat(finding.sentence()).isEqualTo("The calibration error of 7.143 % is outside the tolerance of 4 %.");
     }
 
@@ -137,7 +137,7 @@ class VerificationFindingsTest {
         assertThat(finding.severity()).isEqualTo(Severity.ERROR);
         assertThat(finding.code().doubtsData()).isTrue();
         assertThat(number(finding, "byCount")).isCloseTo(300, ROUNDING);
-        assertThat(finding.numbers().get("shown")).isEqualTo(pounds(302));
+        assertThat(finding.number("shown")).isEqualTo(pounds(302));
         assertThat(finding.sentence())
                 .isEqualTo("The count times the calibration gives 300 lb, the display showed 302 lb: one of them is"
                         + " wrong.");
@@ -160,14 +160,13 @@ class VerificationFindingsTest {
         assertThat(finding.severity()).isEqualTo(Severity.ERROR);
         assertThat(finding.sentence())
                 .isEqualTo("The calibration error of 11.11 % is beyond 10 %: find the fault before correcting.");
-        assertThat(finding.numbers().get("limit")).isEqualTo(VerificationLimits.COMMON.greatestCorrection());
+        assertThat(finding.number("limit")).isEqualTo(VerificationLimits.COMMON.greatestCorrection());
         assertThat(codes(findings(Runs.counted(5500, 300)))).doesNotContain(FindingCode.CORRECTION_TOO_LARGE);
     }
 
     @Test
     void findingsOfWeighingCountAndFillAreAmongThem() {
-        VerificationCatch tiny = VerificationCatch.of(augerInForce(6), Runs.seconds(120), caught(40))
-                .counted(pulses(90));
+        VerificationCatch tiny = Runs.of(augerInForce(6), Runs.seconds(120), caught(40), pulses(90));
 
         assertThat(codes(findings(tiny)))
                 .contains(
@@ -175,8 +174,9 @@ class VerificationFindingsTest {
                         FindingCode.CAUGHT_MASS_SMALL,
                         FindingCode.TOO_FEW_PULSES,
                         FindingCode.TOO_FEW_REVOLUTIONS);
-        assertThat(only(FindingCode.FILL_IMPOSSIBLE, findings(tiny)).words()).containsKey("slips");
-        assertThat(only(FindingCode.TOO_FEW_PULSES, findings(tiny)).numbers())
+        assertThat(only(FindingCode.FILL_IMPOSSIBLE, findings(tiny)).arguments())
+                .containsKey("slips");
+        assertThat(numbers(only(FindingCode.TOO_FEW_PULSES, findings(tiny))))
                 .isInstanceOf(Map.class)
                 .hasSize(2);
     }

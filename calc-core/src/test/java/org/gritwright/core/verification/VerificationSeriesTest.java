@@ -2,8 +2,6 @@ package org.gritwright.core.verification;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
-import static org.gritwright.core.Samples.AUGER;
-import static org.gritwright.core.Samples.SALT;
 import static org.gritwright.core.Samples.assertRefused;
 import static org.gritwright.core.Samples.augerCatch;
 import static org.gritwright.core.Samples.augerInForce;
@@ -41,15 +39,15 @@ class VerificationSeriesTest {
     private static final double TWO_READINGS = Math.sqrt(2) * 0.5 / Math.sqrt(12);
     private static final double COUNT = 0.01 / Math.sqrt(6);
     private static final double SPAN = 0.001 / Math.sqrt(3);
-    private static final Calibration GOOD = Calibration.from(AUGER, SALT, goodAugerCatches());
+    private static final Calibration GOOD = Calibration.from(goodAugerCatches());
 
     /** Of 1 %, with 2 degrees of freedom. */
-    private static final Calibration SCATTERED = Calibration.from(
-            AUGER, SALT, List.of(augerCatch(118.5, 2000), augerCatch(119.685, 2000), augerCatch(117.315, 2000)));
+    private static final Calibration SCATTERED =
+            Calibration.from(List.of(augerCatch(118.5, 2000), augerCatch(119.685, 2000), augerCatch(117.315, 2000)));
 
     /** 160 lb each, with a deviation of half a pound. */
-    private static final Calibration LONG = Calibration.from(
-            AUGER, SALT, List.of(augerCatch(160, 2667), augerCatch(160.5, 2667), augerCatch(159.5, 2667)));
+    private static final Calibration LONG =
+            Calibration.from(List.of(augerCatch(160, 2667), augerCatch(160.5, 2667), augerCatch(159.5, 2667)));
 
     private static Verification assuming(double percentScatter, VerificationCatch source) {
         return source.assess(
@@ -203,8 +201,7 @@ class VerificationSeriesTest {
     void catchesOfDifferentKindsAreNotJudgedTogether() {
         String message = "verification catches to judge together must be made with one calibration in force, and all"
                 + " counted or none: another one";
-        VerificationCatch withAnother = VerificationCatch.of(augerInForce(5.9), Runs.seconds(120), caught(300))
-                .counted(pulses(5000));
+        VerificationCatch withAnother = Runs.of(augerInForce(5.9), Runs.seconds(120), caught(300), pulses(5000));
         Verification one = plain(Runs.counted(5000, 290));
 
         assertRefused(message, () -> series(one, plain(Runs.openLoop(290))));
@@ -297,14 +294,10 @@ class VerificationSeriesTest {
                 .proposedCorrection()
                 .orElseThrow()
                 .entered(CalibrationFactor.parse("5.6 lb/rev"));
-        Verification one = assuming(
-                1,
-                VerificationCatch.of(augerInForce(5.6), Runs.seconds(120), caught(280 / 1.025))
-                        .counted(pulses(5000)));
-        Verification other = assuming(
-                1,
-                VerificationCatch.of(augerInForce(5.6), Runs.seconds(120), caught(224 / 1.025))
-                        .counted(pulses(4000)));
+        Verification one =
+                assuming(1, Runs.of(augerInForce(5.6), Runs.seconds(120), caught(280 / 1.025), pulses(5000)));
+        Verification other =
+                assuming(1, Runs.of(augerInForce(5.6), Runs.seconds(120), caught(224 / 1.025), pulses(4000)));
         Correction confirmed = entered.confirmedBy(series(one, other));
 
         assertThat(entered.confirmedBy(one).status()).isEqualTo(Correction.Status.UNCONFIRMED);

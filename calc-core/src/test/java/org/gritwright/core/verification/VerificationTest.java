@@ -63,7 +63,7 @@ class VerificationTest {
 
     @Test
     void aDisplayedMassStandsInForTheCount() {
-        Verification verification = VerificationCatch.of(augerInForce(6), Runs.seconds(120), caught(290))
+        Verification verification = Runs.of(augerInForce(6), Runs.seconds(120), caught(290))
                 .indicated(pounds(300), pounds(1))
                 .assess(TOLERANCE);
 

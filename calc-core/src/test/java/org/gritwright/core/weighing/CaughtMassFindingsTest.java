@@ -3,6 +3,7 @@ package org.gritwright.core.weighing;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.gritwright.core.Samples.DAY;
 import static org.gritwright.core.Samples.SCALE;
+import static org.gritwright.core.Samples.numbers;
 import static org.gritwright.core.Samples.only;
 import static org.gritwright.core.Samples.pounds;
 
@@ -42,7 +43,7 @@ class CaughtMassFindingsTest {
         Finding finding = only(FindingCode.TARES_UNEQUAL, withTares(8.1, 4));
 
         assertThat(finding.severity()).isEqualTo(Severity.WARNING);
-        assertThat(finding.numbers()).isEqualTo(Map.of("lowest", pounds(4), "highest", pounds(8.1)));
+        assertThat(numbers(finding)).isEqualTo(Map.of("lowest", pounds(4), "highest", pounds(8.1)));
         assertThat(finding.sentence()).isEqualTo("The empty containers weigh from 4 lb to 8.1 lb: check the tares.");
     }
 
@@ -74,7 +75,7 @@ class CaughtMassFindingsTest {
 
         assertThat(finding.severity()).isEqualTo(Severity.ERROR);
         assertThat(finding.code().doubtsData()).isTrue();
-        assertThat(finding.numbers()).isEqualTo(Map.of("reading", pounds(50.2), "testWeight", pounds(50)));
+        assertThat(numbers(finding)).isEqualTo(Map.of("reading", pounds(50.2), "testWeight", pounds(50)));
         assertThat(finding.sentence()).isEqualTo("Scale S-2 showed 50.2 lb for a test weight of 50 lb that day.");
         assertThat(checkedWith(49.8)).extracting(Finding::code).containsExactly(FindingCode.SCALE_CHECK_MISSED);
     }

@@ -1,11 +1,14 @@
 package org.gritwright.units.check;
 
+import java.util.Arrays;
 import java.util.Objects;
 import java.util.function.Supplier;
 import javax.measure.Quantity;
 import javax.measure.quantity.Dimensionless;
 import org.gritwright.units.Amounts;
 import org.gritwright.units.InvalidInputException;
+import org.gritwright.units.RefusalCode;
+import org.gritwright.units.SpreadingUnits;
 import org.gritwright.units.UnitSymbol;
 
 /**
@@ -29,7 +32,10 @@ public final class Require {
      * @throws InvalidInputException if it is not
      */
     public static <Q extends Quantity<Q>> Quantity<Q> positive(String field, Class<Q> kind, Quantity<Q> quantity) {
-        return check(si(field, kind, quantity) > 0, field, "greater than 0", quantity);
+        if (!(si(field, kind, quantity) > 0)) {
+            throw refusal(RefusalCode.NOT_POSITIVE, field, "greater than 0", quantity);
+        }
+        return quantity;
     }
 
     /**
@@ -43,7 +49,10 @@ public final class Require {
      * @throws InvalidInputException if it is not
      */
     public static <Q extends Quantity<Q>> Quantity<Q> notNegative(String field, Class<Q> kind, Quantity<Q> quantity) {
-        return check(si(field, kind, quantity) >= 0, field, "0 or more", quantity);
+        if (!(si(field, kind, quantity) >= 0)) {
+            throw refusal(RefusalCode.NEGATIVE, field, "0 or more", quantity);
+        }
+        return quantity;
     }
 
     /**
@@ -59,8 +68,10 @@ public final class Require {
      */
     public static <Q extends Quantity<Q>> Quantity<Q> atLeast(
             String field, Class<Q> kind, Quantity<Q> quantity, Quantity<Q> lowest) {
-        boolean good = !Comparison.isAbove(si(field, kind, lowest), si(field, kind, quantity));
-        return check(good, field, "at least " + Amounts.format(lowest), quantity);
+        if (Comparison.isAbove(si(field, kind, lowest), si(field, kind, quantity))) {
+            throw refusal(RefusalCode.TOO_LOW, field, "at least " + Amounts.format(lowest), quantity, lowest);
+        }
+        return quantity;
     }
 
     /**
@@ -78,9 +89,16 @@ public final class Require {
     public static <Q extends Quantity<Q>> Quantity<Q> within(
             String field, Class<Q> kind, Quantity<Q> quantity, Quantity<Q> lowest, Quantity<Q> highest) {
         double si = si(field, kind, quantity);
-        boolean inside =
-                !Comparison.isAbove(si(field, kind, lowest), si) && !Comparison.isAbove(si, si(field, kind, highest));
-        return check(inside, field, "within " + Amounts.format(lowest) + " to " + Amounts.format(highest), quantity);
+        if (Comparison.isAbove(si(field, kind, lowest), si) || Comparison.isAbove(si, si(field, kind, highest))) {
+            throw refusal(
+                    RefusalCode.OUT_OF_RANGE,
+                    field,
+                    "within " + Amounts.format(lowest) + " to " + Amounts.format(highest),
+                    quantity,
+                    lowest,
+                    highest);
+        }
+        return quantity;
     }
 
     /**
@@ -95,7 +113,11 @@ public final class Require {
      */
     public static <Q extends Quantity<Q>> Quantity<Q> wholeNumber(String field, Class<Q> kind, Quantity<Q> quantity) {
         double si = si(field, kind, quantity);
-        return check(si >= 0 && si == Math.rint(si), field, "a whole number, 0 or more", quantity);
+        if (!(si >= 0 && si == Math.rint(si))) {
+            RefusalCode code = si < 0 ? RefusalCode.NEGATIVE : RefusalCode.NOT_WHOLE;
+            throw refusal(code, field, "a whole number, 0 or more", quantity);
+        }
+        return quantity;
     }
 
     /**
@@ -122,7 +144,7 @@ public final class Require {
      */
     public static double finite(String field, double number) {
         if (!Double.isFinite(number)) {
-            throw new InvalidInputException(field, "finite", String.valueOf(number));
+            throw new InvalidInputException(RefusalCode.NOT_FINITE, field, "finite", String.valueOf(number));
         }
         return number;
     }
@@ -137,7 +159,13 @@ public final class Require {
      */
     public static double probability(String field, double probability) {
         if (!(probability > 0 && probability < 1)) {
-            throw new InvalidInputException(field, "greater than 0 and below 1", String.valueOf(probability));
+            throw new InvalidInputException(
+                    RefusalCode.OUT_OF_RANGE,
+                    field,
+                    "greater than 0 and below 1",
+                    String.valueOf(probability),
+                    "0",
+                    "1");
         }
         return probability;
     }
@@ -152,7 +180,7 @@ public final class Require {
      */
     public static Quantity<Dimensionless> share(String field, Quantity<Dimensionless> ratio) {
         notNegative(field, Dimensionless.class, ratio);
-        return check(si(field, Dimensionless.class, ratio) < 1, field, "below 100 %", ratio);
+        return belowOne(field, ratio);
     }
 
     /**
@@ -165,7 +193,7 @@ public final class Require {
      */
     public static Quantity<Dimensionless> fraction(String field, Quantity<Dimensionless> ratio) {
         positive(field, Dimensionless.class, ratio);
-        return check(si(field, Dimensionless.class, ratio) < 1, field, "below 100 %", ratio);
+        return belowOne(field, ratio);
     }
 
     /**
@@ -179,7 +207,7 @@ public final class Require {
     public static String text(String field, String text) {
         Objects.requireNonNull(text, field);
         if (text.isBlank()) {
-            throw new InvalidInputException(field, "a text that is not blank", "\"" + text + "\"");
+            throw new InvalidInputException(RefusalCode.MISSING, field, "a text that is not blank", "\"" + text + "\"");
         }
         return text;
     }
@@ -197,7 +225,7 @@ public final class Require {
         try {
             return reading.get();
         } catch (InvalidInputException e) {
-            throw new InvalidInputException(what + ": " + e.field(), e.accepted(), e.value());
+            throw e.withField(what + ": " + e.field());
         }
     }
 
@@ -206,7 +234,12 @@ public final class Require {
         try {
             return Amounts.si(kind, quantity);
         } catch (InvalidInputException e) {
-            throw new InvalidInputException(field, "a finite " + UnitSymbol.kindName(kind), text(quantity, e));
+            throw new InvalidInputException(
+                    e.code(),
+                    field,
+                    "a finite " + UnitSymbol.kindName(kind),
+                    text(quantity, e),
+                    e.arguments().toArray(String[]::new));
         }
     }
 
@@ -219,11 +252,16 @@ public final class Require {
         }
     }
 
-    private static <Q extends Quantity<Q>> Quantity<Q> check(
-            boolean good, String field, String accepted, Quantity<Q> quantity) {
-        if (!good) {
-            throw new InvalidInputException(field, accepted, Amounts.format(quantity));
+    private static Quantity<Dimensionless> belowOne(String field, Quantity<Dimensionless> ratio) {
+        if (!(si(field, Dimensionless.class, ratio) < 1)) {
+            throw refusal(RefusalCode.TOO_HIGH, field, "below 100 %", ratio, Amounts.of(100, SpreadingUnits.PERCENT));
         }
-        return quantity;
+        return ratio;
+    }
+
+    private static InvalidInputException refusal(
+            RefusalCode code, String field, String accepted, Quantity<?> quantity, Quantity<?>... limits) {
+        String[] arguments = Arrays.stream(limits).map(Amounts::format).toArray(String[]::new);
+        return new InvalidInputException(code, field, accepted, Amounts.format(quantity), arguments);
     }
 }

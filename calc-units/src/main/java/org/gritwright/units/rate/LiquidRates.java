@@ -12,10 +12,11 @@ import org.gritwright.units.quantity.LiquidArealApplicationRate;
 import org.gritwright.units.quantity.LiquidLaneApplicationRate;
 
 /**
- * Conversion between kinds of rate for liquids, where more than a unit changes; the twin of {@link Rates}.
+ * Conversion between kinds of rate for liquids, where more than the unit changes; the twin of {@link Rates}, with the same
+ * names.
  *
- * <p>Results come in the trade's unit of the first argument's system. All formulas are definitions. All methods are
- * pure and thread-safe.
+ * <p>The result is in the trade's unit of the first argument's system. All formulas are definitions. All methods are pure
+ * and thread-safe.
  */
 public final class LiquidRates {
 
@@ -27,9 +28,9 @@ public final class LiquidRates {
      * @param rate volume per distance the truck travels
      * @param lanes lanes treated side by side in the pass
      * @return volume per lane distance
-     * @throws InvalidInputException if the rate is negative or the other value not greater than zero
+     * @throws InvalidInputException if the rate is negative, or the other value is not greater than zero
      */
-    public static Quantity<LiquidLaneApplicationRate> perLane(
+    public static Quantity<LiquidLaneApplicationRate> laneRateFromRate(
             Quantity<LiquidApplicationRate> rate, Quantity<LaneCount> lanes) {
         return Derived.like(
                 rate,
@@ -44,9 +45,9 @@ public final class LiquidRates {
      * @param laneRate volume per lane distance
      * @param lanes lanes treated side by side in the pass
      * @return volume per distance the truck travels
-     * @throws InvalidInputException if the rate is negative or the other value not greater than zero
+     * @throws InvalidInputException if the rate is negative, or the other value is not greater than zero
      */
-    public static Quantity<LiquidApplicationRate> acrossLanes(
+    public static Quantity<LiquidApplicationRate> rateFromLaneRate(
             Quantity<LiquidLaneApplicationRate> laneRate, Quantity<LaneCount> lanes) {
         return Derived.like(
                 laneRate,
@@ -61,9 +62,9 @@ public final class LiquidRates {
      * @param laneRate volume per lane distance
      * @param laneWidth width of one lane
      * @return volume per area
-     * @throws InvalidInputException if the rate is negative or the other value not greater than zero
+     * @throws InvalidInputException if the rate is negative, or the other value is not greater than zero
      */
-    public static Quantity<LiquidArealApplicationRate> overLaneWidth(
+    public static Quantity<LiquidArealApplicationRate> arealRateFromLaneRate(
             Quantity<LiquidLaneApplicationRate> laneRate, Quantity<LaneWidth> laneWidth) {
         return Derived.like(
                 laneRate,
@@ -78,9 +79,9 @@ public final class LiquidRates {
      * @param arealRate volume per area
      * @param laneWidth width of one lane
      * @return volume per lane distance
-     * @throws InvalidInputException if the rate is negative or the other value not greater than zero
+     * @throws InvalidInputException if the rate is negative, or the other value is not greater than zero
      */
-    public static Quantity<LiquidLaneApplicationRate> alongLaneOfWidth(
+    public static Quantity<LiquidLaneApplicationRate> laneRateFromArealRate(
             Quantity<LiquidArealApplicationRate> arealRate, Quantity<LaneWidth> laneWidth) {
         return Derived.like(
                 arealRate,
@@ -95,9 +96,9 @@ public final class LiquidRates {
      * @param rate volume per distance the truck travels
      * @param treatedWidth width treated in the pass
      * @return volume per area
-     * @throws InvalidInputException if the rate is negative or the other value not greater than zero
+     * @throws InvalidInputException if the rate is negative, or the other value is not greater than zero
      */
-    public static Quantity<LiquidArealApplicationRate> overTreatedWidth(
+    public static Quantity<LiquidArealApplicationRate> arealRateFromRate(
             Quantity<LiquidApplicationRate> rate, Quantity<Length> treatedWidth) {
         return Derived.like(
                 rate,
@@ -112,9 +113,9 @@ public final class LiquidRates {
      * @param arealRate volume per area
      * @param treatedWidth width treated in the pass
      * @return volume per distance the truck travels
-     * @throws InvalidInputException if the rate is negative or the other value not greater than zero
+     * @throws InvalidInputException if the rate is negative, or the other value is not greater than zero
      */
-    public static Quantity<LiquidApplicationRate> acrossTreatedWidth(
+    public static Quantity<LiquidApplicationRate> rateFromArealRate(
             Quantity<LiquidArealApplicationRate> arealRate, Quantity<Length> treatedWidth) {
         return Derived.like(
                 arealRate,
@@ -124,13 +125,13 @@ public final class LiquidRates {
     }
 
     /**
-     * The rate per lane distance from a rate that is stated per two-lane distance: its half, on any truck.
+     * The rate per lane distance from a rate stated per two-lane distance: half of it, whatever the truck treats in a pass.
      *
      * @param statedRate volume per two-lane mile or kilometre, as some agencies state it
      * @return volume per lane distance
      * @throws InvalidInputException if the rate is negative
      */
-    public static Quantity<LiquidLaneApplicationRate> perLaneFromTwoLaneDistance(
+    public static Quantity<LiquidLaneApplicationRate> laneRateFromTwoLaneRate(
             Quantity<LiquidApplicationRate> statedRate) {
         return Derived.like(
                 statedRate,
@@ -139,13 +140,14 @@ public final class LiquidRates {
     }
 
     /**
-     * The rate as stated per two-lane distance: twice the rate per lane distance.
+     * The rate per two-lane distance: twice the rate per lane distance.
      *
      * @param laneRate volume per lane distance
      * @return volume per two-lane mile or kilometre
      * @throws InvalidInputException if the rate is negative
      */
-    public static Quantity<LiquidApplicationRate> perTwoLaneDistance(Quantity<LiquidLaneApplicationRate> laneRate) {
+    public static Quantity<LiquidApplicationRate> twoLaneRateFromLaneRate(
+            Quantity<LiquidLaneApplicationRate> laneRate) {
         return Derived.like(
                 laneRate,
                 LiquidApplicationRate.class,
@@ -153,14 +155,14 @@ public final class LiquidRates {
     }
 
     /**
-     * The flow that lays a rate at a road speed: rate × speed.
+     * The flow that a rate needs at a road speed: rate × speed.
      *
      * @param rate volume per distance the truck travels
      * @param roadSpeed road speed
-     * @return volume per time; 40 gal/mi at 30 mi/h is 20 gal/min
-     * @throws InvalidInputException if the rate is negative or the other value not greater than zero
+     * @return volume per time; 45 gal/mi at 20 mi/h is 15 gal/min
+     * @throws InvalidInputException if the rate is negative, or the other value is not greater than zero
      */
-    public static Quantity<FlowRate> flowAt(Quantity<LiquidApplicationRate> rate, Quantity<Speed> roadSpeed) {
+    public static Quantity<FlowRate> flowFromRate(Quantity<LiquidApplicationRate> rate, Quantity<Speed> roadSpeed) {
         return Derived.like(
                 rate,
                 FlowRate.class,
@@ -169,14 +171,14 @@ public final class LiquidRates {
     }
 
     /**
-     * The rate that a flow lays at a road speed: flow ÷ speed, which is gal/min × 60 ÷ mph.
+     * The rate that a flow gives at a road speed: flow ÷ speed, that is, gal/min × 60 ÷ mph.
      *
      * @param flow volume per time
      * @param roadSpeed road speed
      * @return volume per distance
-     * @throws InvalidInputException if the rate is negative or the other value not greater than zero
+     * @throws InvalidInputException if the rate is negative, or the other value is not greater than zero
      */
-    public static Quantity<LiquidApplicationRate> rateOf(Quantity<FlowRate> flow, Quantity<Speed> roadSpeed) {
+    public static Quantity<LiquidApplicationRate> rateFromFlow(Quantity<FlowRate> flow, Quantity<Speed> roadSpeed) {
         return Derived.like(
                 flow,
                 LiquidApplicationRate.class,

@@ -13,9 +13,9 @@ import org.gritwright.units.quantity.LiquidLaneApplicationRate;
 import org.gritwright.units.quantity.PrewetRate;
 
 /**
- * Dry material wetted with a liquid on its way out: rates of the one, the other and both.
+ * Rates of dry material that is wetted with a liquid on its way out: of the dry material, of the liquid, and of both.
  *
- * <p>The mass in a prewet rate is that of the dry solid; with gal/ton the ton is the short ton. Results come in the
+ * <p>The mass in a prewet rate is that of the dry material; the ton of gal/ton is the short ton. The result is in the
  * trade's unit of the first argument's system. All formulas are definitions. All methods are pure and thread-safe.
  */
 public final class PrewetRates {
@@ -30,7 +30,7 @@ public final class PrewetRates {
      * @return volume per distance
      * @throws InvalidInputException if a rate is negative
      */
-    public static Quantity<LiquidApplicationRate> liquidPerDistance(
+    public static Quantity<LiquidApplicationRate> liquidRateFromDryRate(
             Quantity<ApplicationRate> dryRate, Quantity<PrewetRate> prewetRate) {
         return Derived.like(
                 dryRate,
@@ -47,7 +47,7 @@ public final class PrewetRates {
      * @return volume per lane distance; 300 lb/lane-mi at 10 gal/ton is 1.5 gal/lane-mi
      * @throws InvalidInputException if a rate is negative
      */
-    public static Quantity<LiquidLaneApplicationRate> liquidPerLane(
+    public static Quantity<LiquidLaneApplicationRate> liquidLaneRateFromDryLaneRate(
             Quantity<LaneApplicationRate> dryLaneRate, Quantity<PrewetRate> prewetRate) {
         return Derived.like(
                 dryLaneRate,
@@ -62,9 +62,9 @@ public final class PrewetRates {
      * @param liquidRate volume of liquid per distance
      * @param dryRate mass of dry material per distance
      * @return volume of liquid per mass of dry material
-     * @throws InvalidInputException if the rate is negative or the other value not greater than zero
+     * @throws InvalidInputException if the rate is negative, or the other value is not greater than zero
      */
-    public static Quantity<PrewetRate> prewetRate(
+    public static Quantity<PrewetRate> prewetRateFromRates(
             Quantity<LiquidApplicationRate> liquidRate, Quantity<ApplicationRate> dryRate) {
         return Derived.like(
                 liquidRate,
@@ -79,9 +79,9 @@ public final class PrewetRates {
      * @param liquidLaneRate volume of liquid per lane distance
      * @param dryLaneRate mass of dry material per lane distance
      * @return volume of liquid per mass of dry material
-     * @throws InvalidInputException if the rate is negative or the other value not greater than zero
+     * @throws InvalidInputException if the rate is negative, or the other value is not greater than zero
      */
-    public static Quantity<PrewetRate> prewetRateOfLane(
+    public static Quantity<PrewetRate> prewetRateFromLaneRates(
             Quantity<LiquidLaneApplicationRate> liquidLaneRate, Quantity<LaneApplicationRate> dryLaneRate) {
         return Derived.like(
                 liquidLaneRate,
@@ -98,7 +98,8 @@ public final class PrewetRates {
      * @return volume per time; 125 lb/min at 10 gal/ton is 0.625 gal/min
      * @throws InvalidInputException if a rate is negative
      */
-    public static Quantity<FlowRate> flowFor(Quantity<DischargeRate> discharge, Quantity<PrewetRate> prewetRate) {
+    public static Quantity<FlowRate> flowFromDischarge(
+            Quantity<DischargeRate> discharge, Quantity<PrewetRate> prewetRate) {
         return Derived.like(
                 discharge,
                 FlowRate.class,
@@ -107,13 +108,13 @@ public final class PrewetRates {
     }
 
     /**
-     * The total mass laid per distance: dry rate + liquid rate × density of the liquid.
+     * The total mass spread per distance, as a rate: dry rate + liquid rate × density of the liquid.
      *
      * @param dryRate mass of dry material per distance
      * @param liquidRate volume of liquid per distance
      * @param density mass per volume of the liquid
      * @return mass per distance
-     * @throws InvalidInputException if a rate is negative or the density not greater than zero
+     * @throws InvalidInputException if a rate is negative, or the density is not greater than zero
      */
     public static Quantity<ApplicationRate> totalMass(
             Quantity<ApplicationRate> dryRate,
@@ -128,15 +129,15 @@ public final class PrewetRates {
     }
 
     /**
-     * The total dry chemical laid per distance: dry rate + liquid rate × density × mass fraction of the chemical in the
-     * liquid. Takes the dry material for pure chemical.
+     * The total dry chemical spread per distance, as a rate: dry rate + liquid rate × density × mass fraction of the chemical in the
+     * liquid. The dry material is taken to be pure chemical.
      *
      * @param dryRate mass of dry chemical per distance
      * @param liquidRate volume of liquid per distance
      * @param density mass per volume of the liquid
      * @param massFraction mass of chemical per mass of liquid, 0 to 100 %, for example 23.3 %
      * @return mass per distance
-     * @throws InvalidInputException if a rate is negative, the density not greater than zero, or the fraction out of
+     * @throws InvalidInputException if a rate is negative, the density is not greater than zero, or the fraction is out of
      *     its range
      */
     public static Quantity<ApplicationRate> totalDryChemical(

@@ -14,12 +14,13 @@ import org.gritwright.units.quantity.LaneWidth;
 import org.gritwright.units.quantity.RotationalSpeed;
 
 /**
- * Conversion between kinds of rate for granular material, where more than a unit changes: the missing datum is an
- * argument and the name says which.
+ * Conversion between kinds of rate for granular material, where more than the unit changes. Each name says what comes out
+ * and what goes in, {@code laneRateFromRate}; whatever else the conversion needs is an argument.
  *
- * <p>A lane's width and the treated width have names of their own: mixing them up halves a dose. Results come in the
- * trade's unit of the first argument's system (lb/lane-mi from lb/mi, kg/lane-km from kg/km). All formulas are
- * definitions; nothing is rounded beyond double arithmetic. All methods are pure and thread-safe.
+ * <p>A plain "rate" is mass per distance the truck travels; a lane rate is per lane distance, an areal rate per area. Lane
+ * width and treated width are different arguments of different kinds, because mixing them up halves or doubles a dose. The
+ * result is in the trade's unit of the first argument's system (lb/lane-mi from lb/mi, kg/lane-km from kg/km). All
+ * formulas are definitions; nothing is rounded beyond double arithmetic. All methods are pure and thread-safe.
  */
 public final class Rates {
 
@@ -30,10 +31,11 @@ public final class Rates {
      *
      * @param rate mass per distance the truck travels
      * @param lanes lanes treated side by side in the pass
-     * @return mass per lane distance; 300 lb/mi over 2 lanes is 150 lb/lane-mi
-     * @throws InvalidInputException if the rate is negative or the other value not greater than zero
+     * @return mass per lane distance; 400 lb/mi over 2 lanes is 200 lb/lane-mi
+     * @throws InvalidInputException if the rate is negative, or the other value is not greater than zero
      */
-    public static Quantity<LaneApplicationRate> perLane(Quantity<ApplicationRate> rate, Quantity<LaneCount> lanes) {
+    public static Quantity<LaneApplicationRate> laneRateFromRate(
+            Quantity<ApplicationRate> rate, Quantity<LaneCount> lanes) {
         return Derived.like(
                 rate,
                 LaneApplicationRate.class,
@@ -47,9 +49,9 @@ public final class Rates {
      * @param laneRate mass per lane distance
      * @param lanes lanes treated side by side in the pass
      * @return mass per distance the truck travels
-     * @throws InvalidInputException if the rate is negative or the other value not greater than zero
+     * @throws InvalidInputException if the rate is negative, or the other value is not greater than zero
      */
-    public static Quantity<ApplicationRate> acrossLanes(
+    public static Quantity<ApplicationRate> rateFromLaneRate(
             Quantity<LaneApplicationRate> laneRate, Quantity<LaneCount> lanes) {
         return Derived.like(
                 laneRate,
@@ -64,9 +66,9 @@ public final class Rates {
      * @param laneRate mass per lane distance
      * @param laneWidth width of one lane
      * @return mass per area
-     * @throws InvalidInputException if the rate is negative or the other value not greater than zero
+     * @throws InvalidInputException if the rate is negative, or the other value is not greater than zero
      */
-    public static Quantity<ArealApplicationRate> overLaneWidth(
+    public static Quantity<ArealApplicationRate> arealRateFromLaneRate(
             Quantity<LaneApplicationRate> laneRate, Quantity<LaneWidth> laneWidth) {
         return Derived.like(
                 laneRate,
@@ -81,9 +83,9 @@ public final class Rates {
      * @param arealRate mass per area
      * @param laneWidth width of one lane
      * @return mass per lane distance; 20 g/m² on a 12-ft lane is 259.54 lb/lane-mi
-     * @throws InvalidInputException if the rate is negative or the other value not greater than zero
+     * @throws InvalidInputException if the rate is negative, or the other value is not greater than zero
      */
-    public static Quantity<LaneApplicationRate> alongLaneOfWidth(
+    public static Quantity<LaneApplicationRate> laneRateFromArealRate(
             Quantity<ArealApplicationRate> arealRate, Quantity<LaneWidth> laneWidth) {
         return Derived.like(
                 arealRate,
@@ -98,9 +100,9 @@ public final class Rates {
      * @param rate mass per distance the truck travels
      * @param treatedWidth width treated in the pass
      * @return mass per area
-     * @throws InvalidInputException if the rate is negative or the other value not greater than zero
+     * @throws InvalidInputException if the rate is negative, or the other value is not greater than zero
      */
-    public static Quantity<ArealApplicationRate> overTreatedWidth(
+    public static Quantity<ArealApplicationRate> arealRateFromRate(
             Quantity<ApplicationRate> rate, Quantity<Length> treatedWidth) {
         return Derived.like(
                 rate,
@@ -115,9 +117,9 @@ public final class Rates {
      * @param arealRate mass per area
      * @param treatedWidth width treated in the pass
      * @return mass per distance the truck travels
-     * @throws InvalidInputException if the rate is negative or the other value not greater than zero
+     * @throws InvalidInputException if the rate is negative, or the other value is not greater than zero
      */
-    public static Quantity<ApplicationRate> acrossTreatedWidth(
+    public static Quantity<ApplicationRate> rateFromArealRate(
             Quantity<ArealApplicationRate> arealRate, Quantity<Length> treatedWidth) {
         return Derived.like(
                 arealRate,
@@ -127,13 +129,13 @@ public final class Rates {
     }
 
     /**
-     * The rate per lane distance from a rate that is stated per two-lane distance: its half, on any truck.
+     * The rate per lane distance from a rate stated per two-lane distance: half of it, whatever the truck treats in a pass.
      *
      * @param statedRate mass per two-lane mile or kilometre, as some agencies state it
      * @return mass per lane distance
      * @throws InvalidInputException if the rate is negative
      */
-    public static Quantity<LaneApplicationRate> perLaneFromTwoLaneDistance(Quantity<ApplicationRate> statedRate) {
+    public static Quantity<LaneApplicationRate> laneRateFromTwoLaneRate(Quantity<ApplicationRate> statedRate) {
         return Derived.like(
                 statedRate,
                 LaneApplicationRate.class,
@@ -141,13 +143,13 @@ public final class Rates {
     }
 
     /**
-     * The rate as stated per two-lane distance: twice the rate per lane distance.
+     * The rate per two-lane distance: twice the rate per lane distance.
      *
      * @param laneRate mass per lane distance
      * @return mass per two-lane mile or kilometre
      * @throws InvalidInputException if the rate is negative
      */
-    public static Quantity<ApplicationRate> perTwoLaneDistance(Quantity<LaneApplicationRate> laneRate) {
+    public static Quantity<ApplicationRate> twoLaneRateFromLaneRate(Quantity<LaneApplicationRate> laneRate) {
         return Derived.like(
                 laneRate,
                 ApplicationRate.class,
@@ -155,14 +157,14 @@ public final class Rates {
     }
 
     /**
-     * The mass per time that lays a rate at a road speed: rate × speed.
+     * The discharge (mass per time) that a rate needs at a road speed: rate × speed.
      *
      * @param rate mass per distance the truck travels
      * @param roadSpeed road speed
      * @return mass per time; 600 lb/mi at 20 mi/h is 200 lb/min
-     * @throws InvalidInputException if the rate is negative or the other value not greater than zero
+     * @throws InvalidInputException if the rate is negative, or the other value is not greater than zero
      */
-    public static Quantity<DischargeRate> dischargeAt(Quantity<ApplicationRate> rate, Quantity<Speed> roadSpeed) {
+    public static Quantity<DischargeRate> dischargeFromRate(Quantity<ApplicationRate> rate, Quantity<Speed> roadSpeed) {
         return Derived.like(
                 rate,
                 DischargeRate.class,
@@ -171,15 +173,16 @@ public final class Rates {
     }
 
     /**
-     * The rate that a mass per time lays at a road speed: discharge ÷ speed, which is discharge per minute × 60 ÷ mph.
+     * The rate that a discharge gives at a road speed: discharge ÷ speed, that is, discharge per minute × 60 ÷ mph.
      *
      * @param discharge mass per time
      * @param roadSpeed road speed
      * @return mass per distance; 200 lb/min at 20 mi/h is 600 lb/mi (Minnesota Snow and Ice Control: Field Handbook for
      *     Snowplow Operators, 2nd revision, 2012)
-     * @throws InvalidInputException if the rate is negative or the other value not greater than zero
+     * @throws InvalidInputException if the rate is negative, or the other value is not greater than zero
      */
-    public static Quantity<ApplicationRate> rateOf(Quantity<DischargeRate> discharge, Quantity<Speed> roadSpeed) {
+    public static Quantity<ApplicationRate> rateFromDischarge(
+            Quantity<DischargeRate> discharge, Quantity<Speed> roadSpeed) {
         return Derived.like(
                 discharge,
                 ApplicationRate.class,
@@ -188,15 +191,15 @@ public final class Rates {
     }
 
     /**
-     * The conveyor speed that lays a rate at a road speed: rate × speed ÷ discharge per revolution.
+     * The conveyor speed that a rate needs at a road speed: rate × speed ÷ discharge per revolution.
      *
      * @param rate mass per distance the truck travels
      * @param roadSpeed road speed
      * @param dischargePerRevolution mass per revolution of the sensed shaft
      * @return revolutions of the sensed shaft per time
-     * @throws InvalidInputException if the rate is negative or another value not greater than zero
+     * @throws InvalidInputException if the rate is negative, or another value is not greater than zero
      */
-    public static Quantity<RotationalSpeed> shaftSpeedFor(
+    public static Quantity<RotationalSpeed> shaftSpeedFromRate(
             Quantity<ApplicationRate> rate,
             Quantity<Speed> roadSpeed,
             Quantity<DischargePerRevolution> dischargePerRevolution) {
@@ -210,15 +213,15 @@ public final class Rates {
     }
 
     /**
-     * The rate that a conveyor speed lays at a road speed: discharge per revolution × shaft speed ÷ road speed.
+     * The rate that a conveyor speed gives at a road speed: discharge per revolution × shaft speed ÷ road speed.
      *
      * @param dischargePerRevolution mass per revolution of the sensed shaft
      * @param shaftSpeed revolutions of the sensed shaft per time
      * @param roadSpeed road speed
      * @return mass per distance
-     * @throws InvalidInputException if the shaft speed is negative or another value not greater than zero
+     * @throws InvalidInputException if the shaft speed is negative, or another value is not greater than zero
      */
-    public static Quantity<ApplicationRate> rateAtShaftSpeed(
+    public static Quantity<ApplicationRate> rateFromShaftSpeed(
             Quantity<DischargePerRevolution> dischargePerRevolution,
             Quantity<RotationalSpeed> shaftSpeed,
             Quantity<Speed> roadSpeed) {

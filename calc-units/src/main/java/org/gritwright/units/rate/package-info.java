@@ -1,2 +1,2 @@
-/** Application rates of granular and liquid materials, turned into one another where lanes, widths, speeds or densities are needed. */
+/** Conversion between kinds of application rate, granular and liquid, where it takes lanes, a width, a speed or a density. */
 package org.gritwright.units.rate;

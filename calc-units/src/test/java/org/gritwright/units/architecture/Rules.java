@@ -20,6 +20,7 @@ import java.math.BigInteger;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.regex.Pattern;
 import javax.measure.Unit;
 
 /** What must hold for every class of the library. */
@@ -59,18 +60,27 @@ final class Rules {
                     call -> call.getTarget().getName().startsWith("getConverterTo")
                             && call.getTarget().getRawParameterTypes().size() == 2));
 
+    /** What asks the context class loader depends on the thread; {@code asType} asks it for service providers. */
+    static final ArchRule NO_CONTEXT_CLASS_LOADER = noClasses()
+            .that()
+            .doNotHaveSimpleName("ReferenceImplementation")
+            .should()
+            .callMethodWhere(is("a method that asks the context class loader", Rules::asksTheContext));
+
     static final List<ArchRule> ALL = List.of(
             NO_STATIC_MUTABLE_STATE,
             NOTHING_AMBIENT,
             FEW_DEPENDENCIES,
             NO_FORMATS_OF_INDRIYA,
-            NO_CONVERTER_WITH_A_SCALE);
+            NO_CONVERTER_WITH_A_SCALE,
+            NO_CONTEXT_CLASS_LOADER);
 
     private static final Set<String> UNCHANGING = Set.of(
             String.class.getName(),
             Class.class.getName(),
             BigDecimal.class.getName(),
             BigInteger.class.getName(),
+            Pattern.class.getName(),
             Unit.class.getName(),
             List.class.getName(),
             Map.class.getName(),
@@ -144,6 +154,27 @@ final class Rules {
         return !givenALocale
                 && (LOCALE_TYPES.contains(owner)
                         || (owner.equals("java.lang.String") && LOCALE_METHODS.contains(target.getName())));
+    }
+
+    private static final Set<String> CONTEXT_METHODS = Set.of(
+            "java.lang.Thread.getContextClassLoader",
+            "java.lang.Thread.setContextClassLoader",
+            "javax.measure.spi.ServiceProvider.current",
+            "javax.measure.spi.ServiceProvider.available",
+            "javax.measure.spi.ServiceProvider.of",
+            "javax.measure.Unit.asType",
+            "javax.measure.Quantity.asType",
+            "tech.units.indriya.unit.UnitDimension.of",
+            "tech.units.indriya.function.Calculus.currentNumberSystem",
+            "tech.units.indriya.function.Calculus.getNumberSystem",
+            "tech.units.indriya.function.Calculus.getAvailableNumberSystems");
+
+    private static boolean asksTheContext(JavaCall<?> call) {
+        CodeUnitCallTarget target = call.getTarget();
+        String method = target.getOwner().getName() + "." + target.getName();
+        return CONTEXT_METHODS.contains(method)
+                || (method.equals("java.util.ServiceLoader.load")
+                        && target.getRawParameterTypes().size() == 1);
     }
 
     private static <T> DescribedPredicate<T> is(String description, java.util.function.Predicate<T> test) {

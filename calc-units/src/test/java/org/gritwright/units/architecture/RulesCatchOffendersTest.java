@@ -9,6 +9,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import org.gritwright.units.architecture.offenders.AmbientReader;
+import org.gritwright.units.architecture.offenders.ContextAsker;
 import org.gritwright.units.architecture.offenders.ForeignDependant;
 import org.gritwright.units.architecture.offenders.IndriyaFormatter;
 import org.gritwright.units.architecture.offenders.LocaleFollower;
@@ -97,6 +98,19 @@ class RulesCatchOffendersTest {
                 ScaleWriter.class,
                 "getConverterTo(javax.measure.Unit, javax.measure.Quantity$Scale)",
                 "getConverterToAny(javax.measure.Unit, javax.measure.Quantity$Scale)");
+    }
+
+    @Test
+    void theContextClassLoader() {
+        assertCaught(
+                Rules.NO_CONTEXT_CLASS_LOADER,
+                ContextAsker.class,
+                "ServiceLoader.load(java.lang.Class)",
+                "Thread.getContextClassLoader()",
+                "ServiceProvider.current()",
+                "Unit.asType(java.lang.Class)",
+                "Quantity.asType(java.lang.Class)",
+                "Calculus.currentNumberSystem()");
     }
 
     @Test

@@ -25,22 +25,22 @@ class PrewetRatesTest {
     @Test
     void theLiquidFollowsTheDrySolid() {
         assertIs(
-                PrewetRates.liquidPerDistance(DRY, Amounts.of(10, SpreadingUnits.US_GALLON_PER_SHORT_TON)),
+                PrewetRates.liquidRateFromDryRate(DRY, Amounts.of(10, SpreadingUnits.US_GALLON_PER_SHORT_TON)),
                 2,
                 SpreadingUnits.US_GALLON_PER_MILE);
-        assertIs(PrewetRates.prewetRate(LIQUID, DRY), 10, SpreadingUnits.US_GALLON_PER_SHORT_TON);
+        assertIs(PrewetRates.prewetRateFromRates(LIQUID, DRY), 10, SpreadingUnits.US_GALLON_PER_SHORT_TON);
     }
 
     @Test
     void perLaneAsWell() {
         assertIs(
-                PrewetRates.liquidPerLane(
+                PrewetRates.liquidLaneRateFromDryLaneRate(
                         Amounts.of(400, SpreadingUnits.POUND_PER_LANE_MILE),
                         Amounts.of(10, SpreadingUnits.US_GALLON_PER_SHORT_TON)),
                 2,
                 SpreadingUnits.US_GALLON_PER_LANE_MILE);
         assertIs(
-                PrewetRates.prewetRateOfLane(
+                PrewetRates.prewetRateFromLaneRates(
                         Amounts.of(2, SpreadingUnits.US_GALLON_PER_LANE_MILE),
                         Amounts.of(400, SpreadingUnits.POUND_PER_LANE_MILE)),
                 10,
@@ -50,7 +50,7 @@ class PrewetRatesTest {
     @Test
     void perTimeAsWell() {
         assertIs(
-                PrewetRates.flowFor(
+                PrewetRates.flowFromDischarge(
                         Amounts.of(400, SpreadingUnits.POUND_PER_MINUTE),
                         Amounts.of(10, SpreadingUnits.US_GALLON_PER_SHORT_TON)),
                 2,
@@ -81,7 +81,7 @@ class PrewetRatesTest {
     @Test
     void metricRatesGiveMetricResults() {
         assertIs(
-                PrewetRates.liquidPerDistance(
+                PrewetRates.liquidRateFromDryRate(
                         Amounts.of(80, SpreadingUnits.KILOGRAM_PER_KILOMETRE),
                         Amounts.of(50, SpreadingUnits.LITRE_PER_TONNE)),
                 4,

@@ -73,108 +73,121 @@ class RateErrorsTest {
 
     @Test
     void ofGranularRatesAreNamed() {
-        assertRefused("rate must be 0 or more: -1 lb/mi", () -> Rates.perLane(NO_RATE, LANE));
-        assertRefused("lanes treated must be greater than 0: 0 lane", () -> Rates.perLane(RATE, NO_LANE));
-        assertRefused("lane rate must be 0 or more: -1 lb/lane-mi", () -> Rates.acrossLanes(NO_LANE_RATE, LANE));
-        assertRefused("lanes treated must be greater than 0: 0 lane", () -> Rates.acrossLanes(LANE_RATE, NO_LANE));
+        assertRefused("rate must be 0 or more: -1 lb/mi", () -> Rates.laneRateFromRate(NO_RATE, LANE));
+        assertRefused("lanes treated must be greater than 0: 0 lane", () -> Rates.laneRateFromRate(RATE, NO_LANE));
+        assertRefused("lane rate must be 0 or more: -1 lb/lane-mi", () -> Rates.rateFromLaneRate(NO_LANE_RATE, LANE));
+        assertRefused("lanes treated must be greater than 0: 0 lane", () -> Rates.rateFromLaneRate(LANE_RATE, NO_LANE));
         assertRefused(
-                "lane rate must be 0 or more: -1 lb/lane-mi", () -> Rates.overLaneWidth(NO_LANE_RATE, LANE_WIDTH));
+                "lane rate must be 0 or more: -1 lb/lane-mi",
+                () -> Rates.arealRateFromLaneRate(NO_LANE_RATE, LANE_WIDTH));
         assertRefused(
-                "lane width must be greater than 0: 0 ft/lane", () -> Rates.overLaneWidth(LANE_RATE, NO_LANE_WIDTH));
-        assertRefused("areal rate must be 0 or more: -1 g/m²", () -> Rates.alongLaneOfWidth(NO_AREAL, LANE_WIDTH));
+                "lane width must be greater than 0: 0 ft/lane",
+                () -> Rates.arealRateFromLaneRate(LANE_RATE, NO_LANE_WIDTH));
+        assertRefused("areal rate must be 0 or more: -1 g/m²", () -> Rates.laneRateFromArealRate(NO_AREAL, LANE_WIDTH));
         assertRefused(
-                "lane width must be greater than 0: 0 ft/lane", () -> Rates.alongLaneOfWidth(AREAL, NO_LANE_WIDTH));
-        assertRefused("rate must be 0 or more: -1 lb/mi", () -> Rates.overTreatedWidth(NO_RATE, WIDTH));
-        assertRefused("treated width must be greater than 0: 0 ft", () -> Rates.overTreatedWidth(RATE, NO_WIDTH));
-        assertRefused("areal rate must be 0 or more: -1 g/m²", () -> Rates.acrossTreatedWidth(NO_AREAL, WIDTH));
-        assertRefused("treated width must be greater than 0: 0 ft", () -> Rates.acrossTreatedWidth(AREAL, NO_WIDTH));
+                "lane width must be greater than 0: 0 ft/lane",
+                () -> Rates.laneRateFromArealRate(AREAL, NO_LANE_WIDTH));
+        assertRefused("rate must be 0 or more: -1 lb/mi", () -> Rates.arealRateFromRate(NO_RATE, WIDTH));
+        assertRefused("treated width must be greater than 0: 0 ft", () -> Rates.arealRateFromRate(RATE, NO_WIDTH));
+        assertRefused("areal rate must be 0 or more: -1 g/m²", () -> Rates.rateFromArealRate(NO_AREAL, WIDTH));
+        assertRefused("treated width must be greater than 0: 0 ft", () -> Rates.rateFromArealRate(AREAL, NO_WIDTH));
         assertRefused(
-                "rate per two-lane distance must be 0 or more: -1 lb/mi",
-                () -> Rates.perLaneFromTwoLaneDistance(NO_RATE));
-        assertRefused("lane rate must be 0 or more: -1 lb/lane-mi", () -> Rates.perTwoLaneDistance(NO_LANE_RATE));
+                "rate per two-lane distance must be 0 or more: -1 lb/mi", () -> Rates.laneRateFromTwoLaneRate(NO_RATE));
+        assertRefused("lane rate must be 0 or more: -1 lb/lane-mi", () -> Rates.twoLaneRateFromLaneRate(NO_LANE_RATE));
     }
 
     @Test
     void ofDischargesAreNamed() {
-        assertRefused("rate must be 0 or more: -1 lb/mi", () -> Rates.dischargeAt(NO_RATE, SPEED));
-        assertRefused("road speed must be greater than 0: 0 mi/h", () -> Rates.dischargeAt(RATE, NO_SPEED));
-        assertRefused("discharge must be 0 or more: -1 lb/min", () -> Rates.rateOf(NO_DISCHARGE, SPEED));
-        assertRefused("road speed must be greater than 0: 0 mi/h", () -> Rates.rateOf(DISCHARGE, NO_SPEED));
-        assertRefused("rate must be 0 or more: -1 lb/mi", () -> Rates.shaftSpeedFor(NO_RATE, SPEED, PER_TURN));
-        assertRefused("road speed must be greater than 0: 0 mi/h", () -> Rates.shaftSpeedFor(RATE, NO_SPEED, PER_TURN));
+        assertRefused("rate must be 0 or more: -1 lb/mi", () -> Rates.dischargeFromRate(NO_RATE, SPEED));
+        assertRefused("road speed must be greater than 0: 0 mi/h", () -> Rates.dischargeFromRate(RATE, NO_SPEED));
+        assertRefused("discharge must be 0 or more: -1 lb/min", () -> Rates.rateFromDischarge(NO_DISCHARGE, SPEED));
+        assertRefused("road speed must be greater than 0: 0 mi/h", () -> Rates.rateFromDischarge(DISCHARGE, NO_SPEED));
+        assertRefused("rate must be 0 or more: -1 lb/mi", () -> Rates.shaftSpeedFromRate(NO_RATE, SPEED, PER_TURN));
+        assertRefused(
+                "road speed must be greater than 0: 0 mi/h", () -> Rates.shaftSpeedFromRate(RATE, NO_SPEED, PER_TURN));
         assertRefused(
                 "discharge per revolution must be greater than 0: 0 lb/rev",
-                () -> Rates.shaftSpeedFor(RATE, SPEED, NO_PER_TURN));
+                () -> Rates.shaftSpeedFromRate(RATE, SPEED, NO_PER_TURN));
         assertRefused(
                 "discharge per revolution must be greater than 0: 0 lb/rev",
-                () -> Rates.rateAtShaftSpeed(NO_PER_TURN, TURNING, SPEED));
+                () -> Rates.rateFromShaftSpeed(NO_PER_TURN, TURNING, SPEED));
         assertRefused(
-                "shaft speed must be 0 or more: -1 rev/min", () -> Rates.rateAtShaftSpeed(PER_TURN, NO_TURNING, SPEED));
+                "shaft speed must be 0 or more: -1 rev/min",
+                () -> Rates.rateFromShaftSpeed(PER_TURN, NO_TURNING, SPEED));
         assertRefused(
-                "road speed must be greater than 0: 0 mi/h", () -> Rates.rateAtShaftSpeed(PER_TURN, TURNING, NO_SPEED));
+                "road speed must be greater than 0: 0 mi/h",
+                () -> Rates.rateFromShaftSpeed(PER_TURN, TURNING, NO_SPEED));
     }
 
     @Test
     void ofLiquidRatesAreNamed() {
-        assertRefused("rate must be 0 or more: -1 gal/mi", () -> LiquidRates.perLane(NO_LIQUID, LANE));
-        assertRefused("lanes treated must be greater than 0: 0 lane", () -> LiquidRates.perLane(LIQUID, NO_LANE));
+        assertRefused("rate must be 0 or more: -1 gal/mi", () -> LiquidRates.laneRateFromRate(NO_LIQUID, LANE));
         assertRefused(
-                "lane rate must be 0 or more: -1 gal/lane-mi", () -> LiquidRates.acrossLanes(NO_LIQUID_LANE, LANE));
-        assertRefused(
-                "lanes treated must be greater than 0: 0 lane", () -> LiquidRates.acrossLanes(LIQUID_LANE, NO_LANE));
+                "lanes treated must be greater than 0: 0 lane", () -> LiquidRates.laneRateFromRate(LIQUID, NO_LANE));
         assertRefused(
                 "lane rate must be 0 or more: -1 gal/lane-mi",
-                () -> LiquidRates.overLaneWidth(NO_LIQUID_LANE, LANE_WIDTH));
+                () -> LiquidRates.rateFromLaneRate(NO_LIQUID_LANE, LANE));
+        assertRefused(
+                "lanes treated must be greater than 0: 0 lane",
+                () -> LiquidRates.rateFromLaneRate(LIQUID_LANE, NO_LANE));
+        assertRefused(
+                "lane rate must be 0 or more: -1 gal/lane-mi",
+                () -> LiquidRates.arealRateFromLaneRate(NO_LIQUID_LANE, LANE_WIDTH));
         assertRefused(
                 "lane width must be greater than 0: 0 ft/lane",
-                () -> LiquidRates.overLaneWidth(LIQUID_LANE, NO_LANE_WIDTH));
+                () -> LiquidRates.arealRateFromLaneRate(LIQUID_LANE, NO_LANE_WIDTH));
         assertRefused(
                 "areal rate must be 0 or more: -1 mL/m²",
-                () -> LiquidRates.alongLaneOfWidth(NO_LIQUID_AREAL, LANE_WIDTH));
+                () -> LiquidRates.laneRateFromArealRate(NO_LIQUID_AREAL, LANE_WIDTH));
         assertRefused(
                 "lane width must be greater than 0: 0 ft/lane",
-                () -> LiquidRates.alongLaneOfWidth(LIQUID_AREAL, NO_LANE_WIDTH));
-        assertRefused("rate must be 0 or more: -1 gal/mi", () -> LiquidRates.overTreatedWidth(NO_LIQUID, WIDTH));
+                () -> LiquidRates.laneRateFromArealRate(LIQUID_AREAL, NO_LANE_WIDTH));
+        assertRefused("rate must be 0 or more: -1 gal/mi", () -> LiquidRates.arealRateFromRate(NO_LIQUID, WIDTH));
         assertRefused(
-                "treated width must be greater than 0: 0 ft", () -> LiquidRates.overTreatedWidth(LIQUID, NO_WIDTH));
+                "treated width must be greater than 0: 0 ft", () -> LiquidRates.arealRateFromRate(LIQUID, NO_WIDTH));
         assertRefused(
-                "areal rate must be 0 or more: -1 mL/m²", () -> LiquidRates.acrossTreatedWidth(NO_LIQUID_AREAL, WIDTH));
+                "areal rate must be 0 or more: -1 mL/m²", () -> LiquidRates.rateFromArealRate(NO_LIQUID_AREAL, WIDTH));
         assertRefused(
                 "treated width must be greater than 0: 0 ft",
-                () -> LiquidRates.acrossTreatedWidth(LIQUID_AREAL, NO_WIDTH));
+                () -> LiquidRates.rateFromArealRate(LIQUID_AREAL, NO_WIDTH));
         assertRefused(
                 "rate per two-lane distance must be 0 or more: -1 gal/mi",
-                () -> LiquidRates.perLaneFromTwoLaneDistance(NO_LIQUID));
+                () -> LiquidRates.laneRateFromTwoLaneRate(NO_LIQUID));
         assertRefused(
-                "lane rate must be 0 or more: -1 gal/lane-mi", () -> LiquidRates.perTwoLaneDistance(NO_LIQUID_LANE));
-        assertRefused("rate must be 0 or more: -1 gal/mi", () -> LiquidRates.flowAt(NO_LIQUID, SPEED));
-        assertRefused("road speed must be greater than 0: 0 mi/h", () -> LiquidRates.flowAt(LIQUID, NO_SPEED));
-        assertRefused("flow must be 0 or more: -1 gal/min", () -> LiquidRates.rateOf(NO_FLOW, SPEED));
-        assertRefused("road speed must be greater than 0: 0 mi/h", () -> LiquidRates.rateOf(FLOW, NO_SPEED));
+                "lane rate must be 0 or more: -1 gal/lane-mi",
+                () -> LiquidRates.twoLaneRateFromLaneRate(NO_LIQUID_LANE));
+        assertRefused("rate must be 0 or more: -1 gal/mi", () -> LiquidRates.flowFromRate(NO_LIQUID, SPEED));
+        assertRefused("road speed must be greater than 0: 0 mi/h", () -> LiquidRates.flowFromRate(LIQUID, NO_SPEED));
+        assertRefused("flow must be 0 or more: -1 gal/min", () -> LiquidRates.rateFromFlow(NO_FLOW, SPEED));
+        assertRefused("road speed must be greater than 0: 0 mi/h", () -> LiquidRates.rateFromFlow(FLOW, NO_SPEED));
     }
 
     @Test
     void ofPrewetRatesAreNamed() {
-        assertRefused("dry rate must be 0 or more: -1 lb/mi", () -> PrewetRates.liquidPerDistance(NO_RATE, PREWET));
+        assertRefused("dry rate must be 0 or more: -1 lb/mi", () -> PrewetRates.liquidRateFromDryRate(NO_RATE, PREWET));
         assertRefused(
-                "prewet rate must be 0 or more: -1 gal/ton", () -> PrewetRates.liquidPerDistance(RATE, NO_PREWET));
+                "prewet rate must be 0 or more: -1 gal/ton", () -> PrewetRates.liquidRateFromDryRate(RATE, NO_PREWET));
         assertRefused(
                 "dry lane rate must be 0 or more: -1 lb/lane-mi",
-                () -> PrewetRates.liquidPerLane(NO_LANE_RATE, PREWET));
+                () -> PrewetRates.liquidLaneRateFromDryLaneRate(NO_LANE_RATE, PREWET));
         assertRefused(
-                "prewet rate must be 0 or more: -1 gal/ton", () -> PrewetRates.liquidPerLane(LANE_RATE, NO_PREWET));
-        assertRefused("liquid rate must be 0 or more: -1 gal/mi", () -> PrewetRates.prewetRate(NO_LIQUID, RATE));
+                "prewet rate must be 0 or more: -1 gal/ton",
+                () -> PrewetRates.liquidLaneRateFromDryLaneRate(LANE_RATE, NO_PREWET));
+        assertRefused(
+                "liquid rate must be 0 or more: -1 gal/mi", () -> PrewetRates.prewetRateFromRates(NO_LIQUID, RATE));
         assertRefused(
                 "dry rate must be greater than 0: 0 lb/mi",
-                () -> PrewetRates.prewetRate(LIQUID, of(0, SpreadingUnits.POUND_PER_MILE)));
+                () -> PrewetRates.prewetRateFromRates(LIQUID, of(0, SpreadingUnits.POUND_PER_MILE)));
         assertRefused(
                 "liquid lane rate must be 0 or more: -1 gal/lane-mi",
-                () -> PrewetRates.prewetRateOfLane(NO_LIQUID_LANE, LANE_RATE));
+                () -> PrewetRates.prewetRateFromLaneRates(NO_LIQUID_LANE, LANE_RATE));
         assertRefused(
                 "dry lane rate must be greater than 0: 0 lb/lane-mi",
-                () -> PrewetRates.prewetRateOfLane(LIQUID_LANE, of(0, SpreadingUnits.POUND_PER_LANE_MILE)));
-        assertRefused("discharge must be 0 or more: -1 lb/min", () -> PrewetRates.flowFor(NO_DISCHARGE, PREWET));
-        assertRefused("prewet rate must be 0 or more: -1 gal/ton", () -> PrewetRates.flowFor(DISCHARGE, NO_PREWET));
+                () -> PrewetRates.prewetRateFromLaneRates(LIQUID_LANE, of(0, SpreadingUnits.POUND_PER_LANE_MILE)));
+        assertRefused(
+                "discharge must be 0 or more: -1 lb/min", () -> PrewetRates.flowFromDischarge(NO_DISCHARGE, PREWET));
+        assertRefused(
+                "prewet rate must be 0 or more: -1 gal/ton", () -> PrewetRates.flowFromDischarge(DISCHARGE, NO_PREWET));
     }
 
     @Test
@@ -206,29 +219,30 @@ class RateErrorsTest {
     void anotherKindThroughARawTypeIsNamed() {
         assertRefused(
                 "rate must be a finite application rate: 1 lb/lane-mi",
-                () -> Rates.perLane(wrongKind(LANE_RATE), LANE));
+                () -> Rates.laneRateFromRate(wrongKind(LANE_RATE), LANE));
         assertRefused(
                 "treated width must be a finite length: 12 ft/lane",
-                () -> Rates.overTreatedWidth(RATE, wrongKind(LANE_WIDTH)));
+                () -> Rates.arealRateFromRate(RATE, wrongKind(LANE_WIDTH)));
         assertRefused(
                 "lane width must be a finite lane width: 12 ft",
-                () -> Rates.overLaneWidth(LANE_RATE, wrongKind(WIDTH)));
+                () -> Rates.arealRateFromLaneRate(LANE_RATE, wrongKind(WIDTH)));
     }
 
     @Test
     void aForeignQuantityThatIsNotFiniteIsNamed() {
         assertRefused(
                 "rate must be a finite application rate: NaN in \"lb/mi\"",
-                () -> Rates.perLane(foreign(Double.NaN, SpreadingUnits.POUND_PER_MILE), LANE));
+                () -> Rates.laneRateFromRate(foreign(Double.NaN, SpreadingUnits.POUND_PER_MILE), LANE));
         assertRefused(
                 "road speed must be a finite speed: Infinity in \"mi/h\"",
-                () -> Rates.dischargeAt(RATE, foreign(Double.POSITIVE_INFINITY, SpreadingUnits.MILE_PER_HOUR)));
+                () -> Rates.dischargeFromRate(RATE, foreign(Double.POSITIVE_INFINITY, SpreadingUnits.MILE_PER_HOUR)));
     }
 
     @Test
     void aResultBeyondAllNumbersIsRefused() {
         assertRefused(
                 "value must be finite: Infinity in \"lb/lane-mi\"",
-                () -> Rates.perLane(of(1e300, SpreadingUnits.POUND_PER_MILE), of(1e-300, SpreadingUnits.LANE)));
+                () -> Rates.laneRateFromRate(
+                        of(1e300, SpreadingUnits.POUND_PER_MILE), of(1e-300, SpreadingUnits.LANE)));
     }
 }

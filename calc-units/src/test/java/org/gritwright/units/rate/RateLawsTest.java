@@ -110,10 +110,10 @@ class RateLawsTest {
             @ForAll("rates") Quantity<ApplicationRate> rate,
             @ForAll("liquidRates") Quantity<LiquidApplicationRate> liquid,
             @ForAll("lanes") Quantity<LaneCount> lanes) {
-        assertSame(ApplicationRate.class, Rates.acrossLanes(Rates.perLane(rate, lanes), lanes), rate);
+        assertSame(ApplicationRate.class, Rates.rateFromLaneRate(Rates.laneRateFromRate(rate, lanes), lanes), rate);
         assertSame(
                 LiquidApplicationRate.class,
-                LiquidRates.acrossLanes(LiquidRates.perLane(liquid, lanes), lanes),
+                LiquidRates.rateFromLaneRate(LiquidRates.laneRateFromRate(liquid, lanes), lanes),
                 liquid);
     }
 
@@ -122,10 +122,13 @@ class RateLawsTest {
             @ForAll("laneRates") Quantity<LaneApplicationRate> rate,
             @ForAll("liquidLaneRates") Quantity<LiquidLaneApplicationRate> liquid,
             @ForAll("laneWidths") Quantity<LaneWidth> width) {
-        assertSame(LaneApplicationRate.class, Rates.alongLaneOfWidth(Rates.overLaneWidth(rate, width), width), rate);
+        assertSame(
+                LaneApplicationRate.class,
+                Rates.laneRateFromArealRate(Rates.arealRateFromLaneRate(rate, width), width),
+                rate);
         assertSame(
                 LiquidLaneApplicationRate.class,
-                LiquidRates.alongLaneOfWidth(LiquidRates.overLaneWidth(liquid, width), width),
+                LiquidRates.laneRateFromArealRate(LiquidRates.arealRateFromLaneRate(liquid, width), width),
                 liquid);
     }
 
@@ -134,10 +137,10 @@ class RateLawsTest {
             @ForAll("rates") Quantity<ApplicationRate> rate,
             @ForAll("liquidRates") Quantity<LiquidApplicationRate> liquid,
             @ForAll("widths") Quantity<Length> width) {
-        assertSame(ApplicationRate.class, Rates.acrossTreatedWidth(Rates.overTreatedWidth(rate, width), width), rate);
+        assertSame(ApplicationRate.class, Rates.rateFromArealRate(Rates.arealRateFromRate(rate, width), width), rate);
         assertSame(
                 LiquidApplicationRate.class,
-                LiquidRates.acrossTreatedWidth(LiquidRates.overTreatedWidth(liquid, width), width),
+                LiquidRates.rateFromArealRate(LiquidRates.arealRateFromRate(liquid, width), width),
                 liquid);
     }
 
@@ -145,10 +148,10 @@ class RateLawsTest {
     void perTwoLaneDistanceAndBack(
             @ForAll("laneRates") Quantity<LaneApplicationRate> rate,
             @ForAll("liquidLaneRates") Quantity<LiquidLaneApplicationRate> liquid) {
-        assertSame(LaneApplicationRate.class, Rates.perLaneFromTwoLaneDistance(Rates.perTwoLaneDistance(rate)), rate);
+        assertSame(LaneApplicationRate.class, Rates.laneRateFromTwoLaneRate(Rates.twoLaneRateFromLaneRate(rate)), rate);
         assertSame(
                 LiquidLaneApplicationRate.class,
-                LiquidRates.perLaneFromTwoLaneDistance(LiquidRates.perTwoLaneDistance(liquid)),
+                LiquidRates.laneRateFromTwoLaneRate(LiquidRates.twoLaneRateFromLaneRate(liquid)),
                 liquid);
     }
 
@@ -157,8 +160,11 @@ class RateLawsTest {
             @ForAll("rates") Quantity<ApplicationRate> rate,
             @ForAll("liquidRates") Quantity<LiquidApplicationRate> liquid,
             @ForAll("speeds") Quantity<Speed> speed) {
-        assertSame(ApplicationRate.class, Rates.rateOf(Rates.dischargeAt(rate, speed), speed), rate);
-        assertSame(LiquidApplicationRate.class, LiquidRates.rateOf(LiquidRates.flowAt(liquid, speed), speed), liquid);
+        assertSame(ApplicationRate.class, Rates.rateFromDischarge(Rates.dischargeFromRate(rate, speed), speed), rate);
+        assertSame(
+                LiquidApplicationRate.class,
+                LiquidRates.rateFromFlow(LiquidRates.flowFromRate(liquid, speed), speed),
+                liquid);
     }
 
     @Property
@@ -166,9 +172,9 @@ class RateLawsTest {
             @ForAll("rates") Quantity<ApplicationRate> rate,
             @ForAll("speeds") Quantity<Speed> speed,
             @ForAll("discharges") Quantity<DischargePerRevolution> discharge) {
-        Quantity<RotationalSpeed> shaft = Rates.shaftSpeedFor(rate, speed, discharge);
+        Quantity<RotationalSpeed> shaft = Rates.shaftSpeedFromRate(rate, speed, discharge);
 
-        assertSame(ApplicationRate.class, Rates.rateAtShaftSpeed(discharge, shaft, speed), rate);
+        assertSame(ApplicationRate.class, Rates.rateFromShaftSpeed(discharge, shaft, speed), rate);
     }
 
     @Property
@@ -176,10 +182,14 @@ class RateLawsTest {
             @ForAll("rates") Quantity<ApplicationRate> dry,
             @ForAll("laneRates") Quantity<LaneApplicationRate> dryLane,
             @ForAll("prewetRates") Quantity<PrewetRate> prewet) {
-        assertSame(PrewetRate.class, PrewetRates.prewetRate(PrewetRates.liquidPerDistance(dry, prewet), dry), prewet);
         assertSame(
                 PrewetRate.class,
-                PrewetRates.prewetRateOfLane(PrewetRates.liquidPerLane(dryLane, prewet), dryLane),
+                PrewetRates.prewetRateFromRates(PrewetRates.liquidRateFromDryRate(dry, prewet), dry),
+                prewet);
+        assertSame(
+                PrewetRate.class,
+                PrewetRates.prewetRateFromLaneRates(
+                        PrewetRates.liquidLaneRateFromDryLaneRate(dryLane, prewet), dryLane),
                 prewet);
     }
 
@@ -193,8 +203,8 @@ class RateLawsTest {
 
         assertSame(
                 ArealApplicationRate.class,
-                Rates.overLaneWidth(Rates.perLane(rate, lanes), width),
-                Rates.overTreatedWidth(rate, treated));
+                Rates.arealRateFromLaneRate(Rates.laneRateFromRate(rate, lanes), width),
+                Rates.arealRateFromRate(rate, treated));
     }
 
     @Property
@@ -204,16 +214,16 @@ class RateLawsTest {
             @ForAll("speeds") Quantity<Speed> speed) {
         assertSame(
                 FlowRate.class,
-                PrewetRates.flowFor(Rates.dischargeAt(dry, speed), prewet),
-                LiquidRates.flowAt(PrewetRates.liquidPerDistance(dry, prewet), speed));
+                PrewetRates.flowFromDischarge(Rates.dischargeFromRate(dry, speed), prewet),
+                LiquidRates.flowFromRate(PrewetRates.liquidRateFromDryRate(dry, prewet), speed));
     }
 
     @Property
     void ratesScale(@ForAll("rates") Quantity<ApplicationRate> rate, @ForAll("speeds") Quantity<Speed> speed) {
         Quantity<ApplicationRate> doubled = Amounts.of(rate.getValue().doubleValue() * 2, rate.getUnit());
-        Quantity<DischargeRate> discharge = Rates.dischargeAt(rate, speed);
+        Quantity<DischargeRate> discharge = Rates.dischargeFromRate(rate, speed);
 
-        assertThat(Amounts.si(DischargeRate.class, Rates.dischargeAt(doubled, speed)))
+        assertThat(Amounts.si(DischargeRate.class, Rates.dischargeFromRate(doubled, speed)))
                 .isCloseTo(
                         2 * Amounts.si(DischargeRate.class, discharge),
                         within(1e-14 * 2 * Amounts.si(DischargeRate.class, discharge)));

@@ -22,20 +22,29 @@ class RatesTest {
 
     @Test
     void lanesTreatedInThePassDivideTheRatePerDistance() {
-        assertIs(Rates.perLane(RATE, Amounts.of(2, SpreadingUnits.LANE)), 150, SpreadingUnits.POUND_PER_LANE_MILE);
-        assertIs(Rates.acrossLanes(LANE_RATE, Amounts.of(2, SpreadingUnits.LANE)), 600, SpreadingUnits.POUND_PER_MILE);
+        assertIs(
+                Rates.laneRateFromRate(RATE, Amounts.of(2, SpreadingUnits.LANE)),
+                150,
+                SpreadingUnits.POUND_PER_LANE_MILE);
+        assertIs(
+                Rates.rateFromLaneRate(LANE_RATE, Amounts.of(2, SpreadingUnits.LANE)),
+                600,
+                SpreadingUnits.POUND_PER_MILE);
     }
 
     @Test
     void aLaneMayBeTreatedInPart() {
-        assertIs(Rates.perLane(RATE, Amounts.of(1.5, SpreadingUnits.LANE)), 200, SpreadingUnits.POUND_PER_LANE_MILE);
+        assertIs(
+                Rates.laneRateFromRate(RATE, Amounts.of(1.5, SpreadingUnits.LANE)),
+                200,
+                SpreadingUnits.POUND_PER_LANE_MILE);
     }
 
     @Test
     void laneWidthAndTreatedWidthAreNotTheSame() {
         // 300 lb/mi over two 12-ft lanes is 150 lb/lane-mi: half the dose of 300 lb/lane-mi.
-        Quantity<?> overTwoLanes = Rates.overTreatedWidth(RATE, Amounts.of(24, SpreadingUnits.FOOT));
-        Quantity<?> overOneLane = Rates.overLaneWidth(LANE_RATE, Amounts.of(12, SpreadingUnits.FOOT_PER_LANE));
+        Quantity<?> overTwoLanes = Rates.arealRateFromRate(RATE, Amounts.of(24, SpreadingUnits.FOOT));
+        Quantity<?> overOneLane = Rates.arealRateFromLaneRate(LANE_RATE, Amounts.of(12, SpreadingUnits.FOOT_PER_LANE));
 
         assertThat(overOneLane.getValue().doubleValue())
                 .isCloseTo(2 * overTwoLanes.getValue().doubleValue(), within(1e-12));
@@ -43,18 +52,18 @@ class RatesTest {
 
     @Test
     void perTwoLaneDistanceIsTwiceTheLaneRateOnAnyTruck() {
-        assertIs(Rates.perLaneFromTwoLaneDistance(RATE), 150, SpreadingUnits.POUND_PER_LANE_MILE);
-        assertIs(Rates.perTwoLaneDistance(LANE_RATE), 600, SpreadingUnits.POUND_PER_MILE);
+        assertIs(Rates.laneRateFromTwoLaneRate(RATE), 150, SpreadingUnits.POUND_PER_LANE_MILE);
+        assertIs(Rates.twoLaneRateFromLaneRate(LANE_RATE), 600, SpreadingUnits.POUND_PER_MILE);
     }
 
     @Test
     void speedLiesBetweenRateAndDischarge() {
         assertIs(
-                Rates.dischargeAt(RATE, Amounts.of(30, SpreadingUnits.MILE_PER_HOUR)),
+                Rates.dischargeFromRate(RATE, Amounts.of(30, SpreadingUnits.MILE_PER_HOUR)),
                 150,
                 SpreadingUnits.POUND_PER_MINUTE);
         assertIs(
-                Rates.rateOf(
+                Rates.rateFromDischarge(
                         Amounts.of(150, SpreadingUnits.POUND_PER_MINUTE), Amounts.of(30, SpreadingUnits.MILE_PER_HOUR)),
                 300,
                 SpreadingUnits.POUND_PER_MILE);
@@ -63,14 +72,14 @@ class RatesTest {
     @Test
     void theConveyorTurnsRateTimesSpeedOverDischargePerRevolution() {
         assertIs(
-                Rates.shaftSpeedFor(
+                Rates.shaftSpeedFromRate(
                         RATE,
                         Amounts.of(30, SpreadingUnits.MILE_PER_HOUR),
                         Amounts.of(5, SpreadingUnits.POUND_PER_REVOLUTION)),
                 30,
                 SpreadingUnits.REVOLUTION_PER_MINUTE);
         assertIs(
-                Rates.rateAtShaftSpeed(
+                Rates.rateFromShaftSpeed(
                         Amounts.of(5, SpreadingUnits.POUND_PER_REVOLUTION),
                         Amounts.of(30, SpreadingUnits.REVOLUTION_PER_MINUTE),
                         Amounts.of(30, SpreadingUnits.MILE_PER_HOUR)),
@@ -83,18 +92,18 @@ class RatesTest {
         Quantity<ApplicationRate> metric = Amounts.of(90, SpreadingUnits.KILOGRAM_PER_KILOMETRE);
 
         assertIs(
-                Rates.perLane(metric, Amounts.of(2, SpreadingUnits.LANE)),
+                Rates.laneRateFromRate(metric, Amounts.of(2, SpreadingUnits.LANE)),
                 45,
                 SpreadingUnits.KILOGRAM_PER_LANE_KILOMETRE);
         assertIs(
-                Rates.overTreatedWidth(metric, Amounts.of(9, SpreadingUnits.METRE)),
+                Rates.arealRateFromRate(metric, Amounts.of(9, SpreadingUnits.METRE)),
                 10,
                 SpreadingUnits.GRAM_PER_SQUARE_METRE);
-        assertThat(Rates.overTreatedWidth(RATE, Amounts.of(9, SpreadingUnits.METRE))
+        assertThat(Rates.arealRateFromRate(RATE, Amounts.of(9, SpreadingUnits.METRE))
                         .getUnit())
                 .isEqualTo(SpreadingUnits.POUND_PER_1000_SQUARE_FEET);
         assertIs(
-                Rates.dischargeAt(metric, Amounts.of(40, SpreadingUnits.KILOMETRE_PER_HOUR)),
+                Rates.dischargeFromRate(metric, Amounts.of(40, SpreadingUnits.KILOMETRE_PER_HOUR)),
                 60,
                 SpreadingUnits.KILOGRAM_PER_MINUTE);
     }
@@ -103,9 +112,12 @@ class RatesTest {
     void aRateOfZeroIsARate() {
         Quantity<ApplicationRate> none = Amounts.of(0, SpreadingUnits.POUND_PER_MILE);
 
-        assertIs(Rates.perLane(none, Amounts.of(2, SpreadingUnits.LANE)), 0, SpreadingUnits.POUND_PER_LANE_MILE);
         assertIs(
-                Rates.dischargeAt(none, Amounts.of(30, SpreadingUnits.MILE_PER_HOUR)),
+                Rates.laneRateFromRate(none, Amounts.of(2, SpreadingUnits.LANE)),
+                0,
+                SpreadingUnits.POUND_PER_LANE_MILE);
+        assertIs(
+                Rates.dischargeFromRate(none, Amounts.of(30, SpreadingUnits.MILE_PER_HOUR)),
                 0,
                 SpreadingUnits.POUND_PER_MINUTE);
     }

@@ -1,5 +1,7 @@
 package org.gritwright.core.fleet.assessment;
 
+import static org.gritwright.core.finding.Argument.refusal;
+
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -11,9 +13,7 @@ import org.gritwright.core.curve.DischargeCurve;
 import org.gritwright.core.finding.Finding;
 import org.gritwright.core.finding.FindingCode;
 import org.gritwright.core.fleet.day.TruckDay;
-import org.gritwright.core.metering.Spreader;
 import org.gritwright.core.observation.CatchLimits;
-import org.gritwright.core.observation.Material;
 import org.gritwright.core.statistics.RatioEstimator;
 import org.gritwright.units.InvalidInputException;
 
@@ -25,16 +25,14 @@ import org.gritwright.units.InvalidInputException;
  */
 record Curves(List<DischargeCurve> curves, List<Finding> findings) {
 
-    static Curves of(TruckDay truck, List<PlaceAssessment> places, RatioEstimator estimator, CatchLimits limits) {
-        Map<Material, List<Calibration>> byMaterial = new LinkedHashMap<>();
-        places.stream()
-                .flatMap(place -> place.calibration().stream())
-                .filter(calibration -> calibration.opening().isPresent())
-                .filter(calibration -> calibration.spreader().conveyor().isMeteredByGate())
+    static Curves of(TruckDay truck, List<Calibration> calibrations, RatioEstimator estimator, CatchLimits limits) {
+        Map<String, List<Calibration>> byMaterial = new LinkedHashMap<>();
+        calibrations.stream()
+                .filter(calibration -> calibration.point().metering().isMeteredBySetting())
                 // A curve can't take what each start loses off its catches.
                 .filter(calibration -> calibration.estimator() != RatioEstimator.LINE_WITH_INTERCEPT)
                 .forEach(calibration -> byMaterial
-                        .computeIfAbsent(calibration.material(), material -> new ArrayList<>())
+                        .computeIfAbsent(calibration.point().material().name(), material -> new ArrayList<>())
                         .add(calibration));
         List<DischargeCurve> curves = new ArrayList<>();
         List<Finding> findings = new ArrayList<>();
@@ -44,15 +42,15 @@ record Curves(List<DischargeCurve> curves, List<Finding> findings) {
                 curves.add(curve);
                 findings.addAll(curve.findings());
             } catch (InvalidInputException e) {
-                findings.add(new Finding(
+                findings.add(Finding.of(
                         FindingCode.CURVE_IMPOSSIBLE,
-                        Map.of(),
                         Map.of(
                                 "model",
-                                        truck.curveModel()
-                                                .orElse(CurveModel.DEAD_OPENING)
-                                                .words(),
-                                "reason", e.getMessage())));
+                                truck.curveModel()
+                                        .orElse(CurveModel.DEAD_OPENING)
+                                        .term(),
+                                "reason",
+                                refusal(e))));
             }
         });
         return new Curves(curves, findings);
@@ -61,13 +59,10 @@ record Curves(List<DischargeCurve> curves, List<Finding> findings) {
     /** Without repeats to test by, a dead opening is allowed for: a line forced through zero must be asked for. */
     private static DischargeCurve curve(
             TruckDay truck, List<Calibration> several, RatioEstimator estimator, CatchLimits limits) {
-        Spreader spreader = several.get(0).spreader();
-        Material material = several.get(0).material();
         List<CalibrationCatch> catches =
                 several.stream().flatMap(c -> c.catches().stream()).toList();
         return truck.curveModel().isPresent()
-                ? DischargeCurve.fit(
-                        spreader, material, catches, truck.curveModel().get(), estimator, limits)
-                : DischargeCurve.chosenByTest(spreader, material, catches, CurveModel.DEAD_OPENING, estimator, limits);
+                ? DischargeCurve.fit(catches, truck.curveModel().get(), estimator, limits)
+                : DischargeCurve.chosenByTest(catches, CurveModel.DEAD_OPENING, estimator, limits);
     }
 }

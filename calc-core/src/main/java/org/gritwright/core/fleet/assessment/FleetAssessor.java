@@ -3,9 +3,9 @@ package org.gritwright.core.fleet.assessment;
 import java.time.Period;
 import java.util.List;
 import java.util.Objects;
+import java.util.stream.IntStream;
 import org.gritwright.core.calibration.CalibrationAge;
 import org.gritwright.core.fleet.day.FleetDay;
-import org.gritwright.core.fleet.day.TruckDay;
 import org.gritwright.core.fleet.day.Yard;
 import org.gritwright.core.spi.TypeRegistry;
 import org.gritwright.core.statistics.RatioEstimator;
@@ -52,14 +52,8 @@ public record FleetAssessor(
      */
     public List<TruckAssessment> assess(FleetDay day) {
         Yard yard = Yard.of(day);
-        return day.trucks().stream().map(truck -> assess(yard, truck)).toList();
-    }
-
-    private TruckAssessment assess(Yard yard, TruckDay truck) {
-        try {
-            return new TruckAssessor(this, yard, truck).assess();
-        } catch (InvalidInputException e) {
-            return TruckAssessment.refused(truck, e.getMessage());
-        }
+        return IntStream.range(0, day.trucks().size())
+                .mapToObj(i -> new TruckAssessor(this, yard, day.trucks().get(i), i).assess())
+                .toList();
     }
 }

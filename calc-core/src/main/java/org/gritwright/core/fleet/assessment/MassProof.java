@@ -10,6 +10,8 @@ public enum MassProof {
     UNDECIDED("mass per revolution not shown either way"),
     /** Only what was caught could be compared with what was expected, and it is within tolerance. */
     DELIVERY_ONLY("delivered mass proven, mass per revolution not checked"),
+    /** No verification catch was made there, but a curve through catches elsewhere, itself proven, agrees within the tolerance. */
+    PROVEN_BY_CURVE("mass per revolution proven by the discharge curve"),
     /** There is no verification catch. */
     NOT_CHECKED("mass per revolution not checked");
 

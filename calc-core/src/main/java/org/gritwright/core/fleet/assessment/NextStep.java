@@ -3,9 +3,11 @@ package org.gritwright.core.fleet.assessment;
 /** What has to be done next for a truck, the most urgent first. */
 public enum NextStep {
     /** The record can't be computed with. */
-    MEND_RECORD("Mend the record", true),
+    FIX_RECORD("Fix the record", true),
     /** A finding says that data are wrong: nothing may be built on them. */
     FIND_FAULT("Find the fault, then catch again", true),
+    /** The display was set for another calibration point than the one where was caught. */
+    MATCH_DISPLAY("Set gate, material and display for the same calibration point, then catch again", true),
     /** A correction is proposed. */
     ENTER_CORRECTION("Enter the correction, read it back, catch again", true),
     /** A correction is entered and not yet proven. */
@@ -13,7 +15,7 @@ public enum NextStep {
     /** The last verification catch can't tell. */
     CATCH_MORE("Catch more: the last verification catch can't tell", true),
     /** The road-speed value is wrong. */
-    MEND_ROAD_SPEED("Enter the measured road-speed value, drive the course again", true),
+    FIX_ROAD_SPEED("Enter the measured road-speed value, drive the course again", true),
     /** The calibration is missing or out of date. */
     CALIBRATE("Calibrate", true),
     /** The calibration is right, but what was asked for isn't delivered. */

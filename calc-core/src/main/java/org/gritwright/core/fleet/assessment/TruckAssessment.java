@@ -1,77 +1,84 @@
 package org.gritwright.core.fleet.assessment;
 
+import java.util.Comparator;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
-import org.gritwright.core.calibration.Calibration;
+import org.gritwright.core.calibration.CalibrationInForce;
 import org.gritwright.core.curve.DischargeCurve;
 import org.gritwright.core.finding.Finding;
 import org.gritwright.core.fleet.day.TruckDay;
 import org.gritwright.core.roadspeed.RoadSpeedCheck;
-import org.gritwright.core.verification.Advice;
 import org.gritwright.core.verification.Correction;
-import org.gritwright.core.verification.StartUp;
 import org.gritwright.core.verification.Verification;
-import org.gritwright.core.verification.VerificationSeries;
 
 /**
- * What a truck's day shows.
+ * What a truck's day shows. Immutable, thread-safe, a value.
  *
  * @param truck the day as it was written down
- * @param refusal why the day can't be computed with; none if it can
- * @param calibrations the calibrations, one for each material and gate opening, in the order of their first catch
- * @param curves the discharge curves, one for each material that was caught at several gate openings
- * @param verifications the verification catches in the order of time
- * @param judged what the verification catches with the calibration in force last say together, for each material and gate
- *     opening
- * @param corrections the last correction for each material and gate opening that needed one, with its history
- * @param startUps what a start loses, for each material and gate opening where two run times tell
+ * @param refusals every reason why the day can't be computed with; none if it can
+ * @param points what it shows of each calibration point: those of catches in the order of their first one, then those that
+ *     only a value in force names
+ * @param curves the discharge curves, one for each material that was caught at several settings
  * @param roadSpeed the check of the road speed
- * @param massProof whether the mass per revolution is proven
+ * @param massProof whether the mass per revolution is proven, at all points that are in use
  * @param roadProof whether the road speed is proven
- * @param nextStep what has to be done next
+ * @param toDo what has to be done, in the order of weight; none if nothing has to
  * @param findings everything that a person should know, each once
  */
 public record TruckAssessment(
         TruckDay truck,
-        Optional<String> refusal,
-        List<Calibration> calibrations,
+        List<Refusal> refusals,
+        List<PointAssessment> points,
         List<DischargeCurve> curves,
-        List<Verification> verifications,
-        List<VerificationSeries> judged,
-        List<Correction> corrections,
-        List<StartUp> startUps,
         Optional<RoadSpeedCheck> roadSpeed,
         MassProof massProof,
         RoadProof roadProof,
-        NextStep nextStep,
+        List<ToDo> toDo,
         List<Finding> findings) {
 
     /** Copies the lists. */
     public TruckAssessment {
-        calibrations = List.copyOf(calibrations);
+        Objects.requireNonNull(truck, "truck");
+        refusals = List.copyOf(refusals);
+        points = List.copyOf(points);
         curves = List.copyOf(curves);
-        verifications = List.copyOf(verifications);
-        judged = List.copyOf(judged);
-        corrections = List.copyOf(corrections);
-        startUps = List.copyOf(startUps);
+        Objects.requireNonNull(roadSpeed, "roadSpeed");
+        Objects.requireNonNull(massProof, "massProof");
+        Objects.requireNonNull(roadProof, "roadProof");
+        toDo = List.copyOf(toDo);
         findings = List.copyOf(findings);
     }
 
-    static TruckAssessment refused(TruckDay truck, String reason) {
+    static TruckAssessment refused(TruckDay truck, List<Refusal> reasons) {
         return new TruckAssessment(
                 truck,
-                Optional.of(reason),
-                List.of(),
-                List.of(),
-                List.of(),
-                List.of(),
+                reasons,
                 List.of(),
                 List.of(),
                 Optional.empty(),
                 MassProof.NOT_CHECKED,
                 RoadProof.NOT_CHECKED,
-                NextStep.MEND_RECORD,
+                List.of(ToDo.ofTruck(NextStep.FIX_RECORD)),
                 List.of());
+    }
+
+    /**
+     * Whether the day can't be computed with.
+     *
+     * @return true if there are refusals
+     */
+    public boolean isRefused() {
+        return !refusals.isEmpty();
+    }
+
+    /**
+     * What has to be done next.
+     *
+     * @return the first of what has to be done, or {@link NextStep#NOTHING}
+     */
+    public NextStep nextStep() {
+        return toDo.isEmpty() ? NextStep.NOTHING : toDo.get(0).step();
     }
 
     /**
@@ -84,34 +91,40 @@ public record TruckAssessment(
     }
 
     /**
-     * The correction to deal with.
+     * All verifications of the day.
      *
-     * @return the first that isn't confirmed, else the first; none if there is no correction
+     * @return of all points, in the order of time
      */
-    public Optional<Correction> correction() {
-        return corrections.stream()
-                .filter(c -> c.status() != Correction.Status.CONFIRMED)
+    public List<Verification> verifications() {
+        return points.stream()
+                .flatMap(point -> point.verifications().stream())
+                .sorted(Comparator.comparing(v -> v.source().observation().at()))
+                .toList();
+    }
+
+    /**
+     * The point whose correction is to be dealt with.
+     *
+     * @return the first whose correction isn't confirmed, else the first with a correction; none if there is none
+     */
+    public Optional<PointAssessment> toCorrect() {
+        return points.stream()
+                .filter(point -> point.correction()
+                        .filter(c -> c.status() != Correction.Status.CONFIRMED)
+                        .isPresent())
                 .findFirst()
-                .or(() -> corrections.stream().findFirst());
+                .or(() -> points.stream()
+                        .filter(point -> point.correction().isPresent())
+                        .findFirst());
     }
 
     /**
-     * The verification catches that can't tell and ask for more to be caught.
+     * What the displays hold after the day, as far as the catches show: once a correction is entered, the value as left. So
+     * one day's result becomes the next day's calibrations in force.
      *
-     * @return the first; none if all tell
+     * @return the values, point by point
      */
-    public Optional<VerificationSeries> undecided() {
-        return judged.stream()
-                .filter(series -> series.judgement().advice() == Advice.CATCH_MORE)
-                .findFirst();
-    }
-
-    /**
-     * The last verification.
-     *
-     * @return the last one in the order of time
-     */
-    public Optional<Verification> lastVerification() {
-        return verifications.isEmpty() ? Optional.empty() : Optional.of(verifications.get(verifications.size() - 1));
+    public List<CalibrationInForce> inForceAfter() {
+        return points.stream().flatMap(point -> point.held().stream()).toList();
     }
 }

@@ -2,8 +2,10 @@ package org.gritwright.core.fleet.day;
 
 import java.time.OffsetDateTime;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import javax.measure.Quantity;
+import org.gritwright.core.observation.Conditions;
 
 /**
  * What every catch has, of either purpose, as it was written down.
@@ -13,7 +15,7 @@ import javax.measure.Quantity;
  * @param scale the id of the scale
  * @param containers the containers, one or more
  * @param counted what was counted
- * @param opening the gate opening; none for a spreader without a gate to set
+ * @param setting where the gate stood; none for a spreader without a gate to set
  * @param material the name of the material
  * @param conditions what else was written down
  * @param notes remarks
@@ -24,13 +26,75 @@ public record CatchEntry(
         String scale,
         List<WeighingEntry> containers,
         Optional<CountEntry> counted,
-        Optional<Quantity<?>> opening,
+        Optional<Quantity<?>> setting,
         String material,
         Optional<Conditions> conditions,
         Optional<String> notes) {
 
     /** Copies the list. */
     public CatchEntry {
+        Objects.requireNonNull(at, "at");
+        Objects.requireNonNull(operator, "operator");
+        Objects.requireNonNull(scale, "scale");
         containers = List.copyOf(containers);
+        Objects.requireNonNull(counted, "counted");
+        Objects.requireNonNull(setting, "setting");
+        Objects.requireNonNull(material, "material");
+        Objects.requireNonNull(conditions, "conditions");
+        Objects.requireNonNull(notes, "notes");
+    }
+
+    /**
+     * A catch of which only the weighing is written down; add the rest with the other methods.
+     *
+     * @param at day and time of the catch
+     * @param material the name of the material
+     * @param scale the id of the scale
+     * @param containers the containers
+     * @return the entry
+     */
+    public static CatchEntry of(OffsetDateTime at, String material, String scale, WeighingEntry... containers) {
+        return new CatchEntry(
+                at,
+                Optional.empty(),
+                scale,
+                List.of(containers),
+                Optional.empty(),
+                Optional.empty(),
+                material,
+                Optional.empty(),
+                Optional.empty());
+    }
+
+    /**
+     * The same catch with a count.
+     *
+     * @param count what was counted
+     * @return the entry
+     */
+    public CatchEntry counted(CountEntry count) {
+        return new CatchEntry(
+                at, operator, scale, containers, Optional.of(count), setting, material, conditions, notes);
+    }
+
+    /**
+     * The same catch at a setting.
+     *
+     * @param stood where the gate stood
+     * @return the entry
+     */
+    public CatchEntry at(Quantity<?> stood) {
+        return new CatchEntry(
+                at, operator, scale, containers, counted, Optional.of(stood), material, conditions, notes);
+    }
+
+    /**
+     * The same catch with its conditions.
+     *
+     * @param noted what else was written down
+     * @return the entry
+     */
+    public CatchEntry under(Conditions noted) {
+        return new CatchEntry(at, operator, scale, containers, counted, setting, material, Optional.of(noted), notes);
     }
 }

@@ -36,6 +36,128 @@ public record CountEntry(
         Optional<Quantity<Time>> time) {
 
     /**
+     * Pulses counted.
+     *
+     * @param pulses the pulses
+     * @return the entry
+     */
+    public static CountEntry ofPulses(Quantity<PulseCount> pulses) {
+        return new CountEntry(
+                Optional.of(pulses),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty());
+    }
+
+    /**
+     * A counter read at start and stop.
+     *
+     * @param start the reading at the start
+     * @param stop the reading at the stop
+     * @return the entry
+     */
+    public static CountEntry ofReadings(Quantity<PulseCount> start, Quantity<PulseCount> stop) {
+        return new CountEntry(
+                Optional.empty(),
+                Optional.of(start),
+                Optional.of(stop),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty());
+    }
+
+    /**
+     * A counter that may have returned to zero once, read at start and stop.
+     *
+     * @param start the reading at the start
+     * @param stop the reading at the stop
+     * @param modulus where the counter returns to zero
+     * @return the entry
+     */
+    public static CountEntry ofReadings(
+            Quantity<PulseCount> start, Quantity<PulseCount> stop, Quantity<PulseCount> modulus) {
+        return new CountEntry(
+                Optional.empty(),
+                Optional.of(start),
+                Optional.of(stop),
+                Optional.of(modulus),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty());
+    }
+
+    /**
+     * Revolutions counted by eye.
+     *
+     * @param revolutions the revolutions
+     * @param standardUncertainty how uncertain they are
+     * @return the entry
+     */
+    public static CountEntry byEye(
+            Quantity<RevolutionCount> revolutions, Quantity<RevolutionCount> standardUncertainty) {
+        return new CountEntry(
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.of(revolutions),
+                Optional.of(standardUncertainty),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty());
+    }
+
+    /**
+     * A shaft that ran at a known speed.
+     *
+     * @param shaftSpeed its speed under load
+     * @param time how long it ran
+     * @return the entry
+     */
+    public static CountEntry atShaftSpeed(Quantity<RotationalSpeed> shaftSpeed, Quantity<Time> time) {
+        return new CountEntry(
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.of(shaftSpeed),
+                Optional.empty(),
+                Optional.of(time));
+    }
+
+    /**
+     * A drive without feedback that ran at a control setting.
+     *
+     * @param setting the control setting
+     * @param time how long it ran
+     * @return the entry
+     */
+    public static CountEntry atControlSetting(Quantity<Dimensionless> setting, Quantity<Time> time) {
+        return new CountEntry(
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.of(setting),
+                Optional.of(time));
+    }
+
+    /**
      * The count.
      *
      * @return the count in the one form that was written down

@@ -49,6 +49,49 @@ public record FleetDay(
     }
 
     /**
+     * A day with what every day has: simple acceptance, no allowances, no plan.
+     *
+     * @param day the day
+     * @param seasonStart the first day of the season to come or under way
+     * @param tolerance how far an error may be from zero
+     * @param scales the scales in use
+     * @param materials the materials in use
+     * @param trucks the trucks
+     * @return the day
+     */
+    public static FleetDay of(
+            LocalDate day,
+            LocalDate seasonStart,
+            Quantity<Dimensionless> tolerance,
+            List<Scale> scales,
+            List<Material> materials,
+            List<TruckDay> trucks) {
+        return new FleetDay(
+                day,
+                seasonStart,
+                tolerance,
+                DecisionRule.SIMPLE,
+                CatchAllowances.NONE,
+                Optional.empty(),
+                Optional.empty(),
+                scales,
+                materials,
+                Optional.empty(),
+                trucks);
+    }
+
+    /**
+     * The same day with another decision rule.
+     *
+     * @param other how an uncertain error is compared with the tolerance
+     * @return the day
+     */
+    public FleetDay withDecisionRule(DecisionRule other) {
+        return new FleetDay(
+                day, seasonStart, tolerance, other, allowances, site, technician, scales, materials, plan, trucks);
+    }
+
+    /**
      * The same day with one truck only.
      *
      * @param truck one of the trucks

@@ -1,23 +1,43 @@
 package org.gritwright.core.fleet.day;
 
-import java.time.LocalDate;
 import java.util.Optional;
 import javax.measure.Quantity;
+import org.gritwright.core.calibration.CalibrationInForce;
+import org.gritwright.core.calibration.Since;
 
 /**
- * The calibration in force when the day began, as it was written down.
+ * A calibration in force when the day began, as it was written down. A truck has any number of them, each for one calibration
+ * point; one of the controller's slots holds one of them. Immutable, thread-safe, a value.
  *
  * @param value the value that the display held
  * @param displayStep the step in which the display takes that value
- * @param dated the day the value was found
- * @param material the name of the material it holds for
- * @param opening the gate opening it holds for
+ * @param since since when the display held it
+ * @param material the name of the material it is for
+ * @param setting where the gate stands that it is for; none for a spreader without a gate to set
  * @param slot where the controller keeps it
  */
 public record InForceEntry(
         Quantity<?> value,
         Optional<Quantity<?>> displayStep,
-        LocalDate dated,
+        Since since,
         String material,
-        Optional<Quantity<?>> opening,
-        Optional<String> slot) {}
+        Optional<Quantity<?>> setting,
+        Optional<String> slot) {
+
+    /**
+     * A calibration in force as it is written down, so that one day's result becomes the next day's beginning.
+     *
+     * @param held what a display holds
+     * @param since since when, where the calibration doesn't say
+     * @return the entry
+     */
+    public static InForceEntry of(CalibrationInForce held, Since since) {
+        return new InForceEntry(
+                held.factor().value(),
+                held.displayStep(),
+                held.since().orElse(since),
+                held.point().material().name(),
+                held.point().setting().quantity(),
+                held.slot());
+    }
+}

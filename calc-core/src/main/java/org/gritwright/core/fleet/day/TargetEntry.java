@@ -31,7 +31,7 @@ public record TargetEntry(
             throw new InvalidInputException(
                     "target rate", "either per distance or per lane distance", rate.isPresent() ? "both" : "neither");
         }
-        return rate.orElseGet(() -> Rates.acrossLanes(
+        return rate.orElseGet(() -> Rates.rateFromLaneRate(
                 laneRate.get(),
                 lanes.orElseThrow(() -> new InvalidInputException(
                         "lanes treated", "given with a target rate per lane distance", "nothing"))));

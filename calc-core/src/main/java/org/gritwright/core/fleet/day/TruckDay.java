@@ -1,38 +1,18 @@
 package org.gritwright.core.fleet.day;
 
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
-import javax.measure.Quantity;
-import javax.measure.quantity.Dimensionless;
 import org.gritwright.core.curve.CurveModel;
-import org.gritwright.core.metering.Conveyor;
-import org.gritwright.core.metering.DriveFeedback;
-import org.gritwright.core.metering.Gate;
-import org.gritwright.core.metering.NoSensor;
-import org.gritwright.core.metering.OpenLoop;
-import org.gritwright.core.metering.ShaftSensor;
-import org.gritwright.core.metering.Spreader;
-import org.gritwright.core.spi.ConveyorType;
-import org.gritwright.core.spi.GateType;
-import org.gritwright.core.spi.TypeId;
-import org.gritwright.core.spi.TypeRegistry;
-import org.gritwright.units.InvalidInputException;
-import org.gritwright.units.check.Require;
-import org.gritwright.units.quantity.PulsesPerRevolution;
 
 /**
- * One truck's day as it was written down. Nothing but presence is checked here: what can't be computed makes this
- * one truck's assessment a refusal and doesn't stop the others.
+ * One truck's day as it was written down. Nothing but presence is checked here: what can't be computed makes this one truck's
+ * assessment a refusal and doesn't stop the others. Immutable, thread-safe, a value.
  *
  * @param id the truck's id, unique in the fleet
- * @param conveyor the conveyor
- * @param gate the gate
- * @param pulsesPerRevolution pulses per revolution of the sensed shaft; none without a sensor
- * @param gearRatio revolutions of the sensed or watched shaft per revolution of the conveyor's drive shaft
- * @param controlSettings the table of control settings and loaded shaft speeds of a drive without feedback; empty without
- * @param gateReading how far a gate opening that is set by reading it may be off, either way; none if nobody knows
- * @param curveModel the model of the discharge curve over several gate openings; none to have it chosen by test
- * @param inForce the calibration in force when the day began
+ * @param spreader what stands on it
+ * @param curveModel the model of the discharge curve over several settings; none to have it chosen by test
+ * @param inForce the calibrations in force when the day began
  * @param changes repairs and other changes
  * @param calibrationCatches calibration catches
  * @param verificationCatches verification catches
@@ -41,14 +21,9 @@ import org.gritwright.units.quantity.PulsesPerRevolution;
  */
 public record TruckDay(
         String id,
-        TypedEntry conveyor,
-        TypedEntry gate,
-        Optional<Quantity<PulsesPerRevolution>> pulsesPerRevolution,
-        Quantity<Dimensionless> gearRatio,
-        List<OpenLoop.Row> controlSettings,
-        Optional<Quantity<?>> gateReading,
+        SpreaderEntry spreader,
         Optional<CurveModel> curveModel,
-        Optional<InForceEntry> inForce,
+        List<InForceEntry> inForce,
         List<ChangeEntry> changes,
         List<CalibrationCatchEntry> calibrationCatches,
         List<VerificationCatchEntry> verificationCatches,
@@ -57,216 +32,170 @@ public record TruckDay(
 
     /** Copies the lists. */
     public TruckDay {
-        controlSettings = List.copyOf(controlSettings);
+        Objects.requireNonNull(id, "id");
+        Objects.requireNonNull(spreader, "spreader");
+        Objects.requireNonNull(curveModel, "curveModel");
+        inForce = List.copyOf(inForce);
         changes = List.copyOf(changes);
         calibrationCatches = List.copyOf(calibrationCatches);
         verificationCatches = List.copyOf(verificationCatches);
+        Objects.requireNonNull(roadSpeed, "roadSpeed");
+        Objects.requireNonNull(notes, "notes");
     }
 
     /**
-     * A truck on which nothing is written down yet but what stands on it.
+     * Begins a truck's day on which nothing is written down yet but what stands on the truck.
      *
      * @param id the truck's id
-     * @param conveyor the conveyor
-     * @param gate the gate
-     * @param pulsesPerRevolution pulses per revolution of the sensed shaft; none without a sensor
-     * @param gearRatio revolutions of the sensed or watched shaft per revolution of the conveyor's drive shaft
-     * @return the truck's day, everything else empty
+     * @param spreader what stands on it
+     * @return a builder
      */
-    public static TruckDay of(
-            String id,
-            TypedEntry conveyor,
-            TypedEntry gate,
-            Optional<Quantity<PulsesPerRevolution>> pulsesPerRevolution,
-            Quantity<Dimensionless> gearRatio) {
-        return new TruckDay(
-                id,
-                conveyor,
-                gate,
-                pulsesPerRevolution,
-                gearRatio,
-                List.of(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                List.of(),
-                List.of(),
-                List.of(),
-                Optional.empty(),
-                Optional.empty());
+    public static Builder builder(String id, SpreaderEntry spreader) {
+        return new Builder(id, spreader);
     }
 
     /**
-     * What stands on the truck.
+     * Begins another day with everything that this one has.
      *
-     * @param types the conveyor and gate types that are known
-     * @return the spreader
-     * @throws InvalidInputException if a type is not known or doesn't accept its parameters, or the parts don't go
-     *     together
+     * @return a builder
      */
-    public Spreader spreader(TypeRegistry types) {
-        ConveyorType conveyorType = types.conveyor(TypeId.of(conveyor.type(), conveyor.version()));
-        GateType gateType = types.gate(TypeId.of(gate.type(), gate.version()));
-        return new Spreader(
-                Require.naming("conveyor", () -> Conveyor.of(conveyorType, conveyor.parameters())),
-                Require.naming("gate", () -> Gate.of(gateType, gate.parameters())),
-                feedback());
+    public Builder toBuilder() {
+        Builder builder = new Builder(id, spreader);
+        builder.curveModel = curveModel;
+        builder.inForce = inForce;
+        builder.changes = changes;
+        builder.calibrationCatches = calibrationCatches;
+        builder.verificationCatches = verificationCatches;
+        builder.roadSpeed = roadSpeed;
+        builder.notes = notes;
+        return builder;
     }
 
-    private DriveFeedback feedback() {
-        boolean openLoop = !controlSettings.isEmpty();
-        if (pulsesPerRevolution.isPresent()) {
-            if (openLoop) {
-                throw new InvalidInputException(
-                        "control settings", "left out for a drive with a shaft sensor", "a table");
-            }
-            return new ShaftSensor(pulsesPerRevolution.get(), gearRatio);
+    /** Collects what is written down of a truck's day. Not thread-safe; the day it builds is. */
+    public static final class Builder {
+        private String id;
+        private SpreaderEntry spreader;
+        private Optional<CurveModel> curveModel = Optional.empty();
+        private List<InForceEntry> inForce = List.of();
+        private List<ChangeEntry> changes = List.of();
+        private List<CalibrationCatchEntry> calibrationCatches = List.of();
+        private List<VerificationCatchEntry> verificationCatches = List.of();
+        private Optional<RoadSpeedEntry> roadSpeed = Optional.empty();
+        private Optional<String> notes = Optional.empty();
+
+        private Builder(String id, SpreaderEntry spreader) {
+            this.id = id;
+            this.spreader = spreader;
         }
-        return openLoop ? new OpenLoop(gearRatio, controlSettings) : new NoSensor(gearRatio);
-    }
 
-    /**
-     * The same day of a truck with another id.
-     *
-     * @param other the id
-     * @return the truck's day
-     */
-    public TruckDay withId(String other) {
-        Draft draft = new Draft();
-        draft.id = other;
-        return draft.finished();
-    }
+        /**
+         * Another id.
+         *
+         * @param other the truck's id
+         * @return this builder
+         */
+        public Builder id(String other) {
+            this.id = other;
+            return this;
+        }
 
-    /**
-     * The same truck with the table of control settings.
-     *
-     * @param table the rows
-     * @return the truck's day
-     */
-    public TruckDay withControlSettings(List<OpenLoop.Row> table) {
-        Draft draft = new Draft();
-        draft.controlSettings = table;
-        return draft.finished();
-    }
+        /**
+         * Another spreader.
+         *
+         * @param other what stands on the truck
+         * @return this builder
+         */
+        public Builder spreader(SpreaderEntry other) {
+            this.spreader = other;
+            return this;
+        }
 
-    /**
-     * The same truck with a gate that is read as closely as stated.
-     *
-     * @param reading how far a set opening may be off, either way
-     * @return the truck's day
-     */
-    public TruckDay withGateReading(Quantity<?> reading) {
-        Draft draft = new Draft();
-        draft.gateReading = Optional.of(reading);
-        return draft.finished();
-    }
+        /**
+         * The model of the discharge curve.
+         *
+         * @param model the model
+         * @return this builder
+         */
+        public Builder curveModel(CurveModel model) {
+            this.curveModel = Optional.of(model);
+            return this;
+        }
 
-    /**
-     * The same truck with a given model of the discharge curve.
-     *
-     * @param model the model
-     * @return the truck's day
-     */
-    public TruckDay withCurveModel(CurveModel model) {
-        Draft draft = new Draft();
-        draft.curveModel = Optional.of(model);
-        return draft.finished();
-    }
+        /**
+         * The calibrations in force, in place of those before.
+         *
+         * @param entries the calibrations in force when the day began
+         * @return this builder
+         */
+        public Builder inForce(List<InForceEntry> entries) {
+            this.inForce = entries;
+            return this;
+        }
 
-    /**
-     * The same truck with another calibration in force, or none.
-     *
-     * @param entry the calibration in force
-     * @return the truck's day
-     */
-    public TruckDay withInForce(Optional<InForceEntry> entry) {
-        Draft draft = new Draft();
-        draft.inForce = entry;
-        return draft.finished();
-    }
+        /**
+         * The changes, in place of those before.
+         *
+         * @param entries repairs and other changes
+         * @return this builder
+         */
+        public Builder changes(List<ChangeEntry> entries) {
+            this.changes = entries;
+            return this;
+        }
 
-    /**
-     * The same truck with other changes.
-     *
-     * @param entries the changes
-     * @return the truck's day
-     */
-    public TruckDay withChanges(List<ChangeEntry> entries) {
-        Draft draft = new Draft();
-        draft.changes = entries;
-        return draft.finished();
-    }
+        /**
+         * The calibration catches, in place of those before.
+         *
+         * @param entries the catches
+         * @return this builder
+         */
+        public Builder calibrationCatches(List<CalibrationCatchEntry> entries) {
+            this.calibrationCatches = entries;
+            return this;
+        }
 
-    /**
-     * The same truck with other calibration catches.
-     *
-     * @param catches the catches
-     * @return the truck's day
-     */
-    public TruckDay withCalibrationCatches(List<CalibrationCatchEntry> catches) {
-        Draft draft = new Draft();
-        draft.calibrationCatches = catches;
-        return draft.finished();
-    }
+        /**
+         * The verification catches, in place of those before.
+         *
+         * @param entries the catches
+         * @return this builder
+         */
+        public Builder verificationCatches(List<VerificationCatchEntry> entries) {
+            this.verificationCatches = entries;
+            return this;
+        }
 
-    /**
-     * The same truck with other verification catches.
-     *
-     * @param catches the catches
-     * @return the truck's day
-     */
-    public TruckDay withVerificationCatches(List<VerificationCatchEntry> catches) {
-        Draft draft = new Draft();
-        draft.verificationCatches = catches;
-        return draft.finished();
-    }
+        /**
+         * The check of the road speed.
+         *
+         * @param check the check
+         * @return this builder
+         */
+        public Builder roadSpeed(RoadSpeedEntry check) {
+            this.roadSpeed = Optional.of(check);
+            return this;
+        }
 
-    /**
-     * The same truck with a check of the road speed.
-     *
-     * @param check the check
-     * @return the truck's day
-     */
-    public TruckDay withRoadSpeed(RoadSpeedEntry check) {
-        Draft draft = new Draft();
-        draft.roadSpeed = Optional.of(check);
-        return draft.finished();
-    }
+        /**
+         * Remarks.
+         *
+         * @param text the remarks
+         * @return this builder
+         */
+        public Builder notes(String text) {
+            this.notes = Optional.of(text);
+            return this;
+        }
 
-    /**
-     * The same truck with remarks.
-     *
-     * @param text the remarks
-     * @return the truck's day
-     */
-    public TruckDay withNotes(String text) {
-        Draft draft = new Draft();
-        draft.notes = Optional.of(text);
-        return draft.finished();
-    }
-
-    /** What may be changed, so that all components are listed here only. */
-    private final class Draft {
-        private String id = TruckDay.this.id;
-        private List<OpenLoop.Row> controlSettings = TruckDay.this.controlSettings;
-        private Optional<Quantity<?>> gateReading = TruckDay.this.gateReading;
-        private Optional<CurveModel> curveModel = TruckDay.this.curveModel;
-        private Optional<InForceEntry> inForce = TruckDay.this.inForce;
-        private List<ChangeEntry> changes = TruckDay.this.changes;
-        private List<CalibrationCatchEntry> calibrationCatches = TruckDay.this.calibrationCatches;
-        private List<VerificationCatchEntry> verificationCatches = TruckDay.this.verificationCatches;
-        private Optional<RoadSpeedEntry> roadSpeed = TruckDay.this.roadSpeed;
-        private Optional<String> notes = TruckDay.this.notes;
-
-        private TruckDay finished() {
+        /**
+         * The day.
+         *
+         * @return the truck's day
+         */
+        public TruckDay build() {
             return new TruckDay(
                     id,
-                    conveyor,
-                    gate,
-                    pulsesPerRevolution,
-                    gearRatio,
-                    controlSettings,
-                    gateReading,
+                    spreader,
                     curveModel,
                     inForce,
                     changes,

@@ -11,7 +11,8 @@ import javax.measure.quantity.Time;
  * A verification catch as it was written down.
  *
  * @param entry what every catch has
- * @param inForce the calibration that the display held during the catch
+ * @param inForce the value that the display held during the catch
+ * @param slot the slot that the display worked with; none if nobody says
  * @param target the target rate
  * @param testSpeed the road speed fed to the truck
  * @param runTime the run time, if that was set
@@ -22,6 +23,7 @@ import javax.measure.quantity.Time;
 public record VerificationCatchEntry(
         CatchEntry entry,
         Quantity<?> inForce,
+        Optional<String> slot,
         TargetEntry target,
         Quantity<Speed> testSpeed,
         Optional<Quantity<Time>> runTime,

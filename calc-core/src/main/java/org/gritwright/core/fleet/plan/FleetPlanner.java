@@ -1,15 +1,16 @@
 package org.gritwright.core.fleet.plan;
 
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Stream;
 import javax.measure.Quantity;
 import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Speed;
 import org.gritwright.core.calibration.CalibrationFactor;
-import org.gritwright.core.fleet.assessment.Place;
 import org.gritwright.core.fleet.day.CalibrationCatchEntry;
 import org.gritwright.core.fleet.day.FleetDay;
 import org.gritwright.core.fleet.day.InForceEntry;
@@ -19,6 +20,7 @@ import org.gritwright.core.fleet.day.VerificationCatchEntry;
 import org.gritwright.core.fleet.day.WayEntry;
 import org.gritwright.core.fleet.day.Yard;
 import org.gritwright.core.metering.Spreader;
+import org.gritwright.core.observation.CalibrationPoint;
 import org.gritwright.core.observation.CatchLimits;
 import org.gritwright.core.observation.Material;
 import org.gritwright.core.planning.CatchPlanner;
@@ -29,6 +31,7 @@ import org.gritwright.core.planning.PlannedCount;
 import org.gritwright.core.planning.RunPlan;
 import org.gritwright.core.planning.RunPlanner;
 import org.gritwright.core.spi.FillLimits;
+import org.gritwright.core.spi.Setting;
 import org.gritwright.core.spi.TypeRegistry;
 import org.gritwright.units.Amounts;
 import org.gritwright.units.InvalidInputException;
@@ -42,10 +45,10 @@ import org.gritwright.units.quantity.DischargePerRevolution;
 /**
  * Plans a fleet's day before anything is dropped, truck by truck: one that can't be planned doesn't stop the others.
  *
- * <p>A truck is planned for the material and gate opening of its calibration in force, with that value as the expected
- * discharge. Without one it is for those of the catches that are written down, or for the day's one material on a spreader
- * that has no gate to set; the expected discharge is then the swept volume × the loose bulk density × the middle of the
- * usual apparent fill.
+ * <p>A truck is planned for the calibration points of its calibrations in force, with their values as the expected discharge.
+ * Without one it is for the points of the catches that are written down, or for the day's one material on a spreader that has
+ * no gate to set; the expected discharge is then the swept volume × the loose bulk density × the middle of the usual apparent
+ * fill.
  *
  * @param types the conveyor and gate types that are known
  * @param limits where a catch would begin to be remarkable
@@ -89,45 +92,49 @@ public record FleetPlanner(TypeRegistry types, CatchLimits limits) {
 
     private TruckPlan plan(Yard yard, PlanEntry plan, TruckDay truck) {
         try {
-            Spreader spreader = truck.spreader(types);
-            List<PlacePlan> places = truck.inForce().isPresent()
-                    ? List.of(inForce(yard, plan, spreader, truck.inForce().get()))
-                    : noted(yard, truck, spreader).stream()
-                            .map(place -> estimated(yard, plan, spreader, place))
+            Spreader spreader = truck.spreader().spreader(types);
+            List<PointPlan> points = truck.inForce().isEmpty()
+                    ? noted(yard, truck, spreader).stream()
+                            .map(point -> estimated(yard, plan, point))
+                            .toList()
+                    : truck.inForce().stream()
+                            .map(entry -> inForce(yard, plan, spreader, entry))
                             .toList();
-            return new TruckPlan(truck, plan, Optional.empty(), places);
+            return new TruckPlan(truck, plan, Optional.empty(), points);
         } catch (InvalidInputException e) {
             return new TruckPlan(truck, plan, Optional.of(e.getMessage()), List.of());
         }
     }
 
-    private PlacePlan inForce(Yard yard, PlanEntry plan, Spreader spreader, InForceEntry entry) {
+    private PointPlan inForce(Yard yard, PlanEntry plan, Spreader spreader, InForceEntry entry) {
         return Require.naming("calibration in force", () -> {
-            entry.opening().ifPresent(opening -> spreader.sweptCubicMetresPerRevolution(Optional.of(opening)));
+            Material material = yard.material(entry.material());
             double kilograms = CalibrationFactor.of(entry.value()).kilogramsPerRevolution(spreader.feedback());
-            return place(
+            return point(
                     yard,
                     plan,
-                    spreader,
-                    new Noted(yard.material(entry.material()), entry.opening()),
+                    CalibrationPoint.of(material, spreader, setting(entry.setting())),
                     discharge(kilograms, entry.value()),
-                    PlacePlan.Source.IN_FORCE);
+                    PointPlan.Source.IN_FORCE);
         });
     }
 
-    private PlacePlan estimated(Yard yard, PlanEntry plan, Spreader spreader, Noted noted) {
-        FillLimits fill = spreader.conveyor().fillLimits();
-        double kilograms = spreader.sweptCubicMetresPerRevolution(noted.opening())
-                * Amounts.si(BulkDensity.class, noted.material().looseBulkDensity())
+    private static Setting setting(Optional<Quantity<?>> reading) {
+        return reading.map(Setting::of).orElse(Setting.none());
+    }
+
+    private PointPlan estimated(Yard yard, PlanEntry plan, CalibrationPoint point) {
+        FillLimits fill = point.metering().fillLimits();
+        double kilograms = point.metering().sweptCubicMetresPerRevolution(point.setting())
+                * Amounts.si(BulkDensity.class, point.material().looseBulkDensity())
                 * (fill.lowestUsual() + fill.highestUsual())
                 / 2;
-        return place(
+        return point(
                 yard,
                 plan,
-                spreader,
-                noted,
-                discharge(kilograms, noted.material().looseBulkDensity()),
-                PlacePlan.Source.GEOMETRY);
+                point,
+                discharge(kilograms, point.material().looseBulkDensity()),
+                PointPlan.Source.GEOMETRY);
     }
 
     private static Quantity<DischargePerRevolution> discharge(double kilograms, Quantity<?> inTheSystemOf) {
@@ -135,26 +142,20 @@ public record FleetPlanner(TypeRegistry types, CatchLimits limits) {
         return Amounts.ofSi(kilograms, UnitSymbol.tradeUnit(DischargePerRevolution.class, system));
     }
 
-    /** A material and a gate opening that somebody wrote down. */
-    private record Noted(Material material, Optional<Quantity<?>> opening) {}
-
-    private static List<Noted> noted(Yard yard, TruckDay truck, Spreader spreader) {
-        List<Noted> noted = new ArrayList<>();
-        List<Place> places = new ArrayList<>();
+    /** The calibration points that somebody wrote down. */
+    private static List<CalibrationPoint> noted(Yard yard, TruckDay truck, Spreader spreader) {
+        Set<CalibrationPoint> noted = new LinkedHashSet<>();
         Stream.concat(
                         truck.calibrationCatches().stream().map(CalibrationCatchEntry::entry),
                         truck.verificationCatches().stream().map(VerificationCatchEntry::entry))
-                .filter(entry -> !places.contains(Place.of(entry)))
-                .forEach(entry -> {
-                    places.add(Place.of(entry));
-                    noted.add(new Noted(yard.material(entry.material()), entry.opening()));
-                });
+                .map(entry -> CalibrationPoint.of(yard.material(entry.material()), spreader, setting(entry.setting())))
+                .forEach(noted::add);
         if (!noted.isEmpty()) {
-            return noted;
+            return List.copyOf(noted);
         }
-        if (spreader.gate().isAdjustable()) {
+        if (spreader.isSettable()) {
             throw new InvalidInputException(
-                    "gate opening to plan for", "known from a calibration in force or a catch", "nothing");
+                    "gate setting to plan for", "known from a calibration in force or a catch", "nothing");
         }
         if (yard.materials().size() != 1) {
             throw new InvalidInputException(
@@ -162,21 +163,20 @@ public record FleetPlanner(TypeRegistry types, CatchLimits limits) {
                     "known from a calibration in force or a catch, or the only one of the day",
                     yard.materials().size() + " materials");
         }
-        return List.of(new Noted(yard.materials().values().iterator().next(), Optional.empty()));
+        return List.of(CalibrationPoint.of(yard.materials().values().iterator().next(), spreader, Setting.none()));
     }
 
-    private PlacePlan place(
+    private PointPlan point(
             Yard yard,
             PlanEntry plan,
-            Spreader spreader,
-            Noted noted,
+            CalibrationPoint point,
             Quantity<DischargePerRevolution> expected,
-            PlacePlan.Source source) {
-        PlannedCount count = PlannedCount.with(spreader.feedback(), plan.countUncertainty());
+            PointPlan.Source source) {
+        PlannedCount count = PlannedCount.with(point.metering().feedback(), plan.countUncertainty());
         List<WayPlan> ways = plan.waysOfWeighing().stream()
                 .map(way -> way(yard, plan, way, count, expected))
                 .toList();
-        return new PlacePlan(noted.material(), noted.opening(), expected, source, count, ways);
+        return new PointPlan(point, expected, source, count, ways);
     }
 
     /** A way that can't take even the smallest catch is no fault of the truck's. */

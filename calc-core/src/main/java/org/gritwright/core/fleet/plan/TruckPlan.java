@@ -18,31 +18,31 @@ import org.gritwright.units.SpreadingUnits;
  * @param truck the truck
  * @param plan what was to be planned for
  * @param refusal why nothing can be planned; none if something can
- * @param places a plan for each material and gate opening; empty with a refusal
+ * @param points a plan for each calibration point; empty with a refusal
  */
-public record TruckPlan(TruckDay truck, PlanEntry plan, Optional<String> refusal, List<PlacePlan> places) {
+public record TruckPlan(TruckDay truck, PlanEntry plan, Optional<String> refusal, List<PointPlan> points) {
 
     /** Copies the list. */
     public TruckPlan {
-        places = List.copyOf(places);
+        points = List.copyOf(points);
     }
 
     /**
      * Whether a way of weighing reaches the wanted uncertainty everywhere on this truck.
      *
-     * @param way its place in the plan, from 0
+     * @param way its point in the plan, from 0
      * @return true if it does
      */
     public boolean isReachedBy(int way) {
         return refusal.isEmpty()
-                && places.stream().allMatch(place -> place.ways().get(way).isReached());
+                && points.stream().allMatch(point -> point.ways().get(way).isReached());
     }
 
     /**
      * How long the truck takes with a way of weighing: setting up, all catches with their runs and containers, cleaning
      * up.
      *
-     * @param way its place in the plan, from 0
+     * @param way its point in the plan, from 0
      * @return the time in minutes; none where that way doesn't reach the wanted uncertainty
      */
     public Optional<Quantity<Time>> time(int way) {
@@ -51,8 +51,8 @@ public record TruckPlan(TruckDay truck, PlanEntry plan, Optional<String> refusal
         }
         StepTimes times = plan.waysOfWeighing().get(way).times();
         double seconds = WayPlan.si(times.setUp()) + WayPlan.si(times.cleanUp());
-        for (PlacePlan place : places) {
-            seconds += place.ways().get(way).seconds(plan);
+        for (PointPlan point : points) {
+            seconds += point.ways().get(way).seconds(plan);
         }
         return Optional.of(Amounts.ofSi(seconds, SpreadingUnits.MINUTE));
     }
@@ -60,7 +60,7 @@ public record TruckPlan(TruckDay truck, PlanEntry plan, Optional<String> refusal
     /**
      * The way of weighing that takes the least time of those that reach the wanted uncertainty.
      *
-     * @return its place in the plan, from 0; none if none reaches it
+     * @return its point in the plan, from 0; none if none reaches it
      */
     public Optional<Integer> quickest() {
         return IntStream.range(0, plan.waysOfWeighing().size())

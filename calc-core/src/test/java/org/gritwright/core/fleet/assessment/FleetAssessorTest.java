@@ -3,6 +3,11 @@ package org.gritwright.core.fleet.assessment;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
+import static org.gritwright.core.fleet.assessment.Assessments.calibrations;
+import static org.gritwright.core.fleet.assessment.Assessments.correction;
+import static org.gritwright.core.fleet.assessment.Assessments.corrections;
+import static org.gritwright.core.fleet.assessment.Assessments.reasons;
+import static org.gritwright.core.fleet.assessment.Assessments.startUps;
 import static org.gritwright.core.fleet.day.Trucks.DAY;
 import static org.gritwright.core.fleet.day.Trucks.calibrationCatch;
 import static org.gritwright.core.fleet.day.Trucks.day;
@@ -11,6 +16,7 @@ import static org.gritwright.core.fleet.day.Trucks.idle;
 import static org.gritwright.core.fleet.day.Trucks.inForce;
 import static org.gritwright.core.fleet.day.Trucks.verificationCatch;
 import static org.gritwright.core.fleet.day.Trucks.with;
+import static org.gritwright.core.fleet.day.Trucks.withNothingInForce;
 import static org.gritwright.core.fleet.day.Trucks.withRoadSpeed;
 
 import java.time.LocalDate;
@@ -26,6 +32,7 @@ import org.gritwright.core.fleet.day.CatchEntry;
 import org.gritwright.core.fleet.day.CountEntry;
 import org.gritwright.core.fleet.day.FleetDay;
 import org.gritwright.core.fleet.day.InForceEntry;
+import org.gritwright.core.fleet.day.SpreaderEntry;
 import org.gritwright.core.fleet.day.TruckDay;
 import org.gritwright.core.fleet.day.Trucks;
 import org.gritwright.core.fleet.day.TypedEntry;
@@ -61,9 +68,11 @@ class FleetAssessorTest {
         assertThat(assessment.verdict()).isEqualTo("mass per revolution proven, road speed proven");
         assertThat(assessment.nextStep()).isEqualTo(NextStep.NOTHING);
         assertThat(assessment.findings()).isEmpty();
-        assertThat(assessment.refusal()).isEmpty();
-        assertThat(assessment.lastVerification())
+        assertThat(assessment.refusals()).isEmpty();
+        assertThat(assessment.points()).hasSize(1);
+        assertThat(assessment.points().get(0).lastVerification())
                 .contains(assessment.verifications().get(0));
+        assertThat(assessment.toDo()).isEmpty();
     }
 
     @Test
@@ -79,7 +88,7 @@ class FleetAssessorTest {
     void aWrongRoadSpeedValueIsToBeMended() {
         TruckAssessment assessment = assess(withRoadSpeed(good(), 14_000));
         assertThat(assessment.roadProof()).isEqualTo(RoadProof.NOT_PROVEN);
-        assertThat(assessment.nextStep()).isEqualTo(NextStep.MEND_ROAD_SPEED);
+        assertThat(assessment.nextStep()).isEqualTo(NextStep.FIX_ROAD_SPEED);
         assertThat(codes(assessment)).containsExactly(FindingCode.ROAD_SPEED_OFF);
     }
 
@@ -88,7 +97,7 @@ class FleetAssessorTest {
         TruckAssessment assessment = assess(with(good(), verificationCatch(9, "5.5 lb/rev", 120, 54.5)));
         assertThat(assessment.massProof()).isEqualTo(MassProof.NOT_PROVEN);
         assertThat(assessment.nextStep()).isEqualTo(NextStep.ENTER_CORRECTION);
-        assertThat(assessment.correction().orElseThrow().toEnter()).isEqualTo(CalibrationFactor.parse("5.2 lb/rev"));
+        assertThat(correction(assessment).toEnter()).isEqualTo(CalibrationFactor.parse("5.2 lb/rev"));
         assertThat(codes(assessment)).contains(FindingCode.TOLERANCE_MISSED);
     }
 
@@ -97,7 +106,7 @@ class FleetAssessorTest {
         VerificationCatchEntry asFound = verificationCatch(9, "5.5 lb/rev", 120, 54.5);
         VerificationCatchEntry asLeft = verificationCatch(10, "5.2 lb/rev", 120, 57.6);
         TruckAssessment assessment = assess(with(good(), asLeft, asFound));
-        assertThat(assessment.correction().orElseThrow().status()).isEqualTo(Correction.Status.CONFIRMED);
+        assertThat(correction(assessment).status()).isEqualTo(Correction.Status.CONFIRMED);
         assertThat(assessment.massProof()).isEqualTo(MassProof.PROVEN);
         assertThat(assessment.nextStep()).isEqualTo(NextStep.NOTHING);
         assertThat(assessment.verifications().get(0).source().inForce().factor())
@@ -110,7 +119,7 @@ class FleetAssessorTest {
         VerificationCatchEntry first = verificationCatch(9, "5.5 lb/rev", 120, 54.5);
         VerificationCatchEntry second = verificationCatch(10, "5.5 lb/rev", 120, 54.4);
         TruckAssessment assessment = assess(with(good(), first, second));
-        Correction correction = assessment.correction().orElseThrow();
+        Correction correction = correction(assessment);
         assertThat(correction.status()).isEqualTo(Correction.Status.PROPOSED);
         assertThat(correction.evidence())
                 .isEqualTo(assessment.verifications().get(1).source());
@@ -131,9 +140,9 @@ class FleetAssessorTest {
         CatchEntry e = verificationCatch(10, "7.8 lb/rev", 120, 38.5).entry();
         CatchEntry atThreeInches = entry(10, 3, 38.5 * 7.8, e.counted());
         TruckAssessment assessment = assess(with(good(), asFound, verificationCatch("7.8 lb/rev", 120, atThreeInches)));
-        assertThat(assessment.refusal()).isEmpty();
-        assertThat(assessment.corrections()).hasSize(1);
-        assertThat(assessment.correction().orElseThrow().status()).isEqualTo(Correction.Status.PROPOSED);
+        assertThat(assessment.refusals()).isEmpty();
+        assertThat(corrections(assessment)).hasSize(1);
+        assertThat(correction(assessment).status()).isEqualTo(Correction.Status.PROPOSED);
         assertThat(assessment.massProof())
                 .as("the least proven opening decides")
                 .isEqualTo(MassProof.NOT_PROVEN);
@@ -151,10 +160,10 @@ class FleetAssessorTest {
                 verificationCatch(11, "8.3 lb/rev", 120, 36).entry().counted());
         TruckAssessment assessment =
                 assess(with(good(), asFound, asLeft, verificationCatch("8.3 lb/rev", 120, atThreeInches)));
-        assertThat(assessment.corrections())
+        assertThat(corrections(assessment))
                 .extracting(Correction::status)
                 .containsExactly(Correction.Status.CONFIRMED, Correction.Status.PROPOSED);
-        assertThat(assessment.correction()).contains(assessment.corrections().get(1));
+        assertThat(correction(assessment)).isEqualTo(corrections(assessment).get(1));
     }
 
     @Test
@@ -162,7 +171,7 @@ class FleetAssessorTest {
         VerificationCatchEntry asFound = verificationCatch(9, "5.5 lb/rev", 120, 54.5);
         VerificationCatchEntry uncounted = verificationCatch("5.2 lb/rev", 120, entry(10, 2, 300, Optional.empty()));
         TruckAssessment assessment = assess(with(good(), asFound, uncounted));
-        assertThat(assessment.correction().orElseThrow().status()).isEqualTo(Correction.Status.UNCONFIRMED);
+        assertThat(correction(assessment).status()).isEqualTo(Correction.Status.UNCONFIRMED);
         assertThat(assessment.massProof()).isEqualTo(MassProof.NOT_PROVEN);
         assertThat(assessment.nextStep()).isEqualTo(NextStep.CONFIRM_CORRECTION);
         assertThat(codes(assessment)).contains(FindingCode.CORRECTION_UNCONFIRMED, FindingCode.OPEN_LOOP);
@@ -193,7 +202,7 @@ class FleetAssessorTest {
                 good(),
                 verificationCatch(9, "5.2 lb/rev", 60, perSecond * 54),
                 verificationCatch(10, "5.2 lb/rev", 120, perSecond * 114)));
-        assertThat(Amounts.in(assessment.startUps().get(0).lostTimePerStart(), SpreadingUnits.SECOND))
+        assertThat(Amounts.in(startUps(assessment).get(0).lostTimePerStart(), SpreadingUnits.SECOND))
                 .isCloseTo(6, within(0.05));
         assertThat(codes(assessment)).contains(FindingCode.START_UP_LOSS).doesNotContain(FindingCode.STEADY_FLOW_OFF);
         assertThat(assessment.nextStep()).isEqualTo(NextStep.CHECK_DELIVERY);
@@ -203,31 +212,20 @@ class FleetAssessorTest {
     void calibrationCatchesAtTwoOpeningsAreTwoCalibrations() {
         TruckAssessment assessment =
                 assess(with(idle("T-01"), calibrationCatch(8, 2), calibrationCatch(9, 3), calibrationCatch(10, 2)));
-        assertThat(assessment.calibrations())
-                .extracting(c -> c.catches().size())
-                .containsExactly(2, 1);
+        assertThat(calibrations(assessment)).extracting(c -> c.catches().size()).containsExactly(2, 1);
         assertThat(assessment.nextStep()).isEqualTo(NextStep.VERIFY);
     }
 
     @Test
     void aTruckWithNothingInForceIsToBeCalibrated() {
-        assertThat(assess(with(idle("T-01"), (InForceEntry) null)).nextStep()).isEqualTo(NextStep.CALIBRATE);
+        assertThat(assess(withNothingInForce(idle("T-01"))).nextStep()).isEqualTo(NextStep.CALIBRATE);
     }
 
     @Test
     void aGateTypedTenTimesTooLargeIsAFault() {
         CalibrationCatchEntry right = calibrationCatch(8, 2);
         CatchEntry e = right.entry();
-        CatchEntry wrong = new CatchEntry(
-                e.at(),
-                e.operator(),
-                e.scale(),
-                e.containers(),
-                e.counted(),
-                Optional.of(Amounts.of(20, SpreadingUnits.INCH)),
-                e.material(),
-                e.conditions(),
-                e.notes());
+        CatchEntry wrong = e.at(Amounts.of(20, SpreadingUnits.INCH));
         TruckAssessment assessment =
                 assess(with(idle("T-01"), new CalibrationCatchEntry(wrong, true, right.coasting())));
         assertThat(codes(assessment)).contains(FindingCode.FILL_IMPOSSIBLE);
@@ -293,7 +291,7 @@ class FleetAssessorTest {
                 e.scale(),
                 e.containers(),
                 e.counted(),
-                e.opening(),
+                e.setting(),
                 e.material(),
                 e.conditions(),
                 e.notes());
@@ -304,29 +302,21 @@ class FleetAssessorTest {
 
     @Test
     void aDateAfterTheDayIsRefused() {
-        assertThat(assess(with(idle("T-01"), inForce("5.2 lb/rev", DAY.plusDays(1))))
-                        .refusal())
-                .contains("date of the calibration in force must be not after the day, 2026-10-19: 2026-10-20");
+        assertThat(reasons(assess(with(idle("T-01"), inForce("5.2 lb/rev", DAY.plusDays(1))))))
+                .containsExactly(
+                        "/trucks/0/inForce/0/since: calibration in force: date of the calibration in force must be"
+                                + " not after the day, 2026-10-19: 2026-10-20");
     }
 
     @Test
     void theSameOpeningInOtherUnitsIsTheSamePlace() {
         CalibrationCatchEntry inches = calibrationCatch(8, 2);
         CatchEntry e = calibrationCatch(9, 2).entry();
-        CatchEntry metric = new CatchEntry(
-                e.at(),
-                e.operator(),
-                e.scale(),
-                e.containers(),
-                e.counted(),
-                Optional.of(Amounts.of(50.8, SpreadingUnits.MILLIMETRE)),
-                e.material(),
-                e.conditions(),
-                e.notes());
+        CatchEntry metric = e.at(Amounts.of(50.8, SpreadingUnits.MILLIMETRE));
         TruckAssessment assessment =
                 assess(with(idle("T-01"), inches, new CalibrationCatchEntry(metric, true, inches.coasting())));
-        assertThat(assessment.calibrations()).hasSize(1);
-        assertThat(assessment.calibrations().get(0).catches()).hasSize(2);
+        assertThat(calibrations(assessment)).hasSize(1);
+        assertThat(calibrations(assessment).get(0).catches()).hasSize(2);
     }
 
     @Test
@@ -334,18 +324,9 @@ class FleetAssessorTest {
         double perSecond = 300 / 5.2 / 120;
         VerificationCatchEntry shorter = verificationCatch(9, "5.2 lb/rev", 60, perSecond * 54);
         CatchEntry e = verificationCatch(10, "5.2 lb/rev", 120, perSecond * 114).entry();
-        CatchEntry metric = new CatchEntry(
-                e.at(),
-                e.operator(),
-                e.scale(),
-                e.containers(),
-                e.counted(),
-                Optional.of(Amounts.of(50.8, SpreadingUnits.MILLIMETRE)),
-                e.material(),
-                e.conditions(),
-                e.notes());
+        CatchEntry metric = e.at(Amounts.of(50.8, SpreadingUnits.MILLIMETRE));
         TruckAssessment assessment = assess(with(good(), shorter, verificationCatch("5.2 lb/rev", 120, metric)));
-        assertThat(assessment.startUps()).hasSize(1);
+        assertThat(startUps(assessment)).hasSize(1);
         assertThat(codes(assessment)).contains(FindingCode.START_UP_LOSS);
     }
 
@@ -355,12 +336,9 @@ class FleetAssessorTest {
         VerificationCatchEntry again = verificationCatch("5.2 lb/rev", 120, found.entry());
         VerificationCatchEntry wrongly = verificationCatch("4.9 lb/rev", 120, found.entry());
         TruckAssessment assessment = assess(with(good(), found, again));
-        assertThat(assessment.correction().orElseThrow().status()).isEqualTo(Correction.Status.UNCONFIRMED);
+        assertThat(correction(assessment).status()).isEqualTo(Correction.Status.UNCONFIRMED);
         assertThat(assessment.nextStep()).isEqualTo(NextStep.CONFIRM_CORRECTION);
-        assertThat(assess(with(good(), found, wrongly))
-                        .correction()
-                        .orElseThrow()
-                        .toEnter())
+        assertThat(correction(assess(with(good(), found, wrongly))).toEnter())
                 .isEqualTo(CalibrationFactor.parse("5.2 lb/rev"));
     }
 
@@ -369,7 +347,7 @@ class FleetAssessorTest {
         VerificationCatchEntry off = verificationCatch("5.2 lb/rev", 120, entry(9, 2, 320, pulsesOf(57.7)));
         VerificationCatchEntry right = verificationCatch(10, "5.2 lb/rev", 120, 57.6);
         TruckAssessment assessment = assess(with(good(), off, right));
-        assertThat(assessment.corrections()).isEmpty();
+        assertThat(corrections(assessment)).isEmpty();
         assertThat(codes(assessment)).contains(FindingCode.CATCHES_DISAGREE);
         assertThat(assessment.nextStep()).isEqualTo(NextStep.FIND_FAULT);
     }
@@ -396,7 +374,7 @@ class FleetAssessorTest {
                 List.of(new WeighingEntry(
                         "pail 2", Amounts.of(3.5, SpreadingUnits.POUND), Amounts.of(44, SpreadingUnits.POUND))),
                 e.counted(),
-                e.opening(),
+                e.setting(),
                 e.material(),
                 e.conditions(),
                 e.notes());
@@ -405,9 +383,11 @@ class FleetAssessorTest {
                 new CalibrationCatchEntry(
                         upsideDown, true, calibrationCatch(8, 2).coasting()));
         List<TruckAssessment> all = ASSESSOR.assess(day(bad, good()));
-        assertThat(all.get(0).refusal())
-                .contains("catch of 08:00: gross of container pail 2 must be at least its tare, 44 lb: 3.5 lb");
-        assertThat(all.get(0).nextStep()).isEqualTo(NextStep.MEND_RECORD);
+        assertThat(reasons(all.get(0)))
+                .containsExactly(
+                        "/trucks/0/calibrationCatches/0/containers/0: catch of 08:00: gross of container pail 2"
+                                + " must be at least its tare, 44 lb: 3.5 lb");
+        assertThat(all.get(0).nextStep()).isEqualTo(NextStep.FIX_RECORD);
         assertThat(all.get(1).nextStep()).isEqualTo(NextStep.NOTHING);
     }
 
@@ -420,7 +400,7 @@ class FleetAssessorTest {
                 "kitchen",
                 e.containers(),
                 e.counted(),
-                e.opening(),
+                e.setting(),
                 "salt",
                 e.conditions(),
                 e.notes());
@@ -430,7 +410,7 @@ class FleetAssessorTest {
                 "platform",
                 e.containers(),
                 e.counted(),
-                e.opening(),
+                e.setting(),
                 "sand",
                 e.conditions(),
                 e.notes());
@@ -440,34 +420,39 @@ class FleetAssessorTest {
                 "platform",
                 e.containers(),
                 Optional.empty(),
-                e.opening(),
+                e.setting(),
                 "salt",
                 e.conditions(),
                 e.notes());
-        assertThat(refusalOf(otherScale)).isEqualTo("catch of 08:00: scale must be one of [platform]: \"kitchen\"");
-        assertThat(refusalOf(otherMaterial)).isEqualTo("material must be one of [salt]: \"sand\"");
-        assertThat(refusalOf(uncounted))
-                .isEqualTo("catch of 08:00: count of a calibration catch must be given: nothing");
+        String at = "/trucks/0/calibrationCatches/0";
+        assertThat(refusalsOf(otherScale))
+                .containsExactly(at + "/scale: catch of 08:00: scale must be one of [platform]: \"kitchen\"");
+        assertThat(refusalsOf(otherMaterial))
+                .containsExactly(at + "/material: catch of 08:00: material must be one of [salt]: \"sand\"");
+        assertThat(refusalsOf(uncounted))
+                .containsExactly(at + "/counted: catch of 08:00: count of a calibration catch must be given: nothing");
     }
 
-    private static String refusalOf(CatchEntry entry) {
+    private static List<String> refusalsOf(CatchEntry entry) {
         CalibrationCatchEntry wrong =
                 new CalibrationCatchEntry(entry, true, calibrationCatch(8, 2).coasting());
-        return assess(with(idle("T-01"), wrong)).refusal().orElseThrow();
+        return reasons(assess(with(idle("T-01"), wrong)));
     }
 
     @Test
     void anUnknownTypeIsRefusedWithTheKnownOnes() {
-        TruckDay truck = idle("T-01");
-        TruckDay other = TruckDay.of(
-                truck.id(),
-                new TypedEntry("bucket-elevator", 1, Map.of()),
-                truck.gate(),
-                truck.pulsesPerRevolution(),
-                truck.gearRatio());
-        assertThat(assess(other).refusal())
-                .hasValueSatisfying(reason ->
-                        assertThat(reason).contains("drag-chain, version 1").endsWith("bucket-elevator, version 1"));
+        TruckDay other = with(
+                idle("T-01"),
+                SpreaderEntry.watched(
+                        new TypedEntry("bucket-elevator", 1, Map.of()),
+                        Trucks.gate(),
+                        Amounts.of(1, SpreadingUnits.ONE)));
+        assertThat(reasons(assess(other)))
+                .singleElement()
+                .satisfies(reason -> assertThat(reason)
+                        .startsWith("/trucks/0/conveyor: ")
+                        .contains("drag-chain, version 1")
+                        .endsWith("bucket-elevator, version 1"));
     }
 
     @Test
@@ -476,17 +461,21 @@ class FleetAssessorTest {
         VerificationCatchEntry withoutStep = new VerificationCatchEntry(
                 v.entry(),
                 v.inForce(),
+                v.slot(),
                 v.target(),
                 v.testSpeed(),
                 v.runTime(),
                 v.testDistance(),
                 Optional.of(Amounts.of(300, SpreadingUnits.POUND)),
                 Optional.empty());
-        assertThat(assess(with(idle("T-01"), withoutStep)).refusal())
-                .contains("catch of 09:00: step of the indicated mass must be given with the indicated mass: nothing");
+        assertThat(reasons(assess(with(idle("T-01"), withoutStep))))
+                .containsExactly(
+                        "/trucks/0/verificationCatches/0/indicatedStep: catch of 09:00: step of the indicated mass"
+                                + " must be given with the indicated mass: nothing");
         VerificationCatchEntry withStep = new VerificationCatchEntry(
                 v.entry(),
                 v.inForce(),
+                v.slot(),
                 v.target(),
                 v.testSpeed(),
                 v.runTime(),

@@ -1,6 +1,10 @@
 package org.gritwright.core.fleet.assessment;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.gritwright.core.fleet.assessment.Assessments.correction;
+import static org.gritwright.core.fleet.assessment.Assessments.corrections;
+import static org.gritwright.core.fleet.assessment.Assessments.judged;
+import static org.gritwright.core.fleet.assessment.Assessments.undecided;
 import static org.gritwright.core.fleet.day.Trucks.entry;
 import static org.gritwright.core.fleet.day.Trucks.idle;
 import static org.gritwright.core.fleet.day.Trucks.pulses;
@@ -70,12 +74,12 @@ class SeveralCatchesTest {
     void catchingWhatIsAskedForEndsInSomethingElse(double percent) {
         TruckAssessment first = assess(several(1, percent));
         Judgement.FurtherCatches further =
-                first.undecided().orElseThrow().judgement().further().orElseThrow();
+                undecided(first).orElseThrow().judgement().further().orElseThrow();
         TruckAssessment after = assess(several(1 + further.catches(), percent));
 
         assertThat(first.nextStep()).isEqualTo(NextStep.CATCH_MORE);
         assertThat(first.massProof()).isEqualTo(MassProof.UNDECIDED);
-        assertThat(after.undecided()).isEmpty();
+        assertThat(undecided(after)).isEmpty();
         assertThat(after.nextStep()).isNotEqualTo(NextStep.CATCH_MORE);
         assertThat(after.massProof()).isEqualTo(Math.abs(percent) < 4 ? MassProof.PROVEN : MassProof.NOT_PROVEN);
     }
@@ -84,9 +88,9 @@ class SeveralCatchesTest {
     void allCatchesWithTheCalibrationInForceAreJudged() {
         TruckAssessment assessment = assess(several(3, 3));
 
-        assertThat(assessment.judged()).hasSize(1);
-        assertThat(assessment.judged().get(0).verifications()).isEqualTo(assessment.verifications());
-        assertThat(assessment.judged().get(0).judgement().verdict()).isEqualTo(Verdict.WITHIN_TOLERANCE);
+        assertThat(judged(assessment)).hasSize(1);
+        assertThat(judged(assessment).get(0).verifications()).isEqualTo(assessment.verifications());
+        assertThat(judged(assessment).get(0).judgement().verdict()).isEqualTo(Verdict.WITHIN_TOLERANCE);
         assertThat(assessment.verifications())
                 .allSatisfy(v -> assertThat(v.judgement().advice()).isEqualTo(Advice.CATCH_MORE));
     }
@@ -97,25 +101,24 @@ class SeveralCatchesTest {
                 verificationCatch("5.1 lb/rev", 104, entry(14, 2, 260, Optional.of(pulses(5000))));
         TruckAssessment assessment = assess(off(0, 3), off(1, 3), another);
 
-        assertThat(assessment.judged()).hasSize(1);
-        assertThat(assessment.judged().get(0).verifications())
+        assertThat(judged(assessment)).hasSize(1);
+        assertThat(judged(assessment).get(0).verifications())
                 .containsExactly(assessment.verifications().get(2));
     }
 
     @Test
     void catchesThatOnlyTogetherMissTheToleranceProposeACorrectionTogether() {
         int wanted = 1
-                + assess(several(1, 5.5))
-                        .undecided()
+                + undecided(assess(several(1, 5.5)))
                         .orElseThrow()
                         .judgement()
                         .further()
                         .orElseThrow()
                         .catches();
-        Correction correction = assess(several(wanted, 5.5)).correction().orElseThrow();
+        Correction correction = correction(assess(several(wanted, 5.5)));
 
         assertThat(correction.basis()).isEqualTo(Correction.Basis.SEVERAL_CATCHES);
         assertThat(correction.toEnter().toString()).isEqualTo("4.93 lb/rev");
-        assertThat(assess(several(wanted - 1, 5.5)).correction()).isEmpty();
+        assertThat(corrections(assess(several(wanted - 1, 5.5)))).isEmpty();
     }
 }

@@ -3,8 +3,10 @@ package org.gritwright.core.fleet.assessment;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 import static org.gritwright.core.Samples.codes;
+import static org.gritwright.core.Samples.height;
 import static org.gritwright.core.Samples.inches;
 import static org.gritwright.core.Samples.only;
+import static org.gritwright.core.fleet.assessment.Assessments.calibrations;
 import static org.gritwright.core.fleet.day.Trucks.calibrationCatch;
 import static org.gritwright.core.fleet.day.Trucks.day;
 import static org.gritwright.core.fleet.day.Trucks.entry;
@@ -16,6 +18,7 @@ import static org.gritwright.units.SpreadingUnits.MILLIMETRE;
 import static org.gritwright.units.SpreadingUnits.ONE;
 import static org.gritwright.units.SpreadingUnits.POUND_PER_CUBIC_FOOT;
 import static org.gritwright.units.SpreadingUnits.POUND_PER_REVOLUTION;
+import static org.gritwright.units.SpreadingUnits.PULSE_PER_REVOLUTION;
 
 import java.util.List;
 import java.util.Map;
@@ -25,17 +28,22 @@ import javax.measure.quantity.Length;
 import org.gritwright.core.calibration.CalibrationAge;
 import org.gritwright.core.curve.CurveModel;
 import org.gritwright.core.curve.DischargeCurve;
+import org.gritwright.core.finding.Argument;
 import org.gritwright.core.finding.Finding;
 import org.gritwright.core.finding.FindingCode;
 import org.gritwright.core.finding.Severity;
+import org.gritwright.core.finding.Term;
 import org.gritwright.core.fleet.day.CalibrationCatchEntry;
 import org.gritwright.core.fleet.day.CatchEntry;
 import org.gritwright.core.fleet.day.FleetDay;
+import org.gritwright.core.fleet.day.SpreaderEntry;
 import org.gritwright.core.fleet.day.TruckDay;
+import org.gritwright.core.fleet.day.Trucks;
 import org.gritwright.core.fleet.day.TypedEntry;
 import org.gritwright.core.metering.BuiltInTypes;
 import org.gritwright.core.observation.Coasting;
 import org.gritwright.core.observation.Material;
+import org.gritwright.core.spi.Setting;
 import org.gritwright.core.statistics.RatioEstimator;
 import org.gritwright.core.verification.VerificationLimits;
 import org.gritwright.units.Amounts;
@@ -70,7 +78,7 @@ class TruckCurvesTest {
                         e.scale(),
                         e.containers(),
                         e.counted(),
-                        e.opening(),
+                        e.setting(),
                         material,
                         e.conditions(),
                         e.notes()),
@@ -78,8 +86,13 @@ class TruckCurvesTest {
                 one.coasting());
     }
 
+    private static TruckDay withModel(CurveModel model, TruckDay truck) {
+        return truck.toBuilder().curveModel(model).build();
+    }
+
     private static double poundsPerRevolutionAt(DischargeCurve curve, Quantity<Length> opening) {
-        return Amounts.in(curve.predict(opening).dischargePerRevolution().value(), POUND_PER_REVOLUTION);
+        return Amounts.in(
+                curve.predict(Setting.height(opening)).dischargePerRevolution().value(), POUND_PER_REVOLUTION);
     }
 
     @Test
@@ -93,23 +106,12 @@ class TruckCurvesTest {
     void oneOpeningInTwoUnitsIsOneOpening() {
         CalibrationCatchEntry one = calibrationCatch(9, 2);
         CatchEntry e = one.entry();
-        CalibrationCatchEntry metric = new CalibrationCatchEntry(
-                new CatchEntry(
-                        e.at(),
-                        e.operator(),
-                        e.scale(),
-                        e.containers(),
-                        e.counted(),
-                        Optional.of(Amounts.of(50.8, MILLIMETRE)),
-                        e.material(),
-                        e.conditions(),
-                        e.notes()),
-                true,
-                Coasting.IN_BOTH);
+        CalibrationCatchEntry metric =
+                new CalibrationCatchEntry(e.at(Amounts.of(50.8, MILLIMETRE)), true, Coasting.IN_BOTH);
 
         TruckAssessment assessment = assess(with(idle("T-01"), calibrationCatch(8, 2), metric));
-        assertThat(assessment.refusal()).isEmpty();
-        assertThat(assessment.calibrations()).hasSize(1);
+        assertThat(assessment.refusals()).isEmpty();
+        assertThat(calibrations(assessment)).hasSize(1);
         assertThat(assessment.curves()).isEmpty();
     }
 
@@ -118,11 +120,11 @@ class TruckCurvesTest {
         TruckAssessment assessment =
                 assess(with(idle("T-01"), calibrationCatch(8, 2), calibrationCatch(9, 3), calibrationCatch(10, 4)));
 
-        assertThat(assessment.calibrations()).hasSize(3);
+        assertThat(calibrations(assessment)).hasSize(3);
         assertThat(assessment.curves()).hasSize(1);
         DischargeCurve curve = assessment.curves().get(0);
         assertThat(curve.catches()).hasSize(3);
-        assertThat(curve.openings().stream().map(Amounts::format)).containsExactly("2 in", "3 in", "4 in");
+        assertThat(curve.settings()).containsExactly(height(2), height(3), height(4));
         assertThat(poundsPerRevolutionAt(curve, inches(3.5))).isCloseTo(9.1, within(1e-9));
     }
 
@@ -145,8 +147,8 @@ class TruckCurvesTest {
                 idle("T-01"), late(8, 2, 30, 5.2), late(9, 2, 60, 5.2), late(10, 4, 30, 10.4), late(11, 4, 60, 10.4));
         TruckAssessment assessment = byLine.assess(day(truck)).get(0);
 
-        assertThat(assessment.refusal()).isEmpty();
-        assertThat(assessment.calibrations())
+        assertThat(assessment.refusals()).isEmpty();
+        assertThat(calibrations(assessment))
                 .extracting(calibration ->
                         Amounts.in(calibration.massPerStart().orElseThrow().value(), SpreadingUnits.POUND))
                 .allSatisfy(pounds -> assertThat(pounds).isCloseTo(-3, within(1e-9)))
@@ -180,8 +182,7 @@ class TruckCurvesTest {
     @ParameterizedTest
     @EnumSource
     void aModelThatIsGivenIsTaken(CurveModel model) {
-        TruckDay truck =
-                with(idle("T-01"), caught(8, 2, 5.2), caught(9, 4, 11.6)).withCurveModel(model);
+        TruckDay truck = withModel(model, with(idle("T-01"), caught(8, 2, 5.2), caught(9, 4, 11.6)));
 
         assertThat(assess(truck).curves()).extracting(DischargeCurve::model).containsExactly(model);
     }
@@ -190,8 +191,9 @@ class TruckCurvesTest {
     void aLineThroughZeroThatWasAskedForSaysFortyFivePercentTooMuch() {
         TruckDay truck = with(idle("T-01"), caught(8, 2, 5.2), caught(9, 4, 11.6));
         double through = poundsPerRevolutionAt(
-                assess(with(idle("T-01"), caught(8, 4, 11.6), caught(9, 4.0000001, 11.6))
-                                .withCurveModel(CurveModel.PROPORTIONAL))
+                assess(withModel(
+                                CurveModel.PROPORTIONAL,
+                                with(idle("T-01"), caught(8, 4, 11.6), caught(9, 4.0000001, 11.6))))
                         .curves()
                         .get(0),
                 inches(1));
@@ -236,8 +238,8 @@ class TruckCurvesTest {
                 salt.trucks());
 
         TruckAssessment assessment = ASSESSOR.assess(several).get(0);
-        assertThat(assessment.refusal()).isEmpty();
-        assertThat(assessment.calibrations()).hasSize(5);
+        assertThat(assessment.refusals()).isEmpty();
+        assertThat(calibrations(assessment)).hasSize(5);
         assertThat(assessment.curves())
                 .extracting(curve -> curve.material().name())
                 .containsExactly("salt", "sand");
@@ -249,13 +251,13 @@ class TruckCurvesTest {
     void anUnmeteredConveyorHasNoCurve() {
         TypedEntry auger = new TypedEntry(
                 "auger", 1, Map.of("screwDiameter", inches(6), "shaftDiameter", inches(2), "pitch", inches(6)));
-        TruckDay truck = TruckDay.of(
-                        "T-01", auger, idle("T-01").gate(), idle("T-01").pulsesPerRevolution(), Amounts.of(1, ONE))
-                .withCalibrationCatches(List.of(caught(8, 2, 5.9), caught(9, 4, 5.9)));
+        SpreaderEntry unmetered =
+                SpreaderEntry.sensed(auger, Trucks.gate(), Amounts.of(100, PULSE_PER_REVOLUTION), Amounts.of(1, ONE));
+        TruckDay truck = with(with(idle("T-01"), unmetered), caught(8, 2, 5.9), caught(9, 4, 5.9));
 
         TruckAssessment assessment = assess(truck);
-        assertThat(assessment.refusal()).isEmpty();
-        assertThat(assessment.calibrations()).hasSize(2);
+        assertThat(assessment.refusals()).isEmpty();
+        assertThat(calibrations(assessment)).hasSize(2);
         assertThat(assessment.curves()).isEmpty();
     }
 
@@ -271,7 +273,9 @@ class TruckCurvesTest {
         assertThat(assessment.curves()).isEmpty();
         Finding finding = only(FindingCode.CURVE_IMPOSSIBLE, assessment.findings());
         assertThat(finding.severity()).isEqualTo(Severity.ERROR);
-        assertThat(finding.words()).containsEntry("model", "k·g(h − h0)").containsKey("reason");
+        assertThat(finding.arguments())
+                .containsEntry("model", Term.DEAD_OPENING)
+                .hasEntrySatisfying("reason", reason -> assertThat(reason).isInstanceOf(Argument.Refusal.class));
         assertThat(finding.sentence()).startsWith("No curve k·g(h − h0) goes through the catches");
         assertThat(assessment.nextStep()).isEqualTo(NextStep.FIND_FAULT);
         assertThat(assessment.findings())
@@ -282,7 +286,7 @@ class TruckCurvesTest {
 
     @Test
     void aRisingTableGoesThroughThemAllTheSame() {
-        TruckAssessment assessment = assess(falling().withCurveModel(CurveModel.TABLE));
+        TruckAssessment assessment = assess(withModel(CurveModel.TABLE, falling()));
 
         assertThat(codes(assessment.findings())).doesNotContain(FindingCode.CURVE_IMPOSSIBLE);
         assertThat(assessment.curves()).hasSize(1);
@@ -309,7 +313,7 @@ class TruckCurvesTest {
         TruckAssessment assessment = assess(oneOff());
 
         Finding finding = only(FindingCode.OPENING_MISFIT, assessment.findings());
-        assertThat(Amounts.format(finding.numbers().get("opening"))).isEqualTo("4 in");
+        assertThat(Amounts.format(finding.number("opening"))).isEqualTo("4 in");
         assertThat(assessment.nextStep()).isEqualTo(NextStep.FIND_FAULT);
         assertThat(assessment.findings())
                 .filteredOn(f -> f.severity() == Severity.ERROR)
@@ -328,8 +332,8 @@ class TruckCurvesTest {
 
     @Test
     void aFaultInTheCurveComesBeforeACorrection() {
-        TruckDay off = oneOff().withVerificationCatches(List.of(verificationCatch(13, "5.5 lb/rev", 120, 54.5)));
-        TruckDay clear = idle("T-01").withVerificationCatches(off.verificationCatches());
+        TruckDay off = with(oneOff(), verificationCatch(13, "5.5 lb/rev", 120, 54.5));
+        TruckDay clear = with(idle("T-01"), verificationCatch(13, "5.5 lb/rev", 120, 54.5));
 
         assertThat(assess(clear).nextStep()).isEqualTo(NextStep.ENTER_CORRECTION);
         assertThat(assess(off).nextStep()).isEqualTo(NextStep.FIND_FAULT);

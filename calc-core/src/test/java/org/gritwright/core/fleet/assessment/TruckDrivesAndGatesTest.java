@@ -3,6 +3,8 @@ package org.gritwright.core.fleet.assessment;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 import static org.gritwright.core.Samples.inches;
+import static org.gritwright.core.fleet.assessment.Assessments.calibrations;
+import static org.gritwright.core.fleet.assessment.Assessments.reasons;
 import static org.gritwright.core.fleet.day.Trucks.calibrationCatch;
 import static org.gritwright.core.fleet.day.Trucks.day;
 import static org.gritwright.core.fleet.day.Trucks.entry;
@@ -23,16 +25,19 @@ import java.util.Map;
 import java.util.Optional;
 import javax.measure.Quantity;
 import org.gritwright.core.calibration.Calibration;
+import org.gritwright.core.calibration.Since;
 import org.gritwright.core.fleet.day.CalibrationCatchEntry;
 import org.gritwright.core.fleet.day.CatchEntry;
 import org.gritwright.core.fleet.day.CountEntry;
 import org.gritwright.core.fleet.day.InForceEntry;
+import org.gritwright.core.fleet.day.SpreaderEntry;
 import org.gritwright.core.fleet.day.TruckDay;
 import org.gritwright.core.fleet.day.Trucks;
 import org.gritwright.core.fleet.day.TypedEntry;
 import org.gritwright.core.metering.BuiltInTypes;
 import org.gritwright.core.metering.OpenLoop;
 import org.gritwright.core.observation.Coasting;
+import org.gritwright.core.spi.Setting;
 import org.gritwright.units.Amounts;
 import org.junit.jupiter.api.Test;
 
@@ -71,23 +76,20 @@ class TruckDrivesAndGatesTest {
     }
 
     private static CountEntry atSetting(double setting, double seconds) {
-        return new CountEntry(
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.of(Amounts.of(setting, ONE)),
-                Optional.of(Amounts.of(seconds, SECOND)));
+        return CountEntry.atControlSetting(Amounts.of(setting, ONE), Amounts.of(seconds, SECOND));
     }
 
     /** Without a sensor: 10 rev/min at 2, 30 rev/min at 4. */
     private static TruckDay openLoop() {
-        TruckDay truck = idle("T-01");
-        return TruckDay.of("T-01", truck.conveyor(), truck.gate(), Optional.empty(), truck.gearRatio())
-                .withControlSettings(List.of(row(2, 10), row(4, 30)));
+        return openLoop(row(2, 10), row(4, 30));
+    }
+
+    private static TruckDay openLoop(OpenLoop.Row... table) {
+        return TruckDay.builder(
+                        "T-01",
+                        SpreaderEntry.watched(Trucks.conveyor(), Trucks.gate(), Amounts.of(5.2, ONE))
+                                .withControlSettings(List.of(table)))
+                .build();
     }
 
     private static TruckDay openLoop(CountEntry counted, double netPounds) {
@@ -99,66 +101,78 @@ class TruckDrivesAndGatesTest {
         // 20 rev/min for 90 s are 30 revolutions.
         TruckAssessment assessment = assess(openLoop(atSetting(3, 90), 156));
 
-        assertThat(assessment.refusal()).isEmpty();
-        assertThat(poundsPerRevolution(assessment.calibrations().get(0))).isCloseTo(5.2, within(1e-12));
+        assertThat(assessment.refusals()).isEmpty();
+        assertThat(poundsPerRevolution(calibrations(assessment).get(0))).isCloseTo(5.2, within(1e-12));
     }
 
     @Test
     void aSettingOutsideTheTableIsRefused() {
-        assertThat(assess(openLoop(atSetting(5, 90), 156)).refusal())
-                .hasValueSatisfying(reason -> assertThat(reason).contains("control setting must be within 2 to 4: 5"));
+        assertThat(reasons(assess(openLoop(atSetting(5, 90), 156))))
+                .containsExactly(
+                        "/trucks/0/calibrationCatches/0/counted: catch of 08:00: control setting must be within"
+                                + " 2 to 4: 5");
     }
 
     @Test
     void aSettingWithoutATableIsRefused() {
         TruckDay withSensor = with(idle("T-01"), caught(8, 156, atSetting(3, 90), Optional.of(inches(2))));
 
-        assertThat(assess(withSensor).refusal())
-                .hasValueSatisfying(reason -> assertThat(reason)
+        assertThat(reasons(assess(withSensor)))
+                .singleElement()
+                .satisfies(reason -> assertThat(reason)
+                        .startsWith("/trucks/0/calibrationCatches/0/counted: catch of 08:00: ")
                         .contains("count must be in a form that needs no table of control settings")
                         .endsWith("control setting 3"));
-        assertThat(assess(openLoop(atSetting(3, 90), 156).withControlSettings(List.of()))
-                        .refusal())
-                .isPresent();
+        assertThat(assess(with(openLoop(new OpenLoop.Row[0]), caught(8, 156, atSetting(3, 90), Optional.of(inches(2)))))
+                        .isRefused())
+                .isTrue();
     }
 
     @Test
     void pulsesOfADriveWithoutSensorAreRefusedWithATableToo() {
-        assertThat(assess(with(openLoop(), calibrationCatch(8, 2))).refusal())
-                .hasValueSatisfying(reason -> assertThat(reason).contains("the drive has no pulse sensor: 3000 pulse"));
+        assertThat(reasons(assess(with(openLoop(), calibrationCatch(8, 2)))))
+                .singleElement()
+                .satisfies(reason -> assertThat(reason)
+                        .startsWith("/trucks/0/calibrationCatches/0/counted: catch of 08:00: ")
+                        .endsWith("the drive has no pulse sensor: 3000 pulse"));
     }
 
     @Test
     void aTableTogetherWithASensorIsRefused() {
-        TruckDay both = idle("T-01").withControlSettings(List.of(row(2, 10), row(4, 30)));
+        TruckDay both =
+                with(idle("T-01"), idle("T-01").spreader().withControlSettings(List.of(row(2, 10), row(4, 30))));
 
-        assertThat(assess(both).refusal())
-                .contains("control settings must be left out for a drive with a shaft sensor: a table");
-        assertThat(assess(both).nextStep()).isEqualTo(NextStep.MEND_RECORD);
+        assertThat(reasons(assess(both)))
+                .containsExactly(
+                        "/trucks/0: control settings must be left out for a drive with a shaft sensor: a table");
+        assertThat(assess(both).nextStep()).isEqualTo(NextStep.FIX_RECORD);
     }
 
     @Test
     void aTableThatDoesNotRiseIsRefusedForThisTruckOnly() {
-        TruckDay wrong = openLoop().withControlSettings(List.of(row(4, 30), row(2, 10)));
+        TruckDay wrong = openLoop(row(4, 30), row(2, 10));
         List<TruckAssessment> both = ASSESSOR.assess(day(wrong, with(idle("T-02"), calibrationCatch(8, 2))));
 
-        assertThat(both.get(0).refusal()).contains("control setting must be above the one before, 4: 2");
-        assertThat(both.get(1).refusal()).isEmpty();
-        assertThat(assess(openLoop().withControlSettings(List.of(row(2, 10)))).refusal())
-                .contains("table of control settings must be two rows or more: 1");
+        assertThat(reasons(both.get(0)))
+                .containsExactly("/trucks/0: control setting must be above the one before, 4: 2");
+        assertThat(both.get(1).refusals()).isEmpty();
+        assertThat(reasons(assess(openLoop(row(2, 10)))))
+                .containsExactly("/trucks/0: table of control settings must be two rows or more: 1");
     }
 
     @Test
     void aShaftThatStandsStillGivesNoCount() {
-        TruckDay truck = openLoop(atSetting(1, 90), 156).withControlSettings(List.of(row(1, 0), row(4, 30)));
+        TruckDay truck =
+                with(openLoop(row(1, 0), row(4, 30)), caught(8, 156, atSetting(1, 90), Optional.of(inches(2))));
 
-        assertThat(assess(truck).refusal())
-                .contains("catch of 08:00: control setting must be one at which the shaft turns: 1");
+        assertThat(reasons(assess(truck)))
+                .containsExactly(
+                        "/trucks/0/calibrationCatches/0/counted: catch of 08:00: control setting must be one at"
+                                + " which the shaft turns: 1");
     }
 
     private static TruckDay gated(TypedEntry gate) {
-        TruckDay truck = idle("T-01");
-        return TruckDay.of("T-01", truck.conveyor(), gate, truck.pulsesPerRevolution(), truck.gearRatio());
+        return TruckDay.builder("T-01", Trucks.spreader(gate)).build();
     }
 
     /** The marks 0 to 6, each of which opens as much as an inch of the others' gate, 22 in wide. */
@@ -178,17 +192,17 @@ class TruckDrivesAndGatesTest {
                 caught(8, 156, pulses(3000), Optional.of(Amounts.of(2, ONE))),
                 caught(9, 312, pulses(3000), Optional.of(Amounts.of(4, ONE)))));
 
-        assertThat(assessment.refusal()).isEmpty();
-        assertThat(assessment.calibrations())
-                .extracting(Calibration::opening)
-                .containsExactly(Optional.of(Amounts.of(2, ONE)), Optional.of(Amounts.of(4, ONE)));
-        assertThat(poundsPerRevolution(assessment.calibrations().get(0))).isCloseTo(5.2, within(1e-12));
+        assertThat(assessment.refusals()).isEmpty();
+        assertThat(calibrations(assessment))
+                .extracting(calibration -> calibration.point().setting())
+                .containsExactly(Setting.mark(2), Setting.mark(4));
+        assertThat(poundsPerRevolution(calibrations(assessment).get(0))).isCloseTo(5.2, within(1e-12));
         assertThat(assessment.curves()).hasSize(1);
         assertThat(Amounts.in(
                         assessment
                                 .curves()
                                 .get(0)
-                                .predict(Amounts.of(3, ONE))
+                                .predict(Setting.mark(3))
                                 .dischargePerRevolution()
                                 .value(),
                         POUND_PER_REVOLUTION))
@@ -197,12 +211,14 @@ class TruckDrivesAndGatesTest {
 
     @Test
     void aHeightIsNoMarkAndAMarkNoHeight() {
-        assertThat(assess(with(byMarks(), caught(8, 156, pulses(3000), Optional.of(inches(2)))))
-                        .refusal())
-                .contains("catch of 08:00: gate opening must be the setting of a painted mark, a bare number: 2 in");
-        assertThat(assess(with(idle("T-01"), caught(8, 156, pulses(3000), Optional.of(Amounts.of(2, ONE)))))
-                        .refusal())
-                .contains("catch of 08:00: gate opening must be a length: 2");
+        assertThat(reasons(assess(with(byMarks(), caught(8, 156, pulses(3000), Optional.of(inches(2)))))))
+                .containsExactly(
+                        "/trucks/0/calibrationCatches/0/setting: catch of 08:00: gate setting must be the number of"
+                                + " a painted mark from 0 to 6: 2 in");
+        assertThat(reasons(assess(with(idle("T-01"), caught(8, 156, pulses(3000), Optional.of(Amounts.of(2, ONE)))))))
+                .containsExactly(
+                        "/trucks/0/calibrationCatches/0/setting: catch of 08:00: gate setting must be a height from"
+                                + " 0 m to 1 m: 2");
     }
 
     @Test
@@ -210,19 +226,20 @@ class TruckDrivesAndGatesTest {
         TruckDay fixed = gated(new TypedEntry("fixed-opening", 1, Map.of("width", inches(22), "height", inches(2))));
         TruckAssessment assessment = assess(with(fixed, caught(8, 156, pulses(3000), Optional.empty())));
 
-        assertThat(assessment.refusal()).isEmpty();
-        assertThat(poundsPerRevolution(assessment.calibrations().get(0))).isCloseTo(5.2, within(1e-12));
-        assertThat(assessment.calibrations().get(0).apparentFill().value())
+        assertThat(assessment.refusals()).isEmpty();
+        assertThat(poundsPerRevolution(calibrations(assessment).get(0))).isCloseTo(5.2, within(1e-12));
+        assertThat(calibrations(assessment).get(0).apparentFill().value())
                 .isCloseTo(
-                        assess(with(idle("T-01"), calibrationCatch(8, 2)))
-                                .calibrations()
+                        calibrations(assess(with(idle("T-01"), calibrationCatch(8, 2))))
                                 .get(0)
                                 .apparentFill()
                                 .value(),
                         within(1e-12));
         assertThat(assessment.curves()).isEmpty();
-        assertThat(assess(with(fixed, calibrationCatch(8, 2))).refusal())
-                .contains("catch of 08:00: gate opening must be left out for gate type fixed-opening, version 1: 2 in");
+        assertThat(reasons(assess(with(fixed, calibrationCatch(8, 2)))))
+                .containsExactly(
+                        "/trucks/0/calibrationCatches/0/setting: catch of 08:00: gate setting must be left out for"
+                                + " gate type fixed-opening, version 1: 2 in");
     }
 
     @Test
@@ -235,8 +252,12 @@ class TruckDrivesAndGatesTest {
                         "areas", List.of(Amounts.of(0, SQUARE_CENTIMETRE)))));
         TruckDay single = gated(new TypedEntry("measured-table", 1, Map.of("openings", inches(1), "areas", inches(1))));
 
-        assertThat(assess(wrong).refusal()).contains("gate: areas must be a list of 2 to 100: a list of 1");
-        assertThat(assess(single).refusal()).contains("gate: openings must be a list of 2 to 100: one value");
+        assertThat(reasons(assess(wrong)))
+                .containsExactly(
+                        "/trucks/0/gate: gate: areas of measured-table must be a list of 2 to 100: a list of 1");
+        assertThat(reasons(assess(single)))
+                .containsExactly(
+                        "/trucks/0/gate: gate: openings of measured-table must be a list of 2 to 100: one value");
     }
 
     @Test
@@ -255,20 +276,18 @@ class TruckDrivesAndGatesTest {
         TruckDay truck =
                 with(idle("T-01"), calibrationCatch(7, 2), caught(8, 156, pulses(3000), Optional.of(inches(50))));
 
-        assertThat(assess(truck).refusal()).contains("catch of 08:00: gate opening must be within 0 m to 1 m: 50 in");
+        assertThat(reasons(assess(truck)))
+                .containsExactly(
+                        "/trucks/0/calibrationCatches/1/setting: catch of 08:00: gate setting must be within 0 m to"
+                                + " 1 m: 50 in");
     }
 
     @Test
     void theCalibrationInForceIsForAnOpeningThatTheGateHas() {
-        InForceEntry entry = new InForceEntry(
-                Amounts.parseAny("5.2 lb/rev"),
-                Optional.empty(),
-                Trucks.DAY,
-                "salt",
-                Optional.of(inches(50)),
-                Optional.empty());
+        InForceEntry entry = Trucks.inForce("5.2 lb/rev", 50, Since.of(Trucks.DAY));
 
-        assertThat(assess(idle("T-01").withInForce(Optional.of(entry))).refusal())
-                .contains("calibration in force: gate opening must be within 0 m to 1 m: 50 in");
+        assertThat(reasons(assess(with(idle("T-01"), entry))))
+                .containsExactly("/trucks/0/inForce/0/setting: calibration in force: gate setting must be within 0 m to"
+                        + " 1 m: 50 in");
     }
 }

@@ -9,6 +9,7 @@ import static org.gritwright.units.SpreadingUnits.PERCENT;
 
 import java.util.Optional;
 import javax.measure.Quantity;
+import org.gritwright.core.observation.Conditions;
 import org.gritwright.core.observation.Moisture;
 import org.gritwright.units.Amounts;
 import org.gritwright.units.InvalidInputException;

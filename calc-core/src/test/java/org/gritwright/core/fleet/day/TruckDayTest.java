@@ -13,9 +13,9 @@ import static org.gritwright.units.SpreadingUnits.REVOLUTION_PER_MINUTE;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import javax.measure.Quantity;
+import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Length;
 import org.gritwright.core.calibration.Change;
 import org.gritwright.core.curve.CurveModel;
@@ -24,14 +24,12 @@ import org.gritwright.units.Amounts;
 import org.junit.jupiter.api.Test;
 
 class TruckDayTest {
-    private static final TypedEntry CONVEYOR = new TypedEntry("drag-chain", 1, Map.of("teeth", Amounts.of(7, ONE)));
-    private static final TypedEntry GATE = new TypedEntry("no-gate", 1, Map.of());
-    private static final TruckDay BARE =
-            TruckDay.of("T-01", CONVEYOR, GATE, Optional.of(Amounts.of(100, PULSE_PER_REVOLUTION)), Amounts.of(5, ONE));
+    private static final SpreaderEntry SPREADER = Trucks.spreader(Trucks.gate());
+    private static final TruckDay BARE = TruckDay.builder("T-01", SPREADER).build();
 
     private static final List<OpenLoop.Row> ROWS =
             List.of(new OpenLoop.Row(Amounts.of(1, ONE), Amounts.of(9, REVOLUTION_PER_MINUTE)));
-    private static final InForceEntry IN_FORCE = inForce("5.2 lb/rev", DAY);
+    private static final List<InForceEntry> IN_FORCE = List.of(inForce("5.2 lb/rev", DAY));
     private static final List<ChangeEntry> CHANGES = List.of(new ChangeEntry(DAY, Change.Part.TYRE, Optional.empty()));
     private static final List<CalibrationCatchEntry> CALIBRATIONS = List.of(calibrationCatch(8, 2));
     private static final List<VerificationCatchEntry> VERIFICATIONS =
@@ -40,19 +38,26 @@ class TruckDayTest {
     private static final RoadSpeedEntry ROAD_SPEED =
             new RoadSpeedEntry(DAY, Amounts.of(13_000, PULSE_PER_MILE), List.of());
 
+    private static TruckDay full() {
+        return TruckDay.builder("T-01", SPREADER)
+                .curveModel(CurveModel.TABLE)
+                .inForce(IN_FORCE)
+                .changes(CHANGES)
+                .calibrationCatches(CALIBRATIONS)
+                .verificationCatches(VERIFICATIONS)
+                .roadSpeed(ROAD_SPEED)
+                .notes("gate sticks")
+                .build();
+    }
+
     @Test
     void beginsWithWhatStandsOnTheTruckAndNothingElse() {
         assertThat(BARE)
                 .isEqualTo(new TruckDay(
                         "T-01",
-                        CONVEYOR,
-                        GATE,
-                        Optional.of(Amounts.of(100, PULSE_PER_REVOLUTION)),
-                        Amounts.of(5, ONE),
+                        SPREADER,
+                        Optional.empty(),
                         List.of(),
-                        Optional.empty(),
-                        Optional.empty(),
-                        Optional.empty(),
                         List.of(),
                         List.of(),
                         List.of(),
@@ -62,51 +67,83 @@ class TruckDayTest {
 
     @Test
     void whatIsAddedLeavesTheRestAsItWas() {
-        TruckDay full = BARE.withControlSettings(ROWS)
-                .withGateReading(GATE_READING)
-                .withCurveModel(CurveModel.TABLE)
-                .withInForce(Optional.of(IN_FORCE))
-                .withChanges(CHANGES)
-                .withCalibrationCatches(CALIBRATIONS)
-                .withVerificationCatches(VERIFICATIONS)
-                .withRoadSpeed(ROAD_SPEED)
-                .withNotes("gate sticks");
-        TruckDay inOtherOrder = BARE.withNotes("gate sticks")
-                .withRoadSpeed(ROAD_SPEED)
-                .withVerificationCatches(VERIFICATIONS)
-                .withCalibrationCatches(CALIBRATIONS)
-                .withChanges(CHANGES)
-                .withInForce(Optional.of(IN_FORCE))
-                .withCurveModel(CurveModel.TABLE)
-                .withGateReading(GATE_READING)
-                .withControlSettings(ROWS);
+        TruckDay inOtherOrder = TruckDay.builder("T-01", SPREADER)
+                .notes("gate sticks")
+                .roadSpeed(ROAD_SPEED)
+                .verificationCatches(VERIFICATIONS)
+                .calibrationCatches(CALIBRATIONS)
+                .changes(CHANGES)
+                .inForce(IN_FORCE)
+                .curveModel(CurveModel.TABLE)
+                .build();
 
-        assertThat(full)
+        assertThat(full())
                 .isEqualTo(inOtherOrder)
                 .isEqualTo(new TruckDay(
                         "T-01",
-                        CONVEYOR,
-                        GATE,
-                        Optional.of(Amounts.of(100, PULSE_PER_REVOLUTION)),
-                        Amounts.of(5, ONE),
-                        ROWS,
-                        Optional.of(GATE_READING),
+                        SPREADER,
                         Optional.of(CurveModel.TABLE),
-                        Optional.of(IN_FORCE),
+                        IN_FORCE,
                         CHANGES,
                         CALIBRATIONS,
                         VERIFICATIONS,
                         Optional.of(ROAD_SPEED),
                         Optional.of("gate sticks")));
-        assertThat(full.withInForce(Optional.empty()).inForce()).isEmpty();
+    }
+
+    @Test
+    void anotherDayBeginsWithEverythingOfThisOne() {
+        SpreaderEntry read = SPREADER.withGateReading(GATE_READING);
+
+        assertThat(full().toBuilder().build()).isEqualTo(full());
+        assertThat(full().toBuilder().inForce(List.of()).build().inForce()).isEmpty();
+        assertThat(full().toBuilder().id("T-02").spreader(read).build())
+                .isEqualTo(new TruckDay(
+                        "T-02",
+                        read,
+                        Optional.of(CurveModel.TABLE),
+                        IN_FORCE,
+                        CHANGES,
+                        CALIBRATIONS,
+                        VERIFICATIONS,
+                        Optional.of(ROAD_SPEED),
+                        Optional.of("gate sticks")));
+    }
+
+    @Test
+    void aSpreaderHasASensorOrIsWatchedAndMayHaveATableAndAGateReading() {
+        Quantity<Dimensionless> gearRatio = Amounts.of(5.2, ONE);
+
+        assertThat(SPREADER)
+                .isEqualTo(new SpreaderEntry(
+                        Trucks.conveyor(),
+                        Trucks.gate(),
+                        Optional.of(Amounts.of(100, PULSE_PER_REVOLUTION)),
+                        gearRatio,
+                        List.of(),
+                        Optional.empty()));
+        assertThat(SpreaderEntry.watched(Trucks.conveyor(), Trucks.gate(), gearRatio)
+                        .withControlSettings(ROWS)
+                        .withGateReading(GATE_READING))
+                .isEqualTo(new SpreaderEntry(
+                        Trucks.conveyor(),
+                        Trucks.gate(),
+                        Optional.empty(),
+                        gearRatio,
+                        ROWS,
+                        Optional.of(GATE_READING)));
     }
 
     @Test
     void doesNotFollowLaterChangesOfItsLists() {
         List<OpenLoop.Row> rows = new ArrayList<>(ROWS);
-        TruckDay truck = BARE.withControlSettings(rows);
+        SpreaderEntry spreader = SPREADER.withControlSettings(rows);
         rows.clear();
+        List<InForceEntry> entries = new ArrayList<>(IN_FORCE);
+        TruckDay truck = BARE.toBuilder().inForce(entries).build();
+        entries.clear();
 
-        assertThat(truck.controlSettings()).isEqualTo(ROWS);
+        assertThat(spreader.controlSettings()).isEqualTo(ROWS);
+        assertThat(truck.inForce()).isEqualTo(IN_FORCE);
     }
 }

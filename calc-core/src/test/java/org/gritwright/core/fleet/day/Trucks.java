@@ -23,6 +23,7 @@ import java.util.Optional;
 import java.util.stream.IntStream;
 import javax.measure.Quantity;
 import org.gritwright.core.calibration.Change;
+import org.gritwright.core.calibration.Since;
 import org.gritwright.core.judgement.DecisionRule;
 import org.gritwright.core.observation.CatchAllowances;
 import org.gritwright.core.observation.Coasting;
@@ -67,42 +68,65 @@ public final class Trucks {
 
     /** A truck on which nothing was done that day. */
     public static TruckDay idle(String id) {
-        return TruckDay.of(
-                        id,
-                        new TypedEntry(
-                                "drag-chain",
-                                1,
-                                Map.of("teeth", Amounts.of(7, ONE), "chainPitch", Amounts.of(2.25, INCH))),
-                        new TypedEntry("sliding-gate", 1, Map.of("width", Amounts.of(22, INCH))),
-                        Optional.of(Amounts.of(100, PULSE_PER_REVOLUTION)),
-                        Amounts.of(5.2, ONE))
-                .withInForce(Optional.of(inForce("5.2 lb/rev", DAY)));
+        return TruckDay.builder(id, spreader(gate()))
+                .inForce(List.of(inForce("5.2 lb/rev", DAY)))
+                .build();
     }
 
-    public static InForceEntry inForce(String value, LocalDate dated) {
+    /** The trucks' spreader with another gate. */
+    public static SpreaderEntry spreader(TypedEntry gate) {
+        return SpreaderEntry.sensed(conveyor(), gate, Amounts.of(100, PULSE_PER_REVOLUTION), Amounts.of(5.2, ONE));
+    }
+
+    public static TypedEntry conveyor() {
+        return new TypedEntry(
+                "drag-chain", 1, Map.of("teeth", Amounts.of(7, ONE), "chainPitch", Amounts.of(2.25, INCH)));
+    }
+
+    public static TypedEntry gate() {
+        return new TypedEntry("sliding-gate", 1, Map.of("width", Amounts.of(22, INCH)));
+    }
+
+    /** For salt at 2 in. */
+    public static InForceEntry inForce(String value, LocalDate since) {
+        return inForce(value, 2, Since.of(since));
+    }
+
+    /** For salt at so many inches. */
+    public static InForceEntry inForce(String value, double openingInches, Since since) {
         return new InForceEntry(
                 Amounts.parseAny(value),
                 Optional.of(Amounts.parseAny("0.01 lb/rev")),
-                dated,
+                since,
                 "salt",
-                Optional.of(Amounts.of(2, INCH)),
+                Optional.of(Amounts.of(openingInches, INCH)),
                 Optional.empty());
     }
 
-    public static TruckDay with(TruckDay truck, InForceEntry inForce) {
-        return truck.withInForce(Optional.ofNullable(inForce));
+    public static TruckDay withNothingInForce(TruckDay truck) {
+        return truck.toBuilder().inForce(List.of()).build();
+    }
+
+    public static TruckDay with(TruckDay truck, InForceEntry... inForce) {
+        return truck.toBuilder().inForce(List.of(inForce)).build();
+    }
+
+    public static TruckDay with(TruckDay truck, SpreaderEntry spreader) {
+        return truck.toBuilder().spreader(spreader).build();
     }
 
     public static TruckDay with(TruckDay truck, LocalDate changedOn, Change.Part part) {
-        return truck.withChanges(List.of(new ChangeEntry(changedOn, part, Optional.empty())));
+        return truck.toBuilder()
+                .changes(List.of(new ChangeEntry(changedOn, part, Optional.empty())))
+                .build();
     }
 
     public static TruckDay with(TruckDay truck, CalibrationCatchEntry... catches) {
-        return truck.withCalibrationCatches(List.of(catches));
+        return truck.toBuilder().calibrationCatches(List.of(catches)).build();
     }
 
     public static TruckDay with(TruckDay truck, VerificationCatchEntry... catches) {
-        return truck.withVerificationCatches(List.of(catches));
+        return truck.toBuilder().verificationCatches(List.of(catches)).build();
     }
 
     /** With three exact runs over a mile that counted 13 000 pulses each. */
@@ -114,20 +138,13 @@ public final class Trucks {
         List<CourseRunEntry> runs = IntStream.range(0, 3)
                 .mapToObj(i -> new CourseRunEntry(Amounts.of(1, MILE), Amounts.of(13_000, PULSE)))
                 .toList();
-        return truck.withRoadSpeed(new RoadSpeedEntry(on, Amounts.of(pulsesPerMileInForce, PULSE_PER_MILE), runs));
+        return truck.toBuilder()
+                .roadSpeed(new RoadSpeedEntry(on, Amounts.of(pulsesPerMileInForce, PULSE_PER_MILE), runs))
+                .build();
     }
 
     public static CountEntry pulses(double pulses) {
-        return new CountEntry(
-                Optional.of(Amounts.of(pulses, PULSE)),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty());
+        return CountEntry.ofPulses(Amounts.of(pulses, PULSE));
     }
 
     public static CatchEntry entry(int hour, double openingInches, double netPounds, Optional<CountEntry> counted) {
@@ -163,6 +180,7 @@ public final class Trucks {
         return new VerificationCatchEntry(
                 entry,
                 factor,
+                Optional.empty(),
                 new TargetEntry(Optional.of(Amounts.of(300, POUND_PER_MILE)), Optional.empty(), Optional.empty()),
                 Amounts.of(30, MILE_PER_HOUR),
                 Optional.of(Amounts.of(seconds, SECOND)),

@@ -6,7 +6,9 @@ import static org.gritwright.core.Samples.assertRefused;
 import static org.gritwright.core.Samples.pounds;
 import static org.gritwright.core.fleet.day.Trucks.calibrationCatch;
 import static org.gritwright.core.fleet.day.Trucks.idle;
+import static org.gritwright.core.fleet.day.Trucks.inForce;
 import static org.gritwright.core.fleet.day.Trucks.with;
+import static org.gritwright.core.fleet.day.Trucks.withNothingInForce;
 
 import java.time.LocalDate;
 import java.util.List;
@@ -16,9 +18,10 @@ import javax.measure.Quantity;
 import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Speed;
 import javax.measure.quantity.Time;
+import org.gritwright.core.calibration.Since;
 import org.gritwright.core.fleet.day.FleetDay;
-import org.gritwright.core.fleet.day.InForceEntry;
 import org.gritwright.core.fleet.day.PlanEntry;
+import org.gritwright.core.fleet.day.SpreaderEntry;
 import org.gritwright.core.fleet.day.StepTimes;
 import org.gritwright.core.fleet.day.TruckDay;
 import org.gritwright.core.fleet.day.Trucks;
@@ -35,6 +38,7 @@ import org.gritwright.core.planning.Containers;
 import org.gritwright.core.planning.PlanResult;
 import org.gritwright.core.planning.PlannedCount;
 import org.gritwright.core.planning.RunPlan;
+import org.gritwright.core.spi.Setting;
 import org.gritwright.units.Amounts;
 import org.gritwright.units.SpreadingUnits;
 import org.gritwright.units.quantity.RotationalSpeed;
@@ -87,49 +91,45 @@ class FleetPlannerTest {
                 List.of(ways));
     }
 
-    private static PlacePlan only(FleetPlan plan) {
+    private static PointPlan only(FleetPlan plan) {
         assertThat(plan.trucks()).hasSize(1);
         assertThat(plan.trucks().get(0).refusal()).isEmpty();
-        assertThat(plan.trucks().get(0).places()).hasSize(1);
-        return plan.trucks().get(0).places().get(0);
+        assertThat(plan.trucks().get(0).points()).hasSize(1);
+        return plan.trucks().get(0).points().get(0);
     }
 
     @Test
     void aTruckIsPlannedForItsCalibrationInForce() {
-        PlacePlan place = only(PLANNER.plan(day(idle("T-1")), plan(3, PAILS)));
-        assertThat(place.material().name()).isEqualTo("salt");
-        assertThat(place.opening().map(Amounts::format)).hasValue("2 in");
-        assertThat(Amounts.in(place.expected(), SpreadingUnits.POUND_PER_REVOLUTION))
+        PointPlan point = only(PLANNER.plan(day(idle("T-1")), plan(3, PAILS)));
+        assertThat(point.point()).hasToString("salt at 2 in");
+        assertThat(Amounts.in(point.expected(), SpreadingUnits.POUND_PER_REVOLUTION))
                 .isCloseTo(5.2, within(1e-12));
-        assertThat(place.source()).isEqualTo(PlacePlan.Source.IN_FORCE);
-        assertThat(place.count()).isInstanceOf(PlannedCount.Pulses.class);
-        CatchSeries series = place.ways().get(0).calibration().orElseThrow().series();
+        assertThat(point.source()).isEqualTo(PointPlan.Source.IN_FORCE);
+        assertThat(point.count()).isInstanceOf(PlannedCount.Pulses.class);
+        CatchSeries series = point.ways().get(0).calibration().orElseThrow().series();
         // 100 divisions of 0.5 lb take 10 revolutions; five catches as t for 4 degrees of freedom asks for.
         assertThat(series.repeats()).isEqualTo(5);
         assertThat(Amounts.format(series.revolutions())).isEqualTo("10 rev");
-        assertThat(place.ways().get(0).table()).hasSize(CatchPlanner.USUAL.size());
+        assertThat(point.ways().get(0).table()).hasSize(CatchPlanner.USUAL.size());
     }
 
     /** 7 teeth × 2.25 in × 22 in × 2 in are 693 in³ a turn of the drive shaft, 5.2 turns of the sensed one. */
     @Test
     void withoutACalibrationTheGeometryGivesAnEstimate() {
-        TruckDay truck = with(with(idle("T-1"), (InForceEntry) null), calibrationCatch(8, 2), calibrationCatch(9, 4));
+        TruckDay truck = with(withNothingInForce(idle("T-1")), calibrationCatch(8, 2), calibrationCatch(9, 4));
         TruckPlan plan = PLANNER.plan(day(truck), plan(3, PAILS)).trucks().get(0);
-        assertThat(plan.places()).extracting(PlacePlan::source).containsOnly(PlacePlan.Source.GEOMETRY);
-        assertThat(plan.places())
-                .extracting(p -> p.opening().map(Amounts::format).orElse(""))
-                .containsExactly("2 in", "4 in");
+        assertThat(plan.points()).extracting(PointPlan::source).containsOnly(PointPlan.Source.GEOMETRY);
+        assertThat(plan.points()).extracting(p -> p.point().toString()).containsExactly("salt at 2 in", "salt at 4 in");
         double poundsPerRevolution = 693.0 / 1728 * 78 * (0.5 + 1.15) / 2 / 5.2;
-        assertThat(Amounts.in(plan.places().get(0).expected(), SpreadingUnits.POUND_PER_REVOLUTION))
+        assertThat(Amounts.in(plan.points().get(0).expected(), SpreadingUnits.POUND_PER_REVOLUTION))
                 .isCloseTo(poundsPerRevolution, within(1e-9));
-        assertThat(Amounts.in(plan.places().get(1).expected(), SpreadingUnits.POUND_PER_REVOLUTION))
+        assertThat(Amounts.in(plan.points().get(1).expected(), SpreadingUnits.POUND_PER_REVOLUTION))
                 .isCloseTo(2 * poundsPerRevolution, within(1e-9));
     }
 
     @Test
     void anUngatedTruckIsPlannedForTheOnlyMaterial() {
-        TruckDay auger = TruckDay.of(
-                "A",
+        SpreaderEntry ungated = SpreaderEntry.watched(
                 new TypedEntry(
                         "auger",
                         1,
@@ -138,12 +138,12 @@ class FleetPlannerTest {
                                 "shaftDiameter", Amounts.of(2, SpreadingUnits.INCH),
                                 "pitch", Amounts.of(6, SpreadingUnits.INCH))),
                 new TypedEntry("no-gate", 1, Map.of()),
-                Optional.empty(),
                 Amounts.of(1, SpreadingUnits.ONE));
-        PlacePlan place = only(PLANNER.plan(day(auger), plan(3, PAILS)));
-        assertThat(place.material().name()).isEqualTo("salt");
-        assertThat(place.opening()).isEmpty();
-        assertThat(place.count()).isInstanceOf(PlannedCount.Timed.class);
+        TruckDay auger = TruckDay.builder("A", ungated).build();
+        PointPlan point = only(PLANNER.plan(day(auger), plan(3, PAILS)));
+        assertThat(point.point().material().name()).isEqualTo("salt");
+        assertThat(point.point().setting()).isEqualTo(Setting.none());
+        assertThat(point.count()).isInstanceOf(PlannedCount.Timed.class);
         FleetDay twoMaterials = day(auger);
         FleetDay more = new FleetDay(
                 twoMaterials.day(),
@@ -167,26 +167,20 @@ class FleetPlannerTest {
 
     @Test
     void aTruckThatCantBePlannedDoesntStopTheOthers() {
-        TruckDay nothingKnown = with(idle("T-1"), (InForceEntry) null);
-        TruckDay wrongGate = idle("T-2")
-                .withInForce(Optional.of(new InForceEntry(
-                        Amounts.parseAny("5 lb/rev"),
-                        Optional.empty(),
-                        LocalDate.of(2026, 10, 1),
-                        "salt",
-                        Optional.of(Amounts.of(90, SpreadingUnits.INCH)),
-                        Optional.empty())));
-        TruckDay unknownType = TruckDay.of(
-                "T-3",
-                new TypedEntry("escalator", 1, Map.of()),
-                new TypedEntry("no-gate", 1, Map.of()),
-                Optional.empty(),
-                Amounts.of(1, SpreadingUnits.ONE));
+        TruckDay nothingKnown = withNothingInForce(idle("T-1"));
+        TruckDay wrongGate = with(idle("T-2"), inForce("5 lb/rev", 90, Since.of(LocalDate.of(2026, 10, 1))));
+        TruckDay unknownType = TruckDay.builder(
+                        "T-3",
+                        SpreaderEntry.watched(
+                                new TypedEntry("escalator", 1, Map.of()),
+                                new TypedEntry("no-gate", 1, Map.of()),
+                                Amounts.of(1, SpreadingUnits.ONE)))
+                .build();
         FleetPlan plan = PLANNER.plan(day(nothingKnown, wrongGate, unknownType, idle("T-4")), plan(3, PAILS));
         assertThat(plan.trucks().get(0).refusal())
-                .hasValue("gate opening to plan for must be known from a calibration in force or a catch: nothing");
+                .hasValue("gate setting to plan for must be known from a calibration in force or a catch: nothing");
         assertThat(plan.trucks().get(1).refusal())
-                .hasValueSatisfying(r -> assertThat(r).startsWith("calibration in force: gate opening must be within"));
+                .hasValueSatisfying(r -> assertThat(r).startsWith("calibration in force: gate setting must be within"));
         assertThat(plan.trucks().get(2).refusal())
                 .hasValueSatisfying(r -> assertThat(r).contains("escalator"));
         assertThat(plan.trucks().get(3).refusal()).isEmpty();
@@ -205,7 +199,7 @@ class FleetPlannerTest {
     @Test
     void theTimeIsTheSumOfTheSteps() {
         FleetPlan plan = PLANNER.plan(day(idle("T-1"), idle("T-2")), plan(3, PAILS));
-        WayPlan way = plan.trucks().get(0).places().get(0).ways().get(0);
+        WayPlan way = plan.trucks().get(0).points().get(0).ways().get(0);
         assertThat(way.runs()).hasSize(2);
         assertThat(way.verification().map(run -> Amounts.format(run.runTime()))).hasValue("30 s");
         double expected = 30 + 5 * (20 / 60.0 + 5 + 3) + 30 / 60.0 + 6 + 3;
@@ -261,7 +255,7 @@ class FleetPlannerTest {
     void aWayThatCantTakeTheSmallestCatchIsAnAnswerToo() {
         FleetPlan plan = PLANNER.plan(day(idle("T-1")), plan(3, CUPS, PAILS, TARP));
         TruckPlan truck = plan.trucks().get(0);
-        assertThat(truck.places().get(0).ways().get(0).refusal())
+        assertThat(truck.points().get(0).ways().get(0).refusal())
                 .hasValue(
                         "containers must be able to hold the smallest sensible catch, 9.62 rev or 50 lb: 30 lb in all");
         assertThat(truck.isReachedBy(0)).isFalse();

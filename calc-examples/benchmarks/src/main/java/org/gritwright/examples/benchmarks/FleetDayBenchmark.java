@@ -7,13 +7,13 @@ import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
+import org.gritwright.core.document.RejectedDocumentException;
 import org.gritwright.core.fleet.assessment.FleetAssessor;
 import org.gritwright.core.fleet.assessment.TruckAssessment;
 import org.gritwright.core.fleet.day.FleetDay;
 import org.gritwright.core.fleet.day.TruckDay;
 import org.gritwright.core.metering.BuiltInTypes;
 import org.gritwright.core.record.Document;
-import org.gritwright.core.record.RejectedDocumentException;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.BenchmarkMode;
 import org.openjdk.jmh.annotations.Fork;
@@ -49,7 +49,7 @@ public class FleetDayBenchmark {
             FleetDay day = Document.FLEET_DAY.read(in);
             List<TruckDay> trucks = new ArrayList<>();
             for (int i = 0; i < TRUCKS; i++) {
-                trucks.add(day.trucks().get(0).withId("T-" + i));
+                trucks.add(day.trucks().get(0).toBuilder().id("T-" + i).build());
             }
             FleetDay many = day.withTrucks(trucks);
             json = Document.FLEET_DAY.toText(many).getBytes(StandardCharsets.UTF_8);

@@ -34,10 +34,9 @@ record BudgetSheet(String caption, List<Bar> bars, String note) {
 
     static List<BudgetSheet> of(TruckResult truck) {
         List<BudgetSheet> sheets = new ArrayList<>();
-        for (Calibration calibration : truck.assessment().calibrations()) {
+        for (Calibration calibration : truck.calibrations()) {
             sheets.add(of(
-                    "Uncertainty of the mass per revolution, "
-                            + SheetTables.place(calibration.material().name(), calibration.opening()),
+                    "Uncertainty of the mass per revolution, " + SheetTables.place(calibration.point()),
                     calibration.budget()));
         }
         truck.judged().map(BudgetSheet::of).ifPresent(sheets::add);

@@ -19,7 +19,7 @@ import javax.measure.Unit;
 import org.gritwright.core.calibration.CalibrationCatch;
 import org.gritwright.core.curve.DischargeCurve;
 import org.gritwright.core.curve.DischargePrediction;
-import org.gritwright.core.metering.OpeningReading;
+import org.gritwright.core.spi.Setting;
 import org.gritwright.units.Amounts;
 import org.gritwright.units.UnitSymbol;
 import org.gritwright.units.quantity.DischargePerRevolution;
@@ -51,15 +51,15 @@ final class CurveChart {
     private static final double BEYOND = 1.2;
 
     private final DischargeCurve curve;
-    private final Unit<?> openingUnit;
+    private final Unit<?> settingUnit;
     private final Unit<DischargePerRevolution> unit;
     private final List<DischargePrediction> samples;
     private final List<DischargePrediction> inside;
 
     CurveChart(DischargeCurve curve) {
-        Quantity<?> like = curve.openings().get(0);
+        Setting like = curve.settings().get(0);
         this.curve = curve;
-        this.openingUnit = like.getUnit();
+        this.settingUnit = like.quantity().orElseThrow().getUnit();
         this.unit = curve.predict(like).dischargePerRevolution().value().getUnit();
         this.samples = samples(curve);
         this.inside =
@@ -68,16 +68,14 @@ final class CurveChart {
 
     /** From the gate's lowest opening to a little beyond the largest caught one, the caught ones among them. */
     private static List<DischargePrediction> samples(DischargeCurve curve) {
-        List<Quantity<?>> caught = curve.openings();
-        Quantity<?> last = caught.get(caught.size() - 1);
+        List<Setting> caught = curve.settings();
+        Setting last = caught.get(caught.size() - 1);
         double end = Math.min(
-                BEYOND * OpeningReading.si(last),
-                OpeningReading.si(curve.spreader().sweptByOpening().highest()));
-        Stream<Quantity<?>> even =
-                IntStream.rangeClosed(0, SAMPLES).mapToObj(i -> OpeningReading.ofSi(end * i / SAMPLES, last));
+                BEYOND * last.si(), curve.metering().sweptByOpening().highest().si());
+        Stream<Setting> even = IntStream.rangeClosed(0, SAMPLES).mapToObj(i -> last.withSi(end * i / SAMPLES));
         return Stream.concat(caught.stream(), even)
-                .sorted(Comparator.comparingDouble(OpeningReading::si))
-                .map(opening -> CurveSheet.predict(curve, opening, Optional.empty()))
+                .sorted(Comparator.comparingDouble(Setting::si))
+                .map(setting -> CurveSheet.predict(curve, setting, Optional.empty()))
                 .flatMap(Optional::stream)
                 .toList();
     }
@@ -89,7 +87,7 @@ final class CurveChart {
      */
     String svg(String name) {
         String yTitle = "mass per revolution" + inUnit(unit);
-        String xTitle = "gate opening" + inUnit(openingUnit);
+        String xTitle = "gate opening" + inUnit(settingUnit);
         double highest = Math.max(largest(values(samples, CurveChart::value)), largest(caught()));
         double top = 1.05 * withBand(highest, largest(values(samples, CurveChart::upper)));
         double farthest = Math.max(LEAST_EDGE, largest(absolute(deviations())));
@@ -125,7 +123,7 @@ final class CurveChart {
                 .yAxisTitle(yTitle)
                 .build();
         ChartInk.style(chart);
-        double end = CurveSheet.number(samples.get(samples.size() - 1).opening());
+        double end = CurveSheet.number(samples.get(samples.size() - 1).setting());
         chart.getStyler()
                 .setXAxisMin(0.0)
                 .setXAxisMax(end)
@@ -154,12 +152,12 @@ final class CurveChart {
     private void curve(Plot plot, double top) {
         if (CurveSheet.hasInterval(curve)) {
             plot.band(
-                    openings(samples),
+                    settings(samples),
                     values(samples, sample -> Math.max(0, value(sample) - expandedUncertainty(sample))),
                     values(samples, sample -> Math.min(top, upper(sample))));
         }
-        plot.line(openings(samples), values(samples, CurveChart::value), ChartInk.FAINT, ChartInk.DASHED);
-        plot.line(openings(inside), values(inside, CurveChart::value), ChartInk.INK, new BasicStroke(1.6f));
+        plot.line(settings(samples), values(samples, CurveChart::value), ChartInk.FAINT, ChartInk.DASHED);
+        plot.line(settings(inside), values(inside, CurveChart::value), ChartInk.INK, new BasicStroke(1.6f));
         plot.marks(caughtAt(), caught());
     }
 
@@ -168,9 +166,9 @@ final class CurveChart {
             double[] widths =
                     Arrays.stream(widths()).map(width -> Math.min(edge, width)).toArray();
             plot.band(
-                    openings(inside), Arrays.stream(widths).map(width -> -width).toArray(), widths);
+                    settings(inside), Arrays.stream(widths).map(width -> -width).toArray(), widths);
         }
-        plot.line(openings(inside), new double[inside.size()], ChartInk.INK, new BasicStroke(1.6f));
+        plot.line(settings(inside), new double[inside.size()], ChartInk.INK, new BasicStroke(1.6f));
         plot.marks(caughtAt(), deviations());
     }
 
@@ -182,17 +180,17 @@ final class CurveChart {
     private double[] deviations() {
         double[] caught = caught();
         return IntStream.range(0, caught.length)
-                .mapToDouble(i -> 100 * (caught[i] / value(curve.predict(opening(i))) - 1))
+                .mapToDouble(i -> 100 * (caught[i] / value(curve.predict(setting(i))) - 1))
                 .toArray();
     }
 
-    private Quantity<?> opening(int index) {
-        return curve.catches().get(index).opening().orElseThrow();
+    private Setting setting(int index) {
+        return curve.catches().get(index).point().setting();
     }
 
     private double[] caughtAt() {
         return curve.catches().stream()
-                .mapToDouble(one -> CurveSheet.opening(curve, one))
+                .mapToDouble(one -> CurveSheet.setting(curve, one))
                 .toArray();
     }
 
@@ -202,7 +200,7 @@ final class CurveChart {
 
     private double ratio(CalibrationCatch one) {
         double kilograms = one.caught().kilograms();
-        double revolutions = one.counted().revolutions(curve.spreader().feedback());
+        double revolutions = one.revolutions();
         return CurveSheet.number(Amounts.ofSi(kilograms / revolutions, unit));
     }
 
@@ -229,8 +227,8 @@ final class CurveChart {
         return Arrays.stream(values).map(Math::abs).toArray();
     }
 
-    private static double[] openings(List<DischargePrediction> samples) {
-        return values(samples, sample -> CurveSheet.number(sample.opening()));
+    private static double[] settings(List<DischargePrediction> samples) {
+        return values(samples, sample -> CurveSheet.number(sample.setting()));
     }
 
     private static double[] values(List<DischargePrediction> samples, ToDoubleFunction<DischargePrediction> value) {

@@ -12,7 +12,7 @@ import org.gritwright.core.calibration.CalibrationCatch;
 import org.gritwright.core.curve.CurveModel;
 import org.gritwright.core.curve.DischargeCurve;
 import org.gritwright.core.curve.DischargePrediction;
-import org.gritwright.core.metering.OpeningReading;
+import org.gritwright.core.spi.Setting;
 import org.gritwright.core.uncertainty.Measured;
 import org.gritwright.examples.fleetday.SheetTable.Cell;
 import org.gritwright.examples.fleetday.SheetTable.Row;
@@ -46,7 +46,7 @@ record CurveSheet(SheetTable table, String chart, String legend) {
         return new CurveSheet(
                 table(curve, gateReading),
                 SvgPainting.orNothing(() -> new CurveChart(curve).svg(name), progress),
-                "● catches. Above, the curve, " + curve.model().words()
+                "● catches. Above, the curve, " + curve.model().term().words()
                         + ", dashed where it is geometry alone; below, how far each catch is from it. "
                         + (hasInterval(curve)
                                 ? "Grey band: the 95 % interval of the curve; single catches scatter more."
@@ -58,7 +58,7 @@ record CurveSheet(SheetTable table, String chart, String legend) {
 
     /** Whether the catches allow an uncertainty; for all openings they do or don't. */
     static boolean hasInterval(DischargeCurve curve) {
-        return curve.predict(curve.openings().get(0))
+        return curve.predict(curve.settings().get(0))
                 .dischargePerRevolution()
                 .standardUncertainty()
                 .isPresent();
@@ -66,8 +66,8 @@ record CurveSheet(SheetTable table, String chart, String legend) {
 
     private static SheetTable table(DischargeCurve curve, Optional<Quantity<?>> gateReading) {
         List<Row> rows = new ArrayList<>();
-        for (Quantity<?> opening : roundOpenings(curve)) {
-            predict(curve, opening, gateReading).ifPresent(prediction -> rows.add(row(prediction)));
+        for (Setting setting : roundSettings(curve)) {
+            predict(curve, setting, gateReading).ifPresent(prediction -> rows.add(row(prediction)));
         }
         return new SheetTable(
                 "Mass per revolution by gate opening, " + curve.material().name(),
@@ -84,7 +84,7 @@ record CurveSheet(SheetTable table, String chart, String legend) {
     private static Row row(DischargePrediction prediction) {
         Measured<DischargePerRevolution> discharge = prediction.dischargePerRevolution();
         return Row.of(
-                Figures.both(prediction.opening()),
+                Figures.both(prediction.setting().quantity().orElseThrow()),
                 Cell.computed(discharge.value(), Figures.DIGITS),
                 new Cell(
                         discharge
@@ -117,18 +117,18 @@ record CurveSheet(SheetTable table, String chart, String legend) {
 
     /** Nothing where by the curve nothing is discharged, or the gate can't be set there. */
     static Optional<DischargePrediction> predict(
-            DischargeCurve curve, Quantity<?> opening, Optional<Quantity<?>> gateReading) {
+            DischargeCurve curve, Setting setting, Optional<Quantity<?>> gateReading) {
         try {
             return Optional.of(
-                    gateReading.isPresent() ? curve.predict(opening, gateReading.get()) : curve.predict(opening));
+                    gateReading.isPresent() ? curve.predict(setting, gateReading.get()) : curve.predict(setting));
         } catch (InvalidInputException e) {
             return Optional.empty();
         }
     }
 
     /** Multiples of a round step in the catches' own unit, from one below the caught openings to one above. */
-    private static List<Quantity<?>> roundOpenings(DischargeCurve curve) {
-        List<Quantity<?>> caught = curve.openings();
+    private static List<Setting> roundSettings(DischargeCurve curve) {
+        List<Setting> caught = curve.settings();
         BigDecimal lowest = decimal(caught.get(0));
         BigDecimal highest = decimal(caught.get(caught.size() - 1));
         BigDecimal step = step(highest.subtract(lowest));
@@ -137,24 +137,28 @@ record CurveSheet(SheetTable table, String chart, String legend) {
         }
         long first = lowest.divide(step, 0, RoundingMode.CEILING).longValueExact();
         long last = highest.divide(step, 0, RoundingMode.FLOOR).longValueExact();
-        List<Quantity<?>> openings = new ArrayList<>();
+        List<Setting> settings = new ArrayList<>();
         for (long i = Math.max(1, first - 1); i <= last + 1; i++) {
-            openings.add(Amounts.of(
-                    step.multiply(BigDecimal.valueOf(i)).doubleValue(),
-                    caught.get(0).getUnit()));
+            settings.add(withNumber(
+                    caught.get(0).quantity().orElseThrow(),
+                    step.multiply(BigDecimal.valueOf(i)).doubleValue()));
         }
-        return openings;
+        return settings;
     }
 
-    /** The curve has its openings from SI units: 2.8 in come back as a little less. */
-    private static BigDecimal decimal(Quantity<?> opening) {
-        return BigDecimal.valueOf(number(opening)).round(new MathContext(READING_DIGITS));
+    private static <Q extends Quantity<Q>> Setting withNumber(Quantity<Q> like, double number) {
+        return Setting.of(Amounts.of(number, like.getUnit()));
+    }
+
+    /** The curve has its settings from SI units: 2.8 in come back as a little less. */
+    private static BigDecimal decimal(Setting setting) {
+        return BigDecimal.valueOf(number(setting)).round(new MathContext(READING_DIGITS));
     }
 
     /** Nobody sets a gate between its painted marks. */
-    private static boolean isWholeMark(Quantity<?> opening) {
-        return !OpeningReading.isLength(opening)
-                && decimal(opening).stripTrailingZeros().scale() <= 0;
+    private static boolean isWholeMark(Setting setting) {
+        return setting.scale() == Setting.Scale.MARK
+                && decimal(setting).stripTrailingZeros().scale() <= 0;
     }
 
     /** The largest of 5, 2 and 1 times a power of ten that goes into a range four times or more. */
@@ -172,9 +176,12 @@ record CurveSheet(SheetTable table, String chart, String legend) {
         return quantity.getValue().doubleValue();
     }
 
-    /** A catch's opening in the unit of the curve's. */
-    static double opening(DischargeCurve curve, CalibrationCatch one) {
-        Quantity<?> like = curve.openings().get(0);
-        return number(OpeningReading.ofSi(OpeningReading.si(one.opening().orElseThrow()), like));
+    static double number(Setting setting) {
+        return number(setting.quantity().orElseThrow());
+    }
+
+    /** A catch's setting in the unit of the curve's. */
+    static double setting(DischargeCurve curve, CalibrationCatch one) {
+        return number(curve.settings().get(0).withSi(one.point().setting().si()));
     }
 }

@@ -6,15 +6,12 @@ import java.util.Optional;
 import javax.measure.Quantity;
 import javax.measure.Unit;
 import org.gritwright.core.calibration.CalibrationFactor;
-import org.gritwright.core.calibration.CalibrationInForce;
 import org.gritwright.core.calibration.FactorForm;
+import org.gritwright.core.fleet.assessment.PointAssessment;
 import org.gritwright.core.fleet.assessment.TruckAssessment;
 import org.gritwright.core.fleet.day.InForceEntry;
 import org.gritwright.core.fleet.day.TruckDay;
-import org.gritwright.core.metering.DriveFeedback;
-import org.gritwright.core.metering.NoSensor;
-import org.gritwright.core.metering.OpeningReading;
-import org.gritwright.core.metering.ShaftSensor;
+import org.gritwright.core.observation.CalibrationPoint;
 import org.gritwright.core.verification.Correction;
 import org.gritwright.core.verification.Verification;
 import org.gritwright.core.verification.VerificationCatch;
@@ -36,17 +33,20 @@ record DisplayValue(
         Optional<Quantity<DischargePerRevolution>> massPerRevolution) {
 
     static DisplayValue of(TruckAssessment truck) {
-        Optional<Quantity<?>> entered = truck.truck().inForce().map(InForceEntry::value);
+        Optional<Quantity<?>> entered = shownPoint(truck)
+                .<Quantity<?>>map(point -> point.inForce().get(0).factor().value())
+                .or(() -> truck.truck().inForce().stream().findFirst().map(InForceEntry::value));
         List<Quantity<?>> used = new ArrayList<>();
         truck.verifications().stream()
                 .map(Verification::source)
                 .map(VerificationCatch::inForce)
-                .filter(inForce -> isShown(truck, inForce))
+                .filter(inForce -> isShown(truck, inForce.point()))
                 .forEach(inForce -> used.add(inForce.factor().value()));
         Optional<Quantity<?>> firstUsed = used.isEmpty() ? Optional.empty() : Optional.of(used.get(0));
         Optional<Quantity<?>> lastUsed = used.isEmpty() ? Optional.empty() : Optional.of(used.get(used.size() - 1));
-        Optional<Quantity<?>> corrected = truck.corrections().stream()
-                .filter(c -> isShown(truck, c.evidence().inForce()))
+        Optional<Quantity<?>> corrected = truck.points().stream()
+                .filter(point -> isShown(truck, point.point()))
+                .flatMap(point -> point.correction().stream())
                 .findFirst()
                 .flatMap(Correction::asLeft)
                 .map(CalibrationFactor::value);
@@ -55,16 +55,23 @@ record DisplayValue(
                 entered.or(() -> firstUsed), asLeft, asLeft.flatMap(value -> massPerRevolution(value, truck.truck())));
     }
 
-    /** A display keeps a value for each material and gate opening: the one of the entry is shown, where there is one. */
-    static boolean isShown(TruckAssessment truck, CalibrationInForce inForce) {
-        return isShown(truck, inForce.material().name(), inForce.opening());
+    /**
+     * Of a display's values the one that is shown in short: that of the only entry; of several the one that something has to be
+     * done about first, or else the first. None where nobody wrote down what was in force.
+     */
+    static Optional<PointAssessment> shownPoint(TruckAssessment truck) {
+        List<PointAssessment> entered = truck.points().stream()
+                .filter(point -> !point.inForce().isEmpty())
+                .toList();
+        return truck.toDo().stream()
+                .flatMap(toDo -> toDo.point().stream())
+                .flatMap(point -> entered.stream().filter(one -> one.point().equals(point)))
+                .findFirst()
+                .or(() -> entered.stream().findFirst());
     }
 
-    static boolean isShown(TruckAssessment truck, String material, Optional<Quantity<?>> opening) {
-        return truck.truck()
-                .inForce()
-                .map(entry -> entry.material().equals(material) && OpeningReading.areSame(entry.opening(), opening))
-                .orElse(true);
+    static boolean isShown(TruckAssessment truck, CalibrationPoint point) {
+        return shownPoint(truck).map(shown -> shown.point().equals(point)).orElse(true);
     }
 
     /** As the display holds it, or, where it keeps the calibration in another form, computed from that. */
@@ -82,15 +89,12 @@ record DisplayValue(
             return Optional.of(
                     factor.form() == FactorForm.MASS_PER_REVOLUTION
                             ? Figures.asKind(DischargePerRevolution.class, value)
-                            : Amounts.ofSi(factor.kilogramsPerRevolution(feedback(truck)), unit));
+                            : Amounts.ofSi(
+                                    factor.kilogramsPerRevolution(
+                                            truck.spreader().feedback()),
+                                    unit));
         } catch (InvalidInputException e) {
             return Optional.empty();
         }
-    }
-
-    private static DriveFeedback feedback(TruckDay truck) {
-        return truck.pulsesPerRevolution()
-                .<DriveFeedback>map(pulses -> new ShaftSensor(pulses, truck.gearRatio()))
-                .orElseGet(() -> new NoSensor(truck.gearRatio()));
     }
 }

@@ -14,6 +14,9 @@ import javax.measure.quantity.Dimensionless;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVPrinter;
 import org.gritwright.core.fleet.assessment.NextStep;
+import org.gritwright.core.fleet.assessment.PointAssessment;
+import org.gritwright.core.fleet.assessment.Refusal;
+import org.gritwright.core.fleet.assessment.ToDo;
 import org.gritwright.core.fleet.assessment.TruckAssessment;
 import org.gritwright.core.fleet.day.CatchEntry;
 import org.gritwright.core.roadspeed.RoadSpeedCheck;
@@ -39,6 +42,9 @@ final class FleetCsv {
         text("needs attention", truck -> truck.needsAttention() ? "yes" : "no");
         text("next step", truck -> truck.assessment().nextStep().words());
         text("instruction", truck -> truck.instruction().text());
+        text(
+                "to do",
+                truck -> truck.assessment().toDo().stream().map(ToDo::toString).collect(Collectors.joining("; ")));
         text("verdict", TruckResult::verdict);
         text("material", FleetCsv::material);
         optional("value as found", truck -> truck.display().asFound().map(Amounts::format));
@@ -49,7 +55,11 @@ final class FleetCsv {
         verification();
         roadSpeed();
         text("findings", FleetCsv::findings);
-        optional("record refused because", truck -> truck.assessment().refusal());
+        optional(
+                "record refused because",
+                truck -> truck.assessment().refusals().stream()
+                        .map(Refusal::sentence)
+                        .reduce((one, other) -> one + "; " + other));
         text("record", truck -> OutputFolder.RECORDS + "/" + truck.recordFile());
     }
 
@@ -87,12 +97,12 @@ final class FleetCsv {
     private void calibration() {
         text(
                 "mass per revolution by calibration catches",
-                truck -> truck.assessment().calibrations().stream()
+                truck -> truck.calibrations().stream()
                         .map(c -> Figures.text(c.dischargePerRevolution().value(), Figures.DIGITS))
                         .collect(Collectors.joining("; ")));
         text(
                 "expanded uncertainty (95 %)",
-                truck -> truck.assessment().calibrations().stream()
+                truck -> truck.calibrations().stream()
                         .map(c -> Figures.text(
                                 c.dischargePerRevolution()
                                         .expandedUncertainty(Figures.COVERAGE)
@@ -101,12 +111,12 @@ final class FleetCsv {
                         .collect(Collectors.joining("; ")));
         text(
                 "largest source of uncertainty",
-                truck -> truck.assessment().calibrations().stream()
+                truck -> truck.calibrations().stream()
                         .map(c -> c.budget().dominant().map(Component::name).orElse("none"))
                         .collect(Collectors.joining("; ")));
         text(
                 "apparent fill (1 is loose bulk density)",
-                truck -> truck.assessment().calibrations().stream()
+                truck -> truck.calibrations().stream()
                         .map(c -> Figures.text(c.apparentFill().quantity(), 3))
                         .collect(Collectors.joining("; ")));
     }
@@ -200,7 +210,8 @@ final class FleetCsv {
 
     private static Optional<String> toEnter(TruckResult truck) {
         return truck.assessment()
-                .correction()
+                .toCorrect()
+                .flatMap(PointAssessment::correction)
                 .filter(c -> truck.assessment().nextStep() == NextStep.ENTER_CORRECTION)
                 .map(c -> Amounts.format(c.toEnter().value()));
     }

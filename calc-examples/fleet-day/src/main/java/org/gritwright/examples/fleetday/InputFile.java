@@ -7,13 +7,13 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import org.gritwright.core.document.Problem;
+import org.gritwright.core.document.RejectedDocumentException;
 import org.gritwright.core.fleet.assessment.FleetAssessor;
 import org.gritwright.core.fleet.day.FleetDay;
 import org.gritwright.core.fleet.day.PlanEntry;
 import org.gritwright.core.fleet.plan.FleetPlanner;
 import org.gritwright.core.record.Document;
-import org.gritwright.core.record.Problem;
-import org.gritwright.core.record.RejectedDocumentException;
 import org.gritwright.core.spi.TypeRegistry;
 import org.gritwright.units.InvalidInputException;
 

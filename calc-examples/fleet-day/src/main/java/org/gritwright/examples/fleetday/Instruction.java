@@ -1,17 +1,20 @@
 package org.gritwright.examples.fleetday;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import javax.measure.Quantity;
 import org.gritwright.core.calibration.Calibration;
-import org.gritwright.core.calibration.CalibrationInForce;
 import org.gritwright.core.finding.Finding;
 import org.gritwright.core.finding.FindingCode;
 import org.gritwright.core.finding.Severity;
+import org.gritwright.core.fleet.assessment.NextStep;
+import org.gritwright.core.fleet.assessment.PointAssessment;
+import org.gritwright.core.fleet.assessment.ToDo;
 import org.gritwright.core.fleet.assessment.TruckAssessment;
-import org.gritwright.core.fleet.day.InForceEntry;
+import org.gritwright.core.observation.CalibrationPoint;
 import org.gritwright.core.roadspeed.RoadSpeedCheck;
 import org.gritwright.core.verification.Correction;
 import org.gritwright.core.verification.Judgement;
@@ -30,25 +33,50 @@ import org.gritwright.units.quantity.PulsesPerDistance;
 record Instruction(String text, String shortReason, List<String> reasons) {
 
     static Instruction of(TruckAssessment truck) {
-        String words = truck.nextStep().words();
-        return switch (truck.nextStep()) {
-            case MEND_RECORD -> {
-                String refusal = truck.refusal().orElseThrow();
-                yield new Instruction(words, refusal, List.of("Nothing could be computed: " + refusal + "."));
-            }
+        return truck.toDo().isEmpty()
+                ? because(NextStep.NOTHING.words(), Stream.of())
+                : of(truck, truck.toDo().get(0));
+    }
+
+    /** One of the things that a truck has to have done. */
+    static Instruction of(TruckAssessment truck, ToDo toDo) {
+        String words = toDo.step().words() + elsewhere(truck, toDo);
+        Optional<PointAssessment> point = toDo.point()
+                .flatMap(wanted -> truck.points().stream()
+                        .filter(one -> one.point().equals(wanted))
+                        .findFirst());
+        return switch (toDo.step()) {
+            case FIX_RECORD ->
+                new Instruction(
+                        words,
+                        truck.refusals().get(0).sentence(),
+                        truck.refusals().stream()
+                                .map(refusal -> "Nothing could be computed: " + refusal.sentence() + ".")
+                                .toList());
             case FIND_FAULT -> because(words, truck.findings().stream().filter(f -> f.severity() == Severity.ERROR));
+            case MATCH_DISPLAY ->
+                because(
+                        words,
+                        withCode(
+                                truck,
+                                FindingCode.DISPLAY_SET_FOR_ANOTHER_SETTING,
+                                FindingCode.DISPLAY_SET_FOR_ANOTHER_MATERIAL,
+                                FindingCode.CATCH_BEFORE_ENTRY));
             case ENTER_CORRECTION ->
                 because(
-                        enter(truck, truck.correction().orElseThrow()) + ", read it back, catch again",
+                        enter(truck, point.flatMap(PointAssessment::correction).orElseThrow())
+                                + ", read it back, catch again",
                         withCode(truck, FindingCode.TOLERANCE_MISSED));
             case CONFIRM_CORRECTION ->
                 because(
                         "Confirm "
-                                + truck.correction().flatMap(Correction::asLeft).orElseThrow()
-                                + " with an independent catch",
+                                + point.flatMap(PointAssessment::correction)
+                                        .flatMap(Correction::asLeft)
+                                        .orElseThrow()
+                                + elsewhere(truck, toDo) + " with an independent catch",
                         withCode(truck, FindingCode.CORRECTION_UNCONFIRMED));
-            case CATCH_MORE -> catchMore(truck.undecided().orElseThrow());
-            case MEND_ROAD_SPEED ->
+            case CATCH_MORE -> catchMore(point.flatMap(PointAssessment::judged).orElseThrow());
+            case FIX_ROAD_SPEED ->
                 because(
                         enter(truck.roadSpeed().orElseThrow()) + ", drive the course again",
                         withCode(truck, FindingCode.ROAD_SPEED_OFF));
@@ -59,15 +87,22 @@ record Instruction(String text, String shortReason, List<String> reasons) {
             case CHECK_DELIVERY ->
                 because(
                         words,
-                        !truck.startUps().isEmpty()
+                        point.flatMap(PointAssessment::startUp).isPresent()
                                 ? withCode(truck, FindingCode.START_UP_LOSS, FindingCode.STEADY_FLOW_OFF)
                                 : withCode(truck, FindingCode.SHORTFALL, FindingCode.OVERRUN));
-            case VERIFY -> because(seeThatDisplayHolds(truck) + words, Stream.of());
+            case VERIFY -> because(seeThatDisplayHolds(truck) + words, withCode(truck, FindingCode.CATCH_BEFORE_ENTRY));
             case CHECK_ROAD_SPEED, NOTHING -> because(words, Stream.of());
         };
     }
 
-    /** How much more, in whole catches like the last; where no number of them would do, what is to blame. */
+    /** Where a truck has several calibration points, the one that is meant. */
+    private static String elsewhere(TruckAssessment truck, ToDo toDo) {
+        return truck.points().size() > 1
+                ? toDo.point().map(point -> " (" + point + ")").orElse("")
+                : "";
+    }
+
+    /** How much more, in whole catches like the last; where no number of them would do, what is the main cause. */
     private static Instruction catchMore(VerificationSeries series) {
         Judgement judgement = series.judgement();
         String error = (series.verifications().size() == 1 ? "By this catch" : "By these catches") + " the error is "
@@ -82,7 +117,10 @@ record Instruction(String text, String shortReason, List<String> reasons) {
                         List.of(error)))
                 .orElseGet(() -> new Instruction(
                         "Weigh or count better: 50 more catches like the last could not tell",
-                        judgement.blame().map(worst -> "to blame: " + worst).orElse("the error is too near the limit"),
+                        judgement
+                                .blame()
+                                .map(worst -> "main cause: " + worst)
+                                .orElse("the error is too near the limit"),
                         List.of(error)));
     }
 
@@ -102,20 +140,18 @@ record Instruction(String text, String shortReason, List<String> reasons) {
         return truck.findings().stream().filter(f -> wanted.contains(f.code()));
     }
 
-    /** Names the old value too, so that a display with several slots is changed in the right one. */
+    /** Names the old value, and where there are several, slot and point, so that the right one is changed. */
     private static String enter(TruckAssessment truck, Correction correction) {
-        CalibrationInForce inForce = correction.evidence().inForce();
+        CalibrationPoint point = correction.evidence().point();
+        Optional<String> slot = truck.points().stream()
+                .filter(one -> one.point().equals(point))
+                .flatMap(one -> one.inForce().stream())
+                .flatMap(entry -> entry.slot().stream())
+                .findFirst();
         return "Enter " + Amounts.format(correction.toEnter().value())
-                + (hasSeveralMaterials(truck) ? " for " + inForce.material().name() : "")
+                + (truck.points().size() > 1 ? " for " + point : "")
+                + slot.map(name -> " in slot " + name).orElse("")
                 + " in place of " + Amounts.format(correction.asFound().value());
-    }
-
-    private static boolean hasSeveralMaterials(TruckAssessment truck) {
-        return truck.verifications().stream()
-                        .map(v -> v.source().inForce().material())
-                        .distinct()
-                        .count()
-                > 1;
     }
 
     /** Whole pulses where the display holds whole pulses. */
@@ -131,25 +167,25 @@ record Instruction(String text, String shortReason, List<String> reasons) {
 
     /** What the day's calibration catches found, if the display may not hold it yet. */
     private static String seeThatDisplayHolds(TruckAssessment truck) {
-        String values = truck.calibrations().stream()
+        String values = calibrations(truck).stream()
                 .map(calibration -> toEnter(truck, calibration))
                 .collect(Collectors.joining(", "));
         return values.isEmpty() ? "" : "See that the display holds " + values + ", then: ";
     }
 
+    private static List<Calibration> calibrations(TruckAssessment truck) {
+        return truck.points().stream()
+                .flatMap(point -> point.calibration().stream())
+                .toList();
+    }
+
     private static String toEnter(TruckAssessment truck, Calibration calibration) {
-        String value = truck.truck()
-                .inForce()
-                .flatMap(InForceEntry::displayStep)
+        String value = truck.truck().inForce().stream()
+                .flatMap(entry -> entry.displayStep().stream())
+                .findFirst()
                 .map(step -> calibration.entered(step).factor().toString())
                 .orElseGet(
                         () -> Figures.text(calibration.dischargePerRevolution().value(), Figures.DIGITS));
-        return truck.calibrations().size() == 1
-                ? value
-                : value + " for " + calibration.material().name()
-                        + calibration
-                                .opening()
-                                .map(o -> " at " + Amounts.format(o))
-                                .orElse("");
+        return calibrations(truck).size() == 1 ? value : value + " for " + calibration.point();
     }
 }

@@ -85,7 +85,7 @@ final class PlanPage {
                         .map(truck -> new Refused(
                                 truck.truck().id(),
                                 plan.ways().get(way).name() + ". "
-                                        + truck.places().stream()
+                                        + truck.points().stream()
                                                 .map(place -> PlanWords.objection(
                                                         place.ways().get(way)))
                                                 .filter(text -> !text.isEmpty())
@@ -97,12 +97,12 @@ final class PlanPage {
         List<Row> rows = plan.planned().stream()
                 .map(truck -> Row.of(
                         truck.truck().id(),
-                        Cell.of(truck.places().stream().map(PlanWords::place).collect(Collectors.joining("; "))),
+                        Cell.of(truck.points().stream().map(PlanWords::point).collect(Collectors.joining("; "))),
                         Cell.of(truck.quickest()
                                 .map(way -> plan.ways().get(way).name())
                                 .orElse("none does")),
                         Cell.of(truck.quickest()
-                                .map(way -> truck.places().stream()
+                                .map(way -> truck.points().stream()
                                         .map(place -> PlanWords.table(place.ways()
                                                 .get(way)
                                                 .calibration()

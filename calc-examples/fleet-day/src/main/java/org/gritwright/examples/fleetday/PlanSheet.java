@@ -8,7 +8,7 @@ import java.util.stream.IntStream;
 import javax.measure.quantity.Dimensionless;
 import org.gritwright.core.fleet.day.FleetDay;
 import org.gritwright.core.fleet.day.WayEntry;
-import org.gritwright.core.fleet.plan.PlacePlan;
+import org.gritwright.core.fleet.plan.PointPlan;
 import org.gritwright.core.fleet.plan.TruckPlan;
 import org.gritwright.core.fleet.plan.WayPlan;
 import org.gritwright.core.planning.CatchSeries;
@@ -37,7 +37,7 @@ record PlanSheet(String anchor, String id, String onTruck, List<String> kit, Lis
     /**
      * The part for one material and gate opening.
      *
-     * @param place material and gate opening
+     * @param point material and gate opening
      * @param tasks what to do, a sentence each
      * @param remarks what the plan takes for granted
      * @param tables the ways of weighing, the verification runs, the table for the yard
@@ -46,7 +46,7 @@ record PlanSheet(String anchor, String id, String onTruck, List<String> kit, Lis
      * @param unit the unit in which masses are read
      */
     record Part(
-            String place,
+            String point,
             List<String> tasks,
             List<String> remarks,
             List<SheetTable> tables,
@@ -59,13 +59,13 @@ record PlanSheet(String anchor, String id, String onTruck, List<String> kit, Lis
      *
      * @param head what it is for
      * @param isFirst whether it has the boxes before those of the containers
-     * @param containers the names of the containers; an empty one for a place without a box
+     * @param containers the names of the containers; an empty one for a point without a box
      */
     record Line(String head, boolean isFirst, List<String> containers) {}
 
     static PlanSheet of(FleetDay day, TruckPlan truck, int number) {
         List<Part> parts =
-                truck.places().stream().map(place -> part(day, truck, place)).toList();
+                truck.points().stream().map(point -> part(day, truck, point)).toList();
         return new PlanSheet(
                 "truck-" + number, truck.truck().id(), TruckSheet.equipment(truck.truck()), kit(truck), parts);
     }
@@ -75,8 +75,8 @@ record PlanSheet(String anchor, String id, String onTruck, List<String> kit, Lis
         kit.add("Wheel chocks, lockout locks and tags, high-visibility clothing, eye protection, gloves, dust mask");
         if (truck.quickest().isPresent()) {
             int way = truck.quickest().get();
-            int most = truck.places().stream()
-                    .map(place -> place.ways().get(way))
+            int most = truck.points().stream()
+                    .map(point -> point.ways().get(way))
                     .mapToInt(PlanSheet::containers)
                     .max()
                     .orElse(1);
@@ -87,7 +87,7 @@ record PlanSheet(String anchor, String id, String onTruck, List<String> kit, Lis
         } else {
             kit.add("Scales and containers: none of the planned ones does; see below");
         }
-        boolean pulses = truck.places().stream().anyMatch(p -> p.count() instanceof PlannedCount.Pulses);
+        boolean pulses = truck.points().stream().anyMatch(p -> p.count() instanceof PlannedCount.Pulses);
         kit.add(
                 pulses
                         ? "The display’s or a separate counter for the shaft’s pulses"
@@ -106,8 +106,8 @@ record PlanSheet(String anchor, String id, String onTruck, List<String> kit, Lis
         return Math.max(calibration, verification);
     }
 
-    private static Part part(FleetDay day, TruckPlan truck, PlacePlan place) {
-        Optional<WayPlan> shown = shown(truck, place);
+    private static Part part(FleetDay day, TruckPlan truck, PointPlan point) {
+        Optional<WayPlan> shown = shown(truck, point);
         List<String> tasks = new ArrayList<>();
         List<String> remarks = new ArrayList<>();
         List<Line> lines = new ArrayList<>();
@@ -131,17 +131,17 @@ record PlanSheet(String anchor, String id, String onTruck, List<String> kit, Lis
                             lines("Verification", run.result().series().containersToFill(), boxes)));
         });
         List<SheetTable> tables = new ArrayList<>();
-        tables.add(ways(truck, place));
+        tables.add(ways(truck, point));
         shown.filter(way -> !truck.plan().testSpeeds().isEmpty()).ifPresent(way -> tables.add(runs(truck, way)));
-        tables.add(yard(place));
-        remarks.add("Expected are " + Figures.text(place.expected(), DIGITS) + ", by "
-                + place.source().words() + ".");
+        tables.add(yard(point));
+        remarks.add("Expected are " + Figures.text(point.expected(), DIGITS) + ", by "
+                + point.source().words() + ".");
         return new Part(
-                PlanWords.place(place),
+                PlanWords.point(point),
                 tasks,
                 remarks,
                 tables,
-                heads(place),
+                heads(point),
                 lines,
                 shown.map(way -> unit(day, way)).orElse(""));
     }
@@ -155,10 +155,10 @@ record PlanSheet(String anchor, String id, String onTruck, List<String> kit, Lis
     }
 
     /** The quickest way that does, or the one that comes closest. */
-    private static Optional<WayPlan> shown(TruckPlan truck, PlacePlan place) {
+    private static Optional<WayPlan> shown(TruckPlan truck, PointPlan point) {
         return truck.quickest()
-                .map(way -> place.ways().get(way))
-                .or(() -> place.ways().stream()
+                .map(way -> point.ways().get(way))
+                .or(() -> point.ways().stream()
                         .filter(way -> way.calibration().isPresent())
                         .min(Comparator.comparingDouble(way -> Amounts.si(
                                 Dimensionless.class,
@@ -198,11 +198,11 @@ record PlanSheet(String anchor, String id, String onTruck, List<String> kit, Lis
                 + PlanWords.uncertainty(series.expandedUncertainty()) + "." + reach + start;
     }
 
-    private static SheetTable ways(TruckPlan truck, PlacePlan place) {
+    private static SheetTable ways(TruckPlan truck, PointPlan point) {
         List<Row> rows = new ArrayList<>();
         List<String> notes = new ArrayList<>();
-        for (int i = 0; i < place.ways().size(); i++) {
-            WayPlan way = place.ways().get(i);
+        for (int i = 0; i < point.ways().size(); i++) {
+            WayPlan way = point.ways().get(i);
             String objection = PlanWords.objection(way);
             if (!objection.isEmpty()) {
                 notes.add(way.way().name() + ": " + objection);
@@ -229,9 +229,9 @@ record PlanSheet(String anchor, String id, String onTruck, List<String> kit, Lis
         return series.repeats() + " × " + Amounts.format(series.revolutions());
     }
 
-    private static SheetTable yard(PlacePlan place) {
+    private static SheetTable yard(PointPlan point) {
         List<WayPlan> usable =
-                place.ways().stream().filter(way -> way.refusal().isEmpty()).toList();
+                point.ways().stream().filter(way -> way.refusal().isEmpty()).toList();
         List<Row> rows = usable.isEmpty()
                 ? List.of()
                 : IntStream.range(0, usable.get(0).table().size())
@@ -271,12 +271,12 @@ record PlanSheet(String anchor, String id, String onTruck, List<String> kit, Lis
                 left == 0 ? List.of() : List.of(Words.count(left, "other run") + ": too fast for these containers."));
     }
 
-    private static List<String> heads(PlacePlan place) {
+    private static List<String> heads(PointPlan point) {
         List<String> heads = new ArrayList<>(List.of("time"));
-        place.opening().ifPresent(opening -> heads.add("gate opening"));
-        if (place.count() instanceof PlannedCount.Pulses) {
+        point.point().setting().quantity().ifPresent(setting -> heads.add("gate setting"));
+        if (point.count() instanceof PlannedCount.Pulses) {
             heads.addAll(List.of("counter at start", "counter at stop"));
-        } else if (place.count() instanceof PlannedCount.ByEye) {
+        } else if (point.count() instanceof PlannedCount.ByEye) {
             heads.addAll(List.of("revolutions by eye", "± (standard)"));
         } else {
             heads.addAll(List.of("setting or speed", "seconds"));

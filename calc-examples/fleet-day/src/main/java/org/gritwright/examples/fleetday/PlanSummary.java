@@ -4,7 +4,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
-import org.gritwright.core.fleet.plan.PlacePlan;
+import org.gritwright.core.fleet.plan.PointPlan;
 import org.gritwright.core.fleet.plan.TruckPlan;
 import org.gritwright.core.planning.CatchSeries;
 import org.gritwright.units.Amounts;
@@ -58,18 +58,18 @@ record PlanSummary(DayPlan plan) {
         if (truck.refusal().isPresent()) {
             return List.of(id, "-", "Can't be planned: " + truck.refusal().get(), "-");
         }
-        String where = truck.places().stream().map(PlanWords::place).collect(Collectors.joining("; "));
+        String where = truck.points().stream().map(PlanWords::point).collect(Collectors.joining("; "));
         if (truck.quickest().isEmpty()) {
             return List.of(
                     id,
                     where,
-                    truck.places().stream().map(PlanSummary::closest).collect(Collectors.joining("; ")),
+                    truck.points().stream().map(PlanSummary::closest).collect(Collectors.joining("; ")),
                     "-");
         }
         int way = truck.quickest().get();
-        String catches = truck.places().stream()
-                .map(place -> catches(
-                        place.ways().get(way).calibration().orElseThrow().series()))
+        String catches = truck.points().stream()
+                .map(point -> catches(
+                        point.ways().get(way).calibration().orElseThrow().series()))
                 .collect(Collectors.joining("; "));
         return List.of(
                 id,
@@ -78,9 +78,9 @@ record PlanSummary(DayPlan plan) {
                 PlanWords.duration(truck.time(way).orElseThrow()));
     }
 
-    private static String closest(PlacePlan place) {
+    private static String closest(PointPlan point) {
         return "No way of weighing reaches it. "
-                + place.ways().stream()
+                + point.ways().stream()
                         .map(way -> way.way().name() + ": " + PlanWords.objection(way))
                         .collect(Collectors.joining(" "));
     }

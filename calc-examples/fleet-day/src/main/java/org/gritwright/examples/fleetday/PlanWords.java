@@ -3,8 +3,9 @@ package org.gritwright.examples.fleetday;
 import javax.measure.Quantity;
 import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Time;
-import org.gritwright.core.fleet.plan.PlacePlan;
+import org.gritwright.core.fleet.plan.PointPlan;
 import org.gritwright.core.fleet.plan.WayPlan;
+import org.gritwright.core.observation.CalibrationPoint;
 import org.gritwright.core.planning.CatchSeries;
 import org.gritwright.core.planning.PlanResult;
 import org.gritwright.units.Amounts;
@@ -17,10 +18,12 @@ final class PlanWords {
     private PlanWords() {}
 
     /** For example "road salt, gate 2 in". */
-    static String place(PlacePlan place) {
-        return place.material().name()
-                + place.opening()
-                        .map(opening -> ", gate " + Amounts.format(opening))
+    static String point(PointPlan plan) {
+        CalibrationPoint point = plan.point();
+        return point.material().name()
+                + point.setting()
+                        .quantity()
+                        .map(setting -> ", gate " + Amounts.format(setting))
                         .orElse("");
     }
 

@@ -3,7 +3,6 @@ package org.gritwright.examples.fleetday;
 import java.time.OffsetDateTime;
 import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -12,15 +11,12 @@ import javax.measure.Quantity;
 import org.gritwright.core.calibration.Calibration;
 import org.gritwright.core.calibration.CalibrationCatch;
 import org.gritwright.core.calibration.CalibrationFactor;
-import org.gritwright.core.calibration.CalibrationInForce;
+import org.gritwright.core.fleet.assessment.PointAssessment;
 import org.gritwright.core.fleet.assessment.TruckAssessment;
-import org.gritwright.core.fleet.day.CalibrationCatchEntry;
-import org.gritwright.core.fleet.day.CatchEntry;
 import org.gritwright.core.fleet.day.InForceEntry;
-import org.gritwright.core.fleet.day.VerificationCatchEntry;
 import org.gritwright.core.judgement.Verdict;
-import org.gritwright.core.metering.OpeningReading;
 import org.gritwright.core.metering.ShaftCount;
+import org.gritwright.core.observation.CalibrationPoint;
 import org.gritwright.core.roadspeed.RoadSpeedCheck;
 import org.gritwright.core.verification.Correction;
 import org.gritwright.core.verification.StartUp;
@@ -50,13 +46,13 @@ final class SheetTables {
         List<SheetTable> tables = new ArrayList<>();
         result.display().asFound().ifPresent(asFound -> tables.add(display(asFound)));
         truck.roadSpeed().ifPresent(check -> tables.add(roadSpeed(check)));
-        truck.startUps().forEach(startUp -> tables.add(startUp(startUp)));
+        truck.points().forEach(point -> point.startUp().ifPresent(startUp -> tables.add(startUp(startUp))));
         return tables;
     }
 
     List<SheetTable> catches() {
         List<SheetTable> tables = new ArrayList<>();
-        truck.calibrations().forEach(calibration -> tables.add(calibration(calibration)));
+        result.calibrations().forEach(calibration -> tables.add(calibration(calibration)));
         if (!truck.verifications().isEmpty()) {
             tables.add(verifications());
         }
@@ -66,7 +62,7 @@ final class SheetTables {
     private SheetTable display(Quantity<?> asFound) {
         List<Row> rows = new ArrayList<>();
         rows.add(Row.of("as found", Cell.exact(asFound)));
-        truck.correction().ifPresent(correction -> {
+        correction().ifPresent(correction -> {
             rows.add(Row.of("called for", computed(correction.computed().value())));
             rows.add(Row.of("to enter", Cell.of(correction.toEnter().toString())));
         });
@@ -74,13 +70,21 @@ final class SheetTables {
                 "as left",
                 result.display()
                         .asLeft()
-                        .filter(value -> !isOpen(truck.correction()))
+                        .filter(value -> !isOpen(correction()))
                         .<Cell>map(Cell::exact)
                         .orElse(Cell.of("not entered yet"))));
         List<String> notes = new ArrayList<>();
-        truck.truck().inForce().map(SheetTables::origin).ifPresent(notes::add);
-        truck.correction().map(SheetTables::status).ifPresent(notes::add);
+        truck.truck().inForce().stream().map(SheetTables::origin).forEach(notes::add);
+        truck.points()
+                .forEach(point -> point.held()
+                        .forEach(held ->
+                                notes.add("After the day: " + held.factor() + " for " + place(point.point()) + ".")));
+        correction().map(SheetTables::status).ifPresent(notes::add);
         return new SheetTable("Calibration in the display", List.of(), rows, notes);
+    }
+
+    private Optional<Correction> correction() {
+        return truck.toCorrect().flatMap(PointAssessment::correction);
     }
 
     private static boolean isOpen(Optional<Correction> correction) {
@@ -88,7 +92,8 @@ final class SheetTables {
     }
 
     private static String origin(InForceEntry entry) {
-        return "Dated " + entry.dated() + ", for " + place(entry.material(), entry.opening())
+        return Amounts.format(entry.value()) + " since " + entry.since() + ", for "
+                + place(entry.material(), entry.setting())
                 + entry.slot().map(slot -> ", slot " + slot).orElse("") + ".";
     }
 
@@ -101,18 +106,12 @@ final class SheetTables {
     }
 
     private SheetTable calibration(Calibration calibration) {
-        List<CatchEntry> entries = truck.truck().calibrationCatches().stream()
-                .map(CalibrationCatchEntry::entry)
-                .filter(entry -> entry.material().equals(calibration.material().name())
-                        && OpeningReading.areSame(entry.opening(), calibration.opening()))
-                .toList();
         List<Row> rows = new ArrayList<>();
-        for (int i = 0; i < entries.size(); i++) {
-            CalibrationCatch one = calibration.catches().get(i);
+        for (CalibrationCatch one : calibration.catches()) {
             rows.add(Row.of(
-                    time(entries.get(i).at()),
+                    time(one.observation().at()),
                     Cell.exact(one.caught().total()),
-                    counted(one.counted(), calibration),
+                    counted(one),
                     computed(ratio(one, calibration))));
         }
         rows.add(Row.of(
@@ -132,23 +131,21 @@ final class SheetTables {
         List<String> notes = new ArrayList<>();
         notes.add("Apparent fill " + Figures.text(calibration.apparentFill().quantity(), 3) + ".");
         return new SheetTable(
-                "Calibration catches, " + place(calibration.material().name(), calibration.opening()),
+                "Calibration catches, " + place(calibration.point()),
                 List.of("caught", "counted", "per revolution"),
                 rows,
                 notes);
     }
 
     private static Quantity<?> ratio(CalibrationCatch one, Calibration calibration) {
-        double revolutions = one.counted().revolutions(calibration.spreader().feedback());
         return Amounts.ofSi(
-                one.caught().kilograms() / revolutions,
+                one.caught().kilograms() / one.revolutions(),
                 calibration.dischargePerRevolution().value().getUnit());
     }
 
-    private static Cell counted(ShaftCount count, Calibration calibration) {
-        String revolutions = Figures.text(
-                Amounts.of(count.revolutions(calibration.spreader().feedback()), SpreadingUnits.REVOLUTION),
-                Figures.DIGITS);
+    private static Cell counted(CalibrationCatch one) {
+        ShaftCount count = one.counted();
+        String revolutions = Figures.text(Amounts.of(one.revolutions(), SpreadingUnits.REVOLUTION), Figures.DIGITS);
         if (count instanceof ShaftCount.Pulses pulses) {
             return new Cell(Amounts.format(pulses.pulses()), revolutions);
         }
@@ -169,14 +166,9 @@ final class SheetTables {
 
     private SheetTable verifications() {
         List<Verification> all = truck.verifications();
-        List<OffsetDateTime> times = truck.truck().verificationCatches().stream()
-                .map(VerificationCatchEntry::entry)
-                .map(CatchEntry::at)
-                .sorted(Comparator.naturalOrder())
-                .toList();
         List<String> columns = new ArrayList<>();
         for (int i = 0; i < all.size(); i++) {
-            columns.add(time(times.get(i)) + label(all.get(i)));
+            columns.add(time(all.get(i).source().observation().at()) + label(all.get(i)));
         }
         List<Row> rows = new ArrayList<>();
         List<String> places = all.stream().map(SheetTables::place).distinct().toList();
@@ -184,11 +176,12 @@ final class SheetTables {
             rows.add(row(
                     "material",
                     v -> new Cell(
-                            v.source().inForce().material().name(),
+                            v.source().point().material().name(),
                             v.source()
-                                    .inForce()
-                                    .opening()
-                                    .map(opening -> "gate opening " + Amounts.format(opening))
+                                    .point()
+                                    .setting()
+                                    .quantity()
+                                    .map(setting -> "gate " + Amounts.format(setting))
                                     .orElse(""))));
         }
         rows.addAll(List.of(
@@ -220,7 +213,8 @@ final class SheetTables {
 
     /** What several catches with one value say that none of them says alone. */
     private List<String> together() {
-        return truck.judged().stream()
+        return truck.points().stream()
+                .flatMap(point -> point.judged().stream())
                 .filter(series -> series.verifications().size() > 1)
                 .map(series -> "The last " + series.verifications().size() + " catches, " + place(series.last())
                         + ", together: error "
@@ -249,7 +243,7 @@ final class SheetTables {
 
     private String label(Verification verification) {
         CalibrationFactor inForce = verification.source().inForce().factor();
-        Optional<Correction> correction = truck.correction();
+        Optional<Correction> correction = correction();
         if (correction.isEmpty()) {
             return "";
         }
@@ -297,14 +291,17 @@ final class SheetTables {
     }
 
     static String place(Verification verification) {
-        CalibrationInForce inForce = verification.source().inForce();
-        return place(inForce.material().name(), inForce.opening());
+        return place(verification.source().point());
     }
 
-    /** No line ends between an opening's number and its unit. */
-    static String place(String material, Optional<Quantity<?>> opening) {
+    static String place(CalibrationPoint point) {
+        return place(point.material().name(), point.setting().quantity());
+    }
+
+    /** No line ends between a setting's number and its unit. */
+    static String place(String material, Optional<Quantity<?>> setting) {
         return material
-                + opening.map(o -> ", gate opening " + Figures.both(o).replace(' ', NO_BREAK_SPACE))
+                + setting.map(o -> ", gate " + Figures.both(o).replace(' ', NO_BREAK_SPACE))
                         .orElse("");
     }
 

@@ -1,5 +1,6 @@
 package org.gritwright.examples.fleetday;
 
+import java.util.List;
 import java.util.Optional;
 import javax.measure.Quantity;
 import org.gritwright.core.calibration.Calibration;
@@ -33,33 +34,38 @@ record TruckResult(TruckAssessment assessment, DisplayValue display, Instruction
 
     /** The verdict in words; a refused record has none. */
     String verdict() {
-        return assessment.refusal().isPresent() ? "record refused, nothing computed" : assessment.verdict();
+        return assessment.isRefused() ? "record refused, nothing computed" : assessment.verdict();
     }
 
     /** The last verification of what the shown calibration is for: an error of another gate opening isn't its own. */
     Optional<Verification> lastVerification() {
         return assessment.verifications().stream()
                 .filter(verification ->
-                        DisplayValue.isShown(assessment, verification.source().inForce()))
+                        DisplayValue.isShown(assessment, verification.source().point()))
                 .reduce((earlier, later) -> later);
     }
 
     /** What the verification catches with the shown calibration say together. */
     Optional<VerificationSeries> judged() {
-        return assessment.judged().stream()
-                .filter(series ->
-                        DisplayValue.isShown(assessment, series.last().source().inForce()))
+        return assessment.points().stream()
+                .filter(point -> DisplayValue.isShown(assessment, point.point()))
+                .flatMap(point -> point.judged().stream())
                 .reduce((earlier, later) -> later);
     }
 
     /** The mass per revolution by what was caught last for the shown calibration: to verify it, or else to make it. */
     Optional<Measured<DischargePerRevolution>> measured() {
         return judged().flatMap(VerificationSeries::dischargePerRevolution)
-                .or(() -> assessment.calibrations().stream()
-                        .filter(c ->
-                                DisplayValue.isShown(assessment, c.material().name(), c.opening()))
+                .or(() -> calibrations().stream()
+                        .filter(c -> DisplayValue.isShown(assessment, c.point()))
                         .map(Calibration::dischargePerRevolution)
                         .findFirst());
+    }
+
+    List<Calibration> calibrations() {
+        return assessment.points().stream()
+                .flatMap(point -> point.calibration().stream())
+                .toList();
     }
 
     Optional<Quantity<DischargePerRevolution>> massPerRevolution() {

@@ -93,19 +93,20 @@ record TruckSheet(
                 .mapToObj(i -> CurveSheet.of(
                         anchor + "-curve-" + (i + 1),
                         curves.get(i),
-                        truck.assessment().truck().gateReading(),
+                        truck.assessment().truck().spreader().gateReading(),
                         progress))
                 .toList();
     }
 
     static String equipment(TruckDay truck) {
-        return words(truck.conveyor()) + "; " + words(truck.gate()) + "; "
-                + truck.pulsesPerRevolution().map(Amounts::format).orElse("no shaft sensor")
-                + ", gear ratio " + Amounts.format(truck.gearRatio())
-                + (truck.controlSettings().isEmpty()
+        return words(truck.spreader().conveyor()) + "; "
+                + words(truck.spreader().gate()) + "; "
+                + truck.spreader().pulsesPerRevolution().map(Amounts::format).orElse("no shaft sensor")
+                + ", gear ratio " + Amounts.format(truck.spreader().gearRatio())
+                + (truck.spreader().controlSettings().isEmpty()
                         ? ""
                         : "; loaded shaft speed by control setting: "
-                                + truck.controlSettings().stream()
+                                + truck.spreader().controlSettings().stream()
                                         .map(row -> Amounts.format(row.setting()) + " → "
                                                 + Amounts.format(row.shaftSpeed()))
                                         .collect(Collectors.joining(", ")));

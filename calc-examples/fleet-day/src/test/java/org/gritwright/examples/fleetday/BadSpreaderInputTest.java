@@ -8,7 +8,8 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
 import java.nio.file.Path;
-import org.gritwright.core.record.RejectedDocumentException;
+import org.gritwright.core.document.RejectedDocumentException;
+import org.gritwright.core.fleet.assessment.Refusal;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -43,21 +44,21 @@ class BadSpreaderInputTest {
             T-20 | /gate/parameters/areas/3         | "100 cm²"            | gate: areas must be not below the one before, 125 cm²: 100 cm²
             T-20 | /gate/parameters/settings/3      | "2"                  | gate: settings must be above the one before, 2: 2
             T-20 | /gate/parameters/areas           | ["0 cm²", "60 cm²"]  | gate: areas must be as many as settings, 7: 2
-            T-20 | /gate/parameters/areas           | "60 cm²"             | gate: areas must be a list of 2 to 100: one value
-            T-20 | /gate/parameters/settings        | ["1"]                | gate: settings must be a list of 2 to 100: a list of 1
-            T-20 | /gate/parameters/areas/6         | "400 m²"             | gate: areas, value 7 must be within 0 m² to 5 m²: 400 m²
-            T-17 | /gate/parameters/width           | ["18 in", "19 in"]   | gate: width must be one value: a list of 2
-            T-17 | /gate/parameters/highestOpening  | "3 in"               | catch of 09:54: gate opening must be within 0 in to 3 in: 4 in
-            T-17 | /calibrationCatches/0/opening    | "-1 in"              | catch of 09:00: gate opening must be within 0 m to 1 m: -1 in
-            T-17 | /calibrationCatches/0/opening    | "50 in"              | catch of 09:00: gate opening must be within 0 m to 1 m: 50 in
-            T-17 | /inForce/opening                 | "50 in"              | calibration in force: gate opening must be within 0 m to 1 m: 50 in
-            T-17 | /calibrationCatches/0/opening    | "0 in"               | catch of 09:00: gate opening must be one at which the conveyor sweeps a volume: 0 in
-            T-17 | /calibrationCatches/0/opening    | nothing              | catch of 09:00: gate opening must be given for gate type sliding-gate, version 1: nothing
-            T-20 | /calibrationCatches/0/opening    | "7"                  | catch of 12:00: gate opening must be within 0 to 6: 7
-            T-18 | /calibrationCatches/0/opening    | "2 in"               | catch of 13:00: gate opening must be left out for gate type no-gate, version 1: 2 in
+            T-20 | /gate/parameters/areas           | "60 cm²"             | gate: areas of setting-table must be a list of 2 to 100: one value
+            T-20 | /gate/parameters/settings        | ["1"]                | gate: settings of setting-table must be a list of 2 to 100: a list of 1
+            T-20 | /gate/parameters/areas/6         | "400 m²"             | gate: areas, value 7 of setting-table must be within 0 m² to 5 m²: 400 m²
+            T-17 | /gate/parameters/width           | ["18 in", "19 in"]   | gate: width of sliding-gate must be one value: a list of 2
+            T-17 | /gate/parameters/highestOpening  | "3 in"               | catch of 09:54: gate setting must be within 0 in to 3 in: 4 in; catch of 10:03: gate setting must be within 0 in to 3 in: 4 in; catch of 10:12: gate setting must be within 0 in to 3 in: 4 in; calibration in force: gate setting must be within 0 in to 3 in: 4 in
+            T-17 | /calibrationCatches/0/setting    | "-1 in"              | catch of 09:00: gate setting must be 0 or more: -1 in
+            T-17 | /calibrationCatches/0/setting    | "50 in"              | catch of 09:00: gate setting must be within 0 m to 1 m: 50 in
+            T-17 | /inForce/0/setting               | "50 in"              | calibration in force: gate setting must be within 0 m to 1 m: 50 in
+            T-17 | /calibrationCatches/0/setting    | "0 in"               | catch of 09:00: gate setting must be one at which the conveyor sweeps a volume: 0 in
+            T-17 | /calibrationCatches/0/setting    | nothing              | catch of 09:00: gate setting must be given for gate type sliding-gate, version 1: nothing
+            T-20 | /calibrationCatches/0/setting    | "7"                  | catch of 12:00: gate setting must be within 0 to 6: 7
+            T-18 | /calibrationCatches/0/setting    | "2 in"               | catch of 13:00: gate setting must be left out for gate type no-gate, version 1: 2 in
             T-15 | /controlSettings/1/setting       | "1"                  | control setting must be above the one before, 2: 1
             T-15 | /controlSettings/1/shaftSpeed    | "60 rev/min"         | loaded shaft speed must be not below the one before, 60 rev/min: 47 rev/min
-            T-15 | /controlSettings                 | nothing              | catch of 09:10: count must be in a form that needs no table of control settings, as the drive has none: control setting 4
+            T-15 | /controlSettings                 | nothing              | catch of 09:10: count must be in a form that needs no table of control settings, as the drive has none: control setting 4; catch of 09:22: count must be in a form that needs no table of control settings, as the drive has none: control setting 4; catch of 09:34: count must be in a form that needs no table of control settings, as the drive has none: control setting 4
             T-15 | /calibrationCatches/0/counted/setting | "7"             | catch of 09:10: control setting must be within 2 to 6: 7
             T-15 | /pulsesPerRevolution             | "60 pulse/rev"       | control settings must be left out for a drive with a shaft sensor: a table
             """)
@@ -71,24 +72,26 @@ class BadSpreaderInputTest {
             }
         });
         assertThat(result.trucks())
-                .filteredOn(truck -> truck.assessment().refusal().isPresent())
+                .filteredOn(truck -> truck.assessment().isRefused())
                 .extracting(TruckResult::id)
                 .containsExactlyInAnyOrder("T-13", id);
         assertThat(result.trucks())
                 .filteredOn(truck -> truck.id().equals(id))
                 .first()
-                .satisfies(truck -> assertThat(truck.assessment().refusal()).hasValue(refusal));
+                .satisfies(truck -> assertThat(truck.assessment().refusals())
+                        .extracting(Refusal::sentence)
+                        .containsExactly(refusal.split("; ", -1)));
     }
 
     @ParameterizedTest
     @CsvSource(delimiter = '|', textBlock = """
-            T-17 | /calibrationCatches/0/opening | "2 lb"      | gate opening: a length, or a bare number for a setting, found 2 lb
-            T-20 | /calibrationCatches/0/opening | "3 %"       | gate opening: a length, or a bare number for a setting, found 3 %
-            T-17 | /inForce/opening              | "2 lb"      | gate opening: a length, or a bare number for a setting, found 2 lb
-            T-17 | /calibrationCatches/0/opening | 2           | a length, or a bare number for a setting, for example "2 in", found 2
+            T-17 | /calibrationCatches/0/setting | "2 lb"      | gate setting: a height, the number of a painted mark, or a percentage, found "2 lb"
+            T-20 | /calibrationCatches/0/setting | "3 s"       | gate setting: a height, the number of a painted mark, or a percentage, found "3 s"
+            T-17 | /inForce/0/setting            | "2 lb"      | gate setting: a height, the number of a painted mark, or a percentage, found "2 lb"
+            T-17 | /calibrationCatches/0/setting | 2           | a height, the number of a painted mark, or a percentage, for example "2 in", found 2
             T-17 | /curveModel                   | "quadratic" | one of [proportional, dead-opening, table], found "quadratic"
-            T-20 | /gate/parameters/areas/3      | 190         | a number and a unit, for example "5.23 lb/rev", found 190
-            T-20 | /gate/parameters/areas/3      | ["1 cm²"]   | a number and a unit, for example "5.23 lb/rev", found an array
+            T-20 | /gate/parameters/areas/3      | 190         | a number and a unit, for example "27.4 lb/rev", found 190
+            T-20 | /gate/parameters/areas/3      | ["1 cm²"]   | a number and a unit, for example "27.4 lb/rev", found an array
             T-15 | /controlSettings/0            | {"setting": "-2", "shaftSpeed": "12 rev/min"} | control setting: 0 or more, found -2
             """)
     void aDocumentIsRefusedAtItsPlace(String id, String pointer, String json, String problem) throws IOException {

@@ -6,7 +6,7 @@ import static org.gritwright.units.SpreadingUnits.POUND_PER_CUBIC_FOOT;
 import static org.gritwright.units.SpreadingUnits.PULSE;
 import static org.gritwright.units.SpreadingUnits.PULSE_PER_REVOLUTION;
 
-import java.time.LocalDate;
+import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -22,7 +22,10 @@ import org.gritwright.core.metering.ShaftSensor;
 import org.gritwright.core.metering.SlidingGate;
 import org.gritwright.core.metering.Spreader;
 import org.gritwright.core.metering.TableGate;
+import org.gritwright.core.observation.CalibrationPoint;
 import org.gritwright.core.observation.Material;
+import org.gritwright.core.observation.Observation;
+import org.gritwright.core.spi.Setting;
 import org.gritwright.core.weighing.CaughtMass;
 import org.gritwright.core.weighing.Scale;
 import org.gritwright.core.weighing.Weighing;
@@ -33,6 +36,7 @@ final class CaughtCurves {
     private static final Material SALT = Material.of("road salt", Amounts.of(80, POUND_PER_CUBIC_FOOT));
 
     private final Gate gate;
+    private static final OffsetDateTime AT = OffsetDateTime.parse("2026-10-19T08:40:00-05:00");
     private final List<CalibrationCatch> catches = new ArrayList<>();
 
     private CaughtCurves(Gate gate) {
@@ -64,24 +68,27 @@ final class CaughtCurves {
     CaughtCurves at(String opening, double... poundsPerRevolution) {
         Scale scale = Scale.of("platform", Amounts.of(5000, POUND), Amounts.of(0.5, POUND));
         for (double pounds : poundsPerRevolution) {
-            catches.add(CalibrationCatch.at(
-                    Amounts.parseAny(opening),
-                    CaughtMass.of(
-                            scale,
-                            LocalDate.of(2026, 10, 19),
-                            new Weighing("tarp", Amounts.of(10 * pounds + 4, POUND), Amounts.of(4, POUND))),
-                    new ShaftCount.Pulses(Amounts.of(600, PULSE))));
+            CaughtMass caught = CaughtMass.of(
+                    scale,
+                    AT.toLocalDate(),
+                    new Weighing("tarp", Amounts.of(10 * pounds + 4, POUND), Amounts.of(4, POUND)));
+            CalibrationPoint point = CalibrationPoint.of(SALT, spreader(), Setting.of(Amounts.parseAny(opening)));
+            catches.add(CalibrationCatch.of(
+                    Observation.of(point, AT, caught).counted(new ShaftCount.Pulses(Amounts.of(600, PULSE)))));
         }
         return this;
     }
 
     DischargeCurve fit(CurveModel model) {
-        Spreader spreader = new Spreader(
+        return DischargeCurve.fit(catches, model);
+    }
+
+    private Spreader spreader() {
+        return new Spreader(
                 Conveyor.of(
                         new DragChain(),
                         Map.of("teeth", Amounts.of(6, ONE), "chainPitch", Amounts.parseAny("2.609 in"))),
                 gate,
                 ShaftSensor.of(Amounts.of(60, PULSE_PER_REVOLUTION)));
-        return DischargeCurve.fit(spreader, SALT, catches, model);
     }
 }

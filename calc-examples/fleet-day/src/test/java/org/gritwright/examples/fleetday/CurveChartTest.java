@@ -246,7 +246,7 @@ class CurveChartTest {
                 .at("2 in", 20, 30)
                 .at("4 in", 60)
                 .fit(CurveModel.DEAD_OPENING);
-        assertThat(wild.predict(wild.openings().get(0)).dischargePerRevolution().expandedUncertainty(0.95))
+        assertThat(wild.predict(wild.settings().get(0)).dischargePerRevolution().expandedUncertainty(0.95))
                 .hasValueSatisfying(
                         half -> assertThat(half.getValue().doubleValue()).isGreaterThan(50));
         String svg = svg(wild);

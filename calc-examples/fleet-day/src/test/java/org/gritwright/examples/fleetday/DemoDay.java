@@ -9,11 +9,11 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.function.Consumer;
+import org.gritwright.core.document.RejectedDocumentException;
 import org.gritwright.core.fleet.assessment.FleetAssessor;
 import org.gritwright.core.fleet.day.FleetDay;
 import org.gritwright.core.metering.BuiltInTypes;
 import org.gritwright.core.record.Document;
-import org.gritwright.core.record.RejectedDocumentException;
 
 /** The demo fleet's day, and variants of it. */
 final class DemoDay {

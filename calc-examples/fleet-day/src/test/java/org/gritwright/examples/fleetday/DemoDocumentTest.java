@@ -5,8 +5,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.Files;
+import org.gritwright.core.document.RejectedDocumentException;
 import org.gritwright.core.record.Document;
-import org.gritwright.core.record.RejectedDocumentException;
 import org.junit.jupiter.api.Test;
 
 class DemoDocumentTest {

@@ -5,9 +5,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import org.assertj.core.util.DoubleComparator;
 import org.gritwright.core.calibration.Calibration;
+import org.gritwright.core.calibration.CalibrationCatch;
 import org.gritwright.core.curve.CurveModel;
-import org.gritwright.core.record.RejectedDocumentException;
-import org.gritwright.units.Amounts;
+import org.gritwright.core.document.RejectedDocumentException;
+import org.gritwright.core.spi.Setting;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestInstance;
@@ -31,15 +32,15 @@ class DemoFleetTest {
             T-02 | CHECK_ROAD_SPEED | Check the road speed over a measured course
             T-03 | NOTHING          | Nothing to do
             T-04 | NOTHING          | Nothing to do
-            T-05 | FIND_FAULT       | Find the fault, then catch again
+            T-05 | FIND_FAULT       | Find the fault, then catch again (road salt at 20 in)
             T-06 | CHECK_DELIVERY   | Check start-up, valve and speed limits
             T-07 | NOTHING          | Nothing to do
             T-08 | CHECK_ROAD_SPEED | Check the road speed over a measured course
             T-09 | CALIBRATE        | Calibrate
-            T-10 | MEND_ROAD_SPEED  | Enter 12303 pulse/mi in place of 13200 pulse/mi, drive the course again
-            T-11 | ENTER_CORRECTION | Enter 5.68 lb/rev in place of 5.35 lb/rev, read it back, catch again
+            T-10 | FIX_ROAD_SPEED   | Enter 12303 pulse/mi in place of 13200 pulse/mi, drive the course again
+            T-11 | ENTER_CORRECTION | Enter 5.68 lb/rev in slot 1 in place of 5.35 lb/rev, read it back, catch again
             T-12 | NOTHING          | Nothing to do
-            T-13 | MEND_RECORD      | Mend the record
+            T-13 | FIX_RECORD       | Fix the record
             T-14 | FIND_FAULT       | Find the fault, then catch again
             T-15 | NOTHING          | Nothing to do
             T-16 | NOTHING          | Nothing to do
@@ -83,7 +84,7 @@ class DemoFleetTest {
     void theTruckWithThreeOpeningsHasACurveChosenByTest() {
         assertThat(truck("T-17").assessment().curves()).singleElement().satisfies(curve -> {
             assertThat(curve.model()).isEqualTo(CurveModel.DEAD_OPENING);
-            assertThat(curve.openings().stream().map(Amounts::format)).containsExactly("1.5 in", "2.5 in", "4 in");
+            assertThat(curve.settings().stream().map(Setting::toString)).containsExactly("1.5 in", "2.5 in", "4 in");
             assertThat(curve.catches()).hasSize(9);
             assertThat(curve.test())
                     .hasValueSatisfying(test -> assertThat(test.chance()).isGreaterThan(0.05));
@@ -96,10 +97,9 @@ class DemoFleetTest {
     /** 30 rev/min at setting 4: 29 revolutions in 58 s. */
     @Test
     void theTruckWithoutFeedbackIsCalibratedByItsTableOfSettings() {
-        Calibration calibration = truck("T-15").assessment().calibrations().get(0);
+        Calibration calibration = truck("T-15").calibrations().get(0);
         assertThat(calibration.catches())
-                .extracting(
-                        one -> one.counted().revolutions(calibration.spreader().feedback()))
+                .extracting(CalibrationCatch::revolutions)
                 .usingComparatorForType(new DoubleComparator(1e-9), Double.class)
                 .containsExactly(29.0, 31.0, 30.0);
     }

@@ -7,7 +7,7 @@ import java.io.IOException;
 import java.util.function.Consumer;
 import java.util.regex.Pattern;
 import java.util.stream.IntStream;
-import org.gritwright.core.record.RejectedDocumentException;
+import org.gritwright.core.document.RejectedDocumentException;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.params.ParameterizedTest;

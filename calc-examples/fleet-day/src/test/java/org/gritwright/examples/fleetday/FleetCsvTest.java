@@ -9,7 +9,7 @@ import java.util.function.Consumer;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
-import org.gritwright.core.record.RejectedDocumentException;
+import org.gritwright.core.document.RejectedDocumentException;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -55,13 +55,13 @@ class FleetCsvTest {
         assertThat(row.get("record")).isEqualTo("records/T-11.json");
     }
 
-    /** Its display holds 31.2 lb/rev for 2.5 in; the last of its three verification catches was made at 4 in. */
+    /** Its display holds 16.5 lb/rev for 1.5 in; the last of its verification catches was made at 2.5 in. */
     @Test
     void theErrorBesideAValueIsThatOfItsOwnGateOpening() throws IOException, RejectedDocumentException {
         CSVRecord row = rows(day -> {}).get(16);
-        assertThat(row.get("value as left")).isEqualTo("31.2 lb/rev");
-        assertThat(row.get("caught (lb)")).isEqualTo("205");
-        assertThat(row.get("calibration error (%)")).startsWith("0.19");
+        assertThat(row.get("value as left")).isEqualTo("16.5 lb/rev");
+        assertThat(row.get("caught (lb)")).isEqualTo("131.5");
+        assertThat(row.get("calibration error (%)")).startsWith("-0.038");
     }
 
     @Test

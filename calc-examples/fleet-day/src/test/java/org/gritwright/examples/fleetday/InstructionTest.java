@@ -6,7 +6,7 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
 import java.util.List;
 import java.util.function.Consumer;
-import org.gritwright.core.record.RejectedDocumentException;
+import org.gritwright.core.document.RejectedDocumentException;
 import org.junit.jupiter.api.Test;
 
 /** Instructions for days that the demo fleet doesn't show. */
@@ -42,7 +42,8 @@ class InstructionTest {
             t.withArray("verificationCatches").insert(0, earlier);
         });
         assertThat(truck.instruction().text())
-                .isEqualTo("Enter 5.68 lb/rev for road salt in place of 5.35 lb/rev, read it back, catch again");
+                .isEqualTo(
+                        "Enter 5.68 lb/rev for road salt in slot 1 in place of 5.35 lb/rev, read it back, catch again");
     }
 
     @Test
@@ -63,11 +64,11 @@ class InstructionTest {
     void severalGateOpeningsAreToldApart() throws IOException, RejectedDocumentException {
         TruckResult truck = truck("T-01", t -> {
             t.remove("verificationCatches");
-            ((ObjectNode) t.get("calibrationCatches").get(0)).put("opening", "2.1 in");
+            ((ObjectNode) t.get("calibrationCatches").get(0)).put("setting", "2.1 in");
         });
         assertThat(truck.instruction().text())
                 .isEqualTo("See that the display holds 5.34 lb/rev for road salt at 2.1 in,"
-                        + " 5.2 lb/rev for road salt at 2 in, then: Make a verification catch");
+                        + " 5.2 lb/rev for road salt at 2 in, then: Make a verification catch (road salt at 2.1 in)");
     }
 
     @Test

@@ -11,7 +11,7 @@ import java.util.function.Consumer;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
-import org.gritwright.core.record.RejectedDocumentException;
+import org.gritwright.core.document.RejectedDocumentException;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -70,7 +70,7 @@ class JudgedResultsTest {
                 .instruction();
 
         assertThat(instruction.text()).isEqualTo("Weigh or count better: 50 more catches like the last could not tell");
-        assertThat(instruction.shortReason()).startsWith("to blame: span of scale ");
+        assertThat(instruction.shortReason()).startsWith("main cause: span of scale ");
     }
 
     @Test
@@ -141,7 +141,6 @@ class JudgedResultsTest {
 
     private static double discharge(Consumer<ObjectNode> change) throws IOException, RejectedDocumentException {
         return truck("T-03", change)
-                .assessment()
                 .calibrations()
                 .get(0)
                 .dischargePerRevolution()
@@ -207,8 +206,8 @@ class JudgedResultsTest {
         TruckResult read = truck("T-17", day -> {});
         TruckResult exact = truck("T-17", day -> DemoDay.truck(day, "T-17").remove("gateReading"));
 
-        assertThat(read.assessment().calibrations().get(1).budget())
-                .isEqualTo(exact.assessment().calibrations().get(1).budget());
+        assertThat(read.calibrations().get(1).budget())
+                .isEqualTo(exact.calibrations().get(1).budget());
         assertThat(atTwoAndAHalf(read)).isEqualTo("± 1.1 lb/rev");
         assertThat(atTwoAndAHalf(exact)).isEqualTo("± 0.32 lb/rev");
     }
@@ -217,7 +216,7 @@ class JudgedResultsTest {
         return CurveSheet.of(
                         "curve",
                         truck.assessment().curves().get(0),
-                        truck.assessment().truck().gateReading(),
+                        truck.assessment().truck().spreader().gateReading(),
                         message -> {})
                 .table()
                 .rows()

@@ -45,7 +45,7 @@ class PluginForkedRunTest {
                 .put("version", 1)
                 .putObject("parameters")
                 .put("diagonal", "16 in");
-        truck.findParents("opening").forEach(entry -> ((ObjectNode) entry).put("opening", "6 in"));
+        truck.findParents("setting").forEach(entry -> ((ObjectNode) entry).put("setting", "6 in"));
     }
 
     private Run run(String name, List<String> java) throws Exception {
@@ -62,7 +62,7 @@ class PluginForkedRunTest {
                         line.startsWith("T-01   5.27 lb/rev   5.229 lb/rev  +0.8 +/-6.1 %;  mass per revolution"));
         assertThat(Run.text(folder.resolve(name).resolve("records/T-01.json")))
                 .contains("\"example.org/diamond-gate\"", "\"apparentFill\": \"0.8")
-                .doesNotContain("\"refusal\"");
+                .doesNotContain("\"refusals\"");
     }
 
     @Test
@@ -84,11 +84,13 @@ class PluginForkedRunTest {
         run("no plugin on class path", Fork.onClassPath());
         run("no plugin on module path", Fork.onModulePath());
         assertThat(Run.text(folder.resolve("no plugin on class path/records/T-01.json")))
-                .contains("\"refusal\": \"conveyor type must be one of the registry: auger, version 1; belt, version 1;"
-                        + " drag-chain, version 1; feed-roller, version 1; twin-auger, version 1:"
-                        + " example.org/reciprocating-floor, version 1\"");
+                .contains(
+                        "\"field\": \"conveyor type\"",
+                        "\"accepted\": \"one of the registry: auger, version 1; belt, version 1; drag-chain, version 1;"
+                                + " feed-roller, version 1; twin-auger, version 1\"",
+                        "\"value\": \"example.org/reciprocating-floor, version 1\"");
         assertThat(Run.text(folder.resolve("no plugin on class path/records/T-12.json")))
-                .doesNotContain("\"refusal\"");
+                .doesNotContain("\"refusals\"");
         assertSameFiles("no plugin on class path", "no plugin on module path");
     }
 

@@ -15,9 +15,9 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Objects;
+import org.gritwright.core.document.RejectedDocumentException;
 import org.gritwright.core.record.CalibrationRecord;
 import org.gritwright.core.record.Document;
-import org.gritwright.core.record.RejectedDocumentException;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestInstance;
@@ -28,8 +28,8 @@ import org.junit.jupiter.params.provider.CsvSource;
 /** The records as files, held against the published schemas and read back. */
 @TestInstance(TestInstance.Lifecycle.PER_CLASS)
 class RecordFilesTest {
-    private static final Schema FLEET_DAY = schema("fleet-day-1.schema.json");
-    private static final Schema CALIBRATION_RECORD = schema("calibration-record-1.schema.json");
+    private static final Schema FLEET_DAY = schema("fleet-day-2.schema.json");
+    private static final Schema CALIBRATION_RECORD = schema("calibration-record-2.schema.json");
 
     private Path output;
 
@@ -66,7 +66,7 @@ class RecordFilesTest {
 
     @ParameterizedTest
     @CsvSource(delimiter = '|', textBlock = """
-            "nextStep": "enter-correction"  | "nextStep": "have lunch"
+            "step": "enter-correction"      | "step": "have lunch"
             "toEnter": "5.68 lb/rev"        | "toEnter": 5.68
             "toEnter": "5.68 lb/rev"        | "toEnter": "5.68 lb per rev"
             "deliveredRate": "262           | "deliveredRate": "262,
@@ -88,7 +88,7 @@ class RecordFilesTest {
 
     @Test
     void theDocumentWithAMissingTareFailsBoth() throws IOException {
-        assertThat(FLEET_DAY.validate(Run.text(Run.TARE_MISSING), InputFormat.JSON))
+        assertThat(schema("fleet-day-1.schema.json").validate(Run.text(Run.TARE_MISSING), InputFormat.JSON))
                 .singleElement()
                 .satisfies(error ->
                         assertThat(error.toString()).contains("/trucks/0/calibrationCatches/0/containers/1", "tare"));
@@ -100,7 +100,7 @@ class RecordFilesTest {
     @CsvSource(delimiter = '|', textBlock = """
             "tolerance": "4 %"         | "tolerance": "4 lb"
             "tolerance": "4 %"         | "tolerance": 4
-            "formatVersion": 1         | "formatVersion": 2
+            "formatVersion": 2         | "formatVersion": 3
             "day": "2026-10-19"        | "day": "19.10.2026"
             "gearRatio": "4.8"         | "gearRatio": "4,8"
             "gearRatio": "4.8"         | "gearRatio": "0x5"

@@ -7,7 +7,7 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
 import java.util.function.Consumer;
 import java.util.regex.Pattern;
-import org.gritwright.core.record.RejectedDocumentException;
+import org.gritwright.core.document.RejectedDocumentException;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestInstance;
@@ -134,9 +134,9 @@ class ReportPageTest {
         assertThat(page.indexOf("What needs doing first")).isPositive().isLessThan(page.indexOf("Before anyone works"));
         assertThat(page)
                 .contains(
-                        "<b>Enter 5.68 lb/rev in place of 5.35 lb/rev, read it back, catch again.</b>",
+                        "<b>Enter 5.68 lb/rev in slot 1 in place of 5.35 lb/rev, read it back, catch again.</b>",
                         "<b>Enter 12303 pulse/mi in place of 13200 pulse/mi, drive the course again.</b>",
-                        "<b>Mend the record.</b> Nothing could be computed: catch of 15:42: gross of container pail 2");
+                        "<b>Fix the record.</b> Nothing could be computed: catch of 15:42: gross of container pail 2");
     }
 
     @Test
@@ -208,7 +208,7 @@ class ReportPageTest {
         String attack = "<script>alert('&')</script><img src=x onerror=y>\"";
         String attacked = page(day -> {
             day.put("site", attack).put("technician", attack);
-            ((ObjectNode) DemoDay.truck(day, "T-01").get("inForce")).put("slot", attack);
+            ((ObjectNode) DemoDay.truck(day, "T-01").at("/inForce/0")).put("slot", attack);
             DemoDay.truck(day, "T-13")
                     .get("calibrationCatches")
                     .forEach(one -> one.get("containers")

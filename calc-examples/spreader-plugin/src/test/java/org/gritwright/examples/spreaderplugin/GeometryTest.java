@@ -5,11 +5,11 @@ import static org.gritwright.units.SpreadingUnits.PERCENT;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.util.Map;
-import java.util.Optional;
 import org.gritwright.core.metering.Conveyor;
 import org.gritwright.core.metering.Gate;
 import org.gritwright.core.metering.NoSensor;
 import org.gritwright.core.metering.Spreader;
+import org.gritwright.core.spi.Setting;
 import org.gritwright.units.Amounts;
 import org.junit.jupiter.api.Test;
 
@@ -30,7 +30,7 @@ class GeometryTest {
     }
 
     private static void assertSwept(double cubicMetres, double openingMetres) {
-        double swept = SPREADER.sweptCubicMetresPerRevolution(Optional.of(Amounts.of(openingMetres, METRE)));
+        double swept = SPREADER.sweptCubicMetresPerRevolution(Setting.of(Amounts.of(openingMetres, METRE)));
         assertEquals(cubicMetres, swept, 1e-15);
     }
 }

@@ -1,0 +1,2 @@
+/** What is said about documents that are read: how large they may be, and what is wrong with them. */
+package org.gritwright.core.document;

@@ -1,0 +1,63 @@
+package org.gritwright.core.fleet.assessment;
+
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import org.gritwright.core.calibration.Calibration;
+import org.gritwright.core.calibration.CalibrationInForce;
+import org.gritwright.core.finding.Finding;
+import org.gritwright.core.observation.CalibrationPoint;
+import org.gritwright.core.verification.Correction;
+import org.gritwright.core.verification.StartUp;
+import org.gritwright.core.verification.Verification;
+import org.gritwright.core.verification.VerificationSeries;
+
+/**
+ * What a truck's day shows of one calibration point. Immutable, thread-safe, a value.
+ *
+ * @param point the calibration point
+ * @param inForce the values in force for it when the day began; none where only catches name the point
+ * @param calibration the calibration from the day's calibration catches
+ * @param verifications the verification catches in the order of time
+ * @param judged what the verification catches with the value in force last say together
+ * @param correction the last correction, with its history
+ * @param startUp what a start loses, where two run times tell
+ * @param proof whether the value in force is proven
+ * @param held what the display holds for the point after the day, as far as the catches show
+ * @param findings everything that a person should know of the point
+ */
+public record PointAssessment(
+        CalibrationPoint point,
+        List<CalibrationInForce> inForce,
+        Optional<Calibration> calibration,
+        List<Verification> verifications,
+        Optional<VerificationSeries> judged,
+        Optional<Correction> correction,
+        Optional<StartUp> startUp,
+        MassProof proof,
+        List<CalibrationInForce> held,
+        List<Finding> findings) {
+
+    /** Copies the lists. */
+    public PointAssessment {
+        Objects.requireNonNull(point, "point");
+        inForce = List.copyOf(inForce);
+        Objects.requireNonNull(calibration, "calibration");
+        verifications = List.copyOf(verifications);
+        Objects.requireNonNull(judged, "judged");
+        Objects.requireNonNull(correction, "correction");
+        Objects.requireNonNull(startUp, "startUp");
+        Objects.requireNonNull(proof, "proof");
+        held = List.copyOf(held);
+        findings = List.copyOf(findings);
+    }
+
+    /**
+     * The last verification.
+     *
+     * @return the last one in the order of time
+     */
+    public Optional<Verification> lastVerification() {
+        return verifications.isEmpty() ? Optional.empty() : Optional.of(verifications.get(verifications.size() - 1));
+    }
+}

@@ -1,0 +1,301 @@
+package org.gritwright.core.fleet.assessment;
+
+import static org.gritwright.core.finding.Argument.number;
+
+import java.time.LocalDate;
+import java.time.OffsetDateTime;
+import java.util.ArrayDeque;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.Stream;
+import org.gritwright.core.calibration.Calibration;
+import org.gritwright.core.calibration.CalibrationFactor;
+import org.gritwright.core.calibration.CalibrationInForce;
+import org.gritwright.core.calibration.Since;
+import org.gritwright.core.finding.Finding;
+import org.gritwright.core.finding.FindingCode;
+import org.gritwright.core.judgement.Tolerance;
+import org.gritwright.core.judgement.Verdict;
+import org.gritwright.core.observation.CalibrationPoint;
+import org.gritwright.core.verification.Advice;
+import org.gritwright.core.verification.Correction;
+import org.gritwright.core.verification.StartUp;
+import org.gritwright.core.verification.Verification;
+import org.gritwright.core.verification.VerificationCatch;
+import org.gritwright.core.verification.VerificationSeries;
+
+/**
+ * What the catches of one calibration point show together, in the order of time: a correction at one says nothing of another.
+ *
+ * <p>A verification catch says something of the value in force only if it isn't older than that value, and if the display
+ * wasn't set for another point. Others are kept and reported, and prove nothing.
+ */
+final class PointHistory {
+    private final CalibrationPoint point;
+    private final List<CalibrationInForce> inForce;
+    private final Optional<Calibration> calibration;
+    private final List<Verification> verifications;
+    /** Those that say something of the value in force. */
+    private final List<Verification> standing;
+
+    private final List<Finding> outOfPlace = new ArrayList<>();
+    private boolean setElsewhere;
+    private final Optional<StartUp> startUp;
+    private Optional<VerificationSeries> judged = Optional.empty();
+    private final List<Finding> contradictions = new ArrayList<>();
+    private final Optional<Correction> correction;
+
+    /**
+     * Follows one point.
+     *
+     * @param point the point
+     * @param inForce the values in force for it when the day began
+     * @param calibration the calibration from its calibration catches, if there are any
+     * @param verifications its verification catches in the order of time
+     * @param elsewhere of each verification catch, the value in force for another point that the display was set to, if it was
+     * @param tolerance the day's tolerance
+     */
+    PointHistory(
+            CalibrationPoint point,
+            List<CalibrationInForce> inForce,
+            Optional<Calibration> calibration,
+            List<Verification> verifications,
+            Function<Verification, Optional<CalibrationInForce>> elsewhere,
+            Tolerance tolerance) {
+        this.point = point;
+        this.inForce = List.copyOf(inForce);
+        this.calibration = calibration;
+        this.verifications = List.copyOf(verifications);
+        List<Verification> standing = new ArrayList<>();
+        for (Verification one : this.verifications) {
+            Optional<CalibrationInForce> other = elsewhere.apply(one);
+            List<Finding> findings =
+                    other.map(set -> Mismatch.otherPoint(one, set)).orElseGet(() -> olderThanEntry(one));
+            setElsewhere |= other.isPresent();
+            outOfPlace.addAll(findings);
+            if (findings.isEmpty()) {
+                standing.add(one);
+            }
+        }
+        this.standing = List.copyOf(standing);
+        List<VerificationCatch> catches =
+                standing.stream().map(Verification::source).toList();
+        this.startUp =
+                StartUp.isSeparable(catches) ? Optional.of(StartUp.separate(catches, tolerance)) : Optional.empty();
+        this.correction = followCorrections();
+    }
+
+    private List<Finding> olderThanEntry(Verification one) {
+        boolean older = !inForce.isEmpty()
+                && inForce.stream()
+                        .allMatch(entry -> entry.since()
+                                .filter(since ->
+                                        since.isAfter(one.source().observation().at()))
+                                .isPresent());
+        return older ? Mismatch.older(one, inForce.get(0)) : List.of();
+    }
+
+    /**
+     * Follows the day: a catch that calls for a correction proposes a correction, a later catch with another value in force shows
+     * what was entered, and that or a still later one may confirm it. The catch that a correction was made from never
+     * corrects again, and one that passes with the value as found speaks against the proposal.
+     */
+    private Optional<Correction> followCorrections() {
+        Correction current = null;
+        for (int i = 0; i < standing.size(); i++) {
+            Verification verification = standing.get(i);
+            VerificationSeries series = seriesUpTo(i);
+            judged = Optional.of(series);
+            CalibrationFactor inForce = verification.source().inForce().factor();
+            boolean proposed = current != null && current.status() == Correction.Status.PROPOSED;
+            if (proposed && !inForce.equals(current.asFound())) {
+                current = current.entered(
+                        inForce, verification.source().observation().at().toLocalDate());
+            } else if (proposed && passes(verification)) {
+                contradictions.add(Finding.of(
+                        FindingCode.CATCHES_DISAGREE,
+                        Map.of("error", number(verification.calibrationError().orElseThrow()))));
+                current = null;
+            }
+            if (current != null && isConfirmableBy(current, series)) {
+                current = current.confirmedBy(series);
+            }
+            boolean again = current != null && verification.source().isSameDischarge(current.evidence());
+            if (series.judgement().advice() == Advice.CORRECT && !again) {
+                current = series.proposedCorrection().orElse(current);
+            }
+        }
+        return Optional.ofNullable(current);
+    }
+
+    private static boolean isConfirmableBy(Correction correction, VerificationSeries series) {
+        return series.verifications().stream().allMatch(v -> correction.isConfirmableBy(v.source()));
+    }
+
+    /**
+     * The catches up to one of them that were made with its calibration, each discharge once: they are judged together. One
+     * whose data are doubted stands alone.
+     */
+    private VerificationSeries seriesUpTo(int index) {
+        Verification last = standing.get(index);
+        ArrayDeque<Verification> together = new ArrayDeque<>(List.of(last));
+        for (int i = index - 1; i >= 0 && !isDoubted(last); i--) {
+            Verification earlier = standing.get(i);
+            boolean alike = earlier.source().inForce().equals(last.source().inForce())
+                    && earlier.calibrationError().isPresent()
+                            == last.calibrationError().isPresent()
+                    && !isDoubted(earlier);
+            if (!alike) {
+                break;
+            }
+            if (together.stream().noneMatch(v -> v.source().isSameDischarge(earlier.source()))) {
+                together.addFirst(earlier);
+            }
+        }
+        return VerificationSeries.of(List.copyOf(together));
+    }
+
+    private static boolean passes(Verification verification) {
+        return verification.calibrationError().isPresent()
+                && verification.verdict() == Verdict.WITHIN_TOLERANCE
+                && !isDoubted(verification);
+    }
+
+    private static boolean isDoubted(Verification verification) {
+        return verification.findings().stream().anyMatch(f -> f.code().doubtsData());
+    }
+
+    CalibrationPoint point() {
+        return point;
+    }
+
+    List<CalibrationInForce> inForce() {
+        return inForce;
+    }
+
+    Optional<Calibration> calibration() {
+        return calibration;
+    }
+
+    Optional<Correction> correction() {
+        return correction;
+    }
+
+    /** What the catches with the calibration in force last say together. */
+    Optional<VerificationSeries> judged() {
+        return judged;
+    }
+
+    /** Whether the display was set for another point during one of the catches. */
+    boolean isSetElsewhere() {
+        return setElsewhere;
+    }
+
+    private Optional<Verification> last() {
+        return standing.isEmpty() ? Optional.empty() : Optional.of(standing.get(standing.size() - 1));
+    }
+
+    private Optional<OffsetDateTime> lastCalibratedAt() {
+        return calibration.flatMap(
+                c -> c.catches().stream().map(one -> one.observation().at()).max(Comparator.naturalOrder()));
+    }
+
+    private static OffsetDateTime at(Verification verification) {
+        return verification.source().observation().at();
+    }
+
+    /** A calibration made after the last verification catch is as yet unproven. */
+    MassProof massProof() {
+        boolean calibratedSince = last().isEmpty()
+                || lastCalibratedAt()
+                        .filter(at -> at.isAfter(at(last().orElseThrow())))
+                        .isPresent();
+        if (calibratedSince) {
+            return MassProof.NOT_CHECKED;
+        }
+        Verification verification = last().get();
+        boolean open = correction.isPresent() && correction.get().status() != Correction.Status.CONFIRMED;
+        boolean counted = verification.calibrationError().isPresent();
+        Verdict verdict = judged().orElseThrow().judgement().verdict();
+        if (verdict == Verdict.OUTSIDE_TOLERANCE || open || (counted && isDoubted(verification))) {
+            return MassProof.NOT_PROVEN;
+        }
+        if (verdict != Verdict.WITHIN_TOLERANCE) {
+            return MassProof.UNDECIDED;
+        }
+        return counted ? MassProof.PROVEN : MassProof.DELIVERY_ONLY;
+    }
+
+    /** The day on which the value in the display was last made new: by a calibration or an entered correction. */
+    Optional<LocalDate> renewedOn() {
+        Optional<LocalDate> corrected =
+                correction.flatMap(Correction::asLeft).flatMap(left -> last()).map(one -> at(one).toLocalDate());
+        return corrected.or(() -> lastCalibratedAt().map(OffsetDateTime::toLocalDate));
+    }
+
+    /**
+     * What the display holds for this point once the day is over, as far as the catches show: the value of the last catch that
+     * counts, since the first catch in a row that showed it, or what was in force when the day began.
+     */
+    List<CalibrationInForce> held() {
+        if (last().isEmpty()) {
+            return inForce;
+        }
+        boolean unchanged = standing.stream()
+                .map(one -> one.source().inForce().factor())
+                .allMatch(value ->
+                        inForce.stream().anyMatch(entry -> entry.factor().equals(value)));
+        if (unchanged) {
+            return inForce;
+        }
+        CalibrationInForce shown = last().get().source().inForce();
+        int first = standing.size() - 1;
+        while (first > 0 && standing.get(first - 1).source().inForce().factor().equals(shown.factor())) {
+            first--;
+        }
+        CalibrationInForce now = shown.since(Since.of(at(standing.get(first))));
+        // With several slots for one point nobody can tell which of them was overwritten.
+        return inForce.size() > 1
+                ? Stream.concat(inForce.stream(), Stream.of(now)).toList()
+                : List.of(inForce.stream()
+                        .flatMap(entry -> entry.slot().stream())
+                        .findFirst()
+                        .map(now::inSlot)
+                        .orElse(now));
+    }
+
+    /** Everything noticed. */
+    List<Finding> findings() {
+        List<Finding> findings = new ArrayList<>();
+        calibration.ifPresent(c -> findings.addAll(c.findings()));
+        verifications.forEach(v -> findings.addAll(v.findings()));
+        addFollowing(findings);
+        return findings;
+    }
+
+    /** What still stands: an earlier catch that a later one has settled is history. */
+    List<Finding> currentFindings() {
+        List<Finding> findings = new ArrayList<>();
+        calibration.ifPresent(c -> findings.addAll(c.findings()));
+        last().ifPresent(v -> findings.addAll(v.findings()));
+        addFollowing(findings);
+        return findings;
+    }
+
+    private void addFollowing(List<Finding> findings) {
+        findings.addAll(outOfPlace);
+        findings.addAll(contradictions);
+        correction.ifPresent(c -> findings.addAll(c.findings()));
+        startUp.ifPresent(s -> findings.addAll(s.findings()));
+    }
+
+    /** The point as it is shown to the world. */
+    PointAssessment assessed(MassProof proof) {
+        return new PointAssessment(
+                point, inForce, calibration, verifications, judged, correction, startUp, proof, held(), findings());
+    }
+}

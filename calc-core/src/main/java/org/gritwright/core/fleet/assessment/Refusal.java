@@ -1,0 +1,49 @@
+package org.gritwright.core.fleet.assessment;
+
+import java.util.Objects;
+import org.gritwright.units.InvalidInputException;
+
+/**
+ * One reason why a truck's day can't be computed with, with its place in the day's document. Immutable, thread-safe, a value.
+ *
+ * @param pointer where, as a JSON pointer (RFC 6901) into the document that the day is written as, for example
+ *     "/trucks/3/verificationCatches/0/setting"
+ * @param subject what it is about, for people, for example "catch of 08:40"; empty for the truck as a whole
+ * @param field what the value is, in the trade's words
+ * @param accepted what would be accepted, worded to follow "must be"
+ * @param value the offending value with its unit
+ */
+public record Refusal(String pointer, String subject, String field, String accepted, String value) {
+    /** Checks that all are given. */
+    public Refusal {
+        Objects.requireNonNull(pointer, "pointer");
+        Objects.requireNonNull(subject, "subject");
+        Objects.requireNonNull(field, "field");
+        Objects.requireNonNull(accepted, "accepted");
+        Objects.requireNonNull(value, "value");
+    }
+
+    static Refusal of(String pointer, String subject, InvalidInputException refused) {
+        return new Refusal(pointer, subject, refused.field(), refused.accepted(), refused.value());
+    }
+
+    /**
+     * The reason in one sentence.
+     *
+     * @return for example "catch of 08:40: gate setting must be within 0 mm to 1 m: 50 in"
+     */
+    public String sentence() {
+        return (subject.isEmpty() ? "" : subject + ": ") + field + " must be " + accepted + ": " + value;
+    }
+
+    /**
+     * Place and reason.
+     *
+     * @return for example "/trucks/3/verificationCatches/0/setting: catch of 08:40: gate setting must be within
+     *     0 mm to 1 m: 50 in"
+     */
+    @Override
+    public String toString() {
+        return pointer + ": " + sentence();
+    }
+}

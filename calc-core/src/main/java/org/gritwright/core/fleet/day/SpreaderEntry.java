@@ -1,0 +1,153 @@
+package org.gritwright.core.fleet.day;
+
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import javax.measure.Quantity;
+import javax.measure.quantity.Dimensionless;
+import org.gritwright.core.metering.Conveyor;
+import org.gritwright.core.metering.DriveFeedback;
+import org.gritwright.core.metering.Gate;
+import org.gritwright.core.metering.NoSensor;
+import org.gritwright.core.metering.OpenLoop;
+import org.gritwright.core.metering.ShaftSensor;
+import org.gritwright.core.metering.Spreader;
+import org.gritwright.core.spi.ConveyorType;
+import org.gritwright.core.spi.GateType;
+import org.gritwright.core.spi.TypeId;
+import org.gritwright.core.spi.TypeRegistry;
+import org.gritwright.units.InvalidInputException;
+import org.gritwright.units.check.Require;
+import org.gritwright.units.quantity.PulsesPerRevolution;
+
+/**
+ * What stands on a truck, as it was written down. Nothing but presence is checked here. Immutable, thread-safe, a value.
+ *
+ * @param conveyor the conveyor
+ * @param gate the gate
+ * @param pulsesPerRevolution pulses per revolution of the sensed shaft; none without a sensor
+ * @param gearRatio revolutions of the sensed or watched shaft per revolution of the conveyor's drive shaft
+ * @param controlSettings the table of control settings and loaded shaft speeds of a drive without feedback; empty without
+ * @param gateReading how far a gate that is set by reading it may be off, either way; none if nobody knows
+ */
+public record SpreaderEntry(
+        TypedEntry conveyor,
+        TypedEntry gate,
+        Optional<Quantity<PulsesPerRevolution>> pulsesPerRevolution,
+        Quantity<Dimensionless> gearRatio,
+        List<OpenLoop.Row> controlSettings,
+        Optional<Quantity<?>> gateReading) {
+
+    /** Copies the list. */
+    public SpreaderEntry {
+        Objects.requireNonNull(conveyor, "conveyor");
+        Objects.requireNonNull(gate, "gate");
+        Objects.requireNonNull(pulsesPerRevolution, "pulsesPerRevolution");
+        Objects.requireNonNull(gearRatio, "gearRatio");
+        controlSettings = List.copyOf(controlSettings);
+        Objects.requireNonNull(gateReading, "gateReading");
+    }
+
+    /**
+     * A spreader with a shaft sensor.
+     *
+     * @param conveyor the conveyor
+     * @param gate the gate
+     * @param pulsesPerRevolution pulses per revolution of the sensed shaft
+     * @param gearRatio revolutions of the sensed shaft per revolution of the conveyor's drive shaft
+     * @return the spreader
+     */
+    public static SpreaderEntry sensed(
+            TypedEntry conveyor,
+            TypedEntry gate,
+            Quantity<PulsesPerRevolution> pulsesPerRevolution,
+            Quantity<Dimensionless> gearRatio) {
+        return new SpreaderEntry(
+                conveyor, gate, Optional.of(pulsesPerRevolution), gearRatio, List.of(), Optional.empty());
+    }
+
+    /**
+     * A spreader without a sensor, whose shaft is watched.
+     *
+     * @param conveyor the conveyor
+     * @param gate the gate
+     * @param gearRatio revolutions of the watched shaft per revolution of the conveyor's drive shaft
+     * @return the spreader
+     */
+    public static SpreaderEntry watched(TypedEntry conveyor, TypedEntry gate, Quantity<Dimensionless> gearRatio) {
+        return new SpreaderEntry(conveyor, gate, Optional.empty(), gearRatio, List.of(), Optional.empty());
+    }
+
+    /**
+     * The same spreader with a table of control settings.
+     *
+     * @param table the rows
+     * @return the spreader
+     */
+    public SpreaderEntry withControlSettings(List<OpenLoop.Row> table) {
+        return new SpreaderEntry(conveyor, gate, pulsesPerRevolution, gearRatio, table, gateReading);
+    }
+
+    /**
+     * The same spreader with a gate that is read as closely as stated.
+     *
+     * @param reading how far the gate may be off, either way
+     * @return the spreader
+     */
+    public SpreaderEntry withGateReading(Quantity<?> reading) {
+        return new SpreaderEntry(conveyor, gate, pulsesPerRevolution, gearRatio, controlSettings, Optional.of(reading));
+    }
+
+    /**
+     * The conveyor.
+     *
+     * @param types the types that are known
+     * @return the conveyor
+     * @throws InvalidInputException if the type is not known or doesn't accept the parameters
+     */
+    public Conveyor conveyor(TypeRegistry types) {
+        ConveyorType type = types.conveyor(TypeId.of(conveyor.type(), conveyor.version()));
+        return Require.naming("conveyor", () -> Conveyor.of(type, conveyor.parameters()));
+    }
+
+    /**
+     * The gate.
+     *
+     * @param types the types that are known
+     * @return the gate
+     * @throws InvalidInputException if the type is not known or doesn't accept the parameters
+     */
+    public Gate gate(TypeRegistry types) {
+        GateType type = types.gate(TypeId.of(gate.type(), gate.version()));
+        return Require.naming("gate", () -> Gate.of(type, gate.parameters()));
+    }
+
+    /**
+     * The whole.
+     *
+     * @param types the types that are known
+     * @return the spreader
+     * @throws InvalidInputException if a part can't be made, or the parts don't go together
+     */
+    public Spreader spreader(TypeRegistry types) {
+        return new Spreader(conveyor(types), gate(types), feedback());
+    }
+
+    /**
+     * How the turning of the drive becomes known.
+     *
+     * @return a sensor, a table of control settings, or neither
+     * @throws InvalidInputException if there are both, or a number is out of its range
+     */
+    public DriveFeedback feedback() {
+        boolean openLoop = !controlSettings.isEmpty();
+        if (pulsesPerRevolution.isPresent()) {
+            if (openLoop) {
+                throw new InvalidInputException(
+                        "control settings", "left out for a drive with a shaft sensor", "a table");
+            }
+            return new ShaftSensor(pulsesPerRevolution.get(), gearRatio);
+        }
+        return openLoop ? new OpenLoop(gearRatio, controlSettings) : new NoSensor(gearRatio);
+    }
+}

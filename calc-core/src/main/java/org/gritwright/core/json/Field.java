@@ -1,0 +1,66 @@
+package org.gritwright.core.json;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+
+/** One line in the declaration of an {@link ObjectCodec}. Wire names stand here and nowhere else. */
+public sealed interface Field {
+
+    /**
+     * A field for one component of a record.
+     *
+     * @param name its name in the document
+     * @param component the name of the record's component
+     * @param codec how its value is read and written
+     * @param absent the value that is meant by leaving the field out; {@code null} if it must be there
+     * @param isLast whether it is written after the fields of the object that its own is inlined into
+     */
+    record Plain<V>(String name, String component, Codec<V> codec, V absent, boolean isLast) implements Field {
+        private Plain(String name, Codec<V> codec, V absent) {
+            this(name, name, codec, absent, false);
+        }
+
+        /** The same field for a component that has another name than the field. */
+        public Plain<V> component(String other) {
+            return new Plain<>(name, other, codec, absent, isLast);
+        }
+
+        /** The same field, written after the fields of the object that its own is inlined into. */
+        public Plain<V> last() {
+            return new Plain<>(name, component, codec, absent, true);
+        }
+    }
+
+    /** A component whose fields stand among those of the record, without a level of their own. */
+    record Inlined<V>(String component, ObjectCodec<V> codec) implements Field {}
+
+    /** A field that follows from the rest: written for readers without the library, required, and not used. */
+    record Derived<T, V>(String name, Class<T> owner, Codec<V> codec, Function<T, V> getter) implements Field {}
+
+    static <V> Plain<V> required(String name, Codec<V> codec) {
+        return new Plain<>(name, codec, null);
+    }
+
+    /** A field whose absence means a certain value; that value is written by leaving the field out. */
+    static <V> Plain<V> withDefault(String name, Codec<V> codec, V absent) {
+        return new Plain<>(name, codec, absent);
+    }
+
+    static <V> Plain<Optional<V>> optional(String name, Codec<V> codec) {
+        return withDefault(name, Codecs.optional(codec), Optional.empty());
+    }
+
+    /** A list that is empty where it is left out. */
+    static <V> Plain<List<V>> list(String name, Codec<V> item) {
+        return withDefault(name, Codecs.listOf(item), List.of());
+    }
+
+    static <V> Inlined<V> inlined(String component, ObjectCodec<V> codec) {
+        return new Inlined<>(component, codec);
+    }
+
+    static <T, V> Derived<T, V> derived(String name, Class<T> owner, Codec<V> codec, Function<T, V> getter) {
+        return new Derived<>(name, owner, codec, getter);
+    }
+}

@@ -1,0 +1,42 @@
+package org.gritwright.core.json;
+
+import java.util.List;
+import java.util.Map;
+
+/** A parsed JSON value with nothing lost and nothing converted: numbers stay text until a codec asks for one. */
+public sealed interface JsonNode {
+
+    /** What stands there, short enough for a message. */
+    String describe();
+
+    record ObjectNode(Map<String, JsonNode> fields) implements JsonNode {
+        @Override
+        public String describe() {
+            return "an object";
+        }
+    }
+
+    record ArrayNode(List<JsonNode> items) implements JsonNode {
+        @Override
+        public String describe() {
+            return "an array";
+        }
+    }
+
+    record TextNode(String text) implements JsonNode {
+        private static final int SHOWN = 60;
+
+        @Override
+        public String describe() {
+            return "\"" + (text.length() <= SHOWN ? text : text.substring(0, SHOWN) + "…") + "\"";
+        }
+    }
+
+    /** A number, true, false or null, as written. */
+    record WordNode(String word) implements JsonNode {
+        @Override
+        public String describe() {
+            return word;
+        }
+    }
+}

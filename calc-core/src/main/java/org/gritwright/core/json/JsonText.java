@@ -1,0 +1,177 @@
+package org.gritwright.core.json;
+
+import com.fasterxml.jackson.core.JsonEncoding;
+import com.fasterxml.jackson.core.JsonFactory;
+import com.fasterxml.jackson.core.JsonGenerator;
+import com.fasterxml.jackson.core.JsonLocation;
+import com.fasterxml.jackson.core.JsonParser;
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.core.JsonToken;
+import com.fasterxml.jackson.core.StreamReadConstraints;
+import com.fasterxml.jackson.core.StreamReadFeature;
+import com.fasterxml.jackson.core.StreamWriteFeature;
+import com.fasterxml.jackson.core.exc.StreamConstraintsException;
+import com.fasterxml.jackson.core.util.DefaultIndenter;
+import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.OutputStream;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.gritwright.core.document.DocumentLimits;
+import org.gritwright.core.document.ProblemCode;
+import org.gritwright.core.document.RejectedDocumentException;
+
+/**
+ * The only class that knows Jackson: bytes to {@link JsonNode} and back.
+ *
+ * <p>It reads tokens, not objects, so that none of data binding's conveniences can turn a missing number into 0.0, take
+ * text for a number, or let the last of two equal names win in silence.
+ */
+public final class JsonText {
+
+    private JsonText() {}
+
+    /**
+     * Reads one document.
+     *
+     * @param problems receives repeated names; the first value stays
+     * @throws RejectedDocumentException if the text is not JSON or is beyond a limit
+     */
+    public static JsonNode read(InputStream in, DocumentLimits limits, Problems problems)
+            throws IOException, RejectedDocumentException {
+        JsonFactory factory = JsonFactory.builder()
+                .disable(StreamReadFeature.AUTO_CLOSE_SOURCE)
+                .streamReadConstraints(StreamReadConstraints.builder()
+                        .maxNestingDepth(limits.depth())
+                        .maxStringLength(limits.textLength())
+                        .maxNumberLength(limits.textLength())
+                        .build())
+                .build();
+        try (JsonParser parser = factory.createParser(new BoundedStream(in, limits.bytes()))) {
+            parser.nextToken();
+            if (parser.currentToken() == null) {
+                problems.add(ProblemCode.NOT_JSON, Pointer.ROOT, "a JSON document", "nothing");
+                throw problems.rejected();
+            }
+            JsonNode node = node(parser, Pointer.ROOT, problems);
+            if (parser.nextToken() != null) {
+                problems.add(
+                        ProblemCode.NOT_JSON,
+                        Pointer.ROOT,
+                        "one JSON document",
+                        "more text after it" + place(parser.currentTokenLocation()));
+            }
+            return node;
+        } catch (BoundedStream.TooLongException e) {
+            problems.add(ProblemCode.TOO_LARGE, Pointer.ROOT, "at most " + limits.bytes() + " bytes", "more");
+            throw problems.rejected();
+        } catch (StreamConstraintsException e) {
+            String most = "at most " + limits.depth() + " levels and " + limits.textLength() + " characters a text";
+            problems.add(ProblemCode.TOO_LARGE, Pointer.ROOT, most, e.getOriginalMessage() + place(e.getLocation()));
+            throw problems.rejected();
+        } catch (JsonProcessingException e) {
+            problems.add(
+                    ProblemCode.NOT_JSON,
+                    Pointer.ROOT,
+                    "JSON (RFC 8259)",
+                    e.getOriginalMessage() + place(e.getLocation()));
+            throw problems.rejected();
+        }
+    }
+
+    private static String place(JsonLocation location) {
+        return location == null ? "" : ", at line " + location.getLineNr() + ", column " + location.getColumnNr();
+    }
+
+    private static JsonNode node(JsonParser parser, Pointer pointer, Problems problems) throws IOException {
+        JsonToken token = parser.currentToken();
+        if (token == JsonToken.START_OBJECT) {
+            return object(parser, pointer, problems);
+        }
+        if (token == JsonToken.START_ARRAY) {
+            return array(parser, pointer, problems);
+        }
+        return token == JsonToken.VALUE_STRING
+                ? new JsonNode.TextNode(parser.getText())
+                : new JsonNode.WordNode(parser.getText());
+    }
+
+    private static JsonNode object(JsonParser parser, Pointer pointer, Problems problems) throws IOException {
+        Map<String, JsonNode> fields = new LinkedHashMap<>();
+        while (parser.nextToken() != JsonToken.END_OBJECT) {
+            String name = parser.getText();
+            parser.nextToken();
+            Pointer at = pointer.at(name);
+            JsonNode value = node(parser, at, problems);
+            if (fields.putIfAbsent(name, value) != null) {
+                problems.add(ProblemCode.REPEATED_NAME, at, "each name once", "\"" + name + "\" again");
+            }
+        }
+        return new JsonNode.ObjectNode(fields);
+    }
+
+    private static JsonNode array(JsonParser parser, Pointer pointer, Problems problems) throws IOException {
+        List<JsonNode> items = new ArrayList<>();
+        while (parser.nextToken() != JsonToken.END_ARRAY) {
+            items.add(node(parser, pointer.at(items.size()), problems));
+        }
+        return new JsonNode.ArrayNode(items);
+    }
+
+    /** Writes one document in UTF-8 with a fixed layout, ending with a line feed; leaves the stream open. */
+    public static void write(JsonNode node, OutputStream out) throws IOException {
+        JsonFactory factory = JsonFactory.builder()
+                .disable(StreamWriteFeature.AUTO_CLOSE_TARGET)
+                .build();
+        try (JsonGenerator generator = factory.createGenerator(out, JsonEncoding.UTF8)) {
+            generator.setPrettyPrinter(new Layout());
+            write(node, generator);
+            generator.writeRaw('\n');
+        }
+    }
+
+    private static void write(JsonNode node, JsonGenerator generator) throws IOException {
+        if (node instanceof JsonNode.ObjectNode object) {
+            generator.writeStartObject();
+            for (Map.Entry<String, JsonNode> field : object.fields().entrySet()) {
+                generator.writeFieldName(field.getKey());
+                write(field.getValue(), generator);
+            }
+            generator.writeEndObject();
+        } else if (node instanceof JsonNode.ArrayNode array) {
+            generator.writeStartArray();
+            for (JsonNode item : array.items()) {
+                write(item, generator);
+            }
+            generator.writeEndArray();
+        } else if (node instanceof JsonNode.TextNode text) {
+            generator.writeString(text.text());
+        } else {
+            generator.writeRawValue(((JsonNode.WordNode) node).word());
+        }
+    }
+
+    /** Two blanks a level, line feeds on every system, "name": value. */
+    private static final class Layout extends DefaultPrettyPrinter {
+        private static final long serialVersionUID = 1L;
+
+        Layout() {
+            DefaultIndenter indenter = new DefaultIndenter("  ", "\n");
+            indentArraysWith(indenter);
+            indentObjectsWith(indenter);
+        }
+
+        @Override
+        public DefaultPrettyPrinter createInstance() {
+            return new Layout();
+        }
+
+        @Override
+        public void writeObjectFieldValueSeparator(JsonGenerator generator) throws IOException {
+            generator.writeRaw(": ");
+        }
+    }
+}

@@ -1,0 +1,129 @@
+package org.gritwright.core.json;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.gritwright.core.document.ProblemCode;
+import org.gritwright.units.InvalidInputException;
+
+/**
+ * A record as an object with a fixed set of fields: an unknown field is a problem, and so is a required one that is
+ * missing. It is declared as a table with one line for each field, in the order in which the fields are written:
+ *
+ * <pre>{@code
+ * object("scale-check", ScaleCheck.class,
+ *         required("on", DATE),
+ *         required("testWeight", MASS),
+ *         required("reading", MASS));
+ * }</pre>
+ *
+ * <p>A line stands for the component of its name, or for the one that it states. Names and types are compared when the
+ * codec is made, so a renamed, missing or misplaced component is an error then and never a changed document.
+ *
+ * @param <T> the type of the record
+ */
+public final class ObjectCodec<T> implements Codec<T> {
+    private final String name;
+    private final Class<T> type;
+    private final RecordShape shape;
+
+    private ObjectCodec(String name, Class<T> type, RecordShape shape) {
+        this.name = name;
+        this.type = type;
+        this.shape = shape;
+    }
+
+    /**
+     * Declares how a record is written.
+     *
+     * @param name the name of its definition in a schema
+     * @param type the record
+     * @param fields a line for each component, in the order on the wire
+     * @throws IllegalArgumentException if fields and components don't match; the message names the field
+     */
+    public static <T extends Record> ObjectCodec<T> object(String name, Class<T> type, Field... fields) {
+        return new ObjectCodec<>(name, type, RecordShape.of(type, List.of(fields)));
+    }
+
+    RecordShape shape() {
+        return shape;
+    }
+
+    @Override
+    public String type() {
+        return type.getTypeName();
+    }
+
+    @Override
+    public T read(JsonNode node, Pointer pointer, Problems problems) {
+        if (!(node instanceof JsonNode.ObjectNode object)) {
+            problems.add(ProblemCode.WRONG_TYPE, pointer, "an object", node);
+            return null;
+        }
+        Map<String, JsonNode> given = object.fields();
+        Object[] values = new Object[shape.size()];
+        boolean complete = true;
+        int known = 0;
+        for (RecordShape.Slot slot : shape.slots()) {
+            JsonNode part = given.get(slot.name());
+            known += part == null ? 0 : 1;
+            Object value = slot.absent();
+            if (part != null) {
+                value = slot.codec().read(part, pointer.at(slot.name()), problems);
+            } else if (slot.isRequired()) {
+                problems.add(ProblemCode.MISSING_FIELD, pointer.at(slot.name()), "a value", "nothing");
+            }
+            values[slot.index()] = value;
+            complete &= value != null;
+        }
+        if (known < given.size()) {
+            List<String> names =
+                    shape.slots().stream().map(RecordShape.Slot::name).toList();
+            given.keySet().stream()
+                    .filter(field -> !names.contains(field))
+                    .forEach(field -> problems.unknownField(pointer, field, names));
+            return null;
+        }
+        return complete ? make(values, pointer, problems) : null;
+    }
+
+    private T make(Object[] values, Pointer pointer, Problems problems) {
+        try {
+            return type.cast(shape.make(values, 0));
+        } catch (InvalidInputException e) {
+            problems.refused(pointer, e);
+            return null;
+        }
+    }
+
+    @Override
+    public JsonNode write(T value) {
+        Map<String, JsonNode> written = new LinkedHashMap<>();
+        for (RecordShape.Slot slot : shape.slots()) {
+            Object part = slot.getter().apply(value);
+            if (slot.isRequired() || !slot.absent().equals(part)) {
+                written.put(slot.name(), slot.codec().write(part));
+            }
+        }
+        return new JsonNode.ObjectNode(written);
+    }
+
+    @Override
+    public JsonNode describe(Schema schema) {
+        return schema.reference(name, () -> definition(schema));
+    }
+
+    JsonNode definition(Schema schema) {
+        Map<String, JsonNode> properties = new LinkedHashMap<>();
+        shape.slots().forEach(slot -> properties.put(slot.name(), slot.codec().describe(schema)));
+        List<JsonNode> required = shape.slots().stream()
+                .filter(RecordShape.Slot::isRequired)
+                .map(slot -> Schema.text(slot.name()))
+                .toList();
+        return Schema.object(
+                Map.entry("type", Schema.text("object")),
+                Map.entry("properties", new JsonNode.ObjectNode(properties)),
+                Map.entry("required", Schema.array(required)),
+                Map.entry("additionalProperties", new JsonNode.WordNode("false")));
+    }
+}

@@ -1,0 +1,66 @@
+package org.gritwright.core.json;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.List;
+import java.util.function.UnaryOperator;
+import org.gritwright.core.document.Problem;
+import org.gritwright.core.document.ProblemCode;
+import org.gritwright.core.document.RejectedDocumentException;
+import org.gritwright.units.InvalidInputException;
+
+/** Collects what is wrong with a document while it is read. */
+public final class Problems {
+    private final int most;
+    private final List<Problem> found = new ArrayList<>();
+    private UnaryOperator<Pointer> asWritten = UnaryOperator.identity();
+
+    public Problems(int most) {
+        this.most = most;
+    }
+
+    /** From here on, places are in a tree that was changed: this leads back to where they were in the document. */
+    void translatedBy(UnaryOperator<Pointer> changedToWritten) {
+        asWritten = changedToWritten;
+    }
+
+    /** Adds a problem. */
+    public void add(ProblemCode code, Pointer pointer, String expected, String found) {
+        add(code.id(), pointer, expected, found);
+    }
+
+    /** Adds a problem. */
+    public void add(ProblemCode code, Pointer pointer, String expected, JsonNode found) {
+        add(code, pointer, expected, found.describe());
+    }
+
+    /** Adds what a factory says of its input. */
+    void refused(Pointer pointer, InvalidInputException e) {
+        add(e.code().id(), pointer, e.field() + ": " + e.accepted(), e.value());
+    }
+
+    /** Adds that an object has a field that it can't have. */
+    public void unknownField(Pointer object, String name, Collection<String> known) {
+        add(
+                ProblemCode.UNKNOWN_FIELD,
+                object.at(name),
+                "one of the fields " + String.join(", ", known),
+                "\"" + name + "\"");
+    }
+
+    private void add(String code, Pointer pointer, String expected, String found) {
+        if (this.found.size() < most) {
+            this.found.add(new Problem(code, asWritten.apply(pointer).toString(), expected, found));
+        }
+    }
+
+    public void throwIfAny() throws RejectedDocumentException {
+        if (!found.isEmpty()) {
+            throw rejected();
+        }
+    }
+
+    RejectedDocumentException rejected() {
+        return new RejectedDocumentException(found);
+    }
+}

@@ -1,0 +1,57 @@
+package org.gritwright.core.json;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.function.Supplier;
+
+/** Builds a JSON Schema (draft 2020-12) with named definitions. */
+public final class Schema {
+    private static final String DIALECT = "https://json-schema.org/draft/2020-12/schema";
+
+    private final Map<String, JsonNode> definitions = new TreeMap<>();
+
+    /** A reference to a definition, which is made when it is asked for first. */
+    public JsonNode reference(String name, Supplier<JsonNode> definition) {
+        if (!definitions.containsKey(name)) {
+            definitions.put(name, new JsonNode.WordNode("true")); // a place holder while the definition is made
+            definitions.put(name, definition.get());
+        }
+        return object(Map.entry("$ref", text("#/$defs/" + name)));
+    }
+
+    public JsonNode document(String title, JsonNode root) {
+        Map<String, JsonNode> fields = new LinkedHashMap<>();
+        fields.put("$schema", text(DIALECT));
+        fields.put("title", text(title));
+        fields.putAll(((JsonNode.ObjectNode) root).fields());
+        fields.put("$defs", new JsonNode.ObjectNode(definitions));
+        return new JsonNode.ObjectNode(fields);
+    }
+
+    public static JsonNode text(String text) {
+        return new JsonNode.TextNode(text);
+    }
+
+    public static JsonNode array(List<JsonNode> items) {
+        return new JsonNode.ArrayNode(items);
+    }
+
+    @SafeVarargs
+    public static JsonNode object(Map.Entry<String, JsonNode>... fields) {
+        Map<String, JsonNode> ordered = new LinkedHashMap<>();
+        for (Map.Entry<String, JsonNode> field : fields) {
+            ordered.put(field.getKey(), field.getValue());
+        }
+        return new JsonNode.ObjectNode(ordered);
+    }
+
+    /** A text of some form. */
+    static JsonNode textOf(String description, String pattern) {
+        return object(
+                Map.entry("type", text("string")),
+                Map.entry("description", text(description)),
+                Map.entry("pattern", text(pattern)));
+    }
+}

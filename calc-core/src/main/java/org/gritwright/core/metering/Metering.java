@@ -1,0 +1,79 @@
+package org.gritwright.core.metering;
+
+import java.io.Serializable;
+import java.util.Optional;
+import javax.measure.Quantity;
+import javax.measure.quantity.Area;
+import org.gritwright.core.spi.FillLimits;
+import org.gritwright.core.spi.Setting;
+
+/**
+ * What doses a material on a truck: a conveyor with its gate. Use it wherever a calibration, a catch or a prediction doesn't
+ * care which kind it is; what differs between kinds is behavior of theirs.
+ *
+ * <p>Implementations are immutable values, as thread-safe as the types behind them.
+ */
+public sealed interface Metering extends Serializable permits Spreader {
+    /**
+     * How the turning of the drive becomes known.
+     *
+     * @return the drive's feedback
+     */
+    DriveFeedback feedback();
+
+    /**
+     * The volume swept per revolution of the sensed or watched shaft.
+     *
+     * @param setting where the gate stands; {@link Setting#none()} where there is nothing to set
+     * @return m³ per revolution of that shaft, greater than zero
+     * @throws org.gritwright.units.InvalidInputException if the setting is missing, out of place, on another scale, out of
+     *     limits or closed, or a type returns something impossible
+     */
+    double sweptCubicMetresPerRevolution(Setting setting);
+
+    /**
+     * Whether a setting can be set.
+     *
+     * @param setting a setting
+     * @return true if there is something to set, on this scale and within its limits
+     */
+    boolean accepts(Setting setting);
+
+    /**
+     * Whether there is something to set, so that every catch has to say where it stood.
+     *
+     * @return true for an adjustable gate
+     */
+    boolean isSettable();
+
+    /**
+     * The usual and the possible apparent fill.
+     *
+     * @return the limits of the type
+     */
+    FillLimits fillLimits();
+
+    /**
+     * The cross-section of the gate that meters the material.
+     *
+     * @param setting where the gate stands
+     * @return the open area; none where no gate meters
+     * @throws org.gritwright.units.InvalidInputException if the setting is missing, out of place or out of limits
+     */
+    Optional<Quantity<Area>> meteringArea(Setting setting);
+
+    /**
+     * Whether the discharge depends on the setting, so that a curve over settings makes sense.
+     *
+     * @return true for a conveyor that an adjustable gate meters
+     */
+    boolean isMeteredBySetting();
+
+    /**
+     * The geometry over the settings.
+     *
+     * @return the compiled function from setting to swept volume
+     * @throws org.gritwright.units.InvalidInputException if the discharge doesn't depend on a setting
+     */
+    SweptByOpening sweptByOpening();
+}

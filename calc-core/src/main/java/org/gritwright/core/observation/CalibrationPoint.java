@@ -1,0 +1,109 @@
+package org.gritwright.core.observation;
+
+import java.io.Serializable;
+import java.util.Objects;
+import org.gritwright.core.metering.Metering;
+import org.gritwright.core.spi.Setting;
+import org.gritwright.units.check.Comparison;
+
+/**
+ * What a calibration is for: a material, the metering that doses it, and where its gate stands. Use it to say which catches
+ * belong together and which value of a display they prove.
+ *
+ * <p>Two points are equal when the materials have one name, the meterings are equal, and the settings are one position: 2 in
+ * and 50.8 mm are one point. The material's density is a condition, not part of the point: a new lot is no new point.
+ * Immutable, thread-safe, a value.
+ *
+ * @param material the material
+ * @param metering what doses it
+ * @param setting where the gate stands; {@link Setting#none()} where there is nothing to set
+ */
+public record CalibrationPoint(Material material, Metering metering, Setting setting) implements Serializable {
+    private static final long serialVersionUID = 1L;
+
+    /** Closer together than this part of the larger, two settings are probably meant to be one (common practice, no source). */
+    private static final double NEAR = 0.01;
+
+    /**
+     * A point among those of one truck's metering.
+     *
+     * @param material the material's name
+     * @param position where the gate stands
+     */
+    public record Key(String material, Setting.Position position) implements Serializable {
+        private static final long serialVersionUID = 1L;
+    }
+
+    /**
+     * Checks that the metering can stand there.
+     *
+     * @throws org.gritwright.units.InvalidInputException if the setting is missing, out of place, on another scale, out of
+     *     limits, or one at which nothing is swept
+     */
+    public CalibrationPoint {
+        Objects.requireNonNull(material, "material");
+        Objects.requireNonNull(metering, "metering");
+        Objects.requireNonNull(setting, "setting");
+        metering.sweptCubicMetresPerRevolution(setting);
+    }
+
+    /**
+     * A point.
+     *
+     * @param material the material
+     * @param metering what doses it
+     * @param setting where the gate stands
+     * @return the point
+     * @throws org.gritwright.units.InvalidInputException if the metering can't stand there
+     */
+    public static CalibrationPoint of(Material material, Metering metering, Setting setting) {
+        return new CalibrationPoint(material, metering, setting);
+    }
+
+    /**
+     * What tells this point from the others of the same metering.
+     *
+     * @return the key
+     */
+    public Key key() {
+        return new Key(material.name(), setting.position());
+    }
+
+    /**
+     * Whether another point is so close that both are probably meant to be one, as gate 57 mm and 2.25 in.
+     *
+     * @param other another point
+     * @return true for one material, one metering and two positions on one scale that differ by less than 1 %
+     */
+    public boolean isNearMiss(CalibrationPoint other) {
+        return !equals(other)
+                && material.name().equals(other.material.name())
+                && setting.scale() == other.setting.scale()
+                && metering.equals(other.metering)
+                && Comparison.isAbove(
+                        NEAR * Math.max(setting.si(), other.setting.si()), Math.abs(setting.si() - other.setting.si()));
+    }
+
+    @Override
+    public boolean equals(Object other) {
+        return this == other
+                || (other instanceof CalibrationPoint that
+                        && key().equals(that.key())
+                        && metering.equals(that.metering));
+    }
+
+    @Override
+    public int hashCode() {
+        return key().hashCode();
+    }
+
+    /**
+     * Material and setting.
+     *
+     * @return for example "road salt at 2 in"
+     */
+    @Override
+    public String toString() {
+        return setting.quantity().isPresent() ? material.name() + " at " + setting : material.name();
+    }
+}

@@ -1,0 +1,68 @@
+package org.gritwright.core.record;
+
+import java.util.Arrays;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import org.gritwright.core.finding.Argument;
+import org.gritwright.core.finding.FindingCode;
+import org.gritwright.core.finding.Slot;
+import org.gritwright.core.finding.Term;
+import org.gritwright.core.json.JsonNode;
+import org.gritwright.core.json.Schema;
+
+/**
+ * A finding as records of format version 1 have it: its numbers and its English words apart. Where the words are one of
+ * a fixed choice they become that; a name and a date stand as they are; what was prose stays prose.
+ */
+final class FindingOfVersion1 {
+    /** The English of version 1, whatever the terms are called today. */
+    private static final Map<String, Term> TERMS = Map.ofEntries(
+            Map.entry("calibration error", Term.CALIBRATION_ERROR),
+            Map.entry("delivery error", Term.DELIVERY_ERROR),
+            Map.entry("caught but not counted", Term.CAUGHT_ONLY),
+            Map.entry("counted but not caught", Term.COUNTED_ONLY),
+            Map.entry("k·g(h)", Term.PROPORTIONAL),
+            Map.entry("k·g(h − h0)", Term.DEAD_OPENING),
+            Map.entry("a rising table", Term.TABLE),
+            Map.entry("hydraulic", Term.HYDRAULIC),
+            Map.entry("sensor", Term.SENSOR),
+            Map.entry("tyre", Term.TYRE),
+            Map.entry("material", Term.MATERIAL));
+
+    private FindingOfVersion1() {}
+
+    /**
+     * Gives a finding the form of today, in place: its arguments together.
+     *
+     * @param finding a finding of version 1
+     */
+    static void toToday(JsonNode.ObjectNode finding) {
+        Map<String, JsonNode> fields = finding.fields();
+        Map<String, JsonNode> arguments = new LinkedHashMap<>();
+        Map<String, Slot> slots = slots(fields.get("code"));
+        for (String part : new String[] {"numbers", "words"}) {
+            if (fields.remove(part) instanceof JsonNode.ObjectNode given) {
+                given.fields().forEach((name, value) -> arguments.put(name, today(slots.get(name), value)));
+            }
+        }
+        if (!arguments.isEmpty()) {
+            fields.put("arguments", new JsonNode.ObjectNode(arguments));
+        }
+    }
+
+    private static Map<String, Slot> slots(JsonNode code) {
+        Map<String, Slot> byName = new HashMap<>();
+        Arrays.stream(FindingCode.values())
+                .filter(one -> Schema.text(one.id()).equals(code))
+                .flatMap(one -> one.slots().stream())
+                .forEach(slot -> byName.put(slot.name(), slot));
+        return byName;
+    }
+
+    private static JsonNode today(Slot slot, JsonNode value) {
+        boolean isTerm = slot != null && slot.kind() == Argument.Kind.TERM;
+        Term term = isTerm && value instanceof JsonNode.TextNode text ? TERMS.get(text.text()) : null;
+        return term == null ? value : Schema.text(term.id());
+    }
+}

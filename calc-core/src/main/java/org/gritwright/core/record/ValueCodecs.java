@@ -1,0 +1,138 @@
+package org.gritwright.core.record;
+
+import java.util.Arrays;
+import java.util.Map;
+import java.util.stream.Collectors;
+import javax.measure.Quantity;
+import javax.measure.Unit;
+import javax.measure.quantity.Dimensionless;
+import javax.measure.quantity.Length;
+import javax.measure.quantity.Mass;
+import javax.measure.quantity.Time;
+import org.gritwright.core.calibration.FactorForm;
+import org.gritwright.core.calibration.Since;
+import org.gritwright.core.json.Codec;
+import org.gritwright.core.json.Codecs;
+import org.gritwright.core.spi.Setting;
+import org.gritwright.core.weighing.AccuracyClass;
+import org.gritwright.core.weighing.ScaleAccuracy;
+import org.gritwright.units.Amounts;
+import org.gritwright.units.InvalidInputException;
+import org.gritwright.units.SpreadingUnits;
+import org.gritwright.units.UnitSymbol;
+import org.gritwright.units.quantity.RotationalSpeed;
+
+/** Codecs of the trade's values that stand in several objects. */
+final class ValueCodecs {
+    static final Codec<Quantity<Mass>> MASS = Codecs.quantity(Mass.class);
+    static final Codec<Quantity<Length>> LENGTH = Codecs.quantity(Length.class);
+    static final Codec<Quantity<Time>> TIME = Codecs.quantity(Time.class);
+    static final Codec<Quantity<Dimensionless>> RATIO = Codecs.quantity(Dimensionless.class);
+    static final Codec<Quantity<RotationalSpeed>> ROTATION = Codecs.quantity(RotationalSpeed.class);
+
+    /** A calibration in one of the forms that displays keep. */
+    static final Codec<Quantity<?>> FACTOR = Codecs.quantity(
+            "calibration-value",
+            "a mass per revolution or pulse, or revolutions or pulses per mass, for example \"27.4 lb/rev\"",
+            row -> isFactor(row.kind()),
+            ValueCodecs::parseFactor);
+
+    /** Where a gate stands: a measured height, the number of a painted mark, or a percentage. */
+    static final Codec<Quantity<?>> SETTING = Codecs.quantity(
+            "gate-setting",
+            "a height, the number of a painted mark, or a percentage, for example \"2 in\"",
+            row -> isSetting(row.unit()),
+            ValueCodecs::parseSetting);
+
+    /** Since when a display holds a value: a day, or a time with its offset. */
+    static final Codec<Since> SINCE = Codecs.text(
+            Since.class.getName(),
+            "since",
+            "a date, or a time with its offset, for example \"2026-10-19\" or \"2026-10-19T08:40:00-04:00\"",
+            Codecs.DATE_OR_TIME_FORM,
+            Codecs.inForm(Codecs.DATE_OR_TIME_FORM, Since::parse),
+            since ->
+                    since.time().map(Codecs::format).orElseGet(() -> since.day().toString()));
+
+    /** The parameters of a conveyor or gate: a quantity each, or a list of quantities. */
+    static final Codec<Map<String, Object>> PARAMETERS = Codecs.mapOf(Codecs.oneOrSeveral(Codecs.ANY_QUANTITY));
+
+    private static final String PROPER_PART = "above 0 % and below 100 %";
+
+    static final Codec<Quantity<Dimensionless>> TOLERANCE =
+            Codecs.percentage("tolerance", PROPER_PART, "4 %", ValueCodecs::isProperPart);
+
+    /** A part of a whole. */
+    static final Codec<Quantity<Dimensionless>> PART =
+            Codecs.percentage("part-of-a-whole", "from 0 % to 100 %", "80 %", number -> number >= 0 && number <= 100);
+
+    private static final String NEW_SCALE = " new";
+
+    /** How accurate a scale is: a part of its reading, or the class on its plate, in service unless it says new. */
+    static final Codec<ScaleAccuracy> SCALE_ACCURACY = Codecs.text(
+            ScaleAccuracy.class.getName(),
+            "scale-accuracy",
+            "a percentage of the reading or an accuracy class, for example \"0.1 %\", \"hb44-iii\" or \"r76-iii new\"",
+            "^(" + Codecs.PERCENTAGE_FORM + "|("
+                    + Arrays.stream(AccuracyClass.values())
+                            .map(AccuracyClass::id)
+                            .collect(Collectors.joining("|")) + ")( new)?)$",
+            ValueCodecs::parseAccuracy,
+            ValueCodecs::printAccuracy);
+
+    private ValueCodecs() {}
+
+    private static boolean isProperPart(double percent) {
+        return percent > 0 && percent < 100;
+    }
+
+    private static boolean isFactor(Class<?> kind) {
+        return Arrays.stream(FactorForm.values()).anyMatch(form -> form.kind().equals(kind));
+    }
+
+    private static Quantity<?> parseFactor(String text) {
+        Quantity<?> value = Amounts.parseAny(text);
+        if (!isFactor(UnitSymbol.of(value.getUnit()).kind())) {
+            throw new InvalidInputException(
+                    "calibration",
+                    "a mass per revolution or pulse, or revolutions or pulses per mass",
+                    "\"" + text + "\"");
+        }
+        return value;
+    }
+
+    private static boolean isSetting(Unit<?> unit) {
+        return UnitSymbol.of(unit).kind().equals(Length.class)
+                || unit.equals(SpreadingUnits.ONE)
+                || unit.equals(SpreadingUnits.PERCENT);
+    }
+
+    /** The kind only: a value that can't be set is a matter of its truck. */
+    private static Quantity<?> parseSetting(String text) {
+        Quantity<?> reading = Amounts.parseAny(text);
+        if (!isSetting(reading.getUnit())) {
+            throw new InvalidInputException(
+                    Setting.FIELD, "a height, the number of a painted mark, or a percentage", "\"" + text + "\"");
+        }
+        return reading;
+    }
+
+    private static ScaleAccuracy parseAccuracy(String text) {
+        boolean isNew = text.endsWith(NEW_SCALE);
+        String id = isNew ? text.substring(0, text.length() - NEW_SCALE.length()) : text;
+        return Arrays.stream(AccuracyClass.values())
+                .filter(one -> one.id().equals(id))
+                .findFirst()
+                .<ScaleAccuracy>map(one -> new ScaleAccuracy.OfClass(
+                        one, isNew ? AccuracyClass.Stage.NEW : AccuracyClass.Stage.IN_SERVICE))
+                .orElseGet(() ->
+                        new ScaleAccuracy.Stated(Codecs.parsePercentage(text, PROPER_PART, ValueCodecs::isProperPart)));
+    }
+
+    private static String printAccuracy(ScaleAccuracy accuracy) {
+        if (accuracy instanceof ScaleAccuracy.OfClass ofClass) {
+            return ofClass.accuracyClass().id() + (ofClass.stage() == AccuracyClass.Stage.NEW ? NEW_SCALE : "");
+        }
+        return Amounts.format(((ScaleAccuracy.Stated) accuracy).ofReading());
+    }
+}

@@ -1,0 +1,18 @@
+package org.gritwright.core.document;
+
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import org.gritwright.units.InvalidInputException;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+class DocumentLimitsTest {
+
+    @ParameterizedTest
+    @CsvSource({"0,1,1,1", "1,0,1,1", "1,1,0,1", "1,1,1,0"})
+    void aLimitBelowOneIsRefused(int bytes, int depth, int textLength, int problems) {
+        assertThatThrownBy(() -> new DocumentLimits(bytes, depth, textLength, problems))
+                .isInstanceOf(InvalidInputException.class)
+                .hasMessageStartingWith("document limits must be 1 or more each");
+    }
+}

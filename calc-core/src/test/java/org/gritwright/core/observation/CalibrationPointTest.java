@@ -1,0 +1,133 @@
+package org.gritwright.core.observation;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatNullPointerException;
+import static org.gritwright.core.Samples.AUGER;
+import static org.gritwright.core.Samples.AUGER_POINT;
+import static org.gritwright.core.Samples.CHAIN;
+import static org.gritwright.core.Samples.SALT;
+import static org.gritwright.core.Samples.assertRefused;
+import static org.gritwright.core.Samples.augerPoint;
+import static org.gritwright.core.Samples.chainAt;
+import static org.gritwright.core.Samples.chainWith;
+import static org.gritwright.core.Samples.foreign;
+import static org.gritwright.core.Samples.height;
+import static org.gritwright.core.Samples.pounds;
+import static org.gritwright.core.Samples.wrongKind;
+
+import org.gritwright.core.metering.NoSensor;
+import org.gritwright.core.spi.Setting;
+import org.gritwright.units.Amounts;
+import org.gritwright.units.SpreadingUnits;
+import org.junit.jupiter.api.Test;
+
+class CalibrationPointTest {
+    private static final Material SAND = Material.of("sand", Amounts.of(95, SpreadingUnits.POUND_PER_CUBIC_FOOT));
+
+    private static CalibrationPoint chainAtMillimetres(double millimetres) {
+        return chainAt(Amounts.of(millimetres, SpreadingUnits.MILLIMETRE));
+    }
+
+    @Test
+    void oneOpeningInTwoUnitsIsOnePoint() {
+        assertThat(chainAt(2))
+                .isEqualTo(chainAtMillimetres(50.8))
+                .hasSameHashCodeAs(chainAtMillimetres(50.8))
+                .isNotEqualTo(chainAtMillimetres(50.81));
+        assertThat(chainAt(2).key()).isEqualTo(chainAtMillimetres(50.8).key());
+    }
+
+    @Test
+    void aNewLotOfTheMaterialIsNoNewPoint() {
+        Material newLot = Material.of("salt", Amounts.of(76, SpreadingUnits.POUND_PER_CUBIC_FOOT));
+
+        assertThat(CalibrationPoint.of(newLot, AUGER, Setting.none())).isEqualTo(AUGER_POINT);
+    }
+
+    @Test
+    void anotherMaterialMeteringOrSettingIsAnotherPoint() {
+        assertThat(AUGER_POINT)
+                .isNotEqualTo(CalibrationPoint.of(SAND, AUGER, Setting.none()))
+                .isNotEqualTo(augerPoint(NoSensor.onDriveShaft()))
+                .isNotEqualTo(chainAt(2));
+        assertThat(chainAt(2)).isNotEqualTo(chainAt(3));
+    }
+
+    @Test
+    void isSpelledAsItWasRead() {
+        assertThat(chainAtMillimetres(50.8)).hasToString("salt at 50.8 mm");
+        assertThat(AUGER_POINT).hasToString("salt");
+    }
+
+    @Test
+    void settingsThatDifferByLessThanAHundredthAreProbablyMeantToBeOne() {
+        assertThat(chainAt(2.25).isNearMiss(chainAtMillimetres(57))).isTrue();
+        assertThat(chainAtMillimetres(57).isNearMiss(chainAt(2.25))).isTrue();
+        assertThat(chainAtMillimetres(100).isNearMiss(chainAtMillimetres(99.1))).isTrue();
+        assertThat(chainAtMillimetres(100).isNearMiss(chainAtMillimetres(99))).isFalse();
+        assertThat(chainAt(2).isNearMiss(chainAt(3))).isFalse();
+    }
+
+    @Test
+    void theSamePointOrOneOfAnotherMaterialOrMeteringIsNoNearMiss() {
+        CalibrationPoint ofSand =
+                CalibrationPoint.of(SAND, CHAIN, Setting.height(Amounts.of(57, SpreadingUnits.MILLIMETRE)));
+        CalibrationPoint watched = CalibrationPoint.of(SALT, chainWith(NoSensor.onDriveShaft()), height(2.24));
+
+        assertThat(chainAt(2).isNearMiss(chainAtMillimetres(50.8))).isFalse();
+        assertThat(chainAt(2.25).isNearMiss(ofSand)).isFalse();
+        assertThat(chainAt(2.25).isNearMiss(watched)).isFalse();
+    }
+
+    @Test
+    void refusesAMissingSetting() {
+        assertRefused(
+                "gate setting must be given for gate type sliding-gate, version 1: nothing",
+                () -> CalibrationPoint.of(SALT, CHAIN, Setting.none()));
+    }
+
+    @Test
+    void refusesASettingWhereThereIsNoGate() {
+        assertRefused(
+                "gate setting must be left out for gate type no-gate, version 1: 4 in",
+                () -> CalibrationPoint.of(SALT, AUGER, height(4)));
+    }
+
+    @Test
+    void refusesASettingBeyondTheGateOrOnAnotherScale() {
+        assertRefused("gate setting must be within 0 m to 1 m: 250 in", () -> chainAt(250));
+        assertRefused(
+                "gate setting must be a height from 0 m to 1 m: 4",
+                () -> CalibrationPoint.of(SALT, CHAIN, Setting.mark(4)));
+        assertRefused(
+                "gate setting must be a height from 0 m to 1 m: 4 %",
+                () -> CalibrationPoint.of(SALT, CHAIN, Setting.percent(4)));
+    }
+
+    @Test
+    void refusesAClosedGate() {
+        assertRefused("gate setting must be one at which the conveyor sweeps a volume: 0 in", () -> chainAt(0));
+    }
+
+    @Test
+    void refusesASettingThatIsNone() {
+        assertRefused("gate setting must be 0 or more: -4 in", () -> chainAt(-4));
+        assertRefused(
+                "gate setting must be a finite length: NaN in \"in\"",
+                () -> chainAt(foreign(Double.NaN, SpreadingUnits.INCH)));
+        assertRefused("gate setting must be a finite length: 4 lb", () -> chainAt(wrongKind(pounds(4))));
+    }
+
+    @Test
+    void materialMeteringAndSettingAreGiven() {
+        assertThatNullPointerException()
+                .isThrownBy(() -> CalibrationPoint.of(null, AUGER, Setting.none()))
+                .withMessage("material");
+        assertThatNullPointerException()
+                .isThrownBy(() -> CalibrationPoint.of(SALT, null, Setting.none()))
+                .withMessage("metering");
+        assertThatNullPointerException()
+                .isThrownBy(() -> CalibrationPoint.of(SALT, AUGER, null))
+                .withMessage("setting");
+    }
+}
