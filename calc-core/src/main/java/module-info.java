@@ -1,5 +1,6 @@
 /** The mathematics of spreader calibration and the interfaces for spreader types. */
 module org.gritwright.core {
+    requires static org.jspecify;
     requires transitive org.gritwright.units;
     requires static com.fasterxml.jackson.core;
     requires org.apache.commons.statistics.distribution;

@@ -2,4 +2,5 @@
 module org.gritwright.examples.benchmarks {
     requires jmh.core;
     requires org.gritwright.core;
+    requires static org.jspecify;
 }

@@ -7,6 +7,7 @@ module org.gritwright.examples.fleetday {
     requires org.apache.xmlgraphics.batik.svggen;
     requires org.gritwright.core;
     requires org.knowm.xchart;
+    requires static org.jspecify;
     // The core's record package needs it, and leaves the choice of a version to us.
     requires com.fasterxml.jackson.core;
     // The template engine logs through it, but has no descriptor to say so.

@@ -18,6 +18,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.gritwright.core.spi.ConveyorType;
 import org.gritwright.core.spi.GateType;
+import org.jspecify.annotations.NullMarked;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -74,7 +75,8 @@ class ArchitectureTest {
     @MethodSource("packages")
     void aPackageKnowsOnlyWhatLiesBelow(String name) {
         Stream<String> ours = ROOMS.subList(0, ROOMS.indexOf(name) + 1).stream().map(known -> CORE + known);
-        Stream<String> others = Stream.of("org.gritwright.units..", "javax.measure..", "java..");
+        Stream<String> others =
+                Stream.of("org.gritwright.units..", "javax.measure..", "java..", "org.jspecify.annotations..");
         Stream<String> jackson = name.equals("json") ? Stream.of("com.fasterxml.jackson.core..") : Stream.of();
         Stream<String> statistics = name.equals("statistics") ? Stream.of(DISTRIBUTIONS) : Stream.of();
         String[] allowed = Stream.of(ours, others, jackson, statistics)
@@ -99,6 +101,14 @@ class ArchitectureTest {
                 .dependOnClassesThat()
                 .resideInAnyPackage(CORE + "document", CORE + "json", CORE + "record")
                 .check(MAIN);
+    }
+
+    @Test
+    void everyPackageSaysWhatMayBeNull() {
+        assertThat(packages().map(name -> CORE + name + ".package-info"))
+                .isNotEmpty()
+                .allSatisfy(info -> assertThat(MAIN.get(info).isAnnotatedWith(NullMarked.class))
+                        .isTrue());
     }
 
     @Test
@@ -132,7 +142,11 @@ class ArchitectureTest {
                 .that(itself)
                 .should()
                 .onlyDependOnClassesThat(itself.or(resideInAnyPackage(
-                        "org.gritwright.core.spi", "org.gritwright.units..", "javax.measure..", "java..")));
+                        "org.gritwright.core.spi",
+                        "org.gritwright.units..",
+                        "javax.measure..",
+                        "java..",
+                        "org.jspecify.annotations..")));
         rule.check(MAIN);
     }
 }

@@ -58,14 +58,14 @@ class GuideTest {
     }
 
     @Test
-    void theGuidesGateIsSetInPerCent(@TempDir Path folder) throws Exception {
+    void theGuidesGateIsSetInPercent(@TempDir Path folder) throws Exception {
         Path classes = compile(folder);
         try (URLClassLoader loader =
                 new URLClassLoader(new URL[] {classes.toUri().toURL()}, GuideTest.class.getClassLoader())) {
             GateType type = (GateType) loader.loadClass("org.example.tray.PercentGate")
                     .getConstructor()
                     .newInstance();
-            Gate gate = Gate.of(type, Map.of("wideOpen", Amounts.of(0.1, SpreadingUnits.SQUARE_METRE)));
+            Gate gate = Gate.of(type, Map.of("wideOpen", Amounts.of(0.1, SpreadingUnits.SQUARE_METER)));
 
             assertThat(Conformance.check(type)).isEmpty();
             assertThat(JsonConformance.check(type)).isEmpty();

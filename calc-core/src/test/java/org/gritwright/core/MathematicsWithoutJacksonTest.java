@@ -31,8 +31,8 @@ import org.junit.jupiter.api.Test;
 @Tag("no-jackson")
 class MathematicsWithoutJacksonTest {
     private static final TestRun RUN = TestRun.lasting(
-            Amounts.of(300, SpreadingUnits.POUND_PER_MILE),
-            Amounts.of(30, SpreadingUnits.MILE_PER_HOUR),
+            Amounts.of(360, SpreadingUnits.POUND_PER_MILE),
+            Amounts.of(25, SpreadingUnits.MILE_PER_HOUR),
             Amounts.of(120, SpreadingUnits.SECOND));
 
     @BeforeEach

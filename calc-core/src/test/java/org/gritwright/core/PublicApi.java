@@ -39,7 +39,7 @@ import java.util.stream.Stream;
  *
  * <p>It leaves out what the compiler adds or what follows from the rest, since compilers differ in it: synthetic and
  * bridge members, a record's accessors and canonical constructor, {@code values} and {@code valueOf} of an enum, and
- * what records and enums make of {@link Object}'s methods. Names of parameters are no part of it.
+ * what records and enums make of {@link Object}'s methods. Names of parameters are not part of it.
  */
 final class PublicApi {
     private static final int DECLARATION_MODIFIERS =

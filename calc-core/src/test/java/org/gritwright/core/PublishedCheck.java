@@ -7,7 +7,7 @@ import java.util.Locale;
 import java.util.function.DoubleSupplier;
 
 /**
- * One number that somebody else stated, held against ours.
+ * One number that somebody else stated, compared with ours.
  *
  * @param id stable name of the check
  * @param what what is computed, from which numbers
@@ -162,7 +162,7 @@ record PublishedCheck(
         return tolerance.of(new BigDecimal(stated));
     }
 
-    /** The class and the name of the test that holds ours against the stated number. */
+    /** The class and the name of the test that compares ours with the stated number. */
     String testedIn() {
         return PublishedValuesTest.class.getSimpleName() + ", " + id;
     }
@@ -186,7 +186,7 @@ record PublishedCheck(
                         == 0;
     }
 
-    /** In per cent of the stated number. */
+    /** In percent of the stated number. */
     double deviation() {
         return (computed.getAsDouble() / statedValue() - 1) * 100;
     }

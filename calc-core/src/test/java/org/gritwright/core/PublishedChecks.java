@@ -51,13 +51,13 @@ import org.gritwright.units.rate.LiquidRates;
 import org.gritwright.units.rate.PrewetRates;
 import org.gritwright.units.rate.Rates;
 
-/** Every published or derived number that units and core are held against, with its source. */
+/** Every published or derived number that units and core are compared with, and its source. */
 final class PublishedChecks {
     private static final Quantity<LaneWidth> TWELVE_FEET = Amounts.of(12, SpreadingUnits.FOOT_PER_LANE);
     private static final Quantity<LaneWidth> ELEVEN_FEET = Amounts.of(11, SpreadingUnits.FOOT_PER_LANE);
-    private static final Quantity<LaneWidth> THREE_AND_A_HALF_METRES = Amounts.of(3.5, SpreadingUnits.METRE_PER_LANE);
-    private static final Quantity<LaneWidth> THREE_AND_THREE_QUARTER_METRES =
-            Amounts.of(3.75, SpreadingUnits.METRE_PER_LANE);
+    private static final Quantity<LaneWidth> THREE_AND_A_HALF_METERS = Amounts.of(3.5, SpreadingUnits.METER_PER_LANE);
+    private static final Quantity<LaneWidth> THREE_AND_THREE_QUARTER_METERS =
+            Amounts.of(3.75, SpreadingUnits.METER_PER_LANE);
     private static final Quantity<LaneApplicationRate> HUNDRED_POUNDS =
             Amounts.of(100, SpreadingUnits.POUND_PER_LANE_MILE);
     private static final Quantity<PrewetRate> TEN_GALLONS = Amounts.of(10, SpreadingUnits.US_GALLON_PER_SHORT_TON);
@@ -160,27 +160,27 @@ final class PublishedChecks {
                 "1 lb/mi",
                 "0.281849231737",
                 "kg/km",
-                () -> Amounts.in(Amounts.of(1, SpreadingUnits.POUND_PER_MILE), SpreadingUnits.KILOGRAM_PER_KILOMETRE));
+                () -> Amounts.in(Amounts.of(1, SpreadingUnits.POUND_PER_MILE), SpreadingUnits.KILOGRAM_PER_KILOMETER));
         units(
                 "unit-lane-rate",
                 "1 lb/lane-mi",
                 "0.281849231737",
                 "kg/lane-km",
                 () -> Amounts.in(
-                        Amounts.of(1, SpreadingUnits.POUND_PER_LANE_MILE), SpreadingUnits.KILOGRAM_PER_LANE_KILOMETRE));
+                        Amounts.of(1, SpreadingUnits.POUND_PER_LANE_MILE), SpreadingUnits.KILOGRAM_PER_LANE_KILOMETER));
         units(
                 "unit-liquid-rate",
                 "1 gal/mi",
                 "2.352145833",
                 "L/km",
-                () -> Amounts.in(Amounts.of(1, SpreadingUnits.US_GALLON_PER_MILE), SpreadingUnits.LITRE_PER_KILOMETRE));
+                () -> Amounts.in(Amounts.of(1, SpreadingUnits.US_GALLON_PER_MILE), SpreadingUnits.LITER_PER_KILOMETER));
         units(
                 "unit-prewet",
                 "1 gal/ton (short ton)",
                 "4.172702226",
                 "L/t",
                 () -> Amounts.in(
-                        Amounts.of(1, SpreadingUnits.US_GALLON_PER_SHORT_TON), SpreadingUnits.LITRE_PER_TONNE));
+                        Amounts.of(1, SpreadingUnits.US_GALLON_PER_SHORT_TON), SpreadingUnits.LITER_PER_TONNE));
     }
 
     private void units(String id, String what, String stated, String unit, DoubleSupplier computed) {
@@ -194,7 +194,7 @@ final class PublishedChecks {
                 "3.6576",
                 "kg/lane-km",
                 () -> in(
-                        SpreadingUnits.KILOGRAM_PER_LANE_KILOMETRE,
+                        SpreadingUnits.KILOGRAM_PER_LANE_KILOMETER,
                         Rates.laneRateFromArealRate(gramsPerSquareMetre(1), TWELVE_FEET)));
         units("dose-12-ft", "1 g/m² on a 12-ft lane", "12.9772", "lb/lane-mi", () -> lanePounds(1, TWELVE_FEET));
         units(
@@ -203,30 +203,30 @@ final class PublishedChecks {
                 "3.5",
                 "kg/lane-km",
                 () -> in(
-                        SpreadingUnits.KILOGRAM_PER_LANE_KILOMETRE,
-                        Rates.laneRateFromArealRate(gramsPerSquareMetre(1), THREE_AND_A_HALF_METRES)));
+                        SpreadingUnits.KILOGRAM_PER_LANE_KILOMETER,
+                        Rates.laneRateFromArealRate(gramsPerSquareMetre(1), THREE_AND_A_HALF_METERS)));
         units(
                 "dose-3.5-m",
                 "1 g/m² on a 3.5-m lane",
                 "12.4180",
                 "lb/lane-mi",
-                () -> lanePounds(1, THREE_AND_A_HALF_METRES));
+                () -> lanePounds(1, THREE_AND_A_HALF_METERS));
         units("dose-20-12-ft", "20 g/m² on a 12-ft lane", "259.54", "lb/lane-mi", () -> lanePounds(20, TWELVE_FEET));
         units(
                 "dose-20-3.5-m",
                 "20 g/m² on a 3.5-m lane",
                 "248.36",
                 "lb/lane-mi",
-                () -> lanePounds(20, THREE_AND_A_HALF_METRES));
+                () -> lanePounds(20, THREE_AND_A_HALF_METERS));
         units("dose-20-11-ft", "20 g/m² on an 11-ft lane", "237.91", "lb/lane-mi", () -> lanePounds(20, ELEVEN_FEET));
         units("areal-12-ft", "100 lb/lane-mi on a 12-ft lane", "7.7059", "g/m²", () -> grams(TWELVE_FEET));
-        units("areal-3.5-m", "100 lb/lane-mi on a 3.5-m lane", "8.0528", "g/m²", () -> grams(THREE_AND_A_HALF_METRES));
+        units("areal-3.5-m", "100 lb/lane-mi on a 3.5-m lane", "8.0528", "g/m²", () -> grams(THREE_AND_A_HALF_METERS));
         units(
                 "areal-3.75-m",
                 "100 lb/lane-mi on a 3.75-m lane",
                 "7.5160",
                 "g/m²",
-                () -> grams(THREE_AND_THREE_QUARTER_METRES));
+                () -> grams(THREE_AND_THREE_QUARTER_METERS));
         units(
                 "lane-mile-acres",
                 "area of a 12-ft lane-mile",
@@ -244,14 +244,14 @@ final class PublishedChecks {
                                 SpreadingUnits.POUND_PER_SQUARE_FOOT,
                                 Rates.arealRateFromLaneRate(HUNDRED_POUNDS, TWELVE_FEET)));
         units(
-                "lane-mile-metres",
+                "lane-mile-meters",
                 "area of a 12-ft lane-mile",
                 "5886.34",
                 "m²",
                 () -> 100
                         * 453.59237
                         / in(
-                                SpreadingUnits.GRAM_PER_SQUARE_METRE,
+                                SpreadingUnits.GRAM_PER_SQUARE_METER,
                                 Rates.arealRateFromLaneRate(HUNDRED_POUNDS, TWELVE_FEET)));
         add(
                 "two-lane-mile",
@@ -298,7 +298,7 @@ final class PublishedChecks {
                 "0.64308",
                 "mL/m²",
                 () -> in(
-                        SpreadingUnits.MILLILITRE_PER_SQUARE_METRE,
+                        SpreadingUnits.MILLILITER_PER_SQUARE_METER,
                         LiquidRates.arealRateFromLaneRate(
                                 Amounts.of(1, SpreadingUnits.US_GALLON_PER_LANE_MILE), TWELVE_FEET)));
     }
@@ -339,7 +339,7 @@ final class PublishedChecks {
     private void auger() {
         String what = "auger 6 in, shaft 2 in, pitch 6 in";
         geometry("auger-volume", what, "150.796", "in³/rev", () -> cubicInches(AUGER, Setting.none()));
-        geometry("auger-litres", what, "2.47111", "L/rev", () -> litres(AUGER));
+        geometry("auger-liters", what, "2.47111", "L/rev", () -> litres(AUGER));
         geometry("auger-full", what + "; 80 lb/ft³, fill 1", "6.98132", "lb/rev", () -> augerPounds(1));
         geometry("auger-fill", what + "; 80 lb/ft³, fill 0.85", "5.93412", "lb/rev", () -> augerPounds(0.85));
         geometry(
@@ -427,8 +427,8 @@ final class PublishedChecks {
                 new FeedRoller(),
                 Map.of(
                         "pockets", Amounts.of(12, SpreadingUnits.ONE),
-                        "pocketArea", Amounts.of(8, SpreadingUnits.SQUARE_CENTIMETRE),
-                        "rollerLength", Amounts.of(30, SpreadingUnits.CENTIMETRE))));
+                        "pocketArea", Amounts.of(8, SpreadingUnits.SQUARE_CENTIMETER),
+                        "rollerLength", Amounts.of(30, SpreadingUnits.CENTIMETER))));
         geometry(
                 "feed-roller",
                 "feed roller, 12 pockets of 8 cm² × 30 cm; 1.2 kg/L, fill 0.9",
@@ -471,10 +471,10 @@ final class PublishedChecks {
 
     private static double squareCentimetres(Spreader spreader, double openingMetres) {
         return in(
-                SpreadingUnits.SQUARE_CENTIMETRE,
+                SpreadingUnits.SQUARE_CENTIMETER,
                 Amounts.ofSi(
                         Amounts.si(Area.class, spreader.openArea(Setting.height(metres(openingMetres)))),
-                        SpreadingUnits.SQUARE_CENTIMETRE));
+                        SpreadingUnits.SQUARE_CENTIMETER));
     }
 
     /** The line of {@code gate-slope} and the rows after it, from a curve through catches. */
@@ -539,9 +539,9 @@ final class PublishedChecks {
                     () -> in(
                             SpreadingUnits.KILOGRAM_PER_SECOND,
                             GrainFlow.USUAL.through(
-                                    Amounts.of(Math.PI / 4 * metres * metres, SpreadingUnits.SQUARE_METRE),
-                                    Amounts.of(1200, SpreadingUnits.KILOGRAM_PER_CUBIC_METRE),
-                                    Amounts.of(3, SpreadingUnits.MILLIMETRE))));
+                                    Amounts.of(Math.PI / 4 * metres * metres, SpreadingUnits.SQUARE_METER),
+                                    Amounts.of(1200, SpreadingUnits.KILOGRAM_PER_CUBIC_METER),
+                                    Amounts.of(3, SpreadingUnits.MILLIMETER))));
         }
     }
 
@@ -640,11 +640,11 @@ final class PublishedChecks {
     }
 
     private static Quantity<Length> metres(double metres) {
-        return Amounts.of(metres, SpreadingUnits.METRE);
+        return Amounts.of(metres, SpreadingUnits.METER);
     }
 
     private static Quantity<ArealApplicationRate> gramsPerSquareMetre(double grams) {
-        return Amounts.of(grams, SpreadingUnits.GRAM_PER_SQUARE_METRE);
+        return Amounts.of(grams, SpreadingUnits.GRAM_PER_SQUARE_METER);
     }
 
     private static double floridaWheel() {
@@ -662,7 +662,7 @@ final class PublishedChecks {
     }
 
     private static double grams(Quantity<LaneWidth> width) {
-        return in(SpreadingUnits.GRAM_PER_SQUARE_METRE, Rates.arealRateFromLaneRate(HUNDRED_POUNDS, width));
+        return in(SpreadingUnits.GRAM_PER_SQUARE_METER, Rates.arealRateFromLaneRate(HUNDRED_POUNDS, width));
     }
 
     private static double gallonsPerMinute(int lanes) {

@@ -31,7 +31,9 @@ public final class Shipped {
         }
     }
 
-    /** The laws of a value: it arrives as it was sent, equals one made anew and no other, and hashes and prints alike. */
+    /**
+     * The laws of a value: it arrives as it was sent, equals one made alike and no other, and hashes and prints alike.
+     */
     public static void assertIsAValue(Object value, Object madeAnew, Object other) {
         Object arrived = copyOf(value);
         assertThat(arrived).isNotSameAs(value).isEqualTo(value).hasSameHashCodeAs(value);

@@ -177,7 +177,7 @@ final class UncertaintyChecks {
                 () -> intercept.degreesOfFreedom().orElseThrow());
     }
 
-    /** Contributions in per cent. */
+    /** Contributions in percent. */
     private void catchBudget() {
         double rounding = Math.sqrt(2) * 0.5 / Math.sqrt(12) / 60 * 100;
         double pulses = 100 / (40 * Math.sqrt(6));

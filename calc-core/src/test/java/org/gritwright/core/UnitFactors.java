@@ -12,8 +12,8 @@ import org.gritwright.units.Amounts;
 import org.gritwright.units.UnitSymbol;
 
 /**
- * The exact factors of units that the tests of calc-units hold the library against, where two of its units make a factor.
- * There each is compared as an exact rational; here it is computed again, as a double.
+ * The exact factors of units that the tests of calc-units compare the library with, where two of its units make a
+ * factor. There each is compared as an exact rational; here it is computed again, as a double.
  */
 final class UnitFactors {
     private static final Path ROWS = Path.of(

@@ -3,6 +3,7 @@ package org.gritwright.units;
 import java.util.List;
 import java.util.Locale;
 import javax.measure.Quantity;
+import org.jspecify.annotations.Nullable;
 
 /** Reads a number and a unit, strictly: every refusal says at which character reading stopped, and quotes the text. */
 final class AmountReader {
@@ -12,11 +13,11 @@ final class AmountReader {
     record Reading(double number, UnitSymbol<?> row) {}
 
     /** {@code null} when any kind will do. */
-    private final Class<?> kind;
+    private final @Nullable Class<?> kind;
 
     private final String text;
 
-    private AmountReader(Class<?> kind, String text) {
+    private AmountReader(@Nullable Class<?> kind, String text) {
         this.kind = kind;
         this.text = text;
     }

@@ -1,5 +1,6 @@
 package org.gritwright.units;
 
+import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.Unit;
 import tech.units.indriya.quantity.Quantities;
@@ -42,6 +43,7 @@ public final class Amounts {
      * @throws InvalidInputException if the number is not finite
      */
     public static <Q extends Quantity<Q>> Quantity<Q> of(double value, Unit<Q> unit) {
+        Objects.requireNonNull(unit, "unit");
         if (!Double.isFinite(value)) {
             throw new InvalidInputException(
                     RefusalCode.NOT_FINITE, "value", "finite", value + " in " + SymbolTable.describe(unit));
@@ -54,12 +56,14 @@ public final class Amounts {
      *
      * @param <Q> the kind of quantity
      * @param kind the kind of quantity that is wanted
-     * @param text for example "300 lb/mi"
+     * @param text for example "260 lb/mi"
      * @return the quantity, with value and unit as written
      * @throws InvalidInputException for anything else; it quotes the text, says where reading stopped, and names the
      *     nearest symbols
      */
     public static <Q extends Quantity<Q>> Quantity<Q> parse(Class<Q> kind, String text) {
+        Objects.requireNonNull(kind, "kind");
+        Objects.requireNonNull(text, "text");
         AmountReader.Reading reading = AmountReader.read(kind, text);
         @SuppressWarnings("unchecked") // the reader compared the kind
         UnitSymbol<Q> row = (UnitSymbol<Q>) reading.row();
@@ -69,11 +73,12 @@ public final class Amounts {
     /**
      * Reads a quantity of whatever kind its unit has.
      *
-     * @param text for example "300 lb/mi"
+     * @param text for example "260 lb/mi"
      * @return the quantity, with value and unit as written
      * @throws InvalidInputException if the text is not a number and a unit of the symbol table
      */
     public static Quantity<?> parseAny(String text) {
+        Objects.requireNonNull(text, "text");
         AmountReader.Reading reading = AmountReader.readAny(text);
         return anyOf(reading.number(), reading.row());
     }
@@ -87,10 +92,11 @@ public final class Amounts {
      * gives the same double, a space, and the symbol.
      *
      * @param quantity a quantity in a unit of the symbol table
-     * @return for example "300 lb/mi"
+     * @return for example "260 lb/mi"
      * @throws InvalidInputException if the unit has no symbol or the value is not finite
      */
     public static String format(Quantity<?> quantity) {
+        Objects.requireNonNull(quantity, "quantity");
         String symbol = UnitSymbol.of(quantity.getUnit()).symbol();
         String number = DecimalText.print(finite(quantity));
         return symbol.isEmpty() ? number : number + " " + symbol;
@@ -106,6 +112,8 @@ public final class Amounts {
      * @throws InvalidInputException as for {@link Conversion}
      */
     public static <Q extends Quantity<Q>> double in(Quantity<Q> quantity, Unit<Q> unit) {
+        Objects.requireNonNull(quantity, "quantity");
+        Objects.requireNonNull(unit, "unit");
         double value = finite(quantity);
         return quantity.getUnit().equals(unit)
                 ? value
@@ -124,6 +132,8 @@ public final class Amounts {
      *     large in SI
      */
     public static <Q extends Quantity<Q>> double si(Class<Q> kind, Quantity<Q> quantity) {
+        Objects.requireNonNull(kind, "kind");
+        Objects.requireNonNull(quantity, "quantity");
         SymbolTable.Entry<Q> entry = SymbolTable.entryOf(kind, quantity.getUnit());
         double value = finite(quantity);
         if (entry.factors() == null) {
@@ -147,6 +157,7 @@ public final class Amounts {
      * @throws InvalidInputException if the unit has no symbol or an offset, or the result is not finite
      */
     public static <Q extends Quantity<Q>> Quantity<Q> ofSi(double siValue, Unit<Q> unit) {
+        Objects.requireNonNull(unit, "unit");
         SymbolTable.Entry<Q> entry = SymbolTable.entryOf(unit);
         if (entry.factors() == null) {
             throw new InvalidInputException(

@@ -7,12 +7,13 @@ import java.math.BigInteger;
  * An exact factor as a sum of two doubles, {@code high + low}, so that a product is almost correctly rounded.
  *
  * <p>With one double the product is rounded twice (the factor, then the product) and differs from the correctly rounded
- * result in about four cases of ten. {@code fma(x, high, x·low)} keeps the error below 0.51 ulp while the result is at
+ * result in about four cases in ten. {@code fma(x, high, x·low)} keeps the error below 0.51 ulp while the result is at
  * least 2⁻¹⁰¹⁶ in size; below that the product {@code x·low} itself is rounded to a multiple of 2⁻¹⁰⁷⁴ and the error
  * may reach 1 ulp. Example: x·high lies half-way between two multiples of 2⁻¹⁰⁷⁴ and x·low = 0.49·2⁻¹⁰⁷⁴ is rounded to
- * zero, so the tie goes down and the result is 0.99 ulp too small. No rate on a road is that small; it is left so.
+ * zero, so the tie goes down and the result is 0.99 ulp too small. No rate on a road is that small, so this is left as
+ * it is.
  *
- * <p>{@code high} is rounded towards zero, so that {@code low} is never negative: with a negative low part, −0.0 would
+ * <p>{@code high} is rounded toward zero, so that {@code low} is never negative: with a negative low part, −0.0 would
  * come out as −0.0 + 0.0 = +0.0. A factor that is a double has {@code low} zero and is a plain product, since ∞ × 0
  * would turn an infinity into NaN.
  *

@@ -1,7 +1,7 @@
 package org.gritwright.units;
 
 import java.io.Serializable;
-import java.util.List;
+import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.Unit;
 
@@ -9,8 +9,8 @@ import javax.measure.Unit;
  * A conversion between two units of one kind, compiled once into plain doubles.
  *
  * <p>Kind and unit are checked when it is made: pounds per mile to pounds per lane-mile has no conversion until
- * somebody says how many lanes ({@code Rates} in the core library), and litres per kilometre are not an area although
- * their dimension is. Afterwards nothing is allocated and nothing is looked up.
+ * somebody says how many lanes ({@code Rates}), and liters per kilometer are not an area although their dimension is.
+ * Afterwards nothing is allocated and nothing is looked up.
  *
  * <p>A result is within 0.51 ulp of the exact rational product wherever it is at least 2⁻¹⁰¹⁶ in size and within 1 ulp
  * below that. The sign of zero is kept. Immutable, thread-safe, serializable.
@@ -44,21 +44,26 @@ public final class Conversion implements Serializable {
      *     compiler refuses where the types are known), or if a scale has an offset (temperatures)
      */
     public static <Q extends Quantity<Q>> Conversion between(Unit<Q> from, Unit<Q> to) {
+        Objects.requireNonNull(from, "from");
+        Objects.requireNonNull(to, "to");
         SymbolTable.Entry<Q> source = SymbolTable.entryOf(from);
         SymbolTable.Entry<Q> target = SymbolTable.entryOf(source.row().kind(), to);
-        for (SymbolTable.Entry<Q> entry : List.of(source, target)) {
-            if (entry.factors() == null) {
-                throw new InvalidInputException(
-                        RefusalCode.WRONG_UNIT,
-                        "unit",
-                        "one that differs by a factor only (a temperature scale also has an offset)",
-                        "\"" + entry.row().label() + "\"");
-            }
-        }
         return new Conversion(
                 source.row(),
                 target.row(),
-                source.factors().toSystem().dividedBy(target.factors().toSystem()));
+                factors(source).toSystem().dividedBy(factors(target).toSystem()));
+    }
+
+    private static FactorPair factors(SymbolTable.Entry<?> entry) {
+        FactorPair factors = entry.factors();
+        if (factors == null) {
+            throw new InvalidInputException(
+                    RefusalCode.WRONG_UNIT,
+                    "unit",
+                    "one that differs by a factor only (a temperature scale also has an offset)",
+                    "\"" + entry.row().label() + "\"");
+        }
+        return factors;
     }
 
     /**
@@ -122,6 +127,8 @@ public final class Conversion implements Serializable {
     }
 
     private static void checkLengths(double[] values, double[] results) {
+        Objects.requireNonNull(values, "values");
+        Objects.requireNonNull(results, "results");
         if (values.length != results.length) {
             throw new InvalidInputException(
                     RefusalCode.INCONSISTENT,
@@ -173,6 +180,22 @@ public final class Conversion implements Serializable {
                 field,
                 "finite after conversion from " + fromLabel + " to " + toLabel,
                 String.valueOf(value));
+    }
+
+    /**
+     * Two conversions are equal when they are between the same units.
+     *
+     * @param other another object
+     * @return whether it is a conversion between the same units
+     */
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof Conversion that && fromLabel.equals(that.fromLabel) && toLabel.equals(that.toLabel);
+    }
+
+    @Override
+    public int hashCode() {
+        return Objects.hash(fromLabel, toLabel);
     }
 
     /**

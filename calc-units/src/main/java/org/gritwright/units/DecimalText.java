@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Numbers as text by JSON's grammar (RFC 8259, section 6), without any locale.
@@ -52,7 +53,7 @@ final class DecimalText {
     }
 
     /** What is wrong with a number, by name, where the slip is a common one; else {@code null}. */
-    static String slip(String text, int endOfNumber) {
+    static @Nullable String slip(String text, int endOfNumber) {
         if (endOfNumber == 0) {
             return slipAtStart(text);
         }
@@ -118,7 +119,7 @@ final class DecimalText {
 
     /**
      * {@code Double.toString} before JDK 19 sometimes writes more digits than it takes: JDK 17 writes 2.0E23 as
-     * 1.9999999999999998E23. So digits are dropped for as long as one of the two neighbouring decimals reads back.
+     * 1.9999999999999998E23. So digits are dropped for as long as one of the two neighboring decimals reads back.
      */
     private static BigDecimal shortest(double value) {
         BigDecimal shortest = new BigDecimal(Double.toString(value)).stripTrailingZeros();
@@ -137,7 +138,7 @@ final class DecimalText {
     }
 
     /** The nearest decimal of so many digits that reads back as the value, on either side of it; else {@code null}. */
-    private static BigDecimal rounded(BigDecimal exact, int digits, double value) {
+    private static @Nullable BigDecimal rounded(BigDecimal exact, int digits, double value) {
         for (RoundingMode mode : List.of(RoundingMode.HALF_EVEN, RoundingMode.UP, RoundingMode.DOWN)) {
             BigDecimal candidate = exact.round(new MathContext(digits, mode));
             if (candidate.doubleValue() == value) {

@@ -5,6 +5,7 @@ import java.math.BigDecimal;
 import java.math.BigInteger;
 import java.math.MathContext;
 import java.math.RoundingMode;
+import java.util.Objects;
 
 /**
  * A positive exact rational: how many of one unit make one of another, without rounding.
@@ -22,6 +23,8 @@ public record ExactFactor(BigInteger numerator, BigInteger denominator) implemen
      * @throws InvalidInputException if either part is not greater than zero
      */
     public ExactFactor {
+        Objects.requireNonNull(numerator, "numerator");
+        Objects.requireNonNull(denominator, "denominator");
         if (numerator.signum() <= 0 || denominator.signum() <= 0) {
             throw new InvalidInputException(
                     RefusalCode.NOT_POSITIVE, "factor", "greater than 0", numerator + "/" + denominator);
@@ -49,6 +52,7 @@ public record ExactFactor(BigInteger numerator, BigInteger denominator) implemen
      * @return the exact quotient
      */
     public ExactFactor dividedBy(ExactFactor other) {
+        Objects.requireNonNull(other, "other");
         return new ExactFactor(numerator.multiply(other.denominator), denominator.multiply(other.numerator));
     }
 

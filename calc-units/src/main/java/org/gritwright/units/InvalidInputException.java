@@ -42,7 +42,7 @@ public final class InvalidInputException extends IllegalArgumentException {
      * @param arguments what the rule names, as the code says, for example "0 in" and "24 in"
      */
     public InvalidInputException(RefusalCode code, String field, String accepted, String value, String... arguments) {
-        this(code, field, accepted, value, List.of(arguments));
+        this(code, field, accepted, value, List.of(Objects.requireNonNull(arguments, "arguments")));
     }
 
     private InvalidInputException(
@@ -58,11 +58,21 @@ public final class InvalidInputException extends IllegalArgumentException {
     /**
      * The same refusal of what the caller knows by another name.
      *
-     * @param otherField what the value is, in the trade's words
+     * @param field what the value is, in the trade's words
      * @return an exception with that field; rule, value, code and arguments are kept
      */
-    public InvalidInputException withField(String otherField) {
-        return new InvalidInputException(code, otherField, accepted, value, arguments);
+    public InvalidInputException withField(String field) {
+        return new InvalidInputException(code, field, accepted, value, arguments);
+    }
+
+    /**
+     * The refusal in words.
+     *
+     * @return "{@code field} must be {@code accepted}: {@code value}"
+     */
+    @Override
+    public String getMessage() {
+        return Objects.requireNonNull(super.getMessage(), "message");
     }
 
     /**

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 
 /**
  * What may have been meant by a unit that the symbol table doesn't have. A unit that was written is kept: where a part is
@@ -27,7 +28,7 @@ final class NearestSymbols {
     private NearestSymbols() {}
 
     /** What to write instead of a spelling that is no unit of a kind ({@code null}: no unit at all). */
-    static Hint instead(Class<?> kind, String spelling) {
+    static Hint instead(@Nullable Class<?> kind, String spelling) {
         if (spelling.isEmpty()) {
             List<String> known = symbolsOf(kind);
             return new Hint(RefusalCode.MISSING_UNIT, "no unit; known: " + quoted(known), known);
@@ -42,7 +43,7 @@ final class NearestSymbols {
             words = "; known: " + quoted(symbolsOf(kind));
         }
         SymbolTable.Entry<?> other = SymbolTable.bySpelling(spelling);
-        if (other != null) {
+        if (other != null && kind != null) {
             String otherKind = UnitSymbol.kindName(other.row().kind());
             return new Hint(
                     RefusalCode.WRONG_KIND,
@@ -55,7 +56,7 @@ final class NearestSymbols {
         return new Hint(RefusalCode.UNKNOWN_UNIT, "unknown unit" + words, arguments);
     }
 
-    private static List<String> symbolsOf(Class<?> kind) {
+    private static List<String> symbolsOf(@Nullable Class<?> kind) {
         return SymbolTable.ROWS.stream()
                 .filter(row -> row.kind().equals(kind))
                 .map(UnitSymbol::symbol)
@@ -68,7 +69,7 @@ final class NearestSymbols {
     }
 
     /** The symbols whose every part may have been meant by what stands in its place, nearest first. */
-    private static List<UnitSymbol<?>> nearest(Class<?> kind, String spelling) {
+    private static List<UnitSymbol<?>> nearest(@Nullable Class<?> kind, String spelling) {
         if (spelling.length() > LONGEST) {
             return List.of();
         }

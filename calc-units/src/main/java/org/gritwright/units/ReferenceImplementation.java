@@ -10,11 +10,11 @@ import tech.units.indriya.function.DefaultNumberSystem;
  * <p>Indriya looks up its own number system when the first unit is made, with the context class loader of the thread that
  * happens to make it. Where that loader doesn't see Indriya (threads of the common pool under a nested class loader,
  * the platform's loader), sees another copy of it, or belongs to an application that was stopped, the look-up fails
- * within static initialisers, and the classes are lost for the life of the virtual machine.
+ * within static initializers, and the classes are lost for the life of the virtual machine.
  *
- * <p>So whatever touches Indriya first here comes by {@link #prepare}. It asks Indriya, and only when Indriya has no
- * answer gives it the system that the look-up was for. A context class loader is neither needed nor set: some threads
- * don't let theirs be set, and others that run at the same time would go without.
+ * <p>So whatever touches Indriya first here goes through {@link #prepare}. It asks Indriya, and only when Indriya has
+ * no answer gives it the system that the look-up was for. A context class loader is neither needed nor set: some
+ * threads don't let theirs be set, and others that run at the same time would go without.
  */
 final class ReferenceImplementation {
 

@@ -3,6 +3,7 @@ package org.gritwright.units;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
+import java.util.Objects;
 import javax.measure.Quantity;
 import org.gritwright.units.check.Require;
 
@@ -17,10 +18,11 @@ public final class Rounded {
      *
      * @param quantity the quantity
      * @param significantDigits 1 or more
-     * @return for example "5.286 lb/rev"
+     * @return for example "27.24 lb/rev"
      * @throws InvalidInputException if there are no digits, or the quantity is not finite or in a unit without symbol
      */
     public static String text(Quantity<?> quantity, int significantDigits) {
+        Objects.requireNonNull(quantity, "quantity");
         if (significantDigits < 1) {
             throw new InvalidInputException(
                     RefusalCode.TOO_LOW, "significant digits", "1 or more", String.valueOf(significantDigits), "1");
@@ -35,8 +37,8 @@ public final class Rounded {
     }
 
     /**
-     * The multiple of a resolution that is nearest to a quantity, both as decimal numbers in one unit: 5.22996 lb/rev
-     * on a display that shows hundredths is 5.23 lb/rev exactly. A half is rounded away from zero, as displays do.
+     * The multiple of a resolution that is nearest to a quantity, both as decimal numbers in one unit: 27.23954 lb/rev
+     * on a display that shows hundredths is 27.24 lb/rev exactly. A half is rounded away from zero, as displays do.
      *
      * @param <Q> the kind of quantity
      * @param quantity the quantity
@@ -46,6 +48,8 @@ public final class Rounded {
      *     finite
      */
     public static <Q extends Quantity<Q>> Quantity<Q> toResolution(Quantity<Q> quantity, Quantity<Q> resolution) {
+        Objects.requireNonNull(quantity, "quantity");
+        Objects.requireNonNull(resolution, "resolution");
         boolean inOneUnit = quantity.getUnit().equals(resolution.getUnit());
         if (!inOneUnit || !(decimal(resolution).signum() > 0)) {
             throw new InvalidInputException(

@@ -97,7 +97,7 @@ public final class SpreadingUnits {
     public static final Unit<Length> INCH = Units.METRE.transform(ratio(254L, 10000L));
 
     /** Metre. */
-    public static final Unit<Length> METRE = Units.METRE;
+    public static final Unit<Length> METER = Units.METRE;
 
     /** 1 ft = 0.3048 m exactly (the international foot). */
     public static final Unit<Length> FOOT = Units.METRE.transform(ratio(3048L, 10000L));
@@ -109,13 +109,13 @@ public final class SpreadingUnits {
     public static final Unit<Length> MILE = FOOT.transform(ratio(5280L, 1L));
 
     /** Millimetre. */
-    public static final Unit<Length> MILLIMETRE = Units.METRE.prefix(MetricPrefix.MILLI);
+    public static final Unit<Length> MILLIMETER = Units.METRE.prefix(MetricPrefix.MILLI);
 
     /** Centimetre. */
-    public static final Unit<Length> CENTIMETRE = Units.METRE.prefix(MetricPrefix.CENTI);
+    public static final Unit<Length> CENTIMETER = Units.METRE.prefix(MetricPrefix.CENTI);
 
     /** Kilometre. */
-    public static final Unit<Length> KILOMETRE = Units.METRE.prefix(MetricPrefix.KILO);
+    public static final Unit<Length> KILOMETER = Units.METRE.prefix(MetricPrefix.KILO);
 
     // Time
 
@@ -134,10 +134,10 @@ public final class SpreadingUnits {
     public static final Unit<Speed> MILE_PER_HOUR = kind(MILE.divide(HOUR));
 
     /** Kilometre per hour. */
-    public static final Unit<Speed> KILOMETRE_PER_HOUR = Units.KILOMETRE_PER_HOUR;
+    public static final Unit<Speed> KILOMETER_PER_HOUR = Units.KILOMETRE_PER_HOUR;
 
     /** Metre per second. */
-    public static final Unit<Speed> METRE_PER_SECOND = Units.METRE_PER_SECOND;
+    public static final Unit<Speed> METER_PER_SECOND = Units.METRE_PER_SECOND;
 
     /** Foot per minute. */
     public static final Unit<Speed> FOOT_PER_MINUTE = kind(FOOT.divide(MINUTE));
@@ -148,10 +148,10 @@ public final class SpreadingUnits {
     public static final Unit<Area> SQUARE_INCH = kind(INCH.pow(2));
 
     /** Square metre. */
-    public static final Unit<Area> SQUARE_METRE = Units.SQUARE_METRE;
+    public static final Unit<Area> SQUARE_METER = Units.SQUARE_METRE;
 
     /** Square centimetre. */
-    public static final Unit<Area> SQUARE_CENTIMETRE = kind(CENTIMETRE.pow(2));
+    public static final Unit<Area> SQUARE_CENTIMETER = kind(CENTIMETER.pow(2));
 
     /** Square foot. */
     public static final Unit<Area> SQUARE_FOOT = kind(FOOT.pow(2));
@@ -171,7 +171,7 @@ public final class SpreadingUnits {
     public static final Unit<Volume> US_GALLON = kind(INCH.pow(3).transform(ratio(231L, 1L)));
 
     /** Litre. */
-    public static final Unit<Volume> LITRE = Units.LITRE;
+    public static final Unit<Volume> LITER = Units.LITRE;
 
     /** 1 imp gal = 4.54609 L exactly. */
     public static final Unit<Volume> IMPERIAL_GALLON = Units.CUBIC_METRE.transform(ratio(454609L, 100000000L));
@@ -183,10 +183,10 @@ public final class SpreadingUnits {
     public static final Unit<Volume> US_FLUID_OUNCE = US_GALLON.transform(ratio(1L, 128L));
 
     /** Millilitre. */
-    public static final Unit<Volume> MILLILITRE = LITRE.prefix(MetricPrefix.MILLI);
+    public static final Unit<Volume> MILLILITER = LITER.prefix(MetricPrefix.MILLI);
 
     /** Cubic metre. */
-    public static final Unit<Volume> CUBIC_METRE = Units.CUBIC_METRE;
+    public static final Unit<Volume> CUBIC_METER = Units.CUBIC_METRE;
 
     /** Cubic inch. */
     public static final Unit<Volume> CUBIC_INCH = kind(INCH.pow(3));
@@ -226,16 +226,16 @@ public final class SpreadingUnits {
     public static final Unit<ApplicationRate> POUND_PER_MILE = kind(POUND.divide(MILE));
 
     /** Kilogram per kilometre. */
-    public static final Unit<ApplicationRate> KILOGRAM_PER_KILOMETRE = kind(KILOGRAM.divide(KILOMETRE));
+    public static final Unit<ApplicationRate> KILOGRAM_PER_KILOMETER = kind(KILOGRAM.divide(KILOMETER));
 
     /** Kilogram per metre. */
-    public static final Unit<ApplicationRate> KILOGRAM_PER_METRE = kind(KILOGRAM.divide(METRE));
+    public static final Unit<ApplicationRate> KILOGRAM_PER_METER = kind(KILOGRAM.divide(METER));
 
     /** Gram per metre. */
-    public static final Unit<ApplicationRate> GRAM_PER_METRE = kind(GRAM.divide(METRE));
+    public static final Unit<ApplicationRate> GRAM_PER_METER = kind(GRAM.divide(METER));
 
     /** Tonne per kilometre. */
-    public static final Unit<ApplicationRate> TONNE_PER_KILOMETRE = kind(TONNE.divide(KILOMETRE));
+    public static final Unit<ApplicationRate> TONNE_PER_KILOMETER = kind(TONNE.divide(KILOMETER));
 
     /** Short ton per mile. */
     public static final Unit<ApplicationRate> SHORT_TON_PER_MILE = kind(SHORT_TON.divide(MILE));
@@ -252,11 +252,11 @@ public final class SpreadingUnits {
     public static final Unit<LaneApplicationRate> POUND_PER_LANE_MILE = kind(POUND.divide(LANE.multiply(MILE)));
 
     /** Kilogram per lane-kilometre. */
-    public static final Unit<LaneApplicationRate> KILOGRAM_PER_LANE_KILOMETRE =
-            kind(KILOGRAM.divide(LANE.multiply(KILOMETRE)));
+    public static final Unit<LaneApplicationRate> KILOGRAM_PER_LANE_KILOMETER =
+            kind(KILOGRAM.divide(LANE.multiply(KILOMETER)));
 
     /** Kilogram per lane-metre. */
-    public static final Unit<LaneApplicationRate> KILOGRAM_PER_LANE_METRE = kind(KILOGRAM.divide(LANE.multiply(METRE)));
+    public static final Unit<LaneApplicationRate> KILOGRAM_PER_LANE_METER = kind(KILOGRAM.divide(LANE.multiply(METER)));
 
     /** Short ton per lane-mile. */
     public static final Unit<LaneApplicationRate> SHORT_TON_PER_LANE_MILE = kind(SHORT_TON.divide(LANE.multiply(MILE)));
@@ -264,7 +264,7 @@ public final class SpreadingUnits {
     // Mass per area
 
     /** Gram per square metre. */
-    public static final Unit<ArealApplicationRate> GRAM_PER_SQUARE_METRE = kind(GRAM.divide(METRE.pow(2)));
+    public static final Unit<ArealApplicationRate> GRAM_PER_SQUARE_METER = kind(GRAM.divide(METER.pow(2)));
 
     /** Pound per 1000 square feet. */
     public static final Unit<ArealApplicationRate> POUND_PER_1000_SQUARE_FEET =
@@ -289,7 +289,7 @@ public final class SpreadingUnits {
     public static final Unit<ArealApplicationRate> KILOGRAM_PER_HECTARE = kind(KILOGRAM.divide(HECTARE));
 
     /** Kilogram per square metre. */
-    public static final Unit<ArealApplicationRate> KILOGRAM_PER_SQUARE_METRE = kind(KILOGRAM.divide(METRE.pow(2)));
+    public static final Unit<ArealApplicationRate> KILOGRAM_PER_SQUARE_METER = kind(KILOGRAM.divide(METER.pow(2)));
 
     // Volume per distance
 
@@ -297,10 +297,10 @@ public final class SpreadingUnits {
     public static final Unit<LiquidApplicationRate> US_GALLON_PER_MILE = kind(US_GALLON.divide(MILE));
 
     /** Litre per kilometre. */
-    public static final Unit<LiquidApplicationRate> LITRE_PER_KILOMETRE = kind(LITRE.divide(KILOMETRE));
+    public static final Unit<LiquidApplicationRate> LITER_PER_KILOMETER = kind(LITER.divide(KILOMETER));
 
     /** Litre per metre. */
-    public static final Unit<LiquidApplicationRate> LITRE_PER_METRE = kind(LITRE.divide(METRE));
+    public static final Unit<LiquidApplicationRate> LITER_PER_METER = kind(LITER.divide(METER));
 
     /** Imperial gallon per mile. */
     public static final Unit<LiquidApplicationRate> IMPERIAL_GALLON_PER_MILE = kind(IMPERIAL_GALLON.divide(MILE));
@@ -312,8 +312,8 @@ public final class SpreadingUnits {
             kind(US_GALLON.divide(LANE.multiply(MILE)));
 
     /** Litre per lane-kilometre. */
-    public static final Unit<LiquidLaneApplicationRate> LITRE_PER_LANE_KILOMETRE =
-            kind(LITRE.divide(LANE.multiply(KILOMETRE)));
+    public static final Unit<LiquidLaneApplicationRate> LITER_PER_LANE_KILOMETER =
+            kind(LITER.divide(LANE.multiply(KILOMETER)));
 
     /** Imperial gallon per lane-mile. */
     public static final Unit<LiquidLaneApplicationRate> IMPERIAL_GALLON_PER_LANE_MILE =
@@ -322,8 +322,8 @@ public final class SpreadingUnits {
     // Volume per area
 
     /** Millilitre per square metre. */
-    public static final Unit<LiquidArealApplicationRate> MILLILITRE_PER_SQUARE_METRE =
-            kind(MILLILITRE.divide(METRE.pow(2)));
+    public static final Unit<LiquidArealApplicationRate> MILLILITER_PER_SQUARE_METER =
+            kind(MILLILITER.divide(METER.pow(2)));
 
     /** US gallon per 1000 square feet. */
     public static final Unit<LiquidArealApplicationRate> US_GALLON_PER_1000_SQUARE_FEET =
@@ -333,10 +333,10 @@ public final class SpreadingUnits {
     public static final Unit<LiquidArealApplicationRate> US_GALLON_PER_ACRE = kind(US_GALLON.divide(ACRE));
 
     /** Litre per hectare. */
-    public static final Unit<LiquidArealApplicationRate> LITRE_PER_HECTARE = kind(LITRE.divide(HECTARE));
+    public static final Unit<LiquidArealApplicationRate> LITER_PER_HECTARE = kind(LITER.divide(HECTARE));
 
     /** Litre per square metre. */
-    public static final Unit<LiquidArealApplicationRate> LITRE_PER_SQUARE_METRE = kind(LITRE.divide(METRE.pow(2)));
+    public static final Unit<LiquidArealApplicationRate> LITER_PER_SQUARE_METER = kind(LITER.divide(METER.pow(2)));
 
     // Volume per mass
 
@@ -344,10 +344,10 @@ public final class SpreadingUnits {
     public static final Unit<PrewetRate> US_GALLON_PER_SHORT_TON = kind(US_GALLON.divide(SHORT_TON));
 
     /** Litre per tonne. */
-    public static final Unit<PrewetRate> LITRE_PER_TONNE = kind(LITRE.divide(TONNE));
+    public static final Unit<PrewetRate> LITER_PER_TONNE = kind(LITER.divide(TONNE));
 
     /** Millilitre per kilogram. */
-    public static final Unit<PrewetRate> MILLILITRE_PER_KILOGRAM = kind(MILLILITRE.divide(KILOGRAM));
+    public static final Unit<PrewetRate> MILLILITER_PER_KILOGRAM = kind(MILLILITER.divide(KILOGRAM));
 
     /** US gallon per tonne. */
     public static final Unit<PrewetRate> US_GALLON_PER_TONNE = kind(US_GALLON.divide(TONNE));
@@ -417,13 +417,13 @@ public final class SpreadingUnits {
     public static final Unit<VolumePerRevolution> CUBIC_INCH_PER_REVOLUTION = kind(CUBIC_INCH.divide(REVOLUTION));
 
     /** Litre per revolution. */
-    public static final Unit<VolumePerRevolution> LITRE_PER_REVOLUTION = kind(LITRE.divide(REVOLUTION));
+    public static final Unit<VolumePerRevolution> LITER_PER_REVOLUTION = kind(LITER.divide(REVOLUTION));
 
     /** Cubic foot per revolution. */
     public static final Unit<VolumePerRevolution> CUBIC_FOOT_PER_REVOLUTION = kind(CUBIC_FOOT.divide(REVOLUTION));
 
     /** Cubic metre per revolution. */
-    public static final Unit<VolumePerRevolution> CUBIC_METRE_PER_REVOLUTION = kind(CUBIC_METRE.divide(REVOLUTION));
+    public static final Unit<VolumePerRevolution> CUBIC_METER_PER_REVOLUTION = kind(CUBIC_METER.divide(REVOLUTION));
 
     // Mass per time
 
@@ -457,13 +457,13 @@ public final class SpreadingUnits {
     public static final Unit<FlowRate> US_GALLON_PER_MINUTE = kind(US_GALLON.divide(MINUTE));
 
     /** Litre per minute. */
-    public static final Unit<FlowRate> LITRE_PER_MINUTE = kind(LITRE.divide(MINUTE));
+    public static final Unit<FlowRate> LITER_PER_MINUTE = kind(LITER.divide(MINUTE));
 
     /** Litre per second. */
-    public static final Unit<FlowRate> LITRE_PER_SECOND = kind(LITRE.divide(SECOND));
+    public static final Unit<FlowRate> LITER_PER_SECOND = kind(LITER.divide(SECOND));
 
     /** Cubic metre per second. */
-    public static final Unit<FlowRate> CUBIC_METRE_PER_SECOND = kind(CUBIC_METRE.divide(SECOND));
+    public static final Unit<FlowRate> CUBIC_METER_PER_SECOND = kind(CUBIC_METER.divide(SECOND));
 
     /** US gallon per hour. */
     public static final Unit<FlowRate> US_GALLON_PER_HOUR = kind(US_GALLON.divide(HOUR));
@@ -489,10 +489,10 @@ public final class SpreadingUnits {
     public static final Unit<PulsesPerDistance> PULSE_PER_MILE = kind(PULSE.divide(MILE));
 
     /** Pulse per kilometre. */
-    public static final Unit<PulsesPerDistance> PULSE_PER_KILOMETRE = kind(PULSE.divide(KILOMETRE));
+    public static final Unit<PulsesPerDistance> PULSE_PER_KILOMETER = kind(PULSE.divide(KILOMETER));
 
     /** Pulse per metre. */
-    public static final Unit<PulsesPerDistance> PULSE_PER_METRE = kind(PULSE.divide(METRE));
+    public static final Unit<PulsesPerDistance> PULSE_PER_METER = kind(PULSE.divide(METER));
 
     /** Pulse per foot. */
     public static final Unit<PulsesPerDistance> PULSE_PER_FOOT = kind(PULSE.divide(FOOT));
@@ -503,13 +503,13 @@ public final class SpreadingUnits {
     public static final Unit<BulkDensity> POUND_PER_CUBIC_FOOT = kind(POUND.divide(CUBIC_FOOT));
 
     /** Kilogram per cubic metre. */
-    public static final Unit<BulkDensity> KILOGRAM_PER_CUBIC_METRE = kind(KILOGRAM.divide(CUBIC_METRE));
+    public static final Unit<BulkDensity> KILOGRAM_PER_CUBIC_METER = kind(KILOGRAM.divide(CUBIC_METER));
 
     /** Tonne per cubic metre. */
-    public static final Unit<BulkDensity> TONNE_PER_CUBIC_METRE = kind(TONNE.divide(CUBIC_METRE));
+    public static final Unit<BulkDensity> TONNE_PER_CUBIC_METER = kind(TONNE.divide(CUBIC_METER));
 
     /** Kilogram per litre. */
-    public static final Unit<BulkDensity> KILOGRAM_PER_LITRE = kind(KILOGRAM.divide(LITRE));
+    public static final Unit<BulkDensity> KILOGRAM_PER_LITER = kind(KILOGRAM.divide(LITER));
 
     /** Pound per cubic yard. */
     public static final Unit<BulkDensity> POUND_PER_CUBIC_YARD = kind(POUND.divide(CUBIC_YARD));
@@ -529,7 +529,7 @@ public final class SpreadingUnits {
     public static final Unit<LaneWidth> FOOT_PER_LANE = kind(FOOT.divide(LANE));
 
     /** Metre per lane. */
-    public static final Unit<LaneWidth> METRE_PER_LANE = kind(METRE.divide(LANE));
+    public static final Unit<LaneWidth> METER_PER_LANE = kind(METER.divide(LANE));
 
     private SpreadingUnits() {}
 

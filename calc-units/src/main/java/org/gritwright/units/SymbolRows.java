@@ -1,5 +1,7 @@
 package org.gritwright.units;
 
+import static org.gritwright.units.SpreadingUnits.*;
+
 import java.util.ArrayList;
 import java.util.List;
 import javax.measure.Quantity;
@@ -52,575 +54,228 @@ final class SymbolRows {
     }
 
     private void everydayUnits() {
-        add(Mass.class, SpreadingUnits.POUND, TradeSystem.US, "lb", "pound", "lbs");
-        add(Mass.class, SpreadingUnits.KILOGRAM, TradeSystem.METRIC, "kg", "kilogram");
-        add(Mass.class, SpreadingUnits.OUNCE, TradeSystem.US, "oz", "ounce");
-        add(Mass.class, SpreadingUnits.SHORT_TON, TradeSystem.US, "ton", "short ton", "short ton");
-        add(Mass.class, SpreadingUnits.LONG_TON, TradeSystem.IMPERIAL, "long ton", "long ton");
-        add(Mass.class, SpreadingUnits.GRAM, TradeSystem.METRIC, "g", "gram");
-        add(Mass.class, SpreadingUnits.TONNE, TradeSystem.METRIC, "t", "tonne", "tonne");
-        add(Length.class, SpreadingUnits.INCH, TradeSystem.US, "in", "inch");
-        add(Length.class, SpreadingUnits.METRE, TradeSystem.METRIC, "m", "metre");
-        add(Length.class, SpreadingUnits.FOOT, TradeSystem.US, "ft", "foot");
-        add(Length.class, SpreadingUnits.YARD, TradeSystem.US, "yd", "yard");
-        add(Length.class, SpreadingUnits.MILE, TradeSystem.US, "mi", "mile", "mile");
-        add(Length.class, SpreadingUnits.MILLIMETRE, TradeSystem.METRIC, "mm", "millimetre");
-        add(Length.class, SpreadingUnits.CENTIMETRE, TradeSystem.METRIC, "cm", "centimetre");
-        add(Length.class, SpreadingUnits.KILOMETRE, TradeSystem.METRIC, "km", "kilometre");
-        add(Time.class, SpreadingUnits.SECOND, TradeSystem.ANY, "s", "second", "sec");
-        add(Time.class, SpreadingUnits.MINUTE, TradeSystem.ANY, "min", "minute");
-        add(Time.class, SpreadingUnits.HOUR, TradeSystem.ANY, "h", "hour", "hr");
-        add(Speed.class, SpreadingUnits.MILE_PER_HOUR, TradeSystem.US, "mi/h", "mile per hour", "mph");
-        add(Speed.class, SpreadingUnits.KILOMETRE_PER_HOUR, TradeSystem.METRIC, "km/h", "kilometre per hour", "kph");
-        add(Speed.class, SpreadingUnits.METRE_PER_SECOND, TradeSystem.METRIC, "m/s", "metre per second");
-        add(Speed.class, SpreadingUnits.FOOT_PER_MINUTE, TradeSystem.US, "ft/min", "foot per minute");
-        add(Area.class, SpreadingUnits.SQUARE_INCH, TradeSystem.US, "in²", "square inch", "in2", "sq in");
-        add(Area.class, SpreadingUnits.SQUARE_METRE, TradeSystem.METRIC, "m²", "square metre", "m2");
-        add(Area.class, SpreadingUnits.SQUARE_CENTIMETRE, TradeSystem.METRIC, "cm²", "square centimetre", "cm2");
-        add(Area.class, SpreadingUnits.SQUARE_FOOT, TradeSystem.US, "ft²", "square foot", "ft2", "sq ft");
-        add(Area.class, SpreadingUnits.SQUARE_YARD, TradeSystem.US, "yd²", "square yard", "yd2", "sq yd");
-        add(Area.class, SpreadingUnits.ACRE, TradeSystem.US, "acre", "acre");
-        add(Area.class, SpreadingUnits.HECTARE, TradeSystem.METRIC, "ha", "hectare");
-        add(Volume.class, SpreadingUnits.US_GALLON, TradeSystem.US, "gal", "US gallon", "US gal");
-        add(Volume.class, SpreadingUnits.LITRE, TradeSystem.METRIC, "L", "litre", "l");
-        add(Volume.class, SpreadingUnits.IMPERIAL_GALLON, TradeSystem.IMPERIAL, "imp gal", "imperial gallon");
-        add(Volume.class, SpreadingUnits.US_QUART, TradeSystem.US, "qt", "US liquid quart");
-        add(Volume.class, SpreadingUnits.US_FLUID_OUNCE, TradeSystem.US, "fl oz", "US fluid ounce");
-        add(Volume.class, SpreadingUnits.MILLILITRE, TradeSystem.METRIC, "mL", "millilitre", "ml");
-        add(Volume.class, SpreadingUnits.CUBIC_METRE, TradeSystem.METRIC, "m³", "cubic metre", "m3");
-        add(Volume.class, SpreadingUnits.CUBIC_INCH, TradeSystem.US, "in³", "cubic inch", "in3", "cu in");
-        add(Volume.class, SpreadingUnits.CUBIC_FOOT, TradeSystem.US, "ft³", "cubic foot", "ft3", "cu ft");
-        add(Volume.class, SpreadingUnits.CUBIC_YARD, TradeSystem.US, "yd³", "cubic yard", "yd3", "cu yd");
-        add(Dimensionless.class, SpreadingUnits.ONE, TradeSystem.ANY, "", "one");
-        add(Dimensionless.class, SpreadingUnits.PERCENT, TradeSystem.ANY, "%", "per cent");
-        add(Temperature.class, SpreadingUnits.CELSIUS, TradeSystem.METRIC, "°C", "degree Celsius", "degC");
-        add(Temperature.class, SpreadingUnits.KELVIN, TradeSystem.METRIC, "K", "kelvin");
-        add(Temperature.class, SpreadingUnits.FAHRENHEIT, TradeSystem.US, "°F", "degree Fahrenheit", "degF");
+        of(Mass.class)
+                .us(POUND, "lb", "pound", "lbs")
+                .metric(KILOGRAM, "kg", "kilogram")
+                .us(OUNCE, "oz", "ounce")
+                .us(SHORT_TON, "ton", "short ton", "short ton")
+                .imperial(LONG_TON, "long ton", "long ton")
+                .metric(GRAM, "g", "gram")
+                .metric(TONNE, "t", "tonne", "tonne");
+        of(Length.class)
+                .us(INCH, "in", "inch")
+                .metric(METER, "m", "meter")
+                .us(FOOT, "ft", "foot")
+                .us(YARD, "yd", "yard")
+                .us(MILE, "mi", "mile", "mile")
+                .metric(MILLIMETER, "mm", "millimeter")
+                .metric(CENTIMETER, "cm", "centimeter")
+                .metric(KILOMETER, "km", "kilometer");
+        of(Time.class)
+                .any(SECOND, "s", "second", "sec")
+                .any(MINUTE, "min", "minute")
+                .any(HOUR, "h", "hour", "hr");
+        of(Speed.class)
+                .us(MILE_PER_HOUR, "mi/h", "mile per hour", "mph")
+                .metric(KILOMETER_PER_HOUR, "km/h", "kilometer per hour", "kph")
+                .metric(METER_PER_SECOND, "m/s", "meter per second")
+                .us(FOOT_PER_MINUTE, "ft/min", "foot per minute");
+        of(Area.class)
+                .us(SQUARE_INCH, "in²", "square inch", "in2", "sq in")
+                .metric(SQUARE_METER, "m²", "square meter", "m2")
+                .metric(SQUARE_CENTIMETER, "cm²", "square centimeter", "cm2")
+                .us(SQUARE_FOOT, "ft²", "square foot", "ft2", "sq ft")
+                .us(SQUARE_YARD, "yd²", "square yard", "yd2", "sq yd")
+                .us(ACRE, "acre", "acre")
+                .metric(HECTARE, "ha", "hectare");
+        of(Volume.class)
+                .us(US_GALLON, "gal", "US gallon", "US gal")
+                .metric(LITER, "L", "liter", "l")
+                .imperial(IMPERIAL_GALLON, "imp gal", "imperial gallon")
+                .us(US_QUART, "qt", "US liquid quart")
+                .us(US_FLUID_OUNCE, "fl oz", "US fluid ounce")
+                .metric(MILLILITER, "mL", "milliliter", "ml")
+                .metric(CUBIC_METER, "m³", "cubic meter", "m3")
+                .us(CUBIC_INCH, "in³", "cubic inch", "in3", "cu in")
+                .us(CUBIC_FOOT, "ft³", "cubic foot", "ft3", "cu ft")
+                .us(CUBIC_YARD, "yd³", "cubic yard", "yd3", "cu yd");
+        of(Dimensionless.class).any(ONE, "", "one").any(PERCENT, "%", "percent");
+        of(Temperature.class)
+                .metric(CELSIUS, "°C", "degree Celsius", "degC")
+                .metric(KELVIN, "K", "kelvin")
+                .us(FAHRENHEIT, "°F", "degree Fahrenheit", "degF");
     }
 
     private void solidRates() {
-        add(
-                ApplicationRate.class,
-                SpreadingUnits.POUND_PER_MILE,
-                TradeSystem.US,
-                "lb/mi",
-                "pound per mile",
-                "lb/mile",
-                "lbs/mi",
-                "lbs/mile");
-        add(
-                ApplicationRate.class,
-                SpreadingUnits.KILOGRAM_PER_KILOMETRE,
-                TradeSystem.METRIC,
-                "kg/km",
-                "kilogram per kilometre");
-        add(ApplicationRate.class, SpreadingUnits.KILOGRAM_PER_METRE, TradeSystem.METRIC, "kg/m", "kilogram per metre");
-        add(ApplicationRate.class, SpreadingUnits.GRAM_PER_METRE, TradeSystem.METRIC, "g/m", "gram per metre");
-        add(
-                ApplicationRate.class,
-                SpreadingUnits.TONNE_PER_KILOMETRE,
-                TradeSystem.METRIC,
-                "t/km",
-                "tonne per kilometre",
-                "tonne/km");
-        add(
-                ApplicationRate.class,
-                SpreadingUnits.SHORT_TON_PER_MILE,
-                TradeSystem.US,
-                "ton/mi",
-                "short ton per mile",
-                "ton/mile");
-        add(ApplicationRate.class, SpreadingUnits.POUND_PER_FOOT, TradeSystem.US, "lb/ft", "pound per foot");
-        add(ApplicationRate.class, SpreadingUnits.POUND_PER_YARD, TradeSystem.US, "lb/yd", "pound per yard");
-        add(
-                LaneApplicationRate.class,
-                SpreadingUnits.POUND_PER_LANE_MILE,
-                TradeSystem.US,
-                "lb/lane-mi",
-                "pound per lane-mile",
-                "lb/lane-mile",
-                "lbs/lane-mi",
-                "lbs/lane-mile");
-        add(
-                LaneApplicationRate.class,
-                SpreadingUnits.KILOGRAM_PER_LANE_KILOMETRE,
-                TradeSystem.METRIC,
-                "kg/lane-km",
-                "kilogram per lane-kilometre");
-        add(
-                LaneApplicationRate.class,
-                SpreadingUnits.KILOGRAM_PER_LANE_METRE,
-                TradeSystem.METRIC,
-                "kg/lane-m",
-                "kilogram per lane-metre");
-        add(
-                LaneApplicationRate.class,
-                SpreadingUnits.SHORT_TON_PER_LANE_MILE,
-                TradeSystem.US,
-                "ton/lane-mi",
-                "short ton per lane-mile",
-                "ton/lane-mile");
-        add(
-                ArealApplicationRate.class,
-                SpreadingUnits.GRAM_PER_SQUARE_METRE,
-                TradeSystem.METRIC,
-                "g/m²",
-                "gram per square metre",
-                "g/m2");
-        add(
-                ArealApplicationRate.class,
-                SpreadingUnits.POUND_PER_1000_SQUARE_FEET,
-                TradeSystem.US,
-                "lb/1000 ft²",
-                "pound per 1000 square feet",
-                "lb/1000 ft2",
-                "lb/1000 sq ft");
-        add(
-                ArealApplicationRate.class,
-                SpreadingUnits.OUNCE_PER_SQUARE_YARD,
-                TradeSystem.US,
-                "oz/yd²",
-                "ounce per square yard",
-                "oz/yd2",
-                "oz/sq yd");
-        add(
-                ArealApplicationRate.class,
-                SpreadingUnits.OUNCE_PER_SQUARE_FOOT,
-                TradeSystem.US,
-                "oz/ft²",
-                "ounce per square foot",
-                "oz/ft2",
-                "oz/sq ft");
-        add(
-                ArealApplicationRate.class,
-                SpreadingUnits.POUND_PER_SQUARE_YARD,
-                TradeSystem.US,
-                "lb/yd²",
-                "pound per square yard",
-                "lb/yd2",
-                "lb/sq yd");
-        add(
-                ArealApplicationRate.class,
-                SpreadingUnits.POUND_PER_SQUARE_FOOT,
-                TradeSystem.US,
-                "lb/ft²",
-                "pound per square foot",
-                "lb/ft2",
-                "lb/sq ft");
-        add(ArealApplicationRate.class, SpreadingUnits.POUND_PER_ACRE, TradeSystem.US, "lb/acre", "pound per acre");
-        add(
-                ArealApplicationRate.class,
-                SpreadingUnits.KILOGRAM_PER_HECTARE,
-                TradeSystem.METRIC,
-                "kg/ha",
-                "kilogram per hectare");
-        add(
-                ArealApplicationRate.class,
-                SpreadingUnits.KILOGRAM_PER_SQUARE_METRE,
-                TradeSystem.METRIC,
-                "kg/m²",
-                "kilogram per square metre",
-                "kg/m2");
-        add(
-                DischargeRate.class,
-                SpreadingUnits.POUND_PER_MINUTE,
-                TradeSystem.US,
-                "lb/min",
-                "pound per minute",
-                "lbs/min");
-        add(
-                DischargeRate.class,
-                SpreadingUnits.KILOGRAM_PER_MINUTE,
-                TradeSystem.METRIC,
-                "kg/min",
-                "kilogram per minute");
-        add(DischargeRate.class, SpreadingUnits.KILOGRAM_PER_SECOND, TradeSystem.METRIC, "kg/s", "kilogram per second");
-        add(DischargeRate.class, SpreadingUnits.KILOGRAM_PER_HOUR, TradeSystem.METRIC, "kg/h", "kilogram per hour");
-        add(DischargeRate.class, SpreadingUnits.POUND_PER_SECOND, TradeSystem.US, "lb/s", "pound per second");
-        add(DischargeRate.class, SpreadingUnits.POUND_PER_HOUR, TradeSystem.US, "lb/h", "pound per hour");
-        add(DischargeRate.class, SpreadingUnits.SHORT_TON_PER_HOUR, TradeSystem.US, "ton/h", "short ton per hour");
-        add(DischargeRate.class, SpreadingUnits.TONNE_PER_HOUR, TradeSystem.METRIC, "t/h", "tonne per hour", "tonne/h");
+        of(ApplicationRate.class)
+                .us(POUND_PER_MILE, "lb/mi", "pound per mile", "lb/mile", "lbs/mi", "lbs/mile")
+                .metric(KILOGRAM_PER_KILOMETER, "kg/km", "kilogram per kilometer")
+                .metric(KILOGRAM_PER_METER, "kg/m", "kilogram per meter")
+                .metric(GRAM_PER_METER, "g/m", "gram per meter")
+                .metric(TONNE_PER_KILOMETER, "t/km", "tonne per kilometer", "tonne/km")
+                .us(SHORT_TON_PER_MILE, "ton/mi", "short ton per mile", "ton/mile")
+                .us(POUND_PER_FOOT, "lb/ft", "pound per foot")
+                .us(POUND_PER_YARD, "lb/yd", "pound per yard");
+        of(LaneApplicationRate.class)
+                .us(
+                        POUND_PER_LANE_MILE,
+                        "lb/lane-mi",
+                        "pound per lane-mile",
+                        "lb/lane-mile",
+                        "lbs/lane-mi",
+                        "lbs/lane-mile")
+                .metric(KILOGRAM_PER_LANE_KILOMETER, "kg/lane-km", "kilogram per lane-kilometer")
+                .metric(KILOGRAM_PER_LANE_METER, "kg/lane-m", "kilogram per lane-meter")
+                .us(SHORT_TON_PER_LANE_MILE, "ton/lane-mi", "short ton per lane-mile", "ton/lane-mile");
+        of(ArealApplicationRate.class)
+                .metric(GRAM_PER_SQUARE_METER, "g/m²", "gram per square meter", "g/m2")
+                .us(
+                        POUND_PER_1000_SQUARE_FEET,
+                        "lb/1000 ft²",
+                        "pound per 1000 square feet",
+                        "lb/1000 ft2",
+                        "lb/1000 sq ft")
+                .us(OUNCE_PER_SQUARE_YARD, "oz/yd²", "ounce per square yard", "oz/yd2", "oz/sq yd")
+                .us(OUNCE_PER_SQUARE_FOOT, "oz/ft²", "ounce per square foot", "oz/ft2", "oz/sq ft")
+                .us(POUND_PER_SQUARE_YARD, "lb/yd²", "pound per square yard", "lb/yd2", "lb/sq yd")
+                .us(POUND_PER_SQUARE_FOOT, "lb/ft²", "pound per square foot", "lb/ft2", "lb/sq ft")
+                .us(POUND_PER_ACRE, "lb/acre", "pound per acre")
+                .metric(KILOGRAM_PER_HECTARE, "kg/ha", "kilogram per hectare")
+                .metric(KILOGRAM_PER_SQUARE_METER, "kg/m²", "kilogram per square meter", "kg/m2");
+        of(DischargeRate.class)
+                .us(POUND_PER_MINUTE, "lb/min", "pound per minute", "lbs/min")
+                .metric(KILOGRAM_PER_MINUTE, "kg/min", "kilogram per minute")
+                .metric(KILOGRAM_PER_SECOND, "kg/s", "kilogram per second")
+                .metric(KILOGRAM_PER_HOUR, "kg/h", "kilogram per hour")
+                .us(POUND_PER_SECOND, "lb/s", "pound per second")
+                .us(POUND_PER_HOUR, "lb/h", "pound per hour")
+                .us(SHORT_TON_PER_HOUR, "ton/h", "short ton per hour")
+                .metric(TONNE_PER_HOUR, "t/h", "tonne per hour", "tonne/h");
     }
 
     private void liquidRates() {
-        add(
-                LiquidApplicationRate.class,
-                SpreadingUnits.US_GALLON_PER_MILE,
-                TradeSystem.US,
-                "gal/mi",
-                "US gallon per mile",
-                "gal/mile");
-        add(
-                LiquidApplicationRate.class,
-                SpreadingUnits.LITRE_PER_KILOMETRE,
-                TradeSystem.METRIC,
-                "L/km",
-                "litre per kilometre",
-                "l/km");
-        add(
-                LiquidApplicationRate.class,
-                SpreadingUnits.LITRE_PER_METRE,
-                TradeSystem.METRIC,
-                "L/m",
-                "litre per metre",
-                "l/m");
-        add(
-                LiquidApplicationRate.class,
-                SpreadingUnits.IMPERIAL_GALLON_PER_MILE,
-                TradeSystem.IMPERIAL,
-                "imp gal/mi",
-                "imperial gallon per mile",
-                "imp gal/mile");
-        add(
-                LiquidLaneApplicationRate.class,
-                SpreadingUnits.US_GALLON_PER_LANE_MILE,
-                TradeSystem.US,
-                "gal/lane-mi",
-                "US gallon per lane-mile",
-                "gal/lane-mile");
-        add(
-                LiquidLaneApplicationRate.class,
-                SpreadingUnits.LITRE_PER_LANE_KILOMETRE,
-                TradeSystem.METRIC,
-                "L/lane-km",
-                "litre per lane-kilometre",
-                "l/lane-km");
-        add(
-                LiquidLaneApplicationRate.class,
-                SpreadingUnits.IMPERIAL_GALLON_PER_LANE_MILE,
-                TradeSystem.IMPERIAL,
-                "imp gal/lane-mi",
-                "imperial gallon per lane-mile",
-                "imp gal/lane-mile");
-        add(
-                LiquidArealApplicationRate.class,
-                SpreadingUnits.MILLILITRE_PER_SQUARE_METRE,
-                TradeSystem.METRIC,
-                "mL/m²",
-                "millilitre per square metre",
-                "mL/m2",
-                "ml/m²",
-                "ml/m2");
-        add(
-                LiquidArealApplicationRate.class,
-                SpreadingUnits.US_GALLON_PER_1000_SQUARE_FEET,
-                TradeSystem.US,
-                "gal/1000 ft²",
-                "US gallon per 1000 square feet",
-                "gal/1000 ft2",
-                "gal/1000 sq ft");
-        add(
-                LiquidArealApplicationRate.class,
-                SpreadingUnits.US_GALLON_PER_ACRE,
-                TradeSystem.US,
-                "gal/acre",
-                "US gallon per acre");
-        add(
-                LiquidArealApplicationRate.class,
-                SpreadingUnits.LITRE_PER_HECTARE,
-                TradeSystem.METRIC,
-                "L/ha",
-                "litre per hectare",
-                "l/ha");
-        add(
-                LiquidArealApplicationRate.class,
-                SpreadingUnits.LITRE_PER_SQUARE_METRE,
-                TradeSystem.METRIC,
-                "L/m²",
-                "litre per square metre",
-                "L/m2",
-                "l/m²",
-                "l/m2");
-        add(
-                PrewetRate.class,
-                SpreadingUnits.US_GALLON_PER_SHORT_TON,
-                TradeSystem.US,
-                "gal/ton",
-                "US gallon per short ton",
-                "gal/short ton");
-        add(
-                PrewetRate.class,
-                SpreadingUnits.LITRE_PER_TONNE,
-                TradeSystem.METRIC,
-                "L/t",
-                "litre per tonne",
-                "l/t",
-                "L/tonne",
-                "l/tonne");
-        add(
-                PrewetRate.class,
-                SpreadingUnits.MILLILITRE_PER_KILOGRAM,
-                TradeSystem.METRIC,
-                "mL/kg",
-                "millilitre per kilogram",
-                "ml/kg");
-        add(
-                PrewetRate.class,
-                SpreadingUnits.US_GALLON_PER_TONNE,
-                TradeSystem.US,
-                "gal/t",
-                "US gallon per tonne",
-                "gal/tonne");
-        add(
-                PrewetRate.class,
-                SpreadingUnits.US_GALLON_PER_LONG_TON,
-                TradeSystem.US,
-                "gal/long ton",
-                "US gallon per long ton");
-        add(
-                PrewetRate.class,
-                SpreadingUnits.US_FLUID_OUNCE_PER_POUND,
-                TradeSystem.US,
-                "fl oz/lb",
-                "US fluid ounce per pound");
-        add(
-                PrewetRate.class,
-                SpreadingUnits.IMPERIAL_GALLON_PER_LONG_TON,
-                TradeSystem.IMPERIAL,
-                "imp gal/long ton",
-                "imperial gallon per long ton");
-        add(
-                PrewetRate.class,
-                SpreadingUnits.IMPERIAL_GALLON_PER_SHORT_TON,
-                TradeSystem.IMPERIAL,
-                "imp gal/ton",
-                "imperial gallon per short ton");
-        add(
-                FlowRate.class,
-                SpreadingUnits.US_GALLON_PER_MINUTE,
-                TradeSystem.US,
-                "gal/min",
-                "US gallon per minute",
-                "gpm");
-        add(FlowRate.class, SpreadingUnits.LITRE_PER_MINUTE, TradeSystem.METRIC, "L/min", "litre per minute", "l/min");
-        add(FlowRate.class, SpreadingUnits.LITRE_PER_SECOND, TradeSystem.METRIC, "L/s", "litre per second", "l/s");
-        add(
-                FlowRate.class,
-                SpreadingUnits.CUBIC_METRE_PER_SECOND,
-                TradeSystem.METRIC,
-                "m³/s",
-                "cubic metre per second",
-                "m3/s");
-        add(FlowRate.class, SpreadingUnits.US_GALLON_PER_HOUR, TradeSystem.US, "gal/h", "US gallon per hour", "gph");
-        add(
-                FlowRate.class,
-                SpreadingUnits.CUBIC_FOOT_PER_MINUTE,
-                TradeSystem.US,
-                "ft³/min",
-                "cubic foot per minute",
-                "ft3/min",
-                "cu ft/min");
-        add(
-                FlowRate.class,
-                SpreadingUnits.IMPERIAL_GALLON_PER_MINUTE,
-                TradeSystem.IMPERIAL,
-                "imp gal/min",
-                "imperial gallon per minute");
+        of(LiquidApplicationRate.class)
+                .us(US_GALLON_PER_MILE, "gal/mi", "US gallon per mile", "gal/mile")
+                .metric(LITER_PER_KILOMETER, "L/km", "liter per kilometer", "l/km")
+                .metric(LITER_PER_METER, "L/m", "liter per meter", "l/m")
+                .imperial(IMPERIAL_GALLON_PER_MILE, "imp gal/mi", "imperial gallon per mile", "imp gal/mile");
+        of(LiquidLaneApplicationRate.class)
+                .us(US_GALLON_PER_LANE_MILE, "gal/lane-mi", "US gallon per lane-mile", "gal/lane-mile")
+                .metric(LITER_PER_LANE_KILOMETER, "L/lane-km", "liter per lane-kilometer", "l/lane-km")
+                .imperial(
+                        IMPERIAL_GALLON_PER_LANE_MILE,
+                        "imp gal/lane-mi",
+                        "imperial gallon per lane-mile",
+                        "imp gal/lane-mile");
+        of(LiquidArealApplicationRate.class)
+                .metric(MILLILITER_PER_SQUARE_METER, "mL/m²", "milliliter per square meter", "mL/m2", "ml/m²", "ml/m2")
+                .us(
+                        US_GALLON_PER_1000_SQUARE_FEET,
+                        "gal/1000 ft²",
+                        "US gallon per 1000 square feet",
+                        "gal/1000 ft2",
+                        "gal/1000 sq ft")
+                .us(US_GALLON_PER_ACRE, "gal/acre", "US gallon per acre")
+                .metric(LITER_PER_HECTARE, "L/ha", "liter per hectare", "l/ha")
+                .metric(LITER_PER_SQUARE_METER, "L/m²", "liter per square meter", "L/m2", "l/m²", "l/m2");
+        of(PrewetRate.class)
+                .us(US_GALLON_PER_SHORT_TON, "gal/ton", "US gallon per short ton", "gal/short ton")
+                .metric(LITER_PER_TONNE, "L/t", "liter per tonne", "l/t", "L/tonne", "l/tonne")
+                .metric(MILLILITER_PER_KILOGRAM, "mL/kg", "milliliter per kilogram", "ml/kg")
+                .us(US_GALLON_PER_TONNE, "gal/t", "US gallon per tonne", "gal/tonne")
+                .us(US_GALLON_PER_LONG_TON, "gal/long ton", "US gallon per long ton")
+                .us(US_FLUID_OUNCE_PER_POUND, "fl oz/lb", "US fluid ounce per pound")
+                .imperial(IMPERIAL_GALLON_PER_LONG_TON, "imp gal/long ton", "imperial gallon per long ton")
+                .imperial(IMPERIAL_GALLON_PER_SHORT_TON, "imp gal/ton", "imperial gallon per short ton");
+        of(FlowRate.class)
+                .us(US_GALLON_PER_MINUTE, "gal/min", "US gallon per minute", "gpm")
+                .metric(LITER_PER_MINUTE, "L/min", "liter per minute", "l/min")
+                .metric(LITER_PER_SECOND, "L/s", "liter per second", "l/s")
+                .metric(CUBIC_METER_PER_SECOND, "m³/s", "cubic meter per second", "m3/s")
+                .us(US_GALLON_PER_HOUR, "gal/h", "US gallon per hour", "gph")
+                .us(CUBIC_FOOT_PER_MINUTE, "ft³/min", "cubic foot per minute", "ft3/min", "cu ft/min")
+                .imperial(IMPERIAL_GALLON_PER_MINUTE, "imp gal/min", "imperial gallon per minute");
     }
 
     private void dischargeAndCalibration() {
-        add(
-                DischargePerRevolution.class,
-                SpreadingUnits.POUND_PER_REVOLUTION,
-                TradeSystem.US,
-                "lb/rev",
-                "pound per revolution");
-        add(
-                DischargePerRevolution.class,
-                SpreadingUnits.KILOGRAM_PER_REVOLUTION,
-                TradeSystem.METRIC,
-                "kg/rev",
-                "kilogram per revolution");
-        add(
-                DischargePerRevolution.class,
-                SpreadingUnits.GRAM_PER_REVOLUTION,
-                TradeSystem.METRIC,
-                "g/rev",
-                "gram per revolution");
-        add(DischargePerPulse.class, SpreadingUnits.POUND_PER_PULSE, TradeSystem.US, "lb/pulse", "pound per pulse");
-        add(
-                DischargePerPulse.class,
-                SpreadingUnits.KILOGRAM_PER_PULSE,
-                TradeSystem.METRIC,
-                "kg/pulse",
-                "kilogram per pulse");
-        add(DischargePerPulse.class, SpreadingUnits.GRAM_PER_PULSE, TradeSystem.METRIC, "g/pulse", "gram per pulse");
-        add(DischargePerPulse.class, SpreadingUnits.OUNCE_PER_PULSE, TradeSystem.US, "oz/pulse", "ounce per pulse");
-        add(
-                RevolutionsPerMass.class,
-                SpreadingUnits.REVOLUTION_PER_POUND,
-                TradeSystem.US,
-                "rev/lb",
-                "revolution per pound");
-        add(
-                RevolutionsPerMass.class,
-                SpreadingUnits.REVOLUTION_PER_KILOGRAM,
-                TradeSystem.METRIC,
-                "rev/kg",
-                "revolution per kilogram");
-        add(
-                RevolutionsPerMass.class,
-                SpreadingUnits.REVOLUTION_PER_SHORT_TON,
-                TradeSystem.US,
-                "rev/ton",
-                "revolution per short ton");
-        add(
-                RevolutionsPerMass.class,
-                SpreadingUnits.REVOLUTION_PER_TONNE,
-                TradeSystem.METRIC,
-                "rev/t",
-                "revolution per tonne",
-                "rev/tonne");
-        add(PulsesPerMass.class, SpreadingUnits.PULSE_PER_POUND, TradeSystem.US, "pulse/lb", "pulse per pound");
-        add(
-                PulsesPerMass.class,
-                SpreadingUnits.PULSE_PER_KILOGRAM,
-                TradeSystem.METRIC,
-                "pulse/kg",
-                "pulse per kilogram");
-        add(
-                PulsesPerMass.class,
-                SpreadingUnits.PULSE_PER_SHORT_TON,
-                TradeSystem.US,
-                "pulse/ton",
-                "pulse per short ton");
-        add(
-                PulsesPerMass.class,
-                SpreadingUnits.PULSE_PER_TONNE,
-                TradeSystem.METRIC,
-                "pulse/t",
-                "pulse per tonne",
-                "pulse/tonne");
-        add(
-                VolumePerRevolution.class,
-                SpreadingUnits.CUBIC_INCH_PER_REVOLUTION,
-                TradeSystem.US,
-                "in³/rev",
-                "cubic inch per revolution",
-                "in3/rev",
-                "cu in/rev");
-        add(
-                VolumePerRevolution.class,
-                SpreadingUnits.LITRE_PER_REVOLUTION,
-                TradeSystem.METRIC,
-                "L/rev",
-                "litre per revolution",
-                "l/rev");
-        add(
-                VolumePerRevolution.class,
-                SpreadingUnits.CUBIC_FOOT_PER_REVOLUTION,
-                TradeSystem.US,
-                "ft³/rev",
-                "cubic foot per revolution",
-                "ft3/rev",
-                "cu ft/rev");
-        add(
-                VolumePerRevolution.class,
-                SpreadingUnits.CUBIC_METRE_PER_REVOLUTION,
-                TradeSystem.METRIC,
-                "m³/rev",
-                "cubic metre per revolution",
-                "m3/rev");
+        of(DischargePerRevolution.class)
+                .us(POUND_PER_REVOLUTION, "lb/rev", "pound per revolution")
+                .metric(KILOGRAM_PER_REVOLUTION, "kg/rev", "kilogram per revolution")
+                .metric(GRAM_PER_REVOLUTION, "g/rev", "gram per revolution");
+        of(DischargePerPulse.class)
+                .us(POUND_PER_PULSE, "lb/pulse", "pound per pulse")
+                .metric(KILOGRAM_PER_PULSE, "kg/pulse", "kilogram per pulse")
+                .metric(GRAM_PER_PULSE, "g/pulse", "gram per pulse")
+                .us(OUNCE_PER_PULSE, "oz/pulse", "ounce per pulse");
+        of(RevolutionsPerMass.class)
+                .us(REVOLUTION_PER_POUND, "rev/lb", "revolution per pound")
+                .metric(REVOLUTION_PER_KILOGRAM, "rev/kg", "revolution per kilogram")
+                .us(REVOLUTION_PER_SHORT_TON, "rev/ton", "revolution per short ton")
+                .metric(REVOLUTION_PER_TONNE, "rev/t", "revolution per tonne", "rev/tonne");
+        of(PulsesPerMass.class)
+                .us(PULSE_PER_POUND, "pulse/lb", "pulse per pound")
+                .metric(PULSE_PER_KILOGRAM, "pulse/kg", "pulse per kilogram")
+                .us(PULSE_PER_SHORT_TON, "pulse/ton", "pulse per short ton")
+                .metric(PULSE_PER_TONNE, "pulse/t", "pulse per tonne", "pulse/tonne");
+        of(VolumePerRevolution.class)
+                .us(CUBIC_INCH_PER_REVOLUTION, "in³/rev", "cubic inch per revolution", "in3/rev", "cu in/rev")
+                .metric(LITER_PER_REVOLUTION, "L/rev", "liter per revolution", "l/rev")
+                .us(CUBIC_FOOT_PER_REVOLUTION, "ft³/rev", "cubic foot per revolution", "ft3/rev", "cu ft/rev")
+                .metric(CUBIC_METER_PER_REVOLUTION, "m³/rev", "cubic meter per revolution", "m3/rev");
     }
 
     private void shaftsDensitiesAndCounts() {
-        add(
-                RotationalSpeed.class,
-                SpreadingUnits.REVOLUTION_PER_MINUTE,
-                TradeSystem.ANY,
-                "rev/min",
-                "revolution per minute",
-                "rpm");
-        add(
-                RotationalSpeed.class,
-                SpreadingUnits.REVOLUTION_PER_SECOND,
-                TradeSystem.ANY,
-                "rev/s",
-                "revolution per second");
-        add(
-                PulsesPerRevolution.class,
-                SpreadingUnits.PULSE_PER_REVOLUTION,
-                TradeSystem.ANY,
-                "pulse/rev",
-                "pulse per revolution");
-        add(
-                PulsesPerDistance.class,
-                SpreadingUnits.PULSE_PER_MILE,
-                TradeSystem.US,
-                "pulse/mi",
-                "pulse per mile",
-                "pulse/mile");
-        add(
-                PulsesPerDistance.class,
-                SpreadingUnits.PULSE_PER_KILOMETRE,
-                TradeSystem.METRIC,
-                "pulse/km",
-                "pulse per kilometre");
-        add(PulsesPerDistance.class, SpreadingUnits.PULSE_PER_METRE, TradeSystem.METRIC, "pulse/m", "pulse per metre");
-        add(PulsesPerDistance.class, SpreadingUnits.PULSE_PER_FOOT, TradeSystem.US, "pulse/ft", "pulse per foot");
-        add(
-                BulkDensity.class,
-                SpreadingUnits.POUND_PER_CUBIC_FOOT,
-                TradeSystem.US,
-                "lb/ft³",
-                "pound per cubic foot",
-                "lb/ft3",
-                "lb/cu ft");
-        add(
-                BulkDensity.class,
-                SpreadingUnits.KILOGRAM_PER_CUBIC_METRE,
-                TradeSystem.METRIC,
-                "kg/m³",
-                "kilogram per cubic metre",
-                "kg/m3");
-        add(
-                BulkDensity.class,
-                SpreadingUnits.TONNE_PER_CUBIC_METRE,
-                TradeSystem.METRIC,
-                "t/m³",
-                "tonne per cubic metre",
-                "t/m3",
-                "tonne/m³",
-                "tonne/m3");
-        add(
-                BulkDensity.class,
-                SpreadingUnits.KILOGRAM_PER_LITRE,
-                TradeSystem.METRIC,
-                "kg/L",
-                "kilogram per litre",
-                "kg/l");
-        add(
-                BulkDensity.class,
-                SpreadingUnits.POUND_PER_CUBIC_YARD,
-                TradeSystem.US,
-                "lb/yd³",
-                "pound per cubic yard",
-                "lb/yd3",
-                "lb/cu yd");
-        add(
-                BulkDensity.class,
-                SpreadingUnits.SHORT_TON_PER_CUBIC_YARD,
-                TradeSystem.US,
-                "ton/yd³",
-                "short ton per cubic yard",
-                "ton/yd3",
-                "ton/cu yd");
-        add(BulkDensity.class, SpreadingUnits.POUND_PER_US_GALLON, TradeSystem.US, "lb/gal", "pound per US gallon");
-        add(
-                BulkDensity.class,
-                SpreadingUnits.POUND_PER_IMPERIAL_GALLON,
-                TradeSystem.IMPERIAL,
-                "lb/imp gal",
-                "pound per imperial gallon");
-        add(LaneWidth.class, SpreadingUnits.FOOT_PER_LANE, TradeSystem.US, "ft/lane", "foot per lane");
-        add(LaneWidth.class, SpreadingUnits.METRE_PER_LANE, TradeSystem.METRIC, "m/lane", "metre per lane");
-        add(PulseCount.class, SpreadingUnits.PULSE, TradeSystem.ANY, "pulse", "pulse", "pulses");
-        add(RevolutionCount.class, SpreadingUnits.REVOLUTION, TradeSystem.ANY, "rev", "revolution", "revs");
-        add(LaneCount.class, SpreadingUnits.LANE, TradeSystem.ANY, "lane", "lane", "lanes");
+        of(RotationalSpeed.class)
+                .any(REVOLUTION_PER_MINUTE, "rev/min", "revolution per minute", "rpm")
+                .any(REVOLUTION_PER_SECOND, "rev/s", "revolution per second");
+        of(PulsesPerRevolution.class).any(PULSE_PER_REVOLUTION, "pulse/rev", "pulse per revolution");
+        of(PulsesPerDistance.class)
+                .us(PULSE_PER_MILE, "pulse/mi", "pulse per mile", "pulse/mile")
+                .metric(PULSE_PER_KILOMETER, "pulse/km", "pulse per kilometer")
+                .metric(PULSE_PER_METER, "pulse/m", "pulse per meter")
+                .us(PULSE_PER_FOOT, "pulse/ft", "pulse per foot");
+        of(BulkDensity.class)
+                .us(POUND_PER_CUBIC_FOOT, "lb/ft³", "pound per cubic foot", "lb/ft3", "lb/cu ft")
+                .metric(KILOGRAM_PER_CUBIC_METER, "kg/m³", "kilogram per cubic meter", "kg/m3")
+                .metric(TONNE_PER_CUBIC_METER, "t/m³", "tonne per cubic meter", "t/m3", "tonne/m³", "tonne/m3")
+                .metric(KILOGRAM_PER_LITER, "kg/L", "kilogram per liter", "kg/l")
+                .us(POUND_PER_CUBIC_YARD, "lb/yd³", "pound per cubic yard", "lb/yd3", "lb/cu yd")
+                .us(SHORT_TON_PER_CUBIC_YARD, "ton/yd³", "short ton per cubic yard", "ton/yd3", "ton/cu yd")
+                .us(POUND_PER_US_GALLON, "lb/gal", "pound per US gallon")
+                .imperial(POUND_PER_IMPERIAL_GALLON, "lb/imp gal", "pound per imperial gallon");
+        of(LaneWidth.class)
+                .us(FOOT_PER_LANE, "ft/lane", "foot per lane")
+                .metric(METER_PER_LANE, "m/lane", "meter per lane");
+        of(PulseCount.class).any(PULSE, "pulse", "pulse", "pulses");
+        of(RevolutionCount.class).any(REVOLUTION, "rev", "revolution", "revs");
+        of(LaneCount.class).any(LANE, "lane", "lane", "lanes");
     }
 
-    private <Q extends Quantity<Q>> void add(
-            Class<Q> kind, Unit<Q> unit, TradeSystem system, String symbol, String name, String... spellings) {
-        rows.add(new UnitSymbol<>(kind, unit, system, symbol, name, List.of(spellings)));
+    private <Q extends Quantity<Q>> RowsOf<Q> of(Class<Q> kind) {
+        return new RowsOf<>(kind, rows);
+    }
+
+    /** The rows of one kind. */
+    private record RowsOf<Q extends Quantity<Q>>(Class<Q> kind, List<UnitSymbol<?>> rows) {
+        RowsOf<Q> us(Unit<Q> unit, String symbol, String name, String... spellings) {
+            return add(TradeSystem.US, unit, symbol, name, spellings);
+        }
+
+        RowsOf<Q> metric(Unit<Q> unit, String symbol, String name, String... spellings) {
+            return add(TradeSystem.METRIC, unit, symbol, name, spellings);
+        }
+
+        RowsOf<Q> imperial(Unit<Q> unit, String symbol, String name, String... spellings) {
+            return add(TradeSystem.IMPERIAL, unit, symbol, name, spellings);
+        }
+
+        RowsOf<Q> any(Unit<Q> unit, String symbol, String name, String... spellings) {
+            return add(TradeSystem.ANY, unit, symbol, name, spellings);
+        }
+
+        private RowsOf<Q> add(TradeSystem system, Unit<Q> unit, String symbol, String name, String... spellings) {
+            rows.add(new UnitSymbol<>(kind, unit, system, symbol, name, List.of(spellings)));
+            return this;
+        }
     }
 }

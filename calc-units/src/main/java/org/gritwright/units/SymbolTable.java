@@ -8,12 +8,14 @@ import java.util.List;
 import java.util.Map;
 import javax.measure.Quantity;
 import javax.measure.Unit;
+import org.jspecify.annotations.Nullable;
 
 /** Look-ups over the symbol rows, made once; immutable afterwards. */
 final class SymbolTable {
 
     /** A row with its exact factor to the system unit; {@code null} for a scale with an offset, such as °C. */
-    record Entry<Q extends Quantity<Q>>(UnitSymbol<Q> row, FactorPair factors) {}
+    record Entry<Q extends Quantity<Q>>(
+            UnitSymbol<Q> row, @Nullable FactorPair factors) {}
 
     static final List<UnitSymbol<?>> ROWS = SymbolRows.all();
 
@@ -58,7 +60,7 @@ final class SymbolTable {
      * by comparison. No map goes by the units' own hash codes: Indriya hashes a product in the order of its factors' printed symbols, which
      * any code in the JVM may relabel.
      */
-    private static Entry<?> find(Unit<?> unit) {
+    private static @Nullable Entry<?> find(Unit<?> unit) {
         Entry<?> own = BY_IDENTITY.get(unit);
         if (own != null) {
             return own;
@@ -116,7 +118,7 @@ final class SymbolTable {
     }
 
     /** The row with this spelling, or {@code null}. */
-    static Entry<?> bySpelling(String spelling) {
+    static @Nullable Entry<?> bySpelling(String spelling) {
         return BY_SPELLING.get(spelling);
     }
 

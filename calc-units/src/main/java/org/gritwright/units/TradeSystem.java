@@ -4,10 +4,10 @@ package org.gritwright.units;
 public enum TradeSystem {
     /** US customary units: pounds, miles, US gallons, short tons. */
     US,
-    /** Metric units: kilograms, kilometres, litres, tonnes. */
+    /** Metric units: kilograms, kilometers, liters, tonnes. */
     METRIC,
     /** Imperial units that differ from the US ones: imperial gallons, long tons. */
     IMPERIAL,
-    /** Units that every system shares: seconds, revolutions, pulses, per cent. */
+    /** Units that every system shares: seconds, revolutions, pulses, percent. */
     ANY
 }

@@ -1,6 +1,7 @@
 package org.gritwright.units;
 
 import java.util.List;
+import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.Unit;
 
@@ -20,8 +21,14 @@ import javax.measure.Unit;
 public record UnitSymbol<Q extends Quantity<Q>>(
         Class<Q> kind, Unit<Q> unit, TradeSystem system, String symbol, String name, List<String> spellings) {
 
-    /** Copies the spellings. */
+    /** Checks that nothing is null, and copies the spellings. */
     public UnitSymbol {
+        Objects.requireNonNull(kind, "kind");
+        Objects.requireNonNull(unit, "unit");
+        Objects.requireNonNull(system, "system");
+        Objects.requireNonNull(symbol, "symbol");
+        Objects.requireNonNull(name, "name");
+        Objects.requireNonNull(spellings, "spellings");
         spellings = List.copyOf(spellings);
     }
 
@@ -43,6 +50,7 @@ public record UnitSymbol<Q extends Quantity<Q>>(
      * @throws InvalidInputException if the table has no such kind
      */
     public static <Q extends Quantity<Q>> List<UnitSymbol<Q>> ofKind(Class<Q> kind) {
+        Objects.requireNonNull(kind, "kind");
         return SymbolTable.rowsOf(kind);
     }
 
@@ -55,6 +63,7 @@ public record UnitSymbol<Q extends Quantity<Q>>(
      * @throws InvalidInputException if the unit has no symbol here
      */
     public static <Q extends Quantity<Q>> UnitSymbol<Q> of(Unit<Q> unit) {
+        Objects.requireNonNull(unit, "unit");
         return SymbolTable.entryOf(unit).row();
     }
 
@@ -67,12 +76,38 @@ public record UnitSymbol<Q extends Quantity<Q>>(
      * @return the first unit of that system; else the first that every system shares; else the kind's first
      */
     public static <Q extends Quantity<Q>> Unit<Q> tradeUnit(Class<Q> kind, TradeSystem system) {
+        Objects.requireNonNull(kind, "kind");
+        Objects.requireNonNull(system, "system");
         return SymbolTable.tradeUnit(kind, system);
+    }
+
+    /**
+     * The trade's usual unit for a kind in the customary system of a quantity, for example lb/rev beside a mass in lb.
+     *
+     * @param <Q> the kind of quantity
+     * @param kind the wanted kind of quantity
+     * @param like a quantity of any kind
+     * @return the first unit of its system; else the first that every system shares; else the kind's first
+     * @throws InvalidInputException if the quantity's unit has no symbol here
+     */
+    public static <Q extends Quantity<Q>> Unit<Q> tradeUnit(Class<Q> kind, Quantity<?> like) {
+        Objects.requireNonNull(like, "like");
+        return tradeUnit(kind, of(like.getUnit()).system());
     }
 
     /** What messages call the unit: its symbol, and "one" for the bare number. */
     String label() {
         return symbol.isEmpty() ? name : symbol;
+    }
+
+    /**
+     * Names the unit as the table does, never as JSR 385 prints it.
+     *
+     * @return for example "lb/mi (pound per mile)"
+     */
+    @Override
+    public String toString() {
+        return symbol.isEmpty() ? name : symbol + " (" + name + ")";
     }
 
     /**
@@ -82,6 +117,7 @@ public record UnitSymbol<Q extends Quantity<Q>>(
      * @return its name in lower case
      */
     public static String kindName(Class<?> kind) {
+        Objects.requireNonNull(kind, "kind");
         String simpleName = kind.getSimpleName();
         StringBuilder words = new StringBuilder();
         for (int i = 0; i < simpleName.length(); i++) {

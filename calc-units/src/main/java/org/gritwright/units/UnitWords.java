@@ -63,7 +63,7 @@ final class UnitWords {
     /** The symbols that a part may mean, each with how far what was written is from what it is called. */
     static Map<String, Integer> meant(String part) {
         if (part.equals("T")) {
-            // Some write the short ton so, some the tonne.
+            // Some write the short ton this way, some the tonne.
             return distances(Set.of("ton", "t"), OTHER_FORM);
         }
         String plain = powersAsDigits(part);

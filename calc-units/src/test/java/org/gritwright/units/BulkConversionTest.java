@@ -13,7 +13,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 class BulkConversionTest {
     /** A factor that is no double, and one that is. */
     private static final Conversion[] CONVERSIONS = {
-        Conversion.between(SpreadingUnits.POUND_PER_MILE, SpreadingUnits.KILOGRAM_PER_KILOMETRE),
+        Conversion.between(SpreadingUnits.POUND_PER_MILE, SpreadingUnits.KILOGRAM_PER_KILOMETER),
         Conversion.between(SpreadingUnits.TONNE, SpreadingUnits.KILOGRAM)
     };
 
@@ -83,7 +83,7 @@ class BulkConversionTest {
 
     @Test
     void reportsAnOverflow() {
-        Conversion toCustomary = Conversion.between(SpreadingUnits.METRE, SpreadingUnits.INCH);
+        Conversion toCustomary = Conversion.between(SpreadingUnits.METER, SpreadingUnits.INCH);
         double[] results = new double[2];
         assertThatThrownBy(() -> toCustomary.convert(new double[] {1, -1e308}, results))
                 .isInstanceOf(InvalidInputException.class)
@@ -95,7 +95,7 @@ class BulkConversionTest {
     void theLargestFiniteValuesAreNotMistakenForAnOverflow() {
         double[] values = {Double.MAX_VALUE, Double.MAX_VALUE, -Double.MAX_VALUE, Double.MAX_VALUE, -0.0};
         double[] results = new double[5];
-        Conversion.between(SpreadingUnits.METRE, SpreadingUnits.KILOMETRE).convert(values, results);
+        Conversion.between(SpreadingUnits.METER, SpreadingUnits.KILOMETER).convert(values, results);
         assertThat(results[0]).isEqualTo(Double.MAX_VALUE / 1000);
     }
 

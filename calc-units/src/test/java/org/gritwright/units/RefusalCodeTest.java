@@ -79,7 +79,7 @@ class RefusalCodeTest {
         Unit<Mass> pound = SpreadingUnits.POUND;
         assertRefused(() -> Amounts.of(Double.NaN, pound), RefusalCode.NOT_FINITE);
         assertRefused(
-                () -> Amounts.si(Length.class, Amounts.of(1e308, SpreadingUnits.KILOMETRE)), RefusalCode.NOT_FINITE);
+                () -> Amounts.si(Length.class, Amounts.of(1e308, SpreadingUnits.KILOMETER)), RefusalCode.NOT_FINITE);
         assertRefused(() -> UnitSymbol.of(Units.NEWTON), RefusalCode.UNKNOWN_UNIT);
         assertRefused(() -> Amounts.ofSi(1, SpreadingUnits.CELSIUS), RefusalCode.WRONG_UNIT);
         assertRefused(() -> Conversion.between(SpreadingUnits.CELSIUS, SpreadingUnits.KELVIN), RefusalCode.WRONG_UNIT);
@@ -98,9 +98,9 @@ class RefusalCodeTest {
     void aCheckSaysItsLimitsAsTheyWereGiven() {
         Quantity<Length> inch = Amounts.of(1, SpreadingUnits.INCH);
         Quantity<Length> foot = Amounts.of(1, SpreadingUnits.FOOT);
-        Quantity<Length> metre = Amounts.of(1, SpreadingUnits.METRE);
-        Quantity<Length> nothing = Amounts.of(0, SpreadingUnits.METRE);
-        Quantity<Length> below = Amounts.of(-1, SpreadingUnits.METRE);
+        Quantity<Length> metre = Amounts.of(1, SpreadingUnits.METER);
+        Quantity<Length> nothing = Amounts.of(0, SpreadingUnits.METER);
+        Quantity<Length> below = Amounts.of(-1, SpreadingUnits.METER);
         assertRefused(() -> Require.positive("width", Length.class, nothing), RefusalCode.NOT_POSITIVE);
         assertRefused(() -> Require.notNegative("width", Length.class, below), RefusalCode.NEGATIVE);
         assertRefused(() -> Require.atLeast("width", Length.class, inch, foot), RefusalCode.TOO_LOW, "1 ft");

@@ -28,7 +28,7 @@ class RoundedRateTablesTest {
         assertThat(UnitPairs.between(from, to).convert(1)).isCloseTo(printed, within(halfOfTheLastPlace));
     }
 
-    /** The width of a lane in metres. */
+    /** The width of a lane in meters. */
     private static double metres(String laneWidth) {
         return Amounts.si(LaneWidth.class, Amounts.parse(LaneWidth.class, laneWidth));
     }

@@ -8,7 +8,10 @@ import java.io.IOException;
 import java.io.ObjectInputStream;
 import java.io.ObjectOutputStream;
 import java.io.Serializable;
+import java.util.List;
 import javax.measure.Quantity;
+import javax.measure.Unit;
+import javax.measure.quantity.Mass;
 import org.junit.jupiter.api.Test;
 
 /** What a data engine ships to its workers arrives as it was. */
@@ -28,6 +31,7 @@ class SerializationTest {
     void everyConversionConvertsTheSameAfterwards() throws Exception {
         for (UnitPairs.Pair pair : UnitPairs.ALL) {
             Conversion arrived = (Conversion) shipped(pair.conversion());
+            assertThat(arrived).isEqualTo(pair.conversion()).hasSameHashCodeAs(pair.conversion());
             assertThat(arrived).hasToString(pair.conversion().toString());
             assertThat(arrived.exactFactor()).isEqualTo(pair.conversion().exactFactor());
             assertThat(arrived.convert(12.7)).isEqualTo(pair.conversion().convert(12.7));
@@ -40,6 +44,20 @@ class SerializationTest {
             Quantity<?> sent = Amounts.parseAny("12.7" + row.symbol());
             Quantity<?> arrived = (Quantity<?>) shipped((Serializable) sent);
             assertThat(Amounts.format(arrived)).isEqualTo(Amounts.format(sent));
+        }
+    }
+
+    @Test
+    @SuppressWarnings("unchecked") // the kind of a unit doesn't matter here
+    void everyUnitAndQuantityArrivesEqualAndIsFoundInTheTable() throws Exception {
+        for (UnitSymbol<?> row : UnitSymbol.all()) {
+            Unit<Mass> unit = (Unit<Mass>) shipped((Serializable) row.unit());
+            assertThat(unit).as(row.symbol()).isEqualTo(row.unit()).hasSameHashCodeAs(row.unit());
+            assertThat(UnitSymbol.of(unit)).isSameAs(row);
+            for (String number : List.of("12.7", "3", "-0.001", "1e300")) {
+                Quantity<?> sent = Amounts.parseAny(number + row.symbol());
+                assertThat(shipped((Serializable) sent)).isEqualTo(sent).hasSameHashCodeAs(sent);
+            }
         }
     }
 

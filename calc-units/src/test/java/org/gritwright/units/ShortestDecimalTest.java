@@ -66,7 +66,7 @@ class ShortestDecimalTest {
     @Example
     void plainDigitsGoFromOneTenMillionthToTwentyOneDigits() {
         assertThat(DecimalText.print(300)).isEqualTo("300");
-        assertThat(DecimalText.print(5.23)).isEqualTo("5.23");
+        assertThat(DecimalText.print(27.24)).isEqualTo("27.24");
         assertThat(DecimalText.print(-0.0)).isEqualTo("0");
         assertThat(DecimalText.print(1e20)).isEqualTo("100000000000000000000");
         assertThat(DecimalText.print(1e21)).isEqualTo("1e21");

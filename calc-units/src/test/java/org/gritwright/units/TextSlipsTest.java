@@ -125,13 +125,13 @@ class TextSlipsTest {
 
     @Test
     void theWholeMessageQuotesTextPositionAndNearestSymbols() {
-        assertThatThrownBy(() -> Amounts.parse(ApplicationRate.class, "300 lb/mil"))
+        assertThatThrownBy(() -> Amounts.parse(ApplicationRate.class, "260 lb/mil"))
                 .hasMessage("application rate must be a number and a unit of application rate"
-                        + " (at character 5: unknown unit; nearest: \"lb/mi\" (pound per mile)): \"300 lb/mil\"");
-        assertThatThrownBy(() -> Amounts.parseAny("300 lb/lanemi"))
+                        + " (at character 5: unknown unit; nearest: \"lb/mi\" (pound per mile)): \"260 lb/mil\"");
+        assertThatThrownBy(() -> Amounts.parseAny("260 lb/lanemi"))
                 .hasMessage(
                         "quantity must be a number and a unit"
-                                + " (at character 5: unknown unit; nearest: \"lb/lane-mi\" (pound per lane-mile)): \"300 lb/lanemi\"");
+                                + " (at character 5: unknown unit; nearest: \"lb/lane-mi\" (pound per lane-mile)): \"260 lb/lanemi\"");
     }
 
     @Test

@@ -6,6 +6,7 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
 import javax.measure.Quantity;
+import org.gritwright.units.quantity.DischargePerRevolution;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -57,6 +58,14 @@ class TradeUnitTest {
         assertThat(tradeSymbol(row, TradeSystem.METRIC)).isEqualTo(metric);
         assertThat(tradeSymbol(row, TradeSystem.IMPERIAL)).isEqualTo(imperial);
         assertThat(tradeSymbol(row, TradeSystem.ANY)).isEqualTo(any);
+    }
+
+    @Test
+    void followsTheSystemOfAQuantity() {
+        assertThat(UnitSymbol.tradeUnit(DischargePerRevolution.class, Amounts.of(5, SpreadingUnits.POUND)))
+                .isEqualTo(SpreadingUnits.POUND_PER_REVOLUTION);
+        assertThat(UnitSymbol.tradeUnit(DischargePerRevolution.class, Amounts.of(5, SpreadingUnits.TONNE)))
+                .isEqualTo(SpreadingUnits.KILOGRAM_PER_REVOLUTION);
     }
 
     @Test

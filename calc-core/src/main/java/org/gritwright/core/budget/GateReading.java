@@ -3,26 +3,28 @@ package org.gritwright.core.budget;
 import java.util.function.DoubleUnaryOperator;
 import javax.measure.Quantity;
 import javax.measure.Unit;
+import org.gritwright.core.observation.ErrorSource;
 import org.gritwright.core.spi.Setting;
 import org.gritwright.core.uncertainty.Component;
+import org.gritwright.core.uncertainty.ComponentKey;
 import org.gritwright.core.uncertainty.Distribution;
 import org.gritwright.units.Amounts;
 import org.gritwright.units.InvalidInputException;
 import org.gritwright.units.quantity.DischargePerRevolution;
 
 /**
- * What the reading of a gate opening makes uncertain: only what is predicted for an opening that is set by reading, never
- * the calibration of a gate that stays where it was. Sensitivity: g′(h) ÷ g(h) of the value.
+ * The uncertainty due to reading the gate: only in what is predicted for a gate that is set by reading, never in the
+ * calibration of a gate that stays where it was. The sensitivity is g′(h) ÷ g(h) of the value.
  */
 public final class GateReading {
 
     private GateReading() {}
 
     /**
-     * The component of a budget: half of what the discharge changes from one standard uncertainty below the opening to one
-     * above it. Where the gate or the curve ends in between, twice what it changes to the other side.
+     * The component of a budget: half the change of the discharge from one standard uncertainty below the setting to one
+     * above it. Where the gate or the curve ends in between, the change to the other side alone.
      *
-     * @param reading how far the opening may be off, either way
+     * @param reading how far the gate may be from what was read, either way
      * @param setting the setting
      * @param at the same as a number
      * @param discharge kg/rev by opening
@@ -50,8 +52,10 @@ public final class GateReading {
         } else {
             change = Double.isNaN(above) ? here - below : (above - below) / 2;
         }
+        ComponentKey key = ErrorSource.GATE_READING.key();
         return Component.typeB(
-                "reading of the gate",
+                key,
+                ErrorSource.GATE_READING.name(key),
                 Distribution.RECTANGULAR,
                 half.withSi(deviation).quantity().orElseThrow(),
                 Amounts.ofSi(change, unit));

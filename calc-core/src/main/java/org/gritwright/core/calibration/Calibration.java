@@ -9,13 +9,14 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import javax.measure.Quantity;
 import javax.measure.Unit;
 import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Mass;
 import org.gritwright.core.budget.GateReading;
-import org.gritwright.core.budget.SystematicErrors;
+import org.gritwright.core.budget.SharedErrors;
 import org.gritwright.core.finding.Argument;
 import org.gritwright.core.finding.Finding;
 import org.gritwright.core.finding.FindingCode;
@@ -29,6 +30,7 @@ import org.gritwright.core.statistics.RatioEstimate;
 import org.gritwright.core.statistics.RatioEstimator;
 import org.gritwright.core.uncertainty.Budget;
 import org.gritwright.core.uncertainty.Component;
+import org.gritwright.core.uncertainty.ComponentKey;
 import org.gritwright.core.uncertainty.Measured;
 import org.gritwright.core.uncertainty.NormalisedError;
 import org.gritwright.core.weighing.CaughtMass;
@@ -37,6 +39,7 @@ import org.gritwright.units.InvalidInputException;
 import org.gritwright.units.SpreadingUnits;
 import org.gritwright.units.UnitSymbol;
 import org.gritwright.units.check.Comparison;
+import org.gritwright.units.check.Require;
 import org.gritwright.units.quantity.DischargePerRevolution;
 
 /**
@@ -51,12 +54,15 @@ public final class Calibration {
     private final RatioEstimator estimator;
     private final CatchLimits limits;
     private final double kilogramsPerRevolution;
+    private final double relativeResolution;
     private final int scatterDegreesOfFreedom;
+    private final Set<String> scales;
     private final Budget<DischargePerRevolution> budget;
     private final Optional<Quantity<DischargePerRevolution>> sampleDeviation;
     private final Optional<Measured<Mass>> massPerStart;
     private final ApparentFill apparentFill;
     private final List<Finding> findings;
+    private final boolean doubted;
 
     private Calibration(List<CalibrationCatch> catches, RatioEstimator estimator, CatchLimits limits) {
         this.catches = List.copyOf(catches);
@@ -74,11 +80,13 @@ public final class Calibration {
         this.kilogramsPerRevolution = estimate.ratio();
 
         Unit<DischargePerRevolution> unit = UnitSymbol.tradeUnit(
-                DischargePerRevolution.class,
-                UnitSymbol.of(this.catches.get(0).caught().total().getUnit()).system());
+                DischargePerRevolution.class, this.catches.get(0).caught().total());
         CalibrationBudget budgeting =
                 new CalibrationBudget(this.catches, estimator, estimate, limits.allowances(), unit);
         this.budget = budgeting.budget();
+        this.relativeResolution = relativeResolution(this.catches);
+        this.scales =
+                this.catches.stream().map(one -> one.caught().scale().id()).collect(Collectors.toUnmodifiableSet());
         this.scatterDegreesOfFreedom = Math.max(0, estimate.degreesOfFreedom());
         this.sampleDeviation = estimate.sampleDeviation().isPresent()
                 ? Optional.of(Amounts.ofSi(estimate.sampleDeviation().getAsDouble(), unit))
@@ -93,6 +101,7 @@ public final class Calibration {
                 point,
                 limits.fill());
         this.findings = findings(estimate, budgeting.unknown());
+        this.doubted = findings.stream().anyMatch(f -> f.code().doubtsData());
     }
 
     /**
@@ -111,19 +120,17 @@ public final class Calibration {
      *
      * @param catches one or more catches at one calibration point
      * @param estimator how the catches become one ratio
-     * @param limits where a catch begins to be remarkable
+     * @param limits thresholds beyond which a catch is flagged
      * @return the calibration
      * @throws InvalidInputException if there is no catch or the points differ; for a line with an intercept also if the
      *     catches are too much of one length
      */
     public static Calibration from(List<CalibrationCatch> catches, RatioEstimator estimator, CatchLimits limits) {
-        return new Calibration(catches, estimator, limits);
+        return new Calibration(Objects.requireNonNull(catches, "catches"), estimator, limits);
     }
 
     private static CalibrationPoint commonPoint(List<CalibrationCatch> catches) {
-        if (catches.isEmpty()) {
-            throw new InvalidInputException("calibration catches", "one or more", "none");
-        }
+        Require.that(!catches.isEmpty(), "calibration catches", "one or more", "none");
         CalibrationPoint first = catches.get(0).point();
         for (CalibrationCatch other : catches) {
             if (!first.equals(other.point())) {
@@ -180,7 +187,7 @@ public final class Calibration {
             }
         }
         if (estimate.intercept().isEmpty()) {
-            // The ratios of a line differ with the length, and the test isn't made for its residuals.
+            // With a line, the ratios depend on the length of the run, and the test isn't made for a line's residuals.
             OutlyingCatch.among(catches, budget.result().value().getUnit()).ifPresent(found::add);
         }
         CatchFindings.ofUnknown(unknown).ifPresent(found::add);
@@ -230,15 +237,15 @@ public final class Calibration {
     }
 
     /**
-     * Holds this calibration against another one, as of last season, made in the same way. The span of a scale that both
-     * were weighed on and what is allowed for are in neither result's difference, and left out.
+     * Compares this calibration with another one made in the same way, such as last season's. An error common to both,
+     * such as the span of a shared scale or an allowance, cancels in the difference and is left out.
      *
      * @param other another calibration
-     * @return the normalised error, this one's value less the other's
+     * @return the normalized error, this one's value less the other's
      * @throws InvalidInputException if neither has any uncertainty
      */
     public NormalisedError comparedWith(Calibration other) {
-        Set<String> shared = SystematicErrors.shared(caught(), other.caught());
+        Set<ComponentKey> shared = SharedErrors.of(caught(), other.caught());
         return NormalisedError.between(
                 budget.without(shared).result(), other.budget.without(shared).result());
     }
@@ -248,19 +255,19 @@ public final class Calibration {
     }
 
     /**
-     * How the catches spread: the sample standard deviation of their ratios, by a line once the mass per start is taken
-     * off.
+     * How the catches spread: the sample standard deviation of their ratios, with a line after the mass per start is
+     * subtracted.
      *
-     * @return the deviation; absent, not zero, for one catch, and for two by a line
+     * @return the deviation; absent, not zero, for one catch, and for two with a line
      */
     public Optional<Quantity<DischargePerRevolution>> sampleDeviation() {
         return sampleDeviation;
     }
 
     /**
-     * What a start adds to the catch, whatever its length: negative for a loss, as when the conveyor turns and is counted
-     * before it is full. What the drive loses until it runs isn't in it; the line of the count over the run time shows that,
-     * in verification.
+     * What a start adds to a catch, whatever the catch's length; negative for a loss, for example when the conveyor
+     * turns and is counted before it is full. It doesn't include what the drive loses until it is up to speed; in
+     * verification, the line of count over run time shows that.
      *
      * @return the mass, in the unit of the first catch, with its standard uncertainty: by the scatter about the line, never
      *     below what the rounding of scale and count alone would give; none by an estimator without an intercept
@@ -282,11 +289,15 @@ public final class Calibration {
     }
 
     /**
-     * What of the catches' spread is the rounding of scale and count, which the spread holds.
+     * The part of the catches' spread that comes from the rounding of scale and count.
      *
-     * @return standard uncertainty of one catch, as they are on average, relative; counts of unknown uncertainty add nothing
+     * @return relative standard uncertainty of an average catch; counts of unknown uncertainty add nothing
      */
     public double relativeResolution() {
+        return relativeResolution;
+    }
+
+    private static double relativeResolution(List<CalibrationCatch> catches) {
         double squares = catches.stream()
                 .mapToDouble(CalibrationCatch::relativeResolution)
                 .map(one -> one * one)
@@ -297,7 +308,7 @@ public final class Calibration {
     /**
      * The degrees of freedom of the catches' spread.
      *
-     * @return n − 1, n − 2 by a line with an intercept; 0 where nothing is known of the spread
+     * @return n − 1, n − 2 by a line with an intercept; 0 where nothing is known about the spread
      */
     public int scatterDegreesOfFreedom() {
         return scatterDegreesOfFreedom;
@@ -330,7 +341,7 @@ public final class Calibration {
     /**
      * The apparent fill.
      *
-     * @return the fill with the limits it was held against
+     * @return the fill with the limits it was compared with
      */
     public ApparentFill apparentFill() {
         return apparentFill;
@@ -339,7 +350,7 @@ public final class Calibration {
     /**
      * The calibration point.
      *
-     * @return that of the first catch, whose spelling of the setting all go by
+     * @return that of the first catch; all catches take its spelling of the setting
      */
     public CalibrationPoint point() {
         return catches.get(0).point();
@@ -352,6 +363,15 @@ public final class Calibration {
      */
     public List<CalibrationCatch> catches() {
         return catches;
+    }
+
+    /**
+     * The scales that the catches were weighed on.
+     *
+     * @return their ids
+     */
+    public Set<String> scales() {
+        return scales;
     }
 
     /**
@@ -370,6 +390,15 @@ public final class Calibration {
      */
     public List<Finding> findings() {
         return findings;
+    }
+
+    /**
+     * Whether a finding doubts the data: then no correction is proposed.
+     *
+     * @return true if one does
+     */
+    public boolean isDoubted() {
+        return doubted;
     }
 
     /** Everything else follows from these. */

@@ -1,32 +1,28 @@
 package org.gritwright.core.calibration;
 
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.function.IntToDoubleFunction;
-import javax.measure.Quantity;
 import javax.measure.Unit;
-import org.gritwright.core.budget.SystematicErrors;
+import org.gritwright.core.budget.BudgetDraft;
+import org.gritwright.core.budget.ScaleSpans;
 import org.gritwright.core.finding.Argument;
 import org.gritwright.core.finding.Term;
 import org.gritwright.core.observation.CatchAllowances;
+import org.gritwright.core.observation.ErrorSource;
 import org.gritwright.core.observation.Repeatability;
 import org.gritwright.core.statistics.RatioEstimate;
 import org.gritwright.core.statistics.RatioEstimator;
 import org.gritwright.core.uncertainty.Budget;
-import org.gritwright.core.uncertainty.Component;
-import org.gritwright.core.uncertainty.Distribution;
-import org.gritwright.core.weighing.CaughtMass;
 import org.gritwright.units.Amounts;
-import org.gritwright.units.SpreadingUnits;
 import org.gritwright.units.quantity.DischargePerRevolution;
 
 /**
  * Where the uncertainty of a calibration comes from.
  *
- * <p>Nothing is counted twice: from three catches on, their scatter already holds the rounding of the scale and of the
- * count. So it stands for both, but never below what those two alone would give. With one or two catches the two stand in
- * for the scatter, which nobody knows but from experience.
+ * <p>Nothing is counted twice: the scatter of three catches or more already includes the rounding of scale and count, so it
+ * stands for both, but never below what those two alone would give. With one or two catches, the rounding of scale and count
+ * is stated as such, beside a scatter that can only be known from experience.
  */
 final class CalibrationBudget {
     private final List<CalibrationCatch> catches;
@@ -36,8 +32,7 @@ final class CalibrationBudget {
     /** By how much the estimate rises per kilogram of each catch. */
     private final double[] perKilogram;
 
-    private final List<Component<DischargePerRevolution>> components = new ArrayList<>();
-    private final List<Argument.Unknown> unknown = new ArrayList<>();
+    private final BudgetDraft<DischargePerRevolution> draft;
 
     CalibrationBudget(
             List<CalibrationCatch> catches,
@@ -49,6 +44,7 @@ final class CalibrationBudget {
         this.estimate = estimate;
         this.allowances = allowances;
         this.unit = unit;
+        this.draft = new BudgetDraft<>(unit);
         double[] revolutions =
                 catches.stream().mapToDouble(CalibrationCatch::revolutions).toArray();
         this.perKilogram = estimator.sensitivities(revolutions);
@@ -56,65 +52,49 @@ final class CalibrationBudget {
                 .allMatch(c -> c.observation().uncertaintyRevolutions().isPresent());
         if (catches.size() >= Repeatability.FEWEST_CATCHES
                 && estimate.standardUncertainty().isPresent()) {
-            addScatter(estimate.standardUncertainty().getAsDouble());
+            draft.addScatter(
+                    ErrorSource.SCATTER,
+                    estimate.standardUncertainty().getAsDouble(),
+                    estimate.degreesOfFreedom(),
+                    Math.hypot(rounding(), counting()));
         } else {
-            addResolution(countKnown);
+            addRounding(countKnown);
         }
         if (!countKnown) {
-            unknown.add(Argument.Unknown.of(Term.COUNT));
+            draft.addUnknown(Term.COUNT);
         }
-        addSystematic();
+        addCommon(shares());
     }
 
-    private void addScatter(double ofEstimate) {
-        double resolution = Math.hypot(rounding(), counting());
-        Quantity<DischargePerRevolution> larger = Amounts.ofSi(Math.max(ofEstimate, resolution), unit);
-        components.add(
-                ofEstimate >= resolution
-                        ? Component.typeA("scatter of the catches", larger, larger, estimate.degreesOfFreedom())
-                        : Component.typeB("resolution of scale and count", Distribution.NORMAL, larger, larger));
+    private void addCommon(double[] shares) {
+        double moisture = 0;
+        for (int i = 0; i < shares.length; i++) {
+            moisture += shares[i]
+                    * allowances.moistureUncertainty(
+                            catches.get(i).observation().conditions());
+        }
+        ScaleSpans spans =
+                ScaleSpans.of(catches.stream().map(CalibrationCatch::caught).toList(), shares);
+        draft.addCommon(spans, allowances, moisture, estimate.ratio());
     }
 
-    /** Two roundings alike are triangular together; what more of them sum up to is near to normal. */
-    private void addResolution(boolean countKnown) {
-        CaughtMass first = catches.get(0).caught();
-        boolean single = catches.size() == 1;
-        components.add(Component.typeB(
-                "rounding of the scale",
-                single && first.weighings().size() == 1 ? Distribution.TRIANGULAR : Distribution.NORMAL,
-                Amounts.ofSi(
-                        first.scale().roundingKilograms(),
-                        first.scale().division().getUnit()),
-                Amounts.ofSi(rounding(), unit)));
+    private void addRounding(boolean countKnown) {
+        CalibrationCatch first = catches.get(0);
+        boolean isSingle = catches.size() == 1;
+        draft.addScaleRounding(first.caught(), isSingle, rounding());
         if (countKnown) {
-            double ofFirst =
-                    catches.get(0).observation().uncertaintyRevolutions().getAsDouble();
-            components.add(Component.typeB(
-                    "count of revolutions",
-                    single && catches.get(0).counted().isInPulses() ? Distribution.TRIANGULAR : Distribution.NORMAL,
-                    Amounts.ofSi(ofFirst, SpreadingUnits.REVOLUTION),
-                    Amounts.ofSi(counting(), unit)));
+            draft.addCount(first.observation(), isSingle, counting());
         }
-        allowances
-                .repeatability()
-                .ifPresentOrElse(
-                        r -> components.add(
-                                r.component(Amounts.ofSi(together(i -> r.relative() * discharged(i)), unit))),
-                        () -> unknown.add(Argument.Unknown.of(Term.SCATTER)));
+        draft.addRepeatability(allowances.repeatability(), relative -> together(i -> relative * discharged(i)));
     }
 
-    private void addSystematic() {
+    /** Which part of the estimate each catch makes up. */
+    private double[] shares() {
         double[] shares = new double[perKilogram.length];
         for (int i = 0; i < shares.length; i++) {
             shares[i] = perKilogram[i] * discharged(i) / estimate.ratio();
         }
-        SystematicErrors<DischargePerRevolution> common = SystematicErrors.of(
-                catches.stream().map(CalibrationCatch::caught).toList(),
-                shares,
-                allowances,
-                relative -> Amounts.ofSi(relative * estimate.ratio(), unit));
-        components.addAll(common.components());
-        unknown.addAll(common.unknown());
+        return shares;
     }
 
     private double discharged(int i) {
@@ -125,13 +105,13 @@ final class CalibrationBudget {
         return together(i -> catches.get(i).caught().roundingKilograms() * allowances.spillageFactor());
     }
 
-    /** A revolution too many does what the mass of a revolution too little would do. */
+    /** Counting one revolution too many has the same effect as catching one revolution's mass too little. */
     private double counting() {
         return together(i -> estimate.ratio()
                 * catches.get(i).observation().uncertaintyRevolutions().orElse(0));
     }
 
-    /** What independent uncertainties of the catches' masses make of the estimate's. */
+    /** The uncertainty of the estimate due to independent uncertainties of the catches' masses. */
     private double together(IntToDoubleFunction kilograms) {
         double squares = 0;
         for (int i = 0; i < perKilogram.length; i++) {
@@ -141,7 +121,7 @@ final class CalibrationBudget {
         return Math.sqrt(squares);
     }
 
-    /** What the rounding of scale and count makes of the intercept of a line, in kg. */
+    /** The uncertainty of a line's intercept due to the rounding of scale and count, in kg. */
     double resolutionOfStart() {
         double[] revolutions =
                 catches.stream().mapToDouble(CalibrationCatch::revolutions).toArray();
@@ -163,11 +143,11 @@ final class CalibrationBudget {
     }
 
     Budget<DischargePerRevolution> budget() {
-        return Budget.of(Amounts.ofSi(estimate.ratio(), unit), components);
+        return draft.budget(Amounts.ofSi(estimate.ratio(), unit));
     }
 
     /** What is not in the budget because nobody knows it. */
     List<Argument.Unknown> unknown() {
-        return List.copyOf(unknown);
+        return draft.unknown();
     }
 }

@@ -1,12 +1,11 @@
 package org.gritwright.core.calibration;
 
-import java.util.Objects;
 import org.gritwright.core.metering.ShaftCount;
 import org.gritwright.core.observation.CalibrationPoint;
 import org.gritwright.core.observation.Coasting;
 import org.gritwright.core.observation.Observation;
 import org.gritwright.core.weighing.CaughtMass;
-import org.gritwright.units.InvalidInputException;
+import org.gritwright.units.check.Require;
 
 /**
  * A catch made to find the mass per revolution. Immutable, thread-safe, a value.
@@ -19,13 +18,11 @@ public record CalibrationCatch(Observation observation, boolean primed, Coasting
     /**
      * Checks the values.
      *
-     * @throws InvalidInputException if nothing was counted
+     * @throws org.gritwright.units.InvalidInputException if nothing was counted
      */
     public CalibrationCatch {
-        Objects.requireNonNull(coasting, "coasting");
-        if (observation.counted().isEmpty()) {
-            throw new InvalidInputException("count of a calibration catch", "given", "nothing");
-        }
+        Require.given(CalibrationCatch.class, observation, coasting);
+        Require.that(observation.counted().isPresent(), "count of a calibration catch", "given", "nothing");
     }
 
     /**
@@ -33,7 +30,7 @@ public record CalibrationCatch(Observation observation, boolean primed, Coasting
      *
      * @param observation the catch, with its count
      * @return the catch
-     * @throws InvalidInputException if nothing was counted
+     * @throws org.gritwright.units.InvalidInputException if nothing was counted
      */
     public static CalibrationCatch of(Observation observation) {
         return new CalibrationCatch(observation, true, Coasting.IN_BOTH);
@@ -76,7 +73,7 @@ public record CalibrationCatch(Observation observation, boolean primed, Coasting
     }
 
     /**
-     * What the rounding of scale and count makes of the mass per revolution.
+     * What the rounding of scale and count contributes to the uncertainty of the mass per revolution.
      *
      * @return standard uncertainty, relative; an unknown count adds nothing
      */

@@ -1,6 +1,5 @@
 package org.gritwright.core.calibration;
 
-import java.util.Arrays;
 import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.Unit;
@@ -19,43 +18,36 @@ import org.gritwright.units.quantity.PulsesPerRevolution;
  * <p>All forms say the same thing, mass per revolution R of the sensed shaft: with P pulses per revolution, mass per
  * pulse is R/P, revolutions per mass 1/R and pulses per mass P/R. Immutable, thread-safe, a value: equal when value and
  * unit are.
+ *
+ * @param value for example 5.23 lb/rev or 19.12 pulse/lb; greater than zero
  */
-public final class CalibrationFactor {
-    private final FactorForm form;
-    private final Quantity<?> value;
-
-    private CalibrationFactor(FactorForm form, Quantity<?> value) {
-        this.form = form;
-        this.value = value;
+public record CalibrationFactor(Quantity<?> value) {
+    /**
+     * Checks the value.
+     *
+     * @throws InvalidInputException if the value is of another kind, or not finite and greater than zero
+     */
+    public CalibrationFactor {
+        FactorForm.of(value);
+        double number = Require.finite("calibration", value.getValue().doubleValue());
+        Require.that(number > 0, "calibration", "greater than 0", value);
     }
 
     /**
      * A factor; its unit says its form.
      *
-     * @param value for example 5.23 lb/rev or 19.12 pulse/lb; greater than zero
+     * @param value for example 27.24 lb/rev or 2.203 pulse/lb; greater than zero
      * @return the factor
      * @throws InvalidInputException if the value is of another kind, or not finite and greater than zero
      */
     public static CalibrationFactor of(Quantity<?> value) {
-        Class<?> kind = UnitSymbol.of(value.getUnit()).kind();
-        FactorForm form = Arrays.stream(FactorForm.values())
-                .filter(f -> f.kind().equals(kind))
-                .findFirst()
-                .orElseThrow(() -> new InvalidInputException(
-                        "calibration",
-                        "a mass per revolution or pulse, or revolutions or pulses per mass",
-                        Amounts.format(value)));
-        double number = Require.finite("calibration", value.getValue().doubleValue());
-        if (!(number > 0)) {
-            throw new InvalidInputException("calibration", "greater than 0", Amounts.format(value));
-        }
-        return new CalibrationFactor(form, value);
+        return new CalibrationFactor(value);
     }
 
     /**
      * Reads a factor.
      *
-     * @param text for example "5.23 lb/rev"
+     * @param text for example "27.24 lb/rev"
      * @return the factor
      * @throws InvalidInputException if the text is not a quantity or not a calibration
      */
@@ -70,17 +62,19 @@ public final class CalibrationFactor {
      * @param feedback the drive's feedback; forms by pulse need its sensor
      * @param unit the wanted unit, whose kind is one of the four forms
      * @return the factor, not rounded
-     * @throws InvalidInputException if the discharge is not finite and greater than zero, the unit is none of a
-     *     calibration, or the form needs a sensor that isn't there
+     * @throws InvalidInputException if the discharge is not finite and greater than zero, the unit is not a
+     *     calibration's, or the form needs a sensor that isn't there
      */
     public static CalibrationFactor ofDischarge(double kilogramsPerRevolution, DriveFeedback feedback, Unit<?> unit) {
-        if (!(kilogramsPerRevolution > 0 && kilogramsPerRevolution <= Double.MAX_VALUE)) {
-            throw new InvalidInputException(
-                    "discharge per revolution", "finite and greater than 0", kilogramsPerRevolution + " kg/rev");
-        }
+        Objects.requireNonNull(feedback, "feedback");
+        Require.that(
+                kilogramsPerRevolution > 0 && kilogramsPerRevolution <= Double.MAX_VALUE,
+                "discharge per revolution",
+                "finite and greater than 0",
+                () -> kilogramsPerRevolution + " kg/rev");
         CalibrationFactor one = of(Amounts.of(1, unit));
         double perCount = kilogramsPerRevolution / one.countsPerRevolution(feedback);
-        double si = one.form.isReciprocal() ? 1 / perCount : perCount;
+        double si = one.form().isReciprocal() ? 1 / perCount : perCount;
         return of(Amounts.ofSi(si, unit));
     }
 
@@ -90,16 +84,7 @@ public final class CalibrationFactor {
      * @return the form
      */
     public FactorForm form() {
-        return form;
-    }
-
-    /**
-     * The value as entered.
-     *
-     * @return the value with its unit
-     */
-    public Quantity<?> value() {
-        return value;
+        return FactorForm.of(value);
     }
 
     /**
@@ -111,7 +96,7 @@ public final class CalibrationFactor {
      */
     public double kilogramsPerRevolution(DriveFeedback feedback) {
         double si = si(value);
-        double perCount = form.isReciprocal() ? 1 / si : si;
+        double perCount = form().isReciprocal() ? 1 / si : si;
         return Require.finite("discharge per revolution", perCount * countsPerRevolution(feedback));
     }
 
@@ -122,7 +107,7 @@ public final class CalibrationFactor {
     }
 
     private double countsPerRevolution(DriveFeedback feedback) {
-        if (!form.isByPulse()) {
+        if (!form().isByPulse()) {
             return 1;
         }
         if (feedback instanceof ShaftSensor sensor) {
@@ -158,21 +143,6 @@ public final class CalibrationFactor {
         return of(Rounded.toResolution((Quantity) value, (Quantity) resolution));
     }
 
-    @Override
-    public boolean equals(Object other) {
-        return other instanceof CalibrationFactor that && value.equals(that.value);
-    }
-
-    @Override
-    public int hashCode() {
-        return Objects.hash(value);
-    }
-
-    /**
-     * The value as entered.
-     *
-     * @return for example "5.23 lb/rev"
-     */
     @Override
     public String toString() {
         return Amounts.format(value);

@@ -1,9 +1,9 @@
 package org.gritwright.core.calibration;
 
-import java.util.Objects;
 import java.util.Optional;
 import javax.measure.Quantity;
 import org.gritwright.core.observation.CalibrationPoint;
+import org.gritwright.units.check.Require;
 
 /**
  * A calibration in force: the value that a display holds for a calibration point, since when, and in which of the controller's
@@ -28,8 +28,7 @@ public record CalibrationInForce(
      *     step is in another unit than the factor
      */
     public CalibrationInForce {
-        Objects.requireNonNull(since, "since");
-        Objects.requireNonNull(slot, "slot");
+        Require.given(CalibrationInForce.class, point, factor, displayStep, since, slot);
         factor.kilogramsPerRevolution(point.metering().feedback());
         displayStep.ifPresent(factor::roundedTo);
     }

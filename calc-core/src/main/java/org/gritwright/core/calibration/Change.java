@@ -1,8 +1,8 @@
 package org.gritwright.core.calibration;
 
 import java.time.LocalDate;
-import java.util.Objects;
 import org.gritwright.core.finding.Term;
+import org.gritwright.units.check.Require;
 
 /**
  * Something on the truck or in the heap that was changed, so that a calibration made before may no longer hold.
@@ -18,8 +18,8 @@ public record Change(LocalDate on, Part part) {
         HYDRAULIC(Term.HYDRAULIC),
         /** The shaft sensor or its wheel. */
         SENSOR(Term.SENSOR),
-        /** Tyres, which change the pulses per distance. */
-        TYRE(Term.TYRE),
+        /** Tires, which change the pulses per distance. */
+        TIRE(Term.TIRE),
         /** The material or its supplier. */
         MATERIAL(Term.MATERIAL);
 
@@ -41,7 +41,6 @@ public record Change(LocalDate on, Part part) {
 
     /** Checks that both are given. */
     public Change {
-        Objects.requireNonNull(on, "on");
-        Objects.requireNonNull(part, "part");
+        Require.given(Change.class, on, part);
     }
 }

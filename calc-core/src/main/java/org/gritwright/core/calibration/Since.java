@@ -5,19 +5,20 @@ import java.time.LocalDate;
 import java.time.OffsetDateTime;
 import java.util.Objects;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 
 /**
- * Since when a display holds a value: a time with its offset, or a day where nobody wrote down more. A day alone counts as
- * before everything that was done on it. Immutable, thread-safe, a value.
+ * Since when a display holds a value: a time with its offset, or only a day where the time was not recorded. A day
+ * alone counts as earlier than anything done on it. Immutable, thread-safe, a value.
  */
 public final class Since implements Serializable {
     private static final long serialVersionUID = 1L;
 
     private final LocalDate day;
     /** Null where only the day is known. */
-    private final OffsetDateTime time;
+    private final @Nullable OffsetDateTime time;
 
-    private Since(LocalDate day, OffsetDateTime time) {
+    private Since(LocalDate day, @Nullable OffsetDateTime time) {
         this.day = day;
         this.time = time;
     }
@@ -75,7 +76,7 @@ public final class Since implements Serializable {
      * Whether the value was entered only after something was done.
      *
      * @param at when it was done
-     * @return true if it says nothing of this value
+     * @return true if what was done says nothing about this value
      */
     public boolean isAfter(OffsetDateTime at) {
         return time == null ? day.isAfter(at.toLocalDate()) : time.isAfter(at);

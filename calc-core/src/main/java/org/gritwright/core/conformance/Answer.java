@@ -4,6 +4,7 @@ import java.io.Serializable;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.function.DoubleFunction;
 import java.util.function.DoubleUnaryOperator;
@@ -20,12 +21,18 @@ import org.gritwright.core.spi.SweptVolume;
 import org.gritwright.units.Amounts;
 import org.gritwright.units.InvalidInputException;
 import org.gritwright.units.SpreadingUnits;
+import org.jspecify.annotations.Nullable;
 
 /**
  * What a type gives for one set of parameters: a swept volume or a shape, and the points, in rising order, at which the laws
  * ask it.
  */
-final class Answer {
+record Answer(
+        @Nullable Serializable given,
+        Function<Serializable, DoubleUnaryOperator> reading,
+        List<Double> points,
+        int closedPoints,
+        Words words) {
     private static final int SETTINGS = 33;
 
     /** From nothing to more than any spreader has open, in m². */
@@ -34,26 +41,7 @@ final class Answer {
     private static final Words VOLUMES = new Words("a function", at -> number(at) + " m² open", "m³/rev");
 
     /** What it is, its points in words that follow "at", and the unit of its values. */
-    private record Words(String whole, DoubleFunction<String> point, String unit) {}
-
-    private final Serializable given;
-    private final Function<Serializable, DoubleUnaryOperator> reading;
-    private final List<Double> points;
-    private final int closedPoints;
-    private final Words words;
-
-    private Answer(
-            Serializable given,
-            Function<Serializable, DoubleUnaryOperator> reading,
-            List<Double> points,
-            int closedPoints,
-            Words words) {
-        this.given = given;
-        this.reading = reading;
-        this.points = points;
-        this.closedPoints = closedPoints;
-        this.words = words;
-    }
+    record Words(String whole, DoubleFunction<String> point, String unit) {}
 
     static Answer of(ConveyorType type, Parameters given) {
         SweptVolume volume = type.sweptVolume(given);
@@ -91,11 +79,6 @@ final class Answer {
         return new Answer(shape, s -> ((GateShape.Adjustable) s).area()::squareMetres, points, closedPoints, words);
     }
 
-    /** The function or the shape that the type gave; null if it gave nothing. */
-    Serializable given() {
-        return given;
-    }
-
     /** Of a gate's declared limits and closed position the first that can't be set on the gate itself, and why. */
     Optional<String> refusedSetting() {
         if (!(given instanceof GateShape.Adjustable shape)) {
@@ -122,19 +105,9 @@ final class Answer {
                 Amounts.parseAny(setting.quantity().map(Amounts::format).orElseThrow()));
     }
 
-    /** At least one. */
-    List<Double> points() {
-        return points;
-    }
-
-    /** How many of the points, the first ones, the type declares to be closed. */
-    int closedPoints() {
-        return closedPoints;
-    }
-
     /** What the function answers at the points. */
     List<Double> values() {
-        return valuesOf(given);
+        return valuesOf(Objects.requireNonNull(given));
     }
 
     /** What another of the same kind answers at the same points. */

@@ -2,6 +2,7 @@ package org.gritwright.core.conformance;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import org.gritwright.core.spi.ConveyorType;
 import org.gritwright.core.spi.GateType;
 
@@ -9,9 +10,10 @@ import org.gritwright.core.spi.GateType;
  * Checks a conveyor or gate type against the laws. In a test of any framework it is one line: assert that the list is
  * empty.
  *
- * <p>The type is tried with values made from what it declares ({@link TrialParameters}), and with the examples given. What
- * it throws becomes a violation, never an exception of the check; only an {@link OutOfMemoryError} passes. Of each law
- * the first violation is reported. {@link Law#JSON_ROUND_TRIP} is checked apart, where documents are known.
+ * <p>The type is tried with values made from what it declares ({@link TrialParameters}), and with the examples given.
+ * What it throws becomes a violation, never an exception of the check; only an {@link OutOfMemoryError} passes. Only
+ * the first violation of each law is reported. {@link Law#JSON_ROUND_TRIP} is checked separately, where documents are
+ * known.
  */
 public final class Conformance {
 
@@ -28,14 +30,14 @@ public final class Conformance {
     }
 
     /**
-     * Checks a conveyor type, with examples where no value in the middle of a range goes with the others.
+     * Checks a conveyor type, with examples for a type whose values from the middle of each range don't go together.
      *
      * @param type the type
      * @param examples further sets of parameters by name, which the type must accept
      * @return what it violates; empty if it obeys every law but the one of documents, which isn't checked here
      */
     public static List<Violation> check(ConveyorType type, List<? extends Map<String, ?>> examples) {
-        return new Trial<>(type, Answer::of, examples).violations();
+        return new Trial<>(type, Answer::of, Objects.requireNonNull(examples, "examples")).violations();
     }
 
     /**
@@ -49,13 +51,13 @@ public final class Conformance {
     }
 
     /**
-     * Checks a gate type, with examples where no value in the middle of a range goes with the others.
+     * Checks a gate type, with examples for a type whose values from the middle of each range don't go together.
      *
      * @param type the type
      * @param examples further sets of parameters by name, which the type must accept
      * @return what it violates; empty if it obeys every law but the one of documents, which isn't checked here
      */
     public static List<Violation> check(GateType type, List<? extends Map<String, ?>> examples) {
-        return new Trial<>(type, Answer::of, examples).violations();
+        return new Trial<>(type, Answer::of, Objects.requireNonNull(examples, "examples")).violations();
     }
 }

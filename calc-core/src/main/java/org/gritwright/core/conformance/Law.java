@@ -16,7 +16,7 @@ public enum Law {
     FINITE(true, true),
     /** Volumes and areas are 0 or more, and more than 0 at the largest opening. */
     NOT_NEGATIVE(true, true),
-    /** More opening never gives less; a conveyor that no gate meters gives always the same. */
+    /** More opening never gives less; a conveyor that no gate meters always gives the same. */
     RISING(true, true),
     /** The same parameters in other units give the same answer. */
     UNIT_INVARIANT(true, true),

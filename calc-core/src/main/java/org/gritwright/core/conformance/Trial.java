@@ -34,8 +34,9 @@ import org.gritwright.core.spi.Spi;
 import org.gritwright.core.spi.SpreaderType;
 import org.gritwright.units.Amounts;
 import org.gritwright.units.InvalidInputException;
+import org.jspecify.annotations.Nullable;
 
-/** One type before the laws. */
+/** One type, tried against the laws. */
 final class Trial<T extends SpreaderType> {
     private static final double SAME = 1e-9;
     private static final double ROUNDING = 1e-12;
@@ -60,7 +61,7 @@ final class Trial<T extends SpreaderType> {
     List<Violation> violations() {
         identity();
         if (type instanceof ConveyorType conveyor) {
-            fill(conveyor);
+            askedTwice(Law.PLAUSIBLE_FILL, "fillLimits()", conveyor::fillLimits);
         }
         parameters().ifPresent(this::answers);
         return List.copyOf(violations);
@@ -111,26 +112,19 @@ final class Trial<T extends SpreaderType> {
     }
 
     private void identity() {
-        asked(Law.STABLE_IDENTITY, "id()", type::id)
-                .ifPresent(id -> asked(Law.STABLE_IDENTITY, "id()", type::id)
-                        .filter(again -> !again.equals(id))
-                        .ifPresent(again -> violated(Law.STABLE_IDENTITY, "id() is " + id + " and then " + again)));
-        asked(Law.STABLE_IDENTITY, "spiLevel()", type::spiLevel).ifPresent(level -> {
-            if (level < 1 || level > Spi.LEVEL) {
-                violated(Law.STABLE_IDENTITY, "spiLevel() is " + level + ", accepted is 1 to " + Spi.LEVEL);
-            }
-            asked(Law.STABLE_IDENTITY, "spiLevel()", type::spiLevel)
-                    .filter(again -> !again.equals(level))
-                    .ifPresent(again -> violated(Law.STABLE_IDENTITY, "spiLevel() is " + level + " and then " + again));
-        });
+        askedTwice(Law.STABLE_IDENTITY, "id()", type::id);
+        askedTwice(Law.STABLE_IDENTITY, "spiLevel()", type::spiLevel)
+                .filter(level -> level < 1 || level > Spi.LEVEL)
+                .ifPresent(level ->
+                        violated(Law.STABLE_IDENTITY, "spiLevel() is " + level + ", accepted is 1 to " + Spi.LEVEL));
     }
 
-    private void fill(ConveyorType conveyor) {
-        asked(Law.PLAUSIBLE_FILL, "fillLimits()", conveyor::fillLimits)
-                .ifPresent(limits -> asked(Law.PLAUSIBLE_FILL, "fillLimits()", conveyor::fillLimits)
-                        .filter(again -> !again.equals(limits))
-                        .ifPresent(again ->
-                                violated(Law.PLAUSIBLE_FILL, "fillLimits() is " + limits + " and then " + again)));
+    private <A> Optional<A> askedTwice(Law law, String what, Callable<A> question) {
+        Optional<A> first = asked(law, what, question);
+        first.ifPresent(answer -> asked(law, what, question)
+                .filter(again -> !again.equals(answer))
+                .ifPresent(again -> violated(law, what + " is " + answer + " and then " + again)));
+        return first;
     }
 
     private Optional<List<Parameter<?>>> parameters() {
@@ -274,7 +268,7 @@ final class Trial<T extends SpreaderType> {
             if (unmetered && Math.abs(value - values.get(0)) > ROUNDING * largest) {
                 violated(Law.RISING, here + ", though no gate meters the conveyor");
             }
-            // A closed position that was converted is a rounding beside the one that the function knows.
+            // A converted closed position is off by a rounding from the one that the function knows.
             if (i < answer.closedPoints() && Math.abs(value) > SAME * largest) {
                 violated(Law.CLOSED_IS_ZERO, here);
             }
@@ -310,7 +304,7 @@ final class Trial<T extends SpreaderType> {
     /** What an answer is now and what it was before, in words. */
     private record Difference(String before, String now) {}
 
-    /** The first point or value that is not the same but for rounding, which may fall to either side of a step. */
+    /** The first point or value that differs by more than rounding, which may fall to either side of a step. */
     private static Optional<Difference> difference(Accepted accepted, Answer answer, List<Double> values) {
         List<Double> points = answer.points();
         List<Double> expectedPoints = accepted.answer().points();
@@ -354,7 +348,8 @@ final class Trial<T extends SpreaderType> {
     private void serialization(Accepted accepted) {
         String function = "the function for " + text(accepted.set()) + ", serialized,";
         asked(Law.SERIALIZABLE, function, () -> {
-                    Serializable copy = copy(accepted.answer().given());
+                    Serializable copy =
+                            copy(Objects.requireNonNull(accepted.answer().given()));
                     return difference(accepted, accepted.answer().valuesOf(copy));
                 })
                 .ifPresent(difference -> difference.ifPresent(how ->
@@ -400,8 +395,8 @@ final class Trial<T extends SpreaderType> {
         return !isViolated(Law.ENFORCED_LIMITS);
     }
 
-    /** A value in the place of another; in a list, in the place of the first and in the place of the last. */
-    private static List<Object> replaced(Object kept, Object value) {
+    /** One value in place of another; in a list, in place of the first and of the last. */
+    private static List<Object> replaced(@Nullable Object kept, Object value) {
         if (!(kept instanceof List<?> list)) {
             return List.of(value);
         }
@@ -425,7 +420,7 @@ final class Trial<T extends SpreaderType> {
     }
 
     /**
-     * Each function is asked again after all others were made and asked, once more afresh, of another instance, and by
+     * Each function is asked again: after all others were made and asked, made once more, from another instance, and by
      * several threads.
      */
     private void determinism(List<Parameter<?>> declared, List<Accepted> accepted) {
@@ -454,7 +449,7 @@ final class Trial<T extends SpreaderType> {
                 : Optional.of(ofWholes(accepted, answer));
     }
 
-    /** Another instance of the type, where the public may make one that goes by the same id. */
+    /** Another instance of the type, if anyone may make one and it has the same id. */
     private Optional<T> another() {
         try {
             @SuppressWarnings("unchecked") // the type's own class
@@ -464,7 +459,7 @@ final class Trial<T extends SpreaderType> {
             if (thrown instanceof OutOfMemoryError outOfMemory) {
                 throw outOfMemory;
             }
-            // No such constructor, or not for us. What asking throws, the other laws have seen.
+            // There is no such constructor, or it is not accessible. The other laws have seen what asking throws.
             return Optional.empty();
         }
     }
@@ -473,7 +468,7 @@ final class Trial<T extends SpreaderType> {
         Callable<Boolean> question = () -> IntStream.range(0, TIMES_IN_EACH_THREAD)
                 .allMatch(i -> accepted.stream()
                         .allMatch(one -> one.values().equals(one.answer().values())));
-        // Whether waiting notices an interruption is a race; asking is none.
+        // Waiting may or may not notice an interruption; asking always does.
         if (Thread.currentThread().isInterrupted()) {
             throw new InterruptedException("the thread was interrupted");
         }

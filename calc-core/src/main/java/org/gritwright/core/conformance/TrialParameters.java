@@ -15,9 +15,9 @@ import org.gritwright.units.InvalidInputException;
 import org.gritwright.units.UnitSymbol;
 
 /**
- * Values to try a type with, made from what it says of its parameters: every parameter at its default or else in the
- * middle of its range, and each in turn at its lowest and its highest; a list, always, as rows that rise over the whole
- * range. Always the same for the same parameters.
+ * Values to try a type with, made from what it says about its parameters: every parameter at its default or else in the
+ * middle of its range, and each in turn at its lowest and its highest; a list always as rows that rise over the whole
+ * range. The same parameters always give the same values.
  */
 public final class TrialParameters {
     /** Rows of a list, unless its own limits want fewer or more. */

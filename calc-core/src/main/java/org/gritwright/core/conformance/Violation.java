@@ -1,6 +1,6 @@
 package org.gritwright.core.conformance;
 
-import java.util.Objects;
+import org.gritwright.units.check.Require;
 
 /**
  * A law that a type breaks, and how.
@@ -11,8 +11,7 @@ import java.util.Objects;
 public record Violation(Law law, String how) {
     /** Checks that both are given. */
     public Violation {
-        Objects.requireNonNull(law, "law");
-        Objects.requireNonNull(how, "how");
+        Require.given(Violation.class, law, how);
     }
 
     /**

@@ -5,6 +5,8 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
+import java.util.function.DoubleUnaryOperator;
 import java.util.stream.IntStream;
 import javax.measure.Quantity;
 import org.gritwright.core.calibration.CalibrationCatch;
@@ -20,8 +22,12 @@ import org.gritwright.core.statistics.RatioEstimator;
 import org.gritwright.core.statistics.Scatter;
 import org.gritwright.units.Amounts;
 import org.gritwright.units.InvalidInputException;
+import org.gritwright.units.check.Require;
 
-/** The catches of a curve as arrays: openings, discharge per revolution and weights, catch by catch. */
+/**
+ * The catches of a curve as arrays: openings, discharge per revolution and weights, catch by catch, and summed up opening by
+ * opening.
+ */
 final class CaughtOpenings {
     private final SweptByOpening geometry;
     private final ContinuedGeometry continued;
@@ -29,34 +35,64 @@ final class CaughtOpenings {
     private final double[] openings;
     private final double[] kilogramsPerRevolution;
     private final double[] weights;
+    /** In rising order. */
+    private final List<Opening> distinct;
+
+    private final double totalWeight;
+
+    /**
+     * The catches at one opening.
+     *
+     * @param at the opening
+     * @param catches how many
+     * @param weight the sum of their weights
+     * @param mean the weighted mean of their discharges
+     */
+    record Opening(double at, int catches, double weight, double mean) {}
 
     private CaughtOpenings(
             SweptByOpening geometry,
+            ContinuedGeometry continued,
             Setting like,
             double[] openings,
             double[] kilogramsPerRevolution,
             double[] weights) {
         this.geometry = geometry;
-        this.continued = new ContinuedGeometry(geometry);
+        this.continued = continued;
         this.like = like;
         this.openings = openings;
         this.kilogramsPerRevolution = kilogramsPerRevolution;
         this.weights = weights;
+        this.distinct = distinct();
+        this.totalWeight = Arrays.stream(weights).sum();
+    }
+
+    private List<Opening> distinct() {
+        // While catches are added, the mean holds a sum.
+        Map<Double, Opening> sums = new TreeMap<>();
+        for (int i = 0; i < openings.length; i++) {
+            sums.merge(
+                    openings[i],
+                    new Opening(openings[i], 1, weights[i], weights[i] * kilogramsPerRevolution[i]),
+                    (a, b) -> new Opening(a.at, a.catches + b.catches, a.weight + b.weight, a.mean + b.mean));
+        }
+        return sums.values().stream()
+                .map(sum -> new Opening(sum.at, sum.catches, sum.weight, sum.mean / sum.weight))
+                .toList();
     }
 
     /**
      * Catches at one position count as at one number, that of the first of them, whatever unit they were read in. The
-     * weights make the value of a curve through one opening that of the opening's calibration: revolutions for the ratio
-     * of sums, equal for the mean of ratios.
+     * weights make the value of a curve through one opening equal to that of the opening's calibration: revolutions for
+     * the ratio of sums, equal for the mean of ratios.
      */
     static CaughtOpenings of(List<CalibrationCatch> catches, RatioEstimator estimator, CatchAllowances allowances) {
-        if (catches.isEmpty()) {
-            throw new InvalidInputException("calibration catches", "one or more", "none");
-        }
-        if (estimator == RatioEstimator.LINE_WITH_INTERCEPT) {
-            throw new InvalidInputException(
-                    "estimator of a discharge curve", "ratio of sums or mean of ratios", "line with intercept");
-        }
+        Require.that(!catches.isEmpty(), "calibration catches", "one or more", "none");
+        Require.that(
+                estimator != RatioEstimator.LINE_WITH_INTERCEPT,
+                "estimator of a discharge curve",
+                "ratio of sums or mean of ratios",
+                "line with intercept");
         SweptByOpening geometry = requireOneMetering(catches).sweptByOpening();
         int n = catches.size();
         double[] openings = new double[n];
@@ -71,7 +107,13 @@ final class CaughtOpenings {
             ratios[i] = one.caught().kilograms() * allowances.spillageFactor() / revolutions;
             weights[i] = estimator == RatioEstimator.RATIO_OF_SUMS ? revolutions : 1;
         }
-        return new CaughtOpenings(geometry, catches.get(0).point().setting(), openings, ratios, weights);
+        return new CaughtOpenings(
+                geometry,
+                new ContinuedGeometry(geometry),
+                catches.get(0).point().setting(),
+                openings,
+                ratios,
+                weights);
     }
 
     private static Metering requireOneMetering(List<CalibrationCatch> catches) {
@@ -91,37 +133,45 @@ final class CaughtOpenings {
     }
 
     /** The different openings in rising order. */
-    double[] positions() {
-        return Arrays.stream(openings).sorted().distinct().toArray();
+    List<Opening> openings() {
+        return distinct;
     }
 
-    /** The weighted mean discharge at one opening. */
-    double meanAt(double opening) {
-        double sum = 0;
-        double weight = 0;
-        for (int i = 0; i < openings.length; i++) {
-            if (openings[i] == opening) {
-                sum += weights[i] * kilogramsPerRevolution[i];
-                weight += weights[i];
-            }
-        }
-        return sum / weight;
+    double lowest() {
+        return distinct.get(0).at;
+    }
+
+    double highest() {
+        return distinct.get(distinct.size() - 1).at;
+    }
+
+    /** How many catches there are at the other openings. */
+    int others(Opening opening) {
+        return openings.length - opening.catches;
     }
 
     /** The weight of the catches at one opening, where a catch of the other openings weighs 1 on average. */
-    double weightAt(double opening) {
-        double weight = 0;
-        double others = 0;
-        int numberOfOthers = 0;
+    double relativeWeight(Opening opening) {
+        return opening.weight * others(opening) / (totalWeight - opening.weight);
+    }
+
+    /** The average weight of a catch. */
+    double meanWeight() {
+        return totalWeight / openings.length;
+    }
+
+    /**
+     * The squared deviations of all catches from a curve, relative, each by its weight.
+     *
+     * @return the sum by the opening
+     */
+    Map<Double, Double> squares(DoubleUnaryOperator curve) {
+        Map<Double, Double> squares = new HashMap<>();
         for (int i = 0; i < openings.length; i++) {
-            if (openings[i] == opening) {
-                weight += weights[i];
-            } else {
-                others += weights[i];
-                numberOfOthers++;
-            }
+            double deviation = kilogramsPerRevolution[i] / curve.applyAsDouble(openings[i]) - 1;
+            squares.merge(openings[i], weights[i] * deviation * deviation, Double::sum);
         }
-        return weight * numberOfOthers / others;
+        return squares;
     }
 
     SweptByOpening geometry() {
@@ -160,7 +210,7 @@ final class CaughtOpenings {
         return Amounts.ofSi(si, reading.getUnit());
     }
 
-    /** The least opening at which a curve has a value, once its dead opening is taken off. */
+    /** The least opening at which a curve has a value, once its dead opening is subtracted. */
     double lowestLimit() {
         return continued.lowest();
     }
@@ -169,20 +219,13 @@ final class CaughtOpenings {
         return continued.highest();
     }
 
-    /** The same with one catch's discharge a little larger. */
-    CaughtOpenings nudged(int index, double relative) {
-        double[] changed = kilogramsPerRevolution.clone();
-        changed[index] *= 1 + relative;
-        return new CaughtOpenings(geometry, like, openings, changed, weights);
-    }
-
     /** The same without the catches at one opening. */
-    CaughtOpenings without(double opening) {
+    CaughtOpenings without(Opening opening) {
         int[] kept = IntStream.range(0, openings.length)
-                .filter(i -> openings[i] != opening)
+                .filter(i -> openings[i] != opening.at)
                 .toArray();
         return new CaughtOpenings(
-                geometry, like, at(openings, kept), at(kilogramsPerRevolution, kept), at(weights, kept));
+                geometry, continued, like, at(openings, kept), at(kilogramsPerRevolution, kept), at(weights, kept));
     }
 
     private static double[] at(double[] values, int[] indices) {

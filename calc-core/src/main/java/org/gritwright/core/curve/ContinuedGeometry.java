@@ -6,8 +6,8 @@ import org.gritwright.core.statistics.CurveFit;
 
 /**
  * A spreader's geometry past the openings that can be set, for a gate whose reading is off: one that stands at its last
- * mark may really be open further. Past an end it goes straight on at the slope that it has there, never below 0, for as
- * far again as can be set.
+ * mark may really be open further. Past an end it continues straight at the slope that it has there, never below 0, for
+ * as far again as the gate can be set.
  */
 final class ContinuedGeometry implements CurveFit.Shape {
     private static final long serialVersionUID = 1L;
@@ -34,7 +34,7 @@ final class ContinuedGeometry implements CurveFit.Shape {
         this.lastSlope = step > 0 ? (lastValue - geometry.applyAsDouble(last - step)) / step : 0;
     }
 
-    /** Where it ends below: where nothing is swept any more, if that is near enough. */
+    /** Its lower end: where nothing is swept any more, if that is near enough. */
     double lowest() {
         return firstValue > 0 ? Math.max(first - (last - first), first - firstValue / firstSlope) : first;
     }

@@ -1,5 +1,7 @@
 package org.gritwright.core.document;
 
+import org.gritwright.units.check.Require;
+
 /**
  * One thing that is wrong with a document.
  *
@@ -9,6 +11,11 @@ package org.gritwright.core.document;
  * @param found what stands there
  */
 public record Problem(String code, String pointer, String expected, String found) {
+    /** Checks that nothing is null. */
+    public Problem {
+        Require.given(Problem.class, code, pointer, expected, found);
+    }
+
     /**
      * The problem in one line.
      *

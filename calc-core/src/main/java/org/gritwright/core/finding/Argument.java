@@ -128,7 +128,7 @@ public sealed interface Argument extends Serializable
      * @return the argument
      */
     static Argument several(List<? extends Argument> items) {
-        return new Several(List.copyOf(items));
+        return new Several(List.copyOf(Objects.requireNonNull(items, "items")));
     }
 
     /**
@@ -147,8 +147,6 @@ public sealed interface Argument extends Serializable
      * @param quantity the number
      */
     record Amount(Quantity<?> quantity) implements Argument {
-        private static final long serialVersionUID = 1L;
-
         private static final int DIGITS = 4;
 
         /**
@@ -183,8 +181,6 @@ public sealed interface Argument extends Serializable
      * @param day the day
      */
     record Date(LocalDate day) implements Argument {
-        private static final long serialVersionUID = 1L;
-
         /** Checks that it is given. */
         public Date {
             Objects.requireNonNull(day, "day");
@@ -202,8 +198,6 @@ public sealed interface Argument extends Serializable
      * @param at the time, with its offset
      */
     record Moment(OffsetDateTime at) implements Argument {
-        private static final long serialVersionUID = 1L;
-
         private static final DateTimeFormatter WORDS = DateTimeFormatter.ofPattern("uuuu-MM-dd HH:mm", Locale.ROOT);
 
         /** Checks that it is given. */
@@ -224,8 +218,6 @@ public sealed interface Argument extends Serializable
      * @param name the name
      */
     record Name(String name) implements Argument {
-        private static final long serialVersionUID = 1L;
-
         /**
          * Checks the name.
          *
@@ -248,15 +240,13 @@ public sealed interface Argument extends Serializable
      * @param of the name of the scale whose accuracy it is; otherwise empty
      */
     record Unknown(Term what, String of) implements Argument {
-        private static final long serialVersionUID = 1L;
-
         /**
-         * Checks that what is of something names it, and nothing else does.
+         * Checks that an unknown that concerns something names it, and that no other does.
          *
          * @throws InvalidInputException otherwise
          */
         public Unknown {
-            Objects.requireNonNull(what, "what");
+            Require.given(Unknown.class, what, of);
             boolean named = !of.isBlank();
             if (named != what.words().contains(Term.SUBJECT)) {
                 throw new InvalidInputException(
@@ -265,11 +255,11 @@ public sealed interface Argument extends Serializable
         }
 
         /**
-         * Something unknown that is of no one thing.
+         * Something unknown that concerns nothing in particular.
          *
          * @param what what isn't known
          * @return the argument
-         * @throws InvalidInputException if it is of something that has to be named
+         * @throws InvalidInputException if it concerns something that has to be named
          */
         public static Unknown of(Term what) {
             return new Unknown(what, "");
@@ -300,8 +290,6 @@ public sealed interface Argument extends Serializable
      * @param value the value with its unit
      */
     record Refusal(String field, String accepted, String value) implements Argument {
-        private static final long serialVersionUID = 1L;
-
         /**
          * Checks the texts.
          *
@@ -325,10 +313,9 @@ public sealed interface Argument extends Serializable
      * @param items the arguments, possibly none
      */
     record Several(List<Argument> items) implements Argument {
-        private static final long serialVersionUID = 1L;
-
         /** Copies the list. */
         public Several {
+            Require.given(Several.class, items);
             items = List.copyOf(items);
         }
 
@@ -343,13 +330,11 @@ public sealed interface Argument extends Serializable
     }
 
     /**
-     * English as a record of format version 1 holds it where there are arguments today. Nothing new is made of it.
+     * English text from a record of format version 1, where there are arguments today. No new finding has it.
      *
      * @param text the English
      */
     record Prose(String text) implements Argument {
-        private static final long serialVersionUID = 1L;
-
         /**
          * Checks the text.
          *

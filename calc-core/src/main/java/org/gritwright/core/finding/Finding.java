@@ -5,11 +5,13 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.TreeMap;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import javax.measure.Quantity;
 import org.gritwright.units.InvalidInputException;
+import org.gritwright.units.check.Require;
 
 /**
  * Something the mathematics noticed that a person should know: a stable code, the arguments behind it, and an English
@@ -21,8 +23,6 @@ import org.gritwright.units.InvalidInputException;
  * @param arguments what it speaks of, by the names that the code declares; numbers exact and with their units
  */
 public record Finding(FindingCode code, Map<String, Argument> arguments) implements Serializable {
-    private static final long serialVersionUID = 1L;
-
     static final Pattern PLACE = Pattern.compile("\\{(\\w+)}");
 
     /**
@@ -31,7 +31,7 @@ public record Finding(FindingCode code, Map<String, Argument> arguments) impleme
      * @throws InvalidInputException if the arguments aren't those that the code declares, each of its kind
      */
     public Finding {
-        Objects.requireNonNull(code, "code");
+        Require.given(Finding.class, code, arguments);
         arguments = Collections.unmodifiableMap(new TreeMap<>(arguments));
         if (!fill(code.slots(), arguments)) {
             throw new InvalidInputException(
@@ -41,7 +41,10 @@ public record Finding(FindingCode code, Map<String, Argument> arguments) impleme
 
     private static boolean fill(List<Slot> slots, Map<String, Argument> arguments) {
         return arguments.size() == slots.size()
-                && slots.stream().allMatch(slot -> slot.accepts(arguments.get(slot.name())));
+                && slots.stream()
+                        .allMatch(slot -> Optional.ofNullable(arguments.get(slot.name()))
+                                .filter(slot::accepts)
+                                .isPresent());
     }
 
     /**
@@ -99,7 +102,11 @@ public record Finding(FindingCode code, Map<String, Argument> arguments) impleme
         // In one pass: a scale that is called "{reading}" stays what it is.
         return PLACE.matcher(code.template())
                 .replaceAll(place ->
-                        Matcher.quoteReplacement(arguments.get(place.group(1)).words()));
+                        Matcher.quoteReplacement(argument(place.group(1)).words()));
+    }
+
+    private Argument argument(String name) {
+        return Objects.requireNonNull(arguments.get(name), name);
     }
 
     /**

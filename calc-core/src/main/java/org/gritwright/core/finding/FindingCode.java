@@ -1,5 +1,9 @@
 package org.gritwright.core.finding;
 
+import static org.gritwright.core.finding.Severity.ERROR;
+import static org.gritwright.core.finding.Severity.NOTE;
+import static org.gritwright.core.finding.Severity.WARNING;
+
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -12,254 +16,207 @@ import java.util.stream.Stream;
  */
 public enum FindingCode {
     /** The containers of one catch have tares that differ by more than a factor of two. */
-    TARES_UNEQUAL(Severity.WARNING, false, "The empty containers weigh from {lowest} to {highest}: check the tares."),
+    TARES_UNEQUAL(WARNING, "The empty containers weigh from {lowest} to {highest}: check the tares."),
     /** The scale was not checked with a test weight on the day it was used. */
-    SCALE_NOT_CHECKED(
-            Severity.WARNING, false, "Scale {scale} was not checked with a test weight that day.", Slot.SCALE),
+    SCALE_NOT_CHECKED(WARNING, "Scale {scale} was not checked with a test weight that day.", Slot.SCALE),
     /** The scale's check of the day missed the test weight by more than a division. */
-    SCALE_CHECK_MISSED(
-            Severity.ERROR,
-            true,
-            "Scale {scale} showed {reading} for a test weight of {testWeight} that day.",
-            Slot.SCALE),
+    SCALE_CHECK_MISSED(ERROR, "Scale {scale} showed {reading} for a test weight of {testWeight} that day.", Slot.SCALE),
     /** The caught mass is only a few of the scale's divisions. */
     CAUGHT_MASS_SMALL(
-            Severity.WARNING,
-            false,
-            "The caught mass {caught} is small against the scale's division {division}: catch more."),
+            WARNING, "The caught mass {caught} is small against the scale's division {division}: catch more."),
 
     /** The apparent fill is unusual for this type of conveyor. */
     FILL_IMPLAUSIBLE(
-            Severity.WARNING,
-            false,
+            WARNING,
             "The apparent fill {fill} is outside the usual {lowest} to {highest}. Single slips that would make it usual:"
                     + " {slips}.",
             Slot.SLIPS),
     /** The apparent fill can't be: an input is wrong. */
     FILL_IMPOSSIBLE(
-            Severity.ERROR,
-            true,
+            ERROR,
             "The apparent fill {fill} is outside the possible {lowest} to {highest}: an input is wrong. Any one of"
                     + " these would make it usual: {slips}.",
             Slot.SLIPS),
     /** Too few pulses were counted for a good ratio. */
-    TOO_FEW_PULSES(Severity.WARNING, false, "Only {counted} counted in a catch, fewer than {wanted}: run longer."),
+    TOO_FEW_PULSES(WARNING, "Only {counted} counted in a catch, fewer than {wanted}: run longer."),
     /** Too few revolutions were counted for a good ratio. */
-    TOO_FEW_REVOLUTIONS(Severity.WARNING, false, "Only {counted} counted in a catch, fewer than {wanted}: run longer."),
+    TOO_FEW_REVOLUTIONS(WARNING, "Only {counted} counted in a catch, fewer than {wanted}: run longer."),
     /** The stated uncertainty of a count by eye is large against the count. */
     COUNT_UNCERTAIN(
-            Severity.WARNING,
-            false,
-            "The count of {counted} is uncertain by {uncertainty}, more than {limit} of it: run longer."),
+            WARNING, "The count of {counted} is uncertain by {uncertainty}, more than {limit} of it: run longer."),
     /** The catches of one calibration disagree too much. */
     CATCHES_SCATTER(
-            Severity.ERROR,
-            true,
+            ERROR,
             "The catches scatter by {scatter} of their mean, more than {limit}: find out why before trusting them."),
-    /** One catch of a calibration is outlying among the others. */
+    /** One catch of a calibration is an outlier among the others. */
     OUTLYING_CATCH(
-            Severity.WARNING,
-            false,
-            "Catch {catch} gives {discharge}, outlying among the {catches} catches. It is reported and not removed: find"
-                    + " out why."),
+            WARNING,
+            "Catch {catch} gives {discharge}, an outlier among the {catches} catches. It is reported and not removed:"
+                    + " find out why."),
     /** One of three catches stands apart, though three can hardly tell. */
     OUTLYING_OF_THREE(
-            Severity.WARNING,
-            false,
-            "Catch {catch} gives {discharge}, where the two others all but agree. It is reported and not removed: three"
-                    + " catches can hardly ever tell an outlying one. Make more.",
+            WARNING,
+            "Catch {catch} gives {discharge}, while the two others nearly agree. It is reported and not removed: three"
+                    + " catches can hardly ever reveal an outlier. Make more.",
             Slot.number("catches")),
     /** With one catch nothing is known about the spread. */
-    SINGLE_CATCH(Severity.NOTE, false, "One catch only: nothing is known about the spread. Make three."),
+    SINGLE_CATCH(NOTE, "One catch only: nothing is known about the spread. Make three."),
     /** Something that makes the result uncertain is not known, and so not in its uncertainty. */
     UNCERTAINTY_INCOMPLETE(
-            Severity.NOTE,
-            false,
-            "The stated uncertainty doesn't hold {unknown}, which nobody wrote down: it is larger.",
+            NOTE,
+            "The stated uncertainty omits {unknown}, which was not recorded; the true uncertainty is larger.",
             Slot.UNKNOWN),
     /** Calibration and verification share a scale whose span nobody tested. */
     SAME_SCALE_BLIND(
-            Severity.WARNING,
-            false,
+            WARNING,
             "Calibration and verification were weighed on scale {scale}: neither would notice a wrong span. Check it with"
                     + " a test weight near the load.",
             Slot.SCALE),
     /** Revolutions were counted while the conveyor was still filling. */
-    CONVEYOR_NOT_PRIMED(
-            Severity.ERROR, true, "The conveyor was not primed: revolutions were counted before material fell."),
+    CONVEYOR_NOT_PRIMED(ERROR, "The conveyor was not primed: revolutions were counted before material fell."),
     /** Mass and count of a catch don't cover the same run-down. */
     COASTING_MISMATCH(
-            Severity.ERROR,
-            true,
+            ERROR,
             "The run-down was {coasting}: mass and count must cover the same window.",
             Slot.term("coasting", Term.CAUGHT_ONLY, Term.COUNTED_ONLY)),
 
     /** The openings are too few for the model's shape to be tested. */
     TOO_FEW_OPENINGS(
-            Severity.WARNING,
-            false,
+            WARNING,
             "The catches are at {openings} gate openings; it takes {wanted} to test {model}. Catch at more openings.",
             Slot.MODEL),
     /** The catches don't follow the model of the discharge curve. */
     MODEL_MISFIT(
-            Severity.WARNING,
-            false,
-            "The catches at different gate openings don't follow {model}: a misfit like theirs has a chance of {chance}.",
+            WARNING,
+            "The catches at different gate openings don't follow {model}: the chance of a misfit like this is {chance}.",
             Slot.MODEL),
     /** No curve of the model goes through the catches. */
     CURVE_IMPOSSIBLE(
-            Severity.ERROR,
-            true,
+            ERROR,
             "No curve {model} goes through the catches at different gate openings ({reason}): read the openings again.",
             Slot.MODEL,
             Slot.refusal("reason")),
     /** The catches miss the discharge curve by more than catches scatter. */
     CURVE_SCATTER(
-            Severity.ERROR,
-            true,
+            ERROR,
             "The catches at different gate openings miss {model} by {scatter}, more than {limit}: take another model, or"
                     + " find the wrong reading.",
             Slot.MODEL),
     /** One gate opening doesn't fit the others. */
     OPENING_MISFIT(
-            Severity.ERROR,
-            true,
+            ERROR,
             "The catches at gate opening {opening} give {caught} where the other openings give {predicted}: read the"
                     + " opening again, and catch again."),
     /** The fitted curve starts at a gate opening other than zero. */
     DEAD_OPENING_FOUND(
-            Severity.NOTE,
-            false,
+            NOTE,
             "By the curve, discharge starts at a gate opening of {deadOpening}; a line through zero would be wrong."),
     /** A prediction outside the openings at which material was caught. */
     GEOMETRY_ALONE(
-            Severity.WARNING,
-            false,
+            WARNING,
             "Gate opening {opening} is outside the caught {lowest} to {highest}: the prediction is geometry alone. Catch"
                     + " there before relying on it."),
     /** More is asked of a gate than dry grains flow through it. */
     STARVED_GATE(
-            Severity.WARNING,
-            false,
-            "The flow of {flow} is more than dry grains run through this gate opening by themselves, {limit}: the gate may"
-                    + " starve the conveyor."),
+            WARNING,
+            "The flow of {flow} is more than dry grains run through this gate opening on their own, {limit}: the gate"
+                    + " may starve the conveyor."),
 
     /** Less was laid than expected. */
     SHORTFALL(
-            Severity.WARNING,
-            false,
+            WARNING,
             "{delivered} of {expected} expected, a shortfall of {error} or {lostTime} at the target flow; one run can't"
                     + " tell a slow start from a limit."),
     /** More was laid than expected. */
-    OVERRUN(Severity.WARNING, false, "{delivered} of {expected} expected, an overrun of {error}."),
+    OVERRUN(WARNING, "{delivered} of {expected} expected, an overrun of {error}."),
     /** The error is outside the caller's tolerance. */
     TOLERANCE_MISSED(
-            Severity.WARNING,
-            false,
+            WARNING,
             "The {which} of {error} is outside the tolerance of {tolerance}.",
             Slot.term("which", Term.CALIBRATION_ERROR, Term.DELIVERY_ERROR)),
     /** The count and the display can't both be right. */
     COUNT_AND_DISPLAY_DISAGREE(
-            Severity.ERROR,
-            true,
-            "The count times the calibration gives {byCount}, the display showed {shown}: one of them is wrong."),
+            ERROR,
+            "The count times the calibration gives {byCount}, but the display showed {shown}: one of them is wrong."),
     /** Nothing was counted and nothing displayed. */
     OPEN_LOOP(
-            Severity.NOTE,
-            false,
-            "Nothing was counted or displayed, so only what was caught can be compared with what was expected."),
+            NOTE, "Nothing was counted or displayed, so only what was caught can be compared with what was expected."),
     /** The correction would be larger than a correction should be. */
     CORRECTION_TOO_LARGE(
-            Severity.ERROR,
-            false,
-            "The calibration error of {error} is beyond {limit}: find the fault before correcting."),
+            ERROR, "The calibration error of {error} is beyond {limit}: find the fault before correcting."),
     /** A corrected calibration that no independent catch has proven. */
-    CORRECTION_UNCONFIRMED(
-            Severity.WARNING, false, "The corrected calibration is unconfirmed until an independent catch passes."),
+    CORRECTION_UNCONFIRMED(WARNING, "The corrected calibration is unconfirmed until an independent catch passes."),
     /** Two verification catches with one calibration say different things. */
     CATCHES_DISAGREE(
-            Severity.ERROR,
-            true,
-            "An earlier catch with this calibration called for a correction, a later one passes with {error}: find out"
-                    + " which is right."),
+            ERROR,
+            "An earlier catch with this calibration called for a correction, but a later one passes with {error}: find"
+                    + " out which is right."),
     /** A catch was made at another setting than the one that the display was set for. */
     DISPLAY_SET_FOR_ANOTHER_SETTING(
-            Severity.WARNING,
-            false,
-            "The display is set for gate {set}, the catch of {at} was at {caught}: it proves the value of neither.",
+            WARNING,
+            "The display was set for gate {set}, but the catch of {at} was made at {caught}: it proves neither value.",
             Slot.time("at")),
     /** A catch was made with another material than the one that the display was set for. */
     DISPLAY_SET_FOR_ANOTHER_MATERIAL(
-            Severity.WARNING,
-            false,
-            "The display is set for {set}, the catch of {at} was made with {caught}: it proves the value of neither.",
+            WARNING,
+            "The display was set for {set}, but the catch of {at} was made with {caught}: it proves neither value.",
             Slot.time("at"),
             Slot.name("set"),
             Slot.name("caught")),
     /** A catch was made before the value in force was entered. */
     CATCH_BEFORE_ENTRY(
-            Severity.WARNING,
-            false,
-            "The catch of {at} was made before the value in force was entered, {since}: it says nothing of that value.",
+            WARNING,
+            "The catch of {at} was made before the value in force was entered, {since}: it says nothing about that"
+                    + " value.",
             Slot.time("at"),
             Slot.date("since")),
     /** Two settings are so close that one of them is probably a slip. */
     SETTINGS_NEARLY_THE_SAME(
-            Severity.WARNING,
-            false,
-            "Gate settings {first} and {second} are almost the same and count as two: if they are meant to be one, write both"
-                    + " alike."),
+            WARNING,
+            "Gate settings {first} and {second} are almost the same but count as two: if they are meant to be one,"
+                    + " write both the same way."),
     /** The display holds something other than the value that was to be entered. */
-    READ_BACK_DIFFERS(Severity.ERROR, false, "The display reads back {readBack}, but {toEnter} was to be entered."),
+    READ_BACK_DIFFERS(ERROR, "The display reads back {readBack}, but {toEnter} was to be entered."),
     /** Two run times show mass lost at each start. */
-    START_UP_LOSS(
-            Severity.WARNING,
-            false,
-            "Each start loses about {lostMass} or {lostTime}; the steady flow is a matter apart."),
+    START_UP_LOSS(WARNING, "Each start loses about {lostMass} or {lostTime}; the steady flow is judged separately."),
     /** Two run times show a steady flow that is off target. */
-    STEADY_FLOW_OFF(Severity.WARNING, false, "The steady flow is off the target flow by {error}."),
+    STEADY_FLOW_OFF(WARNING, "The steady flow is off the target flow by {error}."),
 
     /** The road-speed value in force is outside the tolerance. */
     ROAD_SPEED_OFF(
-            Severity.WARNING,
-            false,
+            WARNING,
             "The road-speed value {inForce} is off by {error}; measured {measured}. The applied rate changes by"
                     + " {effect}."),
     /** Nobody has checked the road-speed value. */
-    ROAD_SPEED_NOT_CHECKED(Severity.NOTE, false, "The road-speed value was not checked."),
-    /** The tyres were changed after the road-speed value was last checked. */
+    ROAD_SPEED_NOT_CHECKED(NOTE, "The road-speed value was not checked."),
+    /** The tires were changed after the road-speed value was last checked. */
     ROAD_SPEED_BEFORE_CHANGE(
-            Severity.WARNING,
-            false,
-            "The road-speed value was not checked since the tyres were changed on {changed}.",
+            WARNING,
+            "The road-speed value was not checked since the tires were changed on {changed}.",
             Slot.date("changed")),
     /** The calibration was made for an earlier season. */
     CALIBRATION_BEFORE_SEASON(
-            Severity.WARNING,
-            false,
+            WARNING,
             "The calibration of {calibrated} is older than the season that starts {season}.",
             Slot.date("calibrated"),
             Slot.date("season")),
     /** Something that the calibration depends on was changed after it. */
     CALIBRATION_BEFORE_CHANGE(
-            Severity.WARNING,
-            false,
+            WARNING,
             "The calibration of {calibrated} is older than the {change} change of {changed}.",
             Slot.date("calibrated"),
-            Slot.term("change", Term.HYDRAULIC, Term.SENSOR, Term.TYRE, Term.MATERIAL),
+            Slot.term("change", Term.HYDRAULIC, Term.SENSOR, Term.TIRE, Term.MATERIAL),
             Slot.date("changed"));
 
     private final Severity severity;
-    private final boolean doubtsData;
     private final String template;
 
     @SuppressWarnings("ImmutableEnumChecker") // a copy that nobody can change
     private final List<Slot> slots;
 
     /** Takes those places of the template for numbers that no slot is given for. */
-    FindingCode(Severity severity, boolean doubtsData, String template, Slot... others) {
+    FindingCode(Severity severity, String template, Slot... others) {
         this.severity = severity;
-        this.doubtsData = doubtsData;
         this.template = template;
         Map<String, Slot> byName = new TreeMap<>();
         Finding.PLACE
@@ -281,12 +238,13 @@ public enum FindingCode {
     }
 
     /**
-     * Whether it says that the data are wrong, so that no correction may be built on them.
+     * Whether it says that the data are wrong, so that no correction may be built on them. All errors do but those of the
+     * correction itself.
      *
      * @return true if no correction is proposed while it stands
      */
     public boolean doubtsData() {
-        return doubtsData;
+        return severity == ERROR && this != CORRECTION_TOO_LARGE && this != READ_BACK_DIFFERS;
     }
 
     /**

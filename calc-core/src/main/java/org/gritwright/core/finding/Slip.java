@@ -21,8 +21,6 @@ import org.gritwright.units.check.Require;
  */
 public record Slip(Term part, Mistake mistake, Quantity<Dimensionless> factor, List<Quantity<?>> values)
         implements Argument {
-    private static final long serialVersionUID = 1L;
-
     /** No factor. */
     private static final Quantity<Dimensionless> NONE = Amounts.of(1, SpreadingUnits.ONE);
 
@@ -63,16 +61,14 @@ public record Slip(Term part, Mistake mistake, Quantity<Dimensionless> factor, L
      * @throws InvalidInputException if the factor doesn't go with the mistake or there is no value
      */
     public Slip {
-        Objects.requireNonNull(part, "part");
+        Require.given(Slip.class, part, mistake, factor, values);
         double times = Amounts.si(Dimensionless.class, factor);
         if (mistake.hasFactor() ? !(times > 1) : times != 1) {
             throw new InvalidInputException(
                     "factor of a slip", mistake.hasFactor() ? "greater than 1" : "1", Amounts.format(factor));
         }
         values = List.copyOf(values);
-        if (values.isEmpty()) {
-            throw new InvalidInputException("values of a slip", "one or more", "none");
-        }
+        Require.that(!values.isEmpty(), "values of a slip", "one or more", "none");
         values.forEach(
                 value -> Require.finite("value of a slip", value.getValue().doubleValue()));
     }
@@ -88,7 +84,8 @@ public record Slip(Term part, Mistake mistake, Quantity<Dimensionless> factor, L
      * @throws InvalidInputException if the factor isn't greater than 1 or the mistake has none
      */
     public static Slip byFactor(Term part, Mistake mistake, double factor, Quantity<?> value) {
-        return new Slip(part, mistake, Amounts.of(factor, SpreadingUnits.ONE), List.of(value));
+        return new Slip(
+                part, mistake, Amounts.of(factor, SpreadingUnits.ONE), List.of(Objects.requireNonNull(value, "value")));
     }
 
     /**
@@ -119,7 +116,7 @@ public record Slip(Term part, Mistake mistake, Quantity<Dimensionless> factor, L
     /**
      * The same as in a sentence.
      *
-     * @return for example "gate opening ÷ 10 (2 in)"
+     * @return for example "gate setting ÷ 10 (2 in)"
      */
     @Override
     public String toString() {

@@ -2,6 +2,7 @@ package org.gritwright.core.finding;
 
 import java.util.List;
 import java.util.Locale;
+import org.gritwright.units.check.Require;
 
 /**
  * A place for an argument in a finding, as its code declares it. Immutable, thread-safe, a value.
@@ -14,6 +15,7 @@ import java.util.Locale;
 public record Slot(String name, Argument.Kind kind, boolean isList, List<Term> terms) {
     /** Copies the list. */
     public Slot {
+        Require.given(Slot.class, name, kind, terms);
         terms = List.copyOf(terms);
     }
 

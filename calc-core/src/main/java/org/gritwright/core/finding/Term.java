@@ -3,8 +3,8 @@ package org.gritwright.core.finding;
 import java.util.Locale;
 
 /**
- * The words of ours that stand in findings: a stable id and the English for it. With these and the templates of {@link
- * FindingCode} an embedder has all there is to translate.
+ * Our own words in findings: a stable id and the English for it. With these and the templates of {@link FindingCode} an
+ * embedder has all there is to translate.
  */
 public enum Term implements Argument {
     /** Whether the calibration is right: indicated ÷ caught − 1. */
@@ -32,22 +32,22 @@ public enum Term implements Argument {
     HYDRAULIC("hydraulic"),
     /** What was changed: the shaft sensor or its wheel. */
     SENSOR("sensor"),
-    /** What was changed: the tyres. */
-    TYRE("tyre"),
+    /** What was changed: the tires. */
+    TIRE("tire"),
     /** What was changed: the material or its supplier. */
     MATERIAL("material"),
 
     /** Not known: how accurate a scale is. */
     SCALE_ACCURACY("the accuracy of scale " + Term.SUBJECT),
     /** Not known: by how much catches differ that should be alike. */
-    SCATTER("how catches scatter"),
+    SCATTER("the scatter of the catches"),
     /** Not known: the uncertainty of a count. */
-    COUNT("how sure the count is"),
+    COUNT("the uncertainty of the count"),
     /** Not known: the uncertainty of a run time. */
-    RUN_TIME("how sure the run time is"),
+    RUN_TIME("the uncertainty of the run time"),
 
     /** What may have been misread: where the gate stands. */
-    GATE_SETTING("gate opening"),
+    GATE_SETTING("gate setting"),
     /** What may have been misread: the pulses per revolution of the shaft sensor. */
     PULSES_PER_REVOLUTION("pulses per revolution"),
     /** What may have been misread: the gear ratio. */

@@ -2,6 +2,7 @@ package org.gritwright.core.json;
 
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 
 /**
  * How one type of value is read from JSON, written to it, and described in a JSON Schema: one definition for all three,
@@ -24,6 +25,7 @@ public interface Codec<T> {
      * @param problems receives what is wrong
      * @return the value, or {@code null} after adding at least one problem
      */
+    @Nullable
     T read(JsonNode node, Pointer pointer, Problems problems);
 
     /** Writes a value. */

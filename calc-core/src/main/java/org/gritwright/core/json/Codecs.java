@@ -6,6 +6,7 @@ import java.time.OffsetDateTime;
 import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
@@ -27,6 +28,7 @@ import org.gritwright.units.InvalidInputException;
 import org.gritwright.units.SpreadingUnits;
 import org.gritwright.units.UnitSymbol;
 import org.gritwright.units.check.Require;
+import org.jspecify.annotations.Nullable;
 
 /** Codecs of plain values: texts, quantities, dates, words of a fixed choice, lists and maps. */
 public final class Codecs {
@@ -84,18 +86,48 @@ public final class Codecs {
 
     /** A quantity of whatever kind its unit has. */
     public static final Codec<Quantity<?>> ANY_QUANTITY =
-            quantity("quantity", "a number and a unit, for example \"27.4 lb/rev\"", row -> true, Amounts::parseAny);
+            quantity("quantity", "quantity", "a number and a unit", "27.4 lb/rev", row -> true);
 
-    public static final Codec<Boolean> BOOLEAN = new WordCodec<>(
-            Boolean.class.getName(),
+    public static final Codec<Boolean> BOOLEAN = word(
+            Boolean.class,
             "true or false",
-            Map.of(new JsonNode.WordNode("true"), true, new JsonNode.WordNode("false"), false),
+            "true|false",
+            Boolean::valueOf,
             Schema.object(Map.entry("type", Schema.text("boolean"))));
 
     /** A small whole number without a unit: a version. */
-    public static final Codec<Integer> VERSION = new VersionCodec();
+    public static final Codec<Integer> VERSION = word(
+            Integer.class,
+            "a version number, 1 or more",
+            "[1-9][0-9]{0,8}",
+            Integer::valueOf,
+            Schema.object(Map.entry("type", Schema.text("integer")), Map.entry("minimum", new JsonNode.WordNode("1"))));
 
     private Codecs() {}
+
+    private interface Reader<T> {
+        @Nullable
+        T read(JsonNode node, Pointer pointer, Problems problems);
+    }
+
+    private record Functions<T>(
+            String type, Reader<T> reader, Function<T, JsonNode> writer, Function<Schema, JsonNode> description)
+            implements Codec<T> {
+        @Override
+        public @Nullable T read(JsonNode node, Pointer pointer, Problems problems) {
+            return reader.read(node, pointer, problems);
+        }
+
+        @Override
+        public JsonNode write(T value) {
+            return writer.apply(value);
+        }
+
+        @Override
+        public JsonNode describe(Schema schema) {
+            return description.apply(schema);
+        }
+    }
 
     /**
      * A value that is written as a text.
@@ -113,7 +145,24 @@ public final class Codecs {
             String regex,
             Function<String, T> parse,
             Function<T, String> print) {
-        return new TextCodec<>(type, name, expected, regex, parse, print);
+        Reader<T> reader = (node, pointer, problems) -> {
+            try {
+                if (node instanceof JsonNode.TextNode text) {
+                    return parse.apply(text.text());
+                }
+                problems.add(ProblemCode.WRONG_TYPE, pointer, expected, node);
+            } catch (InvalidInputException e) {
+                problems.refused(pointer, e);
+            } catch (DateTimeException e) {
+                problems.add(ProblemCode.WRONG_FORM, pointer, expected, node);
+            }
+            return null;
+        };
+        return new Functions<>(
+                type,
+                reader,
+                value -> Schema.text(print.apply(value)),
+                schema -> schema.reference(name, () -> Schema.textOf(expected, regex)));
     }
 
     /** A quantity of one kind. */
@@ -130,14 +179,31 @@ public final class Codecs {
                 Amounts::format);
     }
 
-    /** A quantity of several kinds, named after what it is for. */
+    /**
+     * A quantity of several kinds.
+     *
+     * @param name the name of its definition in a schema, after what it is for
+     * @param field the field's name in the trade's words
+     * @param accepted what is accepted, in words
+     */
     public static Codec<Quantity<?>> quantity(
-            String name, String expected, Predicate<UnitSymbol<?>> units, Function<String, Quantity<?>> parse) {
-        String regex = form(UnitSymbol.all().stream().filter(units));
-        return text(Codec.typeName(Quantity.class, "?"), name, expected, regex, parse, Amounts::format);
+            String name, String field, String accepted, String example, Predicate<UnitSymbol<?>> units) {
+        Function<String, Quantity<?>> parse = text -> {
+            Quantity<?> value = Amounts.parseAny(text);
+            boolean isAccepted = units.test(UnitSymbol.of(value.getUnit()));
+            Require.that(isAccepted, field, accepted, () -> "\"" + text + "\"");
+            return value;
+        };
+        return text(
+                Codec.typeName(Quantity.class, "?"),
+                name,
+                accepted + ", for example \"" + example + "\"",
+                form(UnitSymbol.all().stream().filter(units)),
+                parse,
+                Amounts::format);
     }
 
-    /** A ratio that is always written in per cent: a bare "4" would be 400 %. */
+    /** A ratio that is always written in percent: a bare "4" would be 400 %. */
     public static Codec<Quantity<Dimensionless>> percentage(
             String name, String limits, String example, DoublePredicate accepted) {
         return text(
@@ -197,19 +263,51 @@ public final class Codecs {
 
     /** One word of some of an enum, in the order given. */
     public static <E extends Enum<E>> Codec<E> choice(Class<E> type, List<E> all, Function<E, String> word) {
-        List<String> words = all.stream().map(word).toList();
-        Map<JsonNode, E> byNode = all.stream().collect(Collectors.toMap(e -> Schema.text(word.apply(e)), e -> e));
-        return new WordCodec<>(
+        Map<String, E> byWord = new LinkedHashMap<>();
+        all.forEach(e -> byWord.put(word.apply(e), e));
+        Reader<E> reader = (node, pointer, problems) -> {
+            boolean isText = node instanceof JsonNode.TextNode;
+            E value = node instanceof JsonNode.TextNode text ? byWord.get(text.text()) : null;
+            if (value == null) {
+                ProblemCode code = isText ? ProblemCode.UNKNOWN_WORD : ProblemCode.WRONG_TYPE;
+                problems.add(code, pointer, "one of " + byWord.keySet(), node);
+            }
+            return value;
+        };
+        List<JsonNode> words = byWord.keySet().stream().map(Schema::text).toList();
+        return new Functions<>(
                 type.getName(),
-                "one of " + words,
-                byNode,
-                Schema.object(Map.entry(
-                        "enum", Schema.array(words.stream().map(Schema::text).toList()))));
+                reader,
+                value -> Schema.text(word.apply(value)),
+                schema -> Schema.object(Map.entry("enum", Schema.array(words))));
+    }
+
+    /** A word of JSON itself: a number, true or false. */
+    private static <T> Codec<T> word(
+            Class<T> type, String expected, String regex, Function<String, T> parse, JsonNode description) {
+        Reader<T> reader = (node, pointer, problems) -> {
+            if (node instanceof JsonNode.WordNode word && word.word().matches(regex)) {
+                return parse.apply(word.word());
+            }
+            problems.add(ProblemCode.WRONG_TYPE, pointer, expected, node);
+            return null;
+        };
+        return new Functions<>(
+                type.getName(), reader, value -> new JsonNode.WordNode(value.toString()), schema -> description);
     }
 
     /** A value that is written as another one; what the other can't become is a problem. */
     public static <V, T> Codec<T> mapped(String type, Codec<V> written, Function<V, T> read, Function<T, V> write) {
-        return new MappedCodec<>(type, written, read, write);
+        Reader<T> reader = (node, pointer, problems) -> {
+            V value = written.read(node, pointer, problems);
+            try {
+                return value == null ? null : read.apply(value);
+            } catch (InvalidInputException e) {
+                problems.refused(pointer, e);
+                return null;
+            }
+        };
+        return new Functions<>(type, reader, value -> written.write(write.apply(value)), written::describe);
     }
 
     static <V> Codec<Optional<V>> optional(Codec<V> codec) {
@@ -218,182 +316,7 @@ public final class Codecs {
 
     /** A list, in the document's order. */
     public static <T> Codec<List<T>> listOf(Codec<T> item) {
-        return new ListCodec<>(item);
-    }
-
-    /**
-     * A list whose items have names of their own: the same name twice is a problem at the second one.
-     *
-     * @param what what the name is, for example "truck id"
-     * @param field the field of an item that holds it
-     */
-    public static <T> Codec<List<T>> uniqueListOf(Codec<T> item, String what, Function<T, String> key, String field) {
-        return new ListCodec<>(item) {
-            @Override
-            public List<T> read(JsonNode node, Pointer pointer, Problems problems) {
-                List<T> values = super.read(node, pointer, problems);
-                Set<String> seen = new HashSet<>();
-                for (int i = 0; values != null && i < values.size(); i++) {
-                    String name = key.apply(values.get(i));
-                    if (!seen.add(name)) {
-                        problems.add(
-                                ProblemCode.REPEATED_ITEM,
-                                pointer.at(i).at(field),
-                                "each " + what + " once",
-                                "\"" + name + "\" again");
-                    }
-                }
-                return values;
-            }
-        };
-    }
-
-    /** A map by name, in the order of the names. */
-    public static <T> Codec<Map<String, T>> mapOf(Codec<T> value) {
-        return new MapCodec<>(value);
-    }
-
-    /** One value, or a list of such values. */
-    public static <T> Codec<Object> oneOrSeveral(Codec<T> one) {
-        return new OneOrSeveralCodec<>(one, listOf(one));
-    }
-
-    private record TextCodec<T>(
-            String type,
-            String name,
-            String expected,
-            String regex,
-            Function<String, T> parse,
-            Function<T, String> print)
-            implements Codec<T> {
-        @Override
-        public T read(JsonNode node, Pointer pointer, Problems problems) {
-            if (!(node instanceof JsonNode.TextNode text)) {
-                problems.add(ProblemCode.WRONG_TYPE, pointer, expected, node);
-                return null;
-            }
-            try {
-                return parse.apply(text.text());
-            } catch (InvalidInputException e) {
-                problems.refused(pointer, e);
-                return null;
-            } catch (DateTimeException e) {
-                problems.add(ProblemCode.WRONG_FORM, pointer, expected, node);
-                return null;
-            }
-        }
-
-        @Override
-        public JsonNode write(T value) {
-            return Schema.text(print.apply(value));
-        }
-
-        @Override
-        public JsonNode describe(Schema schema) {
-            return schema.reference(name, () -> Schema.textOf(expected, regex));
-        }
-    }
-
-    private record WordCodec<T>(
-            String type, String expected, Map<JsonNode, T> byNode, Map<T, JsonNode> nodes, JsonNode description)
-            implements Codec<T> {
-        WordCodec(String type, String expected, Map<JsonNode, T> byNode, JsonNode description) {
-            this(
-                    type,
-                    expected,
-                    byNode,
-                    byNode.entrySet().stream().collect(Collectors.toMap(Map.Entry::getValue, Map.Entry::getKey)),
-                    description);
-        }
-
-        @Override
-        public T read(JsonNode node, Pointer pointer, Problems problems) {
-            T value = byNode.get(node);
-            if (value != null) {
-                return value;
-            }
-            boolean isWord = node instanceof JsonNode.TextNode
-                    && byNode.keySet().iterator().next() instanceof JsonNode.TextNode;
-            problems.add(isWord ? ProblemCode.UNKNOWN_WORD : ProblemCode.WRONG_TYPE, pointer, expected, node);
-            return null;
-        }
-
-        @Override
-        public JsonNode write(T value) {
-            return nodes.get(value);
-        }
-
-        @Override
-        public JsonNode describe(Schema schema) {
-            return description;
-        }
-    }
-
-    private record VersionCodec() implements Codec<Integer> {
-        @Override
-        public String type() {
-            return Integer.class.getName();
-        }
-
-        @Override
-        public Integer read(JsonNode node, Pointer pointer, Problems problems) {
-            if (node instanceof JsonNode.WordNode number && number.word().matches("[1-9][0-9]{0,8}")) {
-                return Integer.valueOf(number.word());
-            }
-            problems.add(ProblemCode.WRONG_TYPE, pointer, "a version number, 1 or more", node);
-            return null;
-        }
-
-        @Override
-        public JsonNode write(Integer value) {
-            return new JsonNode.WordNode(value.toString());
-        }
-
-        @Override
-        public JsonNode describe(Schema schema) {
-            return Schema.object(
-                    Map.entry("type", Schema.text("integer")), Map.entry("minimum", new JsonNode.WordNode("1")));
-        }
-    }
-
-    private record MappedCodec<V, T>(String type, Codec<V> written, Function<V, T> reader, Function<T, V> writer)
-            implements Codec<T> {
-        @Override
-        public T read(JsonNode node, Pointer pointer, Problems problems) {
-            V value = written.read(node, pointer, problems);
-            try {
-                return value == null ? null : reader.apply(value);
-            } catch (InvalidInputException e) {
-                problems.refused(pointer, e);
-                return null;
-            }
-        }
-
-        @Override
-        public JsonNode write(T value) {
-            return written.write(writer.apply(value));
-        }
-
-        @Override
-        public JsonNode describe(Schema schema) {
-            return written.describe(schema);
-        }
-    }
-
-    private static class ListCodec<T> implements Codec<List<T>> {
-        private final Codec<T> item;
-
-        ListCodec(Codec<T> item) {
-            this.item = item;
-        }
-
-        @Override
-        public String type() {
-            return Codec.typeName(List.class, item.type());
-        }
-
-        @Override
-        public List<T> read(JsonNode node, Pointer pointer, Problems problems) {
+        Reader<List<T>> reader = (node, pointer, problems) -> {
             if (!(node instanceof JsonNode.ArrayNode array)) {
                 problems.add(ProblemCode.WRONG_TYPE, pointer, "an array", node);
                 return null;
@@ -403,27 +326,42 @@ public final class Codecs {
                 values.add(item.read(one, pointer.at(values.size()), problems));
             }
             return values.contains(null) ? null : values;
-        }
-
-        @Override
-        public JsonNode write(List<T> value) {
-            return new JsonNode.ArrayNode(value.stream().map(item::write).toList());
-        }
-
-        @Override
-        public JsonNode describe(Schema schema) {
-            return Schema.object(Map.entry("type", Schema.text("array")), Map.entry("items", item.describe(schema)));
-        }
+        };
+        return new Functions<>(
+                Codec.typeName(List.class, item.type()),
+                reader,
+                values ->
+                        new JsonNode.ArrayNode(values.stream().map(item::write).toList()),
+                schema -> Schema.object(
+                        Map.entry("type", Schema.text("array")), Map.entry("items", item.describe(schema))));
     }
 
-    private record MapCodec<T>(Codec<T> value) implements Codec<Map<String, T>> {
-        @Override
-        public String type() {
-            return Codec.typeName(Map.class, String.class.getName(), value.type());
-        }
+    /**
+     * A list whose items have names of their own: the same name twice is a problem at the second one.
+     *
+     * @param what what the name is, for example "truck id"
+     * @param field the field of an item that holds it
+     */
+    public static <T> Codec<List<T>> uniqueListOf(Codec<T> item, String what, Function<T, String> key, String field) {
+        Codec<List<T>> list = listOf(item);
+        Reader<List<T>> reader = (node, pointer, problems) -> {
+            List<T> values = list.read(node, pointer, problems);
+            Set<String> seen = new HashSet<>();
+            for (int i = 0; values != null && i < values.size(); i++) {
+                String name = key.apply(values.get(i));
+                if (!seen.add(name)) {
+                    Pointer at = pointer.at(i).at(field);
+                    problems.add(ProblemCode.REPEATED_ITEM, at, "each " + what + " once", "\"" + name + "\" again");
+                }
+            }
+            return values;
+        };
+        return new Functions<>(list.type(), reader, list::write, list::describe);
+    }
 
-        @Override
-        public Map<String, T> read(JsonNode node, Pointer pointer, Problems problems) {
+    /** A map by name, in the order of the names. */
+    public static <T> Codec<Map<String, T>> mapOf(Codec<T> value) {
+        Reader<Map<String, T>> reader = (node, pointer, problems) -> {
             if (!(node instanceof JsonNode.ObjectNode object)) {
                 problems.add(ProblemCode.WRONG_TYPE, pointer, "an object", node);
                 return null;
@@ -431,47 +369,41 @@ public final class Codecs {
             Map<String, T> values = new TreeMap<>();
             object.fields().forEach((name, one) -> values.put(name, value.read(one, pointer.at(name), problems)));
             return values.containsValue(null) ? null : values;
-        }
-
-        @Override
-        public JsonNode write(Map<String, T> values) {
+        };
+        Function<Map<String, T>, JsonNode> writer = values -> {
             Map<String, JsonNode> fields = new TreeMap<>();
             values.forEach((name, one) -> fields.put(name, value.write(one)));
             return new JsonNode.ObjectNode(fields);
-        }
-
-        @Override
-        public JsonNode describe(Schema schema) {
-            return Schema.object(
-                    Map.entry("type", Schema.text("object")),
-                    Map.entry("additionalProperties", value.describe(schema)));
-        }
+        };
+        return new Functions<>(
+                Codec.typeName(Map.class, String.class.getName(), value.type()),
+                reader,
+                writer,
+                schema -> Schema.object(
+                        Map.entry("type", Schema.text("object")),
+                        Map.entry("additionalProperties", value.describe(schema))));
     }
 
-    private record OneOrSeveralCodec<T>(Codec<T> one, Codec<List<T>> several) implements Codec<Object> {
-        @Override
-        public String type() {
-            return "?";
-        }
+    /** One value, or a list of such values. */
+    @SuppressWarnings("unchecked") // what is written was checked by whoever made it
+    public static <T> Codec<Object> oneOrSeveral(Codec<T> one) {
+        Codec<?> several = listOf(one);
+        return either("?", (Codec<Object>) one, (Codec<Object>) several, JsonNode.ArrayNode.class, List.class);
+    }
 
-        @Override
-        public Object read(JsonNode node, Pointer pointer, Problems problems) {
-            return node instanceof JsonNode.ArrayNode
-                    ? several.read(node, pointer, problems)
-                    : one.read(node, pointer, problems);
-        }
-
-        /** What is written was checked by whoever made the value. */
-        @SuppressWarnings("unchecked")
-        @Override
-        public JsonNode write(Object value) {
-            return value instanceof List<?> list ? several.write((List<T>) list) : one.write((T) value);
-        }
-
-        @Override
-        public JsonNode describe(Schema schema) {
-            return Schema.object(
-                    Map.entry("anyOf", Schema.array(List.of(one.describe(schema), several.describe(schema)))));
-        }
+    /**
+     * A value that is written in one of two forms.
+     *
+     * @param node what stands there in the other form
+     * @param value what is written in the other form
+     */
+    public static <T> Codec<T> either(
+            String type, Codec<T> usual, Codec<T> other, Class<? extends JsonNode> node, Class<?> value) {
+        return new Functions<>(
+                type,
+                (read, pointer, problems) -> (node.isInstance(read) ? other : usual).read(read, pointer, problems),
+                written -> (value.isInstance(written) ? other : usual).write(written),
+                schema -> Schema.object(
+                        Map.entry("anyOf", Schema.array(List.of(usual.describe(schema), other.describe(schema))))));
     }
 }

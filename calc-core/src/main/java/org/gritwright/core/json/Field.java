@@ -3,6 +3,7 @@ package org.gritwright.core.json;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import org.jspecify.annotations.Nullable;
 
 /** One line in the declaration of an {@link ObjectCodec}. Wire names stand here and nowhere else. */
 public sealed interface Field {
@@ -16,8 +17,13 @@ public sealed interface Field {
      * @param absent the value that is meant by leaving the field out; {@code null} if it must be there
      * @param isLast whether it is written after the fields of the object that its own is inlined into
      */
-    record Plain<V>(String name, String component, Codec<V> codec, V absent, boolean isLast) implements Field {
-        private Plain(String name, Codec<V> codec, V absent) {
+    record Plain<V>(
+            String name,
+            String component,
+            Codec<V> codec,
+            @Nullable V absent,
+            boolean isLast) implements Field {
+        private Plain(String name, Codec<V> codec, @Nullable V absent) {
             this(name, name, codec, absent, false);
         }
 

@@ -9,10 +9,12 @@ import java.nio.charset.StandardCharsets;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.stream.Stream;
 import org.gritwright.core.document.DocumentLimits;
 import org.gritwright.core.document.ProblemCode;
 import org.gritwright.core.document.RejectedDocumentException;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A kind of document: its name, its versions, and how the version that is written looks.
@@ -22,41 +24,21 @@ import org.gritwright.core.document.RejectedDocumentException;
  * {@link Migration}. What is read: the current version up to its minor version, and all versions before.
  *
  * @param <T> the type of the document
+ * @param minor the minor version that is written; 0 is written by leaving it out
+ * @param codec the version that is written
+ * @param migrations the way to it from version 1, in steps of one version; their number gives the version
  */
-public final class Format<T> {
+public record Format<T>(String name, int minor, ObjectCodec<T> codec, List<Migration> migrations) {
     private static final String FORMAT = "format";
     private static final String VERSION = "formatVersion";
     private static final String MINOR = "formatMinor";
 
-    private final String name;
-    private final int minor;
-    private final ObjectCodec<T> codec;
-    private final List<Migration> migrations;
-
-    /**
-     * Declares a format.
-     *
-     * @param minor the minor version that is written; 0 is written by leaving it out
-     * @param codec the version that is written
-     * @param migrations the way to it from version 1, in steps of one version; their number gives the version
-     */
-    public Format(String name, int minor, ObjectCodec<T> codec, List<Migration> migrations) {
-        this.name = name;
-        this.minor = minor;
-        this.codec = codec;
-        this.migrations = List.copyOf(migrations);
-    }
-
-    public String name() {
-        return name;
+    public Format {
+        migrations = List.copyOf(migrations);
     }
 
     public int version() {
         return migrations.size() + 1;
-    }
-
-    public int minorVersion() {
-        return minor;
     }
 
     public T read(InputStream in, DocumentLimits limits) throws IOException, RejectedDocumentException {
@@ -69,7 +51,7 @@ public final class Format<T> {
         migrate(root, takeVersion(root, problems), problems);
         T document = codec.read(root, Pointer.ROOT, problems);
         problems.throwIfAny();
-        return document;
+        return Objects.requireNonNull(document, "nothing but problems makes it null");
     }
 
     private void migrate(JsonNode.ObjectNode root, int from, Problems problems) {
@@ -112,8 +94,8 @@ public final class Format<T> {
         return major;
     }
 
-    private static Integer number(
-            JsonNode.ObjectNode root, String field, Integer absent, String expected, Problems problems) {
+    private static @Nullable Integer number(
+            JsonNode.ObjectNode root, String field, @Nullable Integer absent, String expected, Problems problems) {
         JsonNode node = root.fields().remove(field);
         Pointer pointer = Pointer.ROOT.at(field);
         String allowed = absent == null ? "[1-9][0-9]{0,8}" : "0|[1-9][0-9]{0,8}";
@@ -128,7 +110,7 @@ public final class Format<T> {
         return absent;
     }
 
-    private static String describe(JsonNode node) {
+    private static String describe(@Nullable JsonNode node) {
         return node == null ? "nothing" : node.describe();
     }
 
@@ -170,14 +152,14 @@ public final class Format<T> {
                             Map.entry("minimum", number(0)),
                             Map.entry("maximum", number(minor))));
         }
-        properties.putAll(((JsonNode.ObjectNode) definition.fields().get("properties")).fields());
+        properties.putAll(((JsonNode.ObjectNode) definition.get("properties")).fields());
         Map<String, JsonNode> root = new LinkedHashMap<>(definition.fields());
         root.put("properties", new JsonNode.ObjectNode(properties));
         root.put(
                 "required",
                 Schema.array(Stream.concat(
                                 Stream.of(Schema.text(FORMAT), Schema.text(VERSION)),
-                                ((JsonNode.ArrayNode) definition.fields().get("required")).items().stream())
+                                ((JsonNode.ArrayNode) definition.get("required")).items().stream())
                         .toList()));
         JsonNode document =
                 schema.document(name + ", version " + text(version(), minor), new JsonNode.ObjectNode(root));

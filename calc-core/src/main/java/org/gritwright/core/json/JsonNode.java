@@ -2,6 +2,7 @@ package org.gritwright.core.json;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 
 /** A parsed JSON value with nothing lost and nothing converted: numbers stay text until a codec asks for one. */
 public sealed interface JsonNode {
@@ -10,6 +11,11 @@ public sealed interface JsonNode {
     String describe();
 
     record ObjectNode(Map<String, JsonNode> fields) implements JsonNode {
+        /** What is in a field that must be there. */
+        JsonNode get(String field) {
+            return Objects.requireNonNull(fields.get(field), field);
+        }
+
         @Override
         public String describe() {
             return "an object";

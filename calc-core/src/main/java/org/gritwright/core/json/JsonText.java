@@ -154,7 +154,7 @@ public final class JsonText {
         }
     }
 
-    /** Two blanks a level, line feeds on every system, "name": value. */
+    /** Two spaces per level, line feeds on every system, "name": value. */
     private static final class Layout extends DefaultPrettyPrinter {
         private static final long serialVersionUID = 1L;
 

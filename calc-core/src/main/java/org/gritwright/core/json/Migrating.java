@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
 import org.gritwright.core.document.ProblemCode;
+import org.jspecify.annotations.Nullable;
 
 /** A document on its way to the newest version: it is changed in place and remembers where everything stood. */
 public final class Migrating {
@@ -66,26 +67,26 @@ public final class Migrating {
 
     /** Where in the document something was that is at a place now; what was not there is where it was made. */
     Pointer asWritten(Pointer now) {
-        return now.parent() == null ? Pointer.ROOT : written(now);
+        return now.parent() == null ? Pointer.ROOT : written(now, now.parent());
     }
 
-    private Pointer written(Pointer now) {
+    private Pointer written(Pointer now, Pointer parent) {
         JsonNode node = at(now);
         if (node != null && written.containsKey(node)) {
             return written.get(node);
         }
-        JsonNode parent = at(now.parent());
-        Pointer above = asWritten(now.parent());
+        JsonNode whole = at(parent);
+        Pointer above = asWritten(parent);
         if (now.name() instanceof Integer index) {
             return above.at(index);
         }
         String name = now.name().toString();
         return above.at(
-                parent == null ? name : oldNames.getOrDefault(parent, Map.of()).getOrDefault(name, name));
+                whole == null ? name : oldNames.getOrDefault(whole, Map.of()).getOrDefault(name, name));
     }
 
     /** What is at a place now, or null. */
-    private JsonNode at(Pointer now) {
+    private @Nullable JsonNode at(Pointer now) {
         if (now.parent() == null) {
             return root;
         }

@@ -15,21 +15,11 @@ import org.gritwright.core.document.RejectedDocumentException;
  * <p>The frozen schema of the old version says which fields it had, so a step doesn't have to refuse those that came
  * later.
  */
-public final class Migration {
+public record Migration(int minor, JsonNode.ObjectNode schema, Step step) {
 
     /** What a migration does to a document, in place. */
     public interface Step {
         void apply(JsonNode.ObjectNode root, Migrating migrating);
-    }
-
-    private final int minor;
-    private final JsonNode.ObjectNode schema;
-    private final Step step;
-
-    private Migration(int minor, JsonNode.ObjectNode schema, Step step) {
-        this.minor = minor;
-        this.schema = schema;
-        this.step = step;
     }
 
     /**
@@ -54,10 +44,6 @@ public final class Migration {
         }
     }
 
-    int minor() {
-        return minor;
-    }
-
     void apply(JsonNode.ObjectNode root, Migrating migrating) {
         step.apply(root, migrating);
     }
@@ -69,10 +55,9 @@ public final class Migration {
     /** Looks at objects, lists and references only, which is where a schema of ours has its fields. */
     private void removeUnknownFields(JsonNode node, JsonNode.ObjectNode form, Pointer pointer, Problems problems) {
         if (form.fields().get("$ref") instanceof JsonNode.TextNode reference) {
-            JsonNode.ObjectNode definitions =
-                    (JsonNode.ObjectNode) schema.fields().get("$defs");
+            JsonNode.ObjectNode definitions = (JsonNode.ObjectNode) schema.get("$defs");
             String name = reference.text().substring("#/$defs/".length());
-            removeUnknownFields(node, (JsonNode.ObjectNode) definitions.fields().get(name), pointer, problems);
+            removeUnknownFields(node, (JsonNode.ObjectNode) definitions.get(name), pointer, problems);
         } else if (node instanceof JsonNode.ObjectNode object
                 && form.fields().get("properties") instanceof JsonNode.ObjectNode known) {
             for (Map.Entry<String, JsonNode> field : List.copyOf(object.fields().entrySet())) {

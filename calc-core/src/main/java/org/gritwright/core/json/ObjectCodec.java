@@ -3,8 +3,10 @@ package org.gritwright.core.json;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import org.gritwright.core.document.ProblemCode;
 import org.gritwright.units.InvalidInputException;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A record as an object with a fixed set of fields: an unknown field is a problem, and so is a required one that is
@@ -55,7 +57,7 @@ public final class ObjectCodec<T> implements Codec<T> {
     }
 
     @Override
-    public T read(JsonNode node, Pointer pointer, Problems problems) {
+    public @Nullable T read(JsonNode node, Pointer pointer, Problems problems) {
         if (!(node instanceof JsonNode.ObjectNode object)) {
             problems.add(ProblemCode.WRONG_TYPE, pointer, "an object", node);
             return null;
@@ -87,7 +89,7 @@ public final class ObjectCodec<T> implements Codec<T> {
         return complete ? make(values, pointer, problems) : null;
     }
 
-    private T make(Object[] values, Pointer pointer, Problems problems) {
+    private @Nullable T make(Object[] values, Pointer pointer, Problems problems) {
         try {
             return type.cast(shape.make(values, 0));
         } catch (InvalidInputException e) {
@@ -101,7 +103,7 @@ public final class ObjectCodec<T> implements Codec<T> {
         Map<String, JsonNode> written = new LinkedHashMap<>();
         for (RecordShape.Slot slot : shape.slots()) {
             Object part = slot.getter().apply(value);
-            if (slot.isRequired() || !slot.absent().equals(part)) {
+            if (!Objects.equals(slot.absent(), part)) {
                 written.put(slot.name(), slot.codec().write(part));
             }
         }
@@ -116,14 +118,10 @@ public final class ObjectCodec<T> implements Codec<T> {
     JsonNode definition(Schema schema) {
         Map<String, JsonNode> properties = new LinkedHashMap<>();
         shape.slots().forEach(slot -> properties.put(slot.name(), slot.codec().describe(schema)));
-        List<JsonNode> required = shape.slots().stream()
+        List<String> required = shape.slots().stream()
                 .filter(RecordShape.Slot::isRequired)
-                .map(slot -> Schema.text(slot.name()))
+                .map(RecordShape.Slot::name)
                 .toList();
-        return Schema.object(
-                Map.entry("type", Schema.text("object")),
-                Map.entry("properties", new JsonNode.ObjectNode(properties)),
-                Map.entry("required", Schema.array(required)),
-                Map.entry("additionalProperties", new JsonNode.WordNode("false")));
+        return Schema.closed(properties, required);
     }
 }

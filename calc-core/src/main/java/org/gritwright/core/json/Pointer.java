@@ -1,12 +1,14 @@
 package org.gritwright.core.json;
 
+import org.jspecify.annotations.Nullable;
+
 /**
  * A place in a document: a chain of steps that becomes a JSON pointer (RFC 6901) only when a problem is reported there.
  *
  * @param parent the place one step up; {@code null} for the document as a whole
  * @param name the name of the field or the index of the item
  */
-public record Pointer(Pointer parent, Object name) {
+public record Pointer(@Nullable Pointer parent, Object name) {
     public static final Pointer ROOT = new Pointer(null, "");
 
     public Pointer at(String field) {

@@ -34,7 +34,7 @@ public final class Problems {
         add(code, pointer, expected, found.describe());
     }
 
-    /** Adds what a factory says of its input. */
+    /** Adds what a factory says about its input. */
     void refused(Pointer pointer, InvalidInputException e) {
         add(e.code().id(), pointer, e.field() + ": " + e.accepted(), e.value());
     }

@@ -12,6 +12,7 @@ import java.util.List;
 import java.util.Set;
 import java.util.function.UnaryOperator;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 
 /**
  * How a record is taken apart into the values of its fields and made from them: its canonical constructor and accessors,
@@ -26,7 +27,12 @@ final class RecordShape {
      * @param absent the value that is meant by leaving it out; {@code null} if it must be there
      */
     record Slot(
-            int index, String name, Codec<Object> codec, Object absent, boolean last, UnaryOperator<Object> getter) {
+            int index,
+            String name,
+            Codec<Object> codec,
+            @Nullable Object absent,
+            boolean last,
+            UnaryOperator<Object> getter) {
         boolean isRequired() {
             return absent == null;
         }

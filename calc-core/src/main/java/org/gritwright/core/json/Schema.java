@@ -47,6 +47,15 @@ public final class Schema {
         return new JsonNode.ObjectNode(ordered);
     }
 
+    /** An object with a fixed set of fields. */
+    public static JsonNode closed(Map<String, JsonNode> properties, List<String> required) {
+        return object(
+                Map.entry("type", text("object")),
+                Map.entry("properties", new JsonNode.ObjectNode(properties)),
+                Map.entry("required", array(required.stream().map(Schema::text).toList())),
+                Map.entry("additionalProperties", new JsonNode.WordNode("false")));
+    }
+
     /** A text of some form. */
     static JsonNode textOf(String description, String pattern) {
         return object(

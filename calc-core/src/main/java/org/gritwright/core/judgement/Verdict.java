@@ -1,14 +1,14 @@
 package org.gritwright.core.judgement;
 
-/** What a catch says of an error and the caller's tolerance, by the caller's {@link DecisionRule}. */
+/** What a catch shows about an error and the caller's tolerance, by the caller's {@link DecisionRule}. */
 public enum Verdict {
-    /** Within the tolerance; by a guarded rule: shown to be within it. */
+    /** Within the tolerance; by a guarded rule, shown to be within it. */
     WITHIN_TOLERANCE("within tolerance"),
-    /** Outside the tolerance; by a guarded rule: shown to be outside it. */
+    /** Outside the tolerance; by a guarded rule, shown to be outside it. */
     OUTSIDE_TOLERANCE("outside tolerance"),
-    /** So near to a limit that this catch can't tell. */
+    /** So close to a limit that this catch can't tell. */
     UNDECIDED("can't tell"),
-    /** Not outside, and the guard band leaves nothing of the tolerance: no catch like this one could be shown within. */
+    /** Not shown to be outside, and the guard band uses up the tolerance: no catch like this one could show an error within. */
     UNDECIDABLE("one such catch can't decide");
 
     private final String words;

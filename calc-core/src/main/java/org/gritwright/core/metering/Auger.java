@@ -1,7 +1,7 @@
 package org.gritwright.core.metering;
 
-import static org.gritwright.units.SpreadingUnits.METRE;
-import static org.gritwright.units.SpreadingUnits.MILLIMETRE;
+import static org.gritwright.units.SpreadingUnits.METER;
+import static org.gritwright.units.SpreadingUnits.MILLIMETER;
 
 import java.util.List;
 import javax.measure.quantity.Length;
@@ -19,22 +19,22 @@ import org.gritwright.units.InvalidInputException;
  * A single screw in a trough under the hopper, which fills itself; no gate meters it.
  *
  * <p>V = π/4 · (D² − d²) · pitch, with screw diameter D and shaft diameter d; textbook form. A metering auger under a
- * hopper runs nearly full; the trough loadings of conveying augers (15, 30, 45 %) are another thing. Holds for a screw that
- * is covered along its inlet, and at speeds at which the flights fill; the usual apparent fill is common practice, no
- * source.
+ * hopper runs nearly full; the trough loadings of conveying augers (15, 30, 45 %) are a different matter. Holds for a
+ * screw that is covered along its inlet, and at speeds at which the flights fill; the usual apparent fill is common
+ * practice, no source.
  */
 public final class Auger implements ConveyorType {
     /** Outer diameter of the screw. */
     public static final Parameter<Length> SCREW_DIAMETER =
-            Parameter.length("screwDiameter", Amounts.of(30, MILLIMETRE), Amounts.of(1, METRE));
+            Parameter.length("screwDiameter", Amounts.of(30, MILLIMETER), Amounts.of(1, METER));
 
     /** Diameter of the shaft that carries the screw, smaller than the screw. */
     public static final Parameter<Length> SHAFT_DIAMETER =
-            Parameter.length("shaftDiameter", Amounts.of(0, MILLIMETRE), Amounts.of(0.5, METRE));
+            Parameter.length("shaftDiameter", Amounts.of(0, MILLIMETER), Amounts.of(0.5, METER));
 
     /** Advance of the screw per revolution. */
     public static final Parameter<Length> PITCH =
-            Parameter.length("pitch", Amounts.of(10, MILLIMETRE), Amounts.of(1, METRE));
+            Parameter.length("pitch", Amounts.of(10, MILLIMETER), Amounts.of(1, METER));
 
     /** The twin auger's too. */
     static final FillLimits FILL = new FillLimits(0.25, 0.5, 1.05, 1.25);

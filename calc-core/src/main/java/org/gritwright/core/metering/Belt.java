@@ -1,7 +1,7 @@
 package org.gritwright.core.metering;
 
-import static org.gritwright.units.SpreadingUnits.METRE;
-import static org.gritwright.units.SpreadingUnits.MILLIMETRE;
+import static org.gritwright.units.SpreadingUnits.METER;
+import static org.gritwright.units.SpreadingUnits.MILLIMETER;
 
 import java.util.List;
 import javax.measure.quantity.Length;
@@ -24,11 +24,11 @@ import org.gritwright.units.Amounts;
 public final class Belt implements ConveyorType {
     /** Diameter of the drive pulley, lagging included. */
     public static final Parameter<Length> PULLEY_DIAMETER =
-            Parameter.length("pulleyDiameter", Amounts.of(40, MILLIMETRE), Amounts.of(1, METRE));
+            Parameter.length("pulleyDiameter", Amounts.of(40, MILLIMETER), Amounts.of(1, METER));
 
     /** Thickness of the belt. */
     public static final Parameter<Length> BELT_THICKNESS =
-            Parameter.length("beltThickness", Amounts.of(0, MILLIMETRE), Amounts.of(50, MILLIMETRE));
+            Parameter.length("beltThickness", Amounts.of(0, MILLIMETER), Amounts.of(50, MILLIMETER));
 
     private static final FillLimits FILL = new FillLimits(0.35, 0.6, 1.15, 1.3);
 

@@ -9,9 +9,9 @@ import org.gritwright.core.spi.TypeId;
 import org.gritwright.units.InvalidInputException;
 
 /**
- * The border to a type that others wrote: what comes over it is given, finite and not negative, and an id is the same when
- * asked again, or it becomes an error that names the type. Whether functions answer the same whenever asked is for the
- * conformance kit to see: to ask each twice would double the work of every evaluation.
+ * The border to a type that others wrote: what crosses it is present, finite and not negative, and an id is the same
+ * when asked again; anything else becomes an error that names the type. Whether functions answer the same whenever
+ * asked is for the conformance kit to see: to ask each twice would double the work of every evaluation.
  */
 final class Border {
 

@@ -1,7 +1,7 @@
 package org.gritwright.core.metering;
 
-import static org.gritwright.units.SpreadingUnits.METRE;
-import static org.gritwright.units.SpreadingUnits.MILLIMETRE;
+import static org.gritwright.units.SpreadingUnits.METER;
+import static org.gritwright.units.SpreadingUnits.MILLIMETER;
 
 import java.util.List;
 import javax.measure.quantity.Dimensionless;
@@ -20,8 +20,9 @@ import org.gritwright.units.SpreadingUnits;
  *
  * <p>V = A · z · p: open area A times travel per revolution, which is the number of sprocket teeth z times the chain's
  * pitch p and not π times the pitch diameter (6 teeth × 2.609 in = 15.654 in; the pitch circle would give 16.393 in,
- * 4.72 % too much). Geometry of a chain on a sprocket; textbook form. Bars that stand in the open area take room that
- * the material hasn't: with their share s of it, V = A · z · p · (1 − s); the default 0 counts them as part of the fill.
+ * 4.72 % too much). Geometry of a chain on a sprocket; textbook form. Bars in the open area take up room that the
+ * material then lacks: with their share s of the area, V = A · z · p · (1 − s); the default 0 counts them as part of
+ * the fill.
  *
  * <p>Holds while the chain doesn't slip on the sprocket and the layer under the gate moves with the bars; a layer that is
  * much higher than the bars shears and shows as a low apparent fill.
@@ -32,7 +33,7 @@ public final class DragChain implements ConveyorType {
 
     /** Pitch of the chain: the travel per tooth. */
     public static final Parameter<Length> CHAIN_PITCH =
-            Parameter.length("chainPitch", Amounts.of(10, MILLIMETRE), Amounts.of(0.5, METRE));
+            Parameter.length("chainPitch", Amounts.of(10, MILLIMETER), Amounts.of(0.5, METER));
 
     /** The share of the open area that the bars take, on average over the chain's length. */
     public static final Parameter<Dimensionless> BAR_SHARE = Parameter.of(

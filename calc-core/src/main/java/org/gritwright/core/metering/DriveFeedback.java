@@ -4,7 +4,7 @@ import java.io.Serializable;
 import javax.measure.Quantity;
 import javax.measure.quantity.Dimensionless;
 
-/** How the turning of the conveyor's drive becomes known. Implementations are immutable, serializable values. */
+/** How the revolutions of the conveyor's drive become known. Implementations are immutable, serializable values. */
 public sealed interface DriveFeedback extends Serializable permits ShaftSensor, NoSensor, OpenLoop {
     /**
      * Revolutions of the sensed (or watched) shaft per revolution of the conveyor's drive shaft.

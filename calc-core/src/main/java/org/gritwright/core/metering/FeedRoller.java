@@ -1,8 +1,8 @@
 package org.gritwright.core.metering;
 
-import static org.gritwright.units.SpreadingUnits.METRE;
-import static org.gritwright.units.SpreadingUnits.MILLIMETRE;
-import static org.gritwright.units.SpreadingUnits.SQUARE_CENTIMETRE;
+import static org.gritwright.units.SpreadingUnits.METER;
+import static org.gritwright.units.SpreadingUnits.MILLIMETER;
+import static org.gritwright.units.SpreadingUnits.SQUARE_CENTIMETER;
 
 import java.util.List;
 import javax.measure.quantity.Area;
@@ -30,11 +30,11 @@ public final class FeedRoller implements ConveyorType {
 
     /** Cross-section of one pocket. */
     public static final Parameter<Area> POCKET_AREA = Parameter.of(
-            "pocketArea", Area.class, Amounts.of(0.1, SQUARE_CENTIMETRE), Amounts.of(500, SQUARE_CENTIMETRE));
+            "pocketArea", Area.class, Amounts.of(0.1, SQUARE_CENTIMETER), Amounts.of(500, SQUARE_CENTIMETER));
 
     /** Length of the pockets along the roller. */
     public static final Parameter<Length> ROLLER_LENGTH =
-            Parameter.length("rollerLength", Amounts.of(50, MILLIMETRE), Amounts.of(3, METRE));
+            Parameter.length("rollerLength", Amounts.of(50, MILLIMETER), Amounts.of(3, METER));
 
     private static final FillLimits FILL = new FillLimits(0.25, 0.5, 1.05, 1.25);
 

@@ -1,8 +1,8 @@
 package org.gritwright.core.metering;
 
-import static org.gritwright.units.SpreadingUnits.METRE;
-import static org.gritwright.units.SpreadingUnits.MILLIMETRE;
-import static org.gritwright.units.SpreadingUnits.SQUARE_METRE;
+import static org.gritwright.units.SpreadingUnits.METER;
+import static org.gritwright.units.SpreadingUnits.MILLIMETER;
+import static org.gritwright.units.SpreadingUnits.SQUARE_METER;
 
 import java.util.List;
 import javax.measure.quantity.Length;
@@ -18,11 +18,11 @@ import org.gritwright.units.Amounts;
 public final class FixedGate implements GateType {
     /** Clear width of the opening. */
     public static final Parameter<Length> WIDTH =
-            Parameter.length("width", Amounts.of(10, MILLIMETRE), Amounts.of(3, METRE));
+            Parameter.length("width", Amounts.of(10, MILLIMETER), Amounts.of(3, METER));
 
     /** Clear height of the opening above the conveyor. */
     public static final Parameter<Length> HEIGHT =
-            Parameter.length("height", Amounts.of(5, MILLIMETRE), Amounts.of(2, METRE));
+            Parameter.length("height", Amounts.of(5, MILLIMETER), Amounts.of(2, METER));
 
     /** Made for a registry; all instances are alike. */
     public FixedGate() {}
@@ -44,6 +44,6 @@ public final class FixedGate implements GateType {
 
     @Override
     public GateShape shape(Parameters given) {
-        return GateShape.fixed(Amounts.of(given.si(WIDTH) * given.si(HEIGHT), SQUARE_METRE));
+        return GateShape.fixed(Amounts.of(given.si(WIDTH) * given.si(HEIGHT), SQUARE_METER));
     }
 }

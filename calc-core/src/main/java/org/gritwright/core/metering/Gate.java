@@ -12,6 +12,7 @@ import org.gritwright.core.spi.Setting;
 import org.gritwright.core.spi.TypeId;
 import org.gritwright.units.Amounts;
 import org.gritwright.units.InvalidInputException;
+import org.gritwright.units.check.Require;
 
 /**
  * A gate of some type with its parameters. It keeps what the type answered when it was made, and not the type. Immutable,
@@ -28,10 +29,11 @@ public final class Gate implements Serializable {
         this.id = Border.id(type);
         this.parameters = Border.parameters(type, id, given);
         this.shape = Border.given(type, "shape", type.shape(parameters));
-        if (!isSame(shape, Border.given(type, "shape", type.shape(parameters)))) {
-            throw new InvalidInputException(
-                    "shape of type " + id, "the same whenever asked", "another the second time");
-        }
+        Require.that(
+                isSame(shape, Border.given(type, "shape", type.shape(parameters))),
+                "shape of type " + id,
+                "the same whenever asked",
+                "a different one the second time");
     }
 
     /** All but the open areas: whether a function answers the same whenever asked is for the conformance kit to see. */
@@ -102,10 +104,10 @@ public final class Gate implements Serializable {
     }
 
     /**
-     * Whether this gate can stand so.
+     * Whether this gate can be set so.
      *
      * @param setting a setting
-     * @return true if it is on the gate's scale and within its limits; of a gate that can't be set, true if there is
+     * @return true if it is on the gate's scale and within its limits; for a gate that can't be set, true if there is
      *     nothing to set
      */
     public boolean accepts(Setting setting) {

@@ -11,11 +11,11 @@ import org.gritwright.core.spi.Setting;
  * What doses a material on a truck: a conveyor with its gate. Use it wherever a calibration, a catch or a prediction doesn't
  * care which kind it is; what differs between kinds is behavior of theirs.
  *
- * <p>Implementations are immutable values, as thread-safe as the types behind them.
+ * <p>Implementations are immutable values, thread-safe if the types behind them are.
  */
 public sealed interface Metering extends Serializable permits Spreader {
     /**
-     * How the turning of the drive becomes known.
+     * How the drive's revolutions become known.
      *
      * @return the drive's feedback
      */

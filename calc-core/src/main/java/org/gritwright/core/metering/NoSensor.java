@@ -12,8 +12,6 @@ import org.gritwright.units.check.Require;
  * @param gearRatio revolutions of the watched shaft per revolution of the conveyor's drive shaft, greater than zero
  */
 public record NoSensor(Quantity<Dimensionless> gearRatio) implements DriveFeedback {
-    private static final long serialVersionUID = 1L;
-
     /**
      * Checks the value.
      *

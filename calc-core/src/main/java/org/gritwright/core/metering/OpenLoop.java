@@ -16,16 +16,14 @@ import org.gritwright.units.quantity.RotationalSpeed;
  * A drive without feedback, whose shaft speed is known from a table measured in the yard: at each of several control
  * settings, the speed of the watched shaft under load, with the oil warm.
  *
- * <p>Between two rows the speed is interpolated on a straight line; outside the table it is not known. An unloaded shaft
- * runs faster than a loaded one, and cold oil slower than warm: a table measured otherwise is wrong. Revolutions counted
- * by eye are welcome with it. Immutable, thread-safe, a value.
+ * <p>Between two rows the speed is interpolated on a straight line; outside the table it is not known. An unloaded
+ * shaft runs faster than a loaded one, and cold oil slower than warm: a table measured otherwise is wrong. Revolutions
+ * counted by eye can be used with it. Immutable, thread-safe, a value.
  *
  * @param gearRatio revolutions of the watched shaft per revolution of the conveyor's drive shaft, greater than zero
  * @param table the rows, two or more, settings rising and speeds never falling
  */
 public record OpenLoop(Quantity<Dimensionless> gearRatio, List<Row> table) implements DriveFeedback {
-    private static final long serialVersionUID = 1L;
-
     /**
      * A row of the table.
      *
@@ -33,8 +31,6 @@ public record OpenLoop(Quantity<Dimensionless> gearRatio, List<Row> table) imple
      * @param shaftSpeed the loaded shaft's speed at it, 0 or more
      */
     public record Row(Quantity<Dimensionless> setting, Quantity<RotationalSpeed> shaftSpeed) implements Serializable {
-        private static final long serialVersionUID = 1L;
-
         /**
          * Checks the values.
          *
@@ -63,12 +59,10 @@ public record OpenLoop(Quantity<Dimensionless> gearRatio, List<Row> table) imple
      *     is not above the one before, or a speed below the one before
      */
     public OpenLoop {
+        Require.given(OpenLoop.class, gearRatio, table);
         Require.positive("gear ratio", Dimensionless.class, gearRatio);
         table = List.copyOf(table);
-        if (table.size() < 2) {
-            throw new InvalidInputException(
-                    "table of control settings", "two rows or more", String.valueOf(table.size()));
-        }
+        Require.that(table.size() >= 2, "table of control settings", "two rows or more", table.size());
         for (int i = 1; i < table.size(); i++) {
             Row before = table.get(i - 1);
             Row row = table.get(i);

@@ -1,7 +1,7 @@
 package org.gritwright.core.metering;
 
-import static org.gritwright.units.SpreadingUnits.METRE;
-import static org.gritwright.units.SpreadingUnits.MILLIMETRE;
+import static org.gritwright.units.SpreadingUnits.METER;
+import static org.gritwright.units.SpreadingUnits.MILLIMETER;
 
 import java.util.List;
 import javax.measure.Quantity;
@@ -24,7 +24,7 @@ import org.gritwright.units.Amounts;
 public final class RoundGate implements GateType {
     /** Diameter of the hole, and the largest opening. */
     public static final Parameter<Length> DIAMETER =
-            Parameter.length("diameter", Amounts.of(20, MILLIMETRE), Amounts.of(1, METRE));
+            Parameter.length("diameter", Amounts.of(20, MILLIMETER), Amounts.of(1, METER));
 
     /** Below this angle the closed form loses more digits than its series leaves out. */
     private static final double SMALL_ANGLE = 0.05;

@@ -14,6 +14,7 @@ import org.gritwright.units.quantity.PulseCount;
 import org.gritwright.units.quantity.PulsesPerRevolution;
 import org.gritwright.units.quantity.RevolutionCount;
 import org.gritwright.units.quantity.RotationalSpeed;
+import org.jspecify.annotations.Nullable;
 
 /**
  * What was counted while material was caught. Implementations are immutable, serializable values.
@@ -59,8 +60,6 @@ public sealed interface ShaftCount extends Serializable {
      * @param pulses the pulses counted, a whole number greater than zero
      */
     record Pulses(Quantity<PulseCount> pulses) implements ShaftCount {
-        private static final long serialVersionUID = 1L;
-
         /**
          * Checks the count.
          *
@@ -117,8 +116,6 @@ public sealed interface ShaftCount extends Serializable {
     record CounterReadings(
             Quantity<PulseCount> start, Quantity<PulseCount> stop, Optional<Quantity<PulseCount>> modulus)
             implements ShaftCount {
-        private static final long serialVersionUID = 1L;
-
         /**
          * Checks the readings.
          *
@@ -126,6 +123,7 @@ public sealed interface ShaftCount extends Serializable {
          *     without a modulus
          */
         public CounterReadings {
+            Require.given(CounterReadings.class, start, stop, modulus);
             Require.wholeNumber("counter at the start", PulseCount.class, start);
             Require.wholeNumber("counter at the stop", PulseCount.class, stop);
             if (modulus.isPresent()) {
@@ -210,10 +208,9 @@ public sealed interface ShaftCount extends Serializable {
         }
 
         private record Written(
-                Quantity<PulseCount> start, Quantity<PulseCount> stop, Quantity<PulseCount> modulusOrNull)
-                implements Serializable {
-            private static final long serialVersionUID = 1L;
-
+                Quantity<PulseCount> start,
+                Quantity<PulseCount> stop,
+                @Nullable Quantity<PulseCount> modulusOrNull) implements Serializable {
             private Object readResolve() {
                 return new CounterReadings(start, stop, Optional.ofNullable(modulusOrNull));
             }
@@ -228,8 +225,6 @@ public sealed interface ShaftCount extends Serializable {
      */
     record ByEye(Quantity<RevolutionCount> revolutions, Quantity<RevolutionCount> standardUncertainty)
             implements ShaftCount {
-        private static final long serialVersionUID = 1L;
-
         /**
          * Checks the values.
          *
@@ -268,8 +263,6 @@ public sealed interface ShaftCount extends Serializable {
      * @param time the time it ran, greater than zero
      */
     record SpeedTimesTime(Quantity<RotationalSpeed> speed, Quantity<Time> time) implements ShaftCount {
-        private static final long serialVersionUID = 1L;
-
         /**
          * Checks the values.
          *
@@ -303,8 +296,6 @@ public sealed interface ShaftCount extends Serializable {
      * @param time the time it ran, greater than zero
      */
     record SettingTimesTime(Quantity<Dimensionless> setting, Quantity<Time> time) implements ShaftCount {
-        private static final long serialVersionUID = 1L;
-
         /**
          * Checks the values.
          *
@@ -320,10 +311,7 @@ public sealed interface ShaftCount extends Serializable {
             if (feedback instanceof OpenLoop openLoop) {
                 double revolutions =
                         Amounts.si(RotationalSpeed.class, openLoop.shaftSpeed(setting)) * Amounts.si(Time.class, time);
-                if (!(revolutions > 0)) {
-                    throw new InvalidInputException(
-                            "control setting", "one at which the shaft turns", Amounts.format(setting));
-                }
+                Require.that(revolutions > 0, "control setting", "one at which the shaft turns", setting);
                 return revolutions;
             }
             throw new InvalidInputException(

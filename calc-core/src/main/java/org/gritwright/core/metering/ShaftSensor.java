@@ -15,8 +15,6 @@ import org.gritwright.units.quantity.PulsesPerRevolution;
  */
 public record ShaftSensor(Quantity<PulsesPerRevolution> pulsesPerRevolution, Quantity<Dimensionless> gearRatio)
         implements DriveFeedback {
-    private static final long serialVersionUID = 1L;
-
     /**
      * Checks the values.
      *
@@ -40,7 +38,7 @@ public record ShaftSensor(Quantity<PulsesPerRevolution> pulsesPerRevolution, Qua
     /**
      * Pulses and gear ratio.
      *
-     * @return for example "sensor with 100 pulse/rev, gear ratio 1"
+     * @return for example "sensor with 60 pulse/rev, gear ratio 1"
      */
     @Override
     public String toString() {

@@ -1,7 +1,7 @@
 package org.gritwright.core.metering;
 
-import static org.gritwright.units.SpreadingUnits.METRE;
-import static org.gritwright.units.SpreadingUnits.MILLIMETRE;
+import static org.gritwright.units.SpreadingUnits.METER;
+import static org.gritwright.units.SpreadingUnits.MILLIMETER;
 
 import java.util.List;
 import javax.measure.Quantity;
@@ -24,17 +24,17 @@ import org.gritwright.units.Amounts;
 public final class SlidingGate implements GateType {
     /** Clear width of the opening. */
     public static final Parameter<Length> WIDTH =
-            Parameter.length("width", Amounts.of(50, MILLIMETRE), Amounts.of(3, METRE));
+            Parameter.length("width", Amounts.of(50, MILLIMETER), Amounts.of(3, METER));
 
     /** The largest opening that can be set. */
     public static final Parameter<Length> HIGHEST_OPENING = Parameter.length(
-                    "highestOpening", Amounts.of(10, MILLIMETRE), Amounts.of(2, METRE))
-            .withDefault(Amounts.of(1, METRE));
+                    "highestOpening", Amounts.of(10, MILLIMETER), Amounts.of(2, METER))
+            .withDefault(Amounts.of(1, METER));
 
     /** The reading at which the gate closes; of either sign, below the largest opening. */
     public static final Parameter<Length> DEAD_OPENING = Parameter.length(
-                    "deadOpening", Amounts.of(-100, MILLIMETRE), Amounts.of(100, MILLIMETRE))
-            .withDefault(Amounts.of(0, MILLIMETRE));
+                    "deadOpening", Amounts.of(-100, MILLIMETER), Amounts.of(100, MILLIMETER))
+            .withDefault(Amounts.of(0, MILLIMETER));
 
     /** Made for a registry; all instances are alike. */
     public SlidingGate() {}

@@ -1,6 +1,5 @@
 package org.gritwright.core.metering;
 
-import java.util.Objects;
 import java.util.Optional;
 import javax.measure.Quantity;
 import javax.measure.quantity.Area;
@@ -10,10 +9,11 @@ import org.gritwright.core.spi.Setting;
 import org.gritwright.units.Amounts;
 import org.gritwright.units.InvalidInputException;
 import org.gritwright.units.SpreadingUnits;
+import org.gritwright.units.check.Require;
 
 /**
- * What stands on the truck: a conveyor, a gate, and how the drive's turning becomes known. Immutable, thread-safe, a
- * value.
+ * The equipment on the truck: a conveyor, a gate, and how the drive's revolutions become known. Immutable, thread-safe,
+ * a value.
  *
  * <p>Serializable, so that a data engine can ship it to its workers. The serial form is promised within one version of this
  * library only; to keep a spreader, write a document. The functions of its types go with it, so where a type comes from a
@@ -24,21 +24,18 @@ import org.gritwright.units.SpreadingUnits;
  * @param feedback the drive's feedback
  */
 public record Spreader(Conveyor conveyor, Gate gate, DriveFeedback feedback) implements Metering {
-    private static final long serialVersionUID = 1L;
-
     /**
      * Checks that the parts fit.
      *
      * @throws InvalidInputException if a gate meters this type of conveyor and there is none
      */
     public Spreader {
-        Objects.requireNonNull(feedback, "feedback");
-        if (conveyor.isMeteredByGate() && !gate.exists()) {
-            throw new InvalidInputException(
-                    "gate type",
-                    "one with an opening, as a gate meters conveyor type " + conveyor.id(),
-                    gate.id().toString());
-        }
+        Require.given(Spreader.class, conveyor, gate, feedback);
+        Require.that(
+                !conveyor.isMeteredByGate() || gate.exists(),
+                "gate type",
+                "one with an opening, as a gate meters conveyor type " + conveyor.id(),
+                gate.id());
     }
 
     /**
@@ -50,7 +47,7 @@ public record Spreader(Conveyor conveyor, Gate gate, DriveFeedback feedback) imp
      *     type returns something impossible
      */
     public Quantity<Area> openArea(Setting setting) {
-        return Amounts.of(gate.squareMetres(setting), SpreadingUnits.SQUARE_METRE);
+        return Amounts.of(gate.squareMetres(setting), SpreadingUnits.SQUARE_METER);
     }
 
     /**
@@ -113,7 +110,7 @@ public record Spreader(Conveyor conveyor, Gate gate, DriveFeedback feedback) imp
     /**
      * Conveyor, gate and feedback.
      *
-     * @return for example "auger, version 1 {…}; no-gate, version 1 {}; sensor with 100 pulse/rev, gear ratio 1"
+     * @return for example "auger, version 1 {…}; no-gate, version 1 {}; sensor with 60 pulse/rev, gear ratio 1"
      */
     @Override
     public String toString() {

@@ -10,7 +10,8 @@ import org.gritwright.units.InvalidInputException;
 
 /**
  * The geometry g(h) of a spreader with an adjustable gate, compiled once: the volume swept per revolution of the sensed
- * shaft as a function of the gate's setting. Immutable, as thread-safe as the types behind it, serializable as a {@link Spreader} is.
+ * shaft as a function of the gate's setting. Immutable, thread-safe if the types behind it are, serializable as a
+ * {@link Spreader} is.
  */
 public final class SweptByOpening implements DoubleUnaryOperator, Serializable {
     private static final long serialVersionUID = 1L;

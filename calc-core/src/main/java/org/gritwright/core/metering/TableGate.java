@@ -1,9 +1,9 @@
 package org.gritwright.core.metering;
 
-import static org.gritwright.units.SpreadingUnits.METRE;
-import static org.gritwright.units.SpreadingUnits.MILLIMETRE;
+import static org.gritwright.units.SpreadingUnits.METER;
+import static org.gritwright.units.SpreadingUnits.MILLIMETER;
 import static org.gritwright.units.SpreadingUnits.ONE;
-import static org.gritwright.units.SpreadingUnits.SQUARE_METRE;
+import static org.gritwright.units.SpreadingUnits.SQUARE_METER;
 
 import java.util.Arrays;
 import java.util.List;
@@ -21,14 +21,15 @@ import org.gritwright.core.spi.Spi;
 import org.gritwright.core.spi.TypeId;
 import org.gritwright.units.Amounts;
 import org.gritwright.units.InvalidInputException;
+import org.gritwright.units.check.Require;
 
 /**
  * A gate of any form, described by a table that somebody measured: the cross-section at each of several openings, or at
  * each of several painted marks or percentages.
  *
  * <p>Between two rows the area is interpolated on a straight line; outside the table the gate can't be set. Rows are in
- * rising order of the opening, and the area never falls. Two types share this class: {@link #byOpening()} and
- * {@link #bySetting()}. A gate whose rows are percentages is set in per cent, one whose rows are bare numbers by its marks;
+ * rising order of the opening, and the area never falls. Two types share this class: {@link #byOpening()} and {@link
+ * #bySetting()}. A gate whose rows are percentages is set by percentage, one whose rows are bare numbers by its marks;
  * the two are never mixed in one table.
  */
 public final class TableGate implements GateType {
@@ -37,17 +38,17 @@ public final class TableGate implements GateType {
 
     /** The openings of a table by measured opening, in rising order. */
     public static final Parameter<Length> OPENINGS = Parameter.length(
-                    "openings", Amounts.of(0, MILLIMETRE), Amounts.of(2, METRE))
+                    "openings", Amounts.of(0, MILLIMETER), Amounts.of(2, METER))
             .asList(FEWEST_ROWS, MOST_ROWS);
 
-    /** The settings of a table by painted mark or in per cent, in rising order. */
+    /** The settings of a table by painted mark or in percent, in rising order. */
     public static final Parameter<Dimensionless> SETTINGS = Parameter.of(
                     "settings", Dimensionless.class, Amounts.of(0, ONE), Amounts.of(1000, ONE))
             .asList(FEWEST_ROWS, MOST_ROWS);
 
     /** The cross-section in each row, never falling. */
     public static final Parameter<Area> AREAS = Parameter.of(
-                    "areas", Area.class, Amounts.of(0, SQUARE_METRE), Amounts.of(5, SQUARE_METRE))
+                    "areas", Area.class, Amounts.of(0, SQUARE_METER), Amounts.of(5, SQUARE_METER))
             .asList(FEWEST_ROWS, MOST_ROWS);
 
     private final String name;
@@ -68,7 +69,7 @@ public final class TableGate implements GateType {
     }
 
     /**
-     * The type whose table goes by painted mark or in per cent.
+     * The type whose table goes by painted mark or in percent.
      *
      * @return type "setting-table"
      */
@@ -95,10 +96,11 @@ public final class TableGate implements GateType {
     public GateShape shape(Parameters given) {
         List<Setting> rows = given.list(positions).stream().map(Setting::of).toList();
         List<Quantity<Area>> areas = given.list(AREAS);
-        if (rows.size() != areas.size()) {
-            throw new InvalidInputException(
-                    AREAS.name(), "as many as " + positions.name() + ", " + rows.size(), String.valueOf(areas.size()));
-        }
+        Require.that(
+                rows.size() == areas.size(),
+                AREAS.name(),
+                "as many as " + positions.name() + ", " + rows.size(),
+                areas.size());
         double[] at = rows.stream().mapToDouble(Setting::si).toArray();
         double[] squareMetres =
                 areas.stream().mapToDouble(area -> Amounts.si(Area.class, area)).toArray();

@@ -15,9 +15,10 @@ import org.gritwright.units.SpreadingUnits;
 /**
  * Two equal screws side by side that turn together; no gate meters them.
  *
- * <p>V = f · 2 · π/4 · (D² − d²) · pitch, twice a single {@link Auger} times the overlap factor f: 1 for screws that don't
- * mesh, less where the flights of one turn in the room of the other. The factor is the union of the two swept cylinders
- * over their sum; textbook form of the single screw, the factor by definition. Holds as for a single screw.
+ * <p>V = f · 2 · π/4 · (D² − d²) · pitch, twice a single {@link Auger} times the overlap factor f: 1 for screws that
+ * don't mesh, less where the flights of one turn within the space of the other. The factor is the union of the two
+ * swept cylinders over their sum; textbook form of the single screw, the factor by definition. Holds as for a single
+ * screw.
  */
 public final class TwinAuger implements ConveyorType {
     /** The room that both screws sweep together over the sum of what each would sweep alone. */

@@ -1,10 +1,10 @@
 package org.gritwright.core.observation;
 
 import java.io.Serializable;
-import java.util.Objects;
 import org.gritwright.core.metering.Metering;
 import org.gritwright.core.spi.Setting;
 import org.gritwright.units.check.Comparison;
+import org.gritwright.units.check.Require;
 
 /**
  * What a calibration is for: a material, the metering that doses it, and where its gate stands. Use it to say which catches
@@ -19,8 +19,6 @@ import org.gritwright.units.check.Comparison;
  * @param setting where the gate stands; {@link Setting#none()} where there is nothing to set
  */
 public record CalibrationPoint(Material material, Metering metering, Setting setting) implements Serializable {
-    private static final long serialVersionUID = 1L;
-
     /** Closer together than this part of the larger, two settings are probably meant to be one (common practice, no source). */
     private static final double NEAR = 0.01;
 
@@ -31,7 +29,10 @@ public record CalibrationPoint(Material material, Metering metering, Setting set
      * @param position where the gate stands
      */
     public record Key(String material, Setting.Position position) implements Serializable {
-        private static final long serialVersionUID = 1L;
+        /** Checks that nothing is null. */
+        public Key {
+            Require.given(Key.class, material, position);
+        }
     }
 
     /**
@@ -41,9 +42,7 @@ public record CalibrationPoint(Material material, Metering metering, Setting set
      *     limits, or one at which nothing is swept
      */
     public CalibrationPoint {
-        Objects.requireNonNull(material, "material");
-        Objects.requireNonNull(metering, "metering");
-        Objects.requireNonNull(setting, "setting");
+        Require.given(CalibrationPoint.class, material, metering, setting);
         metering.sweptCubicMetresPerRevolution(setting);
     }
 

@@ -1,6 +1,7 @@
 package org.gritwright.core.observation;
 
-import java.util.Objects;
+import static java.util.Optional.empty;
+
 import java.util.Optional;
 import javax.measure.Quantity;
 import javax.measure.quantity.Dimensionless;
@@ -10,14 +11,15 @@ import org.gritwright.units.SpreadingUnits;
 import org.gritwright.units.check.Require;
 
 /**
- * What a caller knows of a catch's errors that readings don't show. They are the same in every catch made in the same way,
- * so repeats don't shrink them. Immutable, thread-safe, a value.
+ * What a caller knows about errors of a catch that the readings don't show. They are the same in every catch made in
+ * the same way, so repeats don't shrink them. Immutable, thread-safe, a value.
  *
  * @param greatestSpillage the largest part of the discharge that may have missed the containers, 0 or more and below
  *     100 %; the caught mass is corrected for half of it, and uncertain by the other half
  * @param greatestTransient how far a start-up that is still in the catch may move its mass per revolution, either way, 0
  *     or more and below 100 %
- * @param moisture of the material, where the mass of dry material matters
+ * @param moisture of the material, where the mass of dry material matters; a catch's own measured moisture
+ *     ({@link Conditions#moisture}) replaces its content
  * @param repeatability how catches scatter, from experience; used where fewer than three catches tell
  */
 public record CatchAllowances(
@@ -28,10 +30,7 @@ public record CatchAllowances(
 
     /** Nothing but what the readings show. */
     public static final CatchAllowances NONE = new CatchAllowances(
-            Amounts.of(0, SpreadingUnits.PERCENT),
-            Amounts.of(0, SpreadingUnits.PERCENT),
-            Optional.empty(),
-            Optional.empty());
+            Amounts.of(0, SpreadingUnits.PERCENT), Amounts.of(0, SpreadingUnits.PERCENT), empty(), empty());
 
     /**
      * Checks the values.
@@ -39,10 +38,9 @@ public record CatchAllowances(
      * @throws org.gritwright.units.InvalidInputException if one is out of its range
      */
     public CatchAllowances {
+        Require.given(CatchAllowances.class, greatestSpillage, greatestTransient, moisture, repeatability);
         Require.share("greatest spillage", greatestSpillage);
         Require.share("greatest transient", greatestTransient);
-        Objects.requireNonNull(moisture, "moisture");
-        Objects.requireNonNull(repeatability, "repeatability");
     }
 
     /**
@@ -55,7 +53,8 @@ public record CatchAllowances(
     }
 
     /**
-     * The relative standard uncertainty of the discharged mass by the spillage: rectangular, half as wide as it.
+     * The relative standard uncertainty of the discharged mass due to spillage: rectangular, from no spillage to the
+     * greatest.
      *
      * @return a ratio, 0 or more
      */
@@ -65,7 +64,7 @@ public record CatchAllowances(
     }
 
     /**
-     * The relative standard uncertainty of the mass per revolution by a transient: rectangular.
+     * The relative standard uncertainty of the mass per revolution due to a transient: rectangular.
      *
      * @return a ratio, 0 or more
      */
@@ -74,12 +73,28 @@ public record CatchAllowances(
     }
 
     /**
-     * The relative standard uncertainty of the dry mass by the moisture: rectangular.
+     * The relative standard uncertainty of the dry mass due to moisture: rectangular.
      *
      * @return a ratio, 0 or more
      */
     public double moistureUncertainty() {
+        return moistureUncertainty(Conditions.NONE);
+    }
+
+    /**
+     * The relative standard uncertainty of the dry mass of one catch by the moisture: rectangular.
+     *
+     * @param conditions the conditions of the catch; its own moisture, if measured, replaces the content allowed for
+     * @return a ratio, 0 or more
+     * @throws org.gritwright.units.InvalidInputException if the catch's own moisture might be water alone, given the
+     *     uncertainty allowed for
+     */
+    public double moistureUncertainty(Conditions conditions) {
+        Optional<Moisture> ofCatch = conditions.moisture().isPresent()
+                ? moisture.map(m -> m.measured(
+                        conditions.moisture().get(), conditions.moistureBasis().orElseThrow()))
+                : moisture;
         return Distribution.RECTANGULAR.standardUncertainty(
-                moisture.map(Moisture::relativeHalfWidth).orElse(0.0));
+                ofCatch.map(Moisture::relativeHalfWidth).orElse(0.0));
     }
 }

@@ -6,6 +6,7 @@ import static org.gritwright.core.finding.Argument.several;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import javax.measure.Quantity;
 import javax.measure.quantity.Dimensionless;
@@ -31,7 +32,7 @@ public final class CatchFindings {
      * Findings about what was caught.
      *
      * @param caught the caught mass
-     * @param limits where a catch begins to be remarkable
+     * @param limits thresholds beyond which a catch is flagged
      * @return the findings, possibly none; those of the weighing and a mass of too few divisions
      */
     public static List<Finding> ofMass(CaughtMass caught, CatchLimits limits) {
@@ -54,11 +55,12 @@ public final class CatchFindings {
      *
      * @param counted the count
      * @param feedback the drive's feedback
-     * @param limits where a catch begins to be remarkable
+     * @param limits thresholds beyond which a catch is flagged
      * @return the findings, possibly none
      * @throws org.gritwright.units.InvalidInputException if pulses were counted and the drive has no sensor
      */
     public static List<Finding> ofCount(ShaftCount counted, DriveFeedback feedback, CatchLimits limits) {
+        Objects.requireNonNull(feedback, "feedback");
         List<Finding> findings = new ArrayList<>();
         if (counted instanceof ShaftCount.Pulses pulses) {
             ofPulses(pulses, limits, findings);
@@ -101,7 +103,7 @@ public final class CatchFindings {
     }
 
     /**
-     * What a budget doesn't hold.
+     * What a budget omits.
      *
      * @param unknown what nobody knows
      * @return the finding; none if everything is known

@@ -1,6 +1,5 @@
 package org.gritwright.core.observation;
 
-import java.util.Objects;
 import java.util.Optional;
 import javax.measure.Quantity;
 import javax.measure.quantity.Dimensionless;
@@ -12,8 +11,8 @@ import org.gritwright.units.quantity.PulseCount;
 import org.gritwright.units.quantity.RevolutionCount;
 
 /**
- * What a catch is held against: where it begins to be remarkable, and what is allowed for that its readings don't show.
- * No standard gives these; the defaults are common practice, no source. Immutable, thread-safe, a value.
+ * What a catch is compared with: thresholds beyond which it is flagged, and allowances for errors that its readings
+ * don't show. No standard gives these; the defaults are common practice, no source. Immutable, thread-safe, a value.
  *
  * @param fill limits of the apparent fill; none for those of the conveyor's type
  * @param fewestPulses a catch with fewer pulses gets a finding
@@ -51,13 +50,19 @@ public record CatchLimits(
      * @throws org.gritwright.units.InvalidInputException if one is negative
      */
     public CatchLimits {
-        Objects.requireNonNull(fill, "fill");
+        Require.given(
+                CatchLimits.class,
+                fill,
+                fewestPulses,
+                fewestRevolutions,
+                greatestScatter,
+                greatestCountUncertainty,
+                allowances);
         Require.notNegative("fewest pulses", PulseCount.class, fewestPulses);
         Require.notNegative("fewest revolutions", RevolutionCount.class, fewestRevolutions);
         Require.notNegative("fewest divisions", Dimensionless.class, Amounts.of(fewestDivisions, SpreadingUnits.ONE));
         Require.notNegative("greatest scatter", Dimensionless.class, greatestScatter);
         Require.notNegative("greatest count uncertainty", Dimensionless.class, greatestCountUncertainty);
-        Objects.requireNonNull(allowances, "allowances");
     }
 
     /**

@@ -22,6 +22,7 @@ public record Material(String name, Quantity<BulkDensity> looseBulkDensity, Opti
      *     zero
      */
     public Material {
+        Require.given(Material.class, name, looseBulkDensity, grainDiameter);
         Require.text("material", name);
         Require.positive("loose bulk density of " + name, BulkDensity.class, looseBulkDensity);
         grainDiameter.ifPresent(d -> Require.positive("grain diameter of " + name, Length.class, d));

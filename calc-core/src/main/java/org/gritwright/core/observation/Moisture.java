@@ -1,6 +1,5 @@
 package org.gritwright.core.observation;
 
-import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.quantity.Dimensionless;
 import org.gritwright.units.Amounts;
@@ -25,6 +24,11 @@ public record Moisture(Quantity<Dimensionless> content, Quantity<Dimensionless> 
             double dryPart(double content) {
                 return 1 - content;
             }
+
+            @Override
+            double content(double dryPart) {
+                return 1 - dryPart;
+            }
         },
         /** Of the dry mass: loss ÷ dry mass. */
         DRY_MASS {
@@ -32,9 +36,16 @@ public record Moisture(Quantity<Dimensionless> content, Quantity<Dimensionless> 
             double dryPart(double content) {
                 return 1 / (1 + content);
             }
+
+            @Override
+            double content(double dryPart) {
+                return 1 / dryPart - 1;
+            }
         };
 
         abstract double dryPart(double content);
+
+        abstract double content(double dryPart);
     }
 
     /**
@@ -43,9 +54,9 @@ public record Moisture(Quantity<Dimensionless> content, Quantity<Dimensionless> 
      * @throws InvalidInputException if one is out of its range, or a wet mass might be water alone
      */
     public Moisture {
+        Require.given(Moisture.class, content, halfWidth, basis);
         Require.share("moisture", content);
         Require.share("uncertainty of the moisture", halfWidth);
-        Objects.requireNonNull(basis, "basis");
         double wettest = Amounts.si(Dimensionless.class, content) + Amounts.si(Dimensionless.class, halfWidth);
         if (!(basis.dryPart(wettest) > 0)) {
             throw new InvalidInputException(
@@ -53,6 +64,21 @@ public record Moisture(Quantity<Dimensionless> content, Quantity<Dimensionless> 
                     "such that the mass can't be water alone at " + Amounts.format(content),
                     Amounts.format(halfWidth));
         }
+    }
+
+    /**
+     * The same uncertainty about another content: that of a catch whose own moisture was measured.
+     *
+     * @param measured the moisture of the catch
+     * @param measuredBasis what it is a part of
+     * @return the moisture, on this basis
+     * @throws InvalidInputException as when a moisture is made
+     */
+    public Moisture measured(Quantity<Dimensionless> measured, Basis measuredBasis) {
+        double dryPart = measuredBasis.dryPart(Amounts.si(Dimensionless.class, measured));
+        Quantity<Dimensionless> converted =
+                measuredBasis == basis ? measured : Amounts.ofSi(basis.content(dryPart), measured.getUnit());
+        return new Moisture(converted, halfWidth, basis);
     }
 
     /**

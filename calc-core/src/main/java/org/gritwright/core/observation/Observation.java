@@ -1,11 +1,11 @@
 package org.gritwright.core.observation;
 
 import java.time.OffsetDateTime;
-import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.gritwright.core.metering.ShaftCount;
 import org.gritwright.core.weighing.CaughtMass;
+import org.gritwright.units.check.Require;
 
 /**
  * One catch as it was made: when, by whom, at which calibration point, what was caught, what was counted, and under which
@@ -33,12 +33,7 @@ public record Observation(
      *     setting isn't one of the drive's
      */
     public Observation {
-        Objects.requireNonNull(at, "at");
-        Objects.requireNonNull(by, "by");
-        Objects.requireNonNull(point, "point");
-        Objects.requireNonNull(caught, "caught");
-        Objects.requireNonNull(counted, "counted");
-        Objects.requireNonNull(conditions, "conditions");
+        Require.given(Observation.class, at, by, point, caught, counted, conditions);
         counted.ifPresent(count -> count.revolutions(point.metering().feedback()));
     }
 

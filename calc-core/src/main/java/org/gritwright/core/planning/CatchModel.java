@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import javax.measure.Quantity;
@@ -11,10 +12,12 @@ import javax.measure.Unit;
 import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Mass;
 import org.gritwright.core.observation.CatchLimits;
+import org.gritwright.core.observation.ErrorSource;
 import org.gritwright.core.observation.Repeatability;
 import org.gritwright.core.statistics.Student;
 import org.gritwright.core.uncertainty.Budget;
 import org.gritwright.core.uncertainty.Component;
+import org.gritwright.core.uncertainty.ComponentKey;
 import org.gritwright.core.uncertainty.Distribution;
 import org.gritwright.units.Amounts;
 import org.gritwright.units.InvalidInputException;
@@ -28,7 +31,7 @@ import org.gritwright.units.quantity.PulsesPerRevolution;
 import org.gritwright.units.quantity.RevolutionCount;
 
 /**
- * How uncertain catches of so many revolutions will be, relative to the mass per revolution.
+ * How uncertain catches of a given number of revolutions will be, relative to the mass per revolution.
  *
  * <p>A catch scatters by s = √(s₀² + rounding² + count²): its own scatter, the scale's rounding of gross and tare of each
  * container, the count. From {@link Repeatability#FEWEST_CATCHES} catches on, their scatter will show s, and the random part is
@@ -38,9 +41,14 @@ import org.gritwright.units.quantity.RevolutionCount;
 final class CatchModel {
     static final double COVERAGE = 0.95;
 
-    /** As a calibration is evaluated: two catches tell next to nothing of their scatter. */
     /** The name of the row that holds all that repeats show. */
     static final String SHOWN_SCATTER = "the scatter of the catches";
+
+    /** The keys of what the caller allows for. */
+    private static final Map<Cause, ComponentKey> KEYS = Map.of(
+            Cause.SPILLAGE, ErrorSource.SPILLAGE.key(),
+            Cause.TRANSIENT, ErrorSource.TRANSIENT.key(),
+            Cause.MOISTURE, ErrorSource.MOISTURE.key());
 
     private static final double LEAST_FACTOR =
             Student.of(Double.POSITIVE_INFINITY).coverageFactor(COVERAGE);
@@ -59,7 +67,7 @@ final class CatchModel {
     private final double mostRevolutions;
 
     /**
-     * Catches of so many revolutions.
+     * Catches of a given number of revolutions.
      *
      * @param revolutions the revolutions of each
      * @param containers the fewest containers that hold it
@@ -198,8 +206,7 @@ final class CatchModel {
     }
 
     private Quantity<Mass> mass(double revolutions) {
-        Unit<Mass> unit = UnitSymbol.tradeUnit(
-                Mass.class, UnitSymbol.of(setup.expected().getUnit()).system());
+        Unit<Mass> unit = UnitSymbol.tradeUnit(Mass.class, setup.expected());
         return Amounts.ofSi(revolutions * kilogramsPerRevolution, unit);
     }
 
@@ -208,10 +215,11 @@ final class CatchModel {
         double root = Math.sqrt(n);
         if (n >= Repeatability.FEWEST_CATCHES) {
             Quantity<Dimensionless> shown = percent(Math.sqrt(scatterSquared(one)) / root);
-            rows.add(Component.typeA(SHOWN_SCATTER, shown, shown, n - 1.0));
+            rows.add(Component.typeA(ErrorSource.SCATTER.key(), SHOWN_SCATTER, shown, shown, n - 1.0));
         } else {
             Quantity<Dimensionless> assumed = percent(ownScatter / root);
             rows.add(new Component<>(
+                    ErrorSource.REPEATABILITY.key(),
                     Cause.SCATTER.words(),
                     Component.Evaluation.TYPE_B,
                     Distribution.NORMAL,
@@ -219,26 +227,29 @@ final class CatchModel {
                     assumed,
                     setup.scatter().degreesOfFreedom(),
                     Optional.empty()));
-            rows.add(row(Cause.ROUNDING, Distribution.NORMAL, one.rounding() / root));
+            rows.add(row(Cause.ROUNDING, ErrorSource.SCALE_ROUNDING.key(), Distribution.NORMAL, one.rounding() / root));
             if (countRevolutions.isPresent()) {
                 boolean pulses = setup.count() instanceof PlannedCount.Pulses;
                 rows.add(row(
                         Cause.COUNT,
+                        ErrorSource.COUNT.key(),
                         pulses && n == 1 ? Distribution.TRIANGULAR : Distribution.NORMAL,
                         one.count() / root));
             }
         }
-        one.span().ifPresent(span -> rows.add(row(Cause.SPAN, Distribution.RECTANGULAR, span)));
+        ComponentKey ofSpan = ErrorSource.spanOf(setup.scale());
+        one.span().ifPresent(span -> rows.add(row(Cause.SPAN, ofSpan, Distribution.RECTANGULAR, span)));
         common().forEach((cause, uncertainty) -> {
             if (uncertainty > 0) {
-                rows.add(row(cause, Distribution.RECTANGULAR, uncertainty));
+                rows.add(row(cause, Objects.requireNonNull(KEYS.get(cause)), Distribution.RECTANGULAR, uncertainty));
             }
         });
         return Budget.of(percent(1), rows);
     }
 
-    private static Component<Dimensionless> row(Cause cause, Distribution distribution, double relative) {
-        return Component.typeB(cause.words(), distribution, percent(relative), percent(relative));
+    private static Component<Dimensionless> row(
+            Cause cause, ComponentKey key, Distribution distribution, double relative) {
+        return Component.typeB(key, cause.words(), distribution, percent(relative), percent(relative));
     }
 
     static Quantity<Dimensionless> percent(double ratio) {
@@ -253,29 +264,26 @@ final class CatchModel {
         return parts;
     }
 
-    /** The largest of all parts, and of what the catches' scatter is made of if that is the largest row. */
-    Cause toBlame(Catch one, int n) {
+    /** The largest of all parts; if that is the catches' scatter, the largest part of the scatter. */
+    Cause mainCause(Catch one, int n) {
         Map<Cause, Double> parts = common();
         parts.put(Cause.SPAN, one.span().orElse(0));
-        Cause largest = largest(parts);
+        Map.Entry<Cause, Double> largest = largest(parts);
         double inScatter = Math.sqrt(scatterSquared(one) / n);
         Map<Cause, Double> random = new EnumMap<>(Cause.class);
         random.put(Cause.SCATTER, ownScatter);
         random.put(Cause.ROUNDING, one.rounding());
         random.put(Cause.COUNT, one.count());
         if (n >= Repeatability.FEWEST_CATCHES) {
-            return inScatter >= parts.get(largest) ? largest(random) : largest;
+            return (inScatter >= largest.getValue() ? largest(random) : largest).getKey();
         }
         random.replaceAll((cause, part) -> part / Math.sqrt(n));
-        Cause largestRandom = largest(random);
-        return random.get(largestRandom) >= parts.get(largest) ? largestRandom : largest;
+        Map.Entry<Cause, Double> largestRandom = largest(random);
+        return (largestRandom.getValue() >= largest.getValue() ? largestRandom : largest).getKey();
     }
 
-    private static Cause largest(Map<Cause, Double> parts) {
-        return parts.entrySet().stream()
-                .max(Map.Entry.comparingByValue())
-                .orElseThrow()
-                .getKey();
+    private static Map.Entry<Cause, Double> largest(Map<Cause, Double> parts) {
+        return parts.entrySet().stream().max(Map.Entry.comparingByValue()).orElseThrow();
     }
 
     private List<String> assumptions(Catch one, int n) {
@@ -283,16 +291,16 @@ final class CatchModel {
         String scatter = Amounts.format(setup.scatter().relativeDeviation());
         String known =
                 setup.limits().allowances().repeatability().isPresent() ? "stated" : "common practice, no source";
-        assumptions.add("One catch is taken to scatter by " + scatter + " (" + known + ")"
+        assumptions.add("One catch is assumed to scatter by " + scatter + " (" + known + ")"
                 + (n >= Repeatability.FEWEST_CATCHES
                         ? "; the catches themselves will show it."
-                        : "; so few catches can't show whether that is so."));
+                        : "; so few catches can't show whether it does."));
         if (one.span().isEmpty()) {
-            assumptions.add("How far off scale " + setup.scale().id()
-                    + " may be is not counted: nobody knows its accuracy, and there is no test weight near the load.");
+            assumptions.add("The error of scale " + setup.scale().id()
+                    + " is not included: its accuracy is not known, and there is no test weight near the load.");
         }
         if (countRevolutions.isEmpty()) {
-            assumptions.add("How uncertain the revolutions are is not counted: nothing counts them.");
+            assumptions.add("The uncertainty of the revolutions is not included: nothing counts them.");
         }
         return assumptions;
     }

@@ -13,8 +13,8 @@ import org.gritwright.units.SpreadingUnits;
 import org.gritwright.units.check.Require;
 
 /**
- * Plans calibration catches: the repeats and the whole revolutions of each that reach a wanted expanded uncertainty with
- * the least material, of equals the one with the fewest catches.
+ * Plans calibration catches: the repeats and the whole revolutions of each that reach a wanted expanded uncertainty
+ * with the least material; among equal plans, the one with the fewest catches.
  *
  * <p>All numbers of revolutions are tried, from the least that gets no finding to what the containers and the scale take:
  * one more container rounds once more, so a larger catch may be the worse one. Where more than {@value #MOST_TRIED} would
@@ -25,13 +25,13 @@ import org.gritwright.units.check.Require;
  * catches that were to reach 3 % did so in 72 % of the days and showed nothing of it; five showed it. Plan with three or
  * more where the scatter is not known from experience.
  *
- * <p>The effective degrees of freedom have an edge: what is known well weighs less in them, so that with three catches or
- * more a more accurate scale may call for one catch more. That is the method's, not the scale's.
+ * <p>The effective degrees of freedom have an edge: what is known well weighs less in them, so that with three catches
+ * or more a more accurate scale may call for one catch more. That is a property of the method, not of the scale.
  *
  * <p>Immutable, thread-safe.
  */
 public final class CatchPlanner {
-    /** Repeats beyond these are nobody's day (common practice, no source). */
+    /** More repeats than this fit into nobody's day (common practice, no source). */
     public static final int MOST_REPEATS = 10;
 
     /** The lines of a table for the yard: 1, 1.5, 2, 3, 4 and 5 %. */
@@ -48,13 +48,12 @@ public final class CatchPlanner {
     private final List<CatchModel.Catch> tried;
 
     private CatchPlanner(CatchSetup setup, int fewestRepeats, int mostRepeats) {
-        if (fewestRepeats < 1) {
-            throw new InvalidInputException("fewest repeats", "1 or more", String.valueOf(fewestRepeats));
-        }
-        if (mostRepeats < fewestRepeats || mostRepeats > 1000) {
-            throw new InvalidInputException(
-                    "most repeats", "from the fewest, " + fewestRepeats + ", to 1000", String.valueOf(mostRepeats));
-        }
+        Require.that(fewestRepeats >= 1, "fewest repeats", "1 or more", fewestRepeats);
+        Require.that(
+                mostRepeats >= fewestRepeats && mostRepeats <= 1000,
+                "most repeats",
+                "from the fewest, " + fewestRepeats + ", to 1000",
+                mostRepeats);
         this.model = new CatchModel(Objects.requireNonNull(setup, "setup"));
         this.fewestRepeats = fewestRepeats;
         this.mostRepeats = mostRepeats;
@@ -160,7 +159,7 @@ public final class CatchPlanner {
                 }
             }
         }
-        return new PlanResult.OutOfReach(wanted, model.series(best, repeats), model.toBlame(best, repeats));
+        return new PlanResult.OutOfReach(wanted, model.series(best, repeats), model.mainCause(best, repeats));
     }
 
     /**

@@ -23,7 +23,7 @@ import org.gritwright.units.quantity.RotationalSpeed;
  * @param massPerCatch the mass expected in each
  * @param containersToFill the containers filled in each
  * @param budget where the uncertainty of the mass per revolution comes from, as a part of it
- * @param assumptions what the budget takes for granted or doesn't count, a sentence each
+ * @param assumptions what the budget assumes or omits, a sentence each
  */
 public record CatchSeries(
         int repeats,
@@ -36,6 +36,7 @@ public record CatchSeries(
 
     /** Copies the list. */
     public CatchSeries {
+        Require.given(CatchSeries.class, revolutions, pulses, massPerCatch, budget, assumptions);
         assumptions = List.copyOf(assumptions);
     }
 

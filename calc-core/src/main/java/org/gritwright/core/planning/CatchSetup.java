@@ -1,7 +1,6 @@
 package org.gritwright.core.planning;
 
 import java.time.LocalDate;
-import java.util.Objects;
 import java.util.Optional;
 import javax.measure.Quantity;
 import org.gritwright.core.observation.CatchAllowances;
@@ -14,15 +13,15 @@ import org.gritwright.units.check.Require;
 import org.gritwright.units.quantity.DischargePerRevolution;
 
 /**
- * What is there to catch with, and what is expected to come out. Immutable, thread-safe, a value.
+ * The equipment to catch with, and the expected discharge. Immutable, thread-safe, a value.
  *
  * @param scale the scale
  * @param weighedOn the day of weighing, as a test weight on the scale holds for its day
  * @param containers the containers
  * @param count how the revolutions become known
  * @param expected the expected discharge per revolution of the sensed or watched shaft, greater than zero
- * @param limits where a catch would begin to be remarkable: a planned one stays out of that; and what is allowed for, where
- *     {@link #COMMON_SCATTER} is assumed if no repeatability is known
+ * @param limits thresholds beyond which a catch is flagged, within which a planned one stays; and the allowances, with {@link
+ *     #COMMON_SCATTER} where no repeatability is known
  */
 public record CatchSetup(
         Scale scale,
@@ -32,7 +31,7 @@ public record CatchSetup(
         Quantity<DischargePerRevolution> expected,
         CatchLimits limits) {
 
-    /** How catches are taken to scatter where nobody knows: 2 % (common practice, no source). */
+    /** How much catches are assumed to scatter where nobody knows: 2 % (common practice, no source). */
     public static final Repeatability COMMON_SCATTER = Repeatability.assumed(Amounts.of(2, SpreadingUnits.PERCENT));
 
     /**
@@ -41,16 +40,12 @@ public record CatchSetup(
      * @throws org.gritwright.units.InvalidInputException if the expected discharge is not greater than zero
      */
     public CatchSetup {
-        Objects.requireNonNull(scale, "scale");
-        Objects.requireNonNull(weighedOn, "weighedOn");
-        Objects.requireNonNull(containers, "containers");
-        Objects.requireNonNull(count, "count");
+        Require.given(CatchSetup.class, scale, weighedOn, containers, count, expected, limits);
         Require.positive("expected discharge per revolution", DischargePerRevolution.class, expected);
-        Objects.requireNonNull(limits, "limits");
     }
 
     /**
-     * A setup with the common limits and nothing allowed for but the common scatter.
+     * A setup with the common limits and no allowance except the common scatter.
      *
      * @param scale the scale
      * @param weighedOn the day of weighing
@@ -71,7 +66,7 @@ public record CatchSetup(
     /**
      * The same with other allowances.
      *
-     * @param other what is known of a catch's errors
+     * @param other what is known about a catch's errors
      * @return the setup
      */
     public CatchSetup allowing(CatchAllowances other) {
@@ -79,8 +74,9 @@ public record CatchSetup(
     }
 
     /**
-     * The same for a verification catch after calibration catches: three of those or more show the scatter, which is then
-     * known with one degree of freedom less than there are; and moisture is no matter, as masses of one material are compared.
+     * The same for a verification catch after calibration catches: three of those or more show the scatter, which is
+     * then known with one degree of freedom less than there are; and moisture doesn't matter, because masses of one
+     * material are compared.
      *
      * @param calibrationCatches how many, 0 or more
      * @return the setup
@@ -108,7 +104,7 @@ public record CatchSetup(
     }
 
     /**
-     * The scatter of a catch that is planned with: what is known of it, or the common one.
+     * The scatter of a catch that is planned with: what is known about it, or the common one.
      *
      * @return the repeatability
      */

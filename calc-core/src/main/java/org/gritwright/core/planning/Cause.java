@@ -5,8 +5,8 @@ public enum Cause {
     /** The catches' own scatter. */
     SCATTER(
             "the scatter of the catches themselves",
-            "Allow more repeats, or find out why catches differ: oil not warm, hopper nearly empty, gate not set"
-                    + " alike, start and stop not the same."),
+            "Allow more repeats, or find out why catches differ: oil not warm, hopper nearly empty, gate not set the"
+                    + " same, start and stop not the same."),
     /** The rounding of the scale. */
     ROUNDING("the scale's division", "Take a scale with a finer division, or catch more: more or larger containers."),
     /** The count of revolutions. */
@@ -16,13 +16,13 @@ public enum Cause {
                     + " revolution."),
     /** The span of the scale. */
     SPAN(
-            "how far off the scale may be",
+            "the accuracy of the scale",
             "Check the scale that day with a test weight near the load, or take a more accurate scale."),
     /** Material that misses the containers. */
-    SPILLAGE("what may miss the containers", "Catch all that falls: a larger tarp, a chute, no wind."),
+    SPILLAGE("material that may miss the containers", "Catch all that falls: a larger tarp, a chute, no wind."),
     /** The start-up that is left in a catch. */
     TRANSIENT(
-            "what start and stop leave in the catch",
+            "what start and stop add to the catch",
             "Prime the conveyor, and let mass and count cover the same window."),
     /** The moisture of the material. */
     MOISTURE("the moisture of the material", "Measure the moisture of what is caught and of what is spread."),
@@ -40,7 +40,7 @@ public enum Cause {
     /**
      * What it is; also the name of its component in a plan's budget.
      *
-     * @return words that go on after "to blame:"
+     * @return words to follow "main cause:"
      */
     public String words() {
         return words;

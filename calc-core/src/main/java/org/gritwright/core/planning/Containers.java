@@ -2,7 +2,6 @@ package org.gritwright.core.planning;
 
 import javax.measure.Quantity;
 import javax.measure.quantity.Mass;
-import org.gritwright.units.InvalidInputException;
 import org.gritwright.units.check.Require;
 
 /**
@@ -16,12 +15,10 @@ public record Containers(int howMany, Quantity<Mass> holds, Quantity<Mass> tare)
     /**
      * Checks the values.
      *
-     * @throws InvalidInputException if one is out of its range
+     * @throws org.gritwright.units.InvalidInputException if one is out of its range
      */
     public Containers {
-        if (howMany < 1) {
-            throw new InvalidInputException("containers", "one or more", String.valueOf(howMany));
-        }
+        Require.that(howMany >= 1, "containers", "one or more", howMany);
         Require.positive("what a container holds", Mass.class, holds);
         Require.notNegative("tare of a container", Mass.class, tare);
     }

@@ -8,7 +8,6 @@ import javax.measure.quantity.Time;
 import org.gritwright.units.Amounts;
 import org.gritwright.units.InvalidInputException;
 import org.gritwright.units.SpreadingUnits;
-import org.gritwright.units.TradeSystem;
 import org.gritwright.units.UnitSymbol;
 import org.gritwright.units.check.Require;
 import org.gritwright.units.quantity.DischargeRate;
@@ -43,8 +42,8 @@ public record FirstOrderStart(Quantity<Time> timeConstant) implements Serializab
     }
 
     /**
-     * The start for which it was measured how long the flow takes to reach a part of the steady flow. The time to 63.2 % is
-     * τ itself: for that one, call the constructor.
+     * The start with a measured time for the flow to reach a part of the steady flow. The time to 63.2 % is τ itself:
+     * for that one, call the constructor.
      *
      * @param part the part, greater than zero and below 100 %, for example 90 %
      * @param time how long the flow takes to it from rest, greater than zero
@@ -56,7 +55,7 @@ public record FirstOrderStart(Quantity<Time> timeConstant) implements Serializab
         return inLags("time to reach " + Amounts.format(part) + " of the steady flow", time, -Math.log1p(-reached));
     }
 
-    /** A time that is so many τ. */
+    /** A time as a multiple of τ. */
     private static FirstOrderStart inLags(String field, Quantity<Time> time, double lags) {
         Require.positive(field, Time.class, time);
         return new FirstOrderStart(Amounts.of(time.getValue().doubleValue() / lags, time.getUnit()));
@@ -81,10 +80,9 @@ public record FirstOrderStart(Quantity<Time> timeConstant) implements Serializab
      */
     public Quantity<Mass> delivered(Quantity<DischargeRate> steadyFlow, Quantity<Time> runTime) {
         Require.positive("steady flow", DischargeRate.class, steadyFlow);
-        TradeSystem system = UnitSymbol.of(steadyFlow.getUnit()).system();
         return Amounts.ofSi(
                 Amounts.si(DischargeRate.class, steadyFlow) * steadySeconds(seconds(runTime)),
-                UnitSymbol.tradeUnit(Mass.class, system));
+                UnitSymbol.tradeUnit(Mass.class, steadyFlow));
     }
 
     /**

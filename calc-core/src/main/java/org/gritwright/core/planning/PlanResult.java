@@ -2,6 +2,7 @@ package org.gritwright.core.planning;
 
 import javax.measure.Quantity;
 import javax.measure.quantity.Dimensionless;
+import org.gritwright.units.check.Require;
 
 /** The answer to "what does it take to reach this uncertainty?". Implementations are immutable values. */
 public sealed interface PlanResult {
@@ -25,14 +26,24 @@ public sealed interface PlanResult {
      * @param wanted what was asked for
      * @param series the catches
      */
-    record Reached(Quantity<Dimensionless> wanted, CatchSeries series) implements PlanResult {}
+    record Reached(Quantity<Dimensionless> wanted, CatchSeries series) implements PlanResult {
+        /** Checks that nothing is null. */
+        public Reached {
+            Require.given(Reached.class, wanted, series);
+        }
+    }
 
     /**
      * It can't be reached with this scale, sensor and these containers.
      *
      * @param wanted what was asked for
      * @param series the catches that come closest
-     * @param toBlame the largest part of their uncertainty
+     * @param mainCause the largest part of their uncertainty
      */
-    record OutOfReach(Quantity<Dimensionless> wanted, CatchSeries series, Cause toBlame) implements PlanResult {}
+    record OutOfReach(Quantity<Dimensionless> wanted, CatchSeries series, Cause mainCause) implements PlanResult {
+        /** Checks that nothing is null. */
+        public OutOfReach {
+            Require.given(OutOfReach.class, wanted, series, mainCause);
+        }
+    }
 }

@@ -1,5 +1,6 @@
 package org.gritwright.core.planning;
 
+import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import javax.measure.Quantity;
@@ -29,6 +30,8 @@ public sealed interface PlannedCount {
      * @return the count
      */
     static PlannedCount with(DriveFeedback feedback, Optional<Quantity<RevolutionCount>> byEye) {
+        Objects.requireNonNull(feedback, "feedback");
+        Objects.requireNonNull(byEye, "byEye");
         if (feedback instanceof ShaftSensor sensor) {
             return new Pulses(sensor.pulsesPerRevolution());
         }

@@ -5,6 +5,7 @@ import javax.measure.Quantity;
 import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Speed;
 import javax.measure.quantity.Time;
+import org.gritwright.units.check.Require;
 import org.gritwright.units.quantity.ApplicationRate;
 import org.gritwright.units.quantity.RotationalSpeed;
 
@@ -30,4 +31,18 @@ public record RunPlan(
         Quantity<RotationalSpeed> shaftSpeed,
         Optional<Boolean> withinRange,
         Optional<Quantity<Dimensionless>> lostByStart,
-        Optional<Quantity<Time>> shortestForStart) {}
+        Optional<Quantity<Time>> shortestForStart) {
+    /** Checks that nothing is null. */
+    public RunPlan {
+        Require.given(
+                RunPlan.class,
+                targetRate,
+                testSpeed,
+                runTime,
+                result,
+                shaftSpeed,
+                withinRange,
+                lostByStart,
+                shortestForStart);
+    }
+}

@@ -1,21 +1,19 @@
 package org.gritwright.core.planning;
 
-import java.util.Objects;
 import java.util.Optional;
 import javax.measure.Quantity;
 import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Speed;
 import javax.measure.quantity.Time;
 import org.gritwright.units.Amounts;
-import org.gritwright.units.InvalidInputException;
 import org.gritwright.units.SpreadingUnits;
 import org.gritwright.units.check.Require;
 import org.gritwright.units.quantity.ApplicationRate;
 import org.gritwright.units.quantity.RotationalSpeed;
 
 /**
- * Plans verification catches: the run time at a test speed that fits the containers and lets one catch tell the
- * calibration error as surely as wanted.
+ * Plans verification catches: the run time at a test speed that fits the containers and makes one catch's calibration
+ * error as certain as wanted.
  *
  * <p>The expected mass is target rate × test speed × run time, less what a start from rest costs where that is known. One
  * catch can't be more certain than its own scatter. Whole seconds are tried, from the shortest; where more than
@@ -38,18 +36,15 @@ public record RunPlanner(
     /**
      * Checks the values.
      *
-     * @throws InvalidInputException if one is out of its range, or a loss is given without a start
+     * @throws org.gritwright.units.InvalidInputException if one is out of its range, or a loss is given without a start
      */
     public RunPlanner {
-        Objects.requireNonNull(setup, "setup");
+        Require.given(RunPlanner.class, setup, targetRate, range, start, greatestStartLoss);
         Require.positive("target rate", ApplicationRate.class, targetRate);
-        Objects.requireNonNull(range, "range");
         greatestStartLoss.ifPresent(loss -> {
             Require.fraction("part lost by the start", loss);
-            if (start.isEmpty()) {
-                throw new InvalidInputException(
-                        "part lost by the start", "given with the time constant of the start", Amounts.format(loss));
-            }
+            Require.that(
+                    start.isPresent(), "part lost by the start", "given with the time constant of the start", loss);
         });
     }
 
@@ -70,9 +65,9 @@ public record RunPlanner(
      * @param testSpeed the road speed to feed to the truck, greater than zero
      * @param wanted the relative expanded uncertainty (95 %) of the calibration error of this one catch, greater than
      *     zero and below 100 %
-     * @return the shortest run that reaches it, or the one that comes closest and what is to blame; none where flow and
+     * @return the shortest run that reaches it, or the one that comes closest, with the main cause; none where flow and
      *     containers leave no whole second for a sensible catch
-     * @throws InvalidInputException if a value is out of its range, or the containers or the scale can't take even the
+     * @throws org.gritwright.units.InvalidInputException if a value is out of its range, or the containers or the scale can't take even the
      *     smallest sensible catch
      */
     public Optional<RunPlan> at(Quantity<Speed> testSpeed, Quantity<Dimensionless> wanted) {
@@ -131,7 +126,7 @@ public record RunPlanner(
                 reached
                         ? new PlanResult.Reached(wanted, series)
                         : new PlanResult.OutOfReach(
-                                wanted, series, isStartCheap(seconds) ? model.toBlame(one, 1) : Cause.START),
+                                wanted, series, isStartCheap(seconds) ? model.mainCause(one, 1) : Cause.START),
                 shaftSpeed,
                 range.map(r -> r.contains(shaftSpeed)),
                 start.map(s -> s.lostPart(runTime)),

@@ -1,5 +1,8 @@
 /**
- * Planning: how much to catch, how often and for how long, so that a calibration or its check is as certain as wanted, and
- * what is to blame where it can't be.
+ * Planning: how much to catch, how often and for how long, so that a calibration or its check is as certain as wanted,
+ * and the main cause where it can't be.
  */
+@NullMarked
 package org.gritwright.core.planning;
+
+import org.jspecify.annotations.NullMarked;

@@ -14,8 +14,8 @@ import org.gritwright.core.finding.Slip;
 import org.gritwright.core.observation.CalibrationPoint;
 import org.gritwright.core.spi.FillLimits;
 import org.gritwright.units.Amounts;
-import org.gritwright.units.InvalidInputException;
 import org.gritwright.units.SpreadingUnits;
+import org.gritwright.units.check.Require;
 import org.gritwright.units.quantity.BulkDensity;
 
 /**
@@ -26,19 +26,18 @@ import org.gritwright.units.quantity.BulkDensity;
  * can't be. Immutable, thread-safe, a value.
  *
  * @param value the apparent fill, greater than zero
- * @param limits the limits it was held against
+ * @param limits the limits it was compared with
  * @param slips if it is unusual, every single slip of input that would explain it; none is picked
  */
 public record ApparentFill(double value, FillLimits limits, List<Slip> slips) {
     /**
      * Copies the list.
      *
-     * @throws InvalidInputException if the fill is not finite and greater than zero
+     * @throws org.gritwright.units.InvalidInputException if the fill is not finite and greater than zero
      */
     public ApparentFill {
-        if (!(value > 0 && value <= Double.MAX_VALUE)) {
-            throw new InvalidInputException("apparent fill", "finite and greater than 0", String.valueOf(value));
-        }
+        Require.given(ApparentFill.class, limits, slips);
+        Require.that(value > 0 && value <= Double.MAX_VALUE, "apparent fill", "finite and greater than 0", value);
         slips = List.copyOf(slips);
     }
 
@@ -51,7 +50,7 @@ public record ApparentFill(double value, FillLimits limits, List<Slip> slips) {
      * @param point the calibration point
      * @param callersLimits the caller's limits; none for those of the conveyor's type
      * @return the apparent fill
-     * @throws InvalidInputException if the discharge is not greater than zero
+     * @throws org.gritwright.units.InvalidInputException if the discharge is not greater than zero
      */
     public static ApparentFill of(
             double kilogramsPerRevolution,

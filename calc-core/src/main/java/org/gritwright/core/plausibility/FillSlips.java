@@ -23,7 +23,7 @@ import org.gritwright.units.Amounts;
  * for the fill to be usual. It picks none.
  */
 final class FillSlips {
-    /** Decimal point misplaced; inches and centimetres mixed up; inches and millimetres mixed up. */
+    /** Decimal point misplaced; inches and centimeters mixed up; inches and millimeters mixed up. */
     private static final List<Double> OPENING_FACTORS = List.of(10.0, 2.54, 25.4);
 
     /** Decimal point misplaced. */

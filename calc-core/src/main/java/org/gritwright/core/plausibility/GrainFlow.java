@@ -11,7 +11,6 @@ import org.gritwright.core.finding.Finding;
 import org.gritwright.core.finding.FindingCode;
 import org.gritwright.core.observation.CalibrationPoint;
 import org.gritwright.units.Amounts;
-import org.gritwright.units.InvalidInputException;
 import org.gritwright.units.SpreadingUnits;
 import org.gritwright.units.check.Comparison;
 import org.gritwright.units.check.Require;
@@ -23,10 +22,10 @@ import org.gritwright.units.quantity.DischargeRate;
  * the opening's diameter D and the grains' diameter d (W. A. Beverloo, H. A. Leniger and J. van de Velde, The flow of
  * granular solids through orifices, Chemical Engineering Science 15 (1961); constants from memory).
  *
- * <p>It knows no revolutions, so it is never a conveyor's geometry. It serves as an upper limit: what a conveyor is asked
- * to carry beyond it has to be pulled through the gate. An opening of another form counts as the circle of its area, which
- * of all forms lets most through. Damp material runs less freely, and stops; the law doesn't hold for it. Immutable,
- * thread-safe, a value.
+ * <p>It knows no revolutions, so it is never a conveyor's geometry. It serves as an upper limit: what a conveyor is
+ * asked to carry beyond it has to be pulled through the gate. An opening of another form counts as the circle of its
+ * area, the form that lets most through. Damp material runs less freely, and stops; the law doesn't hold for it.
+ * Immutable, thread-safe, a value.
  *
  * @param coefficient C, greater than 0
  * @param margin k, by how many grain diameters the opening is effectively narrower, 0 or more
@@ -40,15 +39,11 @@ public record GrainFlow(double coefficient, double margin) {
     /**
      * Checks the constants.
      *
-     * @throws InvalidInputException if one is out of its range
+     * @throws org.gritwright.units.InvalidInputException if one is out of its range
      */
     public GrainFlow {
-        if (!(Require.finite("coefficient of grain flow", coefficient) > 0)) {
-            throw new InvalidInputException("coefficient of grain flow", "greater than 0", String.valueOf(coefficient));
-        }
-        if (!(Require.finite("margin of grain flow", margin) >= 0)) {
-            throw new InvalidInputException("margin of grain flow", "0 or more", String.valueOf(margin));
-        }
+        Require.positive("coefficient of grain flow", coefficient);
+        Require.notNegative("margin of grain flow", margin);
     }
 
     /**
@@ -58,7 +53,7 @@ public record GrainFlow(double coefficient, double margin) {
      * @param looseBulkDensity the material's loose bulk density, greater than zero
      * @param grainDiameter the diameter of its grains, greater than zero
      * @return the flow in kg/s; 0 through an opening that is no wider than the margin
-     * @throws InvalidInputException if a value is out of its range
+     * @throws org.gritwright.units.InvalidInputException if a value is out of its range
      */
     public Quantity<DischargeRate> through(
             Quantity<Area> area, Quantity<BulkDensity> looseBulkDensity, Quantity<Length> grainDiameter) {

@@ -9,6 +9,7 @@ import org.gritwright.core.statistics.RatioEstimator;
 import org.gritwright.core.uncertainty.Measured;
 import org.gritwright.units.Amounts;
 import org.gritwright.units.SpreadingUnits;
+import org.gritwright.units.check.Require;
 import org.gritwright.units.quantity.DischargePerRevolution;
 
 /**
@@ -17,8 +18,8 @@ import org.gritwright.units.quantity.DischargePerRevolution;
  * @param catches the number of catches
  * @param estimator how they became one ratio
  * @param dischargePerRevolution mass per revolution of the sensed shaft
- * @param standardUncertainty its combined standard uncertainty; none in records that were written before it had a budget
- *     and without a degree of freedom
+ * @param standardUncertainty its combined standard uncertainty; none without a degree of freedom, and in records from
+ *     before there were budgets
  * @param sampleDeviation the sample deviation of the single ratios; none without a degree of freedom
  * @param apparentFill effective bulk density over loose bulk density
  * @param massPerStart what a start adds to the catch, negative for a loss; none by an estimator without an intercept
@@ -35,6 +36,20 @@ public record CalibrationOutcome(
         Optional<Quantity<Mass>> massPerStart,
         Optional<Quantity<Mass>> massPerStartUncertainty,
         Optional<BudgetOutcome> budget) {
+    /** Checks that nothing is null. */
+    public CalibrationOutcome {
+        Require.given(
+                CalibrationOutcome.class,
+                catches,
+                estimator,
+                dischargePerRevolution,
+                standardUncertainty,
+                sampleDeviation,
+                apparentFill,
+                massPerStart,
+                massPerStartUncertainty,
+                budget);
+    }
 
     static CalibrationOutcome of(Calibration calibration) {
         return new CalibrationOutcome(

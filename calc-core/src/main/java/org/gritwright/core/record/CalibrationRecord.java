@@ -1,7 +1,6 @@
 package org.gritwright.core.record;
 
 import java.util.List;
-import java.util.Objects;
 import java.util.Optional;
 import org.gritwright.core.calibration.CalibrationInForce;
 import org.gritwright.core.calibration.Since;
@@ -15,7 +14,7 @@ import org.gritwright.core.fleet.day.FleetDay;
 import org.gritwright.core.fleet.day.InForceEntry;
 import org.gritwright.core.fleet.day.TruckDay;
 import org.gritwright.core.spi.TypeRegistry;
-import org.gritwright.units.InvalidInputException;
+import org.gritwright.units.check.Require;
 
 /**
  * One truck's calibration record: what was written down that day, so that anyone can compute it again, what came out,
@@ -23,14 +22,14 @@ import org.gritwright.units.InvalidInputException;
  *
  * @param entered the day with this truck only
  * @param refusals every reason why the day can't be computed with; pointers lead into the day's own document
- * @param points what the day showed of each calibration point
+ * @param points what the day showed about each calibration point
  * @param curves the discharge curves over several settings
  * @param roadSpeed the check of the road speed
  * @param massProof whether the mass per revolution is proven
  * @param roadProof whether the road speed is proven
- * @param toDo what has to be done, in the order of weight
+ * @param toDo what has to be done, most urgent first
  * @param findings everything that a person should know
- * @param signOff who signed; none before
+ * @param signOff who signed; none until then
  */
 public record CalibrationRecord(
         FleetDay entered,
@@ -46,24 +45,31 @@ public record CalibrationRecord(
     /**
      * Copies the lists.
      *
-     * @throws InvalidInputException if the day doesn't hold exactly one truck
+     * @throws org.gritwright.units.InvalidInputException if the day doesn't hold exactly one truck
      */
     public CalibrationRecord {
-        if (entered.trucks().size() != 1) {
-            throw new InvalidInputException(
-                    "trucks of a calibration record",
-                    "exactly one",
-                    String.valueOf(entered.trucks().size()));
-        }
+        Require.given(
+                CalibrationRecord.class,
+                entered,
+                refusals,
+                points,
+                curves,
+                roadSpeed,
+                massProof,
+                roadProof,
+                toDo,
+                findings,
+                signOff);
+        Require.that(
+                entered.trucks().size() == 1,
+                "trucks of a calibration record",
+                "exactly one",
+                entered.trucks().size());
         refusals = List.copyOf(refusals);
         points = List.copyOf(points);
         curves = List.copyOf(curves);
-        Objects.requireNonNull(roadSpeed, "roadSpeed");
-        Objects.requireNonNull(massProof, "massProof");
-        Objects.requireNonNull(roadProof, "roadProof");
         toDo = List.copyOf(toDo);
         findings = List.copyOf(findings);
-        Objects.requireNonNull(signOff, "signOff");
     }
 
     /**
@@ -108,31 +114,21 @@ public record CalibrationRecord(
      */
     public TruckDay nextDay(TypeRegistry types) {
         TruckDay truck = entered.trucks().get(0);
-        TruckDay.Builder next = TruckDay.builder(truck.id(), truck.spreader())
+        TruckDay next = TruckDay.of(truck.id(), truck.spreader())
                 .inForce(inForceAfter(types).stream()
                         .map(held -> InForceEntry.of(held, Since.of(entered.day())))
                         .toList());
-        truck.curveModel().ifPresent(next::curveModel);
-        return next.build();
+        return truck.curveModel().map(next::curveModel).orElse(next);
     }
 
     /**
      * The same record with a signature.
      *
-     * @param signature who signs off
+     * @param who who signs off
      * @return the signed record
      */
-    public CalibrationRecord signedBy(SignOff signature) {
+    public CalibrationRecord signedBy(SignOff who) {
         return new CalibrationRecord(
-                entered,
-                refusals,
-                points,
-                curves,
-                roadSpeed,
-                massProof,
-                roadProof,
-                toDo,
-                findings,
-                Optional.of(signature));
+                entered, refusals, points, curves, roadSpeed, massProof, roadProof, toDo, findings, Optional.of(who));
     }
 }

@@ -9,6 +9,7 @@ import org.gritwright.core.calibration.CalibrationFactor;
 import org.gritwright.core.judgement.Verdict;
 import org.gritwright.core.verification.Correction;
 import org.gritwright.core.verification.Judgement;
+import org.gritwright.units.check.Require;
 
 /**
  * A correction as it stands in a record.
@@ -33,12 +34,12 @@ public record CorrectionOutcome(
     /**
      * A step of a correction's history.
      *
-     * @param on the day; none where nobody wrote it down
+     * @param on the day; none where it was not recorded
      * @param action what was done
      * @param value with which value
      * @param error the error that a catch showed, if one was the reason
      * @param expandedUncertainty of that error, for a coverage of 95 %
-     * @param verdict what that catch said of the tolerance
+     * @param verdict what that catch said about the tolerance
      */
     public record Step(
             Optional<LocalDate> on,
@@ -47,6 +48,10 @@ public record CorrectionOutcome(
             Optional<Quantity<Dimensionless>> error,
             Optional<Quantity<Dimensionless>> expandedUncertainty,
             Optional<Verdict> verdict) {
+        /** Checks that nothing is null. */
+        public Step {
+            Require.given(Step.class, on, action, value, error, expandedUncertainty, verdict);
+        }
 
         static Step of(Correction.Step step) {
             return new Step(
@@ -61,6 +66,7 @@ public record CorrectionOutcome(
 
     /** Copies the list. */
     public CorrectionOutcome {
+        Require.given(CorrectionOutcome.class, asFound, computed, toEnter, asLeft, status, basis, history);
         history = List.copyOf(history);
     }
 

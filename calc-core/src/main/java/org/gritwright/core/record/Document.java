@@ -68,7 +68,7 @@ public final class Document<T> {
      * @return the minor version; 0 is written by leaving it out
      */
     public int minorVersion() {
-        return format.minorVersion();
+        return format.minor();
     }
 
     /**

@@ -11,6 +11,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Objects;
 import java.util.TreeMap;
 import java.util.function.Function;
 import javax.measure.Quantity;
@@ -31,6 +32,7 @@ import org.gritwright.core.json.Problems;
 import org.gritwright.core.json.Schema;
 import org.gritwright.units.Amounts;
 import org.gritwright.units.SpreadingUnits;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A finding in JSON: its code and its arguments, each of the kind that the code declares. Severity and sentence follow
@@ -52,6 +54,8 @@ final class FindingCodec implements Codec<Finding> {
             required("accepted", Codecs.TEXT),
             required("value", Codecs.ANY_TEXT));
 
+    private static final Codec<Argument> PROSE = as(Codecs.TEXT, Argument.Prose::new, a -> ((Argument.Prose) a).text());
+
     private static final Codec<FindingCode> CODES = Codecs.choice(FindingCode.class, FindingCode::id);
 
     private final Map<FindingCode, Map<String, Codec<Argument>>> arguments = new EnumMap<>(FindingCode.class);
@@ -70,7 +74,7 @@ final class FindingCodec implements Codec<Finding> {
     }
 
     @Override
-    public Finding read(JsonNode node, Pointer pointer, Problems problems) {
+    public @Nullable Finding read(JsonNode node, Pointer pointer, Problems problems) {
         if (!(node instanceof JsonNode.ObjectNode object)) {
             problems.add(ProblemCode.WRONG_TYPE, pointer, "an object", node);
             return null;
@@ -89,8 +93,9 @@ final class FindingCodec implements Codec<Finding> {
         return complete && given != null ? Finding.of(code, given) : null;
     }
 
-    private Map<String, Argument> arguments(FindingCode code, JsonNode node, Pointer pointer, Problems problems) {
-        Map<String, Codec<Argument>> slots = arguments.get(code);
+    private @Nullable Map<String, Argument> arguments(
+            FindingCode code, @Nullable JsonNode node, Pointer pointer, Problems problems) {
+        Map<String, Codec<Argument>> slots = arguments.getOrDefault(code, Map.of());
         Map<String, JsonNode> written = Map.of();
         if (node instanceof JsonNode.ObjectNode object) {
             written = object.fields();
@@ -141,11 +146,11 @@ final class FindingCodec implements Codec<Finding> {
         fields.put(CODE, CODES.write(finding.code()));
         fields.put(SEVERITY, Schema.text(finding.severity().name().toLowerCase(Locale.ROOT)));
         fields.put(SENTENCE, Schema.text(finding.sentence()));
-        Map<String, Codec<Argument>> slots = arguments.get(finding.code());
+        Map<String, Codec<Argument>> slots = arguments.getOrDefault(finding.code(), Map.of());
         if (!slots.isEmpty()) {
             Map<String, JsonNode> written = new LinkedHashMap<>();
-            slots.forEach((name, codec) ->
-                    written.put(name, codec.write(finding.arguments().get(name))));
+            slots.forEach((name, codec) -> written.put(
+                    name, codec.write(Objects.requireNonNull(finding.arguments().get(name), name))));
             fields.put(ARGUMENTS, new JsonNode.ObjectNode(written));
         }
         return new JsonNode.ObjectNode(fields);
@@ -163,29 +168,19 @@ final class FindingCodec implements Codec<Finding> {
     }
 
     private JsonNode describe(FindingCode code, Schema schema) {
-        Map<String, Codec<Argument>> slots = arguments.get(code);
+        Map<String, Codec<Argument>> slots = arguments.getOrDefault(code, Map.of());
         Map<String, JsonNode> properties = new LinkedHashMap<>();
         properties.put(CODE, Schema.object(Map.entry("const", Schema.text(code.id()))));
         properties.put(SEVERITY, Codecs.TEXT.describe(schema));
         properties.put(SENTENCE, Codecs.TEXT.describe(schema));
         Map<String, JsonNode> named = new LinkedHashMap<>();
         slots.forEach((name, codec) -> named.put(name, codec.describe(schema)));
-        properties.put(ARGUMENTS, closed(named, List.copyOf(slots.keySet())));
+        properties.put(ARGUMENTS, Schema.closed(named, List.copyOf(slots.keySet())));
         List<String> needed = new ArrayList<>(FIELDS);
         if (slots.isEmpty()) {
             needed.remove(ARGUMENTS);
         }
-        return closed(properties, needed);
-    }
-
-    private static JsonNode closed(Map<String, JsonNode> properties, List<String> required) {
-        return Schema.object(
-                Map.entry("type", Schema.text("object")),
-                Map.entry("properties", new JsonNode.ObjectNode(properties)),
-                Map.entry(
-                        "required",
-                        Schema.array(required.stream().map(Schema::text).toList())),
-                Map.entry("additionalProperties", new JsonNode.WordNode("false")));
+        return Schema.closed(properties, needed);
     }
 
     private static Codec<Argument> argument(Slot slot) {
@@ -201,7 +196,10 @@ final class FindingCodec implements Codec<Finding> {
         };
         Codec<Argument> whole =
                 slot.isList() ? as(Codecs.listOf(one), Argument::several, a -> ((Argument.Several) a).items()) : one;
-        return slot.kind().wasProse() ? new OrProse(whole) : whole;
+        // A text stands for itself, as a record of version 1 has it.
+        return slot.kind().wasProse()
+                ? Codecs.either(whole.type(), whole, PROSE, JsonNode.TextNode.class, Argument.Prose.class)
+                : whole;
     }
 
     private static Codec<Term> terms(Slot slot) {
@@ -225,32 +223,5 @@ final class FindingCodec implements Codec<Finding> {
 
     private static <T> Codec<Argument> as(Codec<T> codec, Function<T, Argument> argument, Function<Argument, T> value) {
         return Codecs.mapped(Argument.class.getTypeName(), codec, argument, value);
-    }
-
-    /** A text stands for itself, as a record of version 1 has it. */
-    private record OrProse(Codec<Argument> today) implements Codec<Argument> {
-        private static final Codec<Argument> PROSE =
-                as(Codecs.TEXT, Argument.Prose::new, a -> ((Argument.Prose) a).text());
-
-        @Override
-        public String type() {
-            return today.type();
-        }
-
-        @Override
-        public Argument read(JsonNode node, Pointer pointer, Problems problems) {
-            return (node instanceof JsonNode.TextNode ? PROSE : today).read(node, pointer, problems);
-        }
-
-        @Override
-        public JsonNode write(Argument given) {
-            return (given instanceof Argument.Prose ? PROSE : today).write(given);
-        }
-
-        @Override
-        public JsonNode describe(Schema schema) {
-            return Schema.object(
-                    Map.entry("anyOf", Schema.array(List.of(today.describe(schema), PROSE.describe(schema)))));
-        }
     }
 }

@@ -10,6 +10,7 @@ import org.gritwright.core.finding.Slot;
 import org.gritwright.core.finding.Term;
 import org.gritwright.core.json.JsonNode;
 import org.gritwright.core.json.Schema;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A finding as records of format version 1 have it: its numbers and its English words apart. Where the words are one of
@@ -27,7 +28,7 @@ final class FindingOfVersion1 {
             Map.entry("a rising table", Term.TABLE),
             Map.entry("hydraulic", Term.HYDRAULIC),
             Map.entry("sensor", Term.SENSOR),
-            Map.entry("tyre", Term.TYRE),
+            Map.entry("tyre", Term.TIRE),
             Map.entry("material", Term.MATERIAL));
 
     private FindingOfVersion1() {}
@@ -51,7 +52,7 @@ final class FindingOfVersion1 {
         }
     }
 
-    private static Map<String, Slot> slots(JsonNode code) {
+    private static Map<String, Slot> slots(@Nullable JsonNode code) {
         Map<String, Slot> byName = new HashMap<>();
         Arrays.stream(FindingCode.values())
                 .filter(one -> Schema.text(one.id()).equals(code))
@@ -60,7 +61,7 @@ final class FindingOfVersion1 {
         return byName;
     }
 
-    private static JsonNode today(Slot slot, JsonNode value) {
+    private static JsonNode today(@Nullable Slot slot, JsonNode value) {
         boolean isTerm = slot != null && slot.kind() == Argument.Kind.TERM;
         Term term = isTerm && value instanceof JsonNode.TextNode text ? TERMS.get(text.text()) : null;
         return term == null ? value : Schema.text(term.id());

@@ -209,7 +209,7 @@ final class FleetDayCodecs {
     private static final ObjectCodec<OpenLoop.Row> CONTROL_SETTING =
             object("control-setting", OpenLoop.Row.class, required("setting", RATIO), required("shaftSpeed", ROTATION));
 
-    /** What stands on a truck, written on the level of the truck itself. */
+    /** The equipment on a truck, written on the level of the truck itself. */
     private static final ObjectCodec<SpreaderEntry> SPREADER = object(
             "spreader",
             SpreaderEntry.class,

@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.TreeSet;
 import org.gritwright.core.conformance.Law;
 import org.gritwright.core.conformance.TrialParameters;
@@ -47,6 +48,8 @@ public final class JsonConformance {
      * @return what it violates; empty if it obeys the law
      */
     public static List<Violation> check(SpreaderType type, List<? extends Map<String, ?>> examples) {
+        Objects.requireNonNull(type, "type");
+        Objects.requireNonNull(examples, "examples");
         List<Map<String, ?>> sets = new ArrayList<>();
         try {
             sets.addAll(TrialParameters.of(type.parameters()));
@@ -56,15 +59,14 @@ public final class JsonConformance {
         }
         sets.addAll(examples);
         return sets.stream()
-                .map(set -> survives(type, set))
-                .filter(Objects::nonNull)
+                .flatMap(set -> whyNot(type, set).stream())
                 .map(how -> new Violation(Law.JSON_ROUND_TRIP, how))
                 .limit(1)
                 .toList();
     }
 
-    /** Null, or why not. */
-    private static String survives(SpreaderType type, Map<String, ?> set) {
+    /** Why a set doesn't survive, if it doesn't. */
+    private static Optional<String> whyNot(SpreaderType type, Map<String, ?> set) {
         try {
             TypedEntry entry = new TypedEntry(type.id().name(), type.id().version(), set);
             Parameters before = Parameters.of(type.parameters(), set);
@@ -75,14 +77,15 @@ public final class JsonConformance {
                     JsonText.read(new ByteArrayInputStream(text.toByteArray()), DocumentLimits.COMMON, problems);
             TypedEntry read = FleetDayCodecs.TYPED.read(node, Pointer.ROOT, problems);
             problems.throwIfAny();
-            Parameters after = Parameters.of(type.parameters(), read.parameters());
+            Parameters after = Parameters.of(
+                    type.parameters(), Objects.requireNonNull(read).parameters());
             // As text: number and unit are the same, of whatever make the quantities are.
             boolean same = entry.type().equals(read.type())
                     && entry.version() == read.version()
                     && before.toString().equals(after.toString());
-            return same ? null : after + " in place of " + before;
+            return same ? Optional.empty() : Optional.of(after + " in place of " + before);
         } catch (Throwable thrown) {
-            return RejectedType.reason(thrown) + ", with the parameters " + new TreeSet<>(set.keySet());
+            return Optional.of(RejectedType.reason(thrown) + ", with the parameters " + new TreeSet<>(set.keySet()));
         }
     }
 }

@@ -9,9 +9,10 @@ import org.gritwright.core.verification.Advice;
 import org.gritwright.core.verification.Judgement;
 import org.gritwright.units.Amounts;
 import org.gritwright.units.SpreadingUnits;
+import org.gritwright.units.check.Require;
 
 /**
- * What a catch's error and its uncertainty said of the tolerance, as it stands in a record.
+ * What a catch's error and its uncertainty said about the tolerance, as it stands in a record.
  *
  * @param catches how many catches were judged together
  * @param error their error
@@ -39,6 +40,23 @@ public record JudgementOutcome(
         Optional<Quantity<Dimensionless>> furtherCatches,
         Optional<Quantity<Mass>> furtherMass,
         BudgetOutcome budget) {
+    /** Checks that nothing is null. */
+    public JudgementOutcome {
+        Require.given(
+                JudgementOutcome.class,
+                catches,
+                error,
+                verdict,
+                risk,
+                guardBand,
+                probabilityBelow,
+                probabilityWithin,
+                probabilityAbove,
+                advice,
+                furtherCatches,
+                furtherMass,
+                budget);
+    }
 
     static JudgementOutcome of(Judgement judgement, int catches) {
         return new JudgementOutcome(

@@ -17,7 +17,7 @@ import static org.gritwright.core.record.ValueCodecs.TOLERANCE;
 import javax.measure.quantity.Speed;
 import org.gritwright.core.fleet.day.PlanEntry;
 import org.gritwright.core.fleet.day.StepTimes;
-import org.gritwright.core.fleet.day.WayEntry;
+import org.gritwright.core.fleet.day.WeighingMethodEntry;
 import org.gritwright.core.json.ObjectCodec;
 import org.gritwright.core.planning.Containers;
 import org.gritwright.units.quantity.ApplicationRate;
@@ -41,9 +41,9 @@ final class PlanCodecs {
             required("holds", MASS),
             required("tare", MASS));
 
-    private static final ObjectCodec<WayEntry> WAY = object(
-            "way-of-weighing",
-            WayEntry.class,
+    private static final ObjectCodec<WeighingMethodEntry> WEIGHING_METHOD = object(
+            "weighing-method",
+            WeighingMethodEntry.class,
             required("name", TEXT),
             required("scale", TEXT),
             inlined("containers", CONTAINERS),
@@ -64,7 +64,7 @@ final class PlanCodecs {
             optional("countUncertainty", quantity(RevolutionCount.class)),
             list("targetRates", quantity(ApplicationRate.class)),
             list("testSpeeds", quantity(Speed.class)),
-            required("waysOfWeighing", listOf(WAY)));
+            required("weighingMethods", listOf(WEIGHING_METHOD)));
 
     private PlanCodecs() {}
 }

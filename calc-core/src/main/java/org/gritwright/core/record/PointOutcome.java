@@ -1,16 +1,16 @@
 package org.gritwright.core.record;
 
 import java.util.List;
-import java.util.Objects;
 import java.util.Optional;
 import javax.measure.Quantity;
 import org.gritwright.core.calibration.Since;
 import org.gritwright.core.fleet.assessment.MassProof;
 import org.gritwright.core.fleet.assessment.PointAssessment;
 import org.gritwright.core.fleet.day.InForceEntry;
+import org.gritwright.units.check.Require;
 
 /**
- * What a day showed of one calibration point, as it stands in a record.
+ * What a day showed about one calibration point, as it stands in a record.
  *
  * @param material the material's name
  * @param setting where the gate stood; none for a spreader without a gate to set
@@ -34,13 +34,9 @@ public record PointOutcome(
 
     /** Copies the lists. */
     public PointOutcome {
-        Objects.requireNonNull(material, "material");
-        Objects.requireNonNull(setting, "setting");
-        Objects.requireNonNull(proof, "proof");
-        Objects.requireNonNull(calibration, "calibration");
+        Require.given(
+                PointOutcome.class, material, setting, proof, calibration, verifications, correction, startUp, held);
         verifications = List.copyOf(verifications);
-        Objects.requireNonNull(correction, "correction");
-        Objects.requireNonNull(startUp, "startUp");
         held = List.copyOf(held);
     }
 

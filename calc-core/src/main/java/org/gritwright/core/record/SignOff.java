@@ -18,6 +18,7 @@ public record SignOff(String name, Optional<String> role, LocalDate on) {
      * @throws org.gritwright.units.InvalidInputException if the name is blank
      */
     public SignOff {
+        Require.given(SignOff.class, name, role, on);
         Require.text("name of who signs off", name);
     }
 }

@@ -1,10 +1,10 @@
 package org.gritwright.core.record;
 
-import java.util.Objects;
 import java.util.Optional;
 import javax.measure.Quantity;
 import org.gritwright.core.fleet.assessment.NextStep;
 import org.gritwright.core.fleet.assessment.ToDo;
+import org.gritwright.units.check.Require;
 
 /**
  * One thing to do as it stands in a record.
@@ -16,9 +16,7 @@ import org.gritwright.core.fleet.assessment.ToDo;
 public record ToDoOutcome(NextStep step, Optional<String> material, Optional<Quantity<?>> setting) {
     /** Checks that all are given. */
     public ToDoOutcome {
-        Objects.requireNonNull(step, "step");
-        Objects.requireNonNull(material, "material");
-        Objects.requireNonNull(setting, "setting");
+        Require.given(ToDoOutcome.class, step, material, setting);
     }
 
     static ToDoOutcome of(ToDo toDo) {

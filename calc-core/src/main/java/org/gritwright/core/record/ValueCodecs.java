@@ -4,7 +4,6 @@ import java.util.Arrays;
 import java.util.Map;
 import java.util.stream.Collectors;
 import javax.measure.Quantity;
-import javax.measure.Unit;
 import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Mass;
@@ -17,9 +16,7 @@ import org.gritwright.core.spi.Setting;
 import org.gritwright.core.weighing.AccuracyClass;
 import org.gritwright.core.weighing.ScaleAccuracy;
 import org.gritwright.units.Amounts;
-import org.gritwright.units.InvalidInputException;
 import org.gritwright.units.SpreadingUnits;
-import org.gritwright.units.UnitSymbol;
 import org.gritwright.units.quantity.RotationalSpeed;
 
 /** Codecs of the trade's values that stand in several objects. */
@@ -33,16 +30,21 @@ final class ValueCodecs {
     /** A calibration in one of the forms that displays keep. */
     static final Codec<Quantity<?>> FACTOR = Codecs.quantity(
             "calibration-value",
-            "a mass per revolution or pulse, or revolutions or pulses per mass, for example \"27.4 lb/rev\"",
-            row -> isFactor(row.kind()),
-            ValueCodecs::parseFactor);
+            "calibration",
+            "a mass per revolution or pulse, or revolutions or pulses per mass",
+            "27.4 lb/rev",
+            row -> Arrays.stream(FactorForm.values())
+                    .anyMatch(form -> form.kind().equals(row.kind())));
 
-    /** Where a gate stands: a measured height, the number of a painted mark, or a percentage. */
+    /** Where a gate stands, by its kind only: a value that can't be set is a matter of its truck. */
     static final Codec<Quantity<?>> SETTING = Codecs.quantity(
             "gate-setting",
-            "a height, the number of a painted mark, or a percentage, for example \"2 in\"",
-            row -> isSetting(row.unit()),
-            ValueCodecs::parseSetting);
+            Setting.FIELD,
+            "a height, the number of a painted mark, or a percentage",
+            "2 in",
+            row -> row.kind().equals(Length.class)
+                    || row.unit().equals(SpreadingUnits.ONE)
+                    || row.unit().equals(SpreadingUnits.PERCENT));
 
     /** Since when a display holds a value: a day, or a time with its offset. */
     static final Codec<Since> SINCE = Codecs.text(
@@ -84,37 +86,6 @@ final class ValueCodecs {
 
     private static boolean isProperPart(double percent) {
         return percent > 0 && percent < 100;
-    }
-
-    private static boolean isFactor(Class<?> kind) {
-        return Arrays.stream(FactorForm.values()).anyMatch(form -> form.kind().equals(kind));
-    }
-
-    private static Quantity<?> parseFactor(String text) {
-        Quantity<?> value = Amounts.parseAny(text);
-        if (!isFactor(UnitSymbol.of(value.getUnit()).kind())) {
-            throw new InvalidInputException(
-                    "calibration",
-                    "a mass per revolution or pulse, or revolutions or pulses per mass",
-                    "\"" + text + "\"");
-        }
-        return value;
-    }
-
-    private static boolean isSetting(Unit<?> unit) {
-        return UnitSymbol.of(unit).kind().equals(Length.class)
-                || unit.equals(SpreadingUnits.ONE)
-                || unit.equals(SpreadingUnits.PERCENT);
-    }
-
-    /** The kind only: a value that can't be set is a matter of its truck. */
-    private static Quantity<?> parseSetting(String text) {
-        Quantity<?> reading = Amounts.parseAny(text);
-        if (!isSetting(reading.getUnit())) {
-            throw new InvalidInputException(
-                    Setting.FIELD, "a height, the number of a painted mark, or a percentage", "\"" + text + "\"");
-        }
-        return reading;
     }
 
     private static ScaleAccuracy parseAccuracy(String text) {

@@ -10,6 +10,7 @@ import javax.measure.quantity.Time;
 import org.gritwright.core.judgement.Verdict;
 import org.gritwright.core.verification.Verification;
 import org.gritwright.core.verification.VerificationSeries;
+import org.gritwright.units.check.Require;
 import org.gritwright.units.quantity.ApplicationRate;
 
 /**
@@ -25,10 +26,10 @@ import org.gritwright.units.quantity.ApplicationRate;
  * @param deliveryError indicated ÷ expected − 1, or caught ÷ expected − 1 if nothing was counted or displayed
  * @param equivalentLostTime shortfall ÷ target mass flow; none without a shortfall
  * @param deliveredRate caught ÷ test distance
- * @param verdict what the catch says of the calibration error, or else the delivery error, and the tolerance
+ * @param verdict what the catch says about the calibration error, or else the delivery error, and the tolerance
  * @param judgement what the verdict was made of; none in older records
- * @param together what this catch and those before it with the same calibration in force say together; none where it stands
- *     alone, or others follow
+ * @param together what this catch and those before it with the same calibration in force together say; none where it
+ *     stands alone, or others follow
  */
 public record VerificationOutcome(
         Optional<OffsetDateTime> at,
@@ -44,6 +45,24 @@ public record VerificationOutcome(
         Verdict verdict,
         Optional<JudgementOutcome> judgement,
         Optional<JudgementOutcome> together) {
+    /** Checks that nothing is null. */
+    public VerificationOutcome {
+        Require.given(
+                VerificationOutcome.class,
+                at,
+                inForce,
+                testDistance,
+                expected,
+                indicated,
+                caught,
+                calibrationError,
+                deliveryError,
+                equivalentLostTime,
+                deliveredRate,
+                verdict,
+                judgement,
+                together);
+    }
 
     static VerificationOutcome of(Verification verification, Optional<VerificationSeries> judged) {
         return new VerificationOutcome(

@@ -4,6 +4,7 @@ import static org.gritwright.core.finding.Argument.number;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.Unit;
 import javax.measure.quantity.Dimensionless;
@@ -16,7 +17,6 @@ import org.gritwright.core.statistics.RatioEstimate;
 import org.gritwright.core.statistics.RatioEstimator;
 import org.gritwright.core.uncertainty.Measured;
 import org.gritwright.units.Amounts;
-import org.gritwright.units.InvalidInputException;
 import org.gritwright.units.SpreadingUnits;
 import org.gritwright.units.check.Require;
 import org.gritwright.units.quantity.PulseCount;
@@ -31,8 +31,8 @@ import org.gritwright.units.quantity.PulsesPerDistance;
  *
  * @param measured pulses per distance, total pulses ÷ total distance, in the unit of the value in force
  * @param inForce the value in force
- * @param error value in force ÷ measured − 1, in per cent
- * @param effectOnRate measured ÷ value in force − 1: by how much the applied rate differs from the target, in per cent
+ * @param error value in force ÷ measured − 1, in percent
+ * @param effectOnRate measured ÷ value in force − 1: by how much the applied rate differs from the target, in percent
  * @param tolerance the caller's tolerance for the effect on the rate
  */
 public record RoadSpeedCheck(
@@ -41,6 +41,11 @@ public record RoadSpeedCheck(
         Quantity<Dimensionless> error,
         Quantity<Dimensionless> effectOnRate,
         Tolerance tolerance) {
+    /** Checks that nothing is null. */
+    public RoadSpeedCheck {
+        Require.given(RoadSpeedCheck.class, measured, inForce, error, effectOnRate, tolerance);
+    }
+
     private static final int FEWEST_RUNS = 3;
 
     /**
@@ -50,13 +55,12 @@ public record RoadSpeedCheck(
      * @param inForce the value in force, greater than zero
      * @param tolerance the caller's tolerance for the effect on the rate
      * @return the check
-     * @throws InvalidInputException if there are fewer than three runs or the value is not greater than zero
+     * @throws org.gritwright.units.InvalidInputException if there are fewer than three runs or the value is not greater than zero
      */
     public static RoadSpeedCheck of(List<RoadSpeedRun> runs, Quantity<PulsesPerDistance> inForce, Tolerance tolerance) {
+        Objects.requireNonNull(tolerance, "tolerance");
         Require.positive("road-speed value", PulsesPerDistance.class, inForce);
-        if (runs.size() < FEWEST_RUNS) {
-            throw new InvalidInputException("runs over the course", "three or more", String.valueOf(runs.size()));
-        }
+        Require.that(runs.size() >= FEWEST_RUNS, "runs over the course", "three or more", runs.size());
         RatioEstimate estimate = RatioEstimator.RATIO_OF_SUMS.estimate(
                 runs.stream()
                         .mapToDouble(r -> Amounts.si(PulseCount.class, r.pulses()))

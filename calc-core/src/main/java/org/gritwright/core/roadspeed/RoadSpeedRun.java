@@ -18,6 +18,7 @@ public record RoadSpeedRun(Quantity<Length> course, Quantity<PulseCount> pulses)
      * @throws org.gritwright.units.InvalidInputException if one is out of its range
      */
     public RoadSpeedRun {
+        Require.given(RoadSpeedRun.class, course, pulses);
         Require.positive("length of the course", Length.class, course);
         Require.wholeNumber("road-speed pulses", PulseCount.class, pulses);
         Require.positive("road-speed pulses", PulseCount.class, pulses);

@@ -1,7 +1,7 @@
 package org.gritwright.core.spi;
 
 import java.io.Serializable;
-import org.gritwright.units.InvalidInputException;
+import org.gritwright.units.check.Require;
 
 /**
  * The range of apparent fill that is usual, and the wider one beyond which an input must be wrong.
@@ -16,15 +16,13 @@ import org.gritwright.units.InvalidInputException;
  */
 public record FillLimits(double lowestPossible, double lowestUsual, double highestUsual, double highestPossible)
         implements Serializable {
-    private static final long serialVersionUID = 1L;
-
     /** Usual from 0.5 to 1.15, possible from 0.3 to 1.3 (common practice, no source). */
     public static final FillLimits COMMON = new FillLimits(0.3, 0.5, 1.15, 1.3);
 
     /**
      * Checks the order.
      *
-     * @throws InvalidInputException unless 0 &lt; lowest possible ≤ lowest usual &lt; highest usual ≤ highest possible,
+     * @throws org.gritwright.units.InvalidInputException unless 0 &lt; lowest possible ≤ lowest usual &lt; highest usual ≤ highest possible,
      *     all finite
      */
     public FillLimits {
@@ -33,12 +31,11 @@ public record FillLimits(double lowestPossible, double lowestUsual, double highe
                 && lowestUsual < highestUsual
                 && highestUsual <= highestPossible
                 && highestPossible <= Double.MAX_VALUE;
-        if (!ordered) {
-            throw new InvalidInputException(
-                    "limits of the apparent fill",
-                    "finite, greater than 0 and in rising order",
-                    lowestPossible + ", " + lowestUsual + ", " + highestUsual + ", " + highestPossible);
-        }
+        Require.that(
+                ordered,
+                "limits of the apparent fill",
+                "finite, greater than 0 and in rising order",
+                () -> lowestPossible + ", " + lowestUsual + ", " + highestUsual + ", " + highestPossible);
     }
 
     /**

@@ -10,12 +10,13 @@ import org.gritwright.units.Amounts;
 import org.gritwright.units.InvalidInputException;
 import org.gritwright.units.check.Comparison;
 import org.gritwright.units.check.Require;
+import org.jspecify.annotations.Nullable;
 
 /** What a gate leaves open: something that can be set, something fixed, or nothing at all. Immutable, thread-safe. */
 public sealed interface GateShape extends Serializable {
 
     /**
-     * A gate that can be set, on one scale: by its measured height, by a painted mark or in per cent. Its limits are
+     * A gate that can be set, on one scale: by its measured height, by a painted mark or in percent. Its limits are
      * settings that a person can make.
      */
     final class Adjustable implements GateShape {
@@ -23,18 +24,14 @@ public sealed interface GateShape extends Serializable {
 
         private final Setting lowest;
         private final Setting highest;
-        private final Setting closed;
+        private final @Nullable Setting closed;
         private final OpenArea area;
-        private final double lowestSi;
-        private final double highestSi;
 
-        private Adjustable(Setting lowest, Setting highest, Setting closed, OpenArea area) {
+        private Adjustable(Setting lowest, Setting highest, @Nullable Setting closed, OpenArea area) {
             this.lowest = lowest;
             this.highest = highest;
             this.closed = closed;
             this.area = area;
-            this.lowestSi = lowest.si();
-            this.highestSi = highest.si();
         }
 
         private static Adjustable of(Setting lowest, Setting highest, OpenArea area) {
@@ -125,7 +122,7 @@ public sealed interface GateShape extends Serializable {
          * A setting of this gate as the number that {@link #area()} takes.
          *
          * @param setting a setting on the gate's scale, within its limits
-         * @return metres, the mark's number, or the percentage as a ratio; never outside the limits, not even by the
+         * @return meters, the mark's number, or the percentage as a ratio; never outside the limits, not even by the
          *     rounding of a unit's conversion
          * @throws InvalidInputException if the setting is on another scale or not within the limits
          */
@@ -135,9 +132,9 @@ public sealed interface GateShape extends Serializable {
         }
 
         /**
-         * A number within the limits or a rounding beside them, brought within.
+         * A number within the limits, or off them by no more than rounding, brought within.
          *
-         * @param si metres, a mark's number, or a percentage as a ratio
+         * @param si meters, a mark's number, or a percentage as a ratio
          * @return the number, never outside the limits
          * @throws InvalidInputException if it is farther outside than by rounding, or not a number
          */
@@ -158,11 +155,11 @@ public sealed interface GateShape extends Serializable {
         }
 
         private boolean isOutside(double si) {
-            return Comparison.isAbove(lowestSi, si) || Comparison.isAbove(si, highestSi);
+            return Comparison.isAbove(lowest.si(), si) || Comparison.isAbove(si, highest.si());
         }
 
         private double within(double si) {
-            return Math.max(lowestSi, Math.min(highestSi, si));
+            return Math.max(lowest.si(), Math.min(highest.si(), si));
         }
 
         private String limits() {
@@ -192,8 +189,6 @@ public sealed interface GateShape extends Serializable {
      * @param area its cross-section, greater than zero
      */
     record Fixed(Quantity<Area> area) implements GateShape {
-        private static final long serialVersionUID = 1L;
-
         /**
          * Checks the area.
          *
@@ -216,8 +211,6 @@ public sealed interface GateShape extends Serializable {
 
     /** No gate: the conveyor fills itself. */
     record None() implements GateShape {
-        private static final long serialVersionUID = 1L;
-
         /**
          * In words.
          *
@@ -234,7 +227,7 @@ public sealed interface GateShape extends Serializable {
      *
      * @param lowest the smallest height that can be set, 0 or more
      * @param highest the largest height that can be set, not below the lowest
-     * @param area the cross-section as a function of the height in metres
+     * @param area the cross-section as a function of the height in meters
      * @return the shape, without a closed position
      * @throws InvalidInputException if the lowest height is negative or above the highest
      */
@@ -250,7 +243,7 @@ public sealed interface GateShape extends Serializable {
      *
      * @param lowest the smallest opening that can be set
      * @param highest the largest opening that can be set, on the lowest's scale and not below it
-     * @param area the cross-section as a function of the height in metres, of the mark's number, or of the percentage as
+     * @param area the cross-section as a function of the height in meters, of the mark's number, or of the percentage as
      *     a ratio, 0.08 for 8 %
      * @return the shape, without a closed position
      * @throws InvalidInputException if there is nothing to set, the two are on different scales, or the lowest is above

@@ -5,7 +5,7 @@ import java.util.Comparator;
 import java.util.Locale;
 import java.util.Optional;
 
-/** Which of the known names may have been meant by a misspelt one. */
+/** Which of the known names may have been meant by a misspelled one. */
 final class NearestName {
     /** In a longer name than this two letters may be wrong, as when two are swapped. */
     private static final int SHORT = 4;

@@ -6,9 +6,9 @@ import javax.measure.Quantity;
 import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Length;
 import org.gritwright.units.Amounts;
-import org.gritwright.units.InvalidInputException;
 import org.gritwright.units.SpreadingUnits;
 import org.gritwright.units.check.Require;
+import org.jspecify.annotations.Nullable;
 
 /**
  * One typed parameter of a conveyor or gate type: enough to build a form from or to check a file with. The units of its
@@ -24,7 +24,7 @@ public final class Parameter<Q extends Quantity<Q>> {
     private final Quantity<Q> lowest;
     private final Quantity<Q> highest;
     private final boolean whole;
-    private final Quantity<Q> standard;
+    private final @Nullable Quantity<Q> standard;
     private final int fewest;
     private final int most;
 
@@ -34,7 +34,7 @@ public final class Parameter<Q extends Quantity<Q>> {
             Quantity<Q> lowest,
             Quantity<Q> highest,
             boolean whole,
-            Quantity<Q> standard,
+            @Nullable Quantity<Q> standard,
             int fewest,
             int most) {
         this.name = Require.text("parameter name", name);
@@ -56,7 +56,7 @@ public final class Parameter<Q extends Quantity<Q>> {
      * @param lowest the lowest accepted value
      * @param highest the highest accepted value, not below the lowest
      * @return the parameter
-     * @throws InvalidInputException if the limits are the wrong way round or of another kind
+     * @throws org.gritwright.units.InvalidInputException if the limits are the wrong way round or of another kind
      */
     public static <Q extends Quantity<Q>> Parameter<Q> of(
             String name, Class<Q> kind, Quantity<Q> lowest, Quantity<Q> highest) {
@@ -70,7 +70,7 @@ public final class Parameter<Q extends Quantity<Q>> {
      * @param lowest the lowest accepted value
      * @param highest the highest accepted value
      * @return the parameter
-     * @throws InvalidInputException if the limits are the wrong way round
+     * @throws org.gritwright.units.InvalidInputException if the limits are the wrong way round
      */
     public static Parameter<Length> length(String name, Quantity<Length> lowest, Quantity<Length> highest) {
         return of(name, Length.class, lowest, highest);
@@ -83,7 +83,7 @@ public final class Parameter<Q extends Quantity<Q>> {
      * @param lowest the lowest accepted number
      * @param highest the highest accepted number
      * @return the parameter
-     * @throws InvalidInputException if the limits are the wrong way round
+     * @throws org.gritwright.units.InvalidInputException if the limits are the wrong way round
      */
     public static Parameter<Dimensionless> wholeNumber(String name, int lowest, int highest) {
         return new Parameter<>(
@@ -102,12 +102,10 @@ public final class Parameter<Q extends Quantity<Q>> {
      *
      * @param standard the value where none is given
      * @return the parameter
-     * @throws InvalidInputException if the default is not an accepted value, or the parameter is a list
+     * @throws org.gritwright.units.InvalidInputException if the default is not an accepted value, or the parameter is a list
      */
     public Parameter<Q> withDefault(Quantity<Q> standard) {
-        if (isList()) {
-            throw new InvalidInputException("default of " + name, "left out for a list", Amounts.format(standard));
-        }
+        Require.that(!isList(), "default of " + name, "left out for a list", standard);
         return new Parameter<>(name, kind, lowest, highest, whole, check(standard), fewest, most);
     }
 
@@ -117,13 +115,14 @@ public final class Parameter<Q extends Quantity<Q>> {
      * @param fewest the smallest accepted number of values, 1 or more
      * @param most the largest accepted number of values, 2 or more and not below the fewest
      * @return the parameter
-     * @throws InvalidInputException if the numbers are not in that order
+     * @throws org.gritwright.units.InvalidInputException if the numbers are not in that order
      */
     public Parameter<Q> asList(int fewest, int most) {
-        if (!(fewest >= 1 && most >= 2 && fewest <= most)) {
-            throw new InvalidInputException(
-                    "number of values of " + name, "from 1 or more to 2 or more", fewest + " to " + most);
-        }
+        Require.that(
+                fewest >= 1 && most >= 2 && fewest <= most,
+                "number of values of " + name,
+                "from 1 or more to 2 or more",
+                () -> fewest + " to " + most);
         return new Parameter<>(name, kind, lowest, highest, whole, null, fewest, most);
     }
 
@@ -213,7 +212,7 @@ public final class Parameter<Q extends Quantity<Q>> {
      *
      * @param value the value
      * @return the value
-     * @throws InvalidInputException if it isn't accepted
+     * @throws org.gritwright.units.InvalidInputException if it isn't accepted
      */
     public Quantity<Q> check(Quantity<Q> value) {
         if (whole) {

@@ -12,6 +12,8 @@ import java.util.stream.Collectors;
 import javax.measure.Quantity;
 import org.gritwright.units.Amounts;
 import org.gritwright.units.InvalidInputException;
+import org.gritwright.units.check.Require;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The checked values of a type's parameters. Immutable, thread-safe, serializable, a value: two are equal when all values
@@ -38,7 +40,7 @@ public final class Parameters implements Serializable {
     public static Parameters of(List<Parameter<?>> declared, Map<String, ?> given) {
         Map<String, List<Quantity<?>>> values = new TreeMap<>();
         Set<String> names = declared.stream().map(Parameter::name).collect(Collectors.toCollection(TreeSet::new));
-        // A misspelt name first: it is why another one is missing.
+        // A misspelled name first: it is why another one is missing.
         for (String name : given.keySet()) {
             if (!names.contains(name)) {
                 throw unknown(names, name);
@@ -62,7 +64,7 @@ public final class Parameters implements Serializable {
                 "\"" + name + "\"");
     }
 
-    private static <Q extends Quantity<Q>> List<Quantity<?>> checked(Parameter<Q> parameter, Object given) {
+    private static <Q extends Quantity<Q>> List<Quantity<?>> checked(Parameter<Q> parameter, @Nullable Object given) {
         if (given == null) {
             return List.of(parameter
                     .standard()
@@ -100,7 +102,7 @@ public final class Parameters implements Serializable {
         @SuppressWarnings("unchecked") // check() proves the kind
         Quantity<Q> value = (Quantity<Q>) item;
         Quantity<Q> checked = parameter.check(value);
-        // Our own copy, so that equality and serialization are no matter of somebody else's quantity.
+        // Our own copy, so that equality and serialization don't depend on somebody else's quantity.
         return Amounts.of(checked.getValue().doubleValue(), checked.getUnit());
     }
 
@@ -115,9 +117,7 @@ public final class Parameters implements Serializable {
      */
     public <Q extends Quantity<Q>> Quantity<Q> get(Parameter<Q> parameter) {
         List<Quantity<Q>> list = list(parameter);
-        if (list.size() != 1) {
-            throw new InvalidInputException(parameter.name(), "one value", "a list of " + list.size());
-        }
+        Require.that(list.size() == 1, parameter.name(), "one value", () -> "a list of " + list.size());
         return list.get(0);
     }
 

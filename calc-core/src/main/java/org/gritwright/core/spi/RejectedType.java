@@ -1,6 +1,7 @@
 package org.gritwright.core.spi;
 
 import org.gritwright.units.InvalidInputException;
+import org.gritwright.units.check.Require;
 
 /**
  * A conveyor or gate type that a registry left out.
@@ -9,6 +10,11 @@ import org.gritwright.units.InvalidInputException;
  * @param reason why it was left out
  */
 public record RejectedType(String provider, String reason) {
+    /** Checks that nothing is null. */
+    public RejectedType {
+        Require.given(RejectedType.class, provider, reason);
+    }
+
     /**
      * What foreign code threw, in words. Also that may be of its own making and throw when it is asked.
      *
@@ -22,7 +28,7 @@ public record RejectedType(String provider, String reason) {
         }
         try {
             String cause = thrown.getCause() == null ? "" : " (" + thrown.getCause() + ")";
-            return thrown instanceof InvalidInputException ? thrown.getMessage() : thrown + cause;
+            return thrown instanceof InvalidInputException refusal ? refusal.getMessage() : thrown + cause;
         } catch (Throwable unprintable) {
             return thrown.getClass().getName();
         }

@@ -22,8 +22,8 @@ import org.gritwright.units.check.Require;
  * set. Use it wherever a calibration, a catch or a prediction is for one position of the gate.
  *
  * <p>A setting keeps the number and unit it was read in, and two are equal when both are. Whether they are the same
- * position is another question: 2 in and 50.8 mm are, see {@link #position()}. A mark and a percentage never are: 40 on one
- * scale says nothing of 40 % on another. Immutable, thread-safe, a value.
+ * position is another question: 2 in and 50.8 mm are, see {@link #position()}. A mark and a percentage never are: 40 on
+ * one scale says nothing about 40 % on another. Immutable, thread-safe, a value.
  */
 public sealed interface Setting extends Serializable {
 
@@ -145,7 +145,7 @@ public sealed interface Setting extends Serializable {
         /**
          * Checks the percentage.
          *
-         * @throws InvalidInputException if it is negative or in another unit than per cent
+         * @throws InvalidInputException if it is negative or in another unit than percent
          */
         public Percent {
             percentage = own(Require.notNegative(FIELD, Dimensionless.class, percentage));
@@ -194,9 +194,14 @@ public sealed interface Setting extends Serializable {
      * A position on a scale, whatever unit it was read in: the key that tells calibration points apart.
      *
      * @param scale what the setting is read on
-     * @param exact the exact number: metres, the mark's number, or the percentage as a ratio, without trailing zeros
+     * @param exact the exact number: meters, the mark's number, or the percentage as a ratio, without trailing zeros
      */
     record Position(Scale scale, BigDecimal exact) implements Serializable {
+        /** Checks that nothing is null. */
+        public Position {
+            Require.given(Position.class, scale, exact);
+        }
+
         private static final long serialVersionUID = 1L;
     }
 
@@ -286,7 +291,7 @@ public sealed interface Setting extends Serializable {
     /**
      * The setting as the number that an {@link OpenArea} takes.
      *
-     * @return metres, the mark's number, or the percentage as a ratio; 0 where there is nothing to set
+     * @return meters, the mark's number, or the percentage as a ratio; 0 where there is nothing to set
      */
     default double si() {
         return match(
@@ -299,7 +304,7 @@ public sealed interface Setting extends Serializable {
     /**
      * A number as a setting on this one's scale and in its unit: the way back from {@link #si}.
      *
-     * @param si metres, a mark's number, or a ratio
+     * @param si meters, a mark's number, or a ratio
      * @return the setting
      * @throws InvalidInputException if the number is negative or not finite
      */
@@ -320,13 +325,13 @@ public sealed interface Setting extends Serializable {
         return new Position(
                 scale(),
                 match(
-                        height -> exact(height.height(), SpreadingUnits.METRE),
+                        height -> exact(height.height(), SpreadingUnits.METER),
                         mark -> exact(mark.number(), SpreadingUnits.ONE),
                         percent -> exact(percent.percentage(), SpreadingUnits.ONE),
                         () -> BigDecimal.ZERO));
     }
 
-    /** Our own copy, so that equality and serialization are no matter of somebody else's quantity. */
+    /** Our own copy, so that equality and serialization don't depend on somebody else's quantity. */
     private static <Q extends Quantity<Q>> Quantity<Q> own(Quantity<Q> checked) {
         return Amounts.of(checked.getValue().doubleValue(), checked.getUnit());
     }

@@ -5,7 +5,7 @@ public final class Spi {
     /**
      * The level that this library understands, and every lower one from 1. A type returns the level it was written for:
      * as a compile-time constant, {@code return Spi.LEVEL;} is compiled to the number that held when the type was built,
-     * so that an older library recognises a newer type and leaves it out.
+     * so that an older library recognizes a newer type and leaves it out.
      */
     public static final int LEVEL = 1;
 

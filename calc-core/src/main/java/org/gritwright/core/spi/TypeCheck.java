@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Set;
 import org.gritwright.units.InvalidInputException;
+import org.gritwright.units.check.Require;
 
 /** What a registry asks a foreign type before it lets it in; level and id twice. */
 final class TypeCheck {
@@ -23,14 +24,9 @@ final class TypeCheck {
         }
         // The level first: a type of a later level may not even have an id that this library understands.
         int level = type.spiLevel();
-        if (level < 1 || level > Spi.LEVEL) {
-            throw new InvalidInputException(
-                    "SPI level", "one of this library's, 1 to " + Spi.LEVEL, String.valueOf(level));
-        }
+        Require.that(level >= 1 && level <= Spi.LEVEL, "SPI level", "one of this library's, 1 to " + Spi.LEVEL, level);
         int levelAgain = type.spiLevel();
-        if (levelAgain != level) {
-            throw new InvalidInputException("SPI level", "the same whenever asked", level + " and " + levelAgain);
-        }
+        Require.that(levelAgain == level, "SPI level", "the same whenever asked", () -> level + " and " + levelAgain);
         TypeId id = type.id();
         TypeId idAgain = type.id();
         if (id == null || !id.equals(idAgain)) {
@@ -50,9 +46,8 @@ final class TypeCheck {
         }
         Set<String> names = new HashSet<>();
         for (Parameter<?> parameter : parameters) {
-            if (!names.add(parameter.name())) {
-                throw new InvalidInputException("parameter", "declared once", "\"" + parameter.name() + "\"");
-            }
+            Require.that(
+                    names.add(parameter.name()), "parameter", "declared once", () -> "\"" + parameter.name() + "\"");
         }
     }
 
@@ -61,8 +56,10 @@ final class TypeCheck {
             throw new InvalidInputException("fill limits", "given", "null");
         }
         boolean metered = conveyor.meteredByGate();
-        if (conveyor.meteredByGate() != metered) {
-            throw new InvalidInputException("metered by a gate", "the same whenever asked", "once true, once false");
-        }
+        Require.that(
+                conveyor.meteredByGate() == metered,
+                "metered by a gate",
+                "the same whenever asked",
+                "once true, once false");
     }
 }

@@ -2,7 +2,7 @@ package org.gritwright.core.spi;
 
 import java.io.Serializable;
 import java.util.regex.Pattern;
-import org.gritwright.units.InvalidInputException;
+import org.gritwright.units.check.Require;
 
 /**
  * The stable name of a conveyor or gate type, with the version of its parameters and formula.
@@ -13,23 +13,21 @@ import org.gritwright.units.InvalidInputException;
  * @param version 1 or more; raised when parameters or formula change, so that old records keep their meaning
  */
 public record TypeId(String name, int version) implements Comparable<TypeId>, Serializable {
-    private static final long serialVersionUID = 1L;
-
     private static final Pattern NAME = Pattern.compile("[a-z0-9]+([.-][a-z0-9]+)*(/[a-z0-9]+([.-][a-z0-9]+)*)?");
 
     /**
      * Checks name and version.
      *
-     * @throws InvalidInputException if the name has another form or the version is below 1
+     * @throws org.gritwright.units.InvalidInputException if the name has another form or the version is below 1
      */
     public TypeId {
-        if (!NAME.matcher(name).matches()) {
-            throw new InvalidInputException(
-                    "type name", "lower-case letters, digits, dots, hyphens and one slash", "\"" + name + "\"");
-        }
-        if (version < 1) {
-            throw new InvalidInputException("type version", "1 or more", String.valueOf(version));
-        }
+        Require.given(TypeId.class, name);
+        Require.that(
+                NAME.matcher(name).matches(),
+                "type name",
+                "lower-case letters, digits, dots, hyphens and one slash",
+                () -> "\"" + name + "\"");
+        Require.that(version >= 1, "type version", "1 or more", version);
     }
 
     /**

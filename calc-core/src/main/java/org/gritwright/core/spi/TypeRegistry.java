@@ -6,6 +6,7 @@ import java.util.Collections;
 import java.util.Iterator;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.ServiceLoader;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
@@ -18,7 +19,7 @@ import org.gritwright.units.InvalidInputException;
  *
  * <p>A type that can't be used never hinders the others: it is left out and {@linkplain #rejected() reported}, whatever
  * it throws; only an {@link OutOfMemoryError} passes. Of two types with one id the first stays; conveyor types and gate
- * types have their ids apart. Immutable and as thread-safe as the types in it.
+ * types have their ids apart. Immutable; thread-safe if the types in it are.
  */
 public final class TypeRegistry {
     /** A class path with more broken providers than this is broken itself; asking on might never end. */
@@ -46,7 +47,8 @@ public final class TypeRegistry {
      * @return the registry
      */
     public static TypeRegistry of(List<? extends ConveyorType> conveyors, List<? extends GateType> gates) {
-        return new TypeRegistry(Map.of(), Map.of(), List.of()).with(conveyors, gates);
+        return new TypeRegistry(Map.of(), Map.of(), List.of())
+                .with(Objects.requireNonNull(conveyors, "conveyors"), Objects.requireNonNull(gates, "gates"));
     }
 
     /**

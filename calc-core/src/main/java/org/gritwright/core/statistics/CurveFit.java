@@ -1,6 +1,7 @@
 package org.gritwright.core.statistics;
 
 import java.io.Serializable;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Objects;
 import java.util.OptionalDouble;
@@ -18,8 +19,8 @@ import org.gritwright.units.check.Require;
  * denominators of y as weights the ratio of sums. s² = Σ w·r² / (n − p), and the covariance of (ln k, x₀) is s² times the
  * inverse of Σ w·(1, d)ᵀ(1, d). Uncertainties are absent, not zero, where no degree of freedom is left.
  *
- * <p>Immutable; as thread-safe as the shape. Serializable with the shape, whose class must be there where the fit is read.
- * Two fits are equal if their numbers and their shapes are.
+ * <p>Immutable; thread-safe if the shape is. Serializable with the shape, whose class must be there where the fit is
+ * read. Two fits are equal if their numbers and their shapes are.
  */
 public final class CurveFit implements Serializable {
     private static final long serialVersionUID = 1L;
@@ -49,6 +50,10 @@ public final class CurveFit implements Serializable {
     private final double sumWeights;
     private final double meanSlope;
     private final double squaresOfSlope;
+    /** Of each observation, w · y / ŷ. */
+    private final double[] pulls;
+    /** Of each observation, how far its relative slope is from the mean. */
+    private final double[] slopes;
 
     private CurveFit(Shape shape, double lowest, double highest, int parameters, double shift, Observations data) {
         this.shape = shape;
@@ -58,22 +63,27 @@ public final class CurveFit implements Serializable {
         this.shift = shift;
         this.scale = scaleAt(shift, data);
         this.degreesOfFreedom = data.n - parameters;
+        this.pulls = new double[data.n];
+        this.slopes = new double[data.n];
         double squares = 0;
         double weights = 0;
-        double slopes = 0;
+        double sumOfSlopes = 0;
         for (int i = 0; i < data.n; i++) {
-            double residual = data.y[i] / at(data.x[i]) - 1;
+            double ratio = data.y[i] / at(data.x[i]);
+            double residual = ratio - 1;
+            pulls[i] = data.weights[i] * ratio;
+            slopes[i] = relativeSlope(data.x[i]);
             squares += data.weights[i] * residual * residual;
             weights += data.weights[i];
-            slopes += data.weights[i] * relativeSlope(data.x[i]);
+            sumOfSlopes += data.weights[i] * slopes[i];
         }
         this.variance = degreesOfFreedom > 0 ? squares / degreesOfFreedom : Double.NaN;
         this.sumWeights = weights;
-        this.meanSlope = slopes / weights;
+        this.meanSlope = sumOfSlopes / weights;
         double spread = 0;
         for (int i = 0; i < data.n; i++) {
-            double difference = relativeSlope(data.x[i]) - meanSlope;
-            spread += data.weights[i] * difference * difference;
+            slopes[i] -= meanSlope;
+            spread += data.weights[i] * slopes[i] * slopes[i];
         }
         this.squaresOfSlope = spread;
         Require.finite("fitted scale", scale);
@@ -117,12 +127,10 @@ public final class CurveFit implements Serializable {
         Require.finite("highest argument of the shape", highest);
         Observations data = new Observations(Scatter.RELATIVE, x, y, weights);
         Observations.Group[] groups = data.groups();
-        if (groups.length < 2) {
-            throw new InvalidInputException("observations", "at two different x or more", "all at " + x[0]);
-        }
+        Require.that(groups.length >= 2, "observations", "at two different x or more", () -> "all at " + x[0]);
         double leastShift = groups[groups.length - 1].x() - highest;
         double greatestShift = groups[0].x() - lowest;
-        double shift = new ShiftSearch(shape, lowest, highest, data).find(leastShift, greatestShift);
+        double shift = new ShiftSearch(shape, lowest, highest, List.of(groups)).find(leastShift, greatestShift);
         return new CurveFit(shape, lowest, highest, 2, shift, data);
     }
 
@@ -145,8 +153,8 @@ public final class CurveFit implements Serializable {
         return sum / weights;
     }
 
-    /** The search for the shift, by the sign of the quasi-likelihood equation. */
-    private record ShiftSearch(Shape shape, double lowest, double highest, Observations data) {
+    /** The search for the shift, by the sign of the quasi-likelihood equation. Observations at one x go in as one. */
+    private record ShiftSearch(Shape shape, double lowest, double highest, List<Observations.Group> groups) {
 
         /** A grid finds the region of least deviance, bisection the root of its derivative there. */
         double find(double least, double greatest) {
@@ -190,48 +198,52 @@ public final class CurveFit implements Serializable {
             double ratios = 0;
             double weights = 0;
             double logarithms = 0;
-            for (int i = 0; i < data.n; i++) {
-                double value = shape.applyAsDouble(data.x[i] - shift);
+            for (Observations.Group group : groups) {
+                double value = shape.applyAsDouble(group.x() - shift);
                 if (!(value > 0 && value <= Double.MAX_VALUE)) {
                     return Double.POSITIVE_INFINITY;
                 }
-                ratios += data.weights[i] * data.y[i] / value;
-                weights += data.weights[i];
-                logarithms += data.weights[i] * Math.log(value);
+                ratios += group.weight() * group.mean() / value;
+                weights += group.weight();
+                logarithms += group.weight() * Math.log(value);
             }
             return weights * Math.log(ratios / weights) + logarithms;
         }
 
         /** The negative derivative of the deviance: above 0 below the best shift, NaN where the shape is not above 0. */
         private double score(double shift) {
+            double[] values = new double[groups.size()];
             double ratios = 0;
             double weights = 0;
-            for (int i = 0; i < data.n; i++) {
-                ratios += data.weights[i] * data.y[i] / shape.applyAsDouble(data.x[i] - shift);
-                weights += data.weights[i];
+            for (int i = 0; i < groups.size(); i++) {
+                values[i] = shape.applyAsDouble(groups.get(i).x() - shift);
+                ratios += groups.get(i).weight() * groups.get(i).mean() / values[i];
+                weights += groups.get(i).weight();
             }
             double scale = ratios / weights;
             double sum = 0;
-            for (int i = 0; i < data.n; i++) {
-                double argument = data.x[i] - shift;
-                double residual = data.y[i] / (scale * shape.applyAsDouble(argument)) - 1;
-                sum += data.weights[i] * residual * slope(shape, lowest, highest, argument);
+            for (int i = 0; i < groups.size(); i++) {
+                double residual = groups.get(i).mean() / (scale * values[i]) - 1;
+                sum += groups.get(i).weight()
+                        * residual
+                        * slope(shape, lowest, highest, groups.get(i).x() - shift, values[i]);
             }
             return sum;
         }
     }
 
     /** ∂ ln g(x − x₀) / ∂x₀ = −g′ / g, by a difference that stays within the shape's limits. */
-    private static double slope(Shape shape, double lowest, double highest, double argument) {
+    private static double slope(Shape shape, double lowest, double highest, double argument, double value) {
         double step = STEP * (highest - lowest);
         double low = Math.max(lowest, argument - step);
         double high = Math.min(highest, argument + step);
         double rise = (shape.applyAsDouble(high) - shape.applyAsDouble(low)) / (high - low);
-        return -rise / shape.applyAsDouble(argument);
+        return -rise / value;
     }
 
     private double relativeSlope(double x) {
-        return parameters == 1 ? 0 : slope(shape, lowest, highest, x - shift);
+        double argument = x - shift;
+        return parameters == 1 ? 0 : slope(shape, lowest, highest, argument, shape.applyAsDouble(argument));
     }
 
     /**
@@ -301,6 +313,16 @@ public final class CurveFit implements Serializable {
         return degreesOfFreedom > 0 ? OptionalDouble.of(uncertainty) : OptionalDouble.empty();
     }
 
+    /**
+     * How much of an observation's variance the curve has.
+     *
+     * @param x where; x − x₀ within the shape's limits, g greater than 0 there
+     * @return the relative variance of {@link #at} ÷ s²
+     */
+    public double leverageAt(double x) {
+        return leverage(relativeSlope(x));
+    }
+
     /** The relative variance of a prediction over s², for the relative slope d at its x. */
     private double leverage(double relativeSlope) {
         double difference = relativeSlope - meanSlope;
@@ -327,6 +349,50 @@ public final class CurveFit implements Serializable {
         return known(at(x) * Math.sqrt(variance * leverage(relativeSlope(x))));
     }
 
+    /**
+     * What independent relative uncertainties uᵢ of the observations contribute to the curve's: √Σ(sᵢ·uᵢ)², with the
+     * sensitivities sᵢ = ∂ ln ŷ / ∂ ln yᵢ = wᵢ·yᵢ/ŷᵢ · (1/Σw + (d − d̄)·(dᵢ − d̄)/Σw(d − d̄)²), whose sum is 1. They
+     * come from the same linear design as the covariance: that the curvature of ln g gives a misfit a little more or
+     * less weight is left out. What is computed here once doesn't depend on x, so that a value costs the same however
+     * many observations there are.
+     *
+     * @param relative of each observation in the given order
+     * @return the relative uncertainty by x, where {@link #uncertaintyAt} has one; serializable with the fit
+     * @throws InvalidInputException if there are more numbers or fewer than observations
+     */
+    public DoubleUnaryOperator relativeUncertainty(double[] relative) {
+        requireOnePerObservation(relative, pulls.length);
+        double constant = 0;
+        double mixed = 0;
+        double squared = 0;
+        for (int i = 0; i < pulls.length; i++) {
+            double part = pulls[i] * relative[i];
+            constant += part * part;
+            mixed += part * part * slopes[i];
+            squared += part * part * slopes[i] * slopes[i];
+        }
+        return new Propagated(this, constant, mixed, squared);
+    }
+
+    static void requireOnePerObservation(double[] relative, int observations) {
+        Require.that(
+                relative.length == observations,
+                "uncertainties of observations",
+                "one an observation, " + observations,
+                relative.length);
+    }
+
+    /** The sums over the observations of (w·y/ŷ·u)², with the distance of the slope from its mean to the power of 0, 1 and 2. */
+    private record Propagated(CurveFit fit, double constant, double mixed, double squared)
+            implements DoubleUnaryOperator, Serializable {
+        @Override
+        public double applyAsDouble(double x) {
+            double along = fit.parameters == 1 ? 0 : (fit.relativeSlope(x) - fit.meanSlope) / fit.squaresOfSlope;
+            double share = 1 / fit.sumWeights;
+            return Math.sqrt(Math.max(0, share * share * constant + along * (2 * share * mixed + along * squared)));
+        }
+    }
+
     private List<Object> parts() {
         return List.of(
                 shape,
@@ -344,7 +410,10 @@ public final class CurveFit implements Serializable {
 
     @Override
     public boolean equals(Object other) {
-        return other instanceof CurveFit that && parts().equals(that.parts());
+        return other instanceof CurveFit that
+                && parts().equals(that.parts())
+                && Arrays.equals(pulls, that.pulls)
+                && Arrays.equals(slopes, that.slopes);
     }
 
     @Override

@@ -23,7 +23,6 @@ import org.gritwright.units.check.Require;
  * @param size how many values, n, 3 or more
  */
 public record Grubbs(int index, double statistic, int size) implements Serializable {
-    private static final long serialVersionUID = 1L;
     private static final int FEWEST = 3;
 
     /** Far below what can be measured: by how much equal values may differ after a division. */
@@ -38,12 +37,11 @@ public record Grubbs(int index, double statistic, int size) implements Serializa
     public Grubbs {
         requireSize(size);
         Require.finite("Grubbs' statistic", statistic);
-        if (!(index >= 0 && index < size && statistic >= 0)) {
-            throw new InvalidInputException(
-                    "Grubbs' test",
-                    "of one of " + size + " values, with a statistic of 0 or more",
-                    "value " + index + ", statistic " + statistic);
-        }
+        Require.that(
+                index >= 0 && index < size && statistic >= 0,
+                "Grubbs' test",
+                "of one of " + size + " values, with a statistic of 0 or more",
+                () -> "value " + index + ", statistic " + statistic);
     }
 
     private static void requireSize(int size) {
@@ -73,9 +71,7 @@ public record Grubbs(int index, double statistic, int size) implements Serializa
      */
     public static Grubbs of(double[] values, double rounding) {
         requireSize(Objects.requireNonNull(values, "values").length);
-        if (!(Require.finite("rounding", rounding) >= 0)) {
-            throw new InvalidInputException("rounding", "0 or more", String.valueOf(rounding));
-        }
+        Require.notNegative("rounding", rounding);
         Sample sample = Sample.of(values);
         int farthest = 0;
         double size = 0;
@@ -129,9 +125,7 @@ public record Grubbs(int index, double statistic, int size) implements Serializa
 
     private static double critical(int size, double significance, int sides) {
         requireSize(size);
-        if (!(significance > 0 && significance < 1)) {
-            throw new InvalidInputException("significance", "greater than 0 and below 1", String.valueOf(significance));
-        }
+        Require.that(significance > 0 && significance < 1, "significance", "greater than 0 and below 1", significance);
         double t = Student.of(size - 2).factorExceededWith(significance / (sides * size));
         // In this form, t² can't overflow for a significance near 0.
         return (size - 1) / Math.sqrt(size) / Math.sqrt(1 + (size - 2) / t / t);

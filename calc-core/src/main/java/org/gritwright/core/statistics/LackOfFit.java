@@ -32,8 +32,6 @@ import org.gritwright.units.InvalidInputException;
  */
 public record LackOfFit(double statistic, int misfitDegrees, int scatterDegrees, double chance)
         implements Serializable {
-    private static final long serialVersionUID = 1L;
-
     /**
      * Checks the values.
      *

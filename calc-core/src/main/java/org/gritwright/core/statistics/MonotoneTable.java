@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.OptionalDouble;
+import java.util.function.DoubleUnaryOperator;
 import org.gritwright.units.InvalidInputException;
 
 /**
@@ -23,11 +24,31 @@ public final class MonotoneTable implements Serializable {
     private final double[] values;
     private final double[] relativeUncertainties;
     private final int degreesOfFreedom;
+    /** Of each row, the block of pooled rows that it belongs to. */
+    private final int[] blocks;
+    /** Of each observation, its row, and its part w · y / W of the block's value. */
+    private final int[] rows;
+
+    private final double[] parts;
 
     private MonotoneTable(Observations data) {
         Observations.Group[] groups = data.groups();
         this.x = Arrays.stream(groups).mapToDouble(Observations.Group::x).toArray();
-        this.values = pooled(groups);
+        List<Block> pooled = pooled(groups);
+        this.values = new double[x.length];
+        this.blocks = new int[x.length];
+        int row = 0;
+        for (int i = 0; i < pooled.size(); i++) {
+            Arrays.fill(values, row, row + pooled.get(i).rows(), pooled.get(i).mean());
+            Arrays.fill(blocks, row, row + pooled.get(i).rows(), i);
+            row += pooled.get(i).rows();
+        }
+        this.rows = new int[data.n];
+        this.parts = new double[data.n];
+        for (int i = 0; i < data.n; i++) {
+            rows[i] = Arrays.binarySearch(x, data.x[i]);
+            parts[i] = data.weights[i] * data.y[i] / pooled.get(blocks[rows[i]]).weight();
+        }
         this.degreesOfFreedom = data.n - groups.length;
         double variance =
                 Arrays.stream(groups).mapToDouble(Observations.Group::squares).sum() / degreesOfFreedom;
@@ -49,9 +70,10 @@ public final class MonotoneTable implements Serializable {
         return new MonotoneTable(new Observations(Scatter.RELATIVE, x, y, weights));
     }
 
+    private record Block(double weight, double mean, int rows) {}
+
     /** Adjacent rows that fall are pooled into a block at their weighted mean until nothing falls. */
-    private static double[] pooled(Observations.Group[] groups) {
-        record Block(double weight, double mean, int rows) {}
+    private static List<Block> pooled(Observations.Group[] groups) {
         List<Block> blocks = new ArrayList<>();
         for (Observations.Group group : groups) {
             Block block = new Block(group.weight(), group.mean(), 1);
@@ -63,10 +85,7 @@ public final class MonotoneTable implements Serializable {
             }
             blocks.add(block);
         }
-        return blocks.stream()
-                .flatMapToDouble(
-                        block -> Arrays.stream(new double[block.rows()]).map(row -> block.mean()))
-                .toArray();
+        return blocks;
     }
 
     /**
@@ -141,13 +160,44 @@ public final class MonotoneTable implements Serializable {
         return OptionalDouble.of(Math.hypot(lower, upper));
     }
 
+    /**
+     * What independent relative uncertainties uᵢ of the observations contribute to the table's: √Σ(sᵢ·uᵢ)², with the
+     * sensitivities sᵢ = ∂ ln ŷ / ∂ ln yᵢ. A row's value is the weighted mean of the observations of its block, so each
+     * of them moves it by its part; which rows are pooled is taken as it is. What is computed here once doesn't depend
+     * on x.
+     *
+     * @param relative of each observation in the given order
+     * @return the relative uncertainty by x, from the lowest to the highest; serializable
+     * @throws InvalidInputException if there are more numbers or fewer than observations
+     */
+    public DoubleUnaryOperator relativeUncertainty(double[] relative) {
+        CurveFit.requireOnePerObservation(relative, parts.length);
+        double[] squares = new double[blocks[blocks.length - 1] + 1];
+        for (int i = 0; i < parts.length; i++) {
+            double part = parts[i] * relative[i];
+            squares[blocks[rows[i]]] += part * part;
+        }
+        return (DoubleUnaryOperator & Serializable) at -> {
+            Place place = place(at);
+            int below = blocks[place.below];
+            int above = blocks[place.above];
+            double part = place.part;
+            double variance = below == above
+                    ? squares[below]
+                    : (1 - part) * (1 - part) * squares[below] + part * part * squares[above];
+            return Math.sqrt(variance) / at(at);
+        };
+    }
+
     @Override
     public boolean equals(Object other) {
         return other instanceof MonotoneTable that
                 && Arrays.equals(x, that.x)
                 && Arrays.equals(values, that.values)
                 && Arrays.equals(relativeUncertainties, that.relativeUncertainties)
-                && degreesOfFreedom == that.degreesOfFreedom;
+                && degreesOfFreedom == that.degreesOfFreedom
+                && Arrays.equals(rows, that.rows)
+                && Arrays.equals(parts, that.parts);
     }
 
     @Override

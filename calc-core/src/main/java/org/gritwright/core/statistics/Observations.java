@@ -3,7 +3,6 @@ package org.gritwright.core.statistics;
 import java.util.Arrays;
 import java.util.Objects;
 import java.util.TreeMap;
-import org.gritwright.units.InvalidInputException;
 import org.gritwright.units.check.Require;
 
 /** Pairs of x and y with weights, checked: what curves are fitted to and tested with. */
@@ -25,31 +24,24 @@ final class Observations {
         Objects.requireNonNull(y, "y");
         Objects.requireNonNull(weights, "weights");
         this.n = x.length;
-        if (n == 0 || y.length != n || weights.length != n) {
-            throw new InvalidInputException(
-                    "observations",
-                    "one or more, with an x, a y and a weight each",
-                    n + " x, " + y.length + " y, " + weights.length + " weights");
-        }
+        Require.that(
+                n != 0 && y.length == n && weights.length == n,
+                "observations",
+                "one or more, with an x, a y and a weight each",
+                () -> n + " x, " + y.length + " y, " + weights.length + " weights");
         for (int i = 0; i < n; i++) {
             Require.finite("x", x[i]);
             if (scatter == Scatter.RELATIVE) {
-                requirePositive("y", y[i]);
+                Require.positive("y", y[i]);
             } else {
                 Require.finite("y", y[i]);
             }
-            requirePositive("weight", weights[i]);
+            Require.positive("weight", weights[i]);
         }
         this.x = x.clone();
         this.y = y.clone();
         double mean = Arrays.stream(weights).sum() / n;
         this.weights = Arrays.stream(weights).map(w -> w / mean).toArray();
-    }
-
-    private static void requirePositive(String field, double value) {
-        if (!(Require.finite(field, value) > 0)) {
-            throw new InvalidInputException(field, "greater than 0", String.valueOf(value));
-        }
     }
 
     /**
@@ -81,7 +73,7 @@ final class Observations {
         }
         sums.replaceAll((at, sum) -> new Group(at, sum.weight, sum.mean / sum.weight, 0));
         for (int i = 0; i < n; i++) {
-            Group group = sums.get(x[i]);
+            Group group = Objects.requireNonNull(sums.get(x[i]), "made above");
             double deviation = scatter.deviation(y[i], group.mean);
             double squares = group.squares + weights[i] * deviation * deviation;
             sums.put(x[i], new Group(group.x, group.weight, group.mean, squares));

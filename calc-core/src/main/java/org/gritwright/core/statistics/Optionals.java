@@ -1,6 +1,7 @@
 package org.gritwright.core.statistics;
 
 import java.util.OptionalDouble;
+import org.jspecify.annotations.Nullable;
 
 /** Numbers that may be absent: in texts, and boxed, since {@link OptionalDouble} itself can't be serialized. */
 final class Optionals {
@@ -12,11 +13,11 @@ final class Optionals {
     }
 
     /** Null where it is absent. */
-    static Double boxed(OptionalDouble number) {
+    static @Nullable Double boxed(OptionalDouble number) {
         return number.isPresent() ? number.getAsDouble() : null;
     }
 
-    static OptionalDouble unboxed(Double number) {
+    static OptionalDouble unboxed(@Nullable Double number) {
         return number == null ? OptionalDouble.empty() : OptionalDouble.of(number);
     }
 

@@ -1,10 +1,10 @@
 package org.gritwright.core.statistics;
 
 import java.io.Serializable;
-import java.util.Objects;
 import java.util.OptionalDouble;
 import org.gritwright.units.InvalidInputException;
 import org.gritwright.units.check.Require;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The outcome of a {@link RatioEstimator}, in the units of its input. Immutable, thread-safe, a value.
@@ -25,8 +25,6 @@ public record RatioEstimate(
         OptionalDouble intercept,
         OptionalDouble interceptUncertainty)
         implements Serializable {
-    private static final long serialVersionUID = 1L;
-
     /**
      * Checks the values.
      *
@@ -34,11 +32,8 @@ public record RatioEstimate(
      *     a deviation or an uncertainty is missing with a degree of freedom or present without
      */
     public RatioEstimate {
+        Require.given(RatioEstimate.class, sampleDeviation, standardUncertainty, intercept, interceptUncertainty);
         Require.finite("ratio", ratio);
-        Objects.requireNonNull(sampleDeviation, "sampleDeviation");
-        Objects.requireNonNull(standardUncertainty, "standardUncertainty");
-        Objects.requireNonNull(intercept, "intercept");
-        Objects.requireNonNull(interceptUncertainty, "interceptUncertainty");
         sampleDeviation.ifPresent(s -> Require.finite("sample deviation", s));
         standardUncertainty.ifPresent(u -> Require.finite("standard uncertainty", u));
         intercept.ifPresent(a -> Require.finite("intercept", a));
@@ -96,14 +91,12 @@ public record RatioEstimate(
 
     private record SerialForm(
             double ratio,
-            Double sampleDeviation,
-            Double standardUncertainty,
+            @Nullable Double sampleDeviation,
+            @Nullable Double standardUncertainty,
             int pairs,
-            Double intercept,
-            Double interceptUncertainty)
+            @Nullable Double intercept,
+            @Nullable Double interceptUncertainty)
             implements Serializable {
-        private static final long serialVersionUID = 1L;
-
         private Object readResolve() {
             return new RatioEstimate(
                     ratio,

@@ -3,7 +3,6 @@ package org.gritwright.core.statistics;
 import java.util.Arrays;
 import java.util.Objects;
 import java.util.OptionalDouble;
-import org.gritwright.units.InvalidInputException;
 import org.gritwright.units.check.Comparison;
 import org.gritwright.units.check.Require;
 
@@ -75,10 +74,11 @@ public enum RatioEstimator {
         RatioEstimate of(double[] numerators, double[] denominators) {
             requireDifferentLengths(denominators);
             StraightLine line = StraightLine.fit(denominators, numerators);
-            if (!(line.slope() > 0)) {
-                throw new InvalidInputException(
-                        "numerators of a line", "rising with the denominators", "slope " + line.slope());
-            }
+            Require.that(
+                    line.slope() > 0,
+                    "numerators of a line",
+                    "rising with the denominators",
+                    () -> "slope " + line.slope());
             double squares = 0;
             double[] residuals = line.residuals();
             for (int i = 0; i < residuals.length; i++) {
@@ -123,26 +123,23 @@ public enum RatioEstimator {
      * @param numerators finite numbers, one or more
      * @param denominators as many, each finite and greater than zero
      * @return the estimate; deviation and uncertainty are absent, not zero, without a degree of freedom
-     * @throws InvalidInputException if there is no pair, the lengths differ, a number is not finite, a denominator is
+     * @throws org.gritwright.units.InvalidInputException if there is no pair, the lengths differ, a number is not finite, a denominator is
      *     not greater than zero, or the result would not be finite; for a line, also if the largest denominator is less than
      *     {@link #LEAST_RATIO_OF_LENGTHS} times the smallest, or the slope is not greater than zero
      */
     public RatioEstimate estimate(double[] numerators, double[] denominators) {
         int n = Objects.requireNonNull(numerators, "numerators").length;
         Objects.requireNonNull(denominators, "denominators");
-        if (n == 0 || denominators.length != n) {
-            throw new InvalidInputException(
-                    "pairs",
-                    "one or more, each with a numerator and a denominator",
-                    n + " numerators, " + denominators.length + " denominators");
-        }
+        Require.that(
+                n != 0 && denominators.length == n,
+                "pairs",
+                "one or more, each with a numerator and a denominator",
+                () -> n + " numerators, " + denominators.length + " denominators");
         for (double numerator : numerators) {
             Require.finite("numerator", numerator);
         }
         for (double denominator : denominators) {
-            if (!(Require.finite("denominator", denominator) > 0)) {
-                throw new InvalidInputException("denominator", "greater than 0", String.valueOf(denominator));
-            }
+            Require.positive("denominator", denominator);
         }
         return of(numerators, denominators);
     }
@@ -158,12 +155,11 @@ public enum RatioEstimator {
     private static void requireDifferentLengths(double[] denominators) {
         double least = Arrays.stream(denominators).min().orElseThrow();
         double largest = Arrays.stream(denominators).max().orElseThrow();
-        if (Comparison.isAbove(LEAST_RATIO_OF_LENGTHS * least, largest)) {
-            throw new InvalidInputException(
-                    "denominators of a line",
-                    "two or more, the largest at least " + LEAST_RATIO_OF_LENGTHS + " times the smallest",
-                    least + " to " + largest);
-        }
+        Require.that(
+                !Comparison.isAbove(LEAST_RATIO_OF_LENGTHS * least, largest),
+                "denominators of a line",
+                "two or more, the largest at least " + LEAST_RATIO_OF_LENGTHS + " times the smallest",
+                () -> least + " to " + largest);
     }
 
     /**

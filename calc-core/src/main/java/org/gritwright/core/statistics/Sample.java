@@ -5,21 +5,21 @@ import java.util.Objects;
 import java.util.OptionalDouble;
 import org.gritwright.units.InvalidInputException;
 import org.gritwright.units.check.Require;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Mean and sample standard deviation of numbers. Immutable, thread-safe, a value.
  *
- * <p>Computed in two passes: s² = (Σ d² − (Σ d)²/n) ÷ (n − 1) with the deviations d from the mean, not as the difference of
- * two large sums; the second term removes the effect of the mean's rounding (T. F. Chan, G. H. Golub and R. J. LeVeque,
- * Algorithms for computing the sample variance, The American Statistician 37, 1983; from memory).
+ * <p>Computed in two passes: s² = (Σ d² − (Σ d)²/n) ÷ (n − 1) with the deviations d from the mean, not as the
+ * difference of two large sums; the second term removes the effect of the mean's rounding (T. F. Chan, G. H. Golub and
+ * R. J. LeVeque, Algorithms for computing the sample variance, The American Statistician 37 (3), 1983, 242–247; abstract
+ * checked, formula from memory).
  *
  * @param size how many numbers, 1 or more
  * @param mean their mean
  * @param deviation their sample standard deviation, n − 1 in the denominator; absent, not zero, for one number
  */
 public record Sample(int size, double mean, OptionalDouble deviation) implements Serializable {
-    private static final long serialVersionUID = 1L;
-
     /**
      * Checks the values.
      *
@@ -47,9 +47,7 @@ public record Sample(int size, double mean, OptionalDouble deviation) implements
      */
     public static Sample of(double... values) {
         int n = Objects.requireNonNull(values, "values").length;
-        if (n == 0) {
-            throw new InvalidInputException("sample", "one number or more", "none");
-        }
+        Require.that(n != 0, "sample", "one number or more", "none");
         double sum = 0;
         for (double value : values) {
             sum += Require.finite("number of a sample", value);
@@ -73,9 +71,8 @@ public record Sample(int size, double mean, OptionalDouble deviation) implements
         return new SerialForm(size, mean, Optionals.boxed(deviation));
     }
 
-    private record SerialForm(int size, double mean, Double deviation) implements Serializable {
-        private static final long serialVersionUID = 1L;
-
+    private record SerialForm(
+            int size, double mean, @Nullable Double deviation) implements Serializable {
         private Object readResolve() {
             return new Sample(size, mean, Optionals.unboxed(deviation));
         }

@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import org.gritwright.units.InvalidInputException;
 import org.gritwright.units.check.Require;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The least-squares straight line y = intercept + slope · x, or through the origin y = slope · x, with what follows from it:
@@ -35,9 +36,9 @@ public final class StraightLine implements Serializable {
     private final double centreX;
 
     private final double centreY;
-    /** One over the sum of weights; 0 through the origin, where the centre is not estimated. */
+    /** One over the sum of weights; 0 through the origin, where the center is not estimated. */
     private final double centreVariance;
-    /** The weighted sum of squares of x about the centre. */
+    /** The weighted sum of squares of x about the center. */
     private final double squaresOfX;
 
     private StraightLine(boolean throughOrigin, double[] x, double[] y, double[] weights) {
@@ -90,15 +91,8 @@ public final class StraightLine implements Serializable {
         for (int i = 0; i < n; i++) {
             Require.finite("x", x[i]);
             Require.finite("y", y[i]);
-            requirePositive("weight", weights[i]);
+            Require.positive("weight", weights[i]);
         }
-    }
-
-    private static double requirePositive(String field, double number) {
-        if (!(Require.finite(field, number) > 0)) {
-            throw new InvalidInputException(field, "greater than 0", String.valueOf(number));
-        }
-        return number;
     }
 
     /** Two passes: the second recovers what the first lost to rounding. */
@@ -309,7 +303,7 @@ public final class StraightLine implements Serializable {
      * @throws InvalidInputException if a number is out of its range or the result is not finite
      */
     public Prediction observationAt(double x, double weight) {
-        return prediction(valueAt(x), 1 / requirePositive("weight", weight) + leverage(x));
+        return prediction(valueAt(x), 1 / Require.positive("weight", weight) + leverage(x));
     }
 
     /**
@@ -353,14 +347,12 @@ public final class StraightLine implements Serializable {
      * @throws InvalidInputException if a number is out of its range, the line is level, or the result is not finite
      */
     public Prediction xForObservation(double y, double weight) {
-        return xFor(y, 1 / requirePositive("weight", weight));
+        return xFor(y, 1 / Require.positive("weight", weight));
     }
 
     private Prediction xFor(double y, double ofObservation) {
         Require.finite("y", y);
-        if (slope == 0) {
-            throw new InvalidInputException("slope of a line that is read backwards", "other than 0", "0");
-        }
+        Require.that(slope != 0, "slope of a line that is read backwards", "other than 0", "0");
         double x = centreX + (y - centreY) / slope;
         return prediction(x, (ofObservation + leverage(x)) / (slope * slope));
     }
@@ -404,7 +396,7 @@ public final class StraightLine implements Serializable {
      * @throws InvalidInputException if a number is out of its range
      */
     public Optional<Range> rangeOfXForObservation(double y, double weight, double coverage) {
-        return rangeOfX(y, 1 / requirePositive("weight", weight), coverage);
+        return rangeOfX(y, 1 / Require.positive("weight", weight), coverage);
     }
 
     private Optional<Range> rangeOfX(double y, double ofObservation, double coverage) {
@@ -470,8 +462,6 @@ public final class StraightLine implements Serializable {
      */
     public record Prediction(double value, OptionalDouble standardUncertainty, int degreesOfFreedom)
             implements Serializable {
-        private static final long serialVersionUID = 1L;
-
         /**
          * Checks the values.
          *
@@ -509,10 +499,8 @@ public final class StraightLine implements Serializable {
             return new SerialForm(value, Optionals.boxed(standardUncertainty), degreesOfFreedom);
         }
 
-        private record SerialForm(double value, Double standardUncertainty, int degreesOfFreedom)
+        private record SerialForm(double value, @Nullable Double standardUncertainty, int degreesOfFreedom)
                 implements Serializable {
-            private static final long serialVersionUID = 1L;
-
             private Object readResolve() {
                 return new Prediction(value, Optionals.unboxed(standardUncertainty), degreesOfFreedom);
             }
@@ -536,8 +524,6 @@ public final class StraightLine implements Serializable {
      * @param highest the highest value
      */
     public record Range(double lowest, double highest) implements Serializable {
-        private static final long serialVersionUID = 1L;
-
         /**
          * Checks the values.
          *

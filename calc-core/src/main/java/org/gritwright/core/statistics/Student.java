@@ -4,7 +4,6 @@ import java.io.Serializable;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import org.apache.commons.statistics.distribution.TDistribution;
-import org.gritwright.units.InvalidInputException;
 import org.gritwright.units.check.Require;
 
 /**
@@ -27,12 +26,10 @@ public final class Student implements Serializable {
      *
      * @param degreesOfFreedom greater than 0, possibly infinite
      * @return the distribution
-     * @throws InvalidInputException if there is no degree of freedom
+     * @throws org.gritwright.units.InvalidInputException if there is no degree of freedom
      */
     public static Student of(double degreesOfFreedom) {
-        if (!(degreesOfFreedom > 0)) {
-            throw new InvalidInputException("degrees of freedom", "greater than 0", String.valueOf(degreesOfFreedom));
-        }
+        Require.that(degreesOfFreedom > 0, "degrees of freedom", "greater than 0", degreesOfFreedom);
         return new Student(degreesOfFreedom);
     }
 
@@ -41,7 +38,7 @@ public final class Student implements Serializable {
      *
      * @param coverage greater than 0 and below 1, for example 0.95
      * @return for example 2.262 for 9 degrees of freedom, 1.960 for infinitely many
-     * @throws InvalidInputException if the coverage is out of its range
+     * @throws org.gritwright.units.InvalidInputException if the coverage is out of its range
      */
     public double coverageFactor(double coverage) {
         return distribution.inverseSurvivalProbability((1 - Require.probability("coverage", coverage)) / 2);
@@ -52,7 +49,7 @@ public final class Student implements Serializable {
      *
      * @param risk greater than 0 and below 1, for example 0.05
      * @return for example 1.645 for infinitely many degrees of freedom
-     * @throws InvalidInputException if the risk is out of its range
+     * @throws org.gritwright.units.InvalidInputException if the risk is out of its range
      */
     public double factorExceededWith(double risk) {
         return distribution.inverseSurvivalProbability(Require.probability("risk", risk));

@@ -1,5 +1,6 @@
 package org.gritwright.core.uncertainty;
 
+import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
@@ -19,14 +20,14 @@ import org.gritwright.units.InvalidInputException;
 import org.gritwright.units.check.Require;
 
 /**
- * Where a result's uncertainty comes from: named components, combined by the law of propagation (JCGM 100:2008, the GUM,
- * 5.1 and 5.2).
+ * Where a result's uncertainty comes from: components, combined by the law of propagation (JCGM 100:2008, the GUM, 5.1 and
+ * 5.2). A component is found by its {@link Component#key key}, never by its printed name.
  *
  * <ul>
  *   <li>u² = Σᵢ Σⱼ rᵢⱼ·cᵢ·cⱼ, with the contributions c. Components of one group are one error, r = 1; others have the
  *       stated correlation, or none.
- *   <li>Effective degrees of freedom by the formula of Welch and Satterthwaite, ν = u⁴ ÷ Σ u_b⁴/ν_b (G.4.1). It is for
- *       independent errors, so components that are correlated go in as one block b, with the fewest degrees of freedom
+ *   <li>The effective degrees of freedom follow the formula of Welch and Satterthwaite, ν = u⁴ ÷ Σ u_b⁴/ν_b (G.4.1). It
+ *       holds for independent errors, so correlated components enter as one block b, with the fewest degrees of freedom
  *       of any of them.
  * </ul>
  *
@@ -34,8 +35,10 @@ import org.gritwright.units.check.Require;
  *
  * @param <Q> the kind of the result
  */
-public final class Budget<Q extends Quantity<Q>> {
-    /** A correlation matrix of rounded coefficients may miss being one by about this much. */
+public final class Budget<Q extends Quantity<Q>> implements Serializable {
+    private static final long serialVersionUID = 1L;
+
+    /** How far rounding of the coefficients may take a matrix from being a correlation matrix. */
     private static final double ROUNDING = 1e-9;
 
     private final Quantity<Q> value;
@@ -46,40 +49,44 @@ public final class Budget<Q extends Quantity<Q>> {
     private final Measured<Q> result;
 
     private Budget(Quantity<Q> value, List<Component<Q>> components, List<Correlation> correlations) {
-        this.value = Require.finite("value", value);
-        this.components = List.copyOf(components);
-        this.correlations = List.copyOf(correlations);
+        this.value = Require.finite("value", Objects.requireNonNull(value, "value"));
+        this.components = List.copyOf(Objects.requireNonNull(components, "components"));
+        this.correlations = List.copyOf(Objects.requireNonNull(correlations, "correlations"));
         Unit<Q> unit = value.getUnit();
         this.contributions = this.components.stream()
                 .mapToDouble(c -> Amounts.in(c.contribution(), unit))
                 .toArray();
-        double[][] coefficients = coefficients();
+        Map<ComponentKey, Integer> places = places();
         int n = contributions.length;
-        double[] variances = new double[n];
-        for (int i = 0; i < n; i++) {
-            double coupled = 0;
-            for (int j = 0; j < n; j++) {
-                coupled += coefficients[i][j] * contributions[j];
+        double[] variances = Arrays.stream(contributions).map(c -> c * c).toArray();
+        int[] blocks = IntStream.range(0, n).toArray();
+        // Most budgets have no coupled components; then the cost is that of their number, not of their pairs.
+        if (isCoupled()) {
+            double[][] coefficients = coefficients(places);
+            for (int i = 0; i < n; i++) {
+                double coupled = 0;
+                for (int j = 0; j < n; j++) {
+                    coupled += coefficients[i][j] * contributions[j];
+                }
+                variances[i] = contributions[i] * coupled;
             }
-            variances[i] = contributions[i] * coupled;
+            blocks = blocks(coefficients);
         }
-        // Full correlation with opposite signs may leave a rounding error on the wrong side of zero.
+        // Full correlation with opposite signs may leave a rounding error below zero.
         double variance = Math.max(0, Arrays.stream(variances).sum());
         this.shares = Arrays.stream(variances)
                 .map(v -> variance > 0 ? v / variance : 0)
                 .toArray();
         this.result = Measured.of(
-                value,
-                Amounts.of(Math.sqrt(variance), unit),
-                effectiveDegreesOfFreedom(variance, variances, blocks(coefficients)));
+                value, Amounts.of(Math.sqrt(variance), unit), effectiveDegreesOfFreedom(variance, variances, blocks));
     }
 
     /**
-     * A budget of components that are independent, but for their groups.
+     * A budget of components that are independent except within their groups.
      *
      * @param <Q> the kind of the result
      * @param value the result
-     * @param components the components, possibly none; each name once
+     * @param components the components, possibly none; each key once
      * @return the budget
      * @throws InvalidInputException as for the full form
      */
@@ -92,41 +99,53 @@ public final class Budget<Q extends Quantity<Q>> {
      *
      * @param <Q> the kind of the result
      * @param value the result
-     * @param components the components, possibly none; each name once
-     * @param correlations between components, each pair once; not within a group
+     * @param components the components, possibly none; each key once
+     * @param correlations between components, each pair once; not of components in a group
      * @return the budget
-     * @throws InvalidInputException if a name or a pair is there twice, a correlation names a component that isn't there
-     *     or one of a group, the members of a group differ in distribution or degrees of freedom, or no errors could have
-     *     these correlations
+     * @throws InvalidInputException if a key or a pair occurs twice, a correlation names a component that isn't there or
+     *     is in a group, the members of a group differ in distribution or degrees of freedom, or no errors could have
+     *     these correlations together
      */
     public static <Q extends Quantity<Q>> Budget<Q> of(
             Quantity<Q> value, List<Component<Q>> components, List<Correlation> correlations) {
         return new Budget<>(value, components, correlations);
     }
 
-    private double[][] coefficients() {
+    private Map<ComponentKey, Integer> places() {
+        Map<ComponentKey, Integer> places = new HashMap<>();
+        for (Component<Q> component : components) {
+            if (places.put(component.key(), places.size()) != null) {
+                throw new InvalidInputException(
+                        "key of an uncertainty",
+                        "in the budget once",
+                        component.key().toString());
+            }
+        }
+        return places;
+    }
+
+    private boolean isCoupled() {
+        return !correlations.isEmpty()
+                || components.stream().anyMatch(c -> c.group().isPresent());
+    }
+
+    private double[][] coefficients(Map<ComponentKey, Integer> places) {
         int n = components.size();
-        Map<String, Integer> places = new HashMap<>();
         double[][] coefficients = new double[n][n];
         for (int i = 0; i < n; i++) {
-            if (places.put(components.get(i).name(), i) != null) {
-                throw new InvalidInputException(
-                        "name of an uncertainty",
-                        "in the budget once",
-                        components.get(i).name());
-            }
             for (int j = 0; j < n; j++) {
                 coefficients[i][j] = i == j || isOneError(components.get(i), components.get(j)) ? 1 : 0;
             }
         }
-        Set<Set<String>> stated = new HashSet<>();
+        Set<Set<ComponentKey>> stated = new HashSet<>();
         for (Correlation correlation : correlations) {
             int i = place(places, correlation.first());
             int j = place(places, correlation.second());
-            if (!stated.add(Set.of(correlation.first(), correlation.second()))) {
-                throw new InvalidInputException(
-                        "correlation", "stated once a pair", correlation.first() + " and " + correlation.second());
-            }
+            Require.that(
+                    stated.add(Set.of(correlation.first(), correlation.second())),
+                    "correlation",
+                    "stated once per pair",
+                    () -> correlation.first() + " and " + correlation.second());
             coefficients[i][j] = correlation.coefficient();
             coefficients[j][i] = correlation.coefficient();
         }
@@ -134,10 +153,11 @@ public final class Budget<Q extends Quantity<Q>> {
         return coefficients;
     }
 
-    private int place(Map<String, Integer> places, String name) {
-        Integer place = places.get(name);
+    private int place(Map<ComponentKey, Integer> places, ComponentKey key) {
+        Integer place = places.get(key);
         if (place == null || components.get(place).group().isPresent()) {
-            throw new InvalidInputException("correlated component", "one of the budget that is in no group", name);
+            throw new InvalidInputException(
+                    "correlated component", "one of the budget that is in no group", key.toString());
         }
         return place;
     }
@@ -154,7 +174,7 @@ public final class Budget<Q extends Quantity<Q>> {
         return sameGroup;
     }
 
-    /** Cholesky's way: a matrix with a negative pivot is no correlation matrix. */
+    /** Cholesky's method: a matrix with a negative pivot is no correlation matrix. */
     private void requirePossible(double[][] coefficients) {
         if (correlations.isEmpty()) {
             return;
@@ -207,21 +227,20 @@ public final class Budget<Q extends Quantity<Q>> {
     }
 
     private double effectiveDegreesOfFreedom(double variance, double[] variances, int[] blocks) {
+        double[] ofBlocks = new double[blocks.length];
+        double[] fewest = new double[blocks.length];
+        Arrays.fill(fewest, Double.POSITIVE_INFINITY);
+        for (int i = 0; i < blocks.length; i++) {
+            ofBlocks[blocks[i]] += variances[i];
+            fewest[blocks[i]] = Math.min(fewest[blocks[i]], components.get(i).degreesOfFreedom());
+        }
         double sum = 0;
         for (int block = 0; block < blocks.length; block++) {
-            double ofBlock = 0;
-            double fewest = Double.POSITIVE_INFINITY;
-            for (int i = 0; i < blocks.length; i++) {
-                if (blocks[i] == block) {
-                    ofBlock += variances[i];
-                    fewest = Math.min(fewest, components.get(i).degreesOfFreedom());
-                }
-            }
-            // Parts of the whole, whose fourth powers can neither overflow nor vanish.
-            double part = variance > 0 ? ofBlock / variance : 0;
-            sum += part * part / fewest;
+            // Shares of the total, whose squares neither overflow nor vanish.
+            double part = variance > 0 ? ofBlocks[block] / variance : 0;
+            sum += part * part / fewest[block];
         }
-        // One block gives its own degrees of freedom, but for rounding below 1.
+        // A single block gives its own degrees of freedom, which rounding may take below 1.
         return sum > 0 ? Math.max(1, 1 / sum) : Double.POSITIVE_INFINITY;
     }
 
@@ -244,7 +263,7 @@ public final class Budget<Q extends Quantity<Q>> {
     }
 
     /**
-     * The correlations between components, beside those of the groups.
+     * The correlations between components, other than those within groups.
      *
      * @return the correlations, as given
      */
@@ -253,25 +272,39 @@ public final class Budget<Q extends Quantity<Q>> {
     }
 
     /**
-     * The same budget without some components, as without an error that two results share when they are compared.
+     * The component with a key.
      *
-     * @param names names of components; those that aren't there are no matter
+     * @param key the key
+     * @return the component; none if the budget has no such component
+     */
+    public Optional<Component<Q>> component(ComponentKey key) {
+        Objects.requireNonNull(key, "key");
+        return components.stream().filter(c -> c.key().equals(key)).findFirst();
+    }
+
+    /**
+     * The same budget without some components: when two results are compared, an error common to both cancels in the
+     * difference and has to be left out.
+     *
+     * @param keys keys of components; keys that the budget doesn't have are ignored
      * @return the budget of the others
      */
-    public Budget<Q> without(Set<String> names) {
+    public Budget<Q> without(Set<ComponentKey> keys) {
+        Objects.requireNonNull(keys, "keys");
         return new Budget<>(
                 value,
-                components.stream().filter(c -> !names.contains(c.name())).toList(),
+                components.stream().filter(c -> !keys.contains(c.key())).toList(),
                 correlations.stream()
-                        .filter(c -> !names.contains(c.first()) && !names.contains(c.second()))
+                        .filter(c -> !keys.contains(c.first()) && !keys.contains(c.second()))
                         .toList());
     }
 
     /**
-     * The part of the combined variance that a component is to blame for: cᵢ·Σⱼ rᵢⱼ·cⱼ ÷ u².
+     * The share of the combined variance that a component causes: cᵢ·Σⱼ rᵢⱼ·cⱼ ÷ u².
      *
      * @param component one of the components
-     * @return a ratio; all of them sum to 1, and one that makes up for others is negative; 0 where nothing is uncertain
+     * @return a ratio; all of them sum to 1, and that of a component that offsets others is negative; 0 where nothing is
+     *     uncertain
      * @throws InvalidInputException if the component is not of this budget
      */
     public double shareOf(Component<Q> component) {
@@ -283,7 +316,7 @@ public final class Budget<Q extends Quantity<Q>> {
     }
 
     /**
-     * The component with the largest share: what to improve first.
+     * The component with the largest share: the one to improve first.
      *
      * @return the component; none where nothing is uncertain
      */
@@ -296,20 +329,17 @@ public final class Budget<Q extends Quantity<Q>> {
     }
 
     /**
-     * Draws results at random, each component's error from its own distribution, added as the law of propagation adds
-     * them. What comes out needs no effective degrees of freedom and no normal sum: a cross-check of the expanded
-     * uncertainty. For what isn't a sum see {@link MonteCarlo#propagate}.
+     * Draws results at random: each component's error from its own distribution, added as the law of propagation adds them.
+     * The outcome assumes neither effective degrees of freedom nor a normal sum, so it cross-checks the expanded
+     * uncertainty. For a model that isn't a sum, see {@link MonteCarlo#propagate}.
      *
      * @param trials how many, 1 000 or more
-     * @param random the source of randomness; seed it to get the same again
+     * @param random the source of randomness; the same seed gives the same results
      * @return the distribution of the results, in the value's unit
      * @throws InvalidInputException if there are too few trials, or components are correlated other than by groups
      */
     public MonteCarlo simulate(int trials, RandomGenerator random) {
-        if (!correlations.isEmpty()) {
-            throw new InvalidInputException(
-                    "correlations of a simulated budget", "by groups only", correlations.toString());
-        }
+        Require.that(correlations.isEmpty(), "correlations of a simulated budget", "by groups only", correlations);
         List<MonteCarlo.Input> inputs = new ArrayList<>();
         for (int i = 0; i < contributions.length; i++) {
             Component<Q> component = components.get(i);
@@ -344,7 +374,7 @@ public final class Budget<Q extends Quantity<Q>> {
     }
 
     /**
-     * The budget as a table of plain text: a line a component, in the given order, and one for the result.
+     * The budget as a table of plain text: a line per component, in the given order, and one for the result.
      *
      * @return several lines
      */

@@ -47,7 +47,7 @@ final class BudgetTable {
         return aligned(rows) + asFineAs(expanded, result.value()) + " ± " + Rounded.text(expanded, DIGITS) + " (95 %)";
     }
 
-    /** The value to the decimals that its uncertainty has. */
+    /** The value with as many decimals as its uncertainty. */
     private static <Q extends Quantity<Q>> String asFineAs(Quantity<Q> uncertainty, Quantity<Q> value) {
         BigDecimal rounded = BigDecimal.valueOf(uncertainty.getValue().doubleValue())
                 .round(new MathContext(DIGITS, RoundingMode.HALF_EVEN));

@@ -1,37 +1,41 @@
 package org.gritwright.core.uncertainty;
 
-import java.util.Objects;
+import java.io.Serializable;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import javax.measure.Quantity;
+import org.gritwright.core.statistics.Student;
 import org.gritwright.units.Amounts;
 import org.gritwright.units.InvalidInputException;
 import org.gritwright.units.check.Require;
+import org.jspecify.annotations.Nullable;
 
 /**
  * One source of uncertainty in a budget: the standard uncertainty of an input, and what it contributes to the result.
  * Immutable, thread-safe, a value.
  *
  * @param <Q> the kind of the result
- * @param name what is uncertain, in the trade's words
+ * @param key what it is known by
+ * @param name what is uncertain, in the trade's words, as it is printed
  * @param evaluation how the uncertainty was found
  * @param distribution the shape of the error's distribution
  * @param standardUncertainty of the input, in its own unit, 0 or more
  * @param contribution sensitivity × standard uncertainty, in the result's unit; negative where the result falls as the
  *     input rises
- * @param degreesOfFreedom of the standard uncertainty, 1 or more; infinite where it is known as such
- * @param group errors of one group are one and the same error, as the span error of one scale in several weighings; none
- *     for an error of its own
+ * @param degreesOfFreedom of the standard uncertainty, 1 or more; infinite where it is taken as exactly known
+ * @param group the common error: components of one group are one and the same error, like the span error of one scale in
+ *     several weighings; none for an error of its own
  */
 public record Component<Q extends Quantity<Q>>(
+        ComponentKey key,
         String name,
         Evaluation evaluation,
         Distribution distribution,
         Quantity<?> standardUncertainty,
         Quantity<Q> contribution,
         double degreesOfFreedom,
-        Optional<String> group) {
-
+        Optional<String> group)
+        implements Serializable {
     /** How a standard uncertainty was found (JCGM 100:2008, the GUM, 4.2 and 4.3). */
     public enum Evaluation {
         /** From the scatter of repeats. */
@@ -44,12 +48,11 @@ public record Component<Q extends Quantity<Q>>(
      * Checks the values.
      *
      * @throws InvalidInputException if the name is blank, a number is not finite, the uncertainty is negative, the
-     *     uncertainty is 0 where the contribution is not, or there is no degree of freedom
+     *     uncertainty is 0 where the contribution is not, or there is less than 1 degree of freedom
      */
     public Component {
+        Require.given(Component.class, key, name, evaluation, distribution, standardUncertainty, contribution, group);
         Require.text("name of an uncertainty", name);
-        Objects.requireNonNull(evaluation, "evaluation");
-        Objects.requireNonNull(distribution, "distribution");
         double input = Require.finite(
                 "standard uncertainty of " + name,
                 standardUncertainty.getValue().doubleValue());
@@ -69,7 +72,7 @@ public record Component<Q extends Quantity<Q>>(
     }
 
     /**
-     * An uncertainty from the scatter of repeats: normal, by itself.
+     * An uncertainty from the scatter of repeats: normal, independent of the others, with its name as its key.
      *
      * @param <Q> the kind of the result
      * @param name what is uncertain
@@ -81,7 +84,29 @@ public record Component<Q extends Quantity<Q>>(
      */
     public static <Q extends Quantity<Q>> Component<Q> typeA(
             String name, Quantity<?> standardUncertainty, Quantity<Q> contribution, double degreesOfFreedom) {
+        return typeA(ComponentKey.of(name), name, standardUncertainty, contribution, degreesOfFreedom);
+    }
+
+    /**
+     * An uncertainty from the scatter of repeats: normal, independent of the others.
+     *
+     * @param <Q> the kind of the result
+     * @param key what it is known by
+     * @param name what is uncertain
+     * @param standardUncertainty of the input
+     * @param contribution to the result
+     * @param degreesOfFreedom 1 or more
+     * @return the component
+     * @throws InvalidInputException as for the full form
+     */
+    public static <Q extends Quantity<Q>> Component<Q> typeA(
+            ComponentKey key,
+            String name,
+            Quantity<?> standardUncertainty,
+            Quantity<Q> contribution,
+            double degreesOfFreedom) {
         return new Component<>(
+                key,
                 name,
                 Evaluation.TYPE_A,
                 Distribution.NORMAL,
@@ -92,7 +117,8 @@ public record Component<Q extends Quantity<Q>>(
     }
 
     /**
-     * An uncertainty from anything but repeats: with infinite degrees of freedom, by itself.
+     * An uncertainty from anything but repeats: with infinite degrees of freedom, independent of the others, with its name
+     * as its key.
      *
      * @param <Q> the kind of the result
      * @param name what is uncertain
@@ -104,7 +130,29 @@ public record Component<Q extends Quantity<Q>>(
      */
     public static <Q extends Quantity<Q>> Component<Q> typeB(
             String name, Distribution distribution, Quantity<?> standardUncertainty, Quantity<Q> contribution) {
+        return typeB(ComponentKey.of(name), name, distribution, standardUncertainty, contribution);
+    }
+
+    /**
+     * An uncertainty from anything but repeats: with infinite degrees of freedom, independent of the others.
+     *
+     * @param <Q> the kind of the result
+     * @param key what it is known by
+     * @param name what is uncertain
+     * @param distribution the shape of the error's distribution
+     * @param standardUncertainty of the input
+     * @param contribution to the result
+     * @return the component
+     * @throws InvalidInputException as for the full form
+     */
+    public static <Q extends Quantity<Q>> Component<Q> typeB(
+            ComponentKey key,
+            String name,
+            Distribution distribution,
+            Quantity<?> standardUncertainty,
+            Quantity<Q> contribution) {
         return new Component<>(
+                key,
                 name,
                 Evaluation.TYPE_B,
                 distribution,
@@ -119,9 +167,11 @@ public record Component<Q extends Quantity<Q>>(
      *
      * @param common the name of the common error
      * @return the component
+     * @throws InvalidInputException if the name is blank
      */
     public Component<Q> inGroup(String common) {
         return new Component<>(
+                key,
                 name,
                 evaluation,
                 distribution,
@@ -132,7 +182,7 @@ public record Component<Q extends Quantity<Q>>(
     }
 
     /**
-     * By how much the result changes per change of the input, in their units.
+     * The sensitivity: by how much the result changes per change of the input, in their units.
      *
      * @return contribution ÷ standard uncertainty; none for an uncertainty of 0
      */
@@ -141,5 +191,53 @@ public record Component<Q extends Quantity<Q>>(
         return input == 0
                 ? OptionalDouble.empty()
                 : OptionalDouble.of(contribution.getValue().doubleValue() / input);
+    }
+
+    private Object writeReplace() {
+        return new SerialForm<>(
+                key,
+                name,
+                evaluation,
+                distribution,
+                standardUncertainty,
+                contribution,
+                degreesOfFreedom,
+                group.orElse(null));
+    }
+
+    private record SerialForm<Q extends Quantity<Q>>(
+            ComponentKey key,
+            String name,
+            Evaluation evaluation,
+            Distribution distribution,
+            Quantity<?> standardUncertainty,
+            Quantity<Q> contribution,
+            double degreesOfFreedom,
+            @Nullable String group)
+            implements Serializable {
+        private Object readResolve() {
+            return new Component<>(
+                    key,
+                    name,
+                    evaluation,
+                    distribution,
+                    standardUncertainty,
+                    contribution,
+                    degreesOfFreedom,
+                    Optional.ofNullable(group));
+        }
+    }
+
+    /**
+     * The component as text.
+     *
+     * @return for example "count of revolutions: u 0.29 rev, contributes 0.09 lb/rev, ∞ degrees of freedom"
+     */
+    @Override
+    public String toString() {
+        return name + ": u " + Amounts.format(standardUncertainty) + ", contributes " + Amounts.format(contribution)
+                + ", "
+                + Student.words(degreesOfFreedom) + " degrees of freedom"
+                + group.map(common -> ", one error with others of " + common).orElse("");
     }
 }

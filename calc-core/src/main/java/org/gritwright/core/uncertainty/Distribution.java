@@ -1,10 +1,9 @@
 package org.gritwright.core.uncertainty;
 
 import java.util.random.RandomGenerator;
-import org.gritwright.units.InvalidInputException;
 import org.gritwright.units.check.Require;
 
-/** What is known of an error: the shape of its distribution (JCGM 100:2008, the GUM, 4.3 and 4.4). */
+/** The shape of an error's distribution (JCGM 100:2008, the GUM, 4.3 and 4.4). */
 public enum Distribution {
     /** Normal; Student's t where its degrees of freedom are finite. */
     NORMAL(Double.NaN) {
@@ -13,14 +12,14 @@ public enum Distribution {
             return Double.isInfinite(degreesOfFreedom) ? random.nextGaussian() : drawStudent(degreesOfFreedom, random);
         }
     },
-    /** Anywhere between two limits, as the rounding of a reading: u = a ÷ √3 (4.3.7). */
+    /** Equally probable anywhere between two limits, like the rounding of a reading: u = a ÷ √3 (4.3.7). */
     RECTANGULAR(Math.sqrt(1.0 / 3)) {
         @Override
         double draw(double degreesOfFreedom, RandomGenerator random) {
             return (2 * random.nextDouble() - 1) / deviationOfOne();
         }
     },
-    /** The sum of two like rectangular errors, as the count of pulses between start and stop: u = a ÷ √6 (4.3.9). */
+    /** The sum of two equal rectangular errors, like a count of pulses from start to stop: u = a ÷ √6 (4.3.9). */
     TRIANGULAR(Math.sqrt(1.0 / 6)) {
         @Override
         double draw(double degreesOfFreedom, RandomGenerator random) {
@@ -29,7 +28,7 @@ public enum Distribution {
             return (atStop - atStart) / deviationOfOne();
         }
     },
-    /** More often near the limits than between them, as what swings: u = a ÷ √2. */
+    /** More probable near the limits than between them, like something that swings: u = a ÷ √2. */
     ARCSINE(Math.sqrt(1.0 / 2)) {
         @Override
         double draw(double degreesOfFreedom, RandomGenerator random) {
@@ -52,22 +51,21 @@ public enum Distribution {
      *
      * @param halfWidth half the distance between the limits, 0 or more
      * @return the standard deviation
-     * @throws InvalidInputException if the half-width is negative or not finite, or the distribution has no limits
+     * @throws org.gritwright.units.InvalidInputException if the half-width is negative or not finite, or the distribution has no limits
      */
     public double standardUncertainty(double halfWidth) {
-        if (this == NORMAL) {
-            throw new InvalidInputException("distribution of an error within limits", "one with limits", "normal");
-        }
-        if (!(Require.finite("half-width", halfWidth) >= 0)) {
-            throw new InvalidInputException("half-width", "0 or more", String.valueOf(halfWidth));
-        }
+        Require.that(this != NORMAL, "distribution of an error within limits", "one with limits", "normal");
+        Require.notNegative("half-width", halfWidth);
         return halfWidth * deviationOfOne;
     }
 
     /** A random error with a standard uncertainty of 1. */
     abstract double draw(double degreesOfFreedom, RandomGenerator random);
 
-    /** R. W. Bailey, Polar generation of random variates with the t-distribution, Math. Comp. 62 (1994); from memory. */
+    /**
+     * R. W. Bailey, Polar generation of random variates with the t-distribution, Math. Comp. 62 (206), 1994, 779–781;
+     * abstract checked, algorithm from memory.
+     */
     private static double drawStudent(double degreesOfFreedom, RandomGenerator random) {
         double u;
         double w;

@@ -1,5 +1,6 @@
 package org.gritwright.core.uncertainty;
 
+import java.io.Serializable;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -8,20 +9,23 @@ import org.gritwright.core.statistics.Student;
 import org.gritwright.units.Amounts;
 import org.gritwright.units.InvalidInputException;
 import org.gritwright.units.check.Require;
+import org.jspecify.annotations.Nullable;
 
 /**
- * A measured quantity: its value and, where repeats allow one, its standard uncertainty with degrees of freedom.
+ * A measured quantity: its value and, where it is known, its standard uncertainty with degrees of freedom.
  *
- * <p>The uncertainty is absent, not zero, where nothing was repeated. Immutable, thread-safe, a value.
+ * <p>The uncertainty is absent, not zero, where it isn't known. Immutable, thread-safe, a value.
  *
  * @param <Q> the kind of quantity
  */
-public final class Measured<Q extends Quantity<Q>> {
+public final class Measured<Q extends Quantity<Q>> implements Serializable {
+    private static final long serialVersionUID = 1L;
+
     private final Quantity<Q> value;
-    private final Quantity<Q> standardUncertainty;
+    private final @Nullable Quantity<Q> standardUncertainty;
     private final double degreesOfFreedom;
 
-    private Measured(Quantity<Q> value, Quantity<Q> standardUncertainty, double degreesOfFreedom) {
+    private Measured(Quantity<Q> value, @Nullable Quantity<Q> standardUncertainty, double degreesOfFreedom) {
         this.value = value;
         this.standardUncertainty = standardUncertainty;
         this.degreesOfFreedom = degreesOfFreedom;
@@ -33,15 +37,15 @@ public final class Measured<Q extends Quantity<Q>> {
      * @param <Q> the kind of quantity
      * @param value the value
      * @param standardUncertainty one standard deviation of the value, 0 or more, in the value's unit
-     * @param degreesOfFreedom of the uncertainty, 1 or more; infinite where the uncertainty is known as such
+     * @param degreesOfFreedom of the uncertainty, 1 or more; infinite where it is taken as exactly known
      * @return the measured quantity
      * @throws InvalidInputException if a number is not finite, the uncertainty is negative or in another unit, or there
      *     is no degree of freedom
      */
     public static <Q extends Quantity<Q>> Measured<Q> of(
             Quantity<Q> value, Quantity<Q> standardUncertainty, double degreesOfFreedom) {
-        Require.finite("value", value);
-        Require.finite("standard uncertainty", standardUncertainty);
+        Require.finite("value", Objects.requireNonNull(value, "value"));
+        Require.finite("standard uncertainty", Objects.requireNonNull(standardUncertainty, "standardUncertainty"));
         if (!standardUncertainty.getUnit().equals(value.getUnit())
                 || !(standardUncertainty.getValue().doubleValue() >= 0)) {
             throw new InvalidInputException(
@@ -49,9 +53,7 @@ public final class Measured<Q extends Quantity<Q>> {
                     "0 or more and in the unit of " + Amounts.format(value),
                     Amounts.format(standardUncertainty));
         }
-        if (!(degreesOfFreedom >= 1)) {
-            throw new InvalidInputException("degrees of freedom", "1 or more", String.valueOf(degreesOfFreedom));
-        }
+        Require.that(degreesOfFreedom >= 1, "degrees of freedom", "1 or more", degreesOfFreedom);
         return new Measured<>(value, standardUncertainty, degreesOfFreedom);
     }
 
@@ -64,7 +66,8 @@ public final class Measured<Q extends Quantity<Q>> {
      * @throws InvalidInputException if the value is not finite
      */
     public static <Q extends Quantity<Q>> Measured<Q> once(Quantity<Q> value) {
-        return new Measured<>(Require.finite("value", value), null, Double.POSITIVE_INFINITY);
+        Require.finite("value", Objects.requireNonNull(value, "value"));
+        return new Measured<>(value, null, Double.POSITIVE_INFINITY);
     }
 
     /**
@@ -95,9 +98,9 @@ public final class Measured<Q extends Quantity<Q>> {
     }
 
     /**
-     * By how much the standard uncertainty has to be multiplied so that the interval about the value holds the true
-     * value with a stated coverage: Student's t, for infinite degrees of freedom the normal quantile (JCGM 100:2008, the
-     * GUM, G.3.2 and G.4).
+     * The coverage factor: the standard uncertainty times this factor is half the width of the interval about the value
+     * that contains the true value with a stated probability. Student's t; for infinite degrees of freedom, the normal
+     * quantile (JCGM 100:2008, the GUM, G.3.2 and G.4).
      *
      * @param coverage greater than 0 and below 1, for example 0.95
      * @return the coverage factor, present where the uncertainty is
@@ -109,8 +112,8 @@ public final class Measured<Q extends Quantity<Q>> {
     }
 
     /**
-     * The expanded uncertainty, half the width of the interval about the value that holds the true value with a stated
-     * coverage.
+     * The expanded uncertainty: half the width of the interval about the value that contains the true value with a stated
+     * probability.
      *
      * @param coverage greater than 0 and below 1, for example 0.95
      * @return coverage factor × standard uncertainty, in the value's unit, present where the uncertainty is
@@ -138,7 +141,7 @@ public final class Measured<Q extends Quantity<Q>> {
     /**
      * Value and uncertainty as text.
      *
-     * @return for example "5.23 lb/rev (u 0.04 lb/rev, 2 degrees of freedom)"; degrees of freedom to a tenth
+     * @return for example "6.1 lb/rev (u 0.04 lb/rev, 2 degrees of freedom)"; degrees of freedom to a tenth
      */
     @Override
     public String toString() {

@@ -1,22 +1,24 @@
 package org.gritwright.core.uncertainty;
 
+import java.io.Serializable;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Objects;
 import java.util.function.ToDoubleFunction;
 import java.util.random.RandomGenerator;
-import org.gritwright.units.InvalidInputException;
 import org.gritwright.units.check.Require;
 
 /**
- * What comes out when a model is computed again and again with errors drawn at random: a check of a budget where the
+ * The distribution of a model's results over many computations with errors drawn at random: a check of a budget where the
  * model isn't linear or the sum isn't normal (JCGM 101:2008, GUM Supplement 1).
  *
- * <p>Numbers are in the unit in which the model computes. An input from repeats is drawn from Student's t about its
- * value (6.4.9), whose deviation is more than the standard uncertainty; so with few degrees of freedom the deviation here
- * is more than a budget's. Compare intervals. Immutable, thread-safe.
+ * <p>Numbers are in the unit in which the model computes. An input from repeats is drawn from Student's t about its value
+ * (6.4.9), whose standard deviation is larger than the standard uncertainty; so with few degrees of freedom the standard
+ * deviation here is larger than a budget's. Compare intervals instead. Immutable, thread-safe, a value.
  */
-public final class MonteCarlo {
+public final class MonteCarlo implements Serializable {
+    private static final long serialVersionUID = 1L;
+
     private static final int FEWEST_TRIALS = 1_000;
 
     private final double[] sorted;
@@ -43,25 +45,20 @@ public final class MonteCarlo {
      * @param value its value
      * @param standardUncertainty its standard uncertainty, 0 or more
      * @param distribution the shape of its error
-     * @param degreesOfFreedom greater than 0; infinite where the uncertainty is known as such
+     * @param degreesOfFreedom greater than 0; infinite where the uncertainty is taken as exactly known
      */
-    public record Input(double value, double standardUncertainty, Distribution distribution, double degreesOfFreedom) {
+    public record Input(double value, double standardUncertainty, Distribution distribution, double degreesOfFreedom)
+            implements Serializable {
         /**
          * Checks the values.
          *
-         * @throws InvalidInputException if a number is out of its range
+         * @throws org.gritwright.units.InvalidInputException if a number is out of its range
          */
         public Input {
             Require.finite("value of an input", value);
             Objects.requireNonNull(distribution, "distribution");
-            if (!(Require.finite("standard uncertainty of an input", standardUncertainty) >= 0)) {
-                throw new InvalidInputException(
-                        "standard uncertainty of an input", "0 or more", String.valueOf(standardUncertainty));
-            }
-            if (!(degreesOfFreedom > 0)) {
-                throw new InvalidInputException(
-                        "degrees of freedom of an input", "greater than 0", String.valueOf(degreesOfFreedom));
-            }
+            Require.notNegative("standard uncertainty of an input", standardUncertainty);
+            Require.that(degreesOfFreedom > 0, "degrees of freedom of an input", "greater than 0", degreesOfFreedom);
         }
 
         private double draw(RandomGenerator random) {
@@ -71,20 +68,21 @@ public final class MonteCarlo {
 
     /**
      * Computes the model with random errors of its inputs, independent of each other. An error that several numbers of
-     * the model have in common is one input.
+     * the model have in common has to be one input.
      *
      * @param inputs the inputs
-     * @param model gets the inputs' numbers in their order and gives a finite result
+     * @param model takes the inputs' numbers in their order and returns a finite result
      * @param trials how many, 1 000 or more; 10 000 or more for an interval of 95 %
-     * @param random the source of randomness; seed it to get the same again
+     * @param random the source of randomness; the same seed gives the same results
      * @return the distribution of the results
-     * @throws InvalidInputException if there are too few trials or the model gives a result that is not finite
+     * @throws org.gritwright.units.InvalidInputException if there are too few trials, or the model returns a number that is not finite
      */
     public static MonteCarlo propagate(
             List<Input> inputs, ToDoubleFunction<double[]> model, int trials, RandomGenerator random) {
-        if (trials < FEWEST_TRIALS) {
-            throw new InvalidInputException("trials", FEWEST_TRIALS + " or more", String.valueOf(trials));
-        }
+        Objects.requireNonNull(inputs, "inputs");
+        Objects.requireNonNull(model, "model");
+        Objects.requireNonNull(random, "random");
+        Require.that(trials >= FEWEST_TRIALS, "trials", FEWEST_TRIALS + " or more", trials);
         Input[] all = inputs.toArray(Input[]::new);
         double[] results = new double[trials];
         for (int trial = 0; trial < trials; trial++) {
@@ -96,6 +94,26 @@ public final class MonteCarlo {
         }
         Arrays.sort(results);
         return new MonteCarlo(results);
+    }
+
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof MonteCarlo that && Arrays.equals(sorted, that.sorted);
+    }
+
+    @Override
+    public int hashCode() {
+        return Arrays.hashCode(sorted);
+    }
+
+    /**
+     * The distribution as text.
+     *
+     * @return for example "10000 results, mean 60.0, standard deviation 0.5"
+     */
+    @Override
+    public String toString() {
+        return sorted.length + " results, mean " + mean + ", standard deviation " + standardDeviation;
     }
 
     /**
@@ -117,11 +135,11 @@ public final class MonteCarlo {
     }
 
     /**
-     * The result below which a part of all results lie.
+     * A quantile: the result below which a stated part of all results lies.
      *
      * @param probability greater than 0 and below 1
      * @return the quantile
-     * @throws InvalidInputException if the probability is out of its range
+     * @throws org.gritwright.units.InvalidInputException if the probability is out of its range
      */
     public double quantile(double probability) {
         double place = Require.probability("probability", probability) * (sorted.length - 1);
@@ -131,11 +149,11 @@ public final class MonteCarlo {
     }
 
     /**
-     * An interval that holds a part of all results, with as many below it as above (7.7.2).
+     * The interval that contains a stated part of all results, with as many below it as above (7.7.2).
      *
      * @param coverage greater than 0 and below 1, for example 0.95
      * @return the interval
-     * @throws InvalidInputException if the coverage is out of its range
+     * @throws org.gritwright.units.InvalidInputException if the coverage is out of its range
      */
     public Interval interval(double coverage) {
         Require.probability("coverage", coverage);
@@ -143,21 +161,19 @@ public final class MonteCarlo {
     }
 
     /**
-     * From a lower to an upper number. Immutable, thread-safe, a value.
+     * An interval of numbers. Immutable, thread-safe, a value.
      *
      * @param lower the lower end
      * @param upper the upper end
      */
-    public record Interval(double lower, double upper) {
+    public record Interval(double lower, double upper) implements Serializable {
         /**
          * Checks the ends.
          *
-         * @throws InvalidInputException if the lower is above the upper, or one is not a number
+         * @throws org.gritwright.units.InvalidInputException if the lower end is above the upper, or one is not a number
          */
         public Interval {
-            if (!(lower <= upper)) {
-                throw new InvalidInputException("interval", "from a lower to an upper end", lower + " to " + upper);
-            }
+            Require.that(lower <= upper, "interval", "from a lower to an upper end", () -> lower + " to " + upper);
         }
     }
 }

@@ -1,5 +1,7 @@
 package org.gritwright.core.uncertainty;
 
+import java.io.Serializable;
+import java.util.Objects;
 import javax.measure.Quantity;
 import org.gritwright.units.Amounts;
 import org.gritwright.units.InvalidInputException;
@@ -7,15 +9,15 @@ import org.gritwright.units.check.Comparison;
 import org.gritwright.units.check.Require;
 
 /**
- * Two results held against each other: E_n = (a − b) ÷ √(U_a² + U_b²), with expanded uncertainties of 95 % (ISO 13528 and
+ * Two results compared: E_n = (a − b) ÷ √(U_a² + U_b²), with expanded uncertainties U for a coverage of 95 % (ISO 13528 and
  * ISO/IEC 17043; from memory). Immutable, thread-safe, a value.
  *
- * <p>The two must be independent: an error that both share, as the span of one scale, is in the difference of neither and
- * has to be left out of both uncertainties.
+ * <p>The two must be independent. An error common to both, like the span of one scale, cancels in the difference and has to
+ * be left out of both uncertainties ({@link Budget#without}).
  *
  * @param value E_n; between −1 and 1 the two agree
  */
-public record NormalisedError(double value) {
+public record NormalisedError(double value) implements Serializable {
     private static final double COVERAGE = 0.95;
 
     /**
@@ -24,7 +26,7 @@ public record NormalisedError(double value) {
      * @throws InvalidInputException if it is not finite
      */
     public NormalisedError {
-        Require.finite("normalised error", value);
+        Require.finite("normalized error", value);
     }
 
     /**
@@ -33,16 +35,16 @@ public record NormalisedError(double value) {
      * @param <Q> their kind
      * @param a one result
      * @param b the other
-     * @return the normalised error
-     * @throws InvalidInputException if one has no uncertainty, or both are without any
+     * @return the normalized error
+     * @throws InvalidInputException if one has no uncertainty, or both have an uncertainty of 0
      */
     public static <Q extends Quantity<Q>> NormalisedError between(Measured<Q> a, Measured<Q> b) {
+        Objects.requireNonNull(a, "a");
+        Objects.requireNonNull(b, "b");
         double difference = a.value().getValue().doubleValue()
                 - Amounts.in(b.value(), a.value().getUnit());
         double uncertainty = Math.hypot(expanded(a, a), expanded(b, a));
-        if (!(uncertainty > 0)) {
-            throw new InvalidInputException("uncertainty of the results to compare", "greater than 0", "0");
-        }
+        Require.that(uncertainty > 0, "uncertainty of the results to compare", "greater than 0", "0");
         return new NormalisedError(difference / uncertainty);
     }
 
@@ -50,7 +52,7 @@ public record NormalisedError(double value) {
         return result.expandedUncertainty(COVERAGE)
                 .map(u -> Amounts.in(u, like.value().getUnit()))
                 .orElseThrow(() -> new InvalidInputException(
-                        "result to compare", "with its uncertainty", Amounts.format(result.value())));
+                        "result to compare", "one with an uncertainty", Amounts.format(result.value())));
     }
 
     /**

@@ -1,2 +1,5 @@
-/** Measured values with their uncertainty, and where it comes from. Knows no spreader. */
+/** Measured values with their uncertainty, and budgets of where it comes from. Knows no spreader. */
+@NullMarked
 package org.gritwright.core.uncertainty;
+
+import org.jspecify.annotations.NullMarked;

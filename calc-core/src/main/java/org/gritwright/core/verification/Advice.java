@@ -38,7 +38,7 @@ public enum Advice {
      * The advice for an error.
      *
      * @param significant whether the error is larger than its expanded uncertainty
-     * @param verdict what the rule says of it
+     * @param verdict what the rule says about it
      * @return what to do
      */
     public static Advice of(boolean significant, Verdict verdict) {

@@ -11,9 +11,9 @@ import java.util.Optional;
 import org.gritwright.core.calibration.CalibrationFactor;
 import org.gritwright.core.finding.Finding;
 import org.gritwright.core.finding.FindingCode;
-import org.gritwright.core.judgement.Verdict;
 import org.gritwright.units.InvalidInputException;
 import org.gritwright.units.check.Comparison;
+import org.gritwright.units.check.Require;
 
 /**
  * A correction with its history: as found, as computed, as to be entered, as left, and what confirmed it.
@@ -36,7 +36,6 @@ public final class Correction {
     /** How far a display of unknown step may round a value (common practice, no source). */
     private static final double UNKNOWN_ROUNDING = 0.001;
 
-    private final CalibrationFactor asFound;
     private final CalibrationFactor computed;
     private final CalibrationFactor toEnter;
     private final Basis basis;
@@ -46,17 +45,14 @@ public final class Correction {
     private final Optional<Proof> proof;
 
     private Correction(
-            CalibrationFactor asFound,
             CalibrationFactor computed,
-            CalibrationFactor toEnter,
             Basis basis,
             VerificationCatch evidence,
             Judgement reason,
             Optional<Left> left,
             Optional<Proof> proof) {
-        this.asFound = asFound;
         this.computed = computed;
-        this.toEnter = toEnter;
+        this.toEnter = evidence.inForce().displayStep().map(computed::roundedTo).orElse(computed);
         this.basis = basis;
         this.evidence = evidence;
         this.reason = reason;
@@ -82,7 +78,7 @@ public final class Correction {
 
     /** What was done to a calibration. */
     public enum Action {
-        /** A catch was held against the value in force. */
+        /** A catch was compared with the value in force. */
         FOUND,
         /** Another value was computed. */
         PROPOSED,
@@ -95,25 +91,24 @@ public final class Correction {
     /**
      * A step of the history.
      *
-     * @param on the day; none where nobody wrote it down
+     * @param on the day; none where it was not recorded
      * @param action what was done
      * @param value with which value
      * @param why the catch that it was done for, if one was
      */
-    public record Step(Optional<LocalDate> on, Action action, CalibrationFactor value, Optional<Judgement> why) {}
+    public record Step(Optional<LocalDate> on, Action action, CalibrationFactor value, Optional<Judgement> why) {
+        /** Checks that nothing is null. */
+        public Step {
+            Require.given(Step.class, on, action, value, why);
+        }
+    }
 
-    static Correction proposed(
-            CalibrationFactor asFound,
-            CalibrationFactor computed,
-            CalibrationFactor toEnter,
-            Basis basis,
-            VerificationCatch evidence,
-            Judgement reason) {
-        return new Correction(asFound, computed, toEnter, basis, evidence, reason, Optional.empty(), Optional.empty());
+    static Correction proposed(CalibrationFactor computed, Basis basis, VerificationCatch evidence, Judgement reason) {
+        return new Correction(computed, basis, evidence, reason, Optional.empty(), Optional.empty());
     }
 
     /**
-     * The value was entered and the display reads it back, on a day that nobody wrote down.
+     * The value was entered and the display reads it back, on a day that was not recorded.
      *
      * @param readBack what the display holds now
      * @return the correction as left, unconfirmed
@@ -143,35 +138,28 @@ public final class Correction {
 
     private Correction entered(CalibrationFactor readBack, Optional<LocalDate> on) {
         CalibrationFactor factor = evidence.inForce().withFactor(readBack).factor();
-        return new Correction(
-                asFound,
-                computed,
-                toEnter,
-                basis,
-                evidence,
-                reason,
-                Optional.of(new Left(factor, on)),
-                Optional.empty());
+        Optional<Left> entered = Optional.of(new Left(factor, on));
+        return new Correction(computed, basis, evidence, reason, entered, Optional.empty());
     }
 
     /**
-     * Holds an independent catch against the correction.
+     * Compares an independent catch with the correction.
      *
      * <p>A catch passes if its calibration error is within the tolerance and none of its findings doubts the data. One
      * without a count proves nothing about a calibration.
      *
      * @param later the verification of a catch made after the value was entered
      * @return the correction, confirmed if the catch passed and unchanged if it didn't
-     * @throws InvalidInputException if nothing was entered yet; if the catch was made with another value in force, with
-     *     another spreader, material or gate opening, or before the day of the first catch or of the entry; or if it is
-     *     the very catch that the correction was made from
+     * @throws InvalidInputException if nothing was entered yet; if the catch was made with another value in force, at
+     *     another calibration point, or before the day of the first catch or of the entry; or if it is the very catch
+     *     that the correction was made from
      */
     public Correction confirmedBy(Verification later) {
         return confirmedBy(VerificationSeries.of(List.of(later)));
     }
 
     /**
-     * Holds independent catches against the correction, judged together.
+     * Compares independent catches, judged together, with the correction.
      *
      * @param later catches made after the value was entered
      * @return the correction, confirmed if the catches pass as a single one would have to
@@ -183,17 +171,12 @@ public final class Correction {
                 throw objection;
             });
         }
-        boolean passed = later.judgement().verdict() == Verdict.WITHIN_TOLERANCE
-                && later.last().calibrationError().isPresent()
-                && later.verifications().stream()
-                        .flatMap(one -> one.findings().stream())
-                        .noneMatch(f -> f.code().doubtsData());
         Optional<Proof> found = Optional.of(new Proof(later.last().source(), later.judgement()));
-        return passed ? new Correction(asFound, computed, toEnter, basis, evidence, reason, left, found) : this;
+        return later.passes() ? new Correction(computed, basis, evidence, reason, left, found) : this;
     }
 
     /**
-     * Whether a catch can be held against the correction, whatever its result.
+     * Whether a catch can be compared with the correction, whatever its result.
      *
      * @param later a catch
      * @return true if {@link #confirmedBy} has what it needs
@@ -216,16 +199,14 @@ public final class Correction {
         }
         if (!later.isComparableWith(evidence)) {
             return Optional.of(new InvalidInputException(
-                    "confirming catch",
-                    "made with the spreader, material and gate opening of the corrected calibration",
-                    "with another"));
+                    "confirming catch", "made at the calibration point of the corrected calibration", "at another"));
         }
         LocalDate madeOn = later.caught().weighedOn();
         LocalDate foundOn = evidence.caught().weighedOn();
         if (madeOn.isBefore(foundOn)) {
             return Optional.of(new InvalidInputException(
                     "day of the confirming catch",
-                    "not before that of the catch which the correction was made from, " + foundOn,
+                    "not before that of the catch that the correction was made from, " + foundOn,
                     madeOn.toString()));
         }
         if (left.get().on().filter(madeOn::isBefore).isPresent()) {
@@ -237,7 +218,9 @@ public final class Correction {
         }
         return later.isSameDischarge(evidence)
                 ? Optional.of(new InvalidInputException(
-                        "confirming catch", "another one than that the correction was made from", "the same catch"))
+                        "confirming catch",
+                        "a different catch from the one that the correction was made from",
+                        "the" + " same catch"))
                 : Optional.empty();
     }
 
@@ -247,7 +230,7 @@ public final class Correction {
      * @return as found
      */
     public CalibrationFactor asFound() {
-        return asFound;
+        return evidence.inForce().factor();
     }
 
     /**
@@ -307,7 +290,7 @@ public final class Correction {
     /**
      * Why the calibration was to be corrected.
      *
-     * @return what the catch said of the value as found
+     * @return what the catch said about the value as found
      */
     public Judgement reason() {
         return reason;
@@ -321,7 +304,7 @@ public final class Correction {
     public List<Step> history() {
         List<Step> steps = new ArrayList<>();
         Optional<LocalDate> found = Optional.of(evidence.caught().weighedOn());
-        steps.add(new Step(found, Action.FOUND, asFound, Optional.of(reason)));
+        steps.add(new Step(found, Action.FOUND, asFound(), Optional.of(reason)));
         steps.add(new Step(found, Action.PROPOSED, toEnter, Optional.of(reason)));
         left.ifPresent(l -> steps.add(new Step(l.on(), Action.ENTERED, l.factor(), Optional.empty())));
         proof.ifPresent(p -> steps.add(new Step(
@@ -393,10 +376,10 @@ public final class Correction {
     /**
      * From and to.
      *
-     * @return for example "5.2864 lb/rev to 5.23 lb/rev, PROPOSED"
+     * @return for example "27.24 lb/rev to 26.8 lb/rev, PROPOSED"
      */
     @Override
     public String toString() {
-        return asFound + " to " + asLeft().orElse(toEnter) + ", " + status();
+        return asFound() + " to " + asLeft().orElse(toEnter) + ", " + status();
     }
 }

@@ -11,29 +11,29 @@ import org.gritwright.core.judgement.Tolerance;
 import org.gritwright.core.judgement.Verdict;
 import org.gritwright.core.uncertainty.Budget;
 import org.gritwright.core.uncertainty.Component;
+import org.gritwright.core.uncertainty.ComponentKey;
 import org.gritwright.core.uncertainty.Conformity;
 import org.gritwright.core.uncertainty.Measured;
 import org.gritwright.units.Amounts;
-import org.gritwright.units.InvalidInputException;
 import org.gritwright.units.SpreadingUnits;
 import org.gritwright.units.check.Comparison;
 import org.gritwright.units.check.Require;
 import org.gritwright.units.quantity.DischargePerRevolution;
 
 /**
- * What one catch's error and its uncertainty say of the tolerance, and what to do. Immutable, thread-safe, a value.
+ * What one catch's error and its uncertainty say about the tolerance, and what to do. Immutable, thread-safe, a value.
  *
- * @param budget the error in per cent, and where its uncertainty comes from
+ * @param budget the error in percent, and where its uncertainty comes from
  * @param rule the decision rule
  * @param tolerance the tolerance
  * @param verdict the verdict by the rule
  * @param conformity how likely the true error is within the tolerance, and how likely below and above it
- * @param guardBand the guard band in per cent; 0 for simple acceptance
+ * @param guardBand the guard band in percent; 0 for simple acceptance
  * @param advice what to do
  * @param further how many more catches like this one could tell, and how much that is; none where nothing more need be
  *     caught, or where 50 more could not tell
- * @param blame the component that keeps many more catches from telling; none where more could tell, or where the error is
- *     just too near a limit
+ * @param mainCause the component that would keep even many more catches from telling; none where more catches could tell,
+ *     or where the error is just too close to a limit
  */
 public record Judgement(
         Budget<Dimensionless> budget,
@@ -44,7 +44,13 @@ public record Judgement(
         Quantity<Dimensionless> guardBand,
         Advice advice,
         Optional<FurtherCatches> further,
-        Optional<String> blame) {
+        Optional<Component<Dimensionless>> mainCause) {
+    /** Checks that nothing is null. */
+    public Judgement {
+        Require.given(
+                Judgement.class, budget, rule, tolerance, verdict, conformity, guardBand, advice, further, mainCause);
+    }
+
     private static final double COVERAGE = 0.95;
 
     /** Beyond this nobody would go on catching. */
@@ -62,14 +68,25 @@ public record Judgement(
         /**
          * Checks the values.
          *
-         * @throws InvalidInputException if there is no catch, or the mass is not greater than zero
+         * @throws org.gritwright.units.InvalidInputException if there is no catch, or the mass is not greater than zero
          */
         public FurtherCatches {
-            if (catches < 1) {
-                throw new InvalidInputException("further catches", "1 or more", String.valueOf(catches));
-            }
+            Require.that(catches >= 1, "further catches", "1 or more", catches);
             Require.positive("mass to catch", Mass.class, mass);
         }
+    }
+
+    /** What a judgement comes to, without what a person reads beside it. */
+    record Call(Verdict verdict, Advice advice) {}
+
+    static Call call(Budget<Dimensionless> budget, DecisionRule rule, Tolerance tolerance) {
+        return call(budget, rule.guardBand(budget), rule, tolerance);
+    }
+
+    private static Call call(Budget<Dimensionless> budget, double guard, DecisionRule rule, Tolerance tolerance) {
+        Measured<Dimensionless> result = budget.result();
+        Verdict verdict = rule.verdict(Amounts.si(Dimensionless.class, result.value()), guard, tolerance);
+        return new Call(verdict, Advice.of(isSignificant(result), verdict));
     }
 
     static Judgement of(ErrorBudget errors, DecisionRule rule, Tolerance tolerance, Quantity<Mass> caught) {
@@ -80,20 +97,20 @@ public record Judgement(
                 Amounts.si(Dimensionless.class, result.standardUncertainty().orElseThrow());
         double degrees = result.degreesOfFreedom().orElseThrow();
         double guard = rule.guardBand(budget);
-        Verdict verdict = rule.verdict(error, guard, tolerance);
-        Advice advice = Advice.of(isSignificant(result), verdict);
+        Call call = call(budget, guard, rule, tolerance);
+        Advice advice = call.advice();
         Optional<FurtherCatches> further =
                 advice == Advice.CATCH_MORE ? further(errors, rule, tolerance, caught) : Optional.empty();
         return new Judgement(
                 budget,
                 rule,
                 tolerance,
-                verdict,
+                call.verdict(),
                 Conformity.of(error, uncertainty, degrees, -tolerance.ratio(), tolerance.ratio()),
                 Amounts.ofSi(guard, SpreadingUnits.PERCENT),
                 advice,
                 further,
-                advice == Advice.CATCH_MORE && further.isEmpty() ? blame(errors) : Optional.empty());
+                advice == Advice.CATCH_MORE && further.isEmpty() ? mainCause(errors) : Optional.empty());
     }
 
     private static boolean isSignificant(Measured<Dimensionless> error) {
@@ -128,26 +145,20 @@ public record Judgement(
     }
 
     private static boolean isEnough(int more, ErrorBudget errors, DecisionRule rule, Tolerance tolerance) {
-        Budget<Dimensionless> budget = errors.ofCatches(errors.catches() + more);
-        Measured<Dimensionless> result = budget.result();
-        double error = Amounts.si(Dimensionless.class, result.value());
-        return Advice.of(isSignificant(result), rule.verdict(error, rule.guardBand(budget), tolerance))
-                != Advice.CATCH_MORE;
+        return call(errors.ofCatches(errors.catches() + more), rule, tolerance).advice() != Advice.CATCH_MORE;
     }
 
-    /** What would still be uncertain after many more catches, if that is what keeps them from telling. */
-    private static Optional<String> blame(ErrorBudget errors) {
+    /** The component that would still dominate after many more catches, if that is what keeps them from telling. */
+    private static Optional<Component<Dimensionless>> mainCause(ErrorBudget errors) {
         Budget<Dimensionless> many = errors.ofCatches(errors.catches() + MOST_CATCHES);
-        return many.dominant()
-                .filter(worst -> errors.isSystematic(worst) && many.shareOf(worst) > MOST)
-                .map(Component::name);
+        return many.dominant().filter(worst -> ErrorBudget.isSystematic(worst) && many.shareOf(worst) > MOST);
     }
 
     /**
      * A mass per revolution that was found with the error: relative to itself it is as uncertain as the error is to 1 + error.
      */
     Measured<DischargePerRevolution> discharge(
-            double kilogramsPerRevolution, Set<String> without, Unit<DischargePerRevolution> unit) {
+            double kilogramsPerRevolution, Set<ComponentKey> without, Unit<DischargePerRevolution> unit) {
         Measured<Dimensionless> error = budget.without(without).result();
         double relative =
                 Amounts.si(Dimensionless.class, error.standardUncertainty().orElseThrow())
@@ -161,7 +172,7 @@ public record Judgement(
     /**
      * The expanded uncertainty of the error.
      *
-     * @return in per cent, for a coverage of 95 %
+     * @return in percent, for a coverage of 95 %
      */
     public Quantity<Dimensionless> expandedUncertainty() {
         return budget.result().expandedUncertainty(COVERAGE).orElseThrow();

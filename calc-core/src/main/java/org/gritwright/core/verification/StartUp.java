@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.DoubleSummaryStatistics;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.DoubleStream;
 import javax.measure.Quantity;
@@ -22,18 +23,19 @@ import org.gritwright.core.statistics.StraightLine;
 import org.gritwright.units.Amounts;
 import org.gritwright.units.InvalidInputException;
 import org.gritwright.units.SpreadingUnits;
+import org.gritwright.units.check.Require;
 
 /**
  * What a start loses, told apart from a steady flow that is off target, by catches of different run times.
  *
  * <p>The count is regressed on the run time: N = a + b · t. Mass flow in the steady state is b times the calibration in
  * force; a start loses −a revolutions, or the time −a ÷ b. One run time can't tell the two apart. What is counted in
- * the run-down goes against the loss. Immutable, thread-safe, a value.
+ * the run-down reduces the loss. Immutable, thread-safe, a value.
  *
  * @param inForce the calibration that was in force during the catches
  * @param lostMassPerStart mass that a start loses, in the unit of the caught mass; negative if a start gains
  * @param lostTimePerStart the same as time at the steady flow
- * @param steadyError steady flow ÷ target flow − 1, in per cent
+ * @param steadyError steady flow ÷ target flow − 1, in percent
  * @param steadyErrorUncertainty its standard uncertainty by the spread about the line; none for two catches
  * @param expectedMassOfShortestRun the expected mass of the shortest run, against which a loss is judged
  * @param tolerance the caller's tolerance
@@ -46,24 +48,35 @@ public record StartUp(
         Optional<Quantity<Dimensionless>> steadyErrorUncertainty,
         Quantity<Mass> expectedMassOfShortestRun,
         Tolerance tolerance) {
+    /** Checks that nothing is null. */
+    public StartUp {
+        Require.given(
+                StartUp.class,
+                inForce,
+                lostMassPerStart,
+                lostTimePerStart,
+                steadyError,
+                steadyErrorUncertainty,
+                expectedMassOfShortestRun,
+                tolerance);
+    }
 
     /**
      * Separates the two.
      *
      * @param catches two catches or more, counted, the longest run at least 1.5 times the shortest, with one
      *     calibration in force, one target rate and one test speed
-     * @param tolerance beyond which part of an expected mass a loss or an error is remarkable
+     * @param tolerance the part of an expected mass beyond which a loss or an error is flagged
      * @return the separation
      * @throws InvalidInputException if a catch has no count, the conditions differ, the run times don't differ enough,
      *     or the count doesn't grow with the time
      */
     public static StartUp separate(List<VerificationCatch> catches, Tolerance tolerance) {
+        Objects.requireNonNull(tolerance, "tolerance");
         requireAlike(catches);
         requireRunTimes(catches);
         StraightLine line = line(catches);
-        if (!(line.slope() > 0)) {
-            throw new InvalidInputException("count", "growing with the run time", line.slope() + " rev/s");
-        }
+        Require.that(line.slope() > 0, "count", "growing with the run time", () -> line.slope() + " rev/s");
         VerificationCatch first = catches.get(0);
         double calibration = first.inForce().kilogramsPerRevolution();
         double target = first.run().kilogramsPerSecond();
@@ -88,16 +101,13 @@ public record StartUp(
 
     private static void requireAlike(List<VerificationCatch> catches) {
         for (int i = 0; i < catches.size(); i++) {
-            if (!isAlike(catches.get(i), catches.get(0))) {
-                throw new InvalidInputException(
-                        "catches for the start-up loss",
-                        "made with one calibration, target rate and test speed",
-                        "catch " + (i + 1) + " differs");
-            }
-            if (catches.get(i).revolutions().isEmpty()) {
-                throw new InvalidInputException(
-                        "catches for the start-up loss", "counted or displayed", "catch " + (i + 1) + " is neither");
-            }
+            VerificationCatch one = catches.get(i);
+            int number = i + 1;
+            String field = "catches for the start-up loss";
+            String alike = "made with one calibration, target rate and test speed";
+            Require.that(isAlike(one, catches.get(0)), field, alike, () -> "catch " + number + " differs");
+            boolean counted = one.revolutions().isPresent();
+            Require.that(counted, field, "counted or displayed", () -> "catch " + number + " is neither");
         }
     }
 

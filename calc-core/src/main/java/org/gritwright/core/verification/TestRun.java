@@ -38,9 +38,9 @@ public record TestRun(
      *     given
      */
     public TestRun {
+        Require.given(TestRun.class, targetRate, testSpeed, runTime, distance);
         Require.positive("target rate", ApplicationRate.class, targetRate);
         Require.positive("test speed", Speed.class, testSpeed);
-        Objects.requireNonNull(distance, "distance");
         runTime.ifPresent(t -> Require.positive("run time", Time.class, t));
         distance.ifPresent(d -> Require.positive("test distance", Length.class, d));
         if (runTime.isPresent() == distance.isPresent()) {
@@ -59,7 +59,8 @@ public record TestRun(
      */
     public static TestRun lasting(
             Quantity<ApplicationRate> targetRate, Quantity<Speed> testSpeed, Quantity<Time> runTime) {
-        return new TestRun(targetRate, testSpeed, Optional.of(runTime), Optional.empty());
+        return new TestRun(
+                targetRate, testSpeed, Optional.of(Objects.requireNonNull(runTime, "runTime")), Optional.empty());
     }
 
     /**
@@ -72,19 +73,20 @@ public record TestRun(
      */
     public static TestRun over(
             Quantity<ApplicationRate> targetRate, Quantity<Speed> testSpeed, Quantity<Length> distance) {
-        return new TestRun(targetRate, testSpeed, Optional.empty(), Optional.of(distance));
+        return new TestRun(
+                targetRate, testSpeed, Optional.empty(), Optional.of(Objects.requireNonNull(distance, "distance")));
     }
 
     /**
      * The test distance.
      *
-     * @return as given, or test speed × run time in miles or kilometres as the speed is given
+     * @return as given, or test speed × run time in miles or kilometers as the speed is given
      */
     public Quantity<Length> testDistance() {
         return distance.orElseGet(() -> Amounts.ofSi(
                 metres(),
                 UnitSymbol.of(testSpeed.getUnit()).system() == TradeSystem.METRIC
-                        ? SpreadingUnits.KILOMETRE
+                        ? SpreadingUnits.KILOMETER
                         : SpreadingUnits.MILE));
     }
 
@@ -115,9 +117,6 @@ public record TestRun(
      * @return the mass, in pounds or kilograms as the target rate is given
      */
     public Quantity<Mass> expectedMass() {
-        return Amounts.ofSi(
-                expectedKilograms(),
-                UnitSymbol.tradeUnit(
-                        Mass.class, UnitSymbol.of(targetRate.getUnit()).system()));
+        return Amounts.ofSi(expectedKilograms(), UnitSymbol.tradeUnit(Mass.class, targetRate));
     }
 }

@@ -16,7 +16,7 @@ import javax.measure.Unit;
 import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Mass;
 import javax.measure.quantity.Time;
-import org.gritwright.core.budget.SystematicErrors;
+import org.gritwright.core.budget.SharedErrors;
 import org.gritwright.core.calibration.Calibration;
 import org.gritwright.core.calibration.CalibrationCatch;
 import org.gritwright.core.calibration.CalibrationFactor;
@@ -32,6 +32,7 @@ import org.gritwright.core.observation.CatchAllowances;
 import org.gritwright.core.observation.CatchFindings;
 import org.gritwright.core.plausibility.ApparentFill;
 import org.gritwright.core.plausibility.GrainFlow;
+import org.gritwright.core.uncertainty.ComponentKey;
 import org.gritwright.core.uncertainty.Measured;
 import org.gritwright.core.uncertainty.NormalisedError;
 import org.gritwright.core.uncertainty.WeightedMean;
@@ -61,6 +62,7 @@ public final class Verification {
     private final VerificationCatch source;
     private final Optional<Calibration> calibration;
     private final CatchAllowances allowances;
+    private final ErrorSums sums;
     private final Judgement judgement;
     private final OptionalDouble revolutions;
     private final OptionalDouble indicatedKilograms;
@@ -98,17 +100,15 @@ public final class Verification {
                 : Optional.empty();
         this.calibration = Objects.requireNonNull(calibration, "calibration");
         this.allowances = limits.catches().allowances();
-        ErrorBudget errors =
-                new ErrorBudget(List.of(source), new double[] {judgedError()}, judgedError(), calibration, allowances);
+        this.sums = ErrorSums.of(source, indicatedKilograms, caughtKilograms);
+        ErrorBudget errors = new ErrorBudget(sums, calibration, allowances);
         this.judgement = Judgement.of(errors, rule, tolerance, source.caught().total());
         List<Finding> found = dataFindings(limits);
         CatchFindings.ofUnknown(errors.unknown()).ifPresent(found::add);
         calibration.flatMap(this::sameScale).ifPresent(found::add);
         boolean correctable = calibrationError.isPresent()
-                && found.stream().noneMatch(f -> f.code().doubtsData())
-                && calibration.stream()
-                        .flatMap(c -> c.findings().stream())
-                        .noneMatch(f -> f.code().doubtsData());
+                && !isDoubted(found)
+                && calibration.filter(Calibration::isDoubted).isEmpty();
         boolean tooLarge = calibrationError.isPresent()
                 && !new Tolerance(limits.greatestCorrection()).acceptsRatio(calibrationError.getAsDouble());
         if (tooLarge) {
@@ -130,16 +130,18 @@ public final class Verification {
     /** A wrong span of a scale that both were weighed on is in both, and in their ratio it cancels. */
     private Optional<Finding> sameScale(Calibration calibration) {
         Scale scale = source.caught().scale();
-        boolean shared = calibration.catches().stream()
-                .anyMatch(c -> c.caught().scale().id().equals(scale.id()));
-        return shared && !source.caught().isSpanTested()
+        return calibration.scales().contains(scale.id()) && !source.caught().isSpanTested()
                 ? Optional.of(Finding.of(FindingCode.SAME_SCALE_BLIND, Map.of("scale", name(scale.id()))))
                 : Optional.empty();
     }
 
-    /** The calibration error; the delivery error where there is no other. */
-    double judgedError() {
-        return calibrationError.orElse(deliveryError);
+    private static boolean isDoubted(List<Finding> findings) {
+        return findings.stream().anyMatch(f -> f.code().doubtsData());
+    }
+
+    /** Whether something was counted or displayed. */
+    boolean isCounted() {
+        return calibrationError.isPresent();
     }
 
     Optional<Calibration> calibration() {
@@ -150,18 +152,13 @@ public final class Verification {
         return allowances;
     }
 
-    /** Caught, and allowed for as spilled. */
-    double dischargedKilograms() {
-        return caughtKilograms;
+    /** What this catch says about the error, summed up with others. */
+    ErrorSums addTo(ErrorSums others) {
+        return others.plus(source, indicatedKilograms, caughtKilograms);
     }
 
-    /** Only asked for where something was counted or displayed. */
-    double indicatedKilograms() {
-        return indicatedKilograms.orElseThrow();
-    }
-
-    double expectedKilograms() {
-        return source.run().expectedKilograms();
+    ErrorSums sums() {
+        return sums;
     }
 
     private Correction correction(double kilogramsPerRevolution, Correction.Basis basis) {
@@ -169,17 +166,15 @@ public final class Verification {
     }
 
     Correction correction(double kilogramsPerRevolution, Correction.Basis basis, Judgement reason) {
-        CalibrationFactor asFound = source.inForce().factor();
-        CalibrationFactor computed = asFound.withDischarge(
-                kilogramsPerRevolution, source.point().metering().feedback());
-        CalibrationFactor toEnter =
-                source.inForce().displayStep().map(computed::roundedTo).orElse(computed);
-        return Correction.proposed(asFound, computed, toEnter, basis, source, reason);
+        CalibrationFactor computed = source.inForce()
+                .factor()
+                .withDischarge(kilogramsPerRevolution, source.point().metering().feedback());
+        return Correction.proposed(computed, basis, source, reason);
     }
 
     /**
-     * The correction by this catch and an earlier calibration together, each by its weight 1 ÷ u². The span of a scale that
-     * both were weighed on is in neither's weight.
+     * The correction by this catch and an earlier calibration together, each by its weight 1 ÷ u². The span of a scale
+     * that both were weighed on is left out of both weights.
      *
      * @param earlier a calibration for the same point, that this catch agrees with
      * @return the correction; none if {@link #proposedCorrection} has none, or the two disagree by more than their
@@ -194,7 +189,7 @@ public final class Verification {
         if (proposedCorrection.isEmpty()) {
             return Optional.empty();
         }
-        Set<String> shared = SystematicErrors.shared(
+        Set<ComponentKey> shared = SharedErrors.of(
                 earlier.catches().stream().map(CalibrationCatch::caught).toList(), List.of(source.caught()));
         Measured<DischargePerRevolution> before =
                 earlier.budget().without(shared).result();
@@ -236,9 +231,8 @@ public final class Verification {
     }
 
     private Quantity<DischargeRate> targetFlow() {
-        Unit<DischargeRate> unit = UnitSymbol.tradeUnit(
-                DischargeRate.class,
-                UnitSymbol.of(source.caught().total().getUnit()).system());
+        Unit<DischargeRate> unit =
+                UnitSymbol.tradeUnit(DischargeRate.class, source.caught().total());
         return Amounts.ofSi(source.run().kilogramsPerSecond(), unit);
     }
 
@@ -288,7 +282,7 @@ public final class Verification {
     }
 
     /**
-     * The tolerance it was held against.
+     * The tolerance it was compared with.
      *
      * @return the caller's tolerance
      */
@@ -297,7 +291,7 @@ public final class Verification {
     }
 
     /**
-     * The error, its uncertainty, and what they say of the tolerance.
+     * The error, its uncertainty, and what they say about the tolerance.
      *
      * @return the judgement on the calibration error; on the delivery error where there is no other
      */
@@ -327,7 +321,7 @@ public final class Verification {
     /**
      * The calibration error, indicated ÷ caught − 1.
      *
-     * @return the error in per cent; none if nothing was counted or displayed
+     * @return the error in percent; none if nothing was counted or displayed
      */
     public Optional<Quantity<Dimensionless>> calibrationError() {
         return calibrationError.isPresent() ? Optional.of(percent(calibrationError.getAsDouble())) : Optional.empty();
@@ -336,7 +330,7 @@ public final class Verification {
     /**
      * The delivery error, indicated ÷ expected − 1; caught ÷ expected − 1 where nothing was counted or displayed.
      *
-     * @return the error in per cent; negative is a shortfall, positive an overrun
+     * @return the error in percent; negative is a shortfall, positive an overrun
      */
     public Quantity<Dimensionless> deliveryError() {
         return percent(deliveryError);
@@ -394,6 +388,25 @@ public final class Verification {
      */
     public Verdict verdict() {
         return judgement.verdict();
+    }
+
+    /**
+     * Whether a finding doubts the data.
+     *
+     * @return true if one does: then the catch proves nothing and corrects nothing
+     */
+    public boolean isDoubted() {
+        return isDoubted(findings);
+    }
+
+    /**
+     * Whether the catch proves the calibration in force.
+     *
+     * @return true if something was counted or displayed, the calibration error is within the tolerance, and no finding
+     *     doubts the data
+     */
+    public boolean passes() {
+        return isCounted() && verdict() == Verdict.WITHIN_TOLERANCE && !isDoubted();
     }
 
     /**

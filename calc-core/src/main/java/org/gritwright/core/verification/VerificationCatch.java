@@ -1,8 +1,10 @@
 package org.gritwright.core.verification;
 
-import java.util.Objects;
+import java.time.LocalDate;
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Stream;
 import javax.measure.Quantity;
 import javax.measure.quantity.Mass;
 import org.gritwright.core.calibration.Calibration;
@@ -15,6 +17,7 @@ import org.gritwright.core.observation.Observation;
 import org.gritwright.core.weighing.CaughtMass;
 import org.gritwright.units.Amounts;
 import org.gritwright.units.InvalidInputException;
+import org.gritwright.units.check.Require;
 
 /**
  * A catch made to check a calibration: what was caught and counted, the calibration in force, the run, and what was displayed.
@@ -36,8 +39,7 @@ public record VerificationCatch(
      * @throws InvalidInputException if it is for another
      */
     public VerificationCatch {
-        Objects.requireNonNull(run, "run");
-        Objects.requireNonNull(indicated, "indicated");
+        Require.given(VerificationCatch.class, observation, inForce, run, indicated);
         if (!inForce.point().equals(observation.point())) {
             throw new InvalidInputException(
                     "calibration in force", "for the catch's point, " + observation.point(), "for " + inForce.point());
@@ -119,10 +121,30 @@ public record VerificationCatch(
         return point().equals(evidence.point());
     }
 
+    /** What catches of one discharge have in common, as numbers: those that differ here are no one discharge. */
+    record Numbers(
+            double expectedKilograms,
+            LocalDate weighedOn,
+            String scale,
+            List<Double> grossAndTare,
+            OptionalDouble counted) {}
+
+    Numbers numbers() {
+        return new Numbers(
+                run.expectedKilograms(),
+                caught().weighedOn(),
+                caught().scale().id(),
+                caught().weighings().stream()
+                        .flatMap(one -> Stream.of(one.gross(), one.tare()))
+                        .map(mass -> Amounts.si(Mass.class, mass))
+                        .toList(),
+                observation.revolutions());
+    }
+
     /**
      * Whether this is the discharge of another catch, one with a count or a displayed mass, whatever calibration they
-     * are held against. Without a count the displayed mass tells: as it was, or as another calibration would have shown
-     * the same revolutions.
+     * are compared with. Without a count the displayed mass tells: as it was, or as another calibration would have
+     * shown the same revolutions.
      *
      * @param evidence another catch
      * @return true if both are one discharge, written down twice
@@ -155,11 +177,11 @@ public record VerificationCatch(
      * Assesses the catch.
      *
      * @param tolerance the caller's tolerance
-     * @param rule how an uncertain error is held against it
-     * @param limits where a verification begins to be remarkable, and what is allowed for
-     * @param calibration the calibration catches behind the value in force, or others of the same spreader, material and
-     *     gate opening: their scatter is what this catch's is taken to be, and a finding of theirs that doubts the data
-     *     forbids a correction
+     * @param rule how an uncertain error is compared with it
+     * @param limits thresholds beyond which a verification is flagged, and allowances
+     * @param calibration the calibration catches behind the value in force, or others at the same calibration point:
+     *     this catch is assumed to scatter as they do, and a finding of theirs that doubts the data forbids a
+     *     correction
      * @return the verification
      */
     public Verification assess(

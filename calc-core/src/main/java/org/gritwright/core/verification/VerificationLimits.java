@@ -9,7 +9,7 @@ import org.gritwright.units.SpreadingUnits;
 import org.gritwright.units.check.Require;
 
 /**
- * Where a verification begins to be remarkable. Immutable, thread-safe, a value.
+ * Thresholds beyond which a verification is flagged. Immutable, thread-safe, a value.
  *
  * @param catches limits that hold for any catch
  * @param greatestCorrection beyond this calibration error a fault is to be found before anything is corrected

@@ -1,5 +1,7 @@
 package org.gritwright.core.verification;
 
+import java.util.ArrayDeque;
+import java.util.Deque;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -7,61 +9,44 @@ import javax.measure.Quantity;
 import javax.measure.Unit;
 import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Mass;
+import org.gritwright.core.judgement.Verdict;
 import org.gritwright.core.uncertainty.Measured;
 import org.gritwright.units.Amounts;
-import org.gritwright.units.InvalidInputException;
 import org.gritwright.units.SpreadingUnits;
 import org.gritwright.units.UnitSymbol;
+import org.gritwright.units.check.Require;
 import org.gritwright.units.quantity.DischargePerRevolution;
 
 /**
  * Verification catches made with one calibration in force, judged together: what one catch can't tell, several may. Their
- * error is Σ indicated ÷ Σ caught − 1, or Σ caught ÷ Σ expected − 1 where nothing was counted or displayed. Immutable,
- * thread-safe.
+ * error is Σ indicated ÷ Σ caught − 1, or Σ caught ÷ Σ expected − 1 where nothing was counted or displayed. {@link
+ * SeriesFollower} makes series catch by catch. Immutable, thread-safe.
+ *
+ * <p>A series shares what came before with the one that it extends, and knows its sums, so that one more catch costs the same
+ * however many there are.
  */
 public final class VerificationSeries {
-    private final List<Verification> verifications;
-    private final double error;
-    private final Judgement judgement;
 
-    private VerificationSeries(List<Verification> verifications) {
-        this.verifications = List.copyOf(verifications);
-        if (this.verifications.isEmpty()) {
-            throw new InvalidInputException("verification catches to judge together", "one or more", "none");
-        }
-        Verification last = last();
-        for (Verification one : this.verifications) {
-            if (!one.source().inForce().equals(last.source().inForce()) || isCounted(one) != isCounted(last)) {
-                throw new InvalidInputException(
-                        "verification catches to judge together",
-                        "made with one calibration in force, and all counted or none",
-                        "another one");
-            }
-        }
-        double wanted = sum(isCounted(last) ? Part.INDICATED : Part.CAUGHT);
-        this.error = wanted / sum(isCounted(last) ? Part.CAUGHT : Part.EXPECTED) - 1;
-        this.judgement = this.verifications.size() == 1 ? last.judgement() : judgedTogether();
-    }
+    /** The catches so far, from the last to the first. */
+    private record Catches(Verification last, Optional<Catches> before) {}
 
-    private Judgement judgedTogether() {
-        Verification last = last();
-        ErrorBudget errors = new ErrorBudget(
-                verifications.stream().map(Verification::source).toList(),
-                verifications.stream().mapToDouble(Verification::judgedError).toArray(),
-                error,
-                last.calibration(),
-                last.allowances());
-        Quantity<Mass> caught = last.source().caught().total();
-        double mean =
-                sum(Part.CAUGHT) / verifications.size() / last.allowances().spillageFactor();
-        return Judgement.of(
-                errors, last.judgement().rule(), last.judgement().tolerance(), Amounts.ofSi(mean, caught.getUnit()));
-    }
+    private final Catches catches;
+    private final Verification last;
+    private final ErrorSums sums;
+    private final boolean doubted;
+    private final Judgement.Call call;
+    /** Made when it is asked for: most series are only steps to the next. Two threads that ask at once make the same. */
+    private volatile Optional<Judgement> judgement = Optional.empty();
 
-    private enum Part {
-        INDICATED,
-        CAUGHT,
-        EXPECTED
+    private VerificationSeries(Catches catches, Verification last, ErrorSums sums, boolean doubted) {
+        this.catches = catches;
+        this.last = last;
+        this.sums = sums;
+        this.doubted = doubted;
+        this.call = sums.catches() == 1
+                ? new Judgement.Call(
+                        last.judgement().verdict(), last.judgement().advice())
+                : Judgement.call(errors().budget(), last.judgement().rule(), last.tolerance());
     }
 
     /**
@@ -70,52 +55,135 @@ public final class VerificationSeries {
      * @param verifications one or more, in the order of time, made with one calibration in force; the decision rule, the
      *     tolerance and the calibration catches are those of the last
      * @return the series
-     * @throws InvalidInputException if there is none, they were made with different calibrations, or only some were
+     * @throws org.gritwright.units.InvalidInputException if there is none, they were made with different calibrations, or only some were
      *     counted or displayed
      */
     public static VerificationSeries of(List<Verification> verifications) {
-        return new VerificationSeries(verifications);
+        Require.that(!verifications.isEmpty(), "verification catches to judge together", "one or more", "none");
+        Verification first = verifications.get(0);
+        Catches catches = new Catches(first, Optional.empty());
+        ErrorSums sums = first.sums();
+        boolean doubted = first.isDoubted();
+        for (Verification next : verifications.subList(1, verifications.size())) {
+            requireAlike(first, next);
+            catches = new Catches(next, Optional.of(catches));
+            sums = next.addTo(sums);
+            doubted |= next.isDoubted();
+        }
+        return new VerificationSeries(catches, catches.last(), sums, doubted);
     }
 
-    private static boolean isCounted(Verification verification) {
-        return verification.calibrationError().isPresent();
+    private static void requireAlike(Verification one, Verification other) {
+        Require.that(
+                isAlike(one, other),
+                "verification catches to judge together",
+                "made with one calibration in force, and all counted or none",
+                "another one");
     }
 
-    private double sum(Part part) {
-        return verifications.stream()
-                .mapToDouble(v -> switch (part) {
-                    case INDICATED -> v.indicatedKilograms();
-                    case CAUGHT -> v.dischargedKilograms();
-                    case EXPECTED -> v.expectedKilograms();
-                })
-                .sum();
+    /** Whether two catches can be judged together. */
+    static boolean isAlike(Verification one, Verification other) {
+        return one.source().inForce().equals(other.source().inForce()) && one.isCounted() == other.isCounted();
+    }
+
+    /** The same with one more catch. */
+    VerificationSeries plus(Verification next) {
+        requireAlike(last, next);
+        return new VerificationSeries(
+                new Catches(next, Optional.of(catches)), next, next.addTo(sums), doubted || next.isDoubted());
+    }
+
+    /** The same with a catch that is one of them, written down again: it is the last, and counts no second time. */
+    VerificationSeries again(Verification repeated) {
+        requireAlike(last, repeated);
+        return new VerificationSeries(catches, repeated, sums, doubted || repeated.isDoubted());
+    }
+
+    private ErrorBudget errors() {
+        return new ErrorBudget(sums, last.calibration(), last.allowances());
+    }
+
+    private Judgement judgedTogether() {
+        Unit<Mass> unit = last.source().caught().total().getUnit();
+        double mean =
+                sums.discharged().total() / sums.catches() / last.allowances().spillageFactor();
+        return Judgement.of(errors(), last.judgement().rule(), last.tolerance(), Amounts.ofSi(mean, unit));
     }
 
     /**
      * The catches.
      *
-     * @return the catches, as given
+     * @return the catches, each discharge once
      */
     public List<Verification> verifications() {
-        return verifications;
+        Deque<Verification> all = new ArrayDeque<>();
+        for (Optional<Catches> rest = Optional.of(catches);
+                rest.isPresent();
+                rest = rest.get().before()) {
+            all.addFirst(rest.get().last());
+        }
+        return List.copyOf(all);
+    }
+
+    /**
+     * How many catches are judged together.
+     *
+     * @return one or more
+     */
+    public int size() {
+        return sums.catches();
     }
 
     /**
      * The last catch.
      *
-     * @return the last in the order of time
+     * @return the last in the order of time, even if it is one of the others written down again
      */
     public Verification last() {
-        return verifications.get(verifications.size() - 1);
+        return last;
     }
 
     /**
-     * What the catches say together of the error, the tolerance, and what to do.
+     * What the catches together say about the error, the tolerance, and what to do.
      *
      * @return the judgement; of a single catch its own
      */
     public Judgement judgement() {
-        return judgement;
+        if (sums.catches() == 1) {
+            return last.judgement();
+        }
+        if (judgement.isEmpty()) {
+            judgement = Optional.of(judgedTogether());
+        }
+        return judgement.get();
+    }
+
+    /**
+     * The verdict on the error.
+     *
+     * @return the judgement's
+     */
+    public Verdict verdict() {
+        return call.verdict();
+    }
+
+    /**
+     * What to do.
+     *
+     * @return the judgement's advice
+     */
+    public Advice advice() {
+        return call.advice();
+    }
+
+    /**
+     * Whether the catches prove the calibration in force.
+     *
+     * @return true if something was counted or displayed, the error is within the tolerance, and nothing doubts the data of
+     *     any of them
+     */
+    public boolean passes() {
+        return sums.isCounted() && verdict() == Verdict.WITHIN_TOLERANCE && !doubted;
     }
 
     /**
@@ -125,20 +193,12 @@ public final class VerificationSeries {
      *     was weighed; none if nothing was counted or displayed
      */
     public Optional<Measured<DischargePerRevolution>> dischargePerRevolution() {
-        if (!isCounted(last())) {
+        if (!sums.isCounted()) {
             return Optional.empty();
         }
         Unit<DischargePerRevolution> unit = UnitSymbol.tradeUnit(
-                DischargePerRevolution.class,
-                UnitSymbol.of(last().source().caught().total().getUnit()).system());
-        return Optional.of(judgement.discharge(kilogramsPerRevolution(), Set.of(), unit));
-    }
-
-    private double kilogramsPerRevolution() {
-        double revolutions = verifications.stream()
-                .mapToDouble(v -> v.source().revolutions().orElseThrow())
-                .sum();
-        return sum(Part.CAUGHT) / revolutions;
+                DischargePerRevolution.class, last.source().caught().total());
+        return Optional.of(judgement().discharge(sums.kilogramsPerRevolution(), Set.of(), unit));
     }
 
     /**
@@ -147,19 +207,19 @@ public final class VerificationSeries {
      * @return the correction by all of them; none if the last catch's {@link Verification#proposedCorrection} is none
      */
     public Optional<Correction> proposedCorrection() {
-        return verifications.size() == 1
-                ? last().proposedCorrection()
-                : last().proposedCorrection()
-                        .map(single -> last().correction(
-                                        kilogramsPerRevolution(), Correction.Basis.SEVERAL_CATCHES, judgement));
+        return sums.catches() == 1
+                ? last.proposedCorrection()
+                : last.proposedCorrection()
+                        .map(single -> last.correction(
+                                sums.kilogramsPerRevolution(), Correction.Basis.SEVERAL_CATCHES, judgement()));
     }
 
     /**
      * The error.
      *
-     * @return in per cent
+     * @return in percent
      */
     public Quantity<Dimensionless> error() {
-        return Amounts.ofSi(error, SpreadingUnits.PERCENT);
+        return Amounts.ofSi(sums.error(), SpreadingUnits.PERCENT);
     }
 }

@@ -1,8 +1,8 @@
 package org.gritwright.core.weighing;
 
 import java.util.Locale;
-import org.gritwright.units.InvalidInputException;
 import org.gritwright.units.check.Comparison;
+import org.gritwright.units.check.Require;
 
 /**
  * The accuracy class on a scale's plate, and how far off its handbook lets it be.
@@ -56,12 +56,14 @@ public enum AccuracyClass {
      * @param loadDivisions the load, in divisions of the scale, 0 or more
      * @param stage which tolerance
      * @return the tolerance, in divisions
-     * @throws InvalidInputException if the load is negative, not finite, or beyond the table of the class
+     * @throws org.gritwright.units.InvalidInputException if the load is negative, not finite, or beyond the table of the class
      */
     public double tolerance(double loadDivisions, Stage stage) {
-        if (!(loadDivisions >= 0 && loadDivisions <= Double.MAX_VALUE)) {
-            throw new InvalidInputException("load in divisions", "0 or more", String.valueOf(loadDivisions));
-        }
+        Require.that(
+                loadDivisions >= 0 && loadDivisions <= Double.MAX_VALUE,
+                "load in divisions",
+                "0 or more",
+                loadDivisions);
         double divisions = this == HB44_IIIL ? byStep(loadDivisions) : byTable(loadDivisions);
         return stage == Stage.IN_SERVICE ? divisions : divisions / 2;
     }
@@ -83,10 +85,11 @@ public enum AccuracyClass {
         if (!Comparison.isAbove(load, threeUpTo)) {
             return 3;
         }
-        if (Double.isNaN(beyond)) {
-            throw new InvalidInputException(
-                    "load on a scale of class " + id(), "at most " + threeUpTo + " divisions", load + " divisions");
-        }
+        Require.that(
+                !Double.isNaN(beyond),
+                "load on a scale of class " + id(),
+                "at most " + threeUpTo + " divisions",
+                () -> load + " divisions");
         return beyond;
     }
 

@@ -20,6 +20,7 @@ import org.gritwright.core.finding.FindingCode;
 import org.gritwright.units.Amounts;
 import org.gritwright.units.InvalidInputException;
 import org.gritwright.units.check.Comparison;
+import org.gritwright.units.check.Require;
 
 /**
  * What one catch caught: the sum of gross − tare over its containers, weighed on one scale on one day.
@@ -50,10 +51,8 @@ public final class CaughtMass {
     public CaughtMass(Scale scale, LocalDate weighedOn, List<Weighing> weighings) {
         this.scale = Objects.requireNonNull(scale, "scale");
         this.weighedOn = Objects.requireNonNull(weighedOn, "weighedOn");
-        this.weighings = List.copyOf(weighings);
-        if (this.weighings.isEmpty()) {
-            throw new InvalidInputException("containers of a catch", "one or more", "none");
-        }
+        this.weighings = List.copyOf(Objects.requireNonNull(weighings, "weighings"));
+        Require.that(!this.weighings.isEmpty(), "containers of a catch", "one or more", "none");
         double capacity = Amounts.si(Mass.class, scale.capacity());
         for (Weighing weighing : this.weighings) {
             if (Comparison.isAbove(Amounts.si(Mass.class, weighing.gross()), capacity)) {
@@ -81,7 +80,7 @@ public final class CaughtMass {
      * @throws InvalidInputException as for the full form
      */
     public static CaughtMass of(Scale scale, LocalDate weighedOn, Weighing... weighings) {
-        return new CaughtMass(scale, weighedOn, List.of(weighings));
+        return new CaughtMass(scale, weighedOn, List.of(Objects.requireNonNull(weighings, "weighings")));
     }
 
     /**

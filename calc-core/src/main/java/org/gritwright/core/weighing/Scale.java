@@ -13,8 +13,8 @@ import org.gritwright.units.check.Comparison;
 import org.gritwright.units.check.Require;
 
 /**
- * A scale: who it is, how much it can carry, how finely it reads, and when it was checked. Immutable, thread-safe, a
- * value.
+ * A scale: which one it is, how much it can carry, how finely it reads, and when it was checked. Immutable,
+ * thread-safe, a value.
  *
  * @param id its identity, as on its label
  * @param capacity the largest mass it may carry, not below the division
@@ -40,6 +40,7 @@ public record Scale(
      *     of the scale's class
      */
     public Scale {
+        Require.given(Scale.class, id, capacity, division, accuracy, checks);
         Require.text("scale id", id);
         Require.positive("division of scale " + id, Mass.class, division);
         Require.atLeast("capacity of scale " + id, Mass.class, capacity, division);

@@ -1,6 +1,5 @@
 package org.gritwright.core.weighing;
 
-import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Mass;
@@ -49,8 +48,7 @@ public sealed interface ScaleAccuracy {
     record OfClass(AccuracyClass accuracyClass, AccuracyClass.Stage stage) implements ScaleAccuracy {
         /** Checks that both are given. */
         public OfClass {
-            Objects.requireNonNull(accuracyClass, "accuracyClass");
-            Objects.requireNonNull(stage, "stage");
+            Require.given(OfClass.class, accuracyClass, stage);
         }
 
         @Override

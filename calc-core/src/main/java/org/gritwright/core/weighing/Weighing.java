@@ -13,7 +13,7 @@ import org.gritwright.units.check.Require;
  *
  * @param container the container's name, for messages
  * @param gross the mass with what was caught, 0 or more
- * @param tare the mass of the empty container, 0 or more; there is no default: zero must be said
+ * @param tare the mass of the empty container, 0 or more; there is no default: zero must be stated
  */
 public record Weighing(String container, Quantity<Mass> gross, Quantity<Mass> tare) {
     /**

@@ -55,7 +55,7 @@ class CalibrationAgeTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"HYDRAULIC, hydraulic", "SENSOR, sensor", "TYRE, tyre", "MATERIAL, material"})
+    @CsvSource({"HYDRAULIC, hydraulic", "SENSOR, sensor", "TIRE, tire", "MATERIAL, material"})
     void aLaterChangeOfAnyPartIsAFinding(Change.Part part, String words) {
         Finding finding =
                 only(FindingCode.CALIBRATION_BEFORE_CHANGE, findings(SEASON, new Change(SEASON.plusDays(1), part)));
@@ -67,7 +67,7 @@ class CalibrationAgeTest {
 
     @Test
     void aChangeOnTheDayOrBeforeIsNone() {
-        assertThat(findings(SEASON, new Change(SEASON, Change.Part.TYRE))).isEmpty();
+        assertThat(findings(SEASON, new Change(SEASON, Change.Part.TIRE))).isEmpty();
         assertThat(findings(SEASON, new Change(SEASON.minusDays(1), Change.Part.SENSOR)))
                 .isEmpty();
     }

@@ -26,6 +26,7 @@ import org.gritwright.core.metering.ShaftCount;
 import org.gritwright.core.observation.CalibrationPoint;
 import org.gritwright.core.observation.CatchAllowances;
 import org.gritwright.core.observation.CatchLimits;
+import org.gritwright.core.observation.Conditions;
 import org.gritwright.core.observation.Moisture;
 import org.gritwright.core.observation.Repeatability;
 import org.gritwright.core.statistics.RatioEstimator;
@@ -241,6 +242,27 @@ class CalibrationBudgetTest {
     }
 
     @Test
+    void theMoistureOfACatchReplacesTheOneAllowedFor() {
+        Moisture allowed = new Moisture(Amounts.of(5, PERCENT), Amounts.of(1, PERCENT), Moisture.Basis.WET_MASS);
+        CatchAllowances common = new CatchAllowances(
+                Amounts.of(0, PERCENT), Amounts.of(0, PERCENT), Optional.of(allowed), Optional.empty());
+
+        Calibration calibration = bySums(common, wet(90, 20, Moisture.Basis.WET_MASS), augerCatch(30, 500));
+        Calibration dryBasis = bySums(common, wet(90, 25, Moisture.Basis.DRY_MASS), augerCatch(30, 500));
+
+        // Three quarters of the mass at 20 % of the wet mass, which is 25 % of the dry mass; one quarter at 5 %.
+        double relative = 0.75 * 0.01 / 0.80 + 0.25 * 0.01 / 0.95;
+        assertThat(contribution(row(calibration, "moisture"))).isCloseTo(6 * relative / Math.sqrt(3), EXACT);
+        assertThat(contribution(row(dryBasis, "moisture"))).isCloseTo(6 * relative / Math.sqrt(3), EXACT);
+    }
+
+    private static CalibrationCatch wet(double pounds, double moisture, Moisture.Basis basis) {
+        return CalibrationCatch.of(augerCatch(pounds, 100 * pounds / 6)
+                .observation()
+                .under(Conditions.NONE.withMoisture(Amounts.of(moisture, PERCENT), basis)));
+    }
+
+    @Test
     void eachScaleHasASpanOfItsOwn() {
         Scale other = Scale.of("S-2", pounds(500), pounds(0.5))
                 .withAccuracy(new ScaleAccuracy.Stated(Amounts.of(0.4, PERCENT)));
@@ -284,8 +306,8 @@ class CalibrationBudgetTest {
         assertThat(names(calibration)).containsExactly("rounding of the scale", "count of revolutions");
         assertThat(only(FindingCode.UNCERTAINTY_INCOMPLETE, calibration.findings())
                         .sentence())
-                .isEqualTo("The stated uncertainty doesn't hold how catches scatter, the accuracy of scale S-3, which"
-                        + " nobody wrote down: it is larger.");
+                .isEqualTo("The stated uncertainty omits the scatter of the catches, the accuracy of scale S-3, which"
+                        + " was not recorded; the true uncertainty is larger.");
     }
 
     @Test
@@ -301,8 +323,8 @@ class CalibrationBudgetTest {
 
         assertThat(only(FindingCode.UNCERTAINTY_INCOMPLETE, calibration.findings())
                         .sentence())
-                .isEqualTo("The stated uncertainty doesn't hold how sure the count is, which nobody wrote down: it is"
-                        + " larger.");
+                .isEqualTo("The stated uncertainty omits the uncertainty of the count, which was not recorded; the true"
+                        + " uncertainty is larger.");
         assertThat(names(calibration)).containsExactly("scatter of the catches", "span of scale S-1");
     }
 

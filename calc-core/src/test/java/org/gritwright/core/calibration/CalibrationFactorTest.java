@@ -52,9 +52,9 @@ class CalibrationFactorTest {
 
     @Test
     void roundsToTheDisplaysStep() {
-        assertThat(CalibrationFactor.parse("5.22996 lb/rev")
+        assertThat(CalibrationFactor.parse("27.23954 lb/rev")
                         .roundedTo(Amounts.of(0.01, SpreadingUnits.POUND_PER_REVOLUTION)))
-                .isEqualTo(CalibrationFactor.parse("5.23 lb/rev"));
+                .isEqualTo(CalibrationFactor.parse("27.24 lb/rev"));
     }
 
     @Test
@@ -108,14 +108,14 @@ class CalibrationFactorTest {
 
     @Test
     void refusesAStepThatIsInAnotherUnitOrLeavesNothing() {
-        CalibrationFactor factor = CalibrationFactor.parse("5.23 lb/rev");
+        CalibrationFactor factor = CalibrationFactor.parse("27.24 lb/rev");
         Quantity<?> inKilograms = Amounts.of(0.01, SpreadingUnits.KILOGRAM_PER_REVOLUTION);
 
         assertRefused(
-                "display resolution must be greater than 0 and in the unit of 5.23 lb/rev: 0.01 kg/rev",
+                "display resolution must be greater than 0 and in the unit of 27.24 lb/rev: 0.01 kg/rev",
                 () -> factor.roundedTo(inKilograms));
         assertRefused(
                 "calibration must be greater than 0: 0 lb/rev",
-                () -> factor.roundedTo(Amounts.of(20, SpreadingUnits.POUND_PER_REVOLUTION)));
+                () -> factor.roundedTo(Amounts.of(60, SpreadingUnits.POUND_PER_REVOLUTION)));
     }
 }

@@ -66,7 +66,7 @@ class CalibrationFindingsTest {
     }
 
     @Test
-    void catchesThatScatterByMoreThanFivePerCentDoubtTheData() {
+    void catchesThatScatterByMoreThanFivePercentDoubtTheData() {
         Finding finding = only(
                 FindingCode.CATCHES_SCATTER,
                 of(augerCatch(113.5, 2000), augerCatch(120, 2000), augerCatch(126.5, 2000)));
@@ -81,7 +81,7 @@ class CalibrationFindingsTest {
     }
 
     @Test
-    void catchesThatScatterByFivePerCentPass() {
+    void catchesThatScatterByFivePercentPass() {
         // 5.7, 6.0, 6.3 lb/rev: s = 0.3
         assertThat(of(augerCatch(114, 2000), augerCatch(120, 2000), augerCatch(126, 2000)))
                 .isEmpty();
@@ -103,7 +103,7 @@ class CalibrationFindingsTest {
         assertThat(finding.number("catch")).isEqualTo(Amounts.of(2, SpreadingUnits.ONE));
         assertThat(finding.sentence())
                 .isEqualTo(
-                        "Catch 2 gives 6.3 lb/rev, outlying among the 5 catches. It is reported and not removed: find"
+                        "Catch 2 gives 6.3 lb/rev, an outlier among the 5 catches. It is reported and not removed: find"
                                 + " out why.");
     }
 
@@ -126,8 +126,8 @@ class CalibrationFindingsTest {
         assertThat(finding.severity()).isEqualTo(Severity.WARNING);
         assertThat(finding.code().doubtsData()).isFalse();
         assertThat(finding.sentence())
-                .isEqualTo("Catch 3 gives 6.75 lb/rev, where the two others all but agree. It is reported and not"
-                        + " removed: three catches can hardly ever tell an outlying one. Make more.");
+                .isEqualTo("Catch 3 gives 6.75 lb/rev, while the two others nearly agree. It is reported and not"
+                        + " removed: three catches can hardly ever reveal an outlier. Make more.");
     }
 
     @Test
@@ -212,7 +212,7 @@ class CalibrationFindingsTest {
     }
 
     @Test
-    void aCountByEyeMayBeUncertainByTwoPerCent() {
+    void aCountByEyeMayBeUncertainByTwoPercent() {
         assertThat(byEye(20, 0.4)).isEmpty();
 
         Finding finding = only(FindingCode.COUNT_UNCERTAIN, byEye(20, 0.5));

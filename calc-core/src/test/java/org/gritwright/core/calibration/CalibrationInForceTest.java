@@ -15,16 +15,16 @@ import org.gritwright.units.SpreadingUnits;
 import org.junit.jupiter.api.Test;
 
 class CalibrationInForceTest {
-    private static final CalibrationFactor FACTOR = CalibrationFactor.parse("5.23 lb/rev");
+    private static final CalibrationFactor FACTOR = CalibrationFactor.parse("5.41 lb/rev");
 
     @Test
     void isWhatTheTruckBelievesIn() {
-        assertThat(augerInForce(5.23).kilogramsPerRevolution()).isCloseTo(5.23 * 0.45359237, within(1e-15));
+        assertThat(augerInForce(5.41).kilogramsPerRevolution()).isCloseTo(5.41 * 0.45359237, within(1e-15));
     }
 
     @Test
     void anotherValueLeavesAllElse() {
-        assertThat(augerInForce(5.23).withFactor(CalibrationFactor.parse("6 lb/rev")))
+        assertThat(augerInForce(5.41).withFactor(CalibrationFactor.parse("6 lb/rev")))
                 .isEqualTo(augerInForce(6));
     }
 
@@ -39,17 +39,17 @@ class CalibrationInForceTest {
     @Test
     void refusesADisplayStepInAnotherUnit() {
         assertRefused(
-                "display resolution must be greater than 0 and in the unit of 5.23 lb/rev: 0.1 pulse/lb",
+                "display resolution must be greater than 0 and in the unit of 5.41 lb/rev: 0.1 pulse/lb",
                 () -> CalibrationInForce.of(
                         AUGER_POINT, FACTOR, Optional.of(Amounts.of(0.1, SpreadingUnits.PULSE_PER_POUND))));
         assertRefused(
                 "display resolution must be greater than 0 and in the unit of 2 kg/rev: 0.01 lb/rev",
-                () -> augerInForce(5.23).withFactor(CalibrationFactor.parse("2 kg/rev")));
+                () -> augerInForce(5.41).withFactor(CalibrationFactor.parse("2 kg/rev")));
     }
 
     @Test
     void anotherValueLeavesSinceAndSlotToo() {
-        CalibrationInForce held = augerInForce(5.23)
+        CalibrationInForce held = augerInForce(5.41)
                 .since(Since.of(DAY))
                 .inSlot("program 2")
                 .withFactor(CalibrationFactor.parse("6 lb/rev"));

@@ -52,7 +52,7 @@ class CalibrationLawsTest {
     record Units(Unit<Mass> mass, Unit<Length> length, Unit<BulkDensity> density) {}
 
     private static final Units SI =
-            new Units(SpreadingUnits.KILOGRAM, SpreadingUnits.METRE, SpreadingUnits.KILOGRAM_PER_CUBIC_METRE);
+            new Units(SpreadingUnits.KILOGRAM, SpreadingUnits.METER, SpreadingUnits.KILOGRAM_PER_CUBIC_METER);
 
     /** Those that take catches of any lengths. */
     @Provide
@@ -83,11 +83,11 @@ class CalibrationLawsTest {
                         Arbitraries.of(List.of(
                                 SpreadingUnits.INCH,
                                 SpreadingUnits.FOOT,
-                                SpreadingUnits.MILLIMETRE,
-                                SpreadingUnits.CENTIMETRE)),
+                                SpreadingUnits.MILLIMETER,
+                                SpreadingUnits.CENTIMETER)),
                         Arbitraries.of(List.of(
                                 SpreadingUnits.POUND_PER_CUBIC_FOOT,
-                                SpreadingUnits.KILOGRAM_PER_LITRE,
+                                SpreadingUnits.KILOGRAM_PER_LITER,
                                 SpreadingUnits.SHORT_TON_PER_CUBIC_YARD)))
                 .as(Units::new);
     }

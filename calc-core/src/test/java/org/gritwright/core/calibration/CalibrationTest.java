@@ -21,9 +21,9 @@ import static org.gritwright.core.Samples.revolutionsByEye;
 import java.util.List;
 import java.util.Set;
 import javax.measure.quantity.Mass;
-import org.gritwright.core.budget.SystematicErrors;
 import org.gritwright.core.metering.NoSensor;
 import org.gritwright.core.observation.CatchLimits;
+import org.gritwright.core.observation.ErrorSource;
 import org.gritwright.core.statistics.RatioEstimator;
 import org.gritwright.core.uncertainty.Measured;
 import org.gritwright.units.Amounts;
@@ -66,10 +66,8 @@ class CalibrationTest {
         Calibration calibration = byLine(augerCatch(57.1, 1000), augerCatch(116.8, 2000), augerCatch(177.1, 3000));
 
         assertThat(poundsPerRevolution(calibration)).isCloseTo(6, within(1e-13));
-        Measured<DischargePerRevolution> byScatter = calibration
-                .budget()
-                .without(Set.of(SystematicErrors.spanOf(SCALE)))
-                .result();
+        Measured<DischargePerRevolution> byScatter =
+                calibration.budget().without(Set.of(ErrorSource.spanOf(SCALE))).result();
         assertThat(byScatter.degreesOfFreedom()).hasValue(1);
         assertThat(byScatter.standardUncertainty().orElseThrow().getValue().doubleValue())
                 .isCloseTo(Math.sqrt(0.06 / 200), within(1e-12));
@@ -134,10 +132,8 @@ class CalibrationTest {
         Calibration calibration = Calibration.from(goodAugerCatches());
 
         // R = 355.5/60 = 5.925; residuals 0, 0.5, −0.5 lb; u² = 3/2 · 0.5/60²; ratios 5.925, 5.95, 5.9
-        Measured<DischargePerRevolution> byScatter = calibration
-                .budget()
-                .without(Set.of(SystematicErrors.spanOf(SCALE)))
-                .result();
+        Measured<DischargePerRevolution> byScatter =
+                calibration.budget().without(Set.of(ErrorSource.spanOf(SCALE))).result();
         assertThat(byScatter.degreesOfFreedom()).hasValue(2);
         assertThat(byScatter.standardUncertainty().orElseThrow())
                 .satisfies(u -> assertThat(u.getUnit()).isEqualTo(SpreadingUnits.POUND_PER_REVOLUTION))
@@ -213,7 +209,7 @@ class CalibrationTest {
     void settingsAreTheSameInAnyUnitAndSpelledAsInTheFirstCatch() {
         Calibration calibration = Calibration.from(List.of(
                 catchAt(chainAt(4), caught(1252), pulses(2000)),
-                catchAt(chainAt(Amounts.of(101.6, SpreadingUnits.MILLIMETRE)), caught(1250), pulses(2000))));
+                catchAt(chainAt(Amounts.of(101.6, SpreadingUnits.MILLIMETER)), caught(1250), pulses(2000))));
 
         assertThat(calibration.catches()).hasSize(2);
         assertThat(calibration.point().setting()).isEqualTo(height(4));

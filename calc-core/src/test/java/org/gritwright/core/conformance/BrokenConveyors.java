@@ -97,7 +97,7 @@ final class BrokenConveyors {
                         Law.RISING,
                         "the area matters though no gate meters it",
                         new OfVolume(false, (metres, area) -> metres * (1 + area))),
-                new Broken(Law.UNIT_INVARIANT, "the bare number is taken for millimetres", new BareNumbers()),
+                new Broken(Law.UNIT_INVARIANT, "the bare number is taken for millimeters", new BareNumbers()),
                 new Broken(Law.UNIT_INVARIANT, "other units are refused", new MillimetresOnly()),
                 new Broken(Law.DETERMINISTIC, "a little more each time", new Growing()),
                 new Broken(Law.DETERMINISTIC, "the last parameters count", new Forgetful()),

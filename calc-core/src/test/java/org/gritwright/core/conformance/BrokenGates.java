@@ -187,8 +187,8 @@ final class BrokenGates {
             double highest = 0.1 + given.get(DEAD).getValue().doubleValue() * 0.0254;
             given.si(DEAD);
             return GateShape.byOpening(
-                    Amounts.of(0, SpreadingUnits.METRE),
-                    Amounts.of(highest, SpreadingUnits.METRE),
+                    Amounts.of(0, SpreadingUnits.METER),
+                    Amounts.of(highest, SpreadingUnits.METER),
                     opening -> opening > 0 ? width * 0.1 : 0);
         }
     }
@@ -225,8 +225,8 @@ final class BrokenGates {
             double width = given.si(WIDTH);
             double dead = 0.1 + given.si(DEAD);
             return GateShape.byOpening(
-                            Amounts.of(0, SpreadingUnits.METRE), Amounts.of(1, SpreadingUnits.METRE), area(width, dead))
-                    .closedAt(Amounts.of(0.05 + 1e-6 * asked.getAndIncrement(), SpreadingUnits.METRE));
+                            Amounts.of(0, SpreadingUnits.METER), Amounts.of(1, SpreadingUnits.METER), area(width, dead))
+                    .closedAt(Amounts.of(0.05 + 1e-6 * asked.getAndIncrement(), SpreadingUnits.METER));
         }
     }
 
@@ -237,7 +237,7 @@ final class BrokenGates {
         public GateShape shape(Parameters given) {
             GateShape adjustable = super.shape(given);
             return asked.incrementAndGet() == 7
-                    ? GateShape.fixed(Amounts.of(0.1, SpreadingUnits.SQUARE_METRE))
+                    ? GateShape.fixed(Amounts.of(0.1, SpreadingUnits.SQUARE_METER))
                     : adjustable;
         }
     }

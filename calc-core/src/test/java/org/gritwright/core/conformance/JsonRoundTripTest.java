@@ -73,8 +73,8 @@ class JsonRoundTripTest {
                                 List.of(inches(0), inches(2.5)),
                                 "areas",
                                 List.of(
-                                        Amounts.of(0, SpreadingUnits.SQUARE_METRE),
-                                        Amounts.of(1.0 / 3, SpreadingUnits.SQUARE_METRE))))))
+                                        Amounts.of(0, SpreadingUnits.SQUARE_METER),
+                                        Amounts.of(1.0 / 3, SpreadingUnits.SQUARE_METER))))))
                 .isEmpty();
     }
 

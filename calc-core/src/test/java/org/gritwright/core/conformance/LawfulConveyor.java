@@ -15,7 +15,7 @@ import org.gritwright.units.SpreadingUnits;
 /** An outsider's conveyor type that obeys every law, for others to break one. */
 class LawfulConveyor implements ConveyorType {
     static final Parameter<Length> PITCH =
-            Parameter.length("pitch", Amounts.of(10, SpreadingUnits.MILLIMETRE), Amounts.of(1, SpreadingUnits.METRE));
+            Parameter.length("pitch", Amounts.of(10, SpreadingUnits.MILLIMETER), Amounts.of(1, SpreadingUnits.METER));
     static final Parameter<Dimensionless> TEETH = Parameter.wholeNumber("teeth", 3, 60);
     static final Parameter<Dimensionless> SHARE = Parameter.of(
                     "share",

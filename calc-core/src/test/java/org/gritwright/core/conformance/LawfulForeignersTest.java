@@ -5,8 +5,8 @@ import static org.gritwright.core.Samples.foreign;
 import static org.gritwright.core.Samples.inches;
 import static org.gritwright.units.SpreadingUnits.CELSIUS;
 import static org.gritwright.units.SpreadingUnits.FAHRENHEIT;
-import static org.gritwright.units.SpreadingUnits.METRE;
-import static org.gritwright.units.SpreadingUnits.MILLIMETRE;
+import static org.gritwright.units.SpreadingUnits.METER;
+import static org.gritwright.units.SpreadingUnits.MILLIMETER;
 import static org.gritwright.units.SpreadingUnits.ONE;
 import static org.gritwright.units.SpreadingUnits.PERCENT;
 
@@ -126,7 +126,7 @@ class LawfulForeignersTest {
 
     @Test
     void limitsThatAreQuantitiesOfAnotherMake() {
-        Parameter<Length> reach = Parameter.length("reach", foreign(10, MILLIMETRE), foreign(1, METRE));
+        Parameter<Length> reach = Parameter.length("reach", foreign(10, MILLIMETER), foreign(1, METER));
         assertLawful(new LawfulConveyor() {
             @Override
             public List<Parameter<?>> parameters() {
@@ -147,7 +147,7 @@ class LawfulForeignersTest {
             @Override
             public List<Parameter<?>> parameters() {
                 return List.of(
-                        Parameter.length("pitch", Amounts.of(10, MILLIMETRE), Amounts.of(1, METRE)), TEETH, SHARE);
+                        Parameter.length("pitch", Amounts.of(10, MILLIMETER), Amounts.of(1, METER)), TEETH, SHARE);
             }
         });
     }
@@ -181,9 +181,9 @@ class LawfulForeignersTest {
             @Override
             public GateShape shape(Parameters given) {
                 GateShape.Adjustable shape = shape(given, area(given.si(WIDTH), given.si(DEAD)));
-                double millimetres = Amounts.in(given.get(DEAD), MILLIMETRE);
+                double millimetres = Amounts.in(given.get(DEAD), MILLIMETER);
                 return GateShape.adjustable(shape.lowest(), shape.highest(), shape.area())
-                        .closedAt(Amounts.of(Math.nextUp(millimetres), MILLIMETRE));
+                        .closedAt(Amounts.of(Math.nextUp(millimetres), MILLIMETER));
             }
         });
     }
@@ -196,8 +196,8 @@ class LawfulForeignersTest {
                 double width = given.si(WIDTH);
                 double notch = (0.3048 - given.si(DEAD)) / 8;
                 return GateShape.byOpening(
-                        Amounts.of(0, METRE),
-                        Amounts.of(8 * notch, METRE),
+                        Amounts.of(0, METER),
+                        Amounts.of(8 * notch, METER),
                         opening -> width * notch * (1 + Math.floor(opening / notch)));
             }
         });
@@ -221,7 +221,7 @@ class LawfulForeignersTest {
     }
 
     @Test
-    void aGateSetInPerCent() {
+    void aGateSetInPercent() {
         Parameter<Dimensionless> least =
                 Parameter.of("least", Dimensionless.class, Amounts.of(1, PERCENT), Amounts.of(20, PERCENT));
         assertLawful(new LawfulGate() {

@@ -6,8 +6,8 @@ import static org.gritwright.core.Samples.inches;
 import static org.gritwright.units.SpreadingUnits.CELSIUS;
 import static org.gritwright.units.SpreadingUnits.FAHRENHEIT;
 import static org.gritwright.units.SpreadingUnits.INCH;
-import static org.gritwright.units.SpreadingUnits.METRE;
-import static org.gritwright.units.SpreadingUnits.MILLIMETRE;
+import static org.gritwright.units.SpreadingUnits.METER;
+import static org.gritwright.units.SpreadingUnits.MILLIMETER;
 import static org.gritwright.units.SpreadingUnits.ONE;
 import static org.gritwright.units.SpreadingUnits.PERCENT;
 
@@ -59,9 +59,9 @@ class TrialParametersTest {
 
     @Test
     void theMiddleIsInTheUnitOfTheLowest() {
-        Parameter<Length> mixed = Parameter.length("mixed", Amounts.of(500, MILLIMETRE), Amounts.of(1, METRE));
+        Parameter<Length> mixed = Parameter.length("mixed", Amounts.of(500, MILLIMETER), Amounts.of(1, METER));
 
-        assertThat(TrialParameters.of(List.of(mixed)).get(0)).isEqualTo(Map.of("mixed", Amounts.of(750, MILLIMETRE)));
+        assertThat(TrialParameters.of(List.of(mixed)).get(0)).isEqualTo(Map.of("mixed", Amounts.of(750, MILLIMETER)));
     }
 
     @Test

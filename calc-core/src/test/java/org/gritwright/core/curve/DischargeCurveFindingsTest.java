@@ -65,7 +65,8 @@ class DischargeCurveFindingsTest {
     @Test
     void whatNobodyKnowsOfTheScatterIsSaidWhereTheCurveShowsNone() {
         String unknown =
-                "The stated uncertainty doesn't hold how catches scatter, which nobody wrote down: it is larger.";
+                "The stated uncertainty omits the scatter of the catches, which was not recorded; the true uncertainty"
+                        + " is larger.";
         for (DischargeCurve none : List.of(
                 fit(CurveModel.PROPORTIONAL, at(4, 58)),
                 fit(CurveModel.DEAD_OPENING, DEAD_OPENING_EXAMPLE),

@@ -9,12 +9,23 @@ import static org.gritwright.core.curve.DischargeCurveSamples.fit;
 import static org.gritwright.core.curve.DischargeCurveSamples.pounds;
 
 import java.util.List;
+import java.util.Optional;
+import javax.measure.Quantity;
+import javax.measure.quantity.Dimensionless;
 import org.gritwright.core.SimulatedDay;
 import org.gritwright.core.calibration.Calibration;
 import org.gritwright.core.calibration.CalibrationCatch;
+import org.gritwright.core.observation.CatchAllowances;
+import org.gritwright.core.observation.CatchLimits;
+import org.gritwright.core.observation.Conditions;
+import org.gritwright.core.observation.ErrorSource;
+import org.gritwright.core.observation.Moisture;
+import org.gritwright.core.observation.Repeatability;
 import org.gritwright.core.statistics.RatioEstimator;
 import org.gritwright.core.uncertainty.Budget;
 import org.gritwright.core.uncertainty.Component;
+import org.gritwright.units.Amounts;
+import org.gritwright.units.SpreadingUnits;
 import org.gritwright.units.quantity.DischargePerRevolution;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -123,5 +134,29 @@ class DischargeCurveFloorTest {
                 .isCloseTo(Math.hypot(1.28, 0.32), within(1e-4));
         assertThat(contribution(budget(curve, 6), "resolution of scale and count"))
                 .isCloseTo(Math.hypot(2 * 64 * resolution(64), 32 * resolution(32)), within(1e-4));
+    }
+
+    @Test
+    void theMoistureOfACatchReplacesTheOneAllowedFor() {
+        Moisture allowed = new Moisture(percent(5), percent(1), Moisture.Basis.WET_MASS);
+        CatchLimits limits = CatchLimits.COMMON.withAllowances(new CatchAllowances(
+                percent(0), percent(0), Optional.of(allowed), Optional.of(Repeatability.assumed(percent(1)))));
+        Conditions wet = Conditions.NONE.withMoisture(percent(20), Moisture.Basis.WET_MASS);
+        CalibrationCatch one = CalibrationCatch.of(at(4, 58).observation().under(wet));
+
+        Component<DischargePerRevolution> moisture = DischargeCurve.fit(
+                        List.of(one), CurveModel.PROPORTIONAL, RatioEstimator.RATIO_OF_SUMS, limits)
+                .predict(height(2))
+                .budget()
+                .orElseThrow()
+                .component(ErrorSource.MOISTURE.key())
+                .orElseThrow();
+
+        assertThat(DischargeCurveSamples.pounds(moisture.contribution()))
+                .isCloseTo(29 * 0.01 / 0.80 / Math.sqrt(3), within(1e-12));
+    }
+
+    private static Quantity<Dimensionless> percent(double percent) {
+        return Amounts.of(percent, SpreadingUnits.PERCENT);
     }
 }

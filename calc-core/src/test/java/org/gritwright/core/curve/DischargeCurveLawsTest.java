@@ -54,7 +54,7 @@ class DischargeCurveLawsTest {
     record Units(Unit<Mass> mass, Unit<Length> length, Unit<BulkDensity> density) {}
 
     private static final Units SI =
-            new Units(SpreadingUnits.KILOGRAM, SpreadingUnits.METRE, SpreadingUnits.KILOGRAM_PER_CUBIC_METRE);
+            new Units(SpreadingUnits.KILOGRAM, SpreadingUnits.METER, SpreadingUnits.KILOGRAM_PER_CUBIC_METER);
 
     /** How a curve comes to its model: stated, or by test. */
     enum Way {
@@ -110,11 +110,11 @@ class DischargeCurveLawsTest {
                         Arbitraries.of(List.of(
                                 SpreadingUnits.INCH,
                                 SpreadingUnits.FOOT,
-                                SpreadingUnits.MILLIMETRE,
-                                SpreadingUnits.CENTIMETRE)),
+                                SpreadingUnits.MILLIMETER,
+                                SpreadingUnits.CENTIMETER)),
                         Arbitraries.of(List.of(
                                 SpreadingUnits.POUND_PER_CUBIC_FOOT,
-                                SpreadingUnits.KILOGRAM_PER_LITRE,
+                                SpreadingUnits.KILOGRAM_PER_LITER,
                                 SpreadingUnits.SHORT_TON_PER_CUBIC_YARD)))
                 .as(Units::new);
     }
@@ -148,7 +148,7 @@ class DischargeCurveLawsTest {
     }
 
     private static Measured<DischargePerRevolution> at(DischargeCurve curve, double metres) {
-        return curve.predict(Setting.height(Amounts.of(metres, SpreadingUnits.METRE)))
+        return curve.predict(Setting.height(Amounts.of(metres, SpreadingUnits.METER)))
                 .dischargePerRevolution();
     }
 

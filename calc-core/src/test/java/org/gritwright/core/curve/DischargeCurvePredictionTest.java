@@ -91,7 +91,8 @@ class DischargeCurvePredictionTest {
     @Test
     void refusesAClosedGate() {
         assertRefused(
-                "gate setting must be one at which the fitted curve, with a dead opening of 0.375 in, discharges: 0 in",
+                "gate setting must be one at which material is discharged; the fitted curve has a dead opening of 0.375"
+                        + " in: 0 in",
                 () -> CURVE.predict(height(0)));
     }
 
@@ -101,8 +102,9 @@ class DischargeCurvePredictionTest {
             assertThatExceptionOfType(InvalidInputException.class)
                     .isThrownBy(() -> CURVE.predict(Setting.of(tooSmall)))
                     .withMessageStartingWith(
-                            "gate setting must be one at which the fitted curve, with a dead opening of 0.37")
-                    .withMessageEndingWith(" in, discharges: " + Amounts.format(tooSmall));
+                            "gate setting must be one at which material is discharged; the fitted curve has a dead"
+                                    + " opening of 0.37")
+                    .withMessageEndingWith(" in: " + Amounts.format(tooSmall));
         }
         assertThat(DischargeCurveSamples.pounds(CURVE, 0.3751)).isPositive();
     }

@@ -19,7 +19,6 @@ import java.util.Set;
 import javax.measure.Quantity;
 import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Length;
-import org.gritwright.core.budget.SystematicErrors;
 import org.gritwright.core.calibration.CalibrationCatch;
 import org.gritwright.core.metering.Gate;
 import org.gritwright.core.metering.Metering;
@@ -28,6 +27,7 @@ import org.gritwright.core.metering.SlidingGate;
 import org.gritwright.core.metering.Spreader;
 import org.gritwright.core.metering.TableGate;
 import org.gritwright.core.observation.CalibrationPoint;
+import org.gritwright.core.observation.ErrorSource;
 import org.gritwright.core.observation.Material;
 import org.gritwright.core.spi.Setting;
 import org.gritwright.core.uncertainty.Budget;
@@ -93,7 +93,7 @@ final class DischargeCurveSamples {
     }
 
     static Quantity<Length> millimetres(double millimetres) {
-        return Amounts.of(millimetres, SpreadingUnits.MILLIMETRE);
+        return Amounts.of(millimetres, SpreadingUnits.MILLIMETER);
     }
 
     static Quantity<Dimensionless> mark(double mark) {
@@ -101,7 +101,7 @@ final class DischargeCurveSamples {
     }
 
     private static Quantity<?> area(double squareInches) {
-        return Amounts.of(squareInches * 0.0254 * 0.0254, SpreadingUnits.SQUARE_METRE);
+        return Amounts.of(squareInches * 0.0254 * 0.0254, SpreadingUnits.SQUARE_METER);
     }
 
     static Spreader chainWith(Gate gate) {
@@ -143,7 +143,7 @@ final class DischargeCurveSamples {
     }
 
     static Measured<DischargePerRevolution> withoutSpan(Budget<DischargePerRevolution> budget) {
-        return budget.without(Set.of(SystematicErrors.spanOf(SCALE))).result();
+        return budget.without(Set.of(ErrorSource.spanOf(SCALE))).result();
     }
 
     static double pounds(Quantity<DischargePerRevolution> discharge) {

@@ -190,7 +190,7 @@ class DischargeCurveTest {
     void resultsAreInTheUnitsOfTheFirstCatchAndOfTheMaterial() {
         CalibrationCatch inKilograms =
                 catchAt(chainAt(millimetres(50.8)), caught(Amounts.of(120, SpreadingUnits.KILOGRAM)), pulses(1000));
-        Material metric = Material.of("salt", Amounts.of(1.28, SpreadingUnits.KILOGRAM_PER_LITRE));
+        Material metric = Material.of("salt", Amounts.of(1.28, SpreadingUnits.KILOGRAM_PER_LITER));
         DischargeCurve inMetric =
                 DischargeCurve.fit(by(CHAIN, metric, List.of(inKilograms, at(4, 58))), CurveModel.DEAD_OPENING);
         DischargeCurve customary =
@@ -198,9 +198,9 @@ class DischargeCurveTest {
 
         assertThat(inMetric.predict(height(3)).dischargePerRevolution().value().getUnit())
                 .isEqualTo(SpreadingUnits.KILOGRAM_PER_REVOLUTION);
-        assertThat(inMetric.deadOpening().orElseThrow().value().getUnit()).isEqualTo(SpreadingUnits.MILLIMETRE);
+        assertThat(inMetric.deadOpening().orElseThrow().value().getUnit()).isEqualTo(SpreadingUnits.MILLIMETER);
         assertThat(inMetric.effectiveBulkDensity().orElseThrow().value().getUnit())
-                .isEqualTo(SpreadingUnits.KILOGRAM_PER_LITRE);
+                .isEqualTo(SpreadingUnits.KILOGRAM_PER_LITER);
         assertThat(customary
                         .predict(Setting.height(millimetres(76.2)))
                         .dischargePerRevolution()
@@ -221,7 +221,7 @@ class DischargeCurveTest {
                 CurveModel.DEAD_OPENING,
                 at(2, 26.5),
                 at(millimetres(50.8), 25.5),
-                at(Amounts.of(0.1016, SpreadingUnits.METRE), 57),
+                at(Amounts.of(0.1016, SpreadingUnits.METER), 57),
                 at(4, 59));
         DischargeCurve plain = fit(CurveModel.DEAD_OPENING, at(2, 26.5), at(2, 25.5), at(4, 57), at(4, 59));
 

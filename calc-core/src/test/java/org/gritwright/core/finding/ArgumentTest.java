@@ -34,7 +34,7 @@ class ArgumentTest {
             "table",
             "hydraulic",
             "sensor",
-            "tyre",
+            "tire",
             "material",
             "scale-accuracy",
             "scatter",
@@ -71,7 +71,7 @@ class ArgumentTest {
 
     @Test
     void whatIsUnknownNamesWhatItIsOf() {
-        assertThat(Argument.Unknown.of(Term.SCATTER).words()).isEqualTo("how catches scatter");
+        assertThat(Argument.Unknown.of(Term.SCATTER).words()).isEqualTo("the scatter of the catches");
         assertThat(Argument.Unknown.accuracyOfScale("hanging 4").words()).isEqualTo("the accuracy of scale hanging 4");
         assertRefused(
                 "subject of scale-accuracy must be given: nothing", () -> Argument.Unknown.of(Term.SCALE_ACCURACY));
@@ -88,7 +88,7 @@ class ArgumentTest {
     @Test
     void aSlipByAFactorSaysWhichWay() {
         assertThat(Slip.byFactor(Term.GATE_SETTING, Slip.Mistake.TOO_LARGE, 25.4, inches(57 / 25.4)))
-                .hasToString("gate opening ÷ 25.4 (2.244 in)");
+                .hasToString("gate setting ÷ 25.4 (2.244 in)");
         assertThat(Slip.byFactor(Term.GEAR_RATIO, Slip.Mistake.TOO_SMALL, 2, Amounts.of(6, SpreadingUnits.ONE)))
                 .hasToString("gear ratio × 2 (6)");
     }
@@ -97,9 +97,9 @@ class ArgumentTest {
     void aSlipOfADigitListsEveryValueWithAllItsDigits() {
         assertThat(Slip.ofDigit(
                         Term.GATE_SETTING, Slip.Mistake.DIGIT_DROPPED, List.of(inches(1.23451), inches(1.23452))))
-                .hasToString("a dropped digit in the gate opening (1.23451 in or 1.23452 in)");
+                .hasToString("a dropped digit in the gate setting (1.23451 in or 1.23452 in)");
         assertThat(Slip.ofDigit(Term.GATE_SETTING, Slip.Mistake.DIGIT_TOO_MANY, List.of(inches(3))))
-                .hasToString("a digit too many in the gate opening (3 in)");
+                .hasToString("a digit too many in the gate setting (3 in)");
     }
 
     @Test
@@ -123,13 +123,13 @@ class ArgumentTest {
         assertThat(Argument.several(List.of()).words()).isEqualTo("none");
         assertThat(Argument.several(List.of(Argument.Unknown.of(Term.COUNT), Argument.Unknown.of(Term.SCATTER)))
                         .words())
-                .isEqualTo("how sure the count is, how catches scatter");
+                .isEqualTo("the uncertainty of the count, the scatter of the catches");
         assertThat(FindingSamples.of(FindingCode.FILL_IMPOSSIBLE)
                         .arguments()
                         .get("slips")
                         .words())
-                .isEqualTo("gate opening ÷ 25.4 (2.25 in); a dropped digit in the gate opening (12 in or 20 in);"
-                        + " gear ratio × 2 (6)");
+                .isEqualTo("gate setting ÷ 25.4 (2.25 in); a dropped digit in the gate setting (12 in or 20 in); gear"
+                        + " ratio × 2 (6)");
     }
 
     @Test

@@ -92,11 +92,11 @@ class FindingTest {
 
     @Test
     void proseIsTakenOnlyWhereVersion1OfARecordHadIt() {
-        Argument prose = new Argument.Prose("how sure the count is, how catches scatter");
+        Argument prose = new Argument.Prose("the uncertainty of the count, the scatter of the catches");
 
         assertThat(Finding.of(FindingCode.UNCERTAINTY_INCOMPLETE, Map.of("unknown", prose))
                         .sentence())
-                .contains("how sure the count is, how catches scatter");
+                .contains("the uncertainty of the count, the scatter of the catches");
         assertThatThrownBy(() -> scaleCheckMissed(number(pounds(49)), prose)).hasMessageContaining("scale: name");
     }
 

@@ -117,7 +117,7 @@ class FormatTest {
     @Test
     void theNumberOfMigrationsGivesTheVersion() {
         assertThat(FORMAT.version()).isEqualTo(3);
-        assertThat(FORMAT.minorVersion()).isEqualTo(1);
+        assertThat(FORMAT.minor()).isEqualTo(1);
     }
 
     @Test
@@ -177,7 +177,7 @@ class FormatTest {
     })
     void aNewerDocumentSaysWhichVersionItIsAndThatItNeedsANewerLibrary(
             int version, int minor, String pointer, String expected, String found) {
-        String header = "n\": " + version + ", \"formatMinor\": " + minor + ", \"colour\": 1";
+        String header = "n\": " + version + ", \"formatMinor\": " + minor + ", \"color\": 1";
         assertThat(problems(changed(VERSION_3, "n\": 3", header)))
                 .containsExactly(new Problem(
                         "newer-version", pointer, expected, found + ", which needs a newer version of this library"));
@@ -220,9 +220,9 @@ class FormatTest {
 
     @Test
     void anUnknownFieldOfAnOldDocumentIsNamedOnceWithTheFieldsThatItsVersionHad() {
-        assertThat(problems(changed(VERSION_1, "\"heft\": \"4 lb\"", "\"heft\": \"4 lb\", \"colour\": \"red\"")))
-                .containsExactly(new Problem(
-                        "unknown-field", "/parcels/0/colour", "one of the fields name, heft", "\"colour\""));
+        assertThat(problems(changed(VERSION_1, "\"heft\": \"4 lb\"", "\"heft\": \"4 lb\", \"color\": \"red\"")))
+                .containsExactly(
+                        new Problem("unknown-field", "/parcels/0/color", "one of the fields name, heft", "\"color\""));
     }
 
     @Test

@@ -27,7 +27,7 @@ class ToleranceTest {
 
     /** With bare numbers, 3 for 3 % would be an error of 300 %. */
     @Test
-    void threePerCentIsNotTakenForThree() {
+    void threePercentIsNotTakenForThree() {
         assertThat(Tolerance.percent(4).accepts(Amounts.of(3, SpreadingUnits.PERCENT)))
                 .isTrue();
         assertThat(Tolerance.percent(4).accepts(Amounts.of(3, SpreadingUnits.ONE)))
@@ -47,8 +47,8 @@ class ToleranceTest {
     }
 
     @Test
-    void aRotarySpreaderMayBeFivePerCentOff() {
-        // UMass turf programme, fact sheet on rotary spreaders: 5.00 lb per 1000 ft², accepted within ±5 %
+    void aRotarySpreaderMayBeFivePercentOff() {
+        // UMass turf program, fact sheet on rotary spreaders: 5.00 lb per 1000 ft², accepted within ±5 %
         assertThat(Tolerance.percent(5).acceptsRatio(5.25 / 5.00 - 1)).isTrue();
         assertThat(Tolerance.percent(5).acceptsRatio(4.75 / 5.00 - 1)).isTrue();
         assertThat(Tolerance.percent(5).acceptsRatio(5.26 / 5.00 - 1)).isFalse();

@@ -3,9 +3,9 @@ package org.gritwright.core.metering;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 import static org.gritwright.core.Samples.assertRefused;
-import static org.gritwright.units.SpreadingUnits.CENTIMETRE;
+import static org.gritwright.units.SpreadingUnits.CENTIMETER;
 import static org.gritwright.units.SpreadingUnits.ONE;
-import static org.gritwright.units.SpreadingUnits.SQUARE_CENTIMETRE;
+import static org.gritwright.units.SpreadingUnits.SQUARE_CENTIMETER;
 
 import java.util.Map;
 import org.gritwright.core.spi.FillLimits;
@@ -18,8 +18,8 @@ class FeedRollerTest {
                 new FeedRoller(),
                 Map.of(
                         "pockets", Amounts.of(pockets, ONE),
-                        "pocketArea", Amounts.of(squareCentimetres, SQUARE_CENTIMETRE),
-                        "rollerLength", Amounts.of(centimetres, CENTIMETRE)));
+                        "pocketArea", Amounts.of(squareCentimetres, SQUARE_CENTIMETER),
+                        "rollerLength", Amounts.of(centimetres, CENTIMETER)));
     }
 
     @Test

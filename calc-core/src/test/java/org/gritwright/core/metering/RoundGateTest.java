@@ -4,8 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 import static org.gritwright.core.Samples.assertRefused;
 import static org.gritwright.core.Samples.inches;
-import static org.gritwright.units.SpreadingUnits.METRE;
-import static org.gritwright.units.SpreadingUnits.MILLIMETRE;
+import static org.gritwright.units.SpreadingUnits.METER;
+import static org.gritwright.units.SpreadingUnits.MILLIMETER;
 
 import java.util.Map;
 import net.jqwik.api.ForAll;
@@ -20,10 +20,10 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 class RoundGateTest {
     private static final double RADIUS = 0.1;
-    private static final Gate GATE = Gate.of(new RoundGate(), Map.of("diameter", Amounts.of(0.2, METRE)));
+    private static final Gate GATE = Gate.of(new RoundGate(), Map.of("diameter", Amounts.of(0.2, METER)));
 
     private static double area(double openingMetres) {
-        return GATE.squareMetres(Setting.of(Amounts.of(openingMetres, METRE)));
+        return GATE.squareMetres(Setting.of(Amounts.of(openingMetres, METER)));
     }
 
     @Test
@@ -95,7 +95,7 @@ class RoundGateTest {
         Gate inInches = Gate.of(new RoundGate(), Map.of("diameter", inches(8)));
 
         assertThat(inInches.accepts(Setting.of(inches(8)))).isTrue();
-        assertThat(inInches.squareMetres(Setting.of(Amounts.of(203.2, MILLIMETRE))))
+        assertThat(inInches.squareMetres(Setting.of(Amounts.of(203.2, MILLIMETER))))
                 .isCloseTo(Math.PI * 0.1016 * 0.1016, within(1e-16));
         assertRefused(
                 "gate setting must be within 0 in to 8 in: 8.1 in",

@@ -13,7 +13,7 @@ import static org.gritwright.units.SpreadingUnits.PERCENT;
 import static org.gritwright.units.SpreadingUnits.PULSE;
 import static org.gritwright.units.SpreadingUnits.REVOLUTION_PER_MINUTE;
 import static org.gritwright.units.SpreadingUnits.SECOND;
-import static org.gritwright.units.SpreadingUnits.SQUARE_CENTIMETRE;
+import static org.gritwright.units.SpreadingUnits.SQUARE_CENTIMETER;
 
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
@@ -49,7 +49,7 @@ class SerialFormTest {
                     TableGate.bySetting(),
                     Map.of(
                             "settings", List.of(Amounts.of(10, PERCENT), Amounts.of(100, PERCENT)),
-                            "areas", List.of(Amounts.of(50, SQUARE_CENTIMETRE), Amounts.of(500, SQUARE_CENTIMETRE)))),
+                            "areas", List.of(Amounts.of(50, SQUARE_CENTIMETER), Amounts.of(500, SQUARE_CENTIMETER)))),
             NoSensor.onDriveShaft());
 
     private static final Spreader FIXED = new Spreader(

@@ -27,7 +27,7 @@ class SlidingGateTest {
         assertThat(GATE.isAdjustable()).isTrue();
         assertThat(GATE.accepts(Setting.of(inches(0)))).isTrue();
         assertThat(GATE.accepts(Setting.of(inches(12)))).isTrue();
-        assertThat(GATE.accepts(Setting.of(Amounts.of(304.8, SpreadingUnits.MILLIMETRE))))
+        assertThat(GATE.accepts(Setting.of(Amounts.of(304.8, SpreadingUnits.MILLIMETER))))
                 .isTrue();
         assertThat(GATE.accepts(Setting.of(inches(12.1)))).isFalse();
         assertThat(GATE.accepts(Setting.mark(1))).isFalse();
@@ -39,9 +39,9 @@ class SlidingGateTest {
     void opensToOneMetreIfNothingElseIsSaid() {
         Gate gate = Gate.of(new SlidingGate(), Map.of("width", inches(24)));
 
-        assertThat(gate.accepts(Setting.of(Amounts.of(1, SpreadingUnits.METRE))))
+        assertThat(gate.accepts(Setting.of(Amounts.of(1, SpreadingUnits.METER))))
                 .isTrue();
-        assertThat(gate.accepts(Setting.of(Amounts.of(1.01, SpreadingUnits.METRE))))
+        assertThat(gate.accepts(Setting.of(Amounts.of(1.01, SpreadingUnits.METER))))
                 .isFalse();
     }
 
@@ -67,7 +67,7 @@ class SlidingGateTest {
 
     @Test
     void isClosedAtItsDeadOpeningIfThatCanBeSet() {
-        assertThat(closed(GATE)).contains(Setting.height(Amounts.of(0, SpreadingUnits.MILLIMETRE)));
+        assertThat(closed(GATE)).contains(Setting.height(Amounts.of(0, SpreadingUnits.MILLIMETER)));
         assertThat(closed(dead(0.375))).contains(Setting.height(inches(0.375)));
         assertThat(closed(dead(-0.375))).isEmpty();
     }

@@ -214,7 +214,7 @@ class SpiBorderTest {
     void anAreaIsNeverAskedForOutsideTheLimitsNotEvenByRounding() {
         double highest = Amounts.si(Length.class, inches(12));
         Gate gate = gate(upToAFoot(openingMetres -> openingMetres > highest ? Double.NaN : openingMetres));
-        Quantity<Length> hairAbove = Amounts.of(304.8 * (1 + 1e-13), SpreadingUnits.MILLIMETRE);
+        Quantity<Length> hairAbove = Amounts.of(304.8 * (1 + 1e-13), SpreadingUnits.MILLIMETER);
 
         assertThat(Amounts.si(Length.class, hairAbove)).isGreaterThan(highest);
         assertThat(gate.squareMetres(Setting.height(hairAbove))).isEqualTo(highest);
@@ -248,12 +248,13 @@ class SpiBorderTest {
     }
 
     private static GateShape fixed(double squareMetres) {
-        return GateShape.fixed(Amounts.of(squareMetres, SpreadingUnits.SQUARE_METRE));
+        return GateShape.fixed(Amounts.of(squareMetres, SpreadingUnits.SQUARE_METER));
     }
 
     private static void assertShapeRefused(GateShape first, GateShape second) {
         assertRefused(
-                "shape of type example.org/odd, version 1 must be the same whenever asked: another the second time",
+                "shape of type example.org/odd, version 1 must be the same whenever asked: a different one the second"
+                        + " time",
                 () -> gate(first, second));
     }
 

@@ -32,7 +32,7 @@ class SpreaderLawsTest {
     @Property
     void theUnitOfTheOpeningDoesNotMatter(@ForAll @DoubleRange(min = 0.01, max = 39) double opening) {
         double inMillimetres = CHAIN.sweptCubicMetresPerRevolution(Setting.of(
-                Amounts.of(Amounts.in(inches(opening), SpreadingUnits.MILLIMETRE), SpreadingUnits.MILLIMETRE)));
+                Amounts.of(Amounts.in(inches(opening), SpreadingUnits.MILLIMETER), SpreadingUnits.MILLIMETER)));
 
         assertThat(inMillimetres).isCloseTo(swept(opening), within(1e-12 * swept(opening)));
     }

@@ -48,7 +48,7 @@ class SpreaderTest {
 
     @Test
     void tellsTheOpenAreaWhateverTheGate() {
-        assertThat(CHAIN.openArea(Setting.of(inches(4))).getUnit()).isEqualTo(SpreadingUnits.SQUARE_METRE);
+        assertThat(CHAIN.openArea(Setting.of(inches(4))).getUnit()).isEqualTo(SpreadingUnits.SQUARE_METER);
         assertThat(CHAIN.openArea(Setting.of(inches(4))).getValue().doubleValue())
                 .isCloseTo(0.6096 * 0.1016, within(1e-16));
         assertThat(CHAIN.openArea(Setting.of(inches(0))).getValue().doubleValue())

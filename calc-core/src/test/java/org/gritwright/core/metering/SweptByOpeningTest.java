@@ -8,12 +8,12 @@ import static org.gritwright.core.Samples.SENSOR;
 import static org.gritwright.core.Samples.assertRefused;
 import static org.gritwright.core.Samples.chainWith;
 import static org.gritwright.core.Samples.inches;
-import static org.gritwright.units.SpreadingUnits.METRE;
-import static org.gritwright.units.SpreadingUnits.MILLIMETRE;
+import static org.gritwright.units.SpreadingUnits.METER;
+import static org.gritwright.units.SpreadingUnits.MILLIMETER;
 import static org.gritwright.units.SpreadingUnits.ONE;
 import static org.gritwright.units.SpreadingUnits.PERCENT;
 import static org.gritwright.units.SpreadingUnits.PULSE_PER_REVOLUTION;
-import static org.gritwright.units.SpreadingUnits.SQUARE_CENTIMETRE;
+import static org.gritwright.units.SpreadingUnits.SQUARE_CENTIMETER;
 
 import java.util.List;
 import java.util.Map;
@@ -31,7 +31,7 @@ class SweptByOpeningTest {
     @Property
     void isWhatTheSpreaderSweeps(@ForAll @Scale(6) @DoubleRange(min = 0.001, max = 1) double metres) {
         assertThat(GEOMETRY.applyAsDouble(metres))
-                .isEqualTo(CHAIN.sweptCubicMetresPerRevolution(Setting.of(Amounts.of(metres, METRE))));
+                .isEqualTo(CHAIN.sweptCubicMetresPerRevolution(Setting.of(Amounts.of(metres, METER))));
     }
 
     @Test
@@ -49,8 +49,8 @@ class SweptByOpeningTest {
 
     @Test
     void goesFromTheLowestToTheHighestOpening() {
-        assertThat(GEOMETRY.lowest()).isEqualTo(Setting.height(Amounts.of(0, METRE)));
-        assertThat(GEOMETRY.highest()).isEqualTo(Setting.height(Amounts.of(1, METRE)));
+        assertThat(GEOMETRY.lowest()).isEqualTo(Setting.height(Amounts.of(0, METER)));
+        assertThat(GEOMETRY.highest()).isEqualTo(Setting.height(Amounts.of(1, METER)));
         assertThat(GEOMETRY.applyAsDouble(1 + 1e-13))
                 .as("a hair past the end is rounding")
                 .isEqualTo(GEOMETRY.applyAsDouble(1));
@@ -61,7 +61,7 @@ class SweptByOpeningTest {
 
     @Test
     void takesAnOpeningOfTheGatesKindAsANumber() {
-        assertThat(GEOMETRY.number(Setting.of(Amounts.of(50.8, MILLIMETRE)))).isCloseTo(0.0508, within(1e-17));
+        assertThat(GEOMETRY.number(Setting.of(Amounts.of(50.8, MILLIMETER)))).isCloseTo(0.0508, within(1e-17));
         assertThat(GEOMETRY.number(Setting.of(inches(0)))).isZero();
         assertRefused("gate setting must be within 0 m to 1 m: 40 in", () -> GEOMETRY.number(Setting.of(inches(40))));
         assertRefused(
@@ -75,7 +75,7 @@ class SweptByOpeningTest {
                 TableGate.bySetting(),
                 Map.of(
                         "settings", List.of(Amounts.of(0, ONE), Amounts.of(10, ONE)),
-                        "areas", List.of(Amounts.of(0, SQUARE_CENTIMETRE), Amounts.of(500, SQUARE_CENTIMETRE))));
+                        "areas", List.of(Amounts.of(0, SQUARE_CENTIMETER), Amounts.of(500, SQUARE_CENTIMETER))));
         SweptByOpening bySetting = new Spreader(CHAIN.conveyor(), marks, SENSOR).sweptByOpening();
 
         assertThat(bySetting.number(Setting.of(Amounts.of(4, ONE)))).isEqualTo(4);
@@ -89,7 +89,7 @@ class SweptByOpeningTest {
                 TableGate.bySetting(),
                 Map.of(
                         "settings", List.of(Amounts.of(10, PERCENT), Amounts.of(100, PERCENT)),
-                        "areas", List.of(Amounts.of(50, SQUARE_CENTIMETRE), Amounts.of(500, SQUARE_CENTIMETRE))));
+                        "areas", List.of(Amounts.of(50, SQUARE_CENTIMETER), Amounts.of(500, SQUARE_CENTIMETER))));
         SweptByOpening byPercentage = new Spreader(CHAIN.conveyor(), gate, SENSOR).sweptByOpening();
 
         assertThat(byPercentage.number(Setting.percent(40))).isEqualTo(0.4);

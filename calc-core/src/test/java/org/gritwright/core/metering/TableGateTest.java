@@ -6,10 +6,10 @@ import static org.gritwright.core.Samples.CHAIN;
 import static org.gritwright.core.Samples.SENSOR;
 import static org.gritwright.core.Samples.assertRefused;
 import static org.gritwright.core.Samples.inches;
-import static org.gritwright.units.SpreadingUnits.MILLIMETRE;
+import static org.gritwright.units.SpreadingUnits.MILLIMETER;
 import static org.gritwright.units.SpreadingUnits.ONE;
 import static org.gritwright.units.SpreadingUnits.PERCENT;
-import static org.gritwright.units.SpreadingUnits.SQUARE_CENTIMETRE;
+import static org.gritwright.units.SpreadingUnits.SQUARE_CENTIMETER;
 
 import java.util.Arrays;
 import java.util.List;
@@ -43,7 +43,7 @@ class TableGateTest {
     }
 
     private static List<Quantity<Length>> millimetres(double... values) {
-        return Arrays.stream(values).mapToObj(v -> Amounts.of(v, MILLIMETRE)).toList();
+        return Arrays.stream(values).mapToObj(v -> Amounts.of(v, MILLIMETER)).toList();
     }
 
     private static List<Quantity<Dimensionless>> marks(double... values) {
@@ -52,7 +52,7 @@ class TableGateTest {
 
     private static List<Quantity<Area>> squareCentimetres(double... values) {
         return Arrays.stream(values)
-                .mapToObj(v -> Amounts.of(v, SQUARE_CENTIMETRE))
+                .mapToObj(v -> Amounts.of(v, SQUARE_CENTIMETER))
                 .toList();
     }
 
@@ -62,15 +62,15 @@ class TableGateTest {
 
     @Test
     void aRowIsWhatWasMeasured() {
-        assertThat(squareCentimetresAt(BY_OPENING, Amounts.of(50, MILLIMETRE))).isCloseTo(60, within(1e-12));
-        assertThat(squareCentimetresAt(BY_OPENING, Amounts.of(150, MILLIMETRE))).isCloseTo(180, within(1e-12));
+        assertThat(squareCentimetresAt(BY_OPENING, Amounts.of(50, MILLIMETER))).isCloseTo(60, within(1e-12));
+        assertThat(squareCentimetresAt(BY_OPENING, Amounts.of(150, MILLIMETER))).isCloseTo(180, within(1e-12));
         assertThat(squareCentimetresAt(BY_SETTING, Amounts.of(2, ONE))).isCloseTo(40, within(1e-12));
     }
 
     @Test
     void betweenTwoRowsIsAStraightLine() {
-        assertThat(squareCentimetresAt(BY_OPENING, Amounts.of(60, MILLIMETRE))).isCloseTo(78, within(1e-12));
-        assertThat(squareCentimetresAt(BY_OPENING, Amounts.of(125, MILLIMETRE))).isCloseTo(165, within(1e-12));
+        assertThat(squareCentimetresAt(BY_OPENING, Amounts.of(60, MILLIMETER))).isCloseTo(78, within(1e-12));
+        assertThat(squareCentimetresAt(BY_OPENING, Amounts.of(125, MILLIMETER))).isCloseTo(165, within(1e-12));
         assertThat(squareCentimetresAt(BY_SETTING, Amounts.of(3, ONE))).isCloseTo(80, within(1e-12));
         assertThat(squareCentimetresAt(BY_SETTING, Amounts.of(1.25, ONE))).isCloseTo(10, within(1e-12));
     }
@@ -81,9 +81,9 @@ class TableGateTest {
         assertThat(squareCentimetresAt(BY_OPENING, inches(150 / 25.4))).isCloseTo(180, within(1e-10));
         assertThat(squareCentimetresAt(BY_OPENING, inches(10 / 25.4))).isCloseTo(0, within(1e-10));
         // A hair past either end, as rounding leads there, is the end and never past it.
-        assertThat(squareCentimetresAt(BY_OPENING, Amounts.of(150 * (1 + 1e-13), MILLIMETRE)))
-                .isEqualTo(squareCentimetresAt(BY_OPENING, Amounts.of(150, MILLIMETRE)));
-        assertThat(squareCentimetresAt(BY_OPENING, Amounts.of(10 * (1 - 1e-13), MILLIMETRE)))
+        assertThat(squareCentimetresAt(BY_OPENING, Amounts.of(150 * (1 + 1e-13), MILLIMETER)))
+                .isEqualTo(squareCentimetresAt(BY_OPENING, Amounts.of(150, MILLIMETER)));
+        assertThat(squareCentimetresAt(BY_OPENING, Amounts.of(10 * (1 - 1e-13), MILLIMETER)))
                 .isZero();
     }
 
@@ -91,10 +91,10 @@ class TableGateTest {
     void outsideTheTableTheGateCanNotBeSet() {
         assertRefused(
                 "gate setting must be within 10 mm to 150 mm: 9 mm",
-                () -> BY_OPENING.squareMetres(Setting.of(Amounts.of(9, MILLIMETRE))));
+                () -> BY_OPENING.squareMetres(Setting.of(Amounts.of(9, MILLIMETER))));
         assertRefused(
                 "gate setting must be within 10 mm to 150 mm: 151 mm",
-                () -> BY_OPENING.squareMetres(Setting.of(Amounts.of(151, MILLIMETRE))));
+                () -> BY_OPENING.squareMetres(Setting.of(Amounts.of(151, MILLIMETER))));
         assertRefused(
                 "gate setting must be within 0 to 6: 7", () -> BY_SETTING.squareMetres(Setting.of(Amounts.of(7, ONE))));
     }
@@ -113,7 +113,7 @@ class TableGateTest {
 
     @Test
     void theLastRowWithoutAreaIsTheClosedPosition() {
-        assertThat(closed(BY_OPENING)).contains(Setting.height(Amounts.of(10, MILLIMETRE)));
+        assertThat(closed(BY_OPENING)).contains(Setting.height(Amounts.of(10, MILLIMETER)));
         assertThat(closed(BY_SETTING)).contains(Setting.mark(1));
         assertThat(closed(byOpening(millimetres(10, 50), squareCentimetres(1, 60))))
                 .as("open a little at its lowest")
@@ -147,7 +147,7 @@ class TableGateTest {
     }
 
     @Test
-    void aTableOfPercentagesIsSetInPerCent() {
+    void aTableOfPercentagesIsSetInPercent() {
         assertThat(squareCentimetresAt(inPercent(), Amounts.of(8, PERCENT))).isCloseTo(10, within(1e-12));
         assertThat(squareCentimetresAt(inPercent(), Amounts.of(40, PERCENT))).isCloseTo(100, within(1e-12));
         assertThat(squareCentimetresAt(inPercent(), Amounts.of(70, PERCENT))).isCloseTo(175, within(1e-12));
@@ -193,7 +193,7 @@ class TableGateTest {
     void areasMayStayTheSameFromRowToRow() {
         Gate gate = byOpening(millimetres(10, 50, 60), squareCentimetres(20, 60, 60));
 
-        assertThat(squareCentimetresAt(gate, Amounts.of(55, MILLIMETRE))).isCloseTo(60, within(1e-12));
+        assertThat(squareCentimetresAt(gate, Amounts.of(55, MILLIMETER))).isCloseTo(60, within(1e-12));
     }
 
     @Test

@@ -25,7 +25,7 @@ class CalibrationPointTest {
     private static final Material SAND = Material.of("sand", Amounts.of(95, SpreadingUnits.POUND_PER_CUBIC_FOOT));
 
     private static CalibrationPoint chainAtMillimetres(double millimetres) {
-        return chainAt(Amounts.of(millimetres, SpreadingUnits.MILLIMETRE));
+        return chainAt(Amounts.of(millimetres, SpreadingUnits.MILLIMETER));
     }
 
     @Test
@@ -71,7 +71,7 @@ class CalibrationPointTest {
     @Test
     void theSamePointOrOneOfAnotherMaterialOrMeteringIsNoNearMiss() {
         CalibrationPoint ofSand =
-                CalibrationPoint.of(SAND, CHAIN, Setting.height(Amounts.of(57, SpreadingUnits.MILLIMETRE)));
+                CalibrationPoint.of(SAND, CHAIN, Setting.height(Amounts.of(57, SpreadingUnits.MILLIMETER)));
         CalibrationPoint watched = CalibrationPoint.of(SALT, chainWith(NoSensor.onDriveShaft()), height(2.24));
 
         assertThat(chainAt(2).isNearMiss(chainAtMillimetres(50.8))).isFalse();

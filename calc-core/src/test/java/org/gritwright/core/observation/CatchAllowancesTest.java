@@ -10,11 +10,10 @@ import java.util.Optional;
 import javax.measure.Quantity;
 import javax.measure.quantity.Dimensionless;
 import org.gritwright.core.observation.Moisture.Basis;
-import org.gritwright.core.uncertainty.Component;
-import org.gritwright.core.uncertainty.Distribution;
 import org.gritwright.units.Amounts;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 class CatchAllowancesTest {
@@ -68,6 +67,17 @@ class CatchAllowancesTest {
                 .isCloseTo(0.01 / 0.95 / Math.sqrt(3), within(1e-15));
     }
 
+    @ParameterizedTest
+    @CsvSource({"20, WET_MASS, DRY_MASS, 25", "25, DRY_MASS, WET_MASS, 20", "20, WET_MASS, WET_MASS, 20"})
+    void aMeasuredMoistureIsConvertedToTheBasisOfTheUncertainty(
+            double measured, Basis measuredBasis, Basis basis, double content) {
+        Moisture moisture = moisture(5, 1, basis).measured(percent(measured), measuredBasis);
+
+        assertThat(moisture.content().getValue().doubleValue()).isCloseTo(content, within(1e-12));
+        assertThat(moisture.halfWidth()).isEqualTo(percent(1));
+        assertThat(moisture.basis()).isEqualTo(basis);
+    }
+
     @Test
     void noMaterialIsDrierThanDry() {
         // 0 to 3 %
@@ -83,16 +93,9 @@ class CatchAllowancesTest {
     }
 
     @Test
-    void aRepeatabilityIsOfTypeAWhereRepeatsGaveIt() {
-        Component<Dimensionless> known = new Repeatability(percent(2), 5).component(percent(1));
-        Component<Dimensionless> assumed = Repeatability.assumed(percent(2)).component(percent(1));
-
-        assertThat(known.evaluation()).isEqualTo(Component.Evaluation.TYPE_A);
-        assertThat(known.degreesOfFreedom()).isEqualTo(5);
-        assertThat(assumed.evaluation()).isEqualTo(Component.Evaluation.TYPE_B);
-        assertThat(assumed.distribution()).isEqualTo(Distribution.NORMAL);
-        assertThat(assumed.degreesOfFreedom()).isInfinite();
+    void anAssumedRepeatabilityIsTakenAsExactlyKnown() {
         assertThat(Repeatability.assumed(percent(2)).relative()).isCloseTo(0.02, within(1e-15));
+        assertThat(Repeatability.assumed(percent(2)).degreesOfFreedom()).isInfinite();
     }
 
     @ParameterizedTest

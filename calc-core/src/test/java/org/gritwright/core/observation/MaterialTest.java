@@ -5,7 +5,7 @@ import static org.gritwright.core.Samples.SALT;
 import static org.gritwright.core.Samples.assertRefused;
 import static org.gritwright.core.Samples.pounds;
 import static org.gritwright.core.Samples.wrongKind;
-import static org.gritwright.units.SpreadingUnits.MILLIMETRE;
+import static org.gritwright.units.SpreadingUnits.MILLIMETER;
 
 import org.gritwright.units.Amounts;
 import org.junit.jupiter.api.Test;
@@ -18,9 +18,9 @@ class MaterialTest {
 
     @Test
     void grainsAreAPropertyOfTheMaterialAndChangeNothingElse() {
-        Material dry = SALT.withGrains(Amounts.of(3, MILLIMETRE));
+        Material dry = SALT.withGrains(Amounts.of(3, MILLIMETER));
 
-        assertThat(dry.grainDiameter()).contains(Amounts.of(3, MILLIMETRE));
+        assertThat(dry.grainDiameter()).contains(Amounts.of(3, MILLIMETER));
         assertThat(dry.name()).isEqualTo(SALT.name());
         assertThat(dry.looseBulkDensity()).isEqualTo(SALT.looseBulkDensity());
         assertThat(dry).isNotEqualTo(SALT);
@@ -31,10 +31,10 @@ class MaterialTest {
     void refusesGrainsThatAreNone() {
         assertRefused(
                 "grain diameter of salt must be greater than 0: 0 mm",
-                () -> SALT.withGrains(Amounts.of(0, MILLIMETRE)));
+                () -> SALT.withGrains(Amounts.of(0, MILLIMETER)));
         assertRefused(
                 "grain diameter of salt must be greater than 0: -3 mm",
-                () -> SALT.withGrains(Amounts.of(-3, MILLIMETRE)));
+                () -> SALT.withGrains(Amounts.of(-3, MILLIMETER)));
         assertRefused(
                 "grain diameter of salt must be a finite length: 3 lb", () -> SALT.withGrains(wrongKind(pounds(3))));
     }

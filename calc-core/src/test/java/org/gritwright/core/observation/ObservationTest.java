@@ -21,12 +21,7 @@ import org.junit.jupiter.api.Test;
 class ObservationTest {
     @Test
     void keepsWhatIsAddedOneByOne() {
-        Conditions damp = new Conditions(
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.of(Amounts.of(3, SpreadingUnits.PERCENT)),
-                Optional.of(Moisture.Basis.WET_MASS));
+        Conditions damp = Conditions.NONE.withMoisture(Amounts.of(3, SpreadingUnits.PERCENT), Moisture.Basis.WET_MASS);
         Observation all = observed(AUGER_POINT, caught(118.5))
                 .counted(pulses(2000))
                 .by("R. Diaz")

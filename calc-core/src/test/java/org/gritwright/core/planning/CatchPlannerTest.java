@@ -146,7 +146,7 @@ class CatchPlannerTest {
         PlanResult.OutOfReach result = outOfReach(
                 CatchPlanner.of(setup(scale(0.1, 1), pails(4, 60), SIXTY_PULSES).allowing(scatter(0.2)))
                         .plan(percent(1)));
-        assertThat(result.toBlame()).isEqualTo(Cause.SPAN);
+        assertThat(result.mainCause()).isEqualTo(Cause.SPAN);
         assertThat(inPercent(result.series().expandedUncertainty())).isBetween(1.1316, 1.2);
     }
 
@@ -162,7 +162,7 @@ class CatchPlannerTest {
                 .satisfies(c -> assertThat(inPercent(c.contribution())).isCloseTo(0.1 / Math.sqrt(3), within(1e-9)));
         CatchSetup nextDay = new CatchSetup(
                 tested, DAY.plusDays(1), setup.containers(), setup.count(), setup.expected(), setup.limits());
-        assertThat(outOfReach(CatchPlanner.of(nextDay).plan(percent(1))).toBlame())
+        assertThat(outOfReach(CatchPlanner.of(nextDay).plan(percent(1))).mainCause())
                 .isEqualTo(Cause.SPAN);
     }
 
@@ -172,7 +172,7 @@ class CatchPlannerTest {
                 .plan(percent(3))
                 .series();
         assertThat(unknown.budget().components()).extracting(Component::name).doesNotContain(Cause.SPAN.words());
-        assertThat(unknown.assumptions()).anySatisfy(a -> assertThat(a).contains("nobody knows its accuracy"));
+        assertThat(unknown.assumptions()).anySatisfy(a -> assertThat(a).contains("its accuracy is not known"));
         CatchSeries known = CatchPlanner.of(setup(scale(0.5, 0.1), pails(2, 60), SIXTY_PULSES))
                 .plan(percent(3))
                 .series();
@@ -197,7 +197,7 @@ class CatchPlannerTest {
                         Cause.SPILLAGE.words() + " 0.29",
                         Cause.TRANSIENT.words() + " 0.462",
                         Cause.MOISTURE.words() + " 0.301");
-        assertThat(result.toBlame()).isEqualTo(Cause.TRANSIENT);
+        assertThat(result.mainCause()).isEqualTo(Cause.TRANSIENT);
     }
 
     @Test
@@ -205,7 +205,7 @@ class CatchPlannerTest {
         PlanResult.OutOfReach result = outOfReach(CatchPlanner.of(
                         setup(scale(1), pails(3, 40), SIXTY_PULSES).allowing(scatter(0.2)), 3, 5)
                 .plan(percent(0.4)));
-        assertThat(result.toBlame()).isEqualTo(Cause.ROUNDING);
+        assertThat(result.mainCause()).isEqualTo(Cause.ROUNDING);
         assertThat(result.series().repeats()).isEqualTo(5);
     }
 
@@ -214,15 +214,15 @@ class CatchPlannerTest {
         PlannedCount one = new PlannedCount.Pulses(Amounts.of(1, SpreadingUnits.PULSE_PER_REVOLUTION));
         CatchSetup setup = setup(scale(0.1), pails(3, 200), one).allowing(scatter(0.1));
         PlanResult.OutOfReach result = outOfReach(CatchPlanner.of(setup, 3, 5).plan(percent(0.3)));
-        assertThat(result.toBlame()).isEqualTo(Cause.COUNT);
-        assertThat(result.toBlame().help()).contains("more pulses");
+        assertThat(result.mainCause()).isEqualTo(Cause.COUNT);
+        assertThat(result.mainCause().help()).contains("more pulses");
     }
 
     @Test
     void theMachinesOwnScatterIsToBlameWhereNothingElseIs() {
         PlanResult.OutOfReach result = outOfReach(
                 CatchPlanner.of(setup(scale(0.1), pails(3, 200), SIXTY_PULSES)).plan(percent(1)));
-        assertThat(result.toBlame()).isEqualTo(Cause.SCATTER);
+        assertThat(result.mainCause()).isEqualTo(Cause.SCATTER);
         // 2.262157 × 2 % ÷ √10, and a little for rounding and pulses.
         assertThat(inPercent(result.series().expandedUncertainty())).isBetween(1.43071, 1.4315);
         assertThat(result.wanted()).isEqualTo(percent(1));

@@ -43,8 +43,8 @@ class PlannersPromiseTest {
      * A yard, a truck and a wish.
      *
      * @param kit "fine" or "coarse"
-     * @param scatter s₀ that the plan assumes, in per cent
-     * @param trueScatter s₀ of the machine, in per cent
+     * @param scatter s₀ that the plan assumes, in percent
+     * @param trueScatter s₀ of the machine, in percent
      * @param sameTares whether each catch lies in the same pails, weighed empty once
      */
     record Scenario(
@@ -135,7 +135,7 @@ class PlannersPromiseTest {
         return new Kept((double) within / DAYS, found[DAYS / 2]);
     }
 
-    /** In per cent. */
+    /** In percent. */
     private static double evaluated(double[] ratios, double result, double spanLimit) {
         double squares = 0;
         for (double ratio : ratios) {
@@ -184,7 +184,7 @@ class PlannersPromiseTest {
     }
 
     @Test
-    void theCoarseScaleAndTheLargeScatterPutOneAndAHalfPerCentOutOfReach() {
+    void theCoarseScaleAndTheLargeScatterPutOneAndAHalfPercentOutOfReach() {
         assertThat(scenarios().filter(scenario -> scenario.plan() instanceof PlanResult.OutOfReach))
                 .extracting(Scenario::kit, Scenario::scatter, Scenario::fewestRepeats, Scenario::wanted)
                 .containsExactly(tuple("coarse", 2.0, 1, 1.5), tuple("coarse", 2.0, 3, 1.5));

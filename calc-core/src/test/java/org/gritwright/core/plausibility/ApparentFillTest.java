@@ -40,7 +40,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 class ApparentFillTest {
     private static final double SALT_DENSITY = Amounts.si(BulkDensity.class, SALT.looseBulkDensity());
 
-    /** A litre per square metre of opening, and limits of its own. */
+    /** A liter per square meter of opening, and limits of its own. */
     private static final class Trickle implements ConveyorType {
         private static final FillLimits LIMITS = new FillLimits(0.05, 0.1, 0.3, 0.4);
 
@@ -163,7 +163,7 @@ class ApparentFillTest {
                         .orElseThrow()
                         .sentence())
                 .isEqualTo("The apparent fill 0.17 is outside the possible 0.3 to 1.3: an input is wrong. Any one of"
-                        + " these would make it usual: gate opening ÷ 10 (2 in); gear ratio × 2 (6).");
+                        + " these would make it usual: gate setting ÷ 10 (2 in); gear ratio × 2 (6).");
         assertThat(findingAt(0.4).orElseThrow().sentence())
                 .isEqualTo("The apparent fill 0.4 is outside the usual 0.5 to 1.15. Single slips that would make it"
                         + " usual: none.");

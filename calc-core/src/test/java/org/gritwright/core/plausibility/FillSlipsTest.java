@@ -73,7 +73,7 @@ class FillSlipsTest {
 
     @Test
     void aGateAtThreeInchesRecordedAsThirteenHasADigitTooMany() {
-        assertThat(ofOpening(3, 13)).containsExactly("a digit too many in the gate opening (3 in)");
+        assertThat(ofOpening(3, 13)).containsExactly("a digit too many in the gate setting (3 in)");
 
         // 1502.784 in³ at 4 in, so 1127.088 in³ at 3 in, 80 lb/ft³, fill 0.85: 44.35 lb/rev
         Calibration calibration = Calibration.from(List.of(catchAt(chainAt(13), caught(443.5), pulses(1000))));
@@ -89,13 +89,13 @@ class FillSlipsTest {
     void aDecimalPointTooFarIsAFactorOfTen() {
         assertThat(ofOpening(2, 20))
                 .containsExactly(
-                        "gate opening ÷ 10 (2 in)",
-                        "a digit too many in the gate opening (2 in)",
+                        "gate setting ÷ 10 (2 in)",
+                        "a digit too many in the gate setting (2 in)",
                         "pulses per revolution × 10 (1000 pulse/rev)",
                         "gear ratio × 10 (10)");
         assertThat(ofOpening(3.5, 0.35))
                 .containsExactly(
-                        "gate opening × 10 (3.5 in)",
+                        "gate setting × 10 (3.5 in)",
                         "pulses per revolution ÷ 10 (10 pulse/rev)",
                         "gear ratio ÷ 10 (0.1)");
     }
@@ -104,24 +104,24 @@ class FillSlipsTest {
     void centimetresTakenForInchesAreAFactorOf254() {
         assertThat(ofOpening(4, 10.16))
                 .containsExactly(
-                        "gate opening ÷ 2.54 (4 in)",
+                        "gate setting ÷ 2.54 (4 in)",
                         "pulses per revolution × 2 (200 pulse/rev)",
                         "gear ratio × 2 (2)");
-        assertThat(ofOpening(10.16, 4)).contains("gate opening × 2.54 (10.16 in)");
+        assertThat(ofOpening(10.16, 4)).contains("gate setting × 2.54 (10.16 in)");
     }
 
     @Test
     void millimetresTakenForInchesAreAFactorOf254ByTen() {
-        assertThat(ofOpening(1, 25.4)).containsExactly("gate opening ÷ 25.4 (1 in)");
-        assertThat(ofOpening(25.4, 1)).contains("gate opening × 25.4 (25.4 in)");
+        assertThat(ofOpening(1, 25.4)).containsExactly("gate setting ÷ 25.4 (1 in)");
+        assertThat(ofOpening(25.4, 1)).contains("gate setting × 25.4 (25.4 in)");
     }
 
     @Test
     void aDroppedDigitIsSoughtAtEveryPlace() {
         assertThat(ofOpening(12, 2))
                 .containsExactly(
-                        "gate opening × 10 (20 in)",
-                        "a dropped digit in the gate opening (12 in or 20 in)",
+                        "gate setting × 10 (20 in)",
+                        "a dropped digit in the gate setting (12 in or 20 in)",
                         "pulses per revolution ÷ 10 (10 pulse/rev)",
                         "gear ratio ÷ 10 (0.1)");
     }
@@ -129,8 +129,8 @@ class FillSlipsTest {
     @Test
     void everyDigitIsTried() {
         assertThat(ofOpening(19, 1))
-                .contains("a dropped digit in the gate opening"
-                        + " (15 in or 16 in or 17 in or 18 in or 19 in or 21 in or 31 in)");
+                .contains("a dropped digit in the gate setting (15 in or 16 in or 17 in or 18 in or 19 in or 21 in or"
+                        + " 31 in)");
         assertThat(ofOpening(10, 1)).anyMatch(slip -> slip.contains("(10 in or 11 in"));
     }
 
@@ -138,14 +138,14 @@ class FillSlipsTest {
     void aClosedGateIsNoExplanation() {
         // "10" with a digit too many may be 1 or 0.
         assertThat(ofOpening(1, 10))
-                .contains("a digit too many in the gate opening (1 in)")
+                .contains("a digit too many in the gate setting (1 in)")
                 .noneMatch(slip -> slip.contains("0 in or"));
     }
 
     @Test
     void openingsThatTheGateCanNotHaveAreNoExplanation() {
-        // 10 × 5 in would make it usual, but the gate opens to 1 m only.
-        assertThat(ofOpening(39, 5)).noneMatch(slip -> slip.contains("× 10 (50 in)"));
+        // 10 × 6 in would make it usual, but the gate opens to 1 m only.
+        assertThat(ofOpening(39, 6)).noneMatch(slip -> slip.contains("× 10 (60 in)"));
     }
 
     @Test
@@ -205,10 +205,10 @@ class FillSlipsTest {
     void metricOpeningsAreSoughtInTheirOwnUnit() {
         Spreader spreader = chainWith(NoSensor.onDriveShaft());
         double kilograms = kilogramsPerRevolution(spreader, height(4));
-        Setting inCentimetres = Setting.height(Amounts.of(4, SpreadingUnits.CENTIMETRE));
+        Setting inCentimetres = Setting.height(Amounts.of(4, SpreadingUnits.CENTIMETER));
 
         assertThat(slips(kilograms, false, CalibrationPoint.of(SALT, spreader, inCentimetres)))
-                .contains("gate opening × 2.54 (10.16 cm)");
+                .contains("gate setting × 2.54 (10.16 cm)");
     }
 
     /** Marks from 0 to 30, each of which opens as much as an inch of the sample's sliding gate. */
@@ -230,18 +230,18 @@ class FillSlipsTest {
 
     @Test
     void aSettingMayHaveADigitTooManyOrTooFew() {
-        assertThat(ofSetting(3, 13)).containsExactly("a digit too many in the gate opening (3)");
+        assertThat(ofSetting(3, 13)).containsExactly("a digit too many in the gate setting (3)");
         assertThat(ofSetting(12, 2))
                 .containsExactly(
-                        "gate opening × 10 (20)",
-                        "a dropped digit in the gate opening (12 or 20)",
+                        "gate setting × 10 (20)",
+                        "a dropped digit in the gate setting (12 or 20)",
                         "pulses per revolution ÷ 10 (10 pulse/rev)",
                         "gear ratio ÷ 10 (0.1)");
     }
 
     @Test
     void aSettingIsInNoUnitThatCouldBeMixedUp() {
-        // As a length, 4 for 10.16 would be inches for centimetres.
+        // As a length, 4 for 10.16 would be inches for centimeters.
         assertThat(ofSetting(4, 10.16))
                 .containsExactly("pulses per revolution × 2 (200 pulse/rev)", "gear ratio × 2 (2)");
         assertThat(ofSetting(1, 25.4)).isEmpty();

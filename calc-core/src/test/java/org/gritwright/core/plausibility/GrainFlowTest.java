@@ -10,11 +10,11 @@ import static org.gritwright.core.Samples.assertRefused;
 import static org.gritwright.core.Samples.height;
 import static org.gritwright.core.Samples.inches;
 import static org.gritwright.core.Samples.numbers;
-import static org.gritwright.units.SpreadingUnits.KILOGRAM_PER_CUBIC_METRE;
+import static org.gritwright.units.SpreadingUnits.KILOGRAM_PER_CUBIC_METER;
 import static org.gritwright.units.SpreadingUnits.KILOGRAM_PER_SECOND;
-import static org.gritwright.units.SpreadingUnits.MILLIMETRE;
+import static org.gritwright.units.SpreadingUnits.MILLIMETER;
 import static org.gritwright.units.SpreadingUnits.POUND_PER_MINUTE;
-import static org.gritwright.units.SpreadingUnits.SQUARE_METRE;
+import static org.gritwright.units.SpreadingUnits.SQUARE_METER;
 
 import java.util.Map;
 import java.util.Optional;
@@ -41,17 +41,17 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 class GrainFlowTest {
-    private static final Quantity<BulkDensity> DENSITY = Amounts.of(1200, KILOGRAM_PER_CUBIC_METRE);
-    private static final Quantity<Length> THREE_MILLIMETRES = Amounts.of(3, MILLIMETRE);
-    private static final Material DRY_SALT = SALT.withGrains(THREE_MILLIMETRES);
+    private static final Quantity<BulkDensity> DENSITY = Amounts.of(1200, KILOGRAM_PER_CUBIC_METER);
+    private static final Quantity<Length> THREE_MILLIMETERS = Amounts.of(3, MILLIMETER);
+    private static final Material DRY_SALT = SALT.withGrains(THREE_MILLIMETERS);
 
-    /** A circle of so many millimetres. */
+    /** A circle of so many millimeters. */
     private static Quantity<Area> circle(double millimetres) {
-        return Amounts.of(Math.PI / 4 * millimetres * millimetres * 1e-6, SQUARE_METRE);
+        return Amounts.of(Math.PI / 4 * millimetres * millimetres * 1e-6, SQUARE_METER);
     }
 
     private static double kilogramsPerSecond(GrainFlow flow, Quantity<Area> area) {
-        Quantity<DischargeRate> through = flow.through(area, DENSITY, THREE_MILLIMETRES);
+        Quantity<DischargeRate> through = flow.through(area, DENSITY, THREE_MILLIMETERS);
         assertThat(through.getUnit()).isEqualTo(KILOGRAM_PER_SECOND);
         return through.getValue().doubleValue();
     }
@@ -88,11 +88,11 @@ class GrainFlowTest {
     @Property
     void doublingTheDensityDoublesTheFlow(@ForAll @DoubleRange(min = 100, max = 3000) double density) {
         double once = GrainFlow.USUAL
-                .through(circle(50), Amounts.of(density, KILOGRAM_PER_CUBIC_METRE), THREE_MILLIMETRES)
+                .through(circle(50), Amounts.of(density, KILOGRAM_PER_CUBIC_METER), THREE_MILLIMETERS)
                 .getValue()
                 .doubleValue();
         double twice = GrainFlow.USUAL
-                .through(circle(50), Amounts.of(2 * density, KILOGRAM_PER_CUBIC_METRE), THREE_MILLIMETRES)
+                .through(circle(50), Amounts.of(2 * density, KILOGRAM_PER_CUBIC_METER), THREE_MILLIMETERS)
                 .getValue()
                 .doubleValue();
 
@@ -104,11 +104,11 @@ class GrainFlowTest {
             @ForAll @DoubleRange(min = 0.1, max = 40) double one,
             @ForAll @DoubleRange(min = 0.1, max = 40) double two) {
         double fine = GrainFlow.USUAL
-                .through(circle(50), DENSITY, Amounts.of(Math.min(one, two), MILLIMETRE))
+                .through(circle(50), DENSITY, Amounts.of(Math.min(one, two), MILLIMETER))
                 .getValue()
                 .doubleValue();
         double coarse = GrainFlow.USUAL
-                .through(circle(50), DENSITY, Amounts.of(Math.max(one, two), MILLIMETRE))
+                .through(circle(50), DENSITY, Amounts.of(Math.max(one, two), MILLIMETER))
                 .getValue()
                 .doubleValue();
 
@@ -124,13 +124,13 @@ class GrainFlowTest {
                 "margin of grain flow must be finite: Infinity", () -> new GrainFlow(0.58, Double.POSITIVE_INFINITY));
         assertRefused(
                 "open area must be 0 or more: -1 m²",
-                () -> GrainFlow.USUAL.through(Amounts.of(-1, SQUARE_METRE), DENSITY, THREE_MILLIMETRES));
+                () -> GrainFlow.USUAL.through(Amounts.of(-1, SQUARE_METER), DENSITY, THREE_MILLIMETERS));
         assertRefused(
                 "loose bulk density must be greater than 0: 0 kg/m³",
-                () -> GrainFlow.USUAL.through(circle(50), Amounts.of(0, KILOGRAM_PER_CUBIC_METRE), THREE_MILLIMETRES));
+                () -> GrainFlow.USUAL.through(circle(50), Amounts.of(0, KILOGRAM_PER_CUBIC_METER), THREE_MILLIMETERS));
         assertRefused(
                 "grain diameter must be greater than 0: 0 mm",
-                () -> GrainFlow.USUAL.through(circle(50), DENSITY, Amounts.of(0, MILLIMETRE)));
+                () -> GrainFlow.USUAL.through(circle(50), DENSITY, Amounts.of(0, MILLIMETER)));
     }
 
     /** What runs by itself through the chain's gate at 2 in: an area of 24 in × 2 in counts as its circle. */

@@ -90,7 +90,7 @@ class CalibrationRecordTest {
         VerificationOutcome first = point.verifications().get(0);
         assertThat(first.inForce()).isEqualTo(Amounts.parseAny("5.5 lb/rev"));
         assertThat(first.caught()).isEqualTo(Amounts.parseAny("283.4 lb"));
-        assertThat(Amounts.in(first.testDistance(), SpreadingUnits.MILE)).isCloseTo(1, within(1e-12));
+        assertThat(Amounts.in(first.testDistance(), SpreadingUnits.MILE)).isCloseTo(5.0 / 6, within(1e-12));
 
         CorrectionOutcome correction = point.correction().orElseThrow();
         assertThat(correction.asFound()).isEqualTo(Amounts.parseAny("5.5 lb/rev"));
@@ -127,7 +127,7 @@ class CalibrationRecordTest {
     }
 
     @Test
-    void theNextDayBeginsWithWhatTheDisplaysHoldAndStartsProofAnew() {
+    void theNextDayBeginsWithWhatTheDisplaysHoldAndStartsProofAgain() {
         TruckDay next = RECORD.nextDay(BuiltInTypes.registry());
         assertThat(next.id()).isEqualTo("T-01");
         assertThat(next.spreader()).isEqualTo(TRUCK.spreader());
@@ -158,8 +158,7 @@ class CalibrationRecordTest {
         CalibrationCatchEntry two = calibrationCatch(7, 2);
         CalibrationCatchEntry four =
                 new CalibrationCatchEntry(entry(8, 4, 348, Optional.of(Trucks.pulses(3000))), true, Coasting.IN_BOTH);
-        FleetDay day = Trucks.day(
-                with(idle("T-01"), two, four).toBuilder().curveModel(model).build());
+        FleetDay day = Trucks.day(with(idle("T-01"), two, four).curveModel(model));
         return CalibrationRecord.of(day, ASSESSOR.assess(day).get(0));
     }
 

@@ -138,7 +138,7 @@ class DocumentRefusalTest {
     }
 
     @Test
-    void aGateIsSetByHeightByAPaintedMarkOrInPerCent() throws IOException, RejectedDocumentException {
+    void aGateIsSetByHeightByAPaintedMarkOrInPercent() throws IOException, RejectedDocumentException {
         for (String opening : List.of("2 in", "50.8 mm", "4", "3.5", "40 %")) {
             FleetDay day = DocumentLawsTest.read(
                     Document.FLEET_DAY, good("\"setting\": \"2 in\"", "\"setting\": \"" + opening + "\""));

@@ -220,7 +220,7 @@ class FindingCodecTest {
                 .containsExactly(Term.CALIBRATION_ERROR, Term.DELIVERY_ERROR);
         assertThat(List.of("hydraulic", "sensor", "tyre", "material"))
                 .extracting(words -> argument("calibration-before-change", "change", words, ""))
-                .containsExactly(Term.HYDRAULIC, Term.SENSOR, Term.TYRE, Term.MATERIAL);
+                .containsExactly(Term.HYDRAULIC, Term.SENSOR, Term.TIRE, Term.MATERIAL);
     }
 
     private static Argument argument(String code, String name, String words, String numbers) {

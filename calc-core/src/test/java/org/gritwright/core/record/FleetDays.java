@@ -36,8 +36,8 @@ import org.gritwright.core.fleet.day.TargetEntry;
 import org.gritwright.core.fleet.day.TruckDay;
 import org.gritwright.core.fleet.day.TypedEntry;
 import org.gritwright.core.fleet.day.VerificationCatchEntry;
-import org.gritwright.core.fleet.day.WayEntry;
 import org.gritwright.core.fleet.day.WeighingEntry;
+import org.gritwright.core.fleet.day.WeighingMethodEntry;
 import org.gritwright.core.judgement.DecisionRule;
 import org.gritwright.core.metering.OpenLoop;
 import org.gritwright.core.observation.CatchAllowances;
@@ -355,14 +355,14 @@ final class FleetDays {
                         last.getValue()));
     }
 
-    private static Arbitrary<WayEntry> way() {
+    private static Arbitrary<WeighingMethodEntry> method() {
         Arbitrary<Quantity<Time>> minutes = positive(Time.class);
         Arbitrary<StepTimes> times =
                 Combinators.combine(minutes, minutes, minutes, minutes, minutes).as(StepTimes::new);
         Arbitrary<Containers> containers = Combinators.combine(
                         Arbitraries.integers().between(1, 9999), positive(Mass.class), positive(Mass.class))
                 .as(Containers::new);
-        return Combinators.combine(texts(), texts(), containers, times).as(WayEntry::new);
+        return Combinators.combine(texts(), texts(), containers, times).as(WeighingMethodEntry::new);
     }
 
     private static Arbitrary<PlanEntry> plan() {
@@ -391,8 +391,8 @@ final class FleetDays {
                                                 .ofMinSize(1)
                                                 .ofMaxSize(2))
                                 .as(Map::entry),
-                        way().list().ofMinSize(1).ofMaxSize(3).uniqueElements(WayEntry::name))
-                .as((wanted, verification, fewest, most, range, others, runs, ways) -> new PlanEntry(
+                        method().list().ofMinSize(1).ofMaxSize(3).uniqueElements(WeighingMethodEntry::name))
+                .as((wanted, verification, fewest, most, range, others, runs, methods) -> new PlanEntry(
                         wanted,
                         verification,
                         fewest,
@@ -405,7 +405,7 @@ final class FleetDays {
                         Optional.of(others.count()),
                         runs.getKey(),
                         runs.getValue(),
-                        ways));
+                        methods));
         Arbitrary<PlanEntry> bare = whole.map(plan -> new PlanEntry(
                 plan.wantedUncertainty(),
                 Optional.empty(),
@@ -419,7 +419,7 @@ final class FleetDays {
                 Optional.empty(),
                 List.of(),
                 List.of(),
-                plan.waysOfWeighing()));
+                plan.weighingMethods()));
         return Arbitraries.oneOf(whole, bare);
     }
 
@@ -453,8 +453,7 @@ final class FleetDays {
                 List.of(Scale.of(
                         "platform", Amounts.of(1000, SpreadingUnits.POUND), Amounts.of(0.5, SpreadingUnits.POUND))),
                 List.of(Material.of("road salt", Amounts.of(78, SpreadingUnits.POUND_PER_CUBIC_FOOT))),
-                List.of(TruckDay.builder("T-01", spreader)
-                        .calibrationCatches(List.of(new CalibrationCatchEntry(entry, true, Coasting.IN_BOTH)))
-                        .build()));
+                List.of(TruckDay.of("T-01", spreader)
+                        .calibrationCatches(List.of(new CalibrationCatchEntry(entry, true, Coasting.IN_BOTH)))));
     }
 }

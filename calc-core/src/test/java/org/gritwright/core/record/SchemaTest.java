@@ -52,6 +52,17 @@ class SchemaTest {
     }
 
     @ParameterizedTest
+    @MethodSource("documents")
+    void theJarHoldsTheSchemaOfEveryVersionThatIsRead(Document<?> document) {
+        String name = document.format().replace("gritwright/", "");
+        for (int version = 1; version <= document.version(); version++) {
+            assertThat(Document.class.getResource("/META-INF/schemas/" + name + "-" + version + ".schema.json"))
+                    .as("schema of %s, version %s", name, version)
+                    .isNotNull();
+        }
+    }
+
+    @ParameterizedTest
     @ValueSource(
             strings = {
                 "165.5",

@@ -8,9 +8,9 @@ import static org.gritwright.core.Samples.inches;
 import static org.gritwright.core.Samples.pounds;
 import static org.gritwright.core.Samples.wrongKind;
 import static org.gritwright.units.SpreadingUnits.INCH;
-import static org.gritwright.units.SpreadingUnits.MILLIMETRE;
+import static org.gritwright.units.SpreadingUnits.MILLIMETER;
 import static org.gritwright.units.SpreadingUnits.ONE;
-import static org.gritwright.units.SpreadingUnits.SQUARE_METRE;
+import static org.gritwright.units.SpreadingUnits.SQUARE_METER;
 
 import org.gritwright.units.Amounts;
 import org.junit.jupiter.api.Test;
@@ -64,9 +64,9 @@ class GateShapeTest {
 
     @Test
     void bothLimitsAreOnOneScaleInWhateverUnit() {
-        GateShape.Adjustable shape = GateShape.byOpening(Amounts.of(10, MILLIMETRE), inches(4), AREA);
+        GateShape.Adjustable shape = GateShape.byOpening(Amounts.of(10, MILLIMETER), inches(4), AREA);
 
-        assertThat(shape.lowest()).isEqualTo(Setting.height(Amounts.of(10, MILLIMETRE)));
+        assertThat(shape.lowest()).isEqualTo(Setting.height(Amounts.of(10, MILLIMETER)));
         assertThat(shape.highest()).isEqualTo(Setting.height(inches(4)));
         assertRefused(
                 "highest gate setting must be a percentage, as the lowest is, 8 %: 1",
@@ -92,7 +92,7 @@ class GateShapeTest {
         GateShape.Adjustable marks = GateShape.adjustable(Setting.mark(1), Setting.mark(9), AREA);
         GateShape.Adjustable percentages = GateShape.adjustable(Setting.percent(8), Setting.percent(100), AREA);
 
-        assertThat(heights.number(Setting.height(Amounts.of(50.8, MILLIMETRE)))).isEqualTo(0.0508);
+        assertThat(heights.number(Setting.height(Amounts.of(50.8, MILLIMETER)))).isEqualTo(0.0508);
         assertThat(marks.number(Setting.mark(4))).isEqualTo(4);
         assertThat(percentages.number(Setting.percent(40))).isEqualTo(0.4);
         assertRefused(
@@ -123,7 +123,7 @@ class GateShapeTest {
                 .hasToString("set by a percentage from 8 % to 100 %");
         assertThat(GateShape.byOpening(inches(0), inches(12), AREA).closedAt(inches(0.5)))
                 .hasToString("set by a height from 0 in to 12 in, closed at 0.5 in");
-        assertThat(GateShape.fixed(Amounts.of(0.02, SQUARE_METRE))).hasToString("fixed at 0.02 m²");
+        assertThat(GateShape.fixed(Amounts.of(0.02, SQUARE_METER))).hasToString("fixed at 0.02 m²");
         assertThat(GateShape.none()).hasToString("no gate");
     }
 
@@ -158,13 +158,13 @@ class GateShapeTest {
 
     @Test
     void aFixedOneLeavesAnArea() {
-        assertThat(GateShape.fixed(Amounts.of(0.02, SQUARE_METRE)))
-                .isEqualTo(new GateShape.Fixed(Amounts.of(0.02, SQUARE_METRE)));
-        assertRefused("open area must be greater than 0: 0 m²", () -> GateShape.fixed(Amounts.of(0, SQUARE_METRE)));
-        assertRefused("open area must be greater than 0: -1 m²", () -> GateShape.fixed(Amounts.of(-1, SQUARE_METRE)));
+        assertThat(GateShape.fixed(Amounts.of(0.02, SQUARE_METER)))
+                .isEqualTo(new GateShape.Fixed(Amounts.of(0.02, SQUARE_METER)));
+        assertRefused("open area must be greater than 0: 0 m²", () -> GateShape.fixed(Amounts.of(0, SQUARE_METER)));
+        assertRefused("open area must be greater than 0: -1 m²", () -> GateShape.fixed(Amounts.of(-1, SQUARE_METER)));
         assertRefused(
                 "open area must be a finite area: NaN in \"m²\"",
-                () -> GateShape.fixed(foreign(Double.NaN, SQUARE_METRE)));
+                () -> GateShape.fixed(foreign(Double.NaN, SQUARE_METER)));
         assertRefused("open area must be a finite area: 2 lb", () -> GateShape.fixed(wrongKind(pounds(2))));
     }
 

@@ -34,8 +34,8 @@ class ParameterTest {
     void limitsAreAccepted() {
         assertThat(PITCH.check(inches(1))).isEqualTo(inches(1));
         assertThat(PITCH.check(inches(6))).isEqualTo(inches(6));
-        assertThat(PITCH.check(Amounts.of(152.4, SpreadingUnits.MILLIMETRE)))
-                .isEqualTo(Amounts.of(152.4, SpreadingUnits.MILLIMETRE));
+        assertThat(PITCH.check(Amounts.of(152.4, SpreadingUnits.MILLIMETER)))
+                .isEqualTo(Amounts.of(152.4, SpreadingUnits.MILLIMETER));
     }
 
     @Test

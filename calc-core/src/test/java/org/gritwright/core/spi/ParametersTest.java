@@ -130,16 +130,16 @@ class ParametersTest {
 
     @Test
     void aListIsKeptAsEnteredAndInItsOrder() {
-        Parameters parameters = steps(List.of(inches(3), Amounts.of(50.8, SpreadingUnits.MILLIMETRE), inches(1)));
+        Parameters parameters = steps(List.of(inches(3), Amounts.of(50.8, SpreadingUnits.MILLIMETER), inches(1)));
 
         assertThat(parameters.list(STEPS))
-                .containsExactly(inches(3), Amounts.of(50.8, SpreadingUnits.MILLIMETRE), inches(1));
+                .containsExactly(inches(3), Amounts.of(50.8, SpreadingUnits.MILLIMETER), inches(1));
         assertThat(parameters.asMap())
                 .containsOnlyKeys("steps")
-                .containsEntry("steps", List.of(inches(3), Amounts.of(50.8, SpreadingUnits.MILLIMETRE), inches(1)));
+                .containsEntry("steps", List.of(inches(3), Amounts.of(50.8, SpreadingUnits.MILLIMETER), inches(1)));
         assertThat(parameters).hasToString("{steps=3 in, 50.8 mm, 1 in}");
         assertThat(parameters)
-                .isNotEqualTo(steps(List.of(inches(1), Amounts.of(50.8, SpreadingUnits.MILLIMETRE), inches(3))));
+                .isNotEqualTo(steps(List.of(inches(1), Amounts.of(50.8, SpreadingUnits.MILLIMETER), inches(3))));
     }
 
     @Test

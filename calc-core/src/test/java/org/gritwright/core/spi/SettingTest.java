@@ -6,9 +6,9 @@ import static org.gritwright.core.Samples.foreign;
 import static org.gritwright.core.Samples.inches;
 import static org.gritwright.core.Samples.pounds;
 import static org.gritwright.core.Samples.wrongKind;
-import static org.gritwright.units.SpreadingUnits.CENTIMETRE;
+import static org.gritwright.units.SpreadingUnits.CENTIMETER;
 import static org.gritwright.units.SpreadingUnits.INCH;
-import static org.gritwright.units.SpreadingUnits.MILLIMETRE;
+import static org.gritwright.units.SpreadingUnits.MILLIMETER;
 import static org.gritwright.units.SpreadingUnits.ONE;
 import static org.gritwright.units.SpreadingUnits.PERCENT;
 
@@ -51,7 +51,7 @@ class SettingTest {
     }
 
     @Test
-    void aMarkIsABareNumberAndAPercentageIsInPerCent() {
+    void aMarkIsABareNumberAndAPercentageIsInPercent() {
         assertRefused(
                 "gate setting must be the number of a painted mark, for example \"3\": 3 %",
                 () -> new Setting.Mark(Amounts.of(3, PERCENT)));
@@ -80,10 +80,10 @@ class SettingTest {
     void equalityIsOfNumberAndUnitPositionOfNeither() {
         Setting twoInches = Setting.height(inches(2));
 
-        assertThat(twoInches).isNotEqualTo(Setting.height(Amounts.of(50.8, MILLIMETRE)));
-        assertThat(twoInches.isSameAs(Setting.height(Amounts.of(50.8, MILLIMETRE))))
+        assertThat(twoInches).isNotEqualTo(Setting.height(Amounts.of(50.8, MILLIMETER)));
+        assertThat(twoInches.isSameAs(Setting.height(Amounts.of(50.8, MILLIMETER))))
                 .isTrue();
-        assertThat(twoInches.isSameAs(Setting.height(Amounts.of(5.08, CENTIMETRE))))
+        assertThat(twoInches.isSameAs(Setting.height(Amounts.of(5.08, CENTIMETER))))
                 .isTrue();
         assertThat(twoInches.isSameAs(Setting.height(inches(Math.nextUp(2.0))))).isFalse();
         assertThat(twoInches.position())
@@ -93,7 +93,7 @@ class SettingTest {
     @Test
     void onePositionIsOnOneScale() {
         assertThat(Setting.mark(0.4).isSameAs(Setting.percent(40))).isFalse();
-        assertThat(Setting.mark(1).isSameAs(Setting.height(Amounts.of(1000, MILLIMETRE))))
+        assertThat(Setting.mark(1).isSameAs(Setting.height(Amounts.of(1000, MILLIMETER))))
                 .isFalse();
         assertThat(Setting.none().isSameAs(Setting.mark(0))).isFalse();
         assertThat(Setting.none().isSameAs(Setting.none())).isTrue();

@@ -32,7 +32,7 @@ class MonotoneTableTest {
     }
 
     @Test
-    void neighboursThatFallArePooledAtTheirMean() {
+    void neighborsThatFallArePooledAtTheirMean() {
         assertThat(rows(table(1, 3, 2, 4), 4)).containsExactly(1, 2.5, 2.5, 4);
     }
 

@@ -15,7 +15,7 @@ import org.gritwright.units.Amounts;
 import org.gritwright.units.SpreadingUnits;
 import org.junit.jupiter.api.Test;
 
-/** Two results held against each other, or taken together. */
+/** Two results compared, or combined. */
 class ComparedResultsTest {
     private static final double INFINITE = Double.POSITIVE_INFINITY;
 
@@ -41,7 +41,7 @@ class ComparedResultsTest {
         assertThat(new NormalisedError(-1).isAgreement()).isTrue();
         assertThat(new NormalisedError(1.0001).isAgreement()).isFalse();
         assertThat(new NormalisedError(-1.0001).isAgreement()).isFalse();
-        assertRefused("normalised error must be finite: NaN", () -> new NormalisedError(Double.NaN));
+        assertRefused("normalized error must be finite: NaN", () -> new NormalisedError(Double.NaN));
     }
 
     @Test
@@ -53,10 +53,10 @@ class ComparedResultsTest {
                 "uncertainty of the results to compare must be greater than 0: 0",
                 () -> NormalisedError.between(measured(61, 0, INFINITE), measured(60, 0, INFINITE)));
         assertRefused(
-                "result to compare must be with its uncertainty: 60 lb",
+                "result to compare must be one with an uncertainty: 60 lb",
                 () -> NormalisedError.between(measured(61, 1, INFINITE), Measured.once(pounds(60))));
         assertRefused(
-                "result to compare must be with its uncertainty: 60 lb",
+                "result to compare must be one with an uncertainty: 60 lb",
                 () -> NormalisedError.between(Measured.once(pounds(60)), measured(61, 1, INFINITE)));
     }
 

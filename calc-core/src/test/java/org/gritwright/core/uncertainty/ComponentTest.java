@@ -19,6 +19,7 @@ class ComponentTest {
     private static Component<Mass> component(
             String name, Quantity<?> uncertainty, Quantity<Mass> contribution, double degreesOfFreedom, String group) {
         return new Component<>(
+                ComponentKey.of("a key"),
                 name,
                 Evaluation.TYPE_B,
                 Distribution.NORMAL,
@@ -57,6 +58,7 @@ class ComponentTest {
     void inAGroupItIsTheSameButForTheGroup() {
         assertThat(Components.a("one", 0.5, 3).inGroup("scale"))
                 .isEqualTo(new Component<>(
+                        ComponentKey.of("one"),
                         "one",
                         Evaluation.TYPE_A,
                         Distribution.NORMAL,
@@ -107,8 +109,9 @@ class ComponentTest {
         assertRefused("correlation of a and b must be -1 to 1: 1.1", () -> new Correlation("a", "b", 1.1));
         assertRefused("correlation of a and b must be -1 to 1: -1.1", () -> new Correlation("a", "b", -1.1));
         assertRefused("correlation of a and b must be -1 to 1: NaN", () -> new Correlation("a", "b", Double.NaN));
-        assertRefused("correlated component must be a text that is not blank: \"\"", () -> new Correlation("", "b", 0));
         assertRefused(
-                "correlated component must be a text that is not blank: \" \"", () -> new Correlation("a", " ", 0));
+                "key of an uncertainty must be a text that is not blank: \"\"", () -> new Correlation("", "b", 0));
+        assertRefused(
+                "key of an uncertainty must be a text that is not blank: \" \"", () -> new Correlation("a", " ", 0));
     }
 }

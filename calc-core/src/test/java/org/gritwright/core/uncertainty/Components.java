@@ -26,6 +26,7 @@ final class Components {
     /** The same in kilograms. */
     static Component<Mass> inKilograms(Component<Mass> component) {
         return new Component<>(
+                component.key(),
                 component.name(),
                 component.evaluation(),
                 component.distribution(),
@@ -37,6 +38,7 @@ final class Components {
 
     static Component<Mass> times(double factor, Component<Mass> component) {
         return new Component<>(
+                component.key(),
                 component.name(),
                 component.evaluation(),
                 component.distribution(),

@@ -106,9 +106,9 @@ class ConformityTest {
         assertRefused("standard uncertainty must be finite: NaN", () -> Conformity.of(0, Double.NaN, 1, -1, 1));
         assertRefused("standard uncertainty must be 0 or more: -1.0", () -> Conformity.of(0, -1, 1, -1, 1));
         assertRefused(
-                "limits must be the lower not above the upper: 1.0 and -1.0", () -> Conformity.of(0, 1, 1, 1, -1));
+                "limits must be a lower one not above the upper: 1.0 and -1.0", () -> Conformity.of(0, 1, 1, 1, -1));
         assertRefused(
-                "limits must be the lower not above the upper: NaN and 1.0",
+                "limits must be a lower one not above the upper: NaN and 1.0",
                 () -> Conformity.of(0, 1, 1, Double.NaN, 1));
         assertRefused("degrees of freedom must be greater than 0: NaN", () -> Conformity.of(0, 1, Double.NaN, -1, 1));
     }
@@ -116,13 +116,13 @@ class ConformityTest {
     @Test
     void refusesProbabilitiesThatAreNone() {
         assertRefused(
-                "probabilities of conformity must be 0 to 1, together 1: 0.5, 0.5, 0.5",
+                "probabilities of conformity must be 0 to 1, with a sum of 1: 0.5, 0.5, 0.5",
                 () -> new Conformity(0.5, 0.5, 0.5));
         assertRefused(
-                "probabilities of conformity must be 0 to 1, together 1: -0.5, 1.0, 0.5",
+                "probabilities of conformity must be 0 to 1, with a sum of 1: -0.5, 1.0, 0.5",
                 () -> new Conformity(-0.5, 1, 0.5));
         assertRefused(
-                "probabilities of conformity must be 0 to 1, together 1: NaN, 1.0, 0.0",
+                "probabilities of conformity must be 0 to 1, with a sum of 1: NaN, 1.0, 0.0",
                 () -> new Conformity(Double.NaN, 1, 0));
     }
 }

@@ -27,7 +27,7 @@ class MeasuredExpandedUncertaintyTest {
                 .doubleValue();
     }
 
-    /** JCGM 100:2008 (the GUM), table G.2, cited from memory. */
+    /** JCGM 100:2008 (the GUM), table G.2, as NIST Technical Note 1297, appendix B, table B.1 prints it. */
     @ParameterizedTest
     @CsvSource({
         "1, 0.95, 12.71",

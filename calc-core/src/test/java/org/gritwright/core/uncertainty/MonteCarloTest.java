@@ -148,8 +148,7 @@ class MonteCarloTest {
                 Budget.of(pounds(1), List.of(normal("a", 1), normal("b", 1)), List.of(new Correlation("a", "b", 0.5)));
 
         assertRefused(
-                "correlations of a simulated budget must be by groups only:"
-                        + " [Correlation[first=a, second=b, coefficient=0.5]]",
+                "correlations of a simulated budget must be by groups only:" + " [a with b 0.5]",
                 () -> correlated.simulate(1000, new SplittableRandom(1)));
     }
 

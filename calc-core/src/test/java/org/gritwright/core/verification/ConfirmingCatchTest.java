@@ -26,7 +26,7 @@ import org.gritwright.units.Amounts;
 import org.gritwright.units.SpreadingUnits;
 import org.junit.jupiter.api.Test;
 
-/** Which catches can be held against a correction at all. */
+/** Which catches can be compared with a correction at all. */
 class ConfirmingCatchTest {
     private static final Tolerance TOLERANCE = Tolerance.percent(4);
     private static final CalibrationFactor LEFT = CalibrationFactor.parse("5.6 lb/rev");
@@ -66,8 +66,8 @@ class ConfirmingCatchTest {
 
     @Test
     void noneOfAnotherPoint() {
-        String message = "confirming catch must be made with the spreader, material and gate opening of the corrected"
-                + " calibration: with another";
+        String message =
+                "confirming catch must be made at the calibration point of the corrected calibration: at" + " another";
         Material sand = Material.of("sand", Amounts.of(95, SpreadingUnits.POUND_PER_CUBIC_FOOT));
 
         assertObjection(message, ENTERED, with(CalibrationInForce.of(chainAt(4), LEFT, Optional.empty())));
@@ -96,7 +96,7 @@ class ConfirmingCatchTest {
     void theUnitOfTheOpeningDoesNotMatter() {
         Correction atFour = correctionOfChainAt(4);
         CalibrationInForce inMillimetres = CalibrationInForce.of(
-                chainAt(Amounts.of(101.6, SpreadingUnits.MILLIMETRE)), atFour.toEnter(), Optional.empty());
+                chainAt(Amounts.of(101.6, SpreadingUnits.MILLIMETER)), atFour.toEnter(), Optional.empty());
 
         assertThat(atFour.entered(atFour.toEnter()).isConfirmableBy(with(inMillimetres)))
                 .isTrue();
@@ -108,7 +108,7 @@ class ConfirmingCatchTest {
         CaughtMass early = CaughtMass.of(SCALE, dayBefore, new Weighing("A", pounds(298), pounds(0)));
 
         assertObjection(
-                "day of the confirming catch must be not before that of the catch which the correction was made from,"
+                "day of the confirming catch must be not before that of the catch that the correction was made from,"
                         + " 2026-10-19: 2026-10-18",
                 ENTERED,
                 Runs.of(augerInForce(5.6), Runs.seconds(120), early, pulses(5300)));
@@ -119,7 +119,8 @@ class ConfirmingCatchTest {
         VerificationCatch same = Runs.of(augerInForce(5.6), Runs.seconds(120), caught(280.1), pulses(5000));
 
         assertObjection(
-                "confirming catch must be another one than that the correction was made from: the same catch",
+                "confirming catch must be a different catch from the one that the correction was made from: the same"
+                        + " catch",
                 ENTERED,
                 same);
     }
@@ -130,7 +131,8 @@ class ConfirmingCatchTest {
                 Runs.of(augerInForce(6), Runs.seconds(120), caught(280.1)).indicated(pounds(300), pounds(1));
         Correction entered =
                 displayed.assess(TOLERANCE).proposedCorrection().orElseThrow().entered(LEFT);
-        String message = "confirming catch must be another one than that the correction was made from: the same catch";
+        String message = "confirming catch must be a different catch from the one that the correction was made from:"
+                + " the same catch";
         VerificationCatch withTheOldFigure =
                 Runs.of(augerInForce(5.6), Runs.seconds(120), caught(280.1)).indicated(pounds(300), pounds(1));
 
@@ -142,7 +144,7 @@ class ConfirmingCatchTest {
                     entered,
                     Runs.of(augerInForce(5.6), Runs.seconds(120), caught(280.1)).indicated(pounds(shown), pounds(1)));
         }
-        for (double shown : new double[] {278.9, 281.1}) {
+        for (double shown : new double[] {278.8, 281.2}) {
             assertThat(entered.isConfirmableBy(Runs.of(augerInForce(5.6), Runs.seconds(120), caught(280.1))
                             .indicated(pounds(shown), pounds(1))))
                     .isTrue();
@@ -159,7 +161,7 @@ class ConfirmingCatchTest {
 
         assertThat(ENTERED.isConfirmableBy(Runs.of(left, Runs.seconds(120), caught(280.1), pulses(5001))))
                 .isTrue();
-        assertThat(ENTERED.isConfirmableBy(Runs.of(left, Runs.seconds(120), caught(281), pulses(5000))))
+        assertThat(ENTERED.isConfirmableBy(Runs.of(left, Runs.seconds(120), caught(283), pulses(5000))))
                 .isTrue();
         assertThat(ENTERED.isConfirmableBy(Runs.of(left, Runs.seconds(119), caught(280.1), pulses(5000))))
                 .isTrue();

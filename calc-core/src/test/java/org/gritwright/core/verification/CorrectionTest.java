@@ -191,7 +191,7 @@ class CorrectionTest {
                         .assess(TOLERANCE)
                         .proposedCorrection()
                         .orElseThrow())
-                .isNotEqualTo(Runs.counted(5000, 281)
+                .isNotEqualTo(Runs.counted(5000, 283)
                         .assess(TOLERANCE)
                         .proposedCorrection()
                         .orElseThrow())

@@ -28,6 +28,7 @@ import org.gritwright.core.judgement.Verdict;
 import org.gritwright.core.metering.ShaftCount;
 import org.gritwright.core.observation.CatchAllowances;
 import org.gritwright.core.observation.CatchLimits;
+import org.gritwright.core.observation.ErrorSource;
 import org.gritwright.core.observation.Moisture;
 import org.gritwright.core.observation.Repeatability;
 import org.gritwright.core.uncertainty.Component;
@@ -118,8 +119,8 @@ class JudgementTest {
                 .isCloseTo(perCent - 100, EXACT);
         assertThat(only(FindingCode.UNCERTAINTY_INCOMPLETE, verification.findings())
                         .sentence())
-                .isEqualTo("The stated uncertainty doesn't hold how catches scatter, which nobody wrote down: it is"
-                        + " larger.");
+                .isEqualTo("The stated uncertainty omits the scatter of the catches, which was not recorded; the true"
+                        + " uncertainty is larger.");
     }
 
     @Test
@@ -193,8 +194,8 @@ class JudgementTest {
         assertThat(only(FindingCode.UNCERTAINTY_INCOMPLETE, verification.findings())
                         .sentence())
                 .isEqualTo(
-                        "The stated uncertainty doesn't hold how sure the count is, how catches scatter, which nobody"
-                                + " wrote down: it is larger.");
+                        "The stated uncertainty omits the uncertainty of the count, the scatter of the catches, which"
+                                + " was not recorded; the true uncertainty is larger.");
     }
 
     @Test
@@ -232,7 +233,7 @@ class JudgementTest {
         assertThat(percent(verification, "rounding of the scale")).isCloseTo(100 * TWO_READINGS / 297, EXACT);
     }
 
-    /** Error and assumed scatter in per cent; ±4 %, guarded with a risk of 5 %. */
+    /** Error and assumed scatter in percent; ±4 %, guarded with a risk of 5 %. */
     @ParameterizedTest
     @CsvSource({
         "0, 1, WITHIN_TOLERANCE, LEAVE",
@@ -327,11 +328,12 @@ class JudgementTest {
         assertThat(judgement.verdict()).isEqualTo(Verdict.UNDECIDABLE);
         assertThat(judgement.advice()).isEqualTo(Advice.CATCH_MORE);
         assertThat(judgement.further()).isEmpty();
-        assertThat(judgement.blame()).hasValue("span of scale S-9");
+        assertThat(judgement.mainCause().map(Component::key)).hasValue(ErrorSource.spanOf(poor));
+        assertThat(judgement.mainCause().map(Component::name)).hasValue("span of scale S-9");
     }
 
     @Test
-    void nothingIsToBlameWhereTheErrorIsJustTooNearALimit() {
+    void thereIsNoMainCauseWhereTheErrorIsJustTooNearALimit() {
         // 1.645·√((1 %)²/51 + (0.058 %)²) is 0.25 %, and 0.1 % is there; the scatter outweighs the span even then.
         Judgement judgement = Runs.counted(5000, 300 / 1.039)
                 .assess(FOUR, DecisionRule.guarded(5), assuming(1), Optional.empty())
@@ -339,17 +341,17 @@ class JudgementTest {
 
         assertThat(judgement.advice()).isEqualTo(Advice.CATCH_MORE);
         assertThat(judgement.further()).isEmpty();
-        assertThat(judgement.blame()).isEmpty();
+        assertThat(judgement.mainCause()).isEmpty();
     }
 
     @Test
-    void nothingIsToBlameWhereMoreCatchesCanTell() {
+    void thereIsNoMainCauseWhereMoreCatchesCanTell() {
         Judgement judgement = Runs.counted(5000, 300 / 1.03)
                 .assess(FOUR, DecisionRule.guarded(5), assuming(1), Optional.empty())
                 .judgement();
 
         assertThat(judgement.further()).isPresent();
-        assertThat(judgement.blame()).isEmpty();
+        assertThat(judgement.mainCause()).isEmpty();
     }
 
     @Test

@@ -104,7 +104,7 @@ class NoCorrectionTest {
     }
 
     @Test
-    void noneBeyondTenPerCent() {
+    void noneBeyondTenPercent() {
         // common practice, no source
         assertThat(VerificationLimits.COMMON.greatestCorrection()).isEqualTo(Amounts.of(10, SpreadingUnits.PERCENT));
         assertThat(proposes(Runs.counted(5500, 300))).isTrue();

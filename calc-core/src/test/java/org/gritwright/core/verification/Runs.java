@@ -11,15 +11,15 @@ import org.gritwright.core.weighing.CaughtMass;
 import org.gritwright.units.Amounts;
 import org.gritwright.units.SpreadingUnits;
 
-/** Invented test runs of the auger, 100 pulses a revolution, at 300 lb/mi and 30 mi/h: 2.5 lb/s. */
+/** Invented test runs of the auger, 100 pulses a revolution, at 360 lb/mi and 25 mi/h: 2.5 lb/s. */
 final class Runs {
     private Runs() {}
 
     /** A run that expects 2.5 lb for every second. */
     static TestRun seconds(double seconds) {
         return TestRun.lasting(
-                Amounts.of(300, SpreadingUnits.POUND_PER_MILE),
-                Amounts.of(30, SpreadingUnits.MILE_PER_HOUR),
+                Amounts.of(360, SpreadingUnits.POUND_PER_MILE),
+                Amounts.of(25, SpreadingUnits.MILE_PER_HOUR),
                 Amounts.of(seconds, SpreadingUnits.SECOND));
     }
 

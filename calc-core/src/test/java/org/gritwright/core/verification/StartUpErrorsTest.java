@@ -66,8 +66,8 @@ class StartUpErrorsTest {
                 + " catch 2 differs";
 
         assertNotSeparable(message, LONG, Runs.of(augerInForce(5.9), Runs.seconds(60), caught(150), pulses(2500)));
-        assertNotSeparable(message, LONG, at(250, 30));
-        assertNotSeparable(message, LONG, at(300, 25));
+        assertNotSeparable(message, LONG, at(320, 25));
+        assertNotSeparable(message, LONG, at(360, 20));
     }
 
     @Test

@@ -105,7 +105,7 @@ class StartUpTest {
         assertThat(finding.severity()).isEqualTo(Severity.WARNING);
         assertThat(numbers(finding)).containsOnlyKeys("lostMass", "lostTime");
         assertThat(finding.sentence())
-                .isEqualTo("Each start loses about 6.1 lb or 2.44 s; the steady flow is a matter apart.");
+                .isEqualTo("Each start loses about 6.1 lb or 2.44 s; the steady flow is judged separately.");
         assertThat(separate(6, 0, 60, 120).findings()).isEmpty();
     }
 

@@ -67,7 +67,7 @@ class VerificationFindingsTest {
     void moreThanDryGrainsRunThroughTheGateIsAFinding() {
         // derived: 24 in × 2 in let 5 128 lb/min of 3 mm grains at 80 lb/ft³ through, which are 10 256 lb/mi at 30
         // mi/h.
-        Material dry = SALT.withGrains(Amounts.of(3, SpreadingUnits.MILLIMETRE));
+        Material dry = SALT.withGrains(Amounts.of(3, SpreadingUnits.MILLIMETER));
         Finding finding = only(FindingCode.STARVED_GATE, findingsOfTheChain(dry, 12_000));
 
         assertThat(finding.severity()).isEqualTo(Severity.WARNING);
@@ -139,7 +139,7 @@ class VerificationFindingsTest {
         assertThat(number(finding, "byCount")).isCloseTo(300, ROUNDING);
         assertThat(finding.number("shown")).isEqualTo(pounds(302));
         assertThat(finding.sentence())
-                .isEqualTo("The count times the calibration gives 300 lb, the display showed 302 lb: one of them is"
+                .isEqualTo("The count times the calibration gives 300 lb, but the display showed 302 lb: one of them is"
                         + " wrong.");
     }
 
@@ -152,7 +152,7 @@ class VerificationFindingsTest {
     }
 
     @Test
-    void anErrorBeyondTenPerCentIsAFaultToBeFound() {
+    void anErrorBeyondTenPercentIsAFaultToBeFound() {
         List<Finding> findings = findings(Runs.counted(5000, 270));
         Finding finding = only(FindingCode.CORRECTION_TOO_LARGE, findings);
 

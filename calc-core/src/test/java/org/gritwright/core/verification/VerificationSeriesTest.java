@@ -284,7 +284,7 @@ class VerificationSeriesTest {
         assertThat(correction.basis()).isEqualTo(Correction.Basis.SEVERAL_CATCHES);
         assertThat(correction.reason()).isEqualTo(two.judgement());
         assertThat(correction.evidence()).isEqualTo(two.last().source());
-        assertThat(series(plain(Runs.openLoop(280)), plain(Runs.openLoop(281))).proposedCorrection())
+        assertThat(series(plain(Runs.openLoop(280)), plain(Runs.openLoop(283))).proposedCorrection())
                 .isEmpty();
     }
 
@@ -313,7 +313,8 @@ class VerificationSeriesTest {
         Correction entered = found.proposedCorrection().orElseThrow().entered(CalibrationFactor.parse("6 lb/rev"));
 
         assertRefused(
-                "confirming catch must be another one than that the correction was made from: the same catch",
+                "confirming catch must be a different catch from the one that the correction was made from: the same"
+                        + " catch",
                 () -> entered.confirmedBy(series(found, assuming(1, Runs.counted(5000, 300)))));
     }
 }

@@ -1,6 +1,6 @@
 package org.gritwright.units.check;
 
-/** Holding numbers against limits so that a limit which is itself accepted isn't lost to rounding. */
+/** Compares numbers with limits so that a limit that is itself accepted isn't lost to rounding. */
 public final class Comparison {
     /** Far above what a few operations on doubles lose, far below what anybody can measure. */
     private static final double ROUNDING = 1e-12;

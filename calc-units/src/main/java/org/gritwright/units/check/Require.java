@@ -10,6 +10,7 @@ import org.gritwright.units.InvalidInputException;
 import org.gritwright.units.RefusalCode;
 import org.gritwright.units.SpreadingUnits;
 import org.gritwright.units.UnitSymbol;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Checks that return what they checked, so that a constructor is one line a field.
@@ -20,6 +21,24 @@ import org.gritwright.units.UnitSymbol;
 public final class Require {
 
     private Require() {}
+
+    /**
+     * Checks that all components of a record are there.
+     *
+     * @param type the record
+     * @param components its components in their order, without those of a primitive type
+     * @throws NullPointerException that names the first one that is null
+     */
+    public static void given(Class<? extends Record> type, @Nullable Object... components) {
+        int missing = Arrays.asList(components).indexOf(null);
+        if (missing >= 0) {
+            throw new NullPointerException(Arrays.stream(type.getRecordComponents())
+                    .filter(component -> !component.getType().isPrimitive())
+                    .toList()
+                    .get(missing)
+                    .getName());
+        }
+    }
 
     /**
      * Checks that a quantity is of the kind and greater than zero.
@@ -150,6 +169,36 @@ public final class Require {
     }
 
     /**
+     * Checks that a number is finite and greater than zero.
+     *
+     * @param field the field's name in the trade's words
+     * @param number the number
+     * @return the number
+     * @throws InvalidInputException if it is not
+     */
+    public static double positive(String field, double number) {
+        if (!(finite(field, number) > 0)) {
+            throw new InvalidInputException(RefusalCode.NOT_POSITIVE, field, "greater than 0", String.valueOf(number));
+        }
+        return number;
+    }
+
+    /**
+     * Checks that a number is finite and not below zero.
+     *
+     * @param field the field's name in the trade's words
+     * @param number the number
+     * @return the number
+     * @throws InvalidInputException if it is not
+     */
+    public static double notNegative(String field, double number) {
+        if (!(finite(field, number) >= 0)) {
+            throw new InvalidInputException(RefusalCode.NEGATIVE, field, "0 or more", String.valueOf(number));
+        }
+        return number;
+    }
+
+    /**
      * Checks that a number is a probability that leaves something open.
      *
      * @param field the field's name in the trade's words
@@ -210,6 +259,36 @@ public final class Require {
             throw new InvalidInputException(RefusalCode.MISSING, field, "a text that is not blank", "\"" + text + "\"");
         }
         return text;
+    }
+
+    /**
+     * Checks what has no check of its own.
+     *
+     * @param isSo whether the value is accepted
+     * @param field the field's name in the trade's words
+     * @param accepted what is accepted
+     * @param value the value; a quantity is shown with its unit
+     * @throws InvalidInputException if it is not so
+     */
+    public static void that(boolean isSo, String field, String accepted, Object value) {
+        that(isSo, field, accepted, () -> value);
+    }
+
+    /**
+     * Checks what has no check of its own, where the value takes work to show.
+     *
+     * @param isSo whether the value is accepted
+     * @param field the field's name in the trade's words
+     * @param accepted what is accepted
+     * @param value gives the value when it is refused; a quantity is shown with its unit
+     * @throws InvalidInputException if it is not so
+     */
+    public static void that(boolean isSo, String field, String accepted, Supplier<?> value) {
+        if (!isSo) {
+            Object refused = value.get();
+            String shown = refused instanceof Quantity<?> quantity ? Amounts.format(quantity) : String.valueOf(refused);
+            throw new InvalidInputException(field, accepted, shown);
+        }
     }
 
     /**

@@ -4,4 +4,7 @@
  * <p>Definitions are the trade's; unit factors come from the legal definitions named in {@link
  * org.gritwright.units.SpreadingUnits}.
  */
+@NullMarked
 package org.gritwright.units.quantity;
+
+import org.jspecify.annotations.NullMarked;

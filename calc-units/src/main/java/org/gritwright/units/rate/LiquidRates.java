@@ -127,7 +127,7 @@ public final class LiquidRates {
     /**
      * The rate per lane distance from a rate stated per two-lane distance: half of it, whatever the truck treats in a pass.
      *
-     * @param statedRate volume per two-lane mile or kilometre, as some agencies state it
+     * @param statedRate volume per two-lane mile or kilometer, as some agencies state it
      * @return volume per lane distance
      * @throws InvalidInputException if the rate is negative
      */
@@ -143,7 +143,7 @@ public final class LiquidRates {
      * The rate per two-lane distance: twice the rate per lane distance.
      *
      * @param laneRate volume per lane distance
-     * @return volume per two-lane mile or kilometre
+     * @return volume per two-lane mile or kilometer
      * @throws InvalidInputException if the rate is negative
      */
     public static Quantity<LiquidApplicationRate> twoLaneRateFromLaneRate(

@@ -44,7 +44,7 @@ public final class PrewetRates {
      *
      * @param dryLaneRate mass of dry material per lane distance
      * @param prewetRate volume of liquid per mass of dry material
-     * @return volume per lane distance; 300 lb/lane-mi at 10 gal/ton is 1.5 gal/lane-mi
+     * @return volume per lane distance; 260 lb/lane-mi at 10 gal/ton is 1.3 gal/lane-mi
      * @throws InvalidInputException if a rate is negative
      */
     public static Quantity<LiquidLaneApplicationRate> liquidLaneRateFromDryLaneRate(

@@ -131,7 +131,7 @@ public final class Rates {
     /**
      * The rate per lane distance from a rate stated per two-lane distance: half of it, whatever the truck treats in a pass.
      *
-     * @param statedRate mass per two-lane mile or kilometre, as some agencies state it
+     * @param statedRate mass per two-lane mile or kilometer, as some agencies state it
      * @return mass per lane distance
      * @throws InvalidInputException if the rate is negative
      */
@@ -146,7 +146,7 @@ public final class Rates {
      * The rate per two-lane distance: twice the rate per lane distance.
      *
      * @param laneRate mass per lane distance
-     * @return mass per two-lane mile or kilometre
+     * @return mass per two-lane mile or kilometer
      * @throws InvalidInputException if the rate is negative
      */
     public static Quantity<ApplicationRate> twoLaneRateFromLaneRate(Quantity<LaneApplicationRate> laneRate) {

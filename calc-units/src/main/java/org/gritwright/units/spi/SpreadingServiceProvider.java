@@ -6,6 +6,7 @@ import javax.measure.spi.FormatService;
 import javax.measure.spi.SystemOfUnits;
 import javax.measure.spi.SystemOfUnitsService;
 import org.gritwright.units.SpreadingSystemOfUnits;
+import org.jspecify.annotations.Nullable;
 import tech.units.indriya.spi.AbstractServiceProvider;
 
 /**
@@ -37,7 +38,7 @@ public final class SpreadingServiceProvider extends AbstractServiceProvider {
      * @return {@code null}, as JSR 385 provides for
      */
     @Override
-    public FormatService getFormatService() {
+    public @Nullable FormatService getFormatService() {
         return null;
     }
 
@@ -58,7 +59,7 @@ public final class SpreadingServiceProvider extends AbstractServiceProvider {
         }
 
         @Override
-        public SystemOfUnits getSystemOfUnits(String name) {
+        public @Nullable SystemOfUnits getSystemOfUnits(String name) {
             return NAME.equals(name) ? getSystemOfUnits() : null;
         }
 

@@ -40,11 +40,16 @@ final class Rules {
             .orShould()
             .callCodeUnitWhere(is("a method that follows the default locale", Rules::followsTheLocale));
 
-    /** The library knows the JDK, JSR 385 and Indriya. */
+    /** The library knows the JDK, JSR 385 and Indriya; the annotations of JSpecify are gone at run time. */
     static final ArchRule FEW_DEPENDENCIES = classes()
             .should()
             .onlyDependOnClassesThat()
-            .resideInAnyPackage("java..", "javax.measure..", "tech.units.indriya..", "org.gritwright.units..");
+            .resideInAnyPackage(
+                    "java..",
+                    "javax.measure..",
+                    "tech.units.indriya..",
+                    "org.gritwright.units..",
+                    "org.jspecify.annotations..");
 
     /** Indriya's texts follow the locale and labels that any code in the virtual machine may set. */
     static final ArchRule NO_FORMATS_OF_INDRIYA = noClasses()

@@ -49,7 +49,7 @@ class RequireTest {
 
     @Test
     void limitsHoldInEveryUnit() {
-        Quantity<Length> limit = Amounts.of(609.6, SpreadingUnits.MILLIMETRE);
+        Quantity<Length> limit = Amounts.of(609.6, SpreadingUnits.MILLIMETER);
 
         assertThat(Require.within("opening", Length.class, limit, inches(24), inches(24)))
                 .isEqualTo(limit);
@@ -104,5 +104,38 @@ class RequireTest {
         assertThatNullPointerException()
                 .isThrownBy(() -> Require.text("name", null))
                 .withMessage("name");
+    }
+
+    @Test
+    void anythingElseIsRefusedWithItsValue() {
+        Require.that(true, "catches", "three or more", 3);
+        Require.that(true, "mass", "greater than the tare", () -> {
+            throw new AssertionError("asked for though accepted");
+        });
+
+        assertRefused("catches must be three or more: 2", () -> Require.that(false, "catches", "three or more", 2));
+        assertRefused("mass must be greater: 5 lb", () -> Require.that(false, "mass", "greater", pounds(5)));
+        assertRefused(
+                "limits must be in order: 2 and 1", () -> Require.that(false, "limits", "in order", () -> "2 and 1"));
+    }
+
+    @Test
+    void numbersAreFiniteAndPositive() {
+        assertThat(Require.positive("weight", 0.5)).isEqualTo(0.5);
+        assertThat(Require.notNegative("rounding", 0.0)).isZero();
+        assertRefused("weight must be greater than 0: 0.0", () -> Require.positive("weight", 0.0));
+        assertRefused("weight must be finite: NaN", () -> Require.positive("weight", Double.NaN));
+        assertRefused("rounding must be 0 or more: -1.0", () -> Require.notNegative("rounding", -1));
+    }
+
+    private record Pair(String first, String second) {}
+
+    @Test
+    void aMissingComponentOfARecordIsNamed() {
+        Require.given(Pair.class, "a", "b");
+
+        assertThatNullPointerException()
+                .isThrownBy(() -> Require.given(Pair.class, "a", null))
+                .withMessage("second");
     }
 }

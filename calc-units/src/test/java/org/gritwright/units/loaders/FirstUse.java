@@ -27,7 +27,7 @@ public final class FirstUse implements Callable<String> {
         return String.join(
                 "; ",
                 Amounts.format(rate),
-                String.valueOf(Amounts.in(rate, SpreadingUnits.KILOGRAM_PER_KILOMETRE)),
+                String.valueOf(Amounts.in(rate, SpreadingUnits.KILOGRAM_PER_KILOMETER)),
                 Conversion.between(POUND, KILOGRAM).toString(),
                 String.valueOf(Amounts.in(mass, KILOGRAM)),
                 String.valueOf(Amounts.si(Temperature.class, frost)),

@@ -48,21 +48,21 @@ class ForeignLoaderTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"home", "platform", "none", "stopped", "neighbour"})
+    @ValueSource(strings = {"home", "platform", "none", "stopped", "neighbor"})
     void worksOnTheClassPathWhateverTheContext(String context) throws Exception {
         assertThat(jvm.onClassPath(use("first", context), use("second", "home"), use("third", context), view("home")))
                 .containsExactly(USED, USED, USED, SEEN);
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"home", "platform", "none", "neighbour"})
+    @ValueSource(strings = {"home", "platform", "none", "neighbor"})
     void worksOnTheModulePathWhateverTheContext(String context) throws Exception {
         assertThat(jvm.onModulePath(use("first", context), use("second", "home"), use("third", context), view("home")))
                 .containsExactly(USED, USED, USED, SEEN);
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"home", "program", "none", "neighbour"})
+    @ValueSource(strings = {"home", "program", "none", "neighbor"})
     void worksInALoaderBelowTheContext(String context) throws Exception {
         assertThat(jvm.nested(use("first", context), use("second", "home"), use("third", context), view("home")))
                 .containsExactly(USED, USED, USED, SEEN);

@@ -5,6 +5,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.File;
 import java.io.IOException;
 import java.io.InputStream;
+import java.io.ObjectOutputStream;
+import java.io.Serializable;
 import java.net.URI;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -94,11 +96,27 @@ record Jvm(Path folder) {
 
     private String tasks() throws IOException {
         Path place = folder.resolve("tasks");
-        for (String type :
-                List.of("FirstUse", "EmbedderView", "EmbedderSettings", "EmbedderSettings$1", "EmbedderSettings$2")) {
+        for (String type : List.of(
+                "FirstUse",
+                "EmbedderView",
+                "EmbedderSettings",
+                "EmbedderSettings$1",
+                "EmbedderSettings$2",
+                "Crate",
+                "Arrival",
+                "ArrivalOfQuantities")) {
             copy(type, place);
         }
         return place.toString();
+    }
+
+    /** Puts a serialized object where the tasks find it. */
+    void ship(Serializable object, String file) throws IOException {
+        Path place =
+                Path.of(tasks(), Jvm.class.getPackageName().split("\\.", -1)).resolve(file);
+        try (ObjectOutputStream out = new ObjectOutputStream(Files.newOutputStream(place))) {
+            out.writeObject(object);
+        }
     }
 
     /** A class of this package, by its name without the package. */

@@ -103,7 +103,7 @@ public final class Probe {
             case "none" -> null;
             case "stopped" -> new Stopped();
             // That of another application, with copies of the same libraries.
-            case "neighbour" -> below(ClassLoader.getPlatformClassLoader(), libraries);
+            case "neighbor" -> below(ClassLoader.getPlatformClassLoader(), libraries);
             default -> throw new IllegalArgumentException(name);
         };
     }

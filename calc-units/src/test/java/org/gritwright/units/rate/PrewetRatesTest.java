@@ -82,9 +82,9 @@ class PrewetRatesTest {
     void metricRatesGiveMetricResults() {
         assertIs(
                 PrewetRates.liquidRateFromDryRate(
-                        Amounts.of(80, SpreadingUnits.KILOGRAM_PER_KILOMETRE),
-                        Amounts.of(50, SpreadingUnits.LITRE_PER_TONNE)),
+                        Amounts.of(80, SpreadingUnits.KILOGRAM_PER_KILOMETER),
+                        Amounts.of(50, SpreadingUnits.LITER_PER_TONNE)),
                 4,
-                SpreadingUnits.LITRE_PER_KILOMETRE);
+                SpreadingUnits.LITER_PER_KILOMETER);
     }
 }

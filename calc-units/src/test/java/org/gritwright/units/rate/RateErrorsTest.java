@@ -37,8 +37,8 @@ class RateErrorsTest {
     private static final Quantity<ApplicationRate> NO_RATE = of(-1, SpreadingUnits.POUND_PER_MILE);
     private static final Quantity<LaneApplicationRate> LANE_RATE = of(1, SpreadingUnits.POUND_PER_LANE_MILE);
     private static final Quantity<LaneApplicationRate> NO_LANE_RATE = of(-1, SpreadingUnits.POUND_PER_LANE_MILE);
-    private static final Quantity<ArealApplicationRate> AREAL = of(1, SpreadingUnits.GRAM_PER_SQUARE_METRE);
-    private static final Quantity<ArealApplicationRate> NO_AREAL = of(-1, SpreadingUnits.GRAM_PER_SQUARE_METRE);
+    private static final Quantity<ArealApplicationRate> AREAL = of(1, SpreadingUnits.GRAM_PER_SQUARE_METER);
+    private static final Quantity<ArealApplicationRate> NO_AREAL = of(-1, SpreadingUnits.GRAM_PER_SQUARE_METER);
     private static final Quantity<DischargeRate> DISCHARGE = of(1, SpreadingUnits.POUND_PER_MINUTE);
     private static final Quantity<DischargeRate> NO_DISCHARGE = of(-1, SpreadingUnits.POUND_PER_MINUTE);
     private static final Quantity<DischargePerRevolution> PER_TURN = of(1, SpreadingUnits.POUND_PER_REVOLUTION);
@@ -52,15 +52,15 @@ class RateErrorsTest {
     private static final Quantity<LiquidLaneApplicationRate> NO_LIQUID_LANE =
             of(-1, SpreadingUnits.US_GALLON_PER_LANE_MILE);
     private static final Quantity<LiquidArealApplicationRate> LIQUID_AREAL =
-            of(1, SpreadingUnits.MILLILITRE_PER_SQUARE_METRE);
+            of(1, SpreadingUnits.MILLILITER_PER_SQUARE_METER);
     private static final Quantity<LiquidArealApplicationRate> NO_LIQUID_AREAL =
-            of(-1, SpreadingUnits.MILLILITRE_PER_SQUARE_METRE);
+            of(-1, SpreadingUnits.MILLILITER_PER_SQUARE_METER);
     private static final Quantity<FlowRate> FLOW = of(1, SpreadingUnits.US_GALLON_PER_MINUTE);
     private static final Quantity<FlowRate> NO_FLOW = of(-1, SpreadingUnits.US_GALLON_PER_MINUTE);
     private static final Quantity<PrewetRate> PREWET = of(1, SpreadingUnits.US_GALLON_PER_SHORT_TON);
     private static final Quantity<PrewetRate> NO_PREWET = of(-1, SpreadingUnits.US_GALLON_PER_SHORT_TON);
-    private static final Quantity<BulkDensity> DENSITY = of(1, SpreadingUnits.KILOGRAM_PER_LITRE);
-    private static final Quantity<BulkDensity> NO_DENSITY = of(0, SpreadingUnits.KILOGRAM_PER_LITRE);
+    private static final Quantity<BulkDensity> DENSITY = of(1, SpreadingUnits.KILOGRAM_PER_LITER);
+    private static final Quantity<BulkDensity> NO_DENSITY = of(0, SpreadingUnits.KILOGRAM_PER_LITER);
     private static final Quantity<LaneCount> LANE = of(1, SpreadingUnits.LANE);
     private static final Quantity<LaneCount> NO_LANE = of(0, SpreadingUnits.LANE);
     private static final Quantity<LaneWidth> LANE_WIDTH = of(12, SpreadingUnits.FOOT_PER_LANE);

@@ -199,7 +199,7 @@ class RateLawsTest {
             @ForAll("lanes") Quantity<LaneCount> lanes,
             @ForAll("laneWidths") Quantity<LaneWidth> width) {
         Quantity<Length> treated = Amounts.ofSi(
-                Amounts.si(LaneCount.class, lanes) * Amounts.si(LaneWidth.class, width), SpreadingUnits.METRE);
+                Amounts.si(LaneCount.class, lanes) * Amounts.si(LaneWidth.class, width), SpreadingUnits.METER);
 
         assertSame(
                 ArealApplicationRate.class,

@@ -89,21 +89,21 @@ class RatesTest {
 
     @Test
     void resultsSpeakTheSystemOfTheFirstArgument() {
-        Quantity<ApplicationRate> metric = Amounts.of(90, SpreadingUnits.KILOGRAM_PER_KILOMETRE);
+        Quantity<ApplicationRate> metric = Amounts.of(90, SpreadingUnits.KILOGRAM_PER_KILOMETER);
 
         assertIs(
                 Rates.laneRateFromRate(metric, Amounts.of(2, SpreadingUnits.LANE)),
                 45,
-                SpreadingUnits.KILOGRAM_PER_LANE_KILOMETRE);
+                SpreadingUnits.KILOGRAM_PER_LANE_KILOMETER);
         assertIs(
-                Rates.arealRateFromRate(metric, Amounts.of(9, SpreadingUnits.METRE)),
+                Rates.arealRateFromRate(metric, Amounts.of(9, SpreadingUnits.METER)),
                 10,
-                SpreadingUnits.GRAM_PER_SQUARE_METRE);
-        assertThat(Rates.arealRateFromRate(RATE, Amounts.of(9, SpreadingUnits.METRE))
+                SpreadingUnits.GRAM_PER_SQUARE_METER);
+        assertThat(Rates.arealRateFromRate(RATE, Amounts.of(9, SpreadingUnits.METER))
                         .getUnit())
                 .isEqualTo(SpreadingUnits.POUND_PER_1000_SQUARE_FEET);
         assertIs(
-                Rates.dischargeFromRate(metric, Amounts.of(40, SpreadingUnits.KILOMETRE_PER_HOUR)),
+                Rates.dischargeFromRate(metric, Amounts.of(40, SpreadingUnits.KILOMETER_PER_HOUR)),
                 60,
                 SpreadingUnits.KILOGRAM_PER_MINUTE);
     }

@@ -26,7 +26,7 @@ final class CurveProof {
     private final Curves curves;
     private final Tolerance tolerance;
     private final Optional<Quantity<?>> gateReading;
-    /** Of the materials at one of whose points a catch has proven the value. */
+    /** Materials for which a catch has proven the value at one of their points. */
     private final Set<String> proven = new HashSet<>();
 
     CurveProof(Curves curves, List<PointHistory> histories, Tolerance tolerance, Optional<Quantity<?>> gateReading) {
@@ -68,7 +68,7 @@ final class CurveProof {
                     ? curve.predict(held.point().setting(), gateReading.get())
                     : curve.predict(held.point().setting());
         } catch (InvalidInputException e) {
-            // A setting of which the curve says nothing.
+            // A setting about which the curve says nothing.
             return false;
         }
         Measured<DischargePerRevolution> predicted = prediction.dischargePerRevolution();

@@ -29,7 +29,7 @@ record Curves(List<DischargeCurve> curves, List<Finding> findings) {
         Map<String, List<Calibration>> byMaterial = new LinkedHashMap<>();
         calibrations.stream()
                 .filter(calibration -> calibration.point().metering().isMeteredBySetting())
-                // A curve can't take what each start loses off its catches.
+                // A curve can't subtract what each start loses from its catches.
                 .filter(calibration -> calibration.estimator() != RatioEstimator.LINE_WITH_INTERCEPT)
                 .forEach(calibration -> byMaterial
                         .computeIfAbsent(calibration.point().material().name(), material -> new ArrayList<>())
@@ -56,7 +56,7 @@ record Curves(List<DischargeCurve> curves, List<Finding> findings) {
         return new Curves(curves, findings);
     }
 
-    /** Without repeats to test by, a dead opening is allowed for: a line forced through zero must be asked for. */
+    /** Without repeats to test with, a dead opening is allowed for: a line forced through zero has to be requested. */
     private static DischargeCurve curve(
             TruckDay truck, List<Calibration> several, RatioEstimator estimator, CatchLimits limits) {
         List<CalibrationCatch> catches =

@@ -11,7 +11,7 @@ import org.gritwright.core.observation.CalibrationPoint;
 import org.gritwright.core.verification.Verification;
 import org.gritwright.core.verification.VerificationCatch;
 
-/** For which calibration point a display was set during a catch, by its slot, or else by the very value that it held. */
+/** Which calibration point a display was set for during a catch: by its slot, or else by the exact value it held. */
 final class DisplaySets {
     private final Map<CalibrationPoint.Key, CalibrationInForce> byPoint = new HashMap<>();
     private final Map<String, CalibrationInForce> bySlot = new HashMap<>();

@@ -2,7 +2,6 @@ package org.gritwright.core.fleet.assessment;
 
 import java.time.Period;
 import java.util.List;
-import java.util.Objects;
 import java.util.stream.IntStream;
 import org.gritwright.core.calibration.CalibrationAge;
 import org.gritwright.core.fleet.day.FleetDay;
@@ -11,14 +10,15 @@ import org.gritwright.core.spi.TypeRegistry;
 import org.gritwright.core.statistics.RatioEstimator;
 import org.gritwright.core.verification.VerificationLimits;
 import org.gritwright.units.InvalidInputException;
+import org.gritwright.units.check.Require;
 
 /**
  * Assesses a fleet's day, truck by truck: one bad truck doesn't stop the others.
  *
  * @param types the conveyor and gate types that are known
- * @param estimator how calibration catches become one ratio; by a line with an intercept only catches of different length
- *     do, and no discharge curve is fitted
- * @param limits where catches and corrections begin to be remarkable
+ * @param estimator how calibration catches become one ratio; a line with an intercept takes only catches of different
+ *     lengths, and then no discharge curve is fitted
+ * @param limits thresholds beyond which catches and corrections are flagged
  * @param preparation how long before the season's start a calibration may be made
  */
 public record FleetAssessor(
@@ -26,10 +26,7 @@ public record FleetAssessor(
 
     /** Checks that all are given. */
     public FleetAssessor {
-        Objects.requireNonNull(types, "types");
-        Objects.requireNonNull(estimator, "estimator");
-        Objects.requireNonNull(limits, "limits");
-        Objects.requireNonNull(preparation, "preparation");
+        Require.given(FleetAssessor.class, types, estimator, limits, preparation);
     }
 
     /**

@@ -15,12 +15,12 @@ import org.gritwright.core.finding.FindingCode;
 import org.gritwright.core.observation.CalibrationPoint;
 import org.gritwright.core.verification.Verification;
 
-/** Verification catches that say nothing of the value they seem to be made for. */
+/** Verification catches that say nothing about the value they seem to have been made for. */
 final class Mismatch {
 
     private Mismatch() {}
 
-    /** The display was set for another point than the one where was caught: in its material, its setting, or both. */
+    /** The display was set for another point than the catch's: another material, another setting, or both. */
     static List<Finding> otherPoint(Verification verification, CalibrationInForce set) {
         CalibrationPoint caught = verification.source().point();
         List<Finding> findings = new ArrayList<>();

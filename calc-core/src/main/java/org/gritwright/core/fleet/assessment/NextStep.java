@@ -6,7 +6,7 @@ public enum NextStep {
     FIX_RECORD("Fix the record", true),
     /** A finding says that data are wrong: nothing may be built on them. */
     FIND_FAULT("Find the fault, then catch again", true),
-    /** The display was set for another calibration point than the one where was caught. */
+    /** The display was set for another calibration point than the catch's. */
     MATCH_DISPLAY("Set gate, material and display for the same calibration point, then catch again", true),
     /** A correction is proposed. */
     ENTER_CORRECTION("Enter the correction, read it back, catch again", true),

@@ -1,7 +1,6 @@
 package org.gritwright.core.fleet.assessment;
 
 import java.util.List;
-import java.util.Objects;
 import java.util.Optional;
 import org.gritwright.core.calibration.Calibration;
 import org.gritwright.core.calibration.CalibrationInForce;
@@ -11,9 +10,10 @@ import org.gritwright.core.verification.Correction;
 import org.gritwright.core.verification.StartUp;
 import org.gritwright.core.verification.Verification;
 import org.gritwright.core.verification.VerificationSeries;
+import org.gritwright.units.check.Require;
 
 /**
- * What a truck's day shows of one calibration point. Immutable, thread-safe, a value.
+ * What a truck's day shows about one calibration point. Immutable, thread-safe, a value.
  *
  * @param point the calibration point
  * @param inForce the values in force for it when the day began; none where only catches name the point
@@ -24,7 +24,7 @@ import org.gritwright.core.verification.VerificationSeries;
  * @param startUp what a start loses, where two run times tell
  * @param proof whether the value in force is proven
  * @param held what the display holds for the point after the day, as far as the catches show
- * @param findings everything that a person should know of the point
+ * @param findings everything that a person should know about the point
  */
 public record PointAssessment(
         CalibrationPoint point,
@@ -40,14 +40,20 @@ public record PointAssessment(
 
     /** Copies the lists. */
     public PointAssessment {
-        Objects.requireNonNull(point, "point");
+        Require.given(
+                PointAssessment.class,
+                point,
+                inForce,
+                calibration,
+                verifications,
+                judged,
+                correction,
+                startUp,
+                proof,
+                held,
+                findings);
         inForce = List.copyOf(inForce);
-        Objects.requireNonNull(calibration, "calibration");
         verifications = List.copyOf(verifications);
-        Objects.requireNonNull(judged, "judged");
-        Objects.requireNonNull(correction, "correction");
-        Objects.requireNonNull(startUp, "startUp");
-        Objects.requireNonNull(proof, "proof");
         held = List.copyOf(held);
         findings = List.copyOf(findings);
     }

@@ -1,27 +1,23 @@
 package org.gritwright.core.fleet.assessment;
 
-import static org.gritwright.core.finding.Argument.number;
-
 import java.time.LocalDate;
 import java.time.OffsetDateTime;
-import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Function;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.gritwright.core.calibration.Calibration;
 import org.gritwright.core.calibration.CalibrationFactor;
 import org.gritwright.core.calibration.CalibrationInForce;
 import org.gritwright.core.calibration.Since;
 import org.gritwright.core.finding.Finding;
-import org.gritwright.core.finding.FindingCode;
 import org.gritwright.core.judgement.Tolerance;
 import org.gritwright.core.judgement.Verdict;
 import org.gritwright.core.observation.CalibrationPoint;
-import org.gritwright.core.verification.Advice;
 import org.gritwright.core.verification.Correction;
 import org.gritwright.core.verification.StartUp;
 import org.gritwright.core.verification.Verification;
@@ -29,24 +25,25 @@ import org.gritwright.core.verification.VerificationCatch;
 import org.gritwright.core.verification.VerificationSeries;
 
 /**
- * What the catches of one calibration point show together, in the order of time: a correction at one says nothing of another.
+ * What the catches of one calibration point show together, in the order of time: a correction at one says nothing about
+ * another.
  *
- * <p>A verification catch says something of the value in force only if it isn't older than that value, and if the display
- * wasn't set for another point. Others are kept and reported, and prove nothing.
+ * <p>A verification catch says something about the value in force only if it isn't older than that value and the
+ * display wasn't set for another point. Others are kept and reported, and prove nothing.
  */
 final class PointHistory {
     private final CalibrationPoint point;
     private final List<CalibrationInForce> inForce;
     private final Optional<Calibration> calibration;
     private final List<Verification> verifications;
-    /** Those that say something of the value in force. */
+    /** Those that say something about the value in force. */
     private final List<Verification> standing;
 
     private final List<Finding> outOfPlace = new ArrayList<>();
     private boolean setElsewhere;
     private final Optional<StartUp> startUp;
-    private Optional<VerificationSeries> judged = Optional.empty();
-    private final List<Finding> contradictions = new ArrayList<>();
+    private final Optional<VerificationSeries> judged;
+    private final List<Finding> contradictions;
     private final Optional<Correction> correction;
 
     /**
@@ -56,7 +53,8 @@ final class PointHistory {
      * @param inForce the values in force for it when the day began
      * @param calibration the calibration from its calibration catches, if there are any
      * @param verifications its verification catches in the order of time
-     * @param elsewhere of each verification catch, the value in force for another point that the display was set to, if it was
+     * @param elsewhere for each verification catch, the value in force for another point that the display was set to,
+     *     if it was
      * @param tolerance the day's tolerance
      */
     PointHistory(
@@ -86,7 +84,11 @@ final class PointHistory {
                 standing.stream().map(Verification::source).toList();
         this.startUp =
                 StartUp.isSeparable(catches) ? Optional.of(StartUp.separate(catches, tolerance)) : Optional.empty();
-        this.correction = followCorrections();
+        CorrectionTrail trail = new CorrectionTrail();
+        standing.forEach(trail::follow);
+        this.judged = trail.judged();
+        this.contradictions = trail.contradictions();
+        this.correction = trail.correction();
     }
 
     private List<Finding> olderThanEntry(Verification one) {
@@ -97,76 +99,6 @@ final class PointHistory {
                                         since.isAfter(one.source().observation().at()))
                                 .isPresent());
         return older ? Mismatch.older(one, inForce.get(0)) : List.of();
-    }
-
-    /**
-     * Follows the day: a catch that calls for a correction proposes a correction, a later catch with another value in force shows
-     * what was entered, and that or a still later one may confirm it. The catch that a correction was made from never
-     * corrects again, and one that passes with the value as found speaks against the proposal.
-     */
-    private Optional<Correction> followCorrections() {
-        Correction current = null;
-        for (int i = 0; i < standing.size(); i++) {
-            Verification verification = standing.get(i);
-            VerificationSeries series = seriesUpTo(i);
-            judged = Optional.of(series);
-            CalibrationFactor inForce = verification.source().inForce().factor();
-            boolean proposed = current != null && current.status() == Correction.Status.PROPOSED;
-            if (proposed && !inForce.equals(current.asFound())) {
-                current = current.entered(
-                        inForce, verification.source().observation().at().toLocalDate());
-            } else if (proposed && passes(verification)) {
-                contradictions.add(Finding.of(
-                        FindingCode.CATCHES_DISAGREE,
-                        Map.of("error", number(verification.calibrationError().orElseThrow()))));
-                current = null;
-            }
-            if (current != null && isConfirmableBy(current, series)) {
-                current = current.confirmedBy(series);
-            }
-            boolean again = current != null && verification.source().isSameDischarge(current.evidence());
-            if (series.judgement().advice() == Advice.CORRECT && !again) {
-                current = series.proposedCorrection().orElse(current);
-            }
-        }
-        return Optional.ofNullable(current);
-    }
-
-    private static boolean isConfirmableBy(Correction correction, VerificationSeries series) {
-        return series.verifications().stream().allMatch(v -> correction.isConfirmableBy(v.source()));
-    }
-
-    /**
-     * The catches up to one of them that were made with its calibration, each discharge once: they are judged together. One
-     * whose data are doubted stands alone.
-     */
-    private VerificationSeries seriesUpTo(int index) {
-        Verification last = standing.get(index);
-        ArrayDeque<Verification> together = new ArrayDeque<>(List.of(last));
-        for (int i = index - 1; i >= 0 && !isDoubted(last); i--) {
-            Verification earlier = standing.get(i);
-            boolean alike = earlier.source().inForce().equals(last.source().inForce())
-                    && earlier.calibrationError().isPresent()
-                            == last.calibrationError().isPresent()
-                    && !isDoubted(earlier);
-            if (!alike) {
-                break;
-            }
-            if (together.stream().noneMatch(v -> v.source().isSameDischarge(earlier.source()))) {
-                together.addFirst(earlier);
-            }
-        }
-        return VerificationSeries.of(List.copyOf(together));
-    }
-
-    private static boolean passes(Verification verification) {
-        return verification.calibrationError().isPresent()
-                && verification.verdict() == Verdict.WITHIN_TOLERANCE
-                && !isDoubted(verification);
-    }
-
-    private static boolean isDoubted(Verification verification) {
-        return verification.findings().stream().anyMatch(f -> f.code().doubtsData());
     }
 
     CalibrationPoint point() {
@@ -221,7 +153,7 @@ final class PointHistory {
         boolean open = correction.isPresent() && correction.get().status() != Correction.Status.CONFIRMED;
         boolean counted = verification.calibrationError().isPresent();
         Verdict verdict = judged().orElseThrow().judgement().verdict();
-        if (verdict == Verdict.OUTSIDE_TOLERANCE || open || (counted && isDoubted(verification))) {
+        if (verdict == Verdict.OUTSIDE_TOLERANCE || open || (counted && verification.isDoubted())) {
             return MassProof.NOT_PROVEN;
         }
         if (verdict != Verdict.WITHIN_TOLERANCE) {
@@ -245,10 +177,10 @@ final class PointHistory {
         if (last().isEmpty()) {
             return inForce;
         }
+        Set<CalibrationFactor> known =
+                inForce.stream().map(CalibrationInForce::factor).collect(Collectors.toSet());
         boolean unchanged = standing.stream()
-                .map(one -> one.source().inForce().factor())
-                .allMatch(value ->
-                        inForce.stream().anyMatch(entry -> entry.factor().equals(value)));
+                .allMatch(one -> known.contains(one.source().inForce().factor()));
         if (unchanged) {
             return inForce;
         }

@@ -1,7 +1,7 @@
 package org.gritwright.core.fleet.assessment;
 
-import java.util.Objects;
 import org.gritwright.units.InvalidInputException;
+import org.gritwright.units.check.Require;
 
 /**
  * One reason why a truck's day can't be computed with, with its place in the day's document. Immutable, thread-safe, a value.
@@ -16,11 +16,7 @@ import org.gritwright.units.InvalidInputException;
 public record Refusal(String pointer, String subject, String field, String accepted, String value) {
     /** Checks that all are given. */
     public Refusal {
-        Objects.requireNonNull(pointer, "pointer");
-        Objects.requireNonNull(subject, "subject");
-        Objects.requireNonNull(field, "field");
-        Objects.requireNonNull(accepted, "accepted");
-        Objects.requireNonNull(value, "value");
+        Require.given(Refusal.class, pointer, subject, field, accepted, value);
     }
 
     static Refusal of(String pointer, String subject, InvalidInputException refused) {
@@ -30,7 +26,7 @@ public record Refusal(String pointer, String subject, String field, String accep
     /**
      * The reason in one sentence.
      *
-     * @return for example "catch of 08:40: gate setting must be within 0 mm to 1 m: 50 in"
+     * @return for example "catch of 08:40: gate setting must be within 0 m to 1 m: 50 in"
      */
     public String sentence() {
         return (subject.isEmpty() ? "" : subject + ": ") + field + " must be " + accepted + ": " + value;
@@ -39,8 +35,8 @@ public record Refusal(String pointer, String subject, String field, String accep
     /**
      * Place and reason.
      *
-     * @return for example "/trucks/3/verificationCatches/0/setting: catch of 08:40: gate setting must be within
-     *     0 mm to 1 m: 50 in"
+     * @return for example "/trucks/3/verificationCatches/0/setting: catch of 08:40: gate setting must be within 0 m to
+     *     1 m: 50 in"
      */
     @Override
     public String toString() {

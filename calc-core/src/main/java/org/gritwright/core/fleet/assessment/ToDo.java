@@ -1,8 +1,8 @@
 package org.gritwright.core.fleet.assessment;
 
-import java.util.Objects;
 import java.util.Optional;
 import org.gritwright.core.observation.CalibrationPoint;
+import org.gritwright.units.check.Require;
 
 /**
  * One thing to do on a truck. Immutable, thread-safe, a value.
@@ -13,8 +13,7 @@ import org.gritwright.core.observation.CalibrationPoint;
 public record ToDo(NextStep step, Optional<CalibrationPoint> point) {
     /** Checks that both are given. */
     public ToDo {
-        Objects.requireNonNull(step, "step");
-        Objects.requireNonNull(point, "point");
+        Require.given(ToDo.class, step, point);
     }
 
     static ToDo ofTruck(NextStep step) {

@@ -14,9 +14,9 @@ import org.gritwright.core.verification.Advice;
 import org.gritwright.core.verification.Correction;
 
 /**
- * What has to be done on a truck, in the order of weight: the one place where advice is made, from judgements, corrections and
- * all findings. Of each point it names the most urgent step towards a proven value, and whether what is delivered has to be
- * looked into.
+ * What has to be done on a truck, most urgent first: the one place where advice is made, from judgements, corrections
+ * and all findings. Of each point it names the most urgent step toward a proven value, and whether what is delivered
+ * has to be looked into.
  */
 record ToDoList(TruckDay truck, List<Finding> curveFindings, RoadProof roadProof) {
     private static final Set<FindingCode> MISSED_DELIVERY =
@@ -33,8 +33,8 @@ record ToDoList(TruckDay truck, List<Finding> curveFindings, RoadProof roadProof
         for (int i = 0; i < histories.size(); i++) {
             PointHistory history = histories.get(i);
             MassProof proof = points.get(i).proof();
-            Optional<NextStep> step =
-                    towardsProof(history, proof, !ages.get(history).isEmpty());
+            Optional<NextStep> step = towardsProof(
+                    history, proof, !ages.getOrDefault(history, List.of()).isEmpty());
             step.ifPresent(s -> toDo.add(new ToDo(s, Optional.of(history.point()))));
             boolean missed =
                     history.currentFindings().stream().map(Finding::code).anyMatch(MISSED_DELIVERY::contains);

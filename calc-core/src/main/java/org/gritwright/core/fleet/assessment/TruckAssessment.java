@@ -1,8 +1,9 @@
 package org.gritwright.core.fleet.assessment;
 
+import static java.util.Optional.empty;
+
 import java.util.Comparator;
 import java.util.List;
-import java.util.Objects;
 import java.util.Optional;
 import org.gritwright.core.calibration.CalibrationInForce;
 import org.gritwright.core.curve.DischargeCurve;
@@ -11,19 +12,20 @@ import org.gritwright.core.fleet.day.TruckDay;
 import org.gritwright.core.roadspeed.RoadSpeedCheck;
 import org.gritwright.core.verification.Correction;
 import org.gritwright.core.verification.Verification;
+import org.gritwright.units.check.Require;
 
 /**
  * What a truck's day shows. Immutable, thread-safe, a value.
  *
  * @param truck the day as it was written down
  * @param refusals every reason why the day can't be computed with; none if it can
- * @param points what it shows of each calibration point: those of catches in the order of their first one, then those that
- *     only a value in force names
+ * @param points what it shows about each calibration point: those of catches in the order of their first one, then
+ *     those that only a value in force names
  * @param curves the discharge curves, one for each material that was caught at several settings
  * @param roadSpeed the check of the road speed
  * @param massProof whether the mass per revolution is proven, at all points that are in use
  * @param roadProof whether the road speed is proven
- * @param toDo what has to be done, in the order of weight; none if nothing has to
+ * @param toDo what has to be done, most urgent first; empty if there is nothing
  * @param findings everything that a person should know, each once
  */
 public record TruckAssessment(
@@ -39,13 +41,20 @@ public record TruckAssessment(
 
     /** Copies the lists. */
     public TruckAssessment {
-        Objects.requireNonNull(truck, "truck");
+        Require.given(
+                TruckAssessment.class,
+                truck,
+                refusals,
+                points,
+                curves,
+                roadSpeed,
+                massProof,
+                roadProof,
+                toDo,
+                findings);
         refusals = List.copyOf(refusals);
         points = List.copyOf(points);
         curves = List.copyOf(curves);
-        Objects.requireNonNull(roadSpeed, "roadSpeed");
-        Objects.requireNonNull(massProof, "massProof");
-        Objects.requireNonNull(roadProof, "roadProof");
         toDo = List.copyOf(toDo);
         findings = List.copyOf(findings);
     }
@@ -56,7 +65,7 @@ public record TruckAssessment(
                 reasons,
                 List.of(),
                 List.of(),
-                Optional.empty(),
+                empty(),
                 MassProof.NOT_CHECKED,
                 RoadProof.NOT_CHECKED,
                 List.of(ToDo.ofTruck(NextStep.FIX_RECORD)),
@@ -103,7 +112,7 @@ public record TruckAssessment(
     }
 
     /**
-     * The point whose correction is to be dealt with.
+     * The point whose correction needs attention.
      *
      * @return the first whose correction isn't confirmed, else the first with a correction; none if there is none
      */

@@ -32,7 +32,7 @@ import org.gritwright.core.verification.VerificationCatch;
 import org.gritwright.core.verification.VerificationLimits;
 import org.gritwright.units.InvalidInputException;
 
-/** Turns one truck's entries into what they show of each calibration point, and into what to do next. */
+/** Turns one truck's entries into what they show about each calibration point, and into what to do next. */
 final class TruckAssessor {
     private final FleetAssessor settings;
     private final Yard yard;
@@ -64,10 +64,10 @@ final class TruckAssessor {
                 curves, histories, yard.tolerance(), truck.spreader().gateReading());
         List<PointAssessment> points =
                 histories.stream().map(h -> h.assessed(byCurve.of(h))).toList();
-        Optional<Finding> changedTyres = changedTyres();
+        Optional<Finding> changedTires = changedTires();
         Map<PointHistory, List<Finding>> ages = new LinkedHashMap<>();
         histories.forEach(h -> ages.put(h, age(h)));
-        RoadProof roadProof = changedTyres.isPresent()
+        RoadProof roadProof = changedTires.isPresent()
                 ? RoadProof.NOT_CHECKED
                 : read.roadSpeed()
                         .map(r -> r.verdict() == Verdict.WITHIN_TOLERANCE ? RoadProof.PROVEN : RoadProof.NOT_PROVEN)
@@ -80,7 +80,7 @@ final class TruckAssessor {
         read.roadSpeed()
                 .map(RoadSpeedCheck::findings)
                 .ifPresentOrElse(findings::addAll, () -> findings.add(Finding.of(FindingCode.ROAD_SPEED_NOT_CHECKED)));
-        changedTyres.ifPresent(findings::add);
+        changedTires.ifPresent(findings::add);
         ages.values().forEach(findings::addAll);
         return new TruckAssessment(
                 truck,
@@ -168,7 +168,7 @@ final class TruckAssessor {
                 .flatMap(entry -> entry.since().stream())
                 .map(since -> since.day());
         List<Change> changes = truck.changes().stream()
-                .filter(c -> c.part() != Change.Part.TYRE)
+                .filter(c -> c.part() != Change.Part.TIRE)
                 .map(c -> new Change(c.on(), c.part()))
                 .toList();
         return Stream.concat(history.renewedOn().stream(), inForce)
@@ -178,11 +178,11 @@ final class TruckAssessor {
                 .orElse(List.of());
     }
 
-    /** New tires are a matter of the road speed: a check made before them says nothing. */
-    private Optional<Finding> changedTyres() {
+    /** New tires affect the road speed: a check made before they were fitted says nothing. */
+    private Optional<Finding> changedTires() {
         Optional<LocalDate> checked = truck.roadSpeed().map(RoadSpeedEntry::on);
         return truck.changes().stream()
-                .filter(c -> c.part() == Change.Part.TYRE)
+                .filter(c -> c.part() == Change.Part.TIRE)
                 .map(ChangeEntry::on)
                 .max(Comparator.naturalOrder())
                 .filter(changed -> checked.isEmpty() || checked.get().isBefore(changed))

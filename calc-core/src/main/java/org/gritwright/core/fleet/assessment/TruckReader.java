@@ -6,9 +6,9 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.function.Function;
 import java.util.function.Supplier;
 import javax.measure.Quantity;
+import javax.measure.Unit;
 import org.gritwright.core.calibration.CalibrationCatch;
 import org.gritwright.core.calibration.CalibrationFactor;
 import org.gritwright.core.calibration.CalibrationInForce;
@@ -41,16 +41,21 @@ import org.gritwright.core.weighing.Weighing;
 import org.gritwright.units.InvalidInputException;
 
 /**
- * Turns one truck's entries into what can be computed with, and collects every reason why one can't. What depends on something
- * refused is left out without a reason of its own.
+ * Turns one truck's entries into values to compute with, and collects every reason why an entry can't be used. What
+ * depends on something refused is left out without a reason of its own.
  */
 final class TruckReader {
     private final Yard yard;
     private final TruckDay truck;
     private final String root;
     private final List<Refusal> refusals = new ArrayList<>();
-    /** All catches of a point go by its first spelling, which others may write in other units. */
+    /** All catches of a point take its first spelling; others may be in other units. */
     private final Map<CalibrationPoint.Key, CalibrationPoint> points = new HashMap<>();
+
+    /** The first display step of a point's values in force, and the first of any in a unit. */
+    private final Map<CalibrationPoint, Quantity<?>> stepsOfPoints = new HashMap<>();
+
+    private final Map<Unit<?>, Quantity<?>> stepsInUnits = new HashMap<>();
 
     /** What is being read, for people. */
     private String subject = "";
@@ -79,6 +84,10 @@ final class TruckReader {
                     truck.verificationCatches().get(i).entry()));
         }
         this.inForce = each("/inForce", truck.inForce(), this::inForce);
+        this.inForce.forEach(entry -> entry.displayStep().ifPresent(step -> {
+            stepsOfPoints.putIfAbsent(entry.point(), step);
+            stepsInUnits.putIfAbsent(step.getUnit(), step);
+        }));
         requireOneEntryASlot();
         this.verificationCatches = each(
                 "/verificationCatches",
@@ -285,15 +294,8 @@ final class TruckReader {
 
     /** The step of the display belongs to the display: where the catch's own point has no entry, any entry's will do. */
     private Optional<Quantity<?>> displayStep(CalibrationPoint point, VerificationCatchEntry one) {
-        Function<CalibrationInForce, Boolean> own = entry -> entry.point().equals(point);
-        Optional<Quantity<?>> step = inForce.stream()
-                .filter(own::apply)
-                .flatMap(entry -> entry.displayStep().stream())
-                .findFirst();
-        return step.or(() -> inForce.stream()
-                .flatMap(entry -> entry.displayStep().stream())
-                .filter(other -> other.getUnit().equals(one.inForce().getUnit()))
-                .findFirst());
+        return Optional.<Quantity<?>>ofNullable(stepsOfPoints.get(point))
+                .or(() -> Optional.ofNullable(stepsInUnits.get(one.inForce().getUnit())));
     }
 
     private Optional<RoadSpeedCheck> readRoadSpeed() {

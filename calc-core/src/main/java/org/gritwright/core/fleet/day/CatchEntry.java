@@ -1,11 +1,14 @@
 package org.gritwright.core.fleet.day;
 
+import static java.util.Optional.empty;
+
 import java.time.OffsetDateTime;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import javax.measure.Quantity;
 import org.gritwright.core.observation.Conditions;
+import org.gritwright.units.check.Require;
 
 /**
  * What every catch has, of either purpose, as it was written down.
@@ -33,15 +36,8 @@ public record CatchEntry(
 
     /** Copies the list. */
     public CatchEntry {
-        Objects.requireNonNull(at, "at");
-        Objects.requireNonNull(operator, "operator");
-        Objects.requireNonNull(scale, "scale");
+        Require.given(CatchEntry.class, at, operator, scale, containers, counted, setting, material, conditions, notes);
         containers = List.copyOf(containers);
-        Objects.requireNonNull(counted, "counted");
-        Objects.requireNonNull(setting, "setting");
-        Objects.requireNonNull(material, "material");
-        Objects.requireNonNull(conditions, "conditions");
-        Objects.requireNonNull(notes, "notes");
     }
 
     /**
@@ -56,14 +52,14 @@ public record CatchEntry(
     public static CatchEntry of(OffsetDateTime at, String material, String scale, WeighingEntry... containers) {
         return new CatchEntry(
                 at,
-                Optional.empty(),
+                empty(),
                 scale,
-                List.of(containers),
-                Optional.empty(),
-                Optional.empty(),
+                List.of(Objects.requireNonNull(containers, "containers")),
+                empty(),
+                empty(),
                 material,
-                Optional.empty(),
-                Optional.empty());
+                empty(),
+                empty());
     }
 
     /**

@@ -1,11 +1,16 @@
 package org.gritwright.core.fleet.day;
 
+import static java.util.Optional.empty;
+
+import java.util.Objects;
 import java.util.Optional;
+import java.util.stream.Stream;
 import javax.measure.Quantity;
 import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Time;
 import org.gritwright.core.metering.ShaftCount;
 import org.gritwright.units.InvalidInputException;
+import org.gritwright.units.check.Require;
 import org.gritwright.units.quantity.PulseCount;
 import org.gritwright.units.quantity.RevolutionCount;
 import org.gritwright.units.quantity.RotationalSpeed;
@@ -34,6 +39,20 @@ public record CountEntry(
         Optional<Quantity<RotationalSpeed>> shaftSpeed,
         Optional<Quantity<Dimensionless>> setting,
         Optional<Quantity<Time>> time) {
+    /** Checks that nothing is null. */
+    public CountEntry {
+        Require.given(
+                CountEntry.class,
+                pulses,
+                start,
+                stop,
+                modulus,
+                revolutions,
+                standardUncertainty,
+                shaftSpeed,
+                setting,
+                time);
+    }
 
     /**
      * Pulses counted.
@@ -43,15 +62,15 @@ public record CountEntry(
      */
     public static CountEntry ofPulses(Quantity<PulseCount> pulses) {
         return new CountEntry(
-                Optional.of(pulses),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty());
+                Optional.of(Objects.requireNonNull(pulses, "pulses")),
+                empty(),
+                empty(),
+                empty(),
+                empty(),
+                empty(),
+                empty(),
+                empty(),
+                empty());
     }
 
     /**
@@ -63,15 +82,15 @@ public record CountEntry(
      */
     public static CountEntry ofReadings(Quantity<PulseCount> start, Quantity<PulseCount> stop) {
         return new CountEntry(
-                Optional.empty(),
-                Optional.of(start),
-                Optional.of(stop),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty());
+                empty(),
+                Optional.of(Objects.requireNonNull(start, "start")),
+                Optional.of(Objects.requireNonNull(stop, "stop")),
+                empty(),
+                empty(),
+                empty(),
+                empty(),
+                empty(),
+                empty());
     }
 
     /**
@@ -85,15 +104,15 @@ public record CountEntry(
     public static CountEntry ofReadings(
             Quantity<PulseCount> start, Quantity<PulseCount> stop, Quantity<PulseCount> modulus) {
         return new CountEntry(
-                Optional.empty(),
-                Optional.of(start),
-                Optional.of(stop),
-                Optional.of(modulus),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty());
+                empty(),
+                Optional.of(Objects.requireNonNull(start, "start")),
+                Optional.of(Objects.requireNonNull(stop, "stop")),
+                Optional.of(Objects.requireNonNull(modulus, "modulus")),
+                empty(),
+                empty(),
+                empty(),
+                empty(),
+                empty());
     }
 
     /**
@@ -106,15 +125,15 @@ public record CountEntry(
     public static CountEntry byEye(
             Quantity<RevolutionCount> revolutions, Quantity<RevolutionCount> standardUncertainty) {
         return new CountEntry(
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.of(revolutions),
-                Optional.of(standardUncertainty),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty());
+                empty(),
+                empty(),
+                empty(),
+                empty(),
+                Optional.of(Objects.requireNonNull(revolutions, "revolutions")),
+                Optional.of(Objects.requireNonNull(standardUncertainty, "standardUncertainty")),
+                empty(),
+                empty(),
+                empty());
     }
 
     /**
@@ -126,15 +145,15 @@ public record CountEntry(
      */
     public static CountEntry atShaftSpeed(Quantity<RotationalSpeed> shaftSpeed, Quantity<Time> time) {
         return new CountEntry(
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.of(shaftSpeed),
-                Optional.empty(),
-                Optional.of(time));
+                empty(),
+                empty(),
+                empty(),
+                empty(),
+                empty(),
+                empty(),
+                Optional.of(Objects.requireNonNull(shaftSpeed, "shaftSpeed")),
+                empty(),
+                Optional.of(Objects.requireNonNull(time, "time")));
     }
 
     /**
@@ -146,40 +165,35 @@ public record CountEntry(
      */
     public static CountEntry atControlSetting(Quantity<Dimensionless> setting, Quantity<Time> time) {
         return new CountEntry(
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.of(setting),
-                Optional.of(time));
+                empty(),
+                empty(),
+                empty(),
+                empty(),
+                empty(),
+                empty(),
+                empty(),
+                Optional.of(Objects.requireNonNull(setting, "setting")),
+                Optional.of(Objects.requireNonNull(time, "time")));
     }
 
     /**
      * The count.
      *
      * @return the count in the one form that was written down
-     * @throws InvalidInputException if not exactly one form is complete, or its numbers can't be
+     * @throws InvalidInputException if not exactly one form is complete, or its numbers are impossible
      */
     public ShaftCount count() {
         boolean readings = start.isPresent() && stop.isPresent();
         boolean byEye = revolutions.isPresent() && standardUncertainty.isPresent();
         boolean timed = shaftSpeed.isPresent() && time.isPresent();
-        int parts = present(pulses)
-                + present(start)
-                + present(stop)
-                + present(modulus)
-                + present(revolutions)
-                + present(standardUncertainty)
-                + present(shaftSpeed)
-                + present(setting)
-                + present(time);
+        long parts = Stream.of(
+                        pulses, start, stop, modulus, revolutions, standardUncertainty, shaftSpeed, setting, time)
+                .filter(Optional::isPresent)
+                .count();
         if (pulses.isPresent() && parts == 1) {
             return new ShaftCount.Pulses(pulses.get());
         }
-        if (readings && parts == 2 + present(modulus)) {
+        if (readings && parts == (modulus.isPresent() ? 3 : 2)) {
             return new ShaftCount.CounterReadings(start.get(), stop.get(), modulus);
         }
         if (byEye && parts == 2) {
@@ -196,9 +210,5 @@ public record CountEntry(
                 "pulses; or start and stop; or revolutions and their standard uncertainty; or shaft speed and time; or"
                         + " control setting and time",
                 "a mixture of " + parts + " numbers");
-    }
-
-    private static int present(Optional<?> value) {
-        return value.isPresent() ? 1 : 0;
     }
 }

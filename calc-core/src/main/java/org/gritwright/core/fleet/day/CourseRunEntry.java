@@ -2,6 +2,7 @@ package org.gritwright.core.fleet.day;
 
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
+import org.gritwright.units.check.Require;
 import org.gritwright.units.quantity.PulseCount;
 
 /**
@@ -10,4 +11,9 @@ import org.gritwright.units.quantity.PulseCount;
  * @param course the measured length
  * @param pulses the road-speed pulses counted over it
  */
-public record CourseRunEntry(Quantity<Length> course, Quantity<PulseCount> pulses) {}
+public record CourseRunEntry(Quantity<Length> course, Quantity<PulseCount> pulses) {
+    /** Checks that nothing is null. */
+    public CourseRunEntry {
+        Require.given(CourseRunEntry.class, course, pulses);
+    }
+}

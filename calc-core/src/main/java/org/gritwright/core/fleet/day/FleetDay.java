@@ -1,8 +1,9 @@
 package org.gritwright.core.fleet.day;
 
+import static java.util.Optional.empty;
+
 import java.time.LocalDate;
 import java.util.List;
-import java.util.Objects;
 import java.util.Optional;
 import javax.measure.Quantity;
 import javax.measure.quantity.Dimensionless;
@@ -10,6 +11,7 @@ import org.gritwright.core.judgement.DecisionRule;
 import org.gritwright.core.observation.CatchAllowances;
 import org.gritwright.core.observation.Material;
 import org.gritwright.core.weighing.Scale;
+import org.gritwright.units.check.Require;
 
 /**
  * A fleet's calibration day as it was written down: the input of the main job.
@@ -17,7 +19,7 @@ import org.gritwright.core.weighing.Scale;
  * @param day the day
  * @param seasonStart the first day of the season to come or under way
  * @param tolerance how far an error may be from zero
- * @param decisionRule how an uncertain error is held against the tolerance
+ * @param decisionRule how an uncertain error is compared with the tolerance
  * @param allowances errors of the catches that their readings don't show
  * @param site where
  * @param technician who is in charge
@@ -41,8 +43,19 @@ public record FleetDay(
 
     /** Copies the lists. */
     public FleetDay {
-        Objects.requireNonNull(decisionRule, "decisionRule");
-        Objects.requireNonNull(allowances, "allowances");
+        Require.given(
+                FleetDay.class,
+                day,
+                seasonStart,
+                tolerance,
+                decisionRule,
+                allowances,
+                site,
+                technician,
+                scales,
+                materials,
+                plan,
+                trucks);
         scales = List.copyOf(scales);
         materials = List.copyOf(materials);
         trucks = List.copyOf(trucks);
@@ -72,11 +85,11 @@ public record FleetDay(
                 tolerance,
                 DecisionRule.SIMPLE,
                 CatchAllowances.NONE,
-                Optional.empty(),
-                Optional.empty(),
+                empty(),
+                empty(),
                 scales,
                 materials,
-                Optional.empty(),
+                empty(),
                 trucks);
     }
 
@@ -108,7 +121,18 @@ public record FleetDay(
      * @return the day
      */
     public FleetDay withTrucks(List<TruckDay> others) {
-        return copy(allowances, plan, others);
+        return new FleetDay(
+                day,
+                seasonStart,
+                tolerance,
+                decisionRule,
+                allowances,
+                site,
+                technician,
+                scales,
+                materials,
+                plan,
+                others);
     }
 
     /**
@@ -118,7 +142,8 @@ public record FleetDay(
      * @return the day
      */
     public FleetDay withAllowances(CatchAllowances allowed) {
-        return copy(allowed, plan, trucks);
+        return new FleetDay(
+                day, seasonStart, tolerance, decisionRule, allowed, site, technician, scales, materials, plan, trucks);
     }
 
     /**
@@ -128,21 +153,17 @@ public record FleetDay(
      * @return the day
      */
     public FleetDay withPlan(PlanEntry wanted) {
-        return copy(allowances, Optional.of(wanted), trucks);
-    }
-
-    private FleetDay copy(CatchAllowances allowed, Optional<PlanEntry> wanted, List<TruckDay> others) {
         return new FleetDay(
                 day,
                 seasonStart,
                 tolerance,
                 decisionRule,
-                allowed,
+                allowances,
                 site,
                 technician,
                 scales,
                 materials,
-                wanted,
-                others);
+                Optional.of(wanted),
+                trucks);
     }
 }

@@ -4,6 +4,7 @@ import java.util.Optional;
 import javax.measure.Quantity;
 import org.gritwright.core.calibration.CalibrationInForce;
 import org.gritwright.core.calibration.Since;
+import org.gritwright.units.check.Require;
 
 /**
  * A calibration in force when the day began, as it was written down. A truck has any number of them, each for one calibration
@@ -13,7 +14,7 @@ import org.gritwright.core.calibration.Since;
  * @param displayStep the step in which the display takes that value
  * @param since since when the display held it
  * @param material the name of the material it is for
- * @param setting where the gate stands that it is for; none for a spreader without a gate to set
+ * @param setting the gate setting it is for; none for a spreader without a gate to set
  * @param slot where the controller keeps it
  */
 public record InForceEntry(
@@ -23,6 +24,10 @@ public record InForceEntry(
         String material,
         Optional<Quantity<?>> setting,
         Optional<String> slot) {
+    /** Checks that nothing is null. */
+    public InForceEntry {
+        Require.given(InForceEntry.class, value, displayStep, since, material, setting, slot);
+    }
 
     /**
      * A calibration in force as it is written down, so that one day's result becomes the next day's beginning.

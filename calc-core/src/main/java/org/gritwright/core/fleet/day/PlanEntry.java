@@ -36,7 +36,7 @@ import org.gritwright.units.quantity.RotationalSpeed;
  * @param countUncertainty the standard uncertainty of a count by eye, for trucks without a sensor
  * @param targetRates target rates for verification catches
  * @param testSpeeds test speeds that the trucks can be told
- * @param waysOfWeighing the ways of weighing to compare, one or more, each with its own name
+ * @param weighingMethods the weighing methods to compare, one or more, each with its own name
  */
 public record PlanEntry(
         Quantity<Dimensionless> wantedUncertainty,
@@ -51,17 +51,32 @@ public record PlanEntry(
         Optional<Quantity<RevolutionCount>> countUncertainty,
         List<Quantity<ApplicationRate>> targetRates,
         List<Quantity<Speed>> testSpeeds,
-        List<WayEntry> waysOfWeighing) {
+        List<WeighingMethodEntry> weighingMethods) {
     /** Fewer catches can't show how they scatter. */
     public static final int FEWEST_REPEATS = 3;
 
     /**
      * Checks the values and copies the lists.
      *
-     * @throws InvalidInputException if one is out of its range, lacks what it goes with, or there is no way of weighing or
+     * @throws InvalidInputException if one is out of its range, lacks what it goes with, or there is no weighing method or
      *     one of a name twice
      */
     public PlanEntry {
+        Require.given(
+                PlanEntry.class,
+                wantedUncertainty,
+                wantedVerificationUncertainty,
+                fewestRepeats,
+                mostRepeats,
+                shaftSpeed,
+                lowestShaftSpeed,
+                highestShaftSpeed,
+                startTimeConstant,
+                greatestStartLoss,
+                countUncertainty,
+                targetRates,
+                testSpeeds,
+                weighingMethods);
         Require.fraction("wanted uncertainty", wantedUncertainty);
         wantedVerificationUncertainty.ifPresent(u -> Require.fraction("wanted uncertainty of a verification", u));
         fewestRepeats.ifPresent(n -> requireRepeats("fewest repeats", 1, n));
@@ -76,10 +91,11 @@ public record PlanEntry(
         lowestShaftSpeed.ifPresent(lowest -> new WorkingRange(lowest, highestShaftSpeed.get()));
         startTimeConstant.ifPresent(FirstOrderStart::new);
         greatestStartLoss.ifPresent(part -> Require.fraction("part lost by the start", part));
-        if (greatestStartLoss.isPresent() && startTimeConstant.isEmpty()) {
-            throw new InvalidInputException(
-                    "part lost by the start", "given with the time constant of the start", "it alone");
-        }
+        Require.that(
+                greatestStartLoss.isEmpty() || startTimeConstant.isPresent(),
+                "part lost by the start",
+                "given with the time constant of the start",
+                "it alone");
         countUncertainty.ifPresent(PlannedCount.ByEye::new);
         targetRates = List.copyOf(targetRates);
         targetRates.forEach(rate -> Require.positive("target rate", ApplicationRate.class, rate));
@@ -91,22 +107,16 @@ public record PlanEntry(
                     "planned with target rates and test speeds",
                     targetRates.isEmpty() ? "test speeds only" : "target rates only");
         }
-        waysOfWeighing = List.copyOf(waysOfWeighing);
-        if (waysOfWeighing.isEmpty()) {
-            throw new InvalidInputException("ways of weighing", "one or more", "none");
-        }
+        weighingMethods = List.copyOf(weighingMethods);
+        Require.that(!weighingMethods.isEmpty(), "weighing methods", "one or more", "none");
         Set<String> names = new HashSet<>();
-        for (WayEntry way : waysOfWeighing) {
-            if (!names.add(way.name())) {
-                throw new InvalidInputException("way of weighing", "listed once", "\"" + way.name() + "\"");
-            }
+        for (WeighingMethodEntry method : weighingMethods) {
+            Require.that(names.add(method.name()), "weighing method", "listed once", () -> "\"" + method.name() + "\"");
         }
     }
 
     private static void requireRepeats(String field, int fewest, int repeats) {
-        if (repeats < fewest || repeats > 1000) {
-            throw new InvalidInputException(field, "from " + fewest + " to 1000", String.valueOf(repeats));
-        }
+        Require.that(repeats >= fewest && repeats <= 1000, field, "from " + fewest + " to 1000", repeats);
     }
 
     public int fewest() {

@@ -3,6 +3,7 @@ package org.gritwright.core.fleet.day;
 import java.time.LocalDate;
 import java.util.List;
 import javax.measure.Quantity;
+import org.gritwright.units.check.Require;
 import org.gritwright.units.quantity.PulsesPerDistance;
 
 /**
@@ -16,6 +17,7 @@ public record RoadSpeedEntry(LocalDate on, Quantity<PulsesPerDistance> inForce, 
 
     /** Copies the list. */
     public RoadSpeedEntry {
+        Require.given(RoadSpeedEntry.class, on, inForce, runs);
         runs = List.copyOf(runs);
     }
 }

@@ -16,18 +16,19 @@ import org.gritwright.core.spi.ConveyorType;
 import org.gritwright.core.spi.GateType;
 import org.gritwright.core.spi.TypeId;
 import org.gritwright.core.spi.TypeRegistry;
-import org.gritwright.units.InvalidInputException;
 import org.gritwright.units.check.Require;
 import org.gritwright.units.quantity.PulsesPerRevolution;
 
 /**
- * What stands on a truck, as it was written down. Nothing but presence is checked here. Immutable, thread-safe, a value.
+ * The equipment on a truck, as it was written down. Nothing but presence is checked here. Immutable, thread-safe, a
+ * value.
  *
  * @param conveyor the conveyor
  * @param gate the gate
  * @param pulsesPerRevolution pulses per revolution of the sensed shaft; none without a sensor
  * @param gearRatio revolutions of the sensed or watched shaft per revolution of the conveyor's drive shaft
- * @param controlSettings the table of control settings and loaded shaft speeds of a drive without feedback; empty without
+ * @param controlSettings the table of control settings and loaded shaft speeds of a drive without feedback; empty if
+ *     there is none
  * @param gateReading how far a gate that is set by reading it may be off, either way; none if nobody knows
  */
 public record SpreaderEntry(
@@ -40,12 +41,9 @@ public record SpreaderEntry(
 
     /** Copies the list. */
     public SpreaderEntry {
-        Objects.requireNonNull(conveyor, "conveyor");
-        Objects.requireNonNull(gate, "gate");
-        Objects.requireNonNull(pulsesPerRevolution, "pulsesPerRevolution");
-        Objects.requireNonNull(gearRatio, "gearRatio");
+        Require.given(
+                SpreaderEntry.class, conveyor, gate, pulsesPerRevolution, gearRatio, controlSettings, gateReading);
         controlSettings = List.copyOf(controlSettings);
-        Objects.requireNonNull(gateReading, "gateReading");
     }
 
     /**
@@ -63,7 +61,12 @@ public record SpreaderEntry(
             Quantity<PulsesPerRevolution> pulsesPerRevolution,
             Quantity<Dimensionless> gearRatio) {
         return new SpreaderEntry(
-                conveyor, gate, Optional.of(pulsesPerRevolution), gearRatio, List.of(), Optional.empty());
+                conveyor,
+                gate,
+                Optional.of(Objects.requireNonNull(pulsesPerRevolution, "pulsesPerRevolution")),
+                gearRatio,
+                List.of(),
+                Optional.empty());
     }
 
     /**
@@ -103,7 +106,7 @@ public record SpreaderEntry(
      *
      * @param types the types that are known
      * @return the conveyor
-     * @throws InvalidInputException if the type is not known or doesn't accept the parameters
+     * @throws org.gritwright.units.InvalidInputException if the type is not known or doesn't accept the parameters
      */
     public Conveyor conveyor(TypeRegistry types) {
         ConveyorType type = types.conveyor(TypeId.of(conveyor.type(), conveyor.version()));
@@ -115,7 +118,7 @@ public record SpreaderEntry(
      *
      * @param types the types that are known
      * @return the gate
-     * @throws InvalidInputException if the type is not known or doesn't accept the parameters
+     * @throws org.gritwright.units.InvalidInputException if the type is not known or doesn't accept the parameters
      */
     public Gate gate(TypeRegistry types) {
         GateType type = types.gate(TypeId.of(gate.type(), gate.version()));
@@ -127,25 +130,22 @@ public record SpreaderEntry(
      *
      * @param types the types that are known
      * @return the spreader
-     * @throws InvalidInputException if a part can't be made, or the parts don't go together
+     * @throws org.gritwright.units.InvalidInputException if a part can't be made, or the parts don't go together
      */
     public Spreader spreader(TypeRegistry types) {
         return new Spreader(conveyor(types), gate(types), feedback());
     }
 
     /**
-     * How the turning of the drive becomes known.
+     * How the drive's revolutions become known.
      *
      * @return a sensor, a table of control settings, or neither
-     * @throws InvalidInputException if there are both, or a number is out of its range
+     * @throws org.gritwright.units.InvalidInputException if there are both, or a number is out of its range
      */
     public DriveFeedback feedback() {
         boolean openLoop = !controlSettings.isEmpty();
         if (pulsesPerRevolution.isPresent()) {
-            if (openLoop) {
-                throw new InvalidInputException(
-                        "control settings", "left out for a drive with a shaft sensor", "a table");
-            }
+            Require.that(!openLoop, "control settings", "left out for a drive with a shaft sensor", "a table");
             return new ShaftSensor(pulsesPerRevolution.get(), gearRatio);
         }
         return openLoop ? new OpenLoop(gearRatio, controlSettings) : new NoSensor(gearRatio);

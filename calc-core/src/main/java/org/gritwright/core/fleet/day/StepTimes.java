@@ -5,8 +5,8 @@ import javax.measure.quantity.Time;
 import org.gritwright.units.check.Require;
 
 /**
- * How long each step takes with a way of weighing, by the user's own watch; zero must be said. Immutable, thread-safe, a
- * value.
+ * How long each step takes with a weighing method, by the user's own watch; zero must be stated. Immutable,
+ * thread-safe, a value.
  *
  * @param setUp setting up at a truck, once, with all safety steps
  * @param perCatch for each catch of a calibration, beside the run itself and the containers

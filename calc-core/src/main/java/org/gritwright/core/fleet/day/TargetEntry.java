@@ -3,6 +3,7 @@ package org.gritwright.core.fleet.day;
 import java.util.Optional;
 import javax.measure.Quantity;
 import org.gritwright.units.InvalidInputException;
+import org.gritwright.units.check.Require;
 import org.gritwright.units.quantity.ApplicationRate;
 import org.gritwright.units.quantity.LaneApplicationRate;
 import org.gritwright.units.quantity.LaneCount;
@@ -19,6 +20,10 @@ public record TargetEntry(
         Optional<Quantity<ApplicationRate>> rate,
         Optional<Quantity<LaneApplicationRate>> laneRate,
         Optional<Quantity<LaneCount>> lanes) {
+    /** Checks that nothing is null. */
+    public TargetEntry {
+        Require.given(TargetEntry.class, rate, laneRate, lanes);
+    }
 
     /**
      * The target rate per distance.

@@ -4,6 +4,7 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import org.gritwright.units.check.Require;
 
 /**
  * A conveyor or gate as it was written down.
@@ -16,6 +17,7 @@ public record TypedEntry(String type, int version, Map<String, ?> parameters) {
 
     /** Copies the parameters, in the order of their names. */
     public TypedEntry {
+        Require.given(TypedEntry.class, type, parameters);
         Map<String, Object> copy = new TreeMap<>(parameters);
         copy.replaceAll((name, value) -> value instanceof List<?> list ? List.copyOf(list) : value);
         parameters = Collections.unmodifiableMap(copy);

@@ -6,6 +6,7 @@ import javax.measure.quantity.Length;
 import javax.measure.quantity.Mass;
 import javax.measure.quantity.Speed;
 import javax.measure.quantity.Time;
+import org.gritwright.units.check.Require;
 
 /**
  * A verification catch as it was written down.
@@ -29,4 +30,19 @@ public record VerificationCatchEntry(
         Optional<Quantity<Time>> runTime,
         Optional<Quantity<Length>> testDistance,
         Optional<Quantity<Mass>> indicated,
-        Optional<Quantity<Mass>> indicatedStep) {}
+        Optional<Quantity<Mass>> indicatedStep) {
+    /** Checks that nothing is null. */
+    public VerificationCatchEntry {
+        Require.given(
+                VerificationCatchEntry.class,
+                entry,
+                inForce,
+                slot,
+                target,
+                testSpeed,
+                runTime,
+                testDistance,
+                indicated,
+                indicatedStep);
+    }
+}

@@ -9,6 +9,7 @@ import org.gritwright.core.judgement.Tolerance;
 import org.gritwright.core.observation.Material;
 import org.gritwright.core.weighing.Scale;
 import org.gritwright.units.InvalidInputException;
+import org.gritwright.units.check.Require;
 
 /**
  * What all trucks of a day share, by name. Immutable, thread-safe.
@@ -22,6 +23,7 @@ public record Yard(FleetDay day, Tolerance tolerance, Map<String, Scale> scales,
 
     /** Copies the maps. */
     public Yard {
+        Require.given(Yard.class, day, tolerance, scales, materials);
         scales = Map.copyOf(scales);
         materials = Map.copyOf(materials);
     }

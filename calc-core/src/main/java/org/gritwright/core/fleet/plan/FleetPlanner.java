@@ -3,7 +3,6 @@ package org.gritwright.core.fleet.plan;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
@@ -17,7 +16,7 @@ import org.gritwright.core.fleet.day.InForceEntry;
 import org.gritwright.core.fleet.day.PlanEntry;
 import org.gritwright.core.fleet.day.TruckDay;
 import org.gritwright.core.fleet.day.VerificationCatchEntry;
-import org.gritwright.core.fleet.day.WayEntry;
+import org.gritwright.core.fleet.day.WeighingMethodEntry;
 import org.gritwright.core.fleet.day.Yard;
 import org.gritwright.core.metering.Spreader;
 import org.gritwright.core.observation.CalibrationPoint;
@@ -35,7 +34,6 @@ import org.gritwright.core.spi.Setting;
 import org.gritwright.core.spi.TypeRegistry;
 import org.gritwright.units.Amounts;
 import org.gritwright.units.InvalidInputException;
-import org.gritwright.units.TradeSystem;
 import org.gritwright.units.UnitSymbol;
 import org.gritwright.units.check.Require;
 import org.gritwright.units.quantity.ApplicationRate;
@@ -45,24 +43,23 @@ import org.gritwright.units.quantity.DischargePerRevolution;
 /**
  * Plans a fleet's day before anything is dropped, truck by truck: one that can't be planned doesn't stop the others.
  *
- * <p>A truck is planned for the calibration points of its calibrations in force, with their values as the expected discharge.
- * Without one it is for the points of the catches that are written down, or for the day's one material on a spreader that has
- * no gate to set; the expected discharge is then the swept volume × the loose bulk density × the middle of the usual apparent
- * fill.
+ * <p>A truck is planned for the calibration points of its calibrations in force, with their values as the expected
+ * discharge. Without one, it is planned for the points of the recorded catches, or for the day's one material on a
+ * spreader that has no gate to set; the expected discharge is then the swept volume × the loose bulk density × the
+ * middle of the usual apparent fill.
  *
  * @param types the conveyor and gate types that are known
- * @param limits where a catch would begin to be remarkable
+ * @param limits thresholds beyond which a catch would be flagged
  */
 public record FleetPlanner(TypeRegistry types, CatchLimits limits) {
 
     /** Checks that all are given. */
     public FleetPlanner {
-        Objects.requireNonNull(types, "types");
-        Objects.requireNonNull(limits, "limits");
+        Require.given(FleetPlanner.class, types, limits);
     }
 
     /**
-     * A planner with the common limits and nothing allowed for but the common scatter.
+     * A planner with the common limits and no allowance except the common scatter.
      *
      * @param types the conveyor and gate types that are known
      * @return the planner
@@ -75,15 +72,15 @@ public record FleetPlanner(TypeRegistry types, CatchLimits limits) {
      * Plans all trucks.
      *
      * @param day the fleet's day
-     * @param plan what it is to be planned for
+     * @param plan what the plan is to reach
      * @return the plan
      * @throws InvalidInputException if the tolerance is not greater than zero, two scales or materials share a name, or a
-     *     way of weighing names a scale that isn't there
+     *     weighing method names a scale that isn't there
      */
     public FleetPlan plan(FleetDay day, PlanEntry plan) {
         Yard yard = Yard.of(day);
-        for (WayEntry way : plan.waysOfWeighing()) {
-            Require.naming("way of weighing \"" + way.name() + "\"", () -> yard.scale(way.scale()));
+        for (WeighingMethodEntry method : plan.weighingMethods()) {
+            Require.naming("weighing method \"" + method.name() + "\"", () -> yard.scale(method.scale()));
         }
         return new FleetPlan(
                 plan,
@@ -138,8 +135,7 @@ public record FleetPlanner(TypeRegistry types, CatchLimits limits) {
     }
 
     private static Quantity<DischargePerRevolution> discharge(double kilograms, Quantity<?> inTheSystemOf) {
-        TradeSystem system = UnitSymbol.of(inTheSystemOf.getUnit()).system();
-        return Amounts.ofSi(kilograms, UnitSymbol.tradeUnit(DischargePerRevolution.class, system));
+        return Amounts.ofSi(kilograms, UnitSymbol.tradeUnit(DischargePerRevolution.class, inTheSystemOf));
     }
 
     /** The calibration points that somebody wrote down. */
@@ -153,16 +149,16 @@ public record FleetPlanner(TypeRegistry types, CatchLimits limits) {
         if (!noted.isEmpty()) {
             return List.copyOf(noted);
         }
-        if (spreader.isSettable()) {
-            throw new InvalidInputException(
-                    "gate setting to plan for", "known from a calibration in force or a catch", "nothing");
-        }
-        if (yard.materials().size() != 1) {
-            throw new InvalidInputException(
-                    "material to plan for",
-                    "known from a calibration in force or a catch, or the only one of the day",
-                    yard.materials().size() + " materials");
-        }
+        Require.that(
+                !spreader.isSettable(),
+                "gate setting to plan for",
+                "known from a calibration in force or a catch",
+                "nothing");
+        Require.that(
+                yard.materials().size() == 1,
+                "material to plan for",
+                "known from a calibration in force or a catch, or the only one of the day",
+                () -> yard.materials().size() + " materials");
         return List.of(CalibrationPoint.of(yard.materials().values().iterator().next(), spreader, Setting.none()));
     }
 
@@ -173,33 +169,37 @@ public record FleetPlanner(TypeRegistry types, CatchLimits limits) {
             Quantity<DischargePerRevolution> expected,
             PointPlan.Source source) {
         PlannedCount count = PlannedCount.with(point.metering().feedback(), plan.countUncertainty());
-        List<WayPlan> ways = plan.waysOfWeighing().stream()
-                .map(way -> way(yard, plan, way, count, expected))
+        List<MethodPlan> methods = plan.weighingMethods().stream()
+                .map(method -> method(yard, plan, method, count, expected))
                 .toList();
-        return new PointPlan(point, expected, source, count, ways);
+        return new PointPlan(point, expected, source, count, methods);
     }
 
-    /** A way that can't take even the smallest catch is no fault of the truck's. */
-    private WayPlan way(
-            Yard yard, PlanEntry plan, WayEntry way, PlannedCount count, Quantity<DischargePerRevolution> expected) {
+    /** A method that can't take even the smallest catch is no fault of the truck's. */
+    private MethodPlan method(
+            Yard yard,
+            PlanEntry plan,
+            WeighingMethodEntry method,
+            PlannedCount count,
+            Quantity<DischargePerRevolution> expected) {
         try {
             CatchSetup setup = new CatchSetup(
-                    yard.scale(way.scale()),
+                    yard.scale(method.scale()),
                     yard.day().day(),
-                    way.containers(),
+                    method.containers(),
                     count,
                     expected,
                     limits.withAllowances(yard.day().allowances()));
             CatchPlanner planner = CatchPlanner.of(setup, plan.fewest(), plan.most());
             PlanResult calibration = planner.plan(plan.wantedUncertainty());
-            return new WayPlan(
-                    way,
+            return new MethodPlan(
+                    method,
                     Optional.empty(),
                     Optional.of(calibration),
                     planner.table(CatchPlanner.USUAL),
                     runs(yard, plan, setup.afterCalibration(calibration.series().repeats())));
         } catch (InvalidInputException e) {
-            return WayPlan.refused(way, e.getMessage());
+            return MethodPlan.refused(method, e.getMessage());
         }
     }
 

@@ -4,6 +4,7 @@ import java.util.List;
 import javax.measure.Quantity;
 import org.gritwright.core.observation.CalibrationPoint;
 import org.gritwright.core.planning.PlannedCount;
+import org.gritwright.units.check.Require;
 import org.gritwright.units.quantity.DischargePerRevolution;
 
 /**
@@ -13,14 +14,14 @@ import org.gritwright.units.quantity.DischargePerRevolution;
  * @param expected the discharge per revolution that is planned with
  * @param source where that comes from
  * @param count how the revolutions become known
- * @param ways a plan for each way of weighing
+ * @param methods a plan for each weighing method
  */
 public record PointPlan(
         CalibrationPoint point,
         Quantity<DischargePerRevolution> expected,
         Source source,
         PlannedCount count,
-        List<WayPlan> ways) {
+        List<MethodPlan> methods) {
 
     /** Where an expected discharge comes from. */
     public enum Source {
@@ -47,6 +48,7 @@ public record PointPlan(
 
     /** Copies the list. */
     public PointPlan {
-        ways = List.copyOf(ways);
+        Require.given(PointPlan.class, point, expected, source, count, methods);
+        methods = List.copyOf(methods);
     }
 }

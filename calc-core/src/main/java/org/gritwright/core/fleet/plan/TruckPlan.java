@@ -11,12 +11,13 @@ import org.gritwright.core.fleet.day.StepTimes;
 import org.gritwright.core.fleet.day.TruckDay;
 import org.gritwright.units.Amounts;
 import org.gritwright.units.SpreadingUnits;
+import org.gritwright.units.check.Require;
 
 /**
  * One truck's plan.
  *
  * @param truck the truck
- * @param plan what was to be planned for
+ * @param plan what the plan is to reach
  * @param refusal why nothing can be planned; none if something can
  * @param points a plan for each calibration point; empty with a refusal
  */
@@ -24,48 +25,50 @@ public record TruckPlan(TruckDay truck, PlanEntry plan, Optional<String> refusal
 
     /** Copies the list. */
     public TruckPlan {
+        Require.given(TruckPlan.class, truck, plan, refusal, points);
         points = List.copyOf(points);
     }
 
     /**
-     * Whether a way of weighing reaches the wanted uncertainty everywhere on this truck.
+     * Whether a weighing method reaches the wanted uncertainty everywhere on this truck.
      *
-     * @param way its point in the plan, from 0
+     * @param method its position in the plan, from 0
      * @return true if it does
      */
-    public boolean isReachedBy(int way) {
+    public boolean isReachedBy(int method) {
         return refusal.isEmpty()
-                && points.stream().allMatch(point -> point.ways().get(way).isReached());
+                && points.stream().allMatch(point -> point.methods().get(method).isReached());
     }
 
     /**
-     * How long the truck takes with a way of weighing: setting up, all catches with their runs and containers, cleaning
+     * How long the truck takes with a weighing method: setting up, all catches with their runs and containers, cleaning
      * up.
      *
-     * @param way its point in the plan, from 0
-     * @return the time in minutes; none where that way doesn't reach the wanted uncertainty
+     * @param method its position in the plan, from 0
+     * @return the time in minutes; none where that method doesn't reach the wanted uncertainty
      */
-    public Optional<Quantity<Time>> time(int way) {
-        if (!isReachedBy(way)) {
+    public Optional<Quantity<Time>> time(int method) {
+        if (!isReachedBy(method)) {
             return Optional.empty();
         }
-        StepTimes times = plan.waysOfWeighing().get(way).times();
-        double seconds = WayPlan.si(times.setUp()) + WayPlan.si(times.cleanUp());
+        StepTimes times = plan.weighingMethods().get(method).times();
+        double seconds = MethodPlan.si(times.setUp()) + MethodPlan.si(times.cleanUp());
         for (PointPlan point : points) {
-            seconds += point.ways().get(way).seconds(plan);
+            seconds += point.methods().get(method).seconds(plan);
         }
         return Optional.of(Amounts.ofSi(seconds, SpreadingUnits.MINUTE));
     }
 
     /**
-     * The way of weighing that takes the least time of those that reach the wanted uncertainty.
+     * The quickest weighing method that reaches the wanted uncertainty.
      *
-     * @return its point in the plan, from 0; none if none reaches it
+     * @return its position in the plan, from 0; none if none reaches it
      */
     public Optional<Integer> quickest() {
-        return IntStream.range(0, plan.waysOfWeighing().size())
+        return IntStream.range(0, plan.weighingMethods().size())
                 .filter(this::isReachedBy)
                 .boxed()
-                .min(Comparator.comparingDouble(way -> WayPlan.si(time(way).orElseThrow())));
+                .min(Comparator.comparingDouble(
+                        method -> MethodPlan.si(time(method).orElseThrow())));
     }
 }

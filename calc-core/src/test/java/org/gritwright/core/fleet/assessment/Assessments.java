@@ -24,7 +24,7 @@ final class Assessments {
                 .toList();
     }
 
-    /** The correction that is to be dealt with. */
+    /** The correction that needs attention. */
     static Correction correction(TruckAssessment assessment) {
         return assessment.toCorrect().orElseThrow().correction().orElseThrow();
     }

@@ -262,11 +262,11 @@ class FleetAssessorTest {
     }
 
     @Test
-    void newTyresAreSettledByALaterRoadSpeedCheckAndByNothingElse() {
-        TruckDay tyres = with(good(), DAY, Change.Part.TYRE);
-        assertThat(codes(assess(tyres))).as("checked on the day of the change").isEmpty();
+    void newTiresAreSettledByALaterRoadSpeedCheckAndByNothingElse() {
+        TruckDay tires = with(good(), DAY, Change.Part.TIRE);
+        assertThat(codes(assess(tires))).as("checked on the day of the change").isEmpty();
         TruckDay unchecked = with(
-                with(idle("T-01"), DAY.minusDays(3), Change.Part.TYRE), verificationCatch(9, "5.2 lb/rev", 120, 57.7));
+                with(idle("T-01"), DAY.minusDays(3), Change.Part.TIRE), verificationCatch(9, "5.2 lb/rev", 120, 57.7));
         TruckAssessment assessment = assess(with(unchecked, calibrationCatch(8, 2)));
         assertThat(codes(assessment)).contains(FindingCode.ROAD_SPEED_BEFORE_CHANGE);
         assertThat(assessment.roadProof()).isEqualTo(RoadProof.NOT_CHECKED);
@@ -274,8 +274,8 @@ class FleetAssessorTest {
     }
 
     @Test
-    void aRoadSpeedCheckBeforeNewTyresSaysNothing() {
-        TruckDay checkedBefore = withRoadSpeed(with(idle("T-01"), DAY, Change.Part.TYRE), DAY.minusDays(1), 13_000);
+    void aRoadSpeedCheckBeforeNewTiresSaysNothing() {
+        TruckDay checkedBefore = withRoadSpeed(with(idle("T-01"), DAY, Change.Part.TIRE), DAY.minusDays(1), 13_000);
         assertThat(assess(checkedBefore).roadProof()).isEqualTo(RoadProof.NOT_CHECKED);
     }
 
@@ -312,7 +312,7 @@ class FleetAssessorTest {
     void theSameOpeningInOtherUnitsIsTheSamePlace() {
         CalibrationCatchEntry inches = calibrationCatch(8, 2);
         CatchEntry e = calibrationCatch(9, 2).entry();
-        CatchEntry metric = e.at(Amounts.of(50.8, SpreadingUnits.MILLIMETRE));
+        CatchEntry metric = e.at(Amounts.of(50.8, SpreadingUnits.MILLIMETER));
         TruckAssessment assessment =
                 assess(with(idle("T-01"), inches, new CalibrationCatchEntry(metric, true, inches.coasting())));
         assertThat(calibrations(assessment)).hasSize(1);
@@ -324,7 +324,7 @@ class FleetAssessorTest {
         double perSecond = 300 / 5.2 / 120;
         VerificationCatchEntry shorter = verificationCatch(9, "5.2 lb/rev", 60, perSecond * 54);
         CatchEntry e = verificationCatch(10, "5.2 lb/rev", 120, perSecond * 114).entry();
-        CatchEntry metric = e.at(Amounts.of(50.8, SpreadingUnits.MILLIMETRE));
+        CatchEntry metric = e.at(Amounts.of(50.8, SpreadingUnits.MILLIMETER));
         TruckAssessment assessment = assess(with(good(), shorter, verificationCatch("5.2 lb/rev", 120, metric)));
         assertThat(startUps(assessment)).hasSize(1);
         assertThat(codes(assessment)).contains(FindingCode.START_UP_LOSS);

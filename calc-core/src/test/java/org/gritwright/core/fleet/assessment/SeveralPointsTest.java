@@ -198,9 +198,7 @@ class SeveralPointsTest {
 
     @Test
     void aCurveThatNoCatchHasProvenProvesNothing() {
-        TruckDay unverified = calibratedAround(TRUE_AT_THREE).toBuilder()
-                .verificationCatches(List.of())
-                .build();
+        TruckDay unverified = calibratedAround(TRUE_AT_THREE).verificationCatches(List.of());
 
         assertThat(assess(unverified).points())
                 .extracting(PointAssessment::proof)
@@ -210,12 +208,10 @@ class SeveralPointsTest {
     @Test
     void beyondTheCaughtSettingsACurveProvesNothing() {
         TruckDay calibrated = calibratedAround(TRUE_AT_THREE);
-        TruckDay atFive = calibrated.toBuilder()
-                .inForce(List.of(
-                        inForce("5.2 lb/rev", 2, LAST_WEEK),
-                        inForce("10.4 lb/rev", 4, LAST_WEEK),
-                        inForce("13 lb/rev", 5, LAST_WEEK)))
-                .build();
+        TruckDay atFive = calibrated.inForce(List.of(
+                inForce("5.2 lb/rev", 2, LAST_WEEK),
+                inForce("10.4 lb/rev", 4, LAST_WEEK),
+                inForce("13 lb/rev", 5, LAST_WEEK)));
 
         assertThat(at(5, assess(atFive)).proof()).isEqualTo(MassProof.NOT_CHECKED);
     }
@@ -227,8 +223,8 @@ class SeveralPointsTest {
         Finding finding = only(FindingCode.DISPLAY_SET_FOR_ANOTHER_SETTING, assessment.findings());
         assertThat(numbers(finding)).containsEntry("set", inches(2)).containsEntry("caught", inches(3));
         assertThat(finding.sentence())
-                .isEqualTo("The display is set for gate 2 in, the catch of 2026-10-19 09:00 was at 3 in: it proves the"
-                        + " value of neither.");
+                .isEqualTo("The display was set for gate 2 in, but the catch of 2026-10-19 09:00 was made at 3 in: it"
+                        + " proves neither value.");
         assertThat(assessment.points()).extracting(PointAssessment::proof).containsOnly(MassProof.NOT_CHECKED);
         assertThat(corrections(assessment)).isEmpty();
         assertThat(assessment.toDo())
@@ -272,7 +268,7 @@ class SeveralPointsTest {
         assertThat(only(FindingCode.CATCH_BEFORE_ENTRY, before.findings()).sentence())
                 .isEqualTo(
                         "The catch of 2026-10-19 09:00 was made before the value in force was entered, 2026-10-19: it"
-                                + " says nothing of that value.");
+                                + " says nothing about that value.");
         assertThat(before.nextStep()).isEqualTo(NextStep.VERIFY);
         for (int hour : new int[] {10, 11}) {
             assertThat(assess(with(enteredAtTen, caught(hour, 2, "5.2 lb/rev", 57.7)))
@@ -316,12 +312,12 @@ class SeveralPointsTest {
 
     @Test
     void twoSettingsThatAreAlmostOneAreNamed() {
-        CatchEntry metric = calibrationCatch(9, 2).entry().at(Amounts.of(57, SpreadingUnits.MILLIMETRE));
+        CatchEntry metric = calibrationCatch(9, 2).entry().at(Amounts.of(57, SpreadingUnits.MILLIMETER));
         TruckAssessment assessment = assess(with(
                 idle("T-01"), calibrationCatch(8, 2.25), new CalibrationCatchEntry(metric, true, Coasting.IN_BOTH)));
 
         assertThat(numbers(only(FindingCode.SETTINGS_NEARLY_THE_SAME, assessment.findings())))
-                .containsEntry("first", Amounts.of(57, SpreadingUnits.MILLIMETRE))
+                .containsEntry("first", Amounts.of(57, SpreadingUnits.MILLIMETER))
                 .containsEntry("second", inches(2.25));
         assertThat(codes(assess(with(idle("T-01"), calibrationCatch(8, 2), calibrationCatch(9, 3)))
                         .findings()))

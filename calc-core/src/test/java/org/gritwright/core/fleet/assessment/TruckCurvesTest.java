@@ -14,7 +14,7 @@ import static org.gritwright.core.fleet.day.Trucks.idle;
 import static org.gritwright.core.fleet.day.Trucks.pulses;
 import static org.gritwright.core.fleet.day.Trucks.verificationCatch;
 import static org.gritwright.core.fleet.day.Trucks.with;
-import static org.gritwright.units.SpreadingUnits.MILLIMETRE;
+import static org.gritwright.units.SpreadingUnits.MILLIMETER;
 import static org.gritwright.units.SpreadingUnits.ONE;
 import static org.gritwright.units.SpreadingUnits.POUND_PER_CUBIC_FOOT;
 import static org.gritwright.units.SpreadingUnits.POUND_PER_REVOLUTION;
@@ -87,7 +87,7 @@ class TruckCurvesTest {
     }
 
     private static TruckDay withModel(CurveModel model, TruckDay truck) {
-        return truck.toBuilder().curveModel(model).build();
+        return truck.curveModel(model);
     }
 
     private static double poundsPerRevolutionAt(DischargeCurve curve, Quantity<Length> opening) {
@@ -107,7 +107,7 @@ class TruckCurvesTest {
         CalibrationCatchEntry one = calibrationCatch(9, 2);
         CatchEntry e = one.entry();
         CalibrationCatchEntry metric =
-                new CalibrationCatchEntry(e.at(Amounts.of(50.8, MILLIMETRE)), true, Coasting.IN_BOTH);
+                new CalibrationCatchEntry(e.at(Amounts.of(50.8, MILLIMETER)), true, Coasting.IN_BOTH);
 
         TruckAssessment assessment = assess(with(idle("T-01"), calibrationCatch(8, 2), metric));
         assertThat(assessment.refusals()).isEmpty();
@@ -299,8 +299,8 @@ class TruckCurvesTest {
     private static TruckDay oneOff() {
         return with(
                 idle("T-01"),
-                caught(6, 2, 5.17),
-                caught(7, 2, 5.23),
+                caught(6, 2, 5.18),
+                caught(7, 2, 5.22),
                 caught(8, 3, 7.77),
                 caught(9, 3, 7.83),
                 caught(10, 4, 13.0),

@@ -11,12 +11,12 @@ import static org.gritwright.core.fleet.day.Trucks.entry;
 import static org.gritwright.core.fleet.day.Trucks.idle;
 import static org.gritwright.core.fleet.day.Trucks.pulses;
 import static org.gritwright.core.fleet.day.Trucks.with;
-import static org.gritwright.units.SpreadingUnits.CENTIMETRE;
+import static org.gritwright.units.SpreadingUnits.CENTIMETER;
 import static org.gritwright.units.SpreadingUnits.ONE;
 import static org.gritwright.units.SpreadingUnits.POUND_PER_REVOLUTION;
 import static org.gritwright.units.SpreadingUnits.REVOLUTION_PER_MINUTE;
 import static org.gritwright.units.SpreadingUnits.SECOND;
-import static org.gritwright.units.SpreadingUnits.SQUARE_CENTIMETRE;
+import static org.gritwright.units.SpreadingUnits.SQUARE_CENTIMETER;
 import static org.gritwright.units.SpreadingUnits.SQUARE_INCH;
 
 import java.util.ArrayList;
@@ -85,11 +85,10 @@ class TruckDrivesAndGatesTest {
     }
 
     private static TruckDay openLoop(OpenLoop.Row... table) {
-        return TruckDay.builder(
-                        "T-01",
-                        SpreaderEntry.watched(Trucks.conveyor(), Trucks.gate(), Amounts.of(5.2, ONE))
-                                .withControlSettings(List.of(table)))
-                .build();
+        return TruckDay.of(
+                "T-01",
+                SpreaderEntry.watched(Trucks.conveyor(), Trucks.gate(), Amounts.of(5.2, ONE))
+                        .withControlSettings(List.of(table)));
     }
 
     private static TruckDay openLoop(CountEntry counted, double netPounds) {
@@ -172,7 +171,7 @@ class TruckDrivesAndGatesTest {
     }
 
     private static TruckDay gated(TypedEntry gate) {
-        return TruckDay.builder("T-01", Trucks.spreader(gate)).build();
+        return TruckDay.of("T-01", Trucks.spreader(gate));
     }
 
     /** The marks 0 to 6, each of which opens as much as an inch of the others' gate, 22 in wide. */
@@ -182,7 +181,7 @@ class TruckDrivesAndGatesTest {
                 1,
                 Map.of(
                         "settings", List.of(Amounts.of(0, ONE), Amounts.of(6, ONE)),
-                        "areas", List.of(Amounts.of(0, SQUARE_CENTIMETRE), Amounts.of(22 * 6, SQUARE_INCH)))));
+                        "areas", List.of(Amounts.of(0, SQUARE_CENTIMETER), Amounts.of(22 * 6, SQUARE_INCH)))));
     }
 
     @Test
@@ -248,8 +247,8 @@ class TruckDrivesAndGatesTest {
                 "measured-table",
                 1,
                 Map.of(
-                        "openings", List.of(Amounts.of(1, CENTIMETRE), Amounts.of(6, CENTIMETRE)),
-                        "areas", List.of(Amounts.of(0, SQUARE_CENTIMETRE)))));
+                        "openings", List.of(Amounts.of(1, CENTIMETER), Amounts.of(6, CENTIMETER)),
+                        "areas", List.of(Amounts.of(0, SQUARE_CENTIMETER)))));
         TruckDay single = gated(new TypedEntry("measured-table", 1, Map.of("openings", inches(1), "areas", inches(1))));
 
         assertThat(reasons(assess(wrong)))

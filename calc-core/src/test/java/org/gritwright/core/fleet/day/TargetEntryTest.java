@@ -2,13 +2,14 @@ package org.gritwright.core.fleet.day;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
-import static org.gritwright.units.SpreadingUnits.KILOGRAM_PER_KILOMETRE;
-import static org.gritwright.units.SpreadingUnits.KILOGRAM_PER_LANE_KILOMETRE;
+import static org.gritwright.units.SpreadingUnits.KILOGRAM_PER_KILOMETER;
+import static org.gritwright.units.SpreadingUnits.KILOGRAM_PER_LANE_KILOMETER;
 import static org.gritwright.units.SpreadingUnits.LANE;
 import static org.gritwright.units.SpreadingUnits.PERCENT;
 
 import java.util.Optional;
 import javax.measure.Quantity;
+import javax.measure.quantity.Dimensionless;
 import org.gritwright.core.observation.Conditions;
 import org.gritwright.core.observation.Moisture;
 import org.gritwright.units.Amounts;
@@ -19,15 +20,15 @@ import org.gritwright.units.quantity.LaneCount;
 import org.junit.jupiter.api.Test;
 
 class TargetEntryTest {
-    private static final Optional<Quantity<ApplicationRate>> RATE = Optional.of(Amounts.of(85, KILOGRAM_PER_KILOMETRE));
+    private static final Optional<Quantity<ApplicationRate>> RATE = Optional.of(Amounts.of(85, KILOGRAM_PER_KILOMETER));
     private static final Optional<Quantity<LaneApplicationRate>> LANE_RATE =
-            Optional.of(Amounts.of(42.5, KILOGRAM_PER_LANE_KILOMETRE));
+            Optional.of(Amounts.of(42.5, KILOGRAM_PER_LANE_KILOMETER));
     private static final Optional<Quantity<LaneCount>> LANES = Optional.of(Amounts.of(2, LANE));
 
     @Test
     void aLaneRateTimesItsLanesIsARatePerDistance() {
         Quantity<ApplicationRate> rate = new TargetEntry(Optional.empty(), LANE_RATE, LANES).perDistance();
-        assertThat(Amounts.in(rate, KILOGRAM_PER_KILOMETRE)).isEqualTo(85);
+        assertThat(Amounts.in(rate, KILOGRAM_PER_KILOMETER)).isEqualTo(85);
     }
 
     @Test
@@ -50,21 +51,15 @@ class TargetEntryTest {
 
     @Test
     void aMoistureWithoutItsBasisIsRefusedAndSoIsABasisWithoutMoisture() {
-        assertThatThrownBy(() -> new Conditions(
-                        Optional.empty(),
-                        Optional.empty(),
-                        Optional.empty(),
-                        Optional.of(Amounts.of(3, PERCENT)),
-                        Optional.empty()))
+        assertThatThrownBy(() -> moist(Optional.of(Amounts.of(3, PERCENT)), Optional.empty()))
                 .isInstanceOf(InvalidInputException.class)
                 .hasMessage("moisture must be given together with its basis: without basis");
-        assertThatThrownBy(() -> new Conditions(
-                        Optional.empty(),
-                        Optional.empty(),
-                        Optional.empty(),
-                        Optional.empty(),
-                        Optional.of(Moisture.Basis.DRY_MASS)))
+        assertThatThrownBy(() -> moist(Optional.empty(), Optional.of(Moisture.Basis.DRY_MASS)))
                 .isInstanceOf(InvalidInputException.class)
                 .hasMessage("moisture must be given together with its basis: missing");
+    }
+
+    private static Conditions moist(Optional<Quantity<Dimensionless>> content, Optional<Moisture.Basis> basis) {
+        return new Conditions(Optional.empty(), Optional.empty(), Optional.empty(), content, basis);
     }
 }

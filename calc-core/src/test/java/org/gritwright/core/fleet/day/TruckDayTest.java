@@ -25,12 +25,12 @@ import org.junit.jupiter.api.Test;
 
 class TruckDayTest {
     private static final SpreaderEntry SPREADER = Trucks.spreader(Trucks.gate());
-    private static final TruckDay BARE = TruckDay.builder("T-01", SPREADER).build();
+    private static final TruckDay BARE = TruckDay.of("T-01", SPREADER);
 
     private static final List<OpenLoop.Row> ROWS =
             List.of(new OpenLoop.Row(Amounts.of(1, ONE), Amounts.of(9, REVOLUTION_PER_MINUTE)));
     private static final List<InForceEntry> IN_FORCE = List.of(inForce("5.2 lb/rev", DAY));
-    private static final List<ChangeEntry> CHANGES = List.of(new ChangeEntry(DAY, Change.Part.TYRE, Optional.empty()));
+    private static final List<ChangeEntry> CHANGES = List.of(new ChangeEntry(DAY, Change.Part.TIRE, Optional.empty()));
     private static final List<CalibrationCatchEntry> CALIBRATIONS = List.of(calibrationCatch(8, 2));
     private static final List<VerificationCatchEntry> VERIFICATIONS =
             List.of(verificationCatch(9, "5.2 lb/rev", 120, 57.7));
@@ -39,15 +39,14 @@ class TruckDayTest {
             new RoadSpeedEntry(DAY, Amounts.of(13_000, PULSE_PER_MILE), List.of());
 
     private static TruckDay full() {
-        return TruckDay.builder("T-01", SPREADER)
+        return TruckDay.of("T-01", SPREADER)
                 .curveModel(CurveModel.TABLE)
                 .inForce(IN_FORCE)
                 .changes(CHANGES)
                 .calibrationCatches(CALIBRATIONS)
                 .verificationCatches(VERIFICATIONS)
                 .roadSpeed(ROAD_SPEED)
-                .notes("gate sticks")
-                .build();
+                .notes("gate sticks");
     }
 
     @Test
@@ -67,15 +66,14 @@ class TruckDayTest {
 
     @Test
     void whatIsAddedLeavesTheRestAsItWas() {
-        TruckDay inOtherOrder = TruckDay.builder("T-01", SPREADER)
+        TruckDay inOtherOrder = TruckDay.of("T-01", SPREADER)
                 .notes("gate sticks")
                 .roadSpeed(ROAD_SPEED)
                 .verificationCatches(VERIFICATIONS)
                 .calibrationCatches(CALIBRATIONS)
                 .changes(CHANGES)
                 .inForce(IN_FORCE)
-                .curveModel(CurveModel.TABLE)
-                .build();
+                .curveModel(CurveModel.TABLE);
 
         assertThat(full())
                 .isEqualTo(inOtherOrder)
@@ -95,9 +93,9 @@ class TruckDayTest {
     void anotherDayBeginsWithEverythingOfThisOne() {
         SpreaderEntry read = SPREADER.withGateReading(GATE_READING);
 
-        assertThat(full().toBuilder().build()).isEqualTo(full());
-        assertThat(full().toBuilder().inForce(List.of()).build().inForce()).isEmpty();
-        assertThat(full().toBuilder().id("T-02").spreader(read).build())
+        assertThat(full()).isEqualTo(full());
+        assertThat(full().inForce(List.of()).inForce()).isEmpty();
+        assertThat(full().id("T-02").spreader(read))
                 .isEqualTo(new TruckDay(
                         "T-02",
                         read,
@@ -140,7 +138,7 @@ class TruckDayTest {
         SpreaderEntry spreader = SPREADER.withControlSettings(rows);
         rows.clear();
         List<InForceEntry> entries = new ArrayList<>(IN_FORCE);
-        TruckDay truck = BARE.toBuilder().inForce(entries).build();
+        TruckDay truck = BARE.inForce(entries);
         entries.clear();
 
         assertThat(spreader.controlSettings()).isEqualTo(ROWS);

@@ -68,9 +68,7 @@ public final class Trucks {
 
     /** A truck on which nothing was done that day. */
     public static TruckDay idle(String id) {
-        return TruckDay.builder(id, spreader(gate()))
-                .inForce(List.of(inForce("5.2 lb/rev", DAY)))
-                .build();
+        return TruckDay.of(id, spreader(gate())).inForce(List.of(inForce("5.2 lb/rev", DAY)));
     }
 
     /** The trucks' spreader with another gate. */
@@ -104,29 +102,27 @@ public final class Trucks {
     }
 
     public static TruckDay withNothingInForce(TruckDay truck) {
-        return truck.toBuilder().inForce(List.of()).build();
+        return truck.inForce(List.of());
     }
 
     public static TruckDay with(TruckDay truck, InForceEntry... inForce) {
-        return truck.toBuilder().inForce(List.of(inForce)).build();
+        return truck.inForce(List.of(inForce));
     }
 
     public static TruckDay with(TruckDay truck, SpreaderEntry spreader) {
-        return truck.toBuilder().spreader(spreader).build();
+        return truck.spreader(spreader);
     }
 
     public static TruckDay with(TruckDay truck, LocalDate changedOn, Change.Part part) {
-        return truck.toBuilder()
-                .changes(List.of(new ChangeEntry(changedOn, part, Optional.empty())))
-                .build();
+        return truck.changes(List.of(new ChangeEntry(changedOn, part, Optional.empty())));
     }
 
     public static TruckDay with(TruckDay truck, CalibrationCatchEntry... catches) {
-        return truck.toBuilder().calibrationCatches(List.of(catches)).build();
+        return truck.calibrationCatches(List.of(catches));
     }
 
     public static TruckDay with(TruckDay truck, VerificationCatchEntry... catches) {
-        return truck.toBuilder().verificationCatches(List.of(catches)).build();
+        return truck.verificationCatches(List.of(catches));
     }
 
     /** With three exact runs over a mile that counted 13 000 pulses each. */
@@ -138,9 +134,7 @@ public final class Trucks {
         List<CourseRunEntry> runs = IntStream.range(0, 3)
                 .mapToObj(i -> new CourseRunEntry(Amounts.of(1, MILE), Amounts.of(13_000, PULSE)))
                 .toList();
-        return truck.toBuilder()
-                .roadSpeed(new RoadSpeedEntry(on, Amounts.of(pulsesPerMileInForce, PULSE_PER_MILE), runs))
-                .build();
+        return truck.roadSpeed(new RoadSpeedEntry(on, Amounts.of(pulsesPerMileInForce, PULSE_PER_MILE), runs));
     }
 
     public static CountEntry pulses(double pulses) {
@@ -167,7 +161,7 @@ public final class Trucks {
                 entry(hour, openingInches, net, Optional.of(pulses(3000))), true, Coasting.IN_BOTH);
     }
 
-    /** A catch at 300 lb/mi and 30 mph that counted some revolutions and caught what they truly discharge. */
+    /** A catch at 360 lb/mi and 25 mi/h that counted some revolutions and caught what they truly discharge. */
     public static VerificationCatchEntry verificationCatch(
             int hour, String inForce, double seconds, double revolutions) {
         Optional<CountEntry> counted = Optional.of(pulses(Math.rint(revolutions * 100)));
@@ -181,8 +175,8 @@ public final class Trucks {
                 entry,
                 factor,
                 Optional.empty(),
-                new TargetEntry(Optional.of(Amounts.of(300, POUND_PER_MILE)), Optional.empty(), Optional.empty()),
-                Amounts.of(30, MILE_PER_HOUR),
+                new TargetEntry(Optional.of(Amounts.of(360, POUND_PER_MILE)), Optional.empty(), Optional.empty()),
+                Amounts.of(25, MILE_PER_HOUR),
                 Optional.of(Amounts.of(seconds, SECOND)),
                 Optional.empty(),
                 Optional.empty(),

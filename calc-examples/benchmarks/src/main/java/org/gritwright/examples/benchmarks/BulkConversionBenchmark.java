@@ -1,6 +1,6 @@
 package org.gritwright.examples.benchmarks;
 
-import static org.gritwright.units.SpreadingUnits.KILOGRAM_PER_KILOMETRE;
+import static org.gritwright.units.SpreadingUnits.KILOGRAM_PER_KILOMETER;
 import static org.gritwright.units.SpreadingUnits.POUND_PER_MILE;
 
 import java.util.concurrent.TimeUnit;
@@ -28,7 +28,7 @@ public class BulkConversionBenchmark {
     static final int VALUES = 1_000_000;
     private static final double FACTOR = 0.45359237 / 1.609344;
 
-    private final Conversion conversion = Conversion.between(POUND_PER_MILE, KILOGRAM_PER_KILOMETRE);
+    private final Conversion conversion = Conversion.between(POUND_PER_MILE, KILOGRAM_PER_KILOMETER);
     private final double[] poundsPerMile = new double[VALUES];
     private final double[] kilogramsPerKilometre = new double[VALUES];
 

@@ -49,7 +49,7 @@ public class FleetDayBenchmark {
             FleetDay day = Document.FLEET_DAY.read(in);
             List<TruckDay> trucks = new ArrayList<>();
             for (int i = 0; i < TRUCKS; i++) {
-                trucks.add(day.trucks().get(0).toBuilder().id("T-" + i).build());
+                trucks.add(day.trucks().get(0).id("T-" + i));
             }
             FleetDay many = day.withTrucks(trucks);
             json = Document.FLEET_DAY.toText(many).getBytes(StandardCharsets.UTF_8);

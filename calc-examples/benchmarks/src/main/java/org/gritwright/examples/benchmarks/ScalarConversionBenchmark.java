@@ -1,6 +1,6 @@
 package org.gritwright.examples.benchmarks;
 
-import static org.gritwright.units.SpreadingUnits.KILOGRAM_PER_KILOMETRE;
+import static org.gritwright.units.SpreadingUnits.KILOGRAM_PER_KILOMETER;
 import static org.gritwright.units.SpreadingUnits.POUND_PER_MILE;
 
 import java.util.concurrent.TimeUnit;
@@ -28,7 +28,7 @@ import org.openjdk.jmh.annotations.Warmup;
 public class ScalarConversionBenchmark {
     private static final double FACTOR = 0.45359237 / 1.609344;
 
-    private final Conversion conversion = Conversion.between(POUND_PER_MILE, KILOGRAM_PER_KILOMETRE);
+    private final Conversion conversion = Conversion.between(POUND_PER_MILE, KILOGRAM_PER_KILOMETER);
     private final Quantity<ApplicationRate> quantity = Amounts.of(300, POUND_PER_MILE);
     private double poundsPerMile = 300;
 
@@ -38,7 +38,7 @@ public class ScalarConversionBenchmark {
     /**
      * The baseline: one multiplication, rounded twice.
      *
-     * @return kilograms per kilometre
+     * @return kilograms per kilometer
      */
     @Benchmark
     public double bareMultiplication() {
@@ -48,7 +48,7 @@ public class ScalarConversionBenchmark {
     /**
      * The compiled conversion with its check.
      *
-     * @return kilograms per kilometre
+     * @return kilograms per kilometer
      */
     @Benchmark
     public double compiledConversion() {
@@ -62,6 +62,6 @@ public class ScalarConversionBenchmark {
      */
     @Benchmark
     public Quantity<ApplicationRate> quantityTo() {
-        return quantity.to(KILOGRAM_PER_KILOMETRE);
+        return quantity.to(KILOGRAM_PER_KILOMETER);
     }
 }

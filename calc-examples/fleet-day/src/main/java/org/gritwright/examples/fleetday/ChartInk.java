@@ -9,7 +9,7 @@ import org.knowm.xchart.XYChart;
 import org.knowm.xchart.XYSeries;
 import org.knowm.xchart.style.markers.SeriesMarkers;
 
-/** What the report's charts have in common: few greys, one font, and shapes rather than colours to tell marks apart. */
+/** What the report's charts have in common: few grays, one font, and shapes rather than colors to tell marks apart. */
 final class ChartInk {
     static final Font FONT = new Font(Font.SANS_SERIF, Font.PLAIN, 13);
     static final Color INK = new Color(0x1c2024);

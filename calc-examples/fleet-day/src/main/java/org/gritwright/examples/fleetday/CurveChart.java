@@ -41,10 +41,10 @@ final class CurveChart {
     private static final int SAMPLES = 60;
     private static final double MARK_RADIUS = 4.5;
 
-    /** The deviations' scale ends no nearer than this, in per cent, so that tiny ones look tiny. */
+    /** The deviations' scale ends no nearer than this, in percent, so that tiny ones look tiny. */
     private static final double LEAST_EDGE = 1;
 
-    /** How many times as far as to what is shown the scale goes at most for the band's sake. */
+    /** How many times the shown range the scale may cover at most for the band's sake. */
     private static final double WIDEST_BAND = 3;
 
     /** How far beyond the largest caught opening the curve is drawn. */
@@ -172,7 +172,7 @@ final class CurveChart {
         plot.marks(caughtAt(), deviations());
     }
 
-    /** The band's half-widths inside the caught openings, in per cent. */
+    /** The band's half-widths inside the caught openings, in percent. */
     private double[] widths() {
         return values(inside, sample -> 100 * expandedUncertainty(sample) / value(sample));
     }

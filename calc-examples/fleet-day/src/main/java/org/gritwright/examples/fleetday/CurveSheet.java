@@ -49,7 +49,7 @@ record CurveSheet(SheetTable table, String chart, String legend) {
                 "● catches. Above, the curve, " + curve.model().term().words()
                         + ", dashed where it is geometry alone; below, how far each catch is from it. "
                         + (hasInterval(curve)
-                                ? "Grey band: the 95 % interval of the curve; single catches scatter more."
+                                ? "Gray band: the 95 % interval of the curve; single catches scatter more."
                                 : "Too few catches for an interval.")
                         + (curve.model() == CurveModel.TABLE
                                 ? ""

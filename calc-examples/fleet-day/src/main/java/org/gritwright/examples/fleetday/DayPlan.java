@@ -2,7 +2,7 @@ package org.gritwright.examples.fleetday;
 
 import java.util.List;
 import org.gritwright.core.fleet.day.FleetDay;
-import org.gritwright.core.fleet.day.WayEntry;
+import org.gritwright.core.fleet.day.WeighingMethodEntry;
 import org.gritwright.core.fleet.plan.FleetPlan;
 import org.gritwright.core.fleet.plan.TruckPlan;
 
@@ -14,8 +14,8 @@ import org.gritwright.core.fleet.plan.TruckPlan;
  */
 record DayPlan(FleetDay day, FleetPlan plan) {
 
-    List<WayEntry> ways() {
-        return plan.plan().waysOfWeighing();
+    List<WeighingMethodEntry> methods() {
+        return plan.plan().weighingMethods();
     }
 
     List<TruckPlan> planned() {
@@ -28,7 +28,7 @@ record DayPlan(FleetDay day, FleetPlan plan) {
                 .toList();
     }
 
-    /** Trucks that can't be planned, and those that no way of weighing makes as certain as wanted. */
+    /** Trucks that can't be planned, and those that no weighing method makes as certain as wanted. */
     long needAttention() {
         return plan.trucks().stream()
                 .filter(truck -> truck.quickest().isEmpty())

@@ -56,8 +56,8 @@ record DisplayValue(
     }
 
     /**
-     * Of a display's values the one that is shown in short: that of the only entry; of several the one that something has to be
-     * done about first, or else the first. None where nobody wrote down what was in force.
+     * The one of a display's values that is shown in short: that of the only entry; of several, the one that needs
+     * attention first, or else the first. None where what was in force was not recorded.
      */
     static Optional<PointAssessment> shownPoint(TruckAssessment truck) {
         List<PointAssessment> entered = truck.points().stream()
@@ -84,8 +84,7 @@ record DisplayValue(
     private static Optional<Quantity<DischargePerRevolution>> massPerRevolution(Quantity<?> value, TruckDay truck) {
         try {
             CalibrationFactor factor = CalibrationFactor.of(value);
-            Unit<DischargePerRevolution> unit = UnitSymbol.tradeUnit(
-                    DischargePerRevolution.class, UnitSymbol.of(value.getUnit()).system());
+            Unit<DischargePerRevolution> unit = UnitSymbol.tradeUnit(DischargePerRevolution.class, value);
             return Optional.of(
                     factor.form() == FactorForm.MASS_PER_REVOLUTION
                             ? Figures.asKind(DischargePerRevolution.class, value)

@@ -26,7 +26,7 @@ import org.knowm.xchart.style.markers.SeriesMarkers;
  * The whole fleet's calibration errors: a line a truck, in the order of the day, with a mark for each verification
  * catch and the tolerance as a band.
  *
- * <p>Shape tells the marks apart, not colour, so that the chart is read in black and white too.
+ * <p>Shape tells the marks apart, not color, so that the chart is read in black and white too.
  */
 final class ErrorChart {
     /** Beyond this many tolerances a mark stands at the edge, so that one wild truck doesn't flatten the others. */

@@ -24,15 +24,15 @@ final class Figures {
     /** Of every expanded uncertainty that is shown. */
     static final double COVERAGE = 0.95;
 
-    /** Lengths have several usual units: a gate opening in inches is told in millimetres, not in metres. */
+    /** Lengths have several usual units: a gate opening in inches is given in millimeters, not in meters. */
     private static final Map<Unit<?>, Unit<?>> PARTNERS = Map.of(
-            SpreadingUnits.INCH, SpreadingUnits.MILLIMETRE,
-            SpreadingUnits.MILLIMETRE, SpreadingUnits.INCH,
-            SpreadingUnits.CENTIMETRE, SpreadingUnits.INCH,
-            SpreadingUnits.FOOT, SpreadingUnits.METRE,
-            SpreadingUnits.METRE, SpreadingUnits.FOOT,
-            SpreadingUnits.MILE, SpreadingUnits.KILOMETRE,
-            SpreadingUnits.KILOMETRE, SpreadingUnits.MILE);
+            SpreadingUnits.INCH, SpreadingUnits.MILLIMETER,
+            SpreadingUnits.MILLIMETER, SpreadingUnits.INCH,
+            SpreadingUnits.CENTIMETER, SpreadingUnits.INCH,
+            SpreadingUnits.FOOT, SpreadingUnits.METER,
+            SpreadingUnits.METER, SpreadingUnits.FOOT,
+            SpreadingUnits.MILE, SpreadingUnits.KILOMETER,
+            SpreadingUnits.KILOMETER, SpreadingUnits.MILE);
 
     private Figures() {}
 
@@ -109,7 +109,7 @@ final class Figures {
                 + half.setScale(decimals, RoundingMode.HALF_EVEN).toPlainString() + " %";
     }
 
-    /** A chance in per cent, with "below 0.1 %" for what nobody needs digits of. */
+    /** A chance in percent, with "below 0.1 %" for what nobody needs digits of. */
     static String chance(double chance) {
         double percent = 100 * chance;
         if (percent > 99.9) {

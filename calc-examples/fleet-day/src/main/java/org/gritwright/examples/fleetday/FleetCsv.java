@@ -147,7 +147,7 @@ final class FleetCsv {
                 v -> Optional.of(Figures.number(v.deliveredRate(), SpreadingUnits.POUND_PER_MILE)));
         last(
                 "delivered rate (kg/km)",
-                v -> Optional.of(Figures.number(v.deliveredRate(), SpreadingUnits.KILOGRAM_PER_KILOMETRE)));
+                v -> Optional.of(Figures.number(v.deliveredRate(), SpreadingUnits.KILOGRAM_PER_KILOMETER)));
     }
 
     private void roadSpeed() {
@@ -182,7 +182,7 @@ final class FleetCsv {
         return Optional.of(Figures.number(ratio, SpreadingUnits.PERCENT));
     }
 
-    /** To a ten-thousandth of a per cent: nobody needs to know how unlikely the unlikely is. */
+    /** To a ten-thousandth of a percent: nobody needs to know how unlikely the unlikely is. */
     private static Optional<String> percent(double ratio) {
         BigDecimal rounded = BigDecimal.valueOf(100 * ratio).setScale(4, RoundingMode.HALF_EVEN);
         return Optional.of(

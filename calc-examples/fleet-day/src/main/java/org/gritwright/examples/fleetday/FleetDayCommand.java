@@ -71,7 +71,7 @@ public final class FleetDayCommand implements Callable<Integer> {
             defaultValue = "report",
             paramLabel = "report|plan",
             description = {
-                "report (what is done if nothing is said): work out what was caught.",
+                "report (the default): work out what was caught.",
                 "plan: before anything is dropped, say how much to catch on each truck, for how long and how often, and"
                         + " how long the day takes; the document's plan says what is wanted. Writes plan.html, a"
                         + " worksheet to print."

@@ -51,7 +51,7 @@ final class InputFile {
         PlanEntry wanted = day.plan()
                 .orElseThrow(() -> new BadInputException(List.of(file
                         + " can't be planned with: it has no \"plan\", which says what uncertainty is wanted and which"
-                        + " ways of weighing there are")));
+                        + " weighing methods there are")));
         try {
             return new DayPlan(day, FleetPlanner.of(types).plan(day, wanted));
         } catch (InvalidInputException e) {

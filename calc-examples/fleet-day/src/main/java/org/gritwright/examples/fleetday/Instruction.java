@@ -118,8 +118,8 @@ record Instruction(String text, String shortReason, List<String> reasons) {
                 .orElseGet(() -> new Instruction(
                         "Weigh or count better: 50 more catches like the last could not tell",
                         judgement
-                                .blame()
-                                .map(worst -> "main cause: " + worst)
+                                .mainCause()
+                                .map(cause -> "main cause: " + cause.name())
                                 .orElse("the error is too near the limit"),
                         List.of(error)));
     }
@@ -170,7 +170,7 @@ record Instruction(String text, String shortReason, List<String> reasons) {
         String values = calibrations(truck).stream()
                 .map(calibration -> toEnter(truck, calibration))
                 .collect(Collectors.joining(", "));
-        return values.isEmpty() ? "" : "See that the display holds " + values + ", then: ";
+        return values.isEmpty() ? "" : "Make sure the display holds " + values + ", then: ";
     }
 
     private static List<Calibration> calibrations(TruckAssessment truck) {

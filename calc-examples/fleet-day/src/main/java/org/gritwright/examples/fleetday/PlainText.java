@@ -5,7 +5,7 @@ final class PlainText {
     private PlainText() {}
 
     /**
-     * One line without control and format characters: a truck's id can't move the cursor, change colours or reverse the
+     * One line without control and format characters: a truck's id can't move the cursor, change colors or reverse the
      * direction of writing.
      */
     static String oneLine(String text) {

@@ -7,7 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
-import org.gritwright.core.fleet.day.WayEntry;
+import org.gritwright.core.fleet.day.WeighingMethodEntry;
 import org.gritwright.core.fleet.plan.TruckPlan;
 import org.gritwright.examples.fleetday.SheetTable.Cell;
 import org.gritwright.examples.fleetday.SheetTable.Row;
@@ -29,7 +29,7 @@ final class PlanPage {
         model.put("technician", plan.day().technician().orElse(""));
         model.put("wanted", Amounts.format(plan.plan().plan().wantedUncertainty()));
         model.put("summary", plan.summary());
-        model.put("ways", ways(plan));
+        model.put("methods", methods(plan));
         model.put("objections", objections(plan));
         model.put("trucks", trucks(plan));
         model.put(
@@ -43,51 +43,51 @@ final class PlanPage {
     }
 
     /**
-     * A truck without a plan, or with a way of weighing that doesn't do, and why.
+     * A truck without a plan, or with a weighing method that doesn't do, and why.
      *
      * @param id the truck
      * @param reason why
      */
     record Refused(String id, String reason) {}
 
-    private static SheetTable ways(DayPlan plan) {
+    private static SheetTable methods(DayPlan plan) {
         List<Row> rows = new ArrayList<>();
-        for (int i = 0; i < plan.ways().size(); i++) {
-            WayEntry way = plan.ways().get(i);
-            int place = i;
+        for (int i = 0; i < plan.methods().size(); i++) {
+            WeighingMethodEntry method = plan.methods().get(i);
+            int index = i;
             long reached = plan.plan().trucks().stream()
-                    .filter(truck -> truck.isReachedBy(place))
+                    .filter(truck -> truck.isReachedBy(index))
                     .count();
             String out = plan.plan().outOfReach(i).stream()
                     .map(truck -> truck.truck().id())
                     .collect(Collectors.joining(", "));
             rows.add(Row.of(
-                    way.name(),
+                    method.name(),
                     Cell.of(PlanWords.duration(plan.plan().time(i))),
                     Cell.of(Words.count(reached, "truck")),
                     Cell.of(out.isEmpty() ? "none" : out),
-                    Cell.of("scale " + way.scale() + ", "
-                            + Words.count(way.containers().howMany(), "container") + " of "
-                            + Amounts.format(way.containers().holds()))));
+                    Cell.of("scale " + method.scale() + ", "
+                            + Words.count(method.containers().howMany(), "container") + " of "
+                            + Amounts.format(method.containers().holds()))));
         }
         return new SheetTable(
-                "The day by each way of weighing",
-                List.of("takes in all", "for", "doesn’t do for", "with"),
+                "The day by each weighing method",
+                List.of("total time", "works for", "doesn’t work for", "equipment"),
                 rows,
                 List.of("Times are the yard’s own minutes per step and the runs, one truck after the other; driving,"
                         + " warming up and waiting are not in them."));
     }
 
     private static List<Refused> objections(DayPlan plan) {
-        return IntStream.range(0, plan.ways().size())
+        return IntStream.range(0, plan.methods().size())
                 .boxed()
-                .flatMap(way -> plan.plan().outOfReach(way).stream()
+                .flatMap(method -> plan.plan().outOfReach(method).stream()
                         .map(truck -> new Refused(
                                 truck.truck().id(),
-                                plan.ways().get(way).name() + ". "
+                                plan.methods().get(method).name() + ". "
                                         + truck.points().stream()
-                                                .map(place -> PlanWords.objection(
-                                                        place.ways().get(way)))
+                                                .map(point -> PlanWords.objection(
+                                                        point.methods().get(method)))
                                                 .filter(text -> !text.isEmpty())
                                                 .collect(Collectors.joining(" ")))))
                 .toList();
@@ -99,12 +99,12 @@ final class PlanPage {
                         truck.truck().id(),
                         Cell.of(truck.points().stream().map(PlanWords::point).collect(Collectors.joining("; "))),
                         Cell.of(truck.quickest()
-                                .map(way -> plan.ways().get(way).name())
-                                .orElse("none does")),
+                                .map(method -> plan.methods().get(method).name())
+                                .orElse("none works")),
                         Cell.of(truck.quickest()
-                                .map(way -> truck.points().stream()
-                                        .map(place -> PlanWords.table(place.ways()
-                                                .get(way)
+                                .map(method -> truck.points().stream()
+                                        .map(point -> PlanWords.table(point.methods()
+                                                .get(method)
                                                 .calibration()
                                                 .orElseThrow()))
                                         .collect(Collectors.joining("; ")))
@@ -116,7 +116,7 @@ final class PlanPage {
                 .toList();
         return new SheetTable(
                 "The trucks",
-                List.of("where", "quickest way of weighing", "calibration catches", "takes"),
+                List.of("where", "quickest weighing method", "calibration catches", "takes"),
                 rows,
                 List.of());
     }

@@ -7,10 +7,10 @@ import java.util.Optional;
 import java.util.stream.IntStream;
 import javax.measure.quantity.Dimensionless;
 import org.gritwright.core.fleet.day.FleetDay;
-import org.gritwright.core.fleet.day.WayEntry;
+import org.gritwright.core.fleet.day.WeighingMethodEntry;
+import org.gritwright.core.fleet.plan.MethodPlan;
 import org.gritwright.core.fleet.plan.PointPlan;
 import org.gritwright.core.fleet.plan.TruckPlan;
-import org.gritwright.core.fleet.plan.WayPlan;
 import org.gritwright.core.planning.CatchSeries;
 import org.gritwright.core.planning.PlanResult;
 import org.gritwright.core.planning.PlannedCount;
@@ -24,7 +24,7 @@ import org.gritwright.units.Amounts;
  *
  * @param anchor its anchor in the page
  * @param id the truck
- * @param onTruck what stands on it
+ * @param onTruck the equipment on it
  * @param kit what to bring
  * @param parts a part for each material and gate opening
  */
@@ -40,7 +40,7 @@ record PlanSheet(String anchor, String id, String onTruck, List<String> kit, Lis
      * @param point material and gate opening
      * @param tasks what to do, a sentence each
      * @param remarks what the plan takes for granted
-     * @param tables the ways of weighing, the verification runs, the table for the yard
+     * @param tables the weighing methods, the verification runs, the table for the yard
      * @param heads the heads of the boxes before those of the containers
      * @param lines a line of boxes for each catch, or several where the containers are many
      * @param unit the unit in which masses are read
@@ -74,18 +74,18 @@ record PlanSheet(String anchor, String id, String onTruck, List<String> kit, Lis
         List<String> kit = new ArrayList<>();
         kit.add("Wheel chocks, lockout locks and tags, high-visibility clothing, eye protection, gloves, dust mask");
         if (truck.quickest().isPresent()) {
-            int way = truck.quickest().get();
+            int method = truck.quickest().get();
             int most = truck.points().stream()
-                    .map(point -> point.ways().get(way))
+                    .map(point -> point.methods().get(method))
                     .mapToInt(PlanSheet::containers)
                     .max()
                     .orElse(1);
-            WayEntry entry = truck.plan().waysOfWeighing().get(way);
+            WeighingMethodEntry entry = truck.plan().weighingMethods().get(method);
             kit.add("For " + entry.name() + ": scale " + entry.scale() + ", a test weight near the load, "
                     + Words.count(most, "container") + " for up to "
                     + Amounts.format(entry.containers().holds()) + " each, marked with names");
         } else {
-            kit.add("Scales and containers: none of the planned ones does; see below");
+            kit.add("Scales and containers: none of the planned ones will do; see below");
         }
         boolean pulses = truck.points().stream().anyMatch(p -> p.count() instanceof PlannedCount.Pulses);
         kit.add(
@@ -96,45 +96,45 @@ record PlanSheet(String anchor, String id, String onTruck, List<String> kit, Lis
         return kit;
     }
 
-    private static int containers(WayPlan way) {
-        int calibration = way.calibration()
+    private static int containers(MethodPlan method) {
+        int calibration = method.calibration()
                 .map(result -> result.series().containersToFill())
                 .orElse(1);
-        int verification = way.verification()
+        int verification = method.verification()
                 .map(run -> run.result().series().containersToFill())
                 .orElse(1);
         return Math.max(calibration, verification);
     }
 
     private static Part part(FleetDay day, TruckPlan truck, PointPlan point) {
-        Optional<WayPlan> shown = shown(truck, point);
+        Optional<MethodPlan> shown = shown(truck, point);
         List<String> tasks = new ArrayList<>();
         List<String> remarks = new ArrayList<>();
         List<Line> lines = new ArrayList<>();
-        shown.ifPresent(way -> {
-            CatchSeries series = way.calibration().orElseThrow().series();
-            tasks.add(calibrationTask(truck, way, series));
+        shown.ifPresent(method -> {
+            CatchSeries series = method.calibration().orElseThrow().series();
+            tasks.add(calibrationTask(truck, method, series));
             if (!truck.plan().testSpeeds().isEmpty()) {
-                tasks.add(way.verification()
+                tasks.add(method.verification()
                         .map(PlanSheet::verificationTask)
-                        .orElse(
-                                "Verification: none of the planned rates and speeds fits these containers at a shaft speed"
-                                        + " that the drive can hold. Plan another rate or speed for this truck."));
+                        .orElse("Verification: none of the planned rates and speeds fits these containers at a shaft"
+                                + " speed that the drive can hold. Plan another rate or speed for this truck."));
             }
             remarks.addAll(series.assumptions());
-            int boxes = Math.min(BOXES_A_LINE, containers(way));
+            int boxes = Math.min(BOXES_A_LINE, containers(method));
             for (int i = 1; i <= series.repeats(); i++) {
                 lines.addAll(lines("Catch " + i, series.containersToFill(), boxes));
             }
-            way.verification()
+            method.verification()
                     .ifPresent(run -> lines.addAll(
                             lines("Verification", run.result().series().containersToFill(), boxes)));
         });
         List<SheetTable> tables = new ArrayList<>();
-        tables.add(ways(truck, point));
-        shown.filter(way -> !truck.plan().testSpeeds().isEmpty()).ifPresent(way -> tables.add(runs(truck, way)));
+        tables.add(methods(truck, point));
+        shown.filter(method -> !truck.plan().testSpeeds().isEmpty())
+                .ifPresent(method -> tables.add(runs(truck, method)));
         tables.add(yard(point));
-        remarks.add("Expected are " + Figures.text(point.expected(), DIGITS) + ", by "
+        remarks.add("Expected: " + Figures.text(point.expected(), DIGITS) + ", by "
                 + point.source().words() + ".");
         return new Part(
                 PlanWords.point(point),
@@ -143,33 +143,33 @@ record PlanSheet(String anchor, String id, String onTruck, List<String> kit, Lis
                 tables,
                 heads(point),
                 lines,
-                shown.map(way -> unit(day, way)).orElse(""));
+                shown.map(method -> unit(day, method)).orElse(""));
     }
 
-    private static String unit(FleetDay day, WayPlan way) {
+    private static String unit(FleetDay day, MethodPlan method) {
         return day.scales().stream()
-                .filter(scale -> scale.id().equals(way.way().scale()))
+                .filter(scale -> scale.id().equals(method.method().scale()))
                 .findFirst()
                 .map(scale -> Amounts.format(scale.division()).replaceFirst("^\\S+ ", ""))
                 .orElse("");
     }
 
-    /** The quickest way that does, or the one that comes closest. */
-    private static Optional<WayPlan> shown(TruckPlan truck, PointPlan point) {
+    /** The quickest method that does, or the one that comes closest. */
+    private static Optional<MethodPlan> shown(TruckPlan truck, PointPlan point) {
         return truck.quickest()
-                .map(way -> point.ways().get(way))
-                .or(() -> point.ways().stream()
-                        .filter(way -> way.calibration().isPresent())
-                        .min(Comparator.comparingDouble(way -> Amounts.si(
+                .map(method -> point.methods().get(method))
+                .or(() -> point.methods().stream()
+                        .filter(method -> method.calibration().isPresent())
+                        .min(Comparator.comparingDouble(method -> Amounts.si(
                                 Dimensionless.class,
-                                way.calibration().orElseThrow().series().expandedUncertainty()))));
+                                method.calibration().orElseThrow().series().expandedUncertainty()))));
     }
 
-    private static String calibrationTask(TruckPlan truck, WayPlan way, CatchSeries series) {
-        String reach = way.isReached()
-                ? "That should make the mass per revolution certain to ±"
+    private static String calibrationTask(TruckPlan truck, MethodPlan method, CatchSeries series) {
+        String reach = method.isReached()
+                ? "That should show the mass per revolution to within ±"
                 : "That comes closest to what is wanted, with ±";
-        return "Calibration, " + way.way().name() + ": " + PlanWords.catches(series.repeats()) + " of "
+        return "Calibration, " + method.method().name() + ": " + PlanWords.catches(series.repeats()) + " of "
                 + Amounts.format(series.revolutions())
                 + series.pulses().map(p -> " (" + Amounts.format(p) + ")").orElse("") + ", about "
                 + Figures.text(series.massPerCatch(), DIGITS) + " each in "
@@ -177,7 +177,7 @@ record PlanSheet(String anchor, String id, String onTruck, List<String> kit, Lis
                 + truck.plan()
                         .shaftSpeed()
                         .map(speed ->
-                                ", some " + Figures.text(series.runTime(speed), 2) + " at " + Amounts.format(speed))
+                                ", about " + Figures.text(series.runTime(speed), 2) + " at " + Amounts.format(speed))
                         .orElse("")
                 + ". " + reach + PlanWords.uncertainty(series.expandedUncertainty()) + ".";
     }
@@ -186,41 +186,43 @@ record PlanSheet(String anchor, String id, String onTruck, List<String> kit, Lis
         CatchSeries series = run.result().series();
         String start = run.lostByStart()
                 .map(lost -> " The start costs about " + PlanWords.uncertainty(lost)
-                        + " of the expected mass: a delivery error, no calibration error.")
+                        + " of the expected mass: a delivery error, not a calibration error.")
                 .orElse("");
         String reach = run.result() instanceof PlanResult.OutOfReach out
-                ? " What is wanted is out of reach: " + out.toBlame().words() + "."
+                ? " What is wanted is out of reach; main cause: "
+                        + out.mainCause().words() + "."
                 : "";
-        return "Verification: tell the truck " + Amounts.format(run.testSpeed()) + " and "
+        return "Verification: set the truck to " + Amounts.format(run.testSpeed()) + " and "
                 + Amounts.format(run.targetRate()) + ", run " + Amounts.format(run.runTime()) + " from rest, about "
                 + Figures.text(series.massPerCatch(), DIGITS) + " in "
-                + Words.count(series.containersToFill(), "container") + ". One catch tells the calibration error to ±"
+                + Words.count(series.containersToFill(), "container") + ". One catch shows the calibration error to"
+                + " within ±"
                 + PlanWords.uncertainty(series.expandedUncertainty()) + "." + reach + start;
     }
 
-    private static SheetTable ways(TruckPlan truck, PointPlan point) {
+    private static SheetTable methods(TruckPlan truck, PointPlan point) {
         List<Row> rows = new ArrayList<>();
         List<String> notes = new ArrayList<>();
-        for (int i = 0; i < point.ways().size(); i++) {
-            WayPlan way = point.ways().get(i);
-            String objection = PlanWords.objection(way);
+        for (int i = 0; i < point.methods().size(); i++) {
+            MethodPlan method = point.methods().get(i);
+            String objection = PlanWords.objection(method);
             if (!objection.isEmpty()) {
-                notes.add(way.way().name() + ": " + objection);
+                notes.add(method.method().name() + ": " + objection);
             }
-            Optional<CatchSeries> series = way.calibration().map(PlanResult::series);
+            Optional<CatchSeries> series = method.calibration().map(PlanResult::series);
             rows.add(Row.of(
-                    way.way().name(),
+                    method.method().name(),
                     Cell.of(series.map(PlanSheet::catchesOfRevolutions).orElse("—")),
                     series.map(s -> Cell.computed(s.massPerCatch(), DIGITS)).orElse(Cell.of("—")),
                     Cell.of(series.map(s -> String.valueOf(s.containersToFill()))
                             .orElse("—")),
                     Cell.of(series.map(s -> "±" + PlanWords.uncertainty(s.expandedUncertainty()))
                             .orElse("—")),
-                    Cell.of(truck.time(i).map(PlanWords::duration).orElse("doesn’t do"))));
+                    Cell.of(truck.time(i).map(PlanWords::duration).orElse("doesn’t work"))));
         }
         return new SheetTable(
-                "By each way of weighing",
-                List.of("catches", "mass of each", "containers", "certain to", "truck takes"),
+                "By each weighing method",
+                List.of("catches", "mass of each", "containers", "known to within", "truck takes"),
                 rows,
                 notes);
     }
@@ -230,8 +232,9 @@ record PlanSheet(String anchor, String id, String onTruck, List<String> kit, Lis
     }
 
     private static SheetTable yard(PointPlan point) {
-        List<WayPlan> usable =
-                point.ways().stream().filter(way -> way.refusal().isEmpty()).toList();
+        List<MethodPlan> usable = point.methods().stream()
+                .filter(method -> method.refusal().isEmpty())
+                .toList();
         List<Row> rows = usable.isEmpty()
                 ? List.of()
                 : IntStream.range(0, usable.get(0).table().size())
@@ -240,19 +243,19 @@ record PlanSheet(String anchor, String id, String onTruck, List<String> kit, Lis
                                         + Amounts.format(
                                                 usable.get(0).table().get(line).wanted()),
                                 usable.stream()
-                                        .map(way -> Cell.of(
-                                                PlanWords.table(way.table().get(line))))
+                                        .map(method -> Cell.of(
+                                                PlanWords.table(method.table().get(line))))
                                         .toList()))
                         .toList();
         return new SheetTable(
-                "What to catch in all for other wishes",
-                usable.stream().map(way -> way.way().name()).toList(),
+                "Total to catch for other uncertainties",
+                usable.stream().map(method -> method.method().name()).toList(),
                 rows,
                 List.of());
     }
 
-    private static SheetTable runs(TruckPlan truck, WayPlan way) {
-        List<Row> rows = way.runs().stream()
+    private static SheetTable runs(TruckPlan truck, MethodPlan method) {
+        List<Row> rows = method.runs().stream()
                 .map(run -> Row.of(
                         Amounts.format(run.targetRate()) + " at " + Amounts.format(run.testSpeed()),
                         Cell.of(Amounts.format(run.runTime())),
@@ -265,8 +268,8 @@ record PlanSheet(String anchor, String id, String onTruck, List<String> kit, Lis
                 .toList();
         int left = truck.plan().targetRates().size() * truck.plan().testSpeeds().size() - rows.size();
         return new SheetTable(
-                "Verification runs with " + way.way().name(),
-                List.of("run", "mass", "shaft speed", "certain to", "start costs"),
+                "Verification runs with " + method.method().name(),
+                List.of("run", "mass", "shaft speed", "known to within", "start costs"),
                 rows,
                 left == 0 ? List.of() : List.of(Words.count(left, "other run") + ": too fast for these containers."));
     }

@@ -10,7 +10,7 @@ import org.gritwright.core.planning.CatchSeries;
 import org.gritwright.units.Amounts;
 
 /**
- * A day's plan on a terminal: a line a truck, a line for each way of weighing, and where the worksheets are.
+ * A day's plan on a terminal: a line a truck, a line for each weighing method, and where the worksheets are.
  *
  * @param plan the plan
  */
@@ -24,7 +24,7 @@ record PlanSummary(DayPlan plan) {
                         + plan.day().day()
                         + ", calibrations to +/-"
                         + Amounts.format(plan.plan().plan().wantedUncertainty())
-                        + " (95 %), the quickest way of weighing for each truck.",
+                        + " (95 %), the quickest weighing method for each truck.",
                 WIDTH));
         lines.add("");
         TextTable trucks = new TextTable(List.of(14, 24, 46, 10));
@@ -32,11 +32,11 @@ record PlanSummary(DayPlan plan) {
         lines.add("-".repeat(WIDTH));
         plan.plan().trucks().forEach(truck -> lines.addAll(trucks.row(cells(truck))));
         lines.add("-".repeat(WIDTH));
-        TextTable ways = new TextTable(List.of(40, 14, 42));
-        lines.addAll(ways.row(List.of("Way of weighing", "Takes", "")));
-        for (int i = 0; i < plan.ways().size(); i++) {
-            lines.addAll(ways.row(List.of(
-                    plan.ways().get(i).name(), PlanWords.duration(plan.plan().time(i)), without(i))));
+        TextTable methods = new TextTable(List.of(40, 14, 42));
+        lines.addAll(methods.row(List.of("Weighing method", "Takes", "")));
+        for (int i = 0; i < plan.methods().size(); i++) {
+            lines.addAll(methods.row(List.of(
+                    plan.methods().get(i).name(), PlanWords.duration(plan.plan().time(i)), without(i))));
         }
         lines.add("-".repeat(WIDTH));
         lines.addAll(TextTable.wrap(plan.summary(), WIDTH));
@@ -45,8 +45,8 @@ record PlanSummary(DayPlan plan) {
         return lines;
     }
 
-    private String without(int way) {
-        List<TruckPlan> out = plan.plan().outOfReach(way);
+    private String without(int method) {
+        List<TruckPlan> out = plan.plan().outOfReach(method);
         return out.isEmpty()
                 ? "for all trucks that have a plan"
                 : "without " + out.stream().map(truck -> truck.truck().id()).collect(Collectors.joining(", "))
@@ -66,22 +66,22 @@ record PlanSummary(DayPlan plan) {
                     truck.points().stream().map(PlanSummary::closest).collect(Collectors.joining("; ")),
                     "-");
         }
-        int way = truck.quickest().get();
+        int method = truck.quickest().get();
         String catches = truck.points().stream()
                 .map(point -> catches(
-                        point.ways().get(way).calibration().orElseThrow().series()))
+                        point.methods().get(method).calibration().orElseThrow().series()))
                 .collect(Collectors.joining("; "));
         return List.of(
                 id,
                 where,
-                catches + " (" + truck.plan().waysOfWeighing().get(way).name() + ")",
-                PlanWords.duration(truck.time(way).orElseThrow()));
+                catches + " (" + truck.plan().weighingMethods().get(method).name() + ")",
+                PlanWords.duration(truck.time(method).orElseThrow()));
     }
 
     private static String closest(PointPlan point) {
-        return "No way of weighing reaches it. "
-                + point.ways().stream()
-                        .map(way -> way.way().name() + ": " + PlanWords.objection(way))
+        return "No weighing method reaches it. "
+                + point.methods().stream()
+                        .map(method -> method.method().name() + ": " + PlanWords.objection(method))
                         .collect(Collectors.joining(" "));
     }
 

@@ -3,8 +3,8 @@ package org.gritwright.examples.fleetday;
 import javax.measure.Quantity;
 import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Time;
+import org.gritwright.core.fleet.plan.MethodPlan;
 import org.gritwright.core.fleet.plan.PointPlan;
-import org.gritwright.core.fleet.plan.WayPlan;
 import org.gritwright.core.observation.CalibrationPoint;
 import org.gritwright.core.planning.CatchSeries;
 import org.gritwright.core.planning.PlanResult;
@@ -41,17 +41,18 @@ final class PlanWords {
                 : "out of reach";
     }
 
-    /** Why a way of weighing doesn't do, in a few sentences; empty if it does. */
-    static String objection(WayPlan way) {
-        if (way.refusal().isPresent()) {
-            return "Can't be used: " + way.refusal().get() + ".";
+    /** Why a weighing method doesn't do, in a few sentences; empty if it does. */
+    static String objection(MethodPlan method) {
+        if (method.refusal().isPresent()) {
+            return "Can't be used: " + method.refusal().get() + ".";
         }
-        return way.calibration()
+        return method.calibration()
                 .map(result -> result instanceof PlanResult.OutOfReach out
                         ? uncertainty(out.series().expandedUncertainty()) + " at best, with "
                                 + catches(out.series().repeats()) + " of "
-                                + Figures.text(out.series().massPerCatch(), DIGITS) + ". To blame: "
-                                + out.toBlame().words() + ". " + out.toBlame().help()
+                                + Figures.text(out.series().massPerCatch(), DIGITS) + ". Main cause: "
+                                + out.mainCause().words() + ". "
+                                + out.mainCause().help()
                         : "")
                 .orElse("");
     }

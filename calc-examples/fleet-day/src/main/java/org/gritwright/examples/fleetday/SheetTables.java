@@ -130,6 +130,7 @@ final class SheetTables {
                                 + " (95 %)")));
         List<String> notes = new ArrayList<>();
         notes.add("Apparent fill " + Figures.text(calibration.apparentFill().quantity(), 3) + ".");
+        notes.addAll(ConditionWords.of(calibration.catches().stream().map(CalibrationCatch::observation)));
         return new SheetTable(
                 "Calibration catches, " + place(calibration.point()),
                 List.of("caught", "counted", "per revolution"),
@@ -208,19 +209,25 @@ final class SheetTables {
                                         .orElse(""))),
                 row("delivered rate", v -> computed(v.deliveredRate()))));
         return new SheetTable(
-                "Verification catches" + (places.size() > 1 ? "" : ", " + places.get(0)), columns, rows, together());
+                "Verification catches" + (places.size() > 1 ? "" : ", " + places.get(0)),
+                columns,
+                rows,
+                notesOnVerifications());
     }
 
     /** What several catches with one value say that none of them says alone. */
-    private List<String> together() {
-        return truck.points().stream()
+    private List<String> notesOnVerifications() {
+        List<String> notes = new ArrayList<>(ConditionWords.of(
+                truck.verifications().stream().map(v -> v.source().observation())));
+        truck.points().stream()
                 .flatMap(point -> point.judged().stream())
                 .filter(series -> series.verifications().size() > 1)
                 .map(series -> "The last " + series.verifications().size() + " catches, " + place(series.last())
                         + ", together: error "
                         + Figures.errorWithin(series.judgement()).replace('-', '−') + ", "
                         + series.judgement().verdict().words() + ", " + Figures.chanceWithin(series.judgement()) + ".")
-                .toList();
+                .forEach(notes::add);
+        return notes;
     }
 
     /** The speed with what was set beside it, a time or a distance. */
@@ -298,14 +305,14 @@ final class SheetTables {
         return place(point.material().name(), point.setting().quantity());
     }
 
-    /** No line ends between a setting's number and its unit. */
+    /** No line breaks between a setting's number and its unit. */
     static String place(String material, Optional<Quantity<?>> setting) {
         return material
                 + setting.map(o -> ", gate " + Figures.both(o).replace(' ', NO_BREAK_SPACE))
                         .orElse("");
     }
 
-    private static String time(OffsetDateTime at) {
+    static String time(OffsetDateTime at) {
         return TIME.format(at.toLocalTime());
     }
 }

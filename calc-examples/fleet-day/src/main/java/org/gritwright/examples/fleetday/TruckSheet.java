@@ -23,7 +23,7 @@ import org.gritwright.units.Amounts;
  * @param verdict the verdict in words
  * @param instruction what to do next
  * @param reasons why
- * @param equipment what stands on the truck
+ * @param equipment the equipment on the truck
  * @param notes remarks that were written down
  * @param settings tables of what the displays hold
  * @param catches tables of the catches

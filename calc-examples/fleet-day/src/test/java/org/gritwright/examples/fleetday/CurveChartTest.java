@@ -132,7 +132,7 @@ class CurveChartTest {
 
     /** 30.3 and 29.7 lb/rev are 1 % off the curve, up and down, and so are 60.6 and 59.4. */
     @Test
-    void theLowerPartShowsDeviationsInPerCent() {
+    void theLowerPartShowsDeviationsInPercent() {
         List<Place> marks = lower(marks(svg(CaughtCurves.slidingGate("12 in")
                 .at("2 in", 30.3, 29.7)
                 .at("4 in", 60.6, 59.4)

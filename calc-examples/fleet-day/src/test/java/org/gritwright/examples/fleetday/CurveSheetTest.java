@@ -139,14 +139,14 @@ class CurveSheetTest {
         assertThat(column(sheet, 0)).element(3).isEqualTo("45.00 lb/rev");
         assertThat(column(sheet, 1)).element(3).isEqualTo("± 0.83 lb/rev");
         assertThat(column(sheet, 1)).element(5).isEqualTo("± 1.1 lb/rev");
-        assertThat(sheet.legend()).contains("Grey band: the 95 % interval of the curve");
+        assertThat(sheet.legend()).contains("Gray band: the 95 % interval of the curve");
     }
 
     @Test
     void withoutRepeatsTheIntervalIsNotKnown() {
         CurveSheet sheet = sheet(withDeadOpening().fit(CurveModel.DEAD_OPENING));
         assertThat(column(sheet, 1)).hasSize(7).containsOnly("not known");
-        assertThat(sheet.legend()).contains("Too few catches for an interval.").doesNotContain("Grey band");
+        assertThat(sheet.legend()).contains("Too few catches for an interval.").doesNotContain("Gray band");
         assertThat(sheet.table().notes()).singleElement().asString().endsWith("shape could not be tested.");
     }
 

@@ -28,7 +28,7 @@ class DemoFleetTest {
 
     @ParameterizedTest
     @CsvSource(delimiter = '|', nullValues = "none", textBlock = """
-            T-01 | CATCH_MORE       | Catch 294 lb more with the same value in the display, in 1 catch like the last
+            T-01 | CATCH_MORE       | Catch 251 lb more with the same value in the display, in 1 catch like the last
             T-02 | CHECK_ROAD_SPEED | Check the road speed over a measured course
             T-03 | NOTHING          | Nothing to do
             T-04 | NOTHING          | Nothing to do
@@ -58,7 +58,7 @@ class DemoFleetTest {
     @ParameterizedTest
     @CsvSource(delimiter = '|', textBlock = """
             T-04 | The calibration error of 6.07 % is outside the tolerance of 4 %.
-            T-05 | gate opening ÷ 10 (2 in)
+            T-05 | gate setting ÷ 10 (2 in)
             T-06 | Each start loses about 21.41 lb or 6.411 s
             T-09 | is older than the hydraulic change of 2026-10-08
             T-12 | Scale hanging 4 was not checked

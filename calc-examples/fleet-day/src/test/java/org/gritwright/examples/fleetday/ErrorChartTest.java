@@ -82,10 +82,10 @@ class ErrorChartTest {
     @Test
     void longIdsAreCut() throws IOException, RejectedDocumentException {
         String svg = chart(day -> {
-                    DemoDay.truck(day, "T-01").put("id", "plough and spreader 1");
-                    DemoDay.truck(day, "T-02").put("id", "plough and spreader 2");
+                    DemoDay.truck(day, "T-01").put("id", "plow and spreader 1");
+                    DemoDay.truck(day, "T-02").put("id", "plow and spreader 2");
                 })
                 .svg();
-        assertThat(labels(svg, "plough and…")).isEqualTo(2);
+        assertThat(labels(svg, "plow and s…")).isEqualTo(2);
     }
 }

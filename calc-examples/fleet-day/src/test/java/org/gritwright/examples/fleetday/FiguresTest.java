@@ -1,7 +1,7 @@
 package org.gritwright.examples.fleetday;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.gritwright.units.SpreadingUnits.KILOGRAM_PER_KILOMETRE;
+import static org.gritwright.units.SpreadingUnits.KILOGRAM_PER_KILOMETER;
 import static org.gritwright.units.SpreadingUnits.PERCENT;
 import static org.gritwright.units.SpreadingUnits.POUND_PER_MILE;
 
@@ -76,7 +76,7 @@ class FiguresTest {
         "0.9991, above 99.9 %",
         "1, above 99.9 %"
     })
-    void chancesInPerCentWithTwoDigits(double chance, String text) {
+    void chancesInPercentWithTwoDigits(double chance, String text) {
         assertThat(Figures.chance(chance)).isEqualTo(text);
     }
 
@@ -84,7 +84,7 @@ class FiguresTest {
     void numbersOfATableHaveNoUnit() {
         assertThat(Figures.number(Amounts.of(300, POUND_PER_MILE), POUND_PER_MILE))
                 .isEqualTo("300");
-        assertThat(Figures.number(Amounts.of(300, POUND_PER_MILE), KILOGRAM_PER_KILOMETRE))
+        assertThat(Figures.number(Amounts.of(300, POUND_PER_MILE), KILOGRAM_PER_KILOMETER))
                 .isEqualTo("84.5548");
         assertThat(Figures.number(Amounts.of(0, POUND_PER_MILE), POUND_PER_MILE))
                 .isEqualTo("0");

@@ -79,7 +79,7 @@ class FleetDayCommandTest {
 
     @Test
     void theTableFitsAHundredColumnsWithLongNamesToo() throws IOException {
-        String longId = "plough-and-spreader-of-the-north-yard-" + "x".repeat(120);
+        String longId = "plow-and-spreader-of-the-north-yard-" + "x".repeat(120);
         Path input = DemoDay.write(folder.resolve("long.json"), day -> {
             DemoDay.truck(day, "T-11").put("id", longId);
             DemoDay.truck(day, "T-10").put("id", "two\nlines and \u001b[31mred and \u202eback to front");
@@ -137,16 +137,13 @@ class FleetDayCommandTest {
         Path input = DemoDay.write(folder.resolve("bad.json"), day -> {
             day.put("tolerance", "4");
             DemoDay.truck(day, "T-03").put("gearRatio", "NaN");
-            DemoDay.truck(day, "T-04").put("colour", "orange");
+            DemoDay.truck(day, "T-04").put("color", "orange");
         });
         Run run = Run.of(input, output);
         assertThat(run.exitCode()).isEqualTo(2);
         assertThat(run.err())
                 .contains(
-                        "can't be used: 3 problems",
-                        "  /tolerance: ",
-                        "  /trucks/2/gearRatio: ",
-                        "  /trucks/3/colour: ")
+                        "can't be used: 3 problems", "  /tolerance: ", "  /trucks/2/gearRatio: ", "  /trucks/3/color: ")
                 .doesNotContain("\tat ", "Exception");
     }
 
@@ -196,8 +193,8 @@ class FleetDayCommandTest {
 
     @Test
     void badOptions() {
-        assertThat(Run.of("--input", Run.DEMO.toString(), "--output", output.toString(), "--colour"))
-                .satisfies(run -> assertThat(run.err()).contains("Unknown option: '--colour'", "Usage: fleet-day"))
+        assertThat(Run.of("--input", Run.DEMO.toString(), "--output", output.toString(), "--color"))
+                .satisfies(run -> assertThat(run.err()).contains("Unknown option: '--color'", "Usage: fleet-day"))
                 .extracting(Run::exitCode)
                 .isEqualTo(2);
         assertThat(Run.of("--input", Run.DEMO.toString()))

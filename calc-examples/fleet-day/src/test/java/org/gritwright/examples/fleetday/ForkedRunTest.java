@@ -91,7 +91,7 @@ class ForkedRunTest {
                 .doesNotContain("\tat ");
         assertThat(Run.text(output.resolve("report.html")))
                 .contains("There is no chart", "T-16", "1 in (25.4 mm)")
-                .doesNotContain("<svg", "Grey band");
+                .doesNotContain("<svg", "Gray band");
     }
 
     private void assertSameFiles(String name) throws IOException {

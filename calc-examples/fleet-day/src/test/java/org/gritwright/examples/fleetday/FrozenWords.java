@@ -17,8 +17,11 @@ final class FrozenWords {
             "start-up transient", "transient");
     private static final String SPAN = "span of scale ";
 
-    private static final Map<String, String> UNKNOWN =
-            Map.of("how sure the count is", "count", "how sure the run time is", "run time");
+    private static final Map<String, String> UNKNOWN = Map.of(
+            "the uncertainty of the count", "count",
+            "the uncertainty of the run time", "run time",
+            "how sure the count is", "count",
+            "how sure the run time is", "run time");
     private static final String ACCURACY = "the accuracy of scale ";
 
     private static final Pattern SLIP = Pattern.compile(".*\\(([^()]*)\\)");

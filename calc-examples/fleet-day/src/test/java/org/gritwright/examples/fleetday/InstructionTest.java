@@ -50,13 +50,13 @@ class InstructionTest {
     void aCalibrationWithoutVerificationSaysWhatTheDisplayShouldHold() throws IOException, RejectedDocumentException {
         TruckResult truck = truck("T-01", t -> t.remove("verificationCatches"));
         assertThat(truck.instruction().text())
-                .isEqualTo("See that the display holds 5.25 lb/rev, then: Make a verification catch");
+                .isEqualTo("Make sure the display holds 5.25 lb/rev, then: Make a verification catch");
         TruckResult withoutStep = truck("T-01", t -> {
             t.remove("verificationCatches");
             t.remove("inForce");
         });
         assertThat(withoutStep.instruction().text())
-                .isEqualTo("See that the display holds 5.251 lb/rev, then: Make a verification catch");
+                .isEqualTo("Make sure the display holds 5.251 lb/rev, then: Make a verification catch");
         assertThat(withoutStep.massPerRevolution()).isEmpty();
     }
 
@@ -67,8 +67,8 @@ class InstructionTest {
             ((ObjectNode) t.get("calibrationCatches").get(0)).put("setting", "2.1 in");
         });
         assertThat(truck.instruction().text())
-                .isEqualTo("See that the display holds 5.34 lb/rev for road salt at 2.1 in,"
-                        + " 5.2 lb/rev for road salt at 2 in, then: Make a verification catch (road salt at 2.1 in)");
+                .isEqualTo("Make sure the display holds 5.34 lb/rev for road salt at 2.1 in, 5.2 lb/rev for road salt"
+                        + " at 2 in, then: Make a verification catch (road salt at 2.1 in)");
     }
 
     @Test

@@ -37,8 +37,8 @@ class PlanCommandTest {
         return plan(DemoDay.write(folder.resolve("changed.json"), change));
     }
 
-    private static ObjectNode way(ObjectNode day, int place) {
-        return (ObjectNode) day.get("plan").get("waysOfWeighing").get(place);
+    private static ObjectNode method(ObjectNode day, int place) {
+        return (ObjectNode) day.get("plan").get("weighingMethods").get(place);
     }
 
     @Test
@@ -63,7 +63,7 @@ class PlanCommandTest {
 
     /** Five revolutions of 31.2 lb are more than four pails of 35 lb hold, and more than the tarp of 150 lb does. */
     @Test
-    void theClearAnswerWhereAWayOfWeighingDoesntDo() {
+    void theClearAnswerWhereAWeighingMethodDoesntDo() {
         Run run = plan(Run.DEMO);
         assertThat(run.outLines())
                 .anyMatch(line -> line.startsWith("pails on a hanging scale") && line.contains("without T-17"))
@@ -101,21 +101,21 @@ class PlanCommandTest {
     void badPlansAreExplainedByPointerFieldAndValue() throws IOException {
         Run run = planOf(day -> {
             ((ObjectNode) day.get("plan")).put("wantedUncertainty", "0 %").put("mostRepeats", "0");
-            way(day, 0).put("containers", "0");
-            ((ObjectNode) way(day, 1).get("times")).put("perCatch", "-8 min");
-            ((ObjectNode) way(day, 2).get("times")).remove("setUp");
+            method(day, 0).put("containers", "0");
+            ((ObjectNode) method(day, 1).get("times")).put("perCatch", "-8 min");
+            ((ObjectNode) method(day, 2).get("times")).remove("setUp");
         });
         assertThat(run.exitCode()).isEqualTo(2);
         assertThat(run.err())
                 .contains(
                         "can't be used: 5 problems",
-                        "  /plan/wantedUncertainty: expected percentage: above 0 % and below 100 %, written with %, found"
-                                + " \"0 %\"",
+                        "  /plan/wantedUncertainty: expected percentage: above 0 % and below 100 %, written with %,"
+                                + " found \"0 %\"",
                         "  /plan/mostRepeats: expected a whole number from 1 to 9999, for example \"6\", found \"0\"",
-                        "  /plan/waysOfWeighing/0/containers: expected a whole number from 1 to 9999, for example \"6\","
-                                + " found \"0\"",
-                        "  /plan/waysOfWeighing/1/times: expected time per catch: 0 or more, found -8 min",
-                        "  /plan/waysOfWeighing/2/times/setUp: expected a value, found nothing")
+                        "  /plan/weighingMethods/0/containers: expected a whole number from 1 to 9999, for example"
+                                + " \"6\", found \"0\"",
+                        "  /plan/weighingMethods/1/times: expected time per catch: 0 or more, found -8 min",
+                        "  /plan/weighingMethods/2/times/setUp: expected a value, found nothing")
                 .doesNotContain("\tat ", "Exception");
         assertThat(output).doesNotExist();
     }
@@ -129,13 +129,13 @@ class PlanCommandTest {
 
     @Test
     void anUnknownScaleIsNamed() throws IOException {
-        Run run = planOf(day -> way(day, 1).put("scale", "weighbridge"));
+        Run run = planOf(day -> method(day, 1).put("scale", "weighbridge"));
         assertThat(run.exitCode()).isEqualTo(2);
         assertThat(run.errLines())
                 .last()
                 .asString()
                 .endsWith(
-                        "changed.json can't be used: way of weighing \"tarp and shovel\": scale must be one of [hanging"
+                        "changed.json can't be used: weighing method \"tarp and shovel\": scale must be one of [hanging"
                                 + " 2, hanging 4, hopper 5, platform 1, platform 3]: \"weighbridge\"");
         assertThat(output).doesNotExist();
     }
@@ -154,7 +154,7 @@ class PlanCommandTest {
     }
 
     @Test
-    void whatNoWayReachesSaysWhatIsToBlame() throws IOException {
+    void whatNoWayReachesSaysTheMainCause() throws IOException {
         Run run = planOf(day -> {
             DemoDay.only(day, "T-01");
             ((ObjectNode) day.get("plan")).put("wantedUncertainty", "0.5 %");
@@ -162,8 +162,8 @@ class PlanCommandTest {
         assertThat(run.exitCode()).isZero();
         assertThat(run.out().replaceAll("\\s+", " "))
                 .contains(
-                        "No way of weighing reaches it.",
-                        "To blame: the scatter of the catches themselves.",
+                        "No weighing method reaches it.",
+                        "Main cause: the scatter of the catches themselves.",
                         "1 can't reach it");
     }
 

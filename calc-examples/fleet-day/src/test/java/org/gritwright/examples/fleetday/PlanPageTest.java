@@ -34,7 +34,7 @@ class PlanPageTest {
 
     @BeforeAll
     void make() throws IOException, RejectedDocumentException {
-        // Nothing is known of how catches scatter.
+        // Nothing is known about how catches scatter.
         page = page(day -> day.remove("allowances"));
     }
 
@@ -60,7 +60,7 @@ class PlanPageTest {
     }
 
     @Test
-    void theFirstPageComparesTheWaysOfWeighing() {
+    void theFirstPageComparesTheWeighingMethods() {
         String first = page.substring(page.indexOf("<h2>How long the day takes"), page.indexOf("<article"));
         assertThat(first)
                 .containsSubsequence(
@@ -69,8 +69,8 @@ class PlanPageTest {
                         "<th scope=\"row\">tarp and shovel</th><td>61 h 59 min</td><td>19 trucks</td><td>T-17</td>",
                         "<th scope=\"row\">hopper scale that takes the whole drop</th><td>48 h 21 min</td><td>20"
                                 + " trucks</td><td>none</td>",
-                        "<b>T-08</b>, pails on a hanging scale. 2.62 % at best, with 7 catches of 122 lb. To blame: the"
-                                + " scatter of the catches themselves.",
+                        "<b>T-08</b>, pails on a hanging scale. 2.62 % at best, with 7 catches of 122 lb. Main cause:"
+                                + " the scatter of the catches themselves.",
                         "<b>T-17</b>, tarp and shovel. Can&#39;t be used: containers must be able to hold the smallest"
                                 + " sensible catch, 5 rev or 156 lb: 150 lb in all.");
     }
@@ -103,8 +103,9 @@ class PlanPageTest {
     void thereIsABoxForEachContainerOfEachCatch() {
         String sheet = sheet("T-01");
         assertThat(sheet)
-                .contains("5 catches of 6 rev (600 pulse), about 31.6 lb each in 1 container, some 12 s at 30 rev/min.")
-                .contains("tell the truck 15 mi/h and 300 lb/mi, run 40 s from rest, about 49.0 lb in 2 containers.")
+                .contains(
+                        "5 catches of 6 rev (384 pulse), about 31.6 lb each in 1 container, about 12 s at 30 rev/min.")
+                .contains("set the truck to 15 mi/h and 300 lb/mi, run 40 s from rest, about 49.0 lb in 2 containers.")
                 .contains("<th scope=\"row\">Catch 5</th>", "<th scope=\"row\">Verification</th>")
                 .doesNotContain("<th scope=\"row\">Catch 6</th>");
         assertThat(boxes(sheet)).isEqualTo(5 + 2);
@@ -120,14 +121,14 @@ class PlanPageTest {
                             .put("fewestRepeats", "3")
                             .put("mostRepeats", "3")
                             .put("wantedUncertainty", "5.2 %");
-                    ObjectNode way =
-                            (ObjectNode) day.get("plan").get("waysOfWeighing").get(0);
-                    way.put("containers", "9").put("holds", "6 lb");
-                    ((ArrayNode) day.get("plan").get("waysOfWeighing")).remove(2);
-                    ((ArrayNode) day.get("plan").get("waysOfWeighing")).remove(1);
+                    ObjectNode method =
+                            (ObjectNode) day.get("plan").get("weighingMethods").get(0);
+                    method.put("containers", "9").put("holds", "6 lb");
+                    ((ArrayNode) day.get("plan").get("weighingMethods")).remove(2);
+                    ((ArrayNode) day.get("plan").get("weighingMethods")).remove(1);
                 }),
                 "T-01");
-        assertThat(six).contains("3 catches of 5 rev (500 pulse), about 26.3 lb each in 5 containers");
+        assertThat(six).contains("3 catches of 5 rev (320 pulse), about 26.3 lb each in 5 containers");
         assertThat(six)
                 .contains("<span>5</span></td><td class=\"none\"><span></span></td><td class=\"none\">")
                 .contains("<td class=\"none\" colspan=\"4\"></td>");
@@ -155,7 +156,7 @@ class PlanPageTest {
     void theYardTableIsOnTheSheet() {
         assertThat(sheet("T-01"))
                 .containsSubsequence(
-                        "<caption>What to catch in all for other wishes</caption>",
+                        "<caption>Total to catch for other uncertainties</caption>",
                         "<th scope=\"row\">±1 %</th><td>out of reach</td>",
                         "<th scope=\"row\">±3 %</th><td>5 × 5 rev, 132 lb</td>");
     }
@@ -163,15 +164,15 @@ class PlanPageTest {
     @Test
     void whatThePlanTakesForGrantedIsSaid() {
         assertThat(sheet("T-01"))
-                .contains("One catch is taken to scatter by 2 % (common practice, no source)")
-                .contains("Expected are 5.27 lb/rev, by the calibration in force.");
+                .contains("One catch is assumed to scatter by 2 % (common practice, no source)")
+                .contains("Expected: 5.27 lb/rev, by the calibration in force.");
     }
 
     @Test
     void whatOthersWroteCantBecomeMarkup() throws IOException, RejectedDocumentException {
         String hostile = page(day -> {
             DemoDay.only(day, "T-01").put("id", "<img src=x>");
-            ((ObjectNode) day.get("plan").get("waysOfWeighing").get(0)).put("name", "<b>pails</b> & \"more\"");
+            ((ObjectNode) day.get("plan").get("weighingMethods").get(0)).put("name", "<b>pails</b> & \"more\"");
             day.put("site", "<script>1</script>");
         });
         assertThat(hostile).doesNotContain("<img", "<script", "<b>pails").contains("&lt;img src=x&gt;");
@@ -183,16 +184,16 @@ class PlanPageTest {
     }
 
     @Test
-    void aTruckThatNoWayOfWeighingSuitsStillHasItsSheet() throws IOException, RejectedDocumentException {
+    void aTruckThatNoWeighingMethodSuitsStillHasItsSheet() throws IOException, RejectedDocumentException {
         String none = sheet(
                 page(day -> {
                     DemoDay.only(day, "T-17");
-                    ((ArrayNode) day.get("plan").get("waysOfWeighing")).remove(2);
+                    ((ArrayNode) day.get("plan").get("weighingMethods")).remove(2);
                 }),
                 "T-17");
-        assertThat(none).contains("none of the planned ones does");
+        assertThat(none).contains("none of the planned ones will do");
         assertThat(none.substring(none.indexOf("What to catch: road salt, gate 2.5 in")))
-                .contains("doesn’t do", "5 rev or 156 lb: 140 lb in all")
+                .contains("doesn’t work", "5 rev or 156 lb: 140 lb in all")
                 .doesNotContain("To write down");
     }
 }

@@ -61,6 +61,13 @@ class ReportPageTest {
     }
 
     @Test
+    void theConditionsOfACatchAreShownWhereTheyWereWrittenDown() {
+        assertThat(sheet("T-03"))
+                .contains("09:55: oil 104 °F, hopper 70 % full.", "10:31: oil 121 °F, hopper 50 % full.");
+        assertThat(sheet("T-05")).doesNotContain(": oil ", ", hopper ");
+    }
+
+    @Test
     void noIdIsThereTwiceAndPicturesReferToTheirOwnPartsOnly() throws IOException, RejectedDocumentException {
         String twoCurves = page(day -> DemoDay.truck(day, "T-16")
                 .setAll(DemoDay.truck(day, "T-17").deepCopy().put("id", "T-16")));

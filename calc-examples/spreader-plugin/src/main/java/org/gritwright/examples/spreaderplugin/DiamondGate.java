@@ -1,7 +1,7 @@
 package org.gritwright.examples.spreaderplugin;
 
-import static org.gritwright.units.SpreadingUnits.METRE;
-import static org.gritwright.units.SpreadingUnits.MILLIMETRE;
+import static org.gritwright.units.SpreadingUnits.METER;
+import static org.gritwright.units.SpreadingUnits.MILLIMETER;
 
 import java.util.List;
 import javax.measure.Quantity;
@@ -23,7 +23,7 @@ import org.gritwright.units.Amounts;
 public final class DiamondGate implements GateType {
     /** The square's diagonal, and the largest opening. */
     public static final Parameter<Length> DIAGONAL =
-            Parameter.length("diagonal", Amounts.of(40, MILLIMETRE), Amounts.of(1, METRE));
+            Parameter.length("diagonal", Amounts.of(40, MILLIMETER), Amounts.of(1, METER));
 
     /** The service loader's. */
     public DiamondGate() {}

@@ -1,7 +1,7 @@
 package org.gritwright.examples.spreaderplugin;
 
-import static org.gritwright.units.SpreadingUnits.METRE;
-import static org.gritwright.units.SpreadingUnits.MILLIMETRE;
+import static org.gritwright.units.SpreadingUnits.METER;
+import static org.gritwright.units.SpreadingUnits.MILLIMETER;
 import static org.gritwright.units.SpreadingUnits.PERCENT;
 
 import java.util.List;
@@ -26,7 +26,7 @@ import org.gritwright.units.Amounts;
 public final class ReciprocatingFloor implements ConveyorType {
     /** How far the slats move. */
     public static final Parameter<Length> STROKE =
-            Parameter.length("stroke", Amounts.of(20, MILLIMETRE), Amounts.of(1, METRE));
+            Parameter.length("stroke", Amounts.of(20, MILLIMETER), Amounts.of(1, METER));
 
     /** The share of a stroke by which the load slides back. */
     public static final Parameter<Dimensionless> SLIDE_BACK = Parameter.of(

@@ -1,6 +1,6 @@
 package org.gritwright.examples.spreaderplugin;
 
-import static org.gritwright.units.SpreadingUnits.METRE;
+import static org.gritwright.units.SpreadingUnits.METER;
 import static org.gritwright.units.SpreadingUnits.PERCENT;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
@@ -17,8 +17,8 @@ class GeometryTest {
     private static final Spreader SPREADER = new Spreader(
             Conveyor.of(
                     new ReciprocatingFloor(),
-                    Map.of("stroke", Amounts.of(0.2, METRE), "slideBack", Amounts.of(10, PERCENT))),
-            Gate.of(new DiamondGate(), Map.of("diagonal", Amounts.of(0.4, METRE))),
+                    Map.of("stroke", Amounts.of(0.2, METER), "slideBack", Amounts.of(10, PERCENT))),
+            Gate.of(new DiamondGate(), Map.of("diagonal", Amounts.of(0.4, METER))),
             NoSensor.onDriveShaft());
 
     @Test
@@ -30,7 +30,7 @@ class GeometryTest {
     }
 
     private static void assertSwept(double cubicMetres, double openingMetres) {
-        double swept = SPREADER.sweptCubicMetresPerRevolution(Setting.of(Amounts.of(openingMetres, METRE)));
+        double swept = SPREADER.sweptCubicMetresPerRevolution(Setting.of(Amounts.of(openingMetres, METER)));
         assertEquals(cubicMetres, swept, 1e-15);
     }
 }

@@ -15,8 +15,10 @@ import java.util.stream.DoubleStream;
 import org.gritwright.core.calibration.Calibration;
 import org.gritwright.core.observation.CatchAllowances;
 import org.gritwright.core.observation.CatchLimits;
+import org.gritwright.core.observation.ErrorSource;
 import org.gritwright.core.observation.Moisture;
 import org.gritwright.core.statistics.RatioEstimator;
+import org.gritwright.core.uncertainty.ComponentKey;
 import org.gritwright.core.weighing.CaughtMass;
 import org.gritwright.core.weighing.Scale;
 import org.gritwright.core.weighing.ScaleAccuracy;
@@ -25,7 +27,7 @@ import org.gritwright.units.Amounts;
 import org.junit.jupiter.api.Test;
 
 /** What two lots of catches made in the same way have in common. */
-class SystematicErrorsTest {
+class SharedErrorsTest {
     private static final CatchAllowances ALL = new CatchAllowances(
             Amounts.of(2, PERCENT),
             Amounts.of(1, PERCENT),
@@ -58,10 +60,14 @@ class SystematicErrorsTest {
 
     @Test
     void sharedAreTheScalesOfBothAndAllThatIsAllowedFor() {
-        assertThat(SystematicErrors.shared(List.of(on("A", 100), on("B", 100)), List.of(on("B", 100), on("C", 100))))
-                .containsExactlyInAnyOrder("span of scale B", "spillage", "start-up transient", "moisture");
-        assertThat(SystematicErrors.shared(List.of(on("A", 100)), List.of(on("C", 100))))
-                .containsExactlyInAnyOrder("spillage", "start-up transient", "moisture");
+        ComponentKey spillage = ErrorSource.SPILLAGE.key();
+        ComponentKey transientLoss = ErrorSource.TRANSIENT.key();
+        ComponentKey moisture = ErrorSource.MOISTURE.key();
+
+        assertThat(SharedErrors.of(List.of(on("A", 100), on("B", 100)), List.of(on("B", 100), on("C", 100))))
+                .containsExactlyInAnyOrder(ErrorSource.spanOf(scale("B")), spillage, transientLoss, moisture);
+        assertThat(SharedErrors.of(List.of(on("A", 100)), List.of(on("C", 100))))
+                .containsExactlyInAnyOrder(spillage, transientLoss, moisture);
     }
 
     /** 118.5 and 120 lb in 20 revolutions, each with s = 0.5 lb of three catches, t = 4.3027 for two degrees of freedom. */

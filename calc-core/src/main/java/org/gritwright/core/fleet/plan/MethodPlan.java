@@ -7,36 +7,38 @@ import javax.measure.Quantity;
 import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Time;
 import org.gritwright.core.fleet.day.PlanEntry;
-import org.gritwright.core.fleet.day.WayEntry;
+import org.gritwright.core.fleet.day.WeighingMethodEntry;
 import org.gritwright.core.planning.CatchSeries;
 import org.gritwright.core.planning.PlanResult;
 import org.gritwright.core.planning.RunPlan;
 import org.gritwright.units.Amounts;
+import org.gritwright.units.check.Require;
 
 /**
- * The plan for one material and gate opening with one way of weighing.
+ * The plan for one material and gate opening with one weighing method.
  *
- * @param way the way of weighing
+ * @param method the weighing method
  * @param refusal why nothing can be planned with it; none if something can
  * @param calibration the calibration catches, or why the wanted uncertainty is out of reach; none with a refusal
- * @param table for each of the usual uncertainties what it takes; empty with a refusal
+ * @param table what it takes to reach each of the usual uncertainties; empty with a refusal
  * @param runs verification catches, for each target rate and test speed that fits; possibly none
  */
-public record WayPlan(
-        WayEntry way,
+public record MethodPlan(
+        WeighingMethodEntry method,
         Optional<String> refusal,
         Optional<PlanResult> calibration,
         List<PlanResult> table,
         List<RunPlan> runs) {
 
     /** Copies the lists. */
-    public WayPlan {
+    public MethodPlan {
+        Require.given(MethodPlan.class, method, refusal, calibration, table, runs);
         table = List.copyOf(table);
         runs = List.copyOf(runs);
     }
 
-    static WayPlan refused(WayEntry way, String reason) {
-        return new WayPlan(way, Optional.of(reason), Optional.empty(), List.of(), List.of());
+    static MethodPlan refused(WeighingMethodEntry method, String reason) {
+        return new MethodPlan(method, Optional.of(reason), Optional.empty(), List.of(), List.of());
     }
 
     /**
@@ -49,7 +51,7 @@ public record WayPlan(
     }
 
     /**
-     * The verification catch to make: of those whose shaft speed the drive can hold, the shortest that tells enough, else
+     * The verification catch to make: the shortest that tells enough at a shaft speed that the drive can hold, or else
      * the one that tells most.
      *
      * @return the run; none if none was to be planned, or none can be
@@ -70,12 +72,13 @@ public record WayPlan(
         double sum = 0;
         if (calibration.isPresent()) {
             CatchSeries series = calibration.get().series();
-            double run = plan.shaftSpeed().map(series::runTime).map(WayPlan::si).orElse(0.0);
-            sum += series.repeats() * (si(way.times().perCatch()) + run + weighing(series));
+            double run =
+                    plan.shaftSpeed().map(series::runTime).map(MethodPlan::si).orElse(0.0);
+            sum += series.repeats() * (si(method.times().perCatch()) + run + weighing(series));
         }
         Optional<RunPlan> verification = verification();
         if (verification.isPresent()) {
-            sum += si(way.times().perVerification())
+            sum += si(method.times().perVerification())
                     + si(verification.get().runTime())
                     + weighing(verification.get().result().series());
         }
@@ -83,7 +86,7 @@ public record WayPlan(
     }
 
     private double weighing(CatchSeries series) {
-        return series.containersToFill() * si(way.times().perContainer());
+        return series.containersToFill() * si(method.times().perContainer());
     }
 
     static double si(Quantity<Time> time) {

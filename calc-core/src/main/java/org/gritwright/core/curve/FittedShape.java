@@ -1,0 +1,67 @@
+package org.gritwright.core.curve;
+
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.function.DoubleUnaryOperator;
+import org.gritwright.core.spi.Setting;
+import org.gritwright.core.statistics.CurveFit;
+import org.gritwright.units.InvalidInputException;
+import org.gritwright.units.Rounded;
+import org.gritwright.units.check.Comparison;
+
+/**
+ * k · g(h) or k · g(h − h₀).
+ *
+ * @param fit the fit
+ * @param rival the other model, where no test refuses it either
+ */
+record FittedShape(CaughtOpenings data, CurveModel model, CurveFit fit, Optional<CurveFit> rival)
+        implements FittedModel {
+    private static final int DIGITS = 4;
+
+    @Override
+    public Value value(Setting setting, double at) {
+        double argument = at - fit.shift();
+        boolean discharges = !Comparison.isAbove(data.lowestLimit(), argument)
+                && !Comparison.isAbove(argument, data.highestLimit())
+                && fit.at(at) > 0;
+        if (!discharges) {
+            throw new InvalidInputException(
+                    Setting.FIELD,
+                    model == CurveModel.PROPORTIONAL
+                            ? ABOVE_CLOSED
+                            : "one at which material is discharged; the fitted curve has a dead opening of "
+                                    + Rounded.text(data.difference(fit.shift()), DIGITS),
+                    setting.toString());
+        }
+        return rival.map(other -> coveringBoth(other, at))
+                .orElseGet(() -> new Value(fit.at(at), fit.uncertaintyAt(at), fit.degreesOfFreedom()));
+    }
+
+    /**
+     * The value of a curve that a test didn't refuse, with an uncertainty that also covers a rival that the test
+     * doesn't refuse: the larger uncertainty of the two, together with their difference. A rival says nothing below its
+     * dead opening, and beyond the geometry's end it keeps its last value.
+     */
+    private Value coveringBoth(CurveFit other, double at) {
+        double argument = Math.min(at - other.shift(), data.highestLimit());
+        double rivalAt = argument + other.shift();
+        boolean discharges = argument > data.lowestLimit() && other.at(rivalAt) > 0;
+        double value = fit.at(at);
+        double difference = value - (discharges ? other.at(rivalAt) : 0);
+        double own = fit.uncertaintyAt(at).orElseThrow();
+        double larger = discharges ? Math.max(own, other.uncertaintyAt(rivalAt).orElse(own)) : own;
+        return new Value(
+                value, OptionalDouble.of(Math.hypot(larger, difference)), Math.max(1, other.degreesOfFreedom()));
+    }
+
+    @Override
+    public int degreesOfFreedom() {
+        return fit.degreesOfFreedom();
+    }
+
+    @Override
+    public DoubleUnaryOperator relativeUncertainty(double[] relative) {
+        return fit.relativeUncertainty(relative);
+    }
+}

@@ -1,0 +1,40 @@
+package org.gritwright.core.curve;
+
+import java.util.OptionalDouble;
+import java.util.function.DoubleUnaryOperator;
+import org.gritwright.core.metering.SweptByOpening;
+import org.gritwright.core.spi.Setting;
+import org.gritwright.core.statistics.MonotoneTable;
+import org.gritwright.units.check.Require;
+
+/** A rising table over the swept volume. Beyond its rows it goes on in proportion to the geometry. */
+record FittedTable(SweptByOpening geometry, MonotoneTable rows) implements FittedModel {
+
+    @Override
+    public Value value(Setting setting, double at) {
+        double swept = geometry.applyAsDouble(at);
+        Require.that(swept > 0, Setting.FIELD, ABOVE_CLOSED, setting);
+        double row = nearestRow(swept);
+        double factor = swept / row;
+        OptionalDouble uncertainty = rows.uncertaintyAt(row);
+        return new Value(
+                factor * rows.at(row),
+                uncertainty.isPresent() ? OptionalDouble.of(factor * uncertainty.getAsDouble()) : uncertainty,
+                rows.degreesOfFreedom());
+    }
+
+    private double nearestRow(double swept) {
+        return Math.max(rows.lowest(), Math.min(rows.highest(), swept));
+    }
+
+    @Override
+    public int degreesOfFreedom() {
+        return rows.degreesOfFreedom();
+    }
+
+    @Override
+    public DoubleUnaryOperator relativeUncertainty(double[] relative) {
+        DoubleUnaryOperator ofRows = rows.relativeUncertainty(relative);
+        return at -> ofRows.applyAsDouble(nearestRow(geometry.applyAsDouble(at)));
+    }
+}

@@ -1,0 +1,100 @@
+package org.gritwright.core.curve;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.DoubleUnaryOperator;
+import javax.measure.Quantity;
+import javax.measure.Unit;
+import org.gritwright.core.budget.BudgetDraft;
+import org.gritwright.core.budget.ScaleSpans;
+import org.gritwright.core.calibration.CalibrationCatch;
+import org.gritwright.core.finding.Argument;
+import org.gritwright.core.finding.Term;
+import org.gritwright.core.observation.CatchAllowances;
+import org.gritwright.core.observation.ErrorSource;
+import org.gritwright.core.observation.Repeatability;
+import org.gritwright.core.uncertainty.Budget;
+import org.gritwright.core.uncertainty.Component;
+import org.gritwright.core.uncertainty.Measured;
+import org.gritwright.units.Amounts;
+import org.gritwright.units.quantity.DischargePerRevolution;
+
+/**
+ * Where the uncertainty of a curve's predictions comes from. What it takes from the catches is summed up once, when the curve
+ * is made.
+ */
+final class PredictionBudget {
+    private final FittedModel model;
+    private final CatchAllowances allowances;
+    private final Unit<DischargePerRevolution> unit;
+    /** A scale has the share in a prediction that its masses have in the catches. */
+    private final ScaleSpans spans;
+    /** By the moisture, relative. */
+    private final double moisture;
+    /** What the rounding of scale and count contributes to a prediction, relative, by opening. */
+    private final DoubleUnaryOperator resolution;
+    /** What the scatter that is known from experience contributes to it. */
+    private final DoubleUnaryOperator experience;
+
+    PredictionBudget(
+            List<CalibrationCatch> catches,
+            FittedModel model,
+            CatchAllowances allowances,
+            Unit<DischargePerRevolution> unit) {
+        this.model = model;
+        this.allowances = allowances;
+        this.unit = unit;
+        double[] kilograms =
+                catches.stream().mapToDouble(c -> c.caught().kilograms()).toArray();
+        this.spans = ScaleSpans.of(
+                        catches.stream().map(CalibrationCatch::caught).toList(), kilograms)
+                .over(Arrays.stream(kilograms).sum());
+        this.moisture = catches.stream()
+                        .mapToDouble(c -> c.caught().kilograms()
+                                * allowances.moistureUncertainty(c.observation().conditions()))
+                        .sum()
+                / Arrays.stream(kilograms).sum();
+        this.resolution = model.relativeUncertainty(catches.stream()
+                .mapToDouble(CalibrationCatch::relativeResolution)
+                .toArray());
+        double[] scatter = new double[catches.size()];
+        Arrays.fill(
+                scatter, allowances.repeatability().map(Repeatability::relative).orElse(0.0));
+        this.experience = model.relativeUncertainty(scatter);
+    }
+
+    /** None where nothing is known about how the catches scatter: a budget of the rest would look complete. */
+    Optional<Budget<DischargePerRevolution>> of(
+            Measured<DischargePerRevolution> byCurve, double at, Optional<Component<DischargePerRevolution>> ofGate) {
+        double value = Amounts.si(DischargePerRevolution.class, byCurve.value());
+        BudgetDraft<DischargePerRevolution> draft = new BudgetDraft<>(unit);
+        double rounding = resolution.applyAsDouble(at) * value;
+        Optional<Quantity<DischargePerRevolution>> scattered = byCurve.standardUncertainty();
+        if (scattered.isPresent()) {
+            draft.addScatter(
+                    ErrorSource.CURVE,
+                    scattered.get(),
+                    byCurve.degreesOfFreedom().orElseThrow(),
+                    rounding);
+        } else if (allowances.repeatability().isPresent()) {
+            draft.addResolution(rounding);
+            draft.addRepeatability(allowances.repeatability(), relative -> experience.applyAsDouble(at) * value);
+        } else {
+            return Optional.empty();
+        }
+        draft.addCommon(spans, allowances, moisture, value);
+        ofGate.ifPresent(draft::add);
+        return Optional.of(draft.budget(byCurve.value()));
+    }
+
+    /** What is in no budget because nobody knows it. */
+    List<Argument.Unknown> unknown() {
+        BudgetDraft<DischargePerRevolution> draft = new BudgetDraft<>(unit);
+        draft.addCommon(spans, allowances, moisture, 1);
+        if (model.degreesOfFreedom() < 1 && allowances.repeatability().isEmpty()) {
+            draft.addUnknown(Term.SCATTER);
+        }
+        return draft.unknown();
+    }
+}

@@ -1,0 +1,102 @@
+package org.gritwright.core.observation;
+
+import java.util.Arrays;
+import java.util.Objects;
+import java.util.Optional;
+import org.gritwright.core.uncertainty.ComponentKey;
+import org.gritwright.core.weighing.Scale;
+
+/**
+ * Where the uncertainty of what is caught comes from: the components of this library's budgets. A component is found by its
+ * {@link #key}, for example {@code budget.component(ErrorSource.SPILLAGE.key())}; the codes of the keys are stable, the
+ * printed words are not.
+ */
+public enum ErrorSource {
+    /** How the catches scatter, as they show themselves. */
+    SCATTER("scatter", "scatter of the catches", false),
+    /** How single catches scatter, as is known from experience: a {@link Repeatability}. */
+    REPEATABILITY("repeatability", "scatter of catches, from experience", false),
+    /** The scatter of the catches about a discharge curve. */
+    CURVE("curve", "curve through the catches", false),
+    /** The rounding of scale and count together. */
+    RESOLUTION("resolution", "resolution of scale and count", false),
+    /** By how much the rounding of scale and count is coarser than in the catches whose scatter is known. */
+    COARSER_RESOLUTION("coarser-resolution", "coarser scale and count", false),
+    /** The rounding of the scale. */
+    SCALE_ROUNDING("scale-rounding", "rounding of the scale", false),
+    /** The count of revolutions. */
+    COUNT("count", "count of revolutions", false),
+    /** The step of a mass that is read from a display. */
+    DISPLAY_STEP("display-step", "step of the displayed mass", false),
+    /** The span error of one scale, which is the key's subject. */
+    SCALE_SPAN("scale-span", "span of scale", true),
+    /** What misses the containers. */
+    SPILLAGE("spillage", "spillage", true),
+    /** What start and stop leave in a catch. */
+    TRANSIENT("start-up-transient", "start-up transient", true),
+    /** The moisture of the material. */
+    MOISTURE("moisture", "moisture", true),
+    /** The reading of the gate, where the gate is set again. */
+    GATE_READING("gate-reading", "reading of the gate", false);
+
+    private final String code;
+    private final String words;
+    private final boolean common;
+
+    ErrorSource(String code, String words, boolean common) {
+        this.code = code;
+        this.words = words;
+        this.common = common;
+    }
+
+    /**
+     * The key of this source's component.
+     *
+     * @return the key; for {@link #SCALE_SPAN} see {@link #spanOf}
+     */
+    public ComponentKey key() {
+        return ComponentKey.of(code);
+    }
+
+    /**
+     * The key of the component for the span of a scale.
+     *
+     * @param scale the scale
+     * @return the key, with the scale's id as its subject
+     */
+    public static ComponentKey spanOf(Scale scale) {
+        return ComponentKey.of(SCALE_SPAN.code, scale.id());
+    }
+
+    /**
+     * The source that a key is of.
+     *
+     * @param key the key of a component
+     * @return the source; none for a key of your own
+     */
+    public static Optional<ErrorSource> of(ComponentKey key) {
+        Objects.requireNonNull(key, "key");
+        return Arrays.stream(values())
+                .filter(source -> source.code.equals(key.code()))
+                .findFirst();
+    }
+
+    /**
+     * The name of this source's component, as it is printed and recorded.
+     *
+     * @param key the key of the component
+     * @return for example "span of scale S-1"
+     */
+    public String name(ComponentKey key) {
+        return key.subject().map(about -> words + " " + about).orElse(words);
+    }
+
+    /**
+     * Whether all catches of a series have this error in common, so that more catches don't reduce it.
+     *
+     * @return true for the span of a scale, spillage, start-up transient and moisture
+     */
+    public boolean isCommonToCatches() {
+        return common;
+    }
+}

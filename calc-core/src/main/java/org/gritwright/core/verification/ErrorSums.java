@@ -1,0 +1,202 @@
+package org.gritwright.core.verification;
+
+import java.util.OptionalDouble;
+import javax.measure.quantity.Mass;
+import org.gritwright.core.budget.ScaleSpans;
+import org.gritwright.core.uncertainty.Distribution;
+import org.gritwright.units.Amounts;
+
+/**
+ * What a budget needs to know of catches, summed up, so that one more catch costs no more than a pass over the scales.
+ *
+ * <p>Masses are summed with compensation. The scatter of the catches' ratios r = 1 + error is carried along as their
+ * mean and the sum M of squared deviations from it, which one more r changes by (r − old mean)·(r − new mean) (B. P.
+ * Welford, Note on a method for calculating corrected sums of squares and products, Technometrics 4 (3), 1962, 419–420;
+ * abstract checked, formula from memory), so that no two large sums are subtracted.
+ *
+ * @param first the first catch, by whose scale and count the budget's inputs are named
+ * @param catches how many
+ * @param indicated Σ indicated mass; where nothing was counted or displayed, nothing
+ * @param discharged Σ caught, and allowed for as spilled
+ * @param expected Σ expected mass
+ * @param revolutions Σ revolutions
+ * @param weighed Σ caught as weighed
+ * @param squares Σ of its square
+ * @param rounding Σ of the square of the scales' rounding in kg
+ * @param counting Σ of the square of the count's uncertainty in kg
+ * @param meanRatio the mean of the catches' ratios r
+ * @param squaredDeviations M
+ * @param spans the spans of the scales, weighted with what was weighed
+ * @param countKnown whether the uncertainty of every count is known
+ * @param byRunTime whether a run time stands for the count of any
+ */
+record ErrorSums(
+        VerificationCatch first,
+        int catches,
+        Sum indicated,
+        Sum discharged,
+        Sum expected,
+        Sum revolutions,
+        Sum weighed,
+        double squares,
+        double rounding,
+        double counting,
+        double meanRatio,
+        double squaredDeviations,
+        ScaleSpans spans,
+        boolean countKnown,
+        boolean byRunTime) {
+
+    /** A sum with what rounding took off it (W. Kahan, 1965; second-hand). */
+    record Sum(double high, double low) {
+        private static final Sum ZERO = new Sum(0, 0);
+
+        Sum plus(double number) {
+            double more = number + low;
+            double sum = high + more;
+            return new Sum(sum, more - (sum - high));
+        }
+
+        double total() {
+            return high + low;
+        }
+    }
+
+    /** What one catch adds. */
+    private record Addend(VerificationCatch source, OptionalDouble indicated, double discharged) {
+        double expected() {
+            return source.run().expectedKilograms();
+        }
+
+        double ratio() {
+            return indicated.isPresent() ? indicated.getAsDouble() / discharged : discharged / expected();
+        }
+
+        OptionalDouble count() {
+            return relativeCount(source);
+        }
+    }
+
+    /**
+     * Of one catch.
+     *
+     * @param source the catch
+     * @param indicated the indicated mass in kg; none if nothing was counted or displayed
+     * @param discharged caught, and allowed for as spilled, in kg
+     */
+    static ErrorSums of(VerificationCatch source, OptionalDouble indicated, double discharged) {
+        return new ErrorSums(
+                        source,
+                        0,
+                        Sum.ZERO,
+                        Sum.ZERO,
+                        Sum.ZERO,
+                        Sum.ZERO,
+                        Sum.ZERO,
+                        0,
+                        0,
+                        0,
+                        0,
+                        0,
+                        ScaleSpans.NONE,
+                        true,
+                        false)
+                .plus(new Addend(source, indicated, discharged));
+    }
+
+    /** With one more catch, counted or displayed if the others are. */
+    ErrorSums plus(VerificationCatch source, OptionalDouble more, double caught) {
+        return plus(new Addend(source, more, caught));
+    }
+
+    private ErrorSums plus(Addend one) {
+        double kilograms = one.source.caught().kilograms();
+        double deviation = one.ratio() - meanRatio;
+        double mean = meanRatio + deviation / (catches + 1);
+        return new ErrorSums(
+                first,
+                catches + 1,
+                indicated.plus(one.indicated.orElse(0)),
+                discharged.plus(one.discharged),
+                expected.plus(one.expected()),
+                revolutions.plus(one.source.revolutions().orElse(0)),
+                weighed.plus(kilograms),
+                squares + kilograms * kilograms,
+                rounding + square(one.source.caught().roundingKilograms()),
+                counting + square(kilograms * one.count().orElse(0)),
+                mean,
+                squaredDeviations + deviation * (one.ratio() - mean),
+                spans.plus(one.source.caught(), kilograms),
+                countKnown && one.count().isPresent(),
+                byRunTime
+                        || (one.source.revolutions().isEmpty()
+                                && one.source.run().runTime().isPresent()));
+    }
+
+    private static double square(double number) {
+        return number * number;
+    }
+
+    /** Whether something was counted or displayed: of all catches, or of none. */
+    boolean isCounted() {
+        return first.revolutions().isPresent();
+    }
+
+    /** Σ indicated ÷ Σ caught − 1, or Σ caught ÷ Σ expected − 1 where nothing was counted or displayed. */
+    double error() {
+        return (isCounted() ? indicated.total() / discharged.total() : discharged.total() / expected.total()) - 1;
+    }
+
+    double kilogramsPerRevolution() {
+        return discharged.total() / revolutions.total();
+    }
+
+    /** How much less the errors together scatter than one of them: √Σ of the squared parts of the whole. */
+    double shrinking() {
+        return Math.sqrt(squares) / weighed.total();
+    }
+
+    /** The relative variance by the rounding of scale and count, of one catch as they are on average. */
+    double resolution() {
+        return (rounding + counting) / squares;
+    }
+
+    /** What the rounding of the scales contributes to the error, relative. */
+    double ofRounding() {
+        return Math.sqrt(rounding) / weighed.total();
+    }
+
+    /** What the counts contribute to the error, relative. */
+    double ofCounting() {
+        return Math.sqrt(counting) / weighed.total();
+    }
+
+    /** Σ of the squared deviations of the catches' ratios from that of them together, relative to it. */
+    double scatter() {
+        double together = 1 + error();
+        return (squaredDeviations + catches * square(meanRatio - together)) / square(together);
+    }
+
+    ScaleSpans relativeSpans() {
+        return spans.over(weighed.total());
+    }
+
+    /** Relative; of a count or of the display's step. */
+    static OptionalDouble relativeCount(VerificationCatch source) {
+        if (source.counted().isPresent()) {
+            OptionalDouble uncertainty = source.observation().uncertaintyRevolutions();
+            return uncertainty.isPresent()
+                    ? OptionalDouble.of(
+                            uncertainty.getAsDouble() / source.revolutions().getAsDouble())
+                    : uncertainty;
+        }
+        return source.indicated().isPresent()
+                ? OptionalDouble.of(displayStep(source) / source.shownKilograms())
+                : OptionalDouble.of(0);
+    }
+
+    static double displayStep(VerificationCatch source) {
+        double step = Amounts.si(Mass.class, source.indicated().orElseThrow().resolution());
+        return Distribution.RECTANGULAR.standardUncertainty(step / 2);
+    }
+}

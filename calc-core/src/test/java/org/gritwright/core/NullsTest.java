@@ -1,0 +1,228 @@
+package org.gritwright.core;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import com.tngtech.archunit.core.domain.JavaClass;
+import com.tngtech.archunit.core.importer.ClassFileImporter;
+import java.lang.reflect.Array;
+import java.lang.reflect.Constructor;
+import java.lang.reflect.Executable;
+import java.lang.reflect.InvocationTargetException;
+import java.lang.reflect.Method;
+import java.lang.reflect.Modifier;
+import java.lang.reflect.ParameterizedType;
+import java.lang.reflect.Type;
+import java.time.LocalDate;
+import java.time.OffsetDateTime;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.SplittableRandom;
+import java.util.function.ToDoubleFunction;
+import java.util.random.RandomGenerator;
+import java.util.stream.Stream;
+import javax.measure.Quantity;
+import javax.measure.Unit;
+import javax.measure.quantity.Dimensionless;
+import javax.measure.quantity.Mass;
+import org.gritwright.core.calibration.CalibrationFactor;
+import org.gritwright.core.calibration.CalibrationInForce;
+import org.gritwright.core.metering.Belt;
+import org.gritwright.core.metering.Conveyor;
+import org.gritwright.core.metering.Gate;
+import org.gritwright.core.metering.Metering;
+import org.gritwright.core.metering.RoundGate;
+import org.gritwright.core.observation.CalibrationPoint;
+import org.gritwright.core.spi.ConveyorType;
+import org.gritwright.core.spi.FillLimits;
+import org.gritwright.core.spi.GateType;
+import org.gritwright.core.spi.OpenArea;
+import org.gritwright.core.spi.Spi;
+import org.gritwright.core.spi.SpreaderType;
+import org.gritwright.core.statistics.CurveFit;
+import org.gritwright.core.weighing.CaughtMass;
+import org.gritwright.units.Amounts;
+import org.gritwright.units.SpreadingUnits;
+import org.gritwright.units.TradeSystem;
+import org.gritwright.units.UnitSymbol;
+import org.junit.jupiter.api.Test;
+
+/** The one rule for null: every public factory and constructor answers it with an exception that names the parameter. */
+class NullsTest {
+    private final Map<Class<?>, Optional<Object>> samples = new HashMap<>();
+
+    NullsTest() {
+        Stream.of(
+                        Map.entry(String.class, "T-1"),
+                        Map.entry(CharSequence.class, "T-1"),
+                        Map.entry(Class.class, Mass.class),
+                        Map.entry(Unit.class, SpreadingUnits.POUND),
+                        Map.entry(LocalDate.class, Samples.DAY),
+                        Map.entry(OffsetDateTime.class, Samples.NOON),
+                        Map.entry(Set.class, Set.of()),
+                        Map.entry(Map.class, Map.of()),
+                        Map.entry(Optional.class, Optional.empty()),
+                        Map.entry(OptionalDouble.class, OptionalDouble.empty()),
+                        Map.entry(double[].class, new double[] {0.5, 0.6, 0.7}),
+                        Map.entry(double.class, 0.5),
+                        Map.entry(int.class, 2),
+                        Map.entry(long.class, 2L),
+                        Map.entry(boolean.class, true),
+                        Map.entry(RandomGenerator.class, new SplittableRandom(1)),
+                        Map.entry(ToDoubleFunction.class, (ToDoubleFunction<double[]>) values -> 1),
+                        Map.entry(CurveFit.Shape.class, (CurveFit.Shape) at -> at),
+                        Map.entry(OpenArea.class, (OpenArea) height -> height),
+                        Map.entry(SpreaderType.class, new Belt()),
+                        Map.entry(ConveyorType.class, new Belt()),
+                        Map.entry(GateType.class, new RoundGate()),
+                        Map.entry(Metering.class, Samples.AUGER),
+                        Map.entry(Conveyor.class, Samples.AUGER.conveyor()),
+                        Map.entry(Gate.class, Samples.AUGER.gate()),
+                        Map.entry(CalibrationPoint.class, Samples.AUGER_POINT),
+                        Map.entry(CaughtMass.class, Samples.caught(100)),
+                        Map.entry(CalibrationInForce.class, Samples.augerInForce(2)),
+                        Map.entry(
+                                CalibrationFactor.class, Samples.augerInForce(2).factor()),
+                        Map.entry(FillLimits.class, FillLimits.COMMON))
+                .forEach(sample -> samples.put(sample.getKey(), Optional.of(sample.getValue())));
+    }
+
+    private static List<Class<?>> publicTypes() {
+        return new ClassFileImporter()
+                .importUrl(Spi.class.getProtectionDomain().getCodeSource().getLocation()).stream()
+                        .filter(type -> !Set.of("org.gritwright.core.json", "org.gritwright.core.budget")
+                                .contains(type.getPackageName()))
+                        .filter(type -> !type.getName().endsWith("-info"))
+                        .<Class<?>>map(JavaClass::reflect)
+                        .filter(NullsTest::isPublic)
+                        .sorted(Comparator.comparing(Class::getName))
+                        .toList();
+    }
+
+    private static boolean isPublic(Class<?> type) {
+        return type == null || (Modifier.isPublic(type.getModifiers()) && isPublic(type.getEnclosingClass()));
+    }
+
+    private static List<Executable> makers(Class<?> type) {
+        return Stream.<Executable>concat(
+                        Arrays.stream(type.getConstructors()),
+                        Arrays.stream(type.getDeclaredMethods())
+                                .filter(method -> Modifier.isStatic(method.getModifiers())))
+                .filter(maker -> Modifier.isPublic(maker.getModifiers()) && !maker.isSynthetic())
+                .filter(maker -> !maker.getName().equals("valueOf"))
+                .sorted(Comparator.comparing(Executable::getParameterCount).thenComparing(Executable::toString))
+                .toList();
+    }
+
+    private static Object call(Executable maker, Object[] arguments) throws Throwable {
+        try {
+            return maker instanceof Constructor<?> constructor
+                    ? constructor.newInstance(arguments)
+                    : ((Method) maker).invoke(null, arguments);
+        } catch (InvocationTargetException e) {
+            throw e.getCause();
+        }
+    }
+
+    /** A value of a type, made with the first of its public makers that takes samples; none if none does. */
+    private Optional<Object> sample(Type type) {
+        Class<?> raw = type instanceof ParameterizedType generic
+                ? (Class<?>) generic.getRawType()
+                : type instanceof Class<?> one ? one : Object.class;
+        if (raw == Quantity.class) {
+            return Optional.of(ofKind(type));
+        }
+        if (raw == List.class) {
+            Type item = ((ParameterizedType) type).getActualTypeArguments()[0];
+            return Optional.of(sample(item).map(List::of).orElse(List.of()));
+        }
+        if (!samples.containsKey(raw)) {
+            samples.put(raw, Optional.empty()); // whatever needs one of itself
+            samples.put(raw, make(raw));
+        }
+        return samples.get(raw);
+    }
+
+    @SuppressWarnings({"unchecked", "rawtypes"}) // the kind is one of the symbol table
+    private static Quantity<?> ofKind(Type quantity) {
+        Type kind = ((ParameterizedType) quantity).getActualTypeArguments()[0];
+        return kind instanceof Class<?> one
+                ? Amounts.of(
+                        kind == Dimensionless.class ? 0.5 : 2, UnitSymbol.tradeUnit((Class) one, TradeSystem.METRIC))
+                : Amounts.of(2, SpreadingUnits.POUND);
+    }
+
+    private Optional<Object> make(Class<?> type) {
+        if (type.isArray()) {
+            return sample(type.getComponentType()).map(one -> {
+                Object array = Array.newInstance(type.getComponentType(), 1);
+                Array.set(array, 0, one);
+                return array;
+            });
+        }
+        if (type.isEnum()) {
+            return Optional.of(type.getEnumConstants()[0]);
+        }
+        if (type.isSealed()) {
+            return Arrays.stream(type.getPermittedSubclasses())
+                    .flatMap(one -> sample(one).stream())
+                    .findFirst();
+        }
+        for (Executable maker : makers(type)) {
+            try {
+                Object made = call(maker, arguments(maker));
+                if (type.isInstance(made)) {
+                    return Optional.of(made);
+                }
+            } catch (Throwable refused) {
+                // The next one may take samples.
+            }
+        }
+        return Optional.empty();
+    }
+
+    private Object[] arguments(Executable maker) {
+        return Arrays.stream(maker.getGenericParameterTypes())
+                .map(type -> sample(type).orElse(null))
+                .toArray();
+    }
+
+    @Test
+    void everyParameterThatIsNullIsNamed() {
+        List<String> tried = new ArrayList<>();
+        for (Class<?> type : publicTypes()) {
+            for (Executable maker : makers(type)) {
+                for (int i = 0; i < maker.getParameterCount(); i++) {
+                    if (!maker.getParameterTypes()[i].isPrimitive()) {
+                        tried.add(assertNamed(maker, i));
+                    }
+                }
+            }
+        }
+        assertThat(tried)
+                .hasSizeGreaterThan(700)
+                .contains("Calibration.from: catches", "CountEntry.ofPulses: pulses", "Scale: division");
+    }
+
+    private String assertNamed(Executable maker, int which) {
+        Object[] arguments = arguments(maker);
+        assertThat(arguments).as("samples for " + maker).doesNotContainNull();
+        arguments[which] = null;
+        assertThatThrownBy(() -> call(maker, arguments))
+                .as(maker + ", parameter " + (which + 1))
+                .isInstanceOf(NullPointerException.class)
+                // In the trade's words, or by the virtual machine, which quotes.
+                .message()
+                .matches("[A-Za-z][\\w .-]*|.* because \"" + maker.getParameters()[which].getName() + "\" is null");
+        String type = maker.getDeclaringClass().getSimpleName();
+        String called = maker instanceof Constructor ? type : type + "." + maker.getName();
+        return called + ": " + maker.getParameters()[which].getName();
+    }
+}
