@@ -28,6 +28,7 @@ import org.gritwright.core.observation.CatchLimits;
 import org.gritwright.core.plausibility.ApparentFill;
 import org.gritwright.core.statistics.RatioEstimate;
 import org.gritwright.core.statistics.RatioEstimator;
+import org.gritwright.core.statistics.Sample;
 import org.gritwright.core.uncertainty.Budget;
 import org.gritwright.core.uncertainty.Component;
 import org.gritwright.core.uncertainty.ComponentKey;
@@ -178,7 +179,7 @@ public final class Calibration {
         } else if (estimate.sampleDeviation().isPresent()) {
             double scatter = estimate.sampleDeviation().getAsDouble() / estimate.ratio();
             double limit = Amounts.si(Dimensionless.class, limits.greatestScatter());
-            if (Comparison.isAbove(scatter, limit)) {
+            if (Comparison.isAbove(scatter, Math.hypot(limit, rounding(catches.size() - 1)))) {
                 found.add(Finding.of(
                         FindingCode.CATCHES_SCATTER,
                         Map.of(
@@ -192,6 +193,11 @@ public final class Calibration {
         }
         CatchFindings.ofUnknown(unknown).ifPresent(found::add);
         return List.copyOf(found);
+    }
+
+    /** How much the catches may scatter by the rounding of scale and count alone, with a chance of 1 % for more. */
+    private double rounding(int degreesOfFreedom) {
+        return relativeResolution * Sample.deviationFactor(degreesOfFreedom, 0.01);
     }
 
     /**

@@ -17,6 +17,12 @@ import java.util.stream.Stream;
 public enum FindingCode {
     /** The containers of one catch have tares that differ by more than a factor of two. */
     TARES_UNEQUAL(WARNING, "The empty containers weigh from {lowest} to {highest}: check the tares."),
+    /** No container of any catch at a point has a tare. */
+    NO_TARE(
+            WARNING,
+            "All tares at {point} are 0: if the scale wasn't set to zero with the empty container on it, the containers"
+                    + " were counted as material.",
+            Slot.name("point")),
     /** The scale was not checked with a test weight on the day it was used. */
     SCALE_NOT_CHECKED(WARNING, "Scale {scale} was not checked with a test weight that day.", Slot.SCALE),
     /** The scale's check of the day missed the test weight by more than a division. */
@@ -141,6 +147,16 @@ public enum FindingCode {
     /** Nothing was counted and nothing displayed. */
     OPEN_LOOP(
             NOTE, "Nothing was counted or displayed, so only what was caught can be compared with what was expected."),
+    /** The value in force is far off, and an independent calibration agrees with the catch. */
+    VALUE_OUT_OF_DATE(
+            WARNING,
+            "The value in force is off by {error}, and the day's calibration agrees with the catch: the value is out of"
+                    + " date."),
+    /** The day's calibration and the verification catches contradict each other. */
+    CALIBRATION_DISAGREES(
+            ERROR,
+            "The day's calibration gives {calibrated}, but the verification gives {verified}: at most one is right."
+                    + " Find out which."),
     /** The correction would be larger than a correction should be. */
     CORRECTION_TOO_LARGE(
             ERROR, "The calibration error of {error} is beyond {limit}: find the fault before correcting."),
@@ -163,6 +179,18 @@ public enum FindingCode {
             Slot.time("at"),
             Slot.name("set"),
             Slot.name("caught")),
+    /** A catch was made with a value that nobody entered for its point. */
+    OTHER_VALUE_IN_FORCE(
+            WARNING,
+            "The catch of {at} was made with {caught} in force, but {listed} is listed for the truck: find out which the"
+                    + " display holds.",
+            Slot.time("at")),
+    /** A catch was made long before or after the day that it is written down for. */
+    CATCH_OF_ANOTHER_DAY(
+            WARNING,
+            "The catch of {at} is far from the day that it is written down for, {day}: check its date.",
+            Slot.time("at"),
+            Slot.date("day")),
     /** A catch was made before the value in force was entered. */
     CATCH_BEFORE_ENTRY(
             WARNING,

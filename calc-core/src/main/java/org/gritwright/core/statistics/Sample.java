@@ -3,6 +3,7 @@ package org.gritwright.core.statistics;
 import java.io.Serializable;
 import java.util.Objects;
 import java.util.OptionalDouble;
+import org.apache.commons.statistics.distribution.ChiSquaredDistribution;
 import org.gritwright.units.InvalidInputException;
 import org.gritwright.units.check.Require;
 import org.jspecify.annotations.Nullable;
@@ -88,5 +89,21 @@ public record Sample(int size, double mean, OptionalDouble deviation) implements
         return size == 1
                 ? "1 number, " + mean
                 : size + " numbers, mean " + mean + ", deviation " + deviation.orElseThrow();
+    }
+
+    /**
+     * How much larger than the true deviation a sample deviation may come out: √(χ² ÷ ν), with the upper quantile of χ²
+     * (NIST/SEMATECH e-Handbook of Statistical Methods, 1.3.5.8).
+     *
+     * @param degreesOfFreedom ν, 1 or more
+     * @param risk the chance that it comes out still larger, greater than 0 and below 1
+     * @return a factor
+     * @throws InvalidInputException if a value is out of its range
+     */
+    public static double deviationFactor(int degreesOfFreedom, double risk) {
+        Require.that(degreesOfFreedom >= 1, "degrees of freedom", "1 or more", degreesOfFreedom);
+        Require.that(risk > 0 && risk < 1, "risk", "greater than 0 and below 1", risk);
+        double quantile = ChiSquaredDistribution.of(degreesOfFreedom).inverseSurvivalProbability(risk);
+        return Math.sqrt(quantile / degreesOfFreedom);
     }
 }

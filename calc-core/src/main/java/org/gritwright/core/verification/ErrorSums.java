@@ -195,8 +195,11 @@ record ErrorSums(
                 : OptionalDouble.of(0);
     }
 
+    /** A display rounds to its step, and what it adds up comes in whole pulses. */
     static double displayStep(VerificationCatch source) {
         double step = Amounts.si(Mass.class, source.indicated().orElseThrow().resolution());
-        return Distribution.RECTANGULAR.standardUncertainty(step / 2);
+        return Math.hypot(
+                Distribution.RECTANGULAR.standardUncertainty(step / 2),
+                Distribution.TRIANGULAR.standardUncertainty(source.kilogramsPerPulse()));
     }
 }

@@ -1,11 +1,15 @@
 package org.gritwright.core.verification;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import javax.measure.Quantity;
 import javax.measure.Unit;
 import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Mass;
+import org.gritwright.core.budget.SharedErrors;
+import org.gritwright.core.calibration.Calibration;
+import org.gritwright.core.calibration.CalibrationCatch;
 import org.gritwright.core.judgement.DecisionRule;
 import org.gritwright.core.judgement.Tolerance;
 import org.gritwright.core.judgement.Verdict;
@@ -14,6 +18,8 @@ import org.gritwright.core.uncertainty.Component;
 import org.gritwright.core.uncertainty.ComponentKey;
 import org.gritwright.core.uncertainty.Conformity;
 import org.gritwright.core.uncertainty.Measured;
+import org.gritwright.core.uncertainty.NormalisedError;
+import org.gritwright.core.weighing.CaughtMass;
 import org.gritwright.units.Amounts;
 import org.gritwright.units.SpreadingUnits;
 import org.gritwright.units.check.Comparison;
@@ -167,6 +173,26 @@ public record Judgement(
                 Amounts.ofSi(kilogramsPerRevolution, unit),
                 Amounts.ofSi(relative * kilogramsPerRevolution, unit),
                 error.degreesOfFreedom().orElseThrow());
+    }
+
+    /** Compares a mass per revolution found with the error with a calibration; an error common to both is left out. */
+    Optional<NormalisedError> comparedWith(
+            Calibration calibration, double kilogramsPerRevolution, List<CaughtMass> caught) {
+        Set<ComponentKey> shared = SharedErrors.of(
+                calibration.catches().stream().map(CalibrationCatch::caught).toList(), caught);
+        Measured<DischargePerRevolution> before =
+                calibration.budget().without(shared).result();
+        Measured<DischargePerRevolution> now =
+                discharge(kilogramsPerRevolution, shared, before.value().getUnit());
+        return isUncertain(now) || isUncertain(before)
+                ? Optional.of(NormalisedError.between(now, before))
+                : Optional.empty();
+    }
+
+    private static boolean isUncertain(Measured<?> measured) {
+        return measured.standardUncertainty()
+                .filter(u -> u.getValue().doubleValue() > 0)
+                .isPresent();
     }
 
     /**

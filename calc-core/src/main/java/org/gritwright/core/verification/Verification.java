@@ -59,6 +59,9 @@ import org.gritwright.units.quantity.DischargeRate;
  * <p>Definitions: common practice, no source. Immutable, thread-safe; everything is computed when it is made.
  */
 public final class Verification {
+    /** Beyond so many times the greatest correction, no wear explains an error (common practice, no source). */
+    private static final double GREATEST_DRIFT = 2;
+
     private final VerificationCatch source;
     private final Optional<Calibration> calibration;
     private final CatchAllowances allowances;
@@ -109,8 +112,16 @@ public final class Verification {
         boolean correctable = calibrationError.isPresent()
                 && !isDoubted(found)
                 && calibration.filter(Calibration::isDoubted).isEmpty();
-        boolean tooLarge = calibrationError.isPresent()
-                && !new Tolerance(limits.greatestCorrection()).acceptsRatio(calibrationError.getAsDouble());
+        boolean large = calibrationError.isPresent() && isShownBeyond(limits.greatestCorrection());
+        boolean drifted = large
+                && Math.abs(calibrationError.getAsDouble())
+                        <= GREATEST_DRIFT * Amounts.si(Dimensionless.class, limits.greatestCorrection());
+        boolean outOfDate = drifted && calibration.filter(this::isSupportedBy).isPresent();
+        if (outOfDate) {
+            found.add(Finding.of(
+                    FindingCode.VALUE_OUT_OF_DATE, Map.of("error", number(percent(calibrationError.getAsDouble())))));
+        }
+        boolean tooLarge = large && !outOfDate;
         if (tooLarge) {
             found.add(Finding.of(
                     FindingCode.CORRECTION_TOO_LARGE,
@@ -125,6 +136,23 @@ public final class Verification {
                 : Optional.empty();
         found.addAll(errorFindings());
         this.findings = List.copyOf(found);
+    }
+
+    /** Whether the error exceeds a limit by more than its uncertainty could explain. */
+    private boolean isShownBeyond(Quantity<Dimensionless> limit) {
+        double shown = Math.abs(calibrationError.getAsDouble())
+                - Amounts.si(Dimensionless.class, judgement.expandedUncertainty());
+        return shown > 0 && !new Tolerance(limit).acceptsRatio(shown);
+    }
+
+    /** An independent calibration that agrees with the catch says that the value in force is what is wrong. */
+    private boolean isSupportedBy(Calibration independent) {
+        return !independent.isDoubted()
+                && judgement
+                        .comparedWith(
+                                independent, caughtKilograms / revolutions.getAsDouble(), List.of(source.caught()))
+                        .filter(NormalisedError::isAgreement)
+                        .isPresent();
     }
 
     /** A wrong span of a scale that both were weighed on is in both, and in their ratio it cancels. */
@@ -216,8 +244,16 @@ public final class Verification {
         if (source.counted().isPresent() && source.indicated().isPresent()) {
             IndicatedMass display = source.indicated().get();
             double difference = Math.abs(indicatedKilograms.getAsDouble() - source.shownKilograms());
-            double resolution = Amounts.si(Mass.class, display.resolution());
-            if (Comparison.isAbove(difference, resolution, source.shownKilograms())) {
+            // Count and display may differ by the display's step and by the pulse at either end, or by the eye's error.
+            double explained = Amounts.si(Mass.class, display.resolution())
+                    + (source.counted().get().isInPulses()
+                            ? source.kilogramsPerPulse()
+                            : 2
+                                    * source.observation()
+                                            .uncertaintyRevolutions()
+                                            .orElse(0)
+                                    * source.inForce().kilogramsPerRevolution());
+            if (Comparison.isAbove(difference, explained, source.shownKilograms())) {
                 found.add(Finding.of(
                         FindingCode.COUNT_AND_DISPLAY_DISAGREE,
                         Map.of("byCount", number(indicatedMass().orElseThrow()), "shown", number(display.shown()))));

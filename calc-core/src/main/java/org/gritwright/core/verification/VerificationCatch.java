@@ -12,12 +12,14 @@ import org.gritwright.core.calibration.CalibrationInForce;
 import org.gritwright.core.judgement.DecisionRule;
 import org.gritwright.core.judgement.Tolerance;
 import org.gritwright.core.metering.ShaftCount;
+import org.gritwright.core.metering.ShaftSensor;
 import org.gritwright.core.observation.CalibrationPoint;
 import org.gritwright.core.observation.Observation;
 import org.gritwright.core.weighing.CaughtMass;
 import org.gritwright.units.Amounts;
 import org.gritwright.units.InvalidInputException;
 import org.gritwright.units.check.Require;
+import org.gritwright.units.quantity.PulsesPerRevolution;
 
 /**
  * A catch made to check a calibration: what was caught and counted, the calibration in force, the run, and what was displayed.
@@ -114,6 +116,13 @@ public record VerificationCatch(
     /** The displayed mass; only asked for where there is one. */
     double shownKilograms() {
         return Amounts.si(Mass.class, indicated.orElseThrow().shown());
+    }
+
+    /** What the display adds up with each pulse; 0 where no sensor counts. */
+    double kilogramsPerPulse() {
+        return point().metering().feedback() instanceof ShaftSensor sensor
+                ? inForce.kilogramsPerRevolution() / Amounts.si(PulsesPerRevolution.class, sensor.pulsesPerRevolution())
+                : 0;
     }
 
     /** Whether both were made at one point, whatever calibration was in force. */

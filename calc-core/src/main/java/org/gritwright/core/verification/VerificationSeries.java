@@ -9,8 +9,10 @@ import javax.measure.Quantity;
 import javax.measure.Unit;
 import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Mass;
+import org.gritwright.core.calibration.Calibration;
 import org.gritwright.core.judgement.Verdict;
 import org.gritwright.core.uncertainty.Measured;
+import org.gritwright.core.uncertainty.NormalisedError;
 import org.gritwright.units.Amounts;
 import org.gritwright.units.SpreadingUnits;
 import org.gritwright.units.UnitSymbol;
@@ -199,6 +201,26 @@ public final class VerificationSeries {
         Unit<DischargePerRevolution> unit = UnitSymbol.tradeUnit(
                 DischargePerRevolution.class, last.source().caught().total());
         return Optional.of(judgement().discharge(sums.kilogramsPerRevolution(), Set.of(), unit));
+    }
+
+    /**
+     * Compares the mass per revolution by these catches with an independent calibration. An error common to both, such as
+     * the span of a shared scale or an allowance, cancels in the difference and is left out.
+     *
+     * @param calibration a calibration at the same point, not the one that the value in force was made from
+     * @return the normalized error, these catches' value less the calibration's; none if nothing was counted or displayed,
+     *     or neither has any uncertainty
+     */
+    public Optional<NormalisedError> comparedWith(Calibration calibration) {
+        return sums.isCounted()
+                ? judgement()
+                        .comparedWith(
+                                calibration,
+                                sums.kilogramsPerRevolution(),
+                                verifications().stream()
+                                        .map(one -> one.source().caught())
+                                        .toList())
+                : Optional.empty();
     }
 
     /**

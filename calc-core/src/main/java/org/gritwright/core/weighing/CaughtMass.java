@@ -31,9 +31,6 @@ public final class CaughtMass {
     /** Tares that differ by more than this are worth a second look (common practice, no source). */
     private static final double UNEQUAL_TARES = 2;
 
-    /** A reading may miss its test weight by this many divisions (common practice, no source). */
-    private static final double DIVISIONS_OFF = 1;
-
     private final Scale scale;
     private final LocalDate weighedOn;
     private final List<Weighing> weighings;
@@ -197,7 +194,7 @@ public final class CaughtMass {
         for (ScaleCheck check : sameDay) {
             double testWeight = Amounts.si(Mass.class, check.testWeight());
             double miss = Math.abs(Amounts.si(Mass.class, check.reading()) - testWeight);
-            if (Comparison.isAbove(miss, DIVISIONS_OFF * Amounts.si(Mass.class, scale.division()), testWeight)) {
+            if (Comparison.isAbove(miss, scale.acceptedMissKilograms(check.testWeight()), testWeight)) {
                 findings.add(Finding.of(
                         FindingCode.SCALE_CHECK_MISSED,
                         Map.of(

@@ -141,6 +141,13 @@ public record Scale(
         return Double.isInfinite(limit) ? OptionalDouble.empty() : OptionalDouble.of(limit);
     }
 
+    /** A reading may miss its test weight by a division (common practice, no source), or by what the scale's accuracy allows. */
+    double acceptedMissKilograms(Quantity<Mass> testWeight) {
+        double step = Amounts.si(Mass.class, division);
+        return Math.max(
+                step, accuracy.map(a -> a.limitKilograms(testWeight, division)).orElse(0.0) + step / 2);
+    }
+
     private static double missed(ScaleCheck check) {
         double testWeight = Amounts.si(Mass.class, check.testWeight());
         return Math.abs(Amounts.si(Mass.class, check.reading()) - testWeight) / testWeight;

@@ -45,6 +45,11 @@ class FindingCodeTest {
             "tolerance-missed",
             "count-and-display-disagree",
             "open-loop",
+            "no-tare",
+            "other-value-in-force",
+            "catch-of-another-day",
+            "value-out-of-date",
+            "calibration-disagrees",
             "correction-too-large",
             "correction-unconfirmed",
             "catches-disagree",
@@ -86,6 +91,7 @@ class FindingCodeTest {
                         FindingCode.CURVE_SCATTER,
                         FindingCode.OPENING_MISFIT,
                         FindingCode.COUNT_AND_DISPLAY_DISAGREE,
+                        FindingCode.CALIBRATION_DISAGREES,
                         FindingCode.CATCHES_DISAGREE);
     }
 

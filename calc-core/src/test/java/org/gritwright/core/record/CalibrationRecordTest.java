@@ -48,7 +48,7 @@ class CalibrationRecordTest {
     /** A truck on which everything was done: calibrated, found off, corrected, run for two times, driven. */
     private static final TruckDay TRUCK = withRoadSpeed(
             with(
-                    with(idle("T-01"), calibrationCatch(7, 2), calibrationCatch(8, 2)),
+                    with(Trucks.listing(idle("T-01"), "5.5 lb/rev"), calibrationCatch(7, 2), calibrationCatch(8, 2)),
                     verificationCatch(9, "5.5 lb/rev", 120, 54.5),
                     verificationCatch(10, "5.2 lb/rev", 120, 57.6)),
             13_650);

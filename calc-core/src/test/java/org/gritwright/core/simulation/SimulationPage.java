@@ -22,8 +22,8 @@ final class SimulationPage {
     /** Fault × what the technician is told. */
     String told() {
         StringBuilder table = new StringBuilder("| trucks that are | trucks | visible | can be told | find the fault"
-                + " | fix the record | match the display | enter the correction | catch more | calibrate, verify"
-                + " | check delivery, road | nothing |\n|---|---|---|---|---|---|---|---|---|---|---|---|\n");
+                + " | fix the record | match the display | check the entries | enter the correction | catch more | calibrate, verify"
+                + " | check delivery, road | nothing |\n|---|---|---|---|---|---|---|---|---|---|---|---|---|\n");
         for (Scenario scenario : Scenarios.all()) {
             String id = scenario.id();
             table.append("| ").append(scenario.words());
@@ -34,6 +34,7 @@ final class SimulationPage {
             cells.add(told(id, NextStep.FIND_FAULT));
             cells.add(told(id, NextStep.FIX_RECORD));
             cells.add(told(id, NextStep.MATCH_DISPLAY));
+            cells.add(told(id, NextStep.CHECK_ENTRIES));
             cells.add(told(id, NextStep.ENTER_CORRECTION));
             cells.add(told(id, NextStep.CATCH_MORE));
             cells.add(told(id, NextStep.CALIBRATE, NextStep.VERIFY, NextStep.CONFIRM_CORRECTION));

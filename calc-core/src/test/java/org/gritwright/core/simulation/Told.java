@@ -85,6 +85,9 @@ record Told(
     }
 
     boolean isFault() {
-        return step == NextStep.FIND_FAULT || step == NextStep.FIX_RECORD || step == NextStep.MATCH_DISPLAY;
+        return step == NextStep.FIND_FAULT
+                || step == NextStep.FIX_RECORD
+                || step == NextStep.MATCH_DISPLAY
+                || step == NextStep.CHECK_ENTRIES;
     }
 }

@@ -1,6 +1,7 @@
 package org.gritwright.core.statistics;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 import static org.gritwright.core.Samples.assertRefused;
 
@@ -97,5 +98,16 @@ class SampleTest {
                 "sample must be one number without a deviation, or more with a deviation of 0 or more: 2 numbers,"
                         + " deviation -1.0",
                 () -> new Sample(2, 1, OptionalDouble.of(-1)));
+    }
+
+    /** Upper critical values of χ² at 0.01: 6.635, 9.210 and 13.277 for 1, 2 and 4 (NIST/SEMATECH e-Handbook, 1.3.6.7.4). */
+    @Test
+    void aDeviationMayComeOutLargerByTheQuantileOfChiSquare() {
+        assertThat(Sample.deviationFactor(1, 0.01)).isCloseTo(Math.sqrt(6.635), within(1e-4));
+        assertThat(Sample.deviationFactor(2, 0.01)).isCloseTo(Math.sqrt(9.210 / 2), within(1e-4));
+        assertThat(Sample.deviationFactor(4, 0.01)).isCloseTo(Math.sqrt(13.277 / 4), within(1e-4));
+        assertThatThrownBy(() -> Sample.deviationFactor(0, 0.01)).hasMessage("degrees of freedom must be 1 or more: 0");
+        assertThatThrownBy(() -> Sample.deviationFactor(2, 1))
+                .hasMessage("risk must be greater than 0 and below 1: 1.0");
     }
 }

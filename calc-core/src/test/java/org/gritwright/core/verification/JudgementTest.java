@@ -162,7 +162,7 @@ class JudgementTest {
     }
 
     @Test
-    void aDisplayedMassIsUncertainByHalfItsStep() {
+    void aDisplayedMassIsUncertainByHalfItsStepAndByAPulse() {
         Verification verification = simple(Runs.openLoop(290).indicated(pounds(300), pounds(1)), assuming(1));
 
         assertThat(names(verification))
@@ -172,7 +172,7 @@ class JudgementTest {
                         "scatter of catches, from experience",
                         "span of scale S-1");
         assertThat(percent(verification, "step of the displayed mass"))
-                .isCloseTo(100 * 300 / 290.0 * 0.5 / Math.sqrt(3) / 300, EXACT);
+                .isCloseTo(100 * 300 / 290.0 * Math.hypot(0.5 / Math.sqrt(3), 0.06 / Math.sqrt(6)) / 300, EXACT);
         assertThat(percent(verification, "scatter of catches, from experience")).isCloseTo(300 / 290.0, EXACT);
     }
 

@@ -104,19 +104,28 @@ class NoCorrectionTest {
     }
 
     @Test
-    void noneBeyondTenPercent() {
+    void noneShownBeyondTenPercent() {
         // common practice, no source
         assertThat(VerificationLimits.COMMON.greatestCorrection()).isEqualTo(Amounts.of(10, SpreadingUnits.PERCENT));
         assertThat(proposes(Runs.counted(5500, 300))).isTrue();
-        assertThat(proposes(Runs.counted(5501, 300))).isFalse();
+        assertThat(proposes(Runs.counted(6000, 300))).isFalse();
         assertThat(proposes(Runs.counted(4500, 300))).isTrue();
-        assertThat(proposes(Runs.counted(4499, 300))).isFalse();
+        assertThat(proposes(Runs.counted(4000, 300))).isFalse();
+    }
+
+    @Test
+    void anErrorBeyondTheLimitByLessThanItsUncertaintyIsCorrected() {
+        Verification close = Runs.counted(5501, 300).assess(TOLERANCE);
+
+        assertThat(close.calibrationError().orElseThrow().getValue().doubleValue())
+                .isGreaterThan(10);
+        assertThat(close.proposedCorrection()).isPresent();
     }
 
     @Test
     void noneBeyondTheCallersLimit() {
         assertThat(proposes(
-                        new VerificationLimits(CatchLimits.COMMON, Amounts.of(7, SpreadingUnits.PERCENT)),
+                        new VerificationLimits(CatchLimits.COMMON, Amounts.of(4, SpreadingUnits.PERCENT)),
                         Optional.empty()))
                 .isFalse();
         assertThat(proposes(

@@ -1,6 +1,7 @@
 package org.gritwright.core.weighing;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 import static org.gritwright.core.Samples.DAY;
 import static org.gritwright.core.Samples.SCALE;
 import static org.gritwright.core.Samples.numbers;
@@ -9,9 +10,12 @@ import static org.gritwright.core.Samples.pounds;
 
 import java.util.List;
 import java.util.Map;
+import javax.measure.quantity.Mass;
 import org.gritwright.core.finding.Finding;
 import org.gritwright.core.finding.FindingCode;
 import org.gritwright.core.finding.Severity;
+import org.gritwright.units.Amounts;
+import org.gritwright.units.SpreadingUnits;
 import org.junit.jupiter.api.Test;
 
 class CaughtMassFindingsTest {
@@ -85,6 +89,18 @@ class CaughtMassFindingsTest {
         assertThat(checkedWith(50.1)).isEmpty();
         assertThat(checkedWith(49.9)).isEmpty();
         assertThat(checkedWith(50)).isEmpty();
+    }
+
+    @Test
+    void aCheckMayMissByWhatTheScalesAccuracyAllowsAndHalfADivision() {
+        Scale stated = Scale.of("S-3", pounds(1000), pounds(0.1))
+                .withAccuracy(new ScaleAccuracy.Stated(Amounts.of(0.3, SpreadingUnits.PERCENT)));
+
+        // 0.3 % of 550 lb is 1.65 lb.
+        assertThat(stated.acceptedMissKilograms(pounds(550)))
+                .isCloseTo(Amounts.si(Mass.class, pounds(1.7)), within(1e-12));
+        assertThat(UNCHECKED.acceptedMissKilograms(pounds(50)))
+                .isCloseTo(Amounts.si(Mass.class, UNCHECKED.division()), within(1e-12));
     }
 
     @Test

@@ -5,6 +5,8 @@ import static org.gritwright.core.finding.Argument.name;
 import static org.gritwright.core.finding.Argument.number;
 import static org.gritwright.core.finding.Argument.time;
 
+import java.time.LocalDate;
+import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -50,6 +52,27 @@ final class Mismatch {
                 Map.of(
                         "at", at(verification),
                         "since", date(entry.since().orElseThrow().day()))));
+    }
+
+    /** The catch was made with another value than those listed for its point, and nothing explains where it comes from. */
+    static Finding otherValue(Verification verification, CalibrationInForce entry) {
+        return Finding.of(
+                FindingCode.OTHER_VALUE_IN_FORCE,
+                Map.of(
+                        "at", at(verification),
+                        "caught",
+                                number(verification.source().inForce().factor().value()),
+                        "listed", number(entry.factor().value())));
+    }
+
+    /** All catches at a point, with tares of 0. */
+    static Finding noTare(CalibrationPoint point) {
+        return Finding.of(FindingCode.NO_TARE, Map.of("point", name(point.toString())));
+    }
+
+    /** The date of a catch is far from the day's. */
+    static Finding otherDay(OffsetDateTime at, LocalDate day) {
+        return Finding.of(FindingCode.CATCH_OF_ANOTHER_DAY, Map.of("at", time(at), "day", date(day)));
     }
 
     /** Two points so close that they are probably meant to be one. */

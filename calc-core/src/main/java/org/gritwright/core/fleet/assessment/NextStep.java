@@ -8,6 +8,8 @@ public enum NextStep {
     FIND_FAULT("Find the fault, then catch again", true),
     /** The display was set for another calibration point than the catch's. */
     MATCH_DISPLAY("Set gate, material and display for the same calibration point, then catch again", true),
+    /** What was written down contradicts itself or is hardly possible. */
+    CHECK_ENTRIES("Check the entries that the findings name", true),
     /** A correction is proposed. */
     ENTER_CORRECTION("Enter the correction, read it back, catch again", true),
     /** A correction is entered and not yet proven. */

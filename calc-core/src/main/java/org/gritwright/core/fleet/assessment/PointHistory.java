@@ -2,6 +2,7 @@ package org.gritwright.core.fleet.assessment;
 
 import java.time.LocalDate;
 import java.time.OffsetDateTime;
+import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -10,7 +11,9 @@ import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import javax.measure.quantity.Mass;
 import org.gritwright.core.calibration.Calibration;
+import org.gritwright.core.calibration.CalibrationCatch;
 import org.gritwright.core.calibration.CalibrationFactor;
 import org.gritwright.core.calibration.CalibrationInForce;
 import org.gritwright.core.calibration.Since;
@@ -23,6 +26,9 @@ import org.gritwright.core.verification.StartUp;
 import org.gritwright.core.verification.Verification;
 import org.gritwright.core.verification.VerificationCatch;
 import org.gritwright.core.verification.VerificationSeries;
+import org.gritwright.core.weighing.CaughtMass;
+import org.gritwright.units.Amounts;
+import org.gritwright.units.quantity.DischargePerRevolution;
 
 /**
  * What the catches of one calibration point show together, in the order of time: a correction at one says nothing about
@@ -32,6 +38,12 @@ import org.gritwright.core.verification.VerificationSeries;
  * display wasn't set for another point. Others are kept and reported, and prove nothing.
  */
 final class PointHistory {
+    /** How far an entered value may be from the one it was rounded from (common practice, no source). */
+    private static final double ROUNDED = 0.01;
+
+    /** How many days before or after its day a catch may be: preparing a fleet takes weeks (common practice, no source). */
+    private static final long LONGEST_DAY = 31;
+
     private final CalibrationPoint point;
     private final List<CalibrationInForce> inForce;
     private final Optional<Calibration> calibration;
@@ -56,6 +68,7 @@ final class PointHistory {
      * @param elsewhere for each verification catch, the value in force for another point that the display was set to,
      *     if it was
      * @param tolerance the day's tolerance
+     * @param day the day that all this is written down for
      */
     PointHistory(
             CalibrationPoint point,
@@ -63,7 +76,8 @@ final class PointHistory {
             Optional<Calibration> calibration,
             List<Verification> verifications,
             Function<Verification, Optional<CalibrationInForce>> elsewhere,
-            Tolerance tolerance) {
+            Tolerance tolerance,
+            LocalDate day) {
         this.point = point;
         this.inForce = List.copyOf(inForce);
         this.calibration = calibration;
@@ -80,6 +94,13 @@ final class PointHistory {
             }
         }
         this.standing = List.copyOf(standing);
+        unexplainedValue().ifPresent(outOfPlace::add);
+        if (caught().findAny().isPresent() && caught().allMatch(PointHistory::isWithoutTare)) {
+            outOfPlace.add(Mismatch.noTare(point));
+        }
+        times().filter(at -> Math.abs(ChronoUnit.DAYS.between(day, at.toLocalDate())) > LONGEST_DAY)
+                .findFirst()
+                .ifPresent(at -> outOfPlace.add(Mismatch.otherDay(at, day)));
         List<VerificationCatch> catches =
                 standing.stream().map(Verification::source).toList();
         this.startUp =
@@ -87,7 +108,10 @@ final class PointHistory {
         CorrectionTrail trail = new CorrectionTrail();
         standing.forEach(trail::follow);
         this.judged = trail.judged();
-        this.contradictions = trail.contradictions();
+        this.contradictions = new ArrayList<>(trail.contradictions());
+        calibration
+                .flatMap(c -> judged.flatMap(series -> Agreement.contradiction(c, series, tolerance)))
+                .ifPresent(contradictions::add);
         this.correction = trail.correction();
     }
 
@@ -99,6 +123,41 @@ final class PointHistory {
                                         since.isAfter(one.source().observation().at()))
                                 .isPresent());
         return older ? Mismatch.older(one, inForce.get(0)) : List.of();
+    }
+
+    private Stream<CaughtMass> caught() {
+        return Stream.concat(
+                calibration.stream().flatMap(c -> c.catches().stream()).map(CalibrationCatch::caught),
+                verifications.stream().map(one -> one.source().caught()));
+    }
+
+    private static boolean isWithoutTare(CaughtMass caught) {
+        return caught.weighings().stream().allMatch(one -> Amounts.si(Mass.class, one.tare()) == 0);
+    }
+
+    private Stream<OffsetDateTime> times() {
+        return Stream.concat(
+                calibration.stream()
+                        .flatMap(c -> c.catches().stream())
+                        .map(one -> one.observation().at()),
+                verifications.stream().map(PointHistory::at));
+    }
+
+    /** The first catch's value is one that was listed, or the day's calibration rounded. */
+    private Optional<Finding> unexplainedValue() {
+        if (standing.isEmpty() || inForce.isEmpty()) {
+            return Optional.empty();
+        }
+        Verification first = standing.get(0);
+        double shown = first.source().inForce().kilogramsPerRevolution();
+        boolean explained = Stream.concat(
+                        inForce.stream().map(CalibrationInForce::kilogramsPerRevolution),
+                        calibration.stream()
+                                .map(c -> Amounts.si(
+                                        DischargePerRevolution.class,
+                                        c.dischargePerRevolution().value())))
+                .anyMatch(value -> Math.abs(shown / value - 1) <= ROUNDED);
+        return explained ? Optional.empty() : Optional.of(Mismatch.otherValue(first, inForce.get(0)));
     }
 
     CalibrationPoint point() {

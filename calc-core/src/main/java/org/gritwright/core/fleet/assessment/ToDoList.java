@@ -22,6 +22,10 @@ record ToDoList(TruckDay truck, List<Finding> curveFindings, RoadProof roadProof
     private static final Set<FindingCode> MISSED_DELIVERY =
             Set.of(FindingCode.SHORTFALL, FindingCode.OVERRUN, FindingCode.START_UP_LOSS, FindingCode.STEADY_FLOW_OFF);
 
+    /** Warnings that nothing may be built on before somebody has looked. */
+    private static final Set<FindingCode> DOUBTFUL_ENTRIES =
+            Set.of(FindingCode.FILL_IMPLAUSIBLE, FindingCode.OTHER_VALUE_IN_FORCE, FindingCode.CATCH_OF_ANOTHER_DAY);
+
     List<ToDo> of(List<PointHistory> histories, List<PointAssessment> points, Map<PointHistory, List<Finding>> ages) {
         List<ToDo> toDo = new ArrayList<>();
         if (isFault(curveFindings)) {
@@ -65,6 +69,9 @@ record ToDoList(TruckDay truck, List<Finding> curveFindings, RoadProof roadProof
         }
         if (history.isSetElsewhere() && !proven) {
             return Optional.of(NextStep.MATCH_DISPLAY);
+        }
+        if (history.currentFindings().stream().map(Finding::code).anyMatch(DOUBTFUL_ENTRIES::contains)) {
+            return Optional.of(NextStep.CHECK_ENTRIES);
         }
         if (correction.filter(Correction.Status.PROPOSED::equals).isPresent()) {
             return Optional.of(NextStep.ENTER_CORRECTION);

@@ -136,7 +136,13 @@ final class TruckAssessor {
                     .map(one -> one.assess(yard.tolerance(), yard.day().decisionRule(), limits, calibration))
                     .toList();
             return Optional.of(new PointHistory(
-                    gathered.point, gathered.inForce, calibration, verifications, sets::elsewhere, yard.tolerance()));
+                    gathered.point,
+                    gathered.inForce,
+                    calibration,
+                    verifications,
+                    sets::elsewhere,
+                    yard.tolerance(),
+                    yard.day().day()));
         } catch (InvalidInputException e) {
             read.refuse(gathered.calibrationCatches.isEmpty() ? "/verificationCatches" : "/calibrationCatches", e);
             return Optional.empty();

@@ -14,6 +14,7 @@ import static org.gritwright.core.fleet.day.Trucks.day;
 import static org.gritwright.core.fleet.day.Trucks.entry;
 import static org.gritwright.core.fleet.day.Trucks.idle;
 import static org.gritwright.core.fleet.day.Trucks.inForce;
+import static org.gritwright.core.fleet.day.Trucks.listing;
 import static org.gritwright.core.fleet.day.Trucks.verificationCatch;
 import static org.gritwright.core.fleet.day.Trucks.with;
 import static org.gritwright.core.fleet.day.Trucks.withNothingInForce;
@@ -94,7 +95,8 @@ class FleetAssessorTest {
 
     @Test
     void aCatchOutsideToleranceProposesACorrection() {
-        TruckAssessment assessment = assess(with(good(), verificationCatch(9, "5.5 lb/rev", 120, 54.5)));
+        TruckAssessment assessment =
+                assess(with(listing(good(), "5.5 lb/rev"), verificationCatch(9, "5.5 lb/rev", 120, 54.5)));
         assertThat(assessment.massProof()).isEqualTo(MassProof.NOT_PROVEN);
         assertThat(assessment.nextStep()).isEqualTo(NextStep.ENTER_CORRECTION);
         assertThat(correction(assessment).toEnter()).isEqualTo(CalibrationFactor.parse("5.2 lb/rev"));
@@ -105,7 +107,7 @@ class FleetAssessorTest {
     void anIndependentCatchWithTheEnteredValueConfirmsIt() {
         VerificationCatchEntry asFound = verificationCatch(9, "5.5 lb/rev", 120, 54.5);
         VerificationCatchEntry asLeft = verificationCatch(10, "5.2 lb/rev", 120, 57.6);
-        TruckAssessment assessment = assess(with(good(), asLeft, asFound));
+        TruckAssessment assessment = assess(with(listing(good(), "5.5 lb/rev"), asLeft, asFound));
         assertThat(correction(assessment).status()).isEqualTo(Correction.Status.CONFIRMED);
         assertThat(assessment.massProof()).isEqualTo(MassProof.PROVEN);
         assertThat(assessment.nextStep()).isEqualTo(NextStep.NOTHING);
@@ -118,7 +120,7 @@ class FleetAssessorTest {
     void aSecondCatchOutsideToleranceReplacesTheProposal() {
         VerificationCatchEntry first = verificationCatch(9, "5.5 lb/rev", 120, 54.5);
         VerificationCatchEntry second = verificationCatch(10, "5.5 lb/rev", 120, 54.4);
-        TruckAssessment assessment = assess(with(good(), first, second));
+        TruckAssessment assessment = assess(with(listing(good(), "5.5 lb/rev"), first, second));
         Correction correction = correction(assessment);
         assertThat(correction.status()).isEqualTo(Correction.Status.PROPOSED);
         assertThat(correction.evidence())
@@ -129,7 +131,7 @@ class FleetAssessorTest {
     void anotherValueThanTheProposedOneIsAFault() {
         VerificationCatchEntry asFound = verificationCatch(9, "5.5 lb/rev", 120, 54.5);
         VerificationCatchEntry wrongly = verificationCatch("5.25 lb/rev", 120, entry(10, 2, 300, Optional.empty()));
-        TruckAssessment assessment = assess(with(good(), asFound, wrongly));
+        TruckAssessment assessment = assess(with(listing(good(), "5.5 lb/rev"), asFound, wrongly));
         assertThat(codes(assessment)).contains(FindingCode.READ_BACK_DIFFERS);
         assertThat(assessment.nextStep()).isEqualTo(NextStep.FIND_FAULT);
     }
@@ -139,7 +141,8 @@ class FleetAssessorTest {
         VerificationCatchEntry asFound = verificationCatch(9, "5.5 lb/rev", 120, 54.5);
         CatchEntry e = verificationCatch(10, "7.8 lb/rev", 120, 38.5).entry();
         CatchEntry atThreeInches = entry(10, 3, 38.5 * 7.8, e.counted());
-        TruckAssessment assessment = assess(with(good(), asFound, verificationCatch("7.8 lb/rev", 120, atThreeInches)));
+        TruckAssessment assessment = assess(
+                with(listing(good(), "5.5 lb/rev"), asFound, verificationCatch("7.8 lb/rev", 120, atThreeInches)));
         assertThat(assessment.refusals()).isEmpty();
         assertThat(corrections(assessment)).hasSize(1);
         assertThat(correction(assessment).status()).isEqualTo(Correction.Status.PROPOSED);
@@ -158,8 +161,8 @@ class FleetAssessorTest {
                 3,
                 36 * 7.8,
                 verificationCatch(11, "8.3 lb/rev", 120, 36).entry().counted());
-        TruckAssessment assessment =
-                assess(with(good(), asFound, asLeft, verificationCatch("8.3 lb/rev", 120, atThreeInches)));
+        TruckAssessment assessment = assess(with(
+                listing(good(), "5.5 lb/rev"), asFound, asLeft, verificationCatch("8.3 lb/rev", 120, atThreeInches)));
         assertThat(corrections(assessment))
                 .extracting(Correction::status)
                 .containsExactly(Correction.Status.CONFIRMED, Correction.Status.PROPOSED);
@@ -170,7 +173,7 @@ class FleetAssessorTest {
     void aCorrectionStaysOpenWhileNoCountedCatchHasPassed() {
         VerificationCatchEntry asFound = verificationCatch(9, "5.5 lb/rev", 120, 54.5);
         VerificationCatchEntry uncounted = verificationCatch("5.2 lb/rev", 120, entry(10, 2, 300, Optional.empty()));
-        TruckAssessment assessment = assess(with(good(), asFound, uncounted));
+        TruckAssessment assessment = assess(with(listing(good(), "5.5 lb/rev"), asFound, uncounted));
         assertThat(correction(assessment).status()).isEqualTo(Correction.Status.UNCONFIRMED);
         assertThat(assessment.massProof()).isEqualTo(MassProof.NOT_PROVEN);
         assertThat(assessment.nextStep()).isEqualTo(NextStep.CONFIRM_CORRECTION);
@@ -335,10 +338,11 @@ class FleetAssessorTest {
         VerificationCatchEntry found = verificationCatch(9, "5.5 lb/rev", 120, 54.5);
         VerificationCatchEntry again = verificationCatch("5.2 lb/rev", 120, found.entry());
         VerificationCatchEntry wrongly = verificationCatch("4.9 lb/rev", 120, found.entry());
-        TruckAssessment assessment = assess(with(good(), found, again));
+        TruckAssessment assessment = assess(with(listing(good(), "5.5 lb/rev"), found, again));
         assertThat(correction(assessment).status()).isEqualTo(Correction.Status.UNCONFIRMED);
         assertThat(assessment.nextStep()).isEqualTo(NextStep.CONFIRM_CORRECTION);
-        assertThat(correction(assess(with(good(), found, wrongly))).toEnter())
+        assertThat(correction(assess(with(listing(good(), "5.5 lb/rev"), found, wrongly)))
+                        .toEnter())
                 .isEqualTo(CalibrationFactor.parse("5.2 lb/rev"));
     }
 
@@ -504,5 +508,14 @@ class FleetAssessorTest {
         assertThatThrownBy(() -> ASSESSOR.assess(twice))
                 .isInstanceOf(InvalidInputException.class)
                 .hasMessage("material must be listed once: salt");
+    }
+
+    @Test
+    void aCatchWithAValueThatNobodyListedIsToBeCheckedFirst() {
+        TruckAssessment assessment =
+                assess(with(listing(good(), "2.5 lb/rev"), verificationCatch(11, "5.2 lb/rev", 120, 57.7)));
+        assertThat(assessment.nextStep()).isEqualTo(NextStep.CHECK_ENTRIES);
+        assertThat(codes(assessment)).contains(FindingCode.OTHER_VALUE_IN_FORCE);
+        assertThat(codes(assess(good()))).doesNotContain(FindingCode.OTHER_VALUE_IN_FORCE);
     }
 }

@@ -332,8 +332,9 @@ class TruckCurvesTest {
 
     @Test
     void aFaultInTheCurveComesBeforeACorrection() {
-        TruckDay off = with(oneOff(), verificationCatch(13, "5.5 lb/rev", 120, 54.5));
-        TruckDay clear = with(idle("T-01"), verificationCatch(13, "5.5 lb/rev", 120, 54.5));
+        TruckDay off = with(Trucks.listing(oneOff(), "5.5 lb/rev"), verificationCatch(13, "5.5 lb/rev", 120, 54.5));
+        TruckDay clear =
+                with(Trucks.listing(idle("T-01"), "5.5 lb/rev"), verificationCatch(13, "5.5 lb/rev", 120, 54.5));
 
         assertThat(assess(clear).nextStep()).isEqualTo(NextStep.ENTER_CORRECTION);
         assertThat(assess(off).nextStep()).isEqualTo(NextStep.FIND_FAULT);

@@ -71,6 +71,11 @@ public final class Trucks {
         return TruckDay.of(id, spreader(gate())).inForce(List.of(inForce("5.2 lb/rev", DAY)));
     }
 
+    /** The same truck with another value listed as in force. */
+    public static TruckDay listing(TruckDay truck, String value) {
+        return truck.inForce(List.of(inForce(value, DAY)));
+    }
+
     /** The trucks' spreader with another gate. */
     public static SpreaderEntry spreader(TypedEntry gate) {
         return SpreaderEntry.sensed(conveyor(), gate, Amounts.of(100, PULSE_PER_REVOLUTION), Amounts.of(5.2, ONE));

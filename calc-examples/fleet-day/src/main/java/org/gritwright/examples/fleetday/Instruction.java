@@ -62,6 +62,14 @@ record Instruction(String text, String shortReason, List<String> reasons) {
                                 FindingCode.DISPLAY_SET_FOR_ANOTHER_SETTING,
                                 FindingCode.DISPLAY_SET_FOR_ANOTHER_MATERIAL,
                                 FindingCode.CATCH_BEFORE_ENTRY));
+            case CHECK_ENTRIES ->
+                because(
+                        words,
+                        withCode(
+                                truck,
+                                FindingCode.FILL_IMPLAUSIBLE,
+                                FindingCode.OTHER_VALUE_IN_FORCE,
+                                FindingCode.CATCH_OF_ANOTHER_DAY));
             case ENTER_CORRECTION ->
                 because(
                         enter(truck, point.flatMap(PointAssessment::correction).orElseThrow())
