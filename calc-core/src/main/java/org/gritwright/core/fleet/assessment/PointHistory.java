@@ -41,6 +41,9 @@ final class PointHistory {
     /** How far an entered value may be from the one it was rounded from (common practice, no source). */
     private static final double ROUNDED = 0.01;
 
+    /** How far a new calibration may be from the value before it (common practice, no source). */
+    private static final double WEAR = 0.25;
+
     /** How many days before or after its day a catch may be: preparing a fleet takes weeks (common practice, no source). */
     private static final long LONGEST_DAY = 31;
 
@@ -143,21 +146,25 @@ final class PointHistory {
                 verifications.stream().map(PointHistory::at));
     }
 
-    /** The first catch's value is one that was listed, or the day's calibration rounded. */
+    /** The first catch's value is one that was listed, or the day's calibration rounded, if wear explains the change to it. */
     private Optional<Finding> unexplainedValue() {
         if (standing.isEmpty() || inForce.isEmpty()) {
             return Optional.empty();
         }
         Verification first = standing.get(0);
         double shown = first.source().inForce().kilogramsPerRevolution();
-        boolean explained = Stream.concat(
-                        inForce.stream().map(CalibrationInForce::kilogramsPerRevolution),
-                        calibration.stream()
-                                .map(c -> Amounts.si(
-                                        DischargePerRevolution.class,
-                                        c.dischargePerRevolution().value())))
-                .anyMatch(value -> Math.abs(shown / value - 1) <= ROUNDED);
+        boolean calibrated = calibration
+                .map(c -> Amounts.si(
+                        DischargePerRevolution.class, c.dischargePerRevolution().value()))
+                .filter(value -> isWithin(ROUNDED, shown, value))
+                .isPresent();
+        boolean explained = inForce.stream()
+                .anyMatch(entry -> isWithin(calibrated ? WEAR : ROUNDED, shown, entry.kilogramsPerRevolution()));
         return explained ? Optional.empty() : Optional.of(Mismatch.otherValue(first, inForce.get(0)));
+    }
+
+    private static boolean isWithin(double limit, double value, double reference) {
+        return Math.abs(value / reference - 1) <= limit;
     }
 
     CalibrationPoint point() {

@@ -518,4 +518,11 @@ class FleetAssessorTest {
         assertThat(codes(assessment)).contains(FindingCode.OTHER_VALUE_IN_FORCE);
         assertThat(codes(assess(good()))).doesNotContain(FindingCode.OTHER_VALUE_IN_FORCE);
     }
+
+    @Test
+    void aNewCalibrationExplainsANewValueIfItIsNotTooFarFromTheOldOne() {
+        TruckDay calibrated = with(good(), calibrationCatch(7, 2), calibrationCatch(8, 2));
+        assertThat(codes(assess(listing(calibrated, "4.6 lb/rev")))).doesNotContain(FindingCode.OTHER_VALUE_IN_FORCE);
+        assertThat(codes(assess(listing(calibrated, "2.5 lb/rev")))).contains(FindingCode.OTHER_VALUE_IN_FORCE);
+    }
 }
