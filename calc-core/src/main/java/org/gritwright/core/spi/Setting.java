@@ -339,9 +339,9 @@ public sealed interface Setting extends Serializable {
     private static <Q extends Quantity<Q>> BigDecimal exact(Quantity<Q> reading, javax.measure.Unit<Q> unit) {
         ExactFactor factor = Conversion.between(reading.getUnit(), unit).exactFactor();
         // Every length and ratio of the symbol table is a finite decimal of its SI unit.
+        BigDecimal decimal = new BigDecimal(factor.numerator()).divide(new BigDecimal(factor.denominator()));
         return BigDecimal.valueOf(reading.getValue().doubleValue())
-                .multiply(new BigDecimal(factor.numerator()))
-                .divide(new BigDecimal(factor.denominator()))
+                .multiply(decimal)
                 .stripTrailingZeros();
     }
 
