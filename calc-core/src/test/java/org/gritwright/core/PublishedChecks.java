@@ -195,7 +195,7 @@ final class PublishedChecks {
                 "kg/lane-km",
                 () -> in(
                         SpreadingUnits.KILOGRAM_PER_LANE_KILOMETER,
-                        Rates.laneRateFromArealRate(gramsPerSquareMetre(1), TWELVE_FEET)));
+                        Rates.laneRateFromArealRate(gramsPerSquareMeter(1), TWELVE_FEET)));
         units("dose-12-ft", "1 g/m² on a 12-ft lane", "12.9772", "lb/lane-mi", () -> lanePounds(1, TWELVE_FEET));
         units(
                 "dose-3.5-m-metric",
@@ -204,7 +204,7 @@ final class PublishedChecks {
                 "kg/lane-km",
                 () -> in(
                         SpreadingUnits.KILOGRAM_PER_LANE_KILOMETER,
-                        Rates.laneRateFromArealRate(gramsPerSquareMetre(1), THREE_AND_A_HALF_METERS)));
+                        Rates.laneRateFromArealRate(gramsPerSquareMeter(1), THREE_AND_A_HALF_METERS)));
         units(
                 "dose-3.5-m",
                 "1 g/m² on a 3.5-m lane",
@@ -339,7 +339,7 @@ final class PublishedChecks {
     private void auger() {
         String what = "auger 6 in, shaft 2 in, pitch 6 in";
         geometry("auger-volume", what, "150.796", "in³/rev", () -> cubicInches(AUGER, Setting.none()));
-        geometry("auger-liters", what, "2.47111", "L/rev", () -> litres(AUGER));
+        geometry("auger-liters", what, "2.47111", "L/rev", () -> liters(AUGER));
         geometry("auger-full", what + "; 80 lb/ft³, fill 1", "6.98132", "lb/rev", () -> augerPounds(1));
         geometry("auger-fill", what + "; 80 lb/ft³, fill 0.85", "5.93412", "lb/rev", () -> augerPounds(0.85));
         geometry(
@@ -356,17 +356,17 @@ final class PublishedChecks {
         Spreader metric = new Spreader(
                 Conveyor.of(
                         new Auger(),
-                        Map.of("screwDiameter", metres(0.15), "shaftDiameter", metres(0.05), "pitch", metres(0.15))),
+                        Map.of("screwDiameter", meters(0.15), "shaftDiameter", meters(0.05), "pitch", meters(0.15))),
                 Gate.of(new NoGate(), Map.of()),
                 SENSOR);
         String whatMetric = "auger 0.15 m, shaft 0.05 m, pitch 0.15 m";
-        geometry("auger-metric", whatMetric, "2.35619", "L/rev", () -> litres(metric));
+        geometry("auger-metric", whatMetric, "2.35619", "L/rev", () -> liters(metric));
         geometry(
                 "auger-metric-fill",
                 whatMetric + "; 1200 kg/m³, fill 0.85",
                 "2.40332",
                 "kg/rev",
-                () -> litres(metric) * 1.2 * 0.85);
+                () -> liters(metric) * 1.2 * 0.85);
     }
 
     private void chain() {
@@ -395,15 +395,15 @@ final class PublishedChecks {
         Spreader metric = new Spreader(
                 Conveyor.of(
                         new DragChain(),
-                        Map.of("teeth", Amounts.of(8, SpreadingUnits.ONE), "chainPitch", metres(0.05))),
-                Gate.of(new SlidingGate(), Map.of("width", metres(0.6))),
+                        Map.of("teeth", Amounts.of(8, SpreadingUnits.ONE), "chainPitch", meters(0.05))),
+                Gate.of(new SlidingGate(), Map.of("width", meters(0.6))),
                 SENSOR);
         geometry(
                 "chain-metric",
                 "chain travel 0.4 m, gate 0.6 m × 0.1 m; 1200 kg/m³, fill 0.9",
                 "25.92",
                 "kg/rev",
-                () -> metric.sweptCubicMetresPerRevolution(Setting.height(metres(0.1))) * 1200 * 0.9);
+                () -> metric.sweptCubicMetersPerRevolution(Setting.height(meters(0.1))) * 1200 * 0.9);
     }
 
     private void otherConveyors() {
@@ -422,7 +422,7 @@ final class PublishedChecks {
                 "two augers 6 in, shaft 2 in, pitch 6 in that don't mesh, over one",
                 "2",
                 "",
-                () -> litres(twin) / litres(AUGER));
+                () -> liters(twin) / liters(AUGER));
         Spreader roller = ungated(Conveyor.of(
                 new FeedRoller(),
                 Map.of(
@@ -434,7 +434,7 @@ final class PublishedChecks {
                 "feed roller, 12 pockets of 8 cm² × 30 cm; 1.2 kg/L, fill 0.9",
                 "3.1104",
                 "kg/rev",
-                () -> litres(roller) * 1.2 * 0.9);
+                () -> liters(roller) * 1.2 * 0.9);
     }
 
     /** A conveyor under the chain's gate, 24 in wide. */
@@ -448,32 +448,32 @@ final class PublishedChecks {
 
     private void gates() {
         Spreader round =
-                new Spreader(CHAIN.conveyor(), Gate.of(new RoundGate(), Map.of("diameter", metres(0.2))), SENSOR);
+                new Spreader(CHAIN.conveyor(), Gate.of(new RoundGate(), Map.of("diameter", meters(0.2))), SENSOR);
         geometry(
                 "round-half",
                 "round opening 0.2 m wide, open to the middle: half the circle, π·r²/2",
                 "157.0796",
                 "cm²",
-                () -> squareCentimetres(round, 0.1));
+                () -> squareCentimeters(round, 0.1));
         geometry(
                 "round-whole",
                 "the same, open to 0.2 m: the whole circle, π·r²",
                 "314.1593",
                 "cm²",
-                () -> squareCentimetres(round, 0.2));
+                () -> squareCentimeters(round, 0.2));
         geometry(
                 "round-quarter",
                 "the same, open to 0.05 m: r²·(π/3 − √3/4)",
                 "61.4185",
                 "cm²",
-                () -> squareCentimetres(round, 0.05));
+                () -> squareCentimeters(round, 0.05));
     }
 
-    private static double squareCentimetres(Spreader spreader, double openingMetres) {
+    private static double squareCentimeters(Spreader spreader, double openingMeters) {
         return in(
                 SpreadingUnits.SQUARE_CENTIMETER,
                 Amounts.ofSi(
-                        Amounts.si(Area.class, spreader.openArea(Setting.height(metres(openingMetres)))),
+                        Amounts.si(Area.class, spreader.openArea(Setting.height(meters(openingMeters)))),
                         SpreadingUnits.SQUARE_CENTIMETER));
     }
 
@@ -528,7 +528,7 @@ final class PublishedChecks {
 
     private void grainFlow() {
         for (String[] row : new String[][] {{"50", "0.978438"}, {"100", "6.19132"}}) {
-            double metres = Double.parseDouble(row[0]) / 1000;
+            double meters = Double.parseDouble(row[0]) / 1000;
             add(
                     "grain-flow-" + row[0],
                     "dry grains of 3 mm, 1200 kg/m³, through a circle of " + row[0] + " mm; C 0.58, k 1.4",
@@ -539,7 +539,7 @@ final class PublishedChecks {
                     () -> in(
                             SpreadingUnits.KILOGRAM_PER_SECOND,
                             GrainFlow.USUAL.through(
-                                    Amounts.of(Math.PI / 4 * metres * metres, SpreadingUnits.SQUARE_METER),
+                                    Amounts.of(Math.PI / 4 * meters * meters, SpreadingUnits.SQUARE_METER),
                                     Amounts.of(1200, SpreadingUnits.KILOGRAM_PER_CUBIC_METER),
                                     Amounts.of(3, SpreadingUnits.MILLIMETER))));
         }
@@ -639,11 +639,11 @@ final class PublishedChecks {
         return Amounts.of(miles, SpreadingUnits.MILE_PER_HOUR);
     }
 
-    private static Quantity<Length> metres(double metres) {
-        return Amounts.of(metres, SpreadingUnits.METER);
+    private static Quantity<Length> meters(double meters) {
+        return Amounts.of(meters, SpreadingUnits.METER);
     }
 
-    private static Quantity<ArealApplicationRate> gramsPerSquareMetre(double grams) {
+    private static Quantity<ArealApplicationRate> gramsPerSquareMeter(double grams) {
         return Amounts.of(grams, SpreadingUnits.GRAM_PER_SQUARE_METER);
     }
 
@@ -655,10 +655,10 @@ final class PublishedChecks {
                         Amounts.of(8, SpreadingUnits.FOOT)));
     }
 
-    private static double lanePounds(double gramsPerSquareMetre, Quantity<LaneWidth> width) {
+    private static double lanePounds(double gramsPerSquareMeter, Quantity<LaneWidth> width) {
         return in(
                 SpreadingUnits.POUND_PER_LANE_MILE,
-                Rates.laneRateFromArealRate(gramsPerSquareMetre(gramsPerSquareMetre), width));
+                Rates.laneRateFromArealRate(gramsPerSquareMeter(gramsPerSquareMeter), width));
     }
 
     private static double grams(Quantity<LaneWidth> width) {
@@ -685,17 +685,17 @@ final class PublishedChecks {
         return in(
                 SpreadingUnits.CUBIC_INCH_PER_REVOLUTION,
                 Amounts.ofSi(
-                        spreader.sweptCubicMetresPerRevolution(setting), SpreadingUnits.CUBIC_INCH_PER_REVOLUTION));
+                        spreader.sweptCubicMetersPerRevolution(setting), SpreadingUnits.CUBIC_INCH_PER_REVOLUTION));
     }
 
-    private static double litres(Spreader spreader) {
-        return spreader.sweptCubicMetresPerRevolution(Setting.none()) * 1000;
+    private static double liters(Spreader spreader) {
+        return spreader.sweptCubicMetersPerRevolution(Setting.none()) * 1000;
     }
 
     private static double augerPounds(double fill) {
         Quantity<DischargePerRevolution> discharge = Amounts.ofSi(
                 fill
-                        * AUGER.sweptCubicMetresPerRevolution(Setting.none())
+                        * AUGER.sweptCubicMetersPerRevolution(Setting.none())
                         * Amounts.si(BulkDensity.class, Samples.SALT.looseBulkDensity()),
                 SpreadingUnits.POUND_PER_REVOLUTION);
         return discharge.getValue().doubleValue();

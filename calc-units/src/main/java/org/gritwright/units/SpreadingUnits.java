@@ -96,7 +96,7 @@ public final class SpreadingUnits {
     /** 1 in = 0.0254 m exactly. */
     public static final Unit<Length> INCH = Units.METRE.transform(ratio(254L, 10000L));
 
-    /** Metre. */
+    /** Meter. */
     public static final Unit<Length> METER = Units.METRE;
 
     /** 1 ft = 0.3048 m exactly (the international foot). */
@@ -108,13 +108,13 @@ public final class SpreadingUnits {
     /** 1 mi = 5280 ft = 1609.344 m exactly (the international mile). */
     public static final Unit<Length> MILE = FOOT.transform(ratio(5280L, 1L));
 
-    /** Millimetre. */
+    /** Millimeter. */
     public static final Unit<Length> MILLIMETER = Units.METRE.prefix(MetricPrefix.MILLI);
 
-    /** Centimetre. */
+    /** Centimeter. */
     public static final Unit<Length> CENTIMETER = Units.METRE.prefix(MetricPrefix.CENTI);
 
-    /** Kilometre. */
+    /** Kilometer. */
     public static final Unit<Length> KILOMETER = Units.METRE.prefix(MetricPrefix.KILO);
 
     // Time
@@ -133,10 +133,10 @@ public final class SpreadingUnits {
     /** Mile per hour. */
     public static final Unit<Speed> MILE_PER_HOUR = kind(MILE.divide(HOUR));
 
-    /** Kilometre per hour. */
+    /** Kilometer per hour. */
     public static final Unit<Speed> KILOMETER_PER_HOUR = Units.KILOMETRE_PER_HOUR;
 
-    /** Metre per second. */
+    /** Meter per second. */
     public static final Unit<Speed> METER_PER_SECOND = Units.METRE_PER_SECOND;
 
     /** Foot per minute. */
@@ -147,10 +147,10 @@ public final class SpreadingUnits {
     /** Square inch. */
     public static final Unit<Area> SQUARE_INCH = kind(INCH.pow(2));
 
-    /** Square metre. */
+    /** Square meter. */
     public static final Unit<Area> SQUARE_METER = Units.SQUARE_METRE;
 
-    /** Square centimetre. */
+    /** Square centimeter. */
     public static final Unit<Area> SQUARE_CENTIMETER = kind(CENTIMETER.pow(2));
 
     /** Square foot. */
@@ -170,7 +170,7 @@ public final class SpreadingUnits {
     /** 1 gal = 231 in³ exactly. A bare "gal" is the US gallon everywhere in this library. */
     public static final Unit<Volume> US_GALLON = kind(INCH.pow(3).transform(ratio(231L, 1L)));
 
-    /** Litre. */
+    /** Liter. */
     public static final Unit<Volume> LITER = Units.LITRE;
 
     /** 1 imp gal = 4.54609 L exactly. */
@@ -182,10 +182,10 @@ public final class SpreadingUnits {
     /** US fluid ounce. */
     public static final Unit<Volume> US_FLUID_OUNCE = US_GALLON.transform(ratio(1L, 128L));
 
-    /** Millilitre. */
+    /** Milliliter. */
     public static final Unit<Volume> MILLILITER = LITER.prefix(MetricPrefix.MILLI);
 
-    /** Cubic metre. */
+    /** Cubic meter. */
     public static final Unit<Volume> CUBIC_METER = Units.CUBIC_METRE;
 
     /** Cubic inch. */
@@ -225,16 +225,16 @@ public final class SpreadingUnits {
     /** Pound per mile. */
     public static final Unit<ApplicationRate> POUND_PER_MILE = kind(POUND.divide(MILE));
 
-    /** Kilogram per kilometre. */
+    /** Kilogram per kilometer. */
     public static final Unit<ApplicationRate> KILOGRAM_PER_KILOMETER = kind(KILOGRAM.divide(KILOMETER));
 
-    /** Kilogram per metre. */
+    /** Kilogram per meter. */
     public static final Unit<ApplicationRate> KILOGRAM_PER_METER = kind(KILOGRAM.divide(METER));
 
-    /** Gram per metre. */
+    /** Gram per meter. */
     public static final Unit<ApplicationRate> GRAM_PER_METER = kind(GRAM.divide(METER));
 
-    /** Tonne per kilometre. */
+    /** Tonne per kilometer. */
     public static final Unit<ApplicationRate> TONNE_PER_KILOMETER = kind(TONNE.divide(KILOMETER));
 
     /** Short ton per mile. */
@@ -251,11 +251,11 @@ public final class SpreadingUnits {
     /** Pound per lane-mile. */
     public static final Unit<LaneApplicationRate> POUND_PER_LANE_MILE = kind(POUND.divide(LANE.multiply(MILE)));
 
-    /** Kilogram per lane-kilometre. */
+    /** Kilogram per lane-kilometer. */
     public static final Unit<LaneApplicationRate> KILOGRAM_PER_LANE_KILOMETER =
             kind(KILOGRAM.divide(LANE.multiply(KILOMETER)));
 
-    /** Kilogram per lane-metre. */
+    /** Kilogram per lane-meter. */
     public static final Unit<LaneApplicationRate> KILOGRAM_PER_LANE_METER = kind(KILOGRAM.divide(LANE.multiply(METER)));
 
     /** Short ton per lane-mile. */
@@ -263,7 +263,7 @@ public final class SpreadingUnits {
 
     // Mass per area
 
-    /** Gram per square metre. */
+    /** Gram per square meter. */
     public static final Unit<ArealApplicationRate> GRAM_PER_SQUARE_METER = kind(GRAM.divide(METER.pow(2)));
 
     /** Pound per 1000 square feet. */
@@ -288,7 +288,7 @@ public final class SpreadingUnits {
     /** Kilogram per hectare. */
     public static final Unit<ArealApplicationRate> KILOGRAM_PER_HECTARE = kind(KILOGRAM.divide(HECTARE));
 
-    /** Kilogram per square metre. */
+    /** Kilogram per square meter. */
     public static final Unit<ArealApplicationRate> KILOGRAM_PER_SQUARE_METER = kind(KILOGRAM.divide(METER.pow(2)));
 
     // Volume per distance
@@ -296,10 +296,10 @@ public final class SpreadingUnits {
     /** US gallon per mile. */
     public static final Unit<LiquidApplicationRate> US_GALLON_PER_MILE = kind(US_GALLON.divide(MILE));
 
-    /** Litre per kilometre. */
+    /** Liter per kilometer. */
     public static final Unit<LiquidApplicationRate> LITER_PER_KILOMETER = kind(LITER.divide(KILOMETER));
 
-    /** Litre per metre. */
+    /** Liter per meter. */
     public static final Unit<LiquidApplicationRate> LITER_PER_METER = kind(LITER.divide(METER));
 
     /** Imperial gallon per mile. */
@@ -311,7 +311,7 @@ public final class SpreadingUnits {
     public static final Unit<LiquidLaneApplicationRate> US_GALLON_PER_LANE_MILE =
             kind(US_GALLON.divide(LANE.multiply(MILE)));
 
-    /** Litre per lane-kilometre. */
+    /** Liter per lane-kilometer. */
     public static final Unit<LiquidLaneApplicationRate> LITER_PER_LANE_KILOMETER =
             kind(LITER.divide(LANE.multiply(KILOMETER)));
 
@@ -321,7 +321,7 @@ public final class SpreadingUnits {
 
     // Volume per area
 
-    /** Millilitre per square metre. */
+    /** Milliliter per square meter. */
     public static final Unit<LiquidArealApplicationRate> MILLILITER_PER_SQUARE_METER =
             kind(MILLILITER.divide(METER.pow(2)));
 
@@ -332,10 +332,10 @@ public final class SpreadingUnits {
     /** US gallon per acre. */
     public static final Unit<LiquidArealApplicationRate> US_GALLON_PER_ACRE = kind(US_GALLON.divide(ACRE));
 
-    /** Litre per hectare. */
+    /** Liter per hectare. */
     public static final Unit<LiquidArealApplicationRate> LITER_PER_HECTARE = kind(LITER.divide(HECTARE));
 
-    /** Litre per square metre. */
+    /** Liter per square meter. */
     public static final Unit<LiquidArealApplicationRate> LITER_PER_SQUARE_METER = kind(LITER.divide(METER.pow(2)));
 
     // Volume per mass
@@ -343,10 +343,10 @@ public final class SpreadingUnits {
     /** US gallon per short ton. */
     public static final Unit<PrewetRate> US_GALLON_PER_SHORT_TON = kind(US_GALLON.divide(SHORT_TON));
 
-    /** Litre per tonne. */
+    /** Liter per tonne. */
     public static final Unit<PrewetRate> LITER_PER_TONNE = kind(LITER.divide(TONNE));
 
-    /** Millilitre per kilogram. */
+    /** Milliliter per kilogram. */
     public static final Unit<PrewetRate> MILLILITER_PER_KILOGRAM = kind(MILLILITER.divide(KILOGRAM));
 
     /** US gallon per tonne. */
@@ -416,13 +416,13 @@ public final class SpreadingUnits {
     /** Cubic inch per revolution. */
     public static final Unit<VolumePerRevolution> CUBIC_INCH_PER_REVOLUTION = kind(CUBIC_INCH.divide(REVOLUTION));
 
-    /** Litre per revolution. */
+    /** Liter per revolution. */
     public static final Unit<VolumePerRevolution> LITER_PER_REVOLUTION = kind(LITER.divide(REVOLUTION));
 
     /** Cubic foot per revolution. */
     public static final Unit<VolumePerRevolution> CUBIC_FOOT_PER_REVOLUTION = kind(CUBIC_FOOT.divide(REVOLUTION));
 
-    /** Cubic metre per revolution. */
+    /** Cubic meter per revolution. */
     public static final Unit<VolumePerRevolution> CUBIC_METER_PER_REVOLUTION = kind(CUBIC_METER.divide(REVOLUTION));
 
     // Mass per time
@@ -456,13 +456,13 @@ public final class SpreadingUnits {
     /** US gallon per minute. */
     public static final Unit<FlowRate> US_GALLON_PER_MINUTE = kind(US_GALLON.divide(MINUTE));
 
-    /** Litre per minute. */
+    /** Liter per minute. */
     public static final Unit<FlowRate> LITER_PER_MINUTE = kind(LITER.divide(MINUTE));
 
-    /** Litre per second. */
+    /** Liter per second. */
     public static final Unit<FlowRate> LITER_PER_SECOND = kind(LITER.divide(SECOND));
 
-    /** Cubic metre per second. */
+    /** Cubic meter per second. */
     public static final Unit<FlowRate> CUBIC_METER_PER_SECOND = kind(CUBIC_METER.divide(SECOND));
 
     /** US gallon per hour. */
@@ -488,10 +488,10 @@ public final class SpreadingUnits {
     /** Pulse per mile. */
     public static final Unit<PulsesPerDistance> PULSE_PER_MILE = kind(PULSE.divide(MILE));
 
-    /** Pulse per kilometre. */
+    /** Pulse per kilometer. */
     public static final Unit<PulsesPerDistance> PULSE_PER_KILOMETER = kind(PULSE.divide(KILOMETER));
 
-    /** Pulse per metre. */
+    /** Pulse per meter. */
     public static final Unit<PulsesPerDistance> PULSE_PER_METER = kind(PULSE.divide(METER));
 
     /** Pulse per foot. */
@@ -502,13 +502,13 @@ public final class SpreadingUnits {
     /** Pound per cubic foot. */
     public static final Unit<BulkDensity> POUND_PER_CUBIC_FOOT = kind(POUND.divide(CUBIC_FOOT));
 
-    /** Kilogram per cubic metre. */
+    /** Kilogram per cubic meter. */
     public static final Unit<BulkDensity> KILOGRAM_PER_CUBIC_METER = kind(KILOGRAM.divide(CUBIC_METER));
 
-    /** Tonne per cubic metre. */
+    /** Tonne per cubic meter. */
     public static final Unit<BulkDensity> TONNE_PER_CUBIC_METER = kind(TONNE.divide(CUBIC_METER));
 
-    /** Kilogram per litre. */
+    /** Kilogram per liter. */
     public static final Unit<BulkDensity> KILOGRAM_PER_LITER = kind(KILOGRAM.divide(LITER));
 
     /** Pound per cubic yard. */
@@ -528,7 +528,7 @@ public final class SpreadingUnits {
     /** Foot per lane. */
     public static final Unit<LaneWidth> FOOT_PER_LANE = kind(FOOT.divide(LANE));
 
-    /** Metre per lane. */
+    /** Meter per lane. */
     public static final Unit<LaneWidth> METER_PER_LANE = kind(METER.divide(LANE));
 
     private SpreadingUnits() {}
@@ -538,7 +538,7 @@ public final class SpreadingUnits {
     }
 
     /**
-     * States the kind of a derived unit. Dimension alone can't prove it (litres per kilometre have the dimension of an
+     * States the kind of a derived unit. Dimension alone can't prove it (liters per kilometer have the dimension of an
      * area), so the declared type is the statement and {@link UnitSymbol} keeps it for run time.
      */
     @SuppressWarnings("unchecked")

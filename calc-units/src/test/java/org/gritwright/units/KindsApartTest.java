@@ -53,7 +53,7 @@ class KindsApartTest {
     }
 
     @Test
-    void litresPerKilometreAreNoArea() {
+    void litersPerKilometerAreNoArea() {
         assertRefused(
                 SpreadingUnits.LITER_PER_KILOMETER,
                 SpreadingUnits.SQUARE_METER,
@@ -61,7 +61,7 @@ class KindsApartTest {
     }
 
     @Test
-    void millilitresPerSquareMetreAreNoLength() {
+    void millilitersPerSquareMeterAreNoLength() {
         assertRefused(
                 SpreadingUnits.MILLILITER_PER_SQUARE_METER,
                 SpreadingUnits.METER,
@@ -87,8 +87,8 @@ class KindsApartTest {
         assertThatThrownBy(() -> Amounts.si(LaneApplicationRate.class, Amounts.of(300, perMile)))
                 .isInstanceOf(InvalidInputException.class)
                 .hasMessage("unit must be one of lane application rate: \"lb/mi\" is one of application rate");
-        Unit<Area> litresPerKilometre = disguised(SpreadingUnits.LITER_PER_KILOMETER);
-        assertThatThrownBy(() -> Amounts.si(Area.class, Amounts.of(1, litresPerKilometre)))
+        Unit<Area> litersPerKilometer = disguised(SpreadingUnits.LITER_PER_KILOMETER);
+        assertThatThrownBy(() -> Amounts.si(Area.class, Amounts.of(1, litersPerKilometer)))
                 .isInstanceOf(InvalidInputException.class);
     }
 

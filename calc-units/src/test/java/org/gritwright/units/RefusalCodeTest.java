@@ -98,14 +98,14 @@ class RefusalCodeTest {
     void aCheckSaysItsLimitsAsTheyWereGiven() {
         Quantity<Length> inch = Amounts.of(1, SpreadingUnits.INCH);
         Quantity<Length> foot = Amounts.of(1, SpreadingUnits.FOOT);
-        Quantity<Length> metre = Amounts.of(1, SpreadingUnits.METER);
+        Quantity<Length> meter = Amounts.of(1, SpreadingUnits.METER);
         Quantity<Length> nothing = Amounts.of(0, SpreadingUnits.METER);
         Quantity<Length> below = Amounts.of(-1, SpreadingUnits.METER);
         assertRefused(() -> Require.positive("width", Length.class, nothing), RefusalCode.NOT_POSITIVE);
         assertRefused(() -> Require.notNegative("width", Length.class, below), RefusalCode.NEGATIVE);
         assertRefused(() -> Require.atLeast("width", Length.class, inch, foot), RefusalCode.TOO_LOW, "1 ft");
         assertRefused(
-                () -> Require.within("width", Length.class, metre, inch, foot),
+                () -> Require.within("width", Length.class, meter, inch, foot),
                 RefusalCode.OUT_OF_RANGE,
                 "1 in",
                 "1 ft");

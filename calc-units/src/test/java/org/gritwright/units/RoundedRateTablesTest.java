@@ -17,7 +17,7 @@ class RoundedRateTablesTest {
 
     /** NIST SP 811 (2008), B.5: 24 miles per US gallon are 9.8 L/100 km. */
     @Test
-    void twentyFourMilesPerGallonAreTheLitresPerHundredKilometresThatSp811Prints() {
+    void twentyFourMilesPerGallonAreTheLitersPerHundredKilometersThatSp811Prints() {
         assertThat(UnitPairs.between("gal/mi", "L/km").convert(1.0 / 24) * 100).isCloseTo(9.8, within(0.05));
     }
 
@@ -29,24 +29,24 @@ class RoundedRateTablesTest {
     }
 
     /** The width of a lane in meters. */
-    private static double metres(String laneWidth) {
+    private static double meters(String laneWidth) {
         return Amounts.si(LaneWidth.class, Amounts.parse(LaneWidth.class, laneWidth));
     }
 
     @ParameterizedTest
     @CsvSource({"12 ft/lane, 259.54", "3.5 m/lane, 248.36", "11 ft/lane, 237.91"})
-    void twentyGramsPerSquareMetreAsPoundsPerLaneMile(String laneWidth, double expected) {
-        double kilogramsPerLaneMetre = UnitPairs.between("g/m²", "kg/m²").convert(20) * metres(laneWidth);
-        assertThat(UnitPairs.between("kg/lane-m", "lb/lane-mi").convert(kilogramsPerLaneMetre))
+    void twentyGramsPerSquareMeterAsPoundsPerLaneMile(String laneWidth, double expected) {
+        double kilogramsPerLaneMeter = UnitPairs.between("g/m²", "kg/m²").convert(20) * meters(laneWidth);
+        assertThat(UnitPairs.between("kg/lane-m", "lb/lane-mi").convert(kilogramsPerLaneMeter))
                 .isCloseTo(expected, within(0.005));
     }
 
     @ParameterizedTest
     @CsvSource({"12 ft/lane, 7.7059", "3.5 m/lane, 8.0528", "3.75 m/lane, 7.5160"})
-    void hundredPoundsPerLaneMileAsGramsPerSquareMetre(String laneWidth, double expected) {
-        double kilogramsPerLaneMetre =
+    void hundredPoundsPerLaneMileAsGramsPerSquareMeter(String laneWidth, double expected) {
+        double kilogramsPerLaneMeter =
                 UnitPairs.between("lb/lane-mi", "kg/lane-m").convert(100);
-        assertThat(UnitPairs.between("kg/m²", "g/m²").convert(kilogramsPerLaneMetre / metres(laneWidth)))
+        assertThat(UnitPairs.between("kg/m²", "g/m²").convert(kilogramsPerLaneMeter / meters(laneWidth)))
                 .isCloseTo(expected, within(0.00005));
     }
 
@@ -67,9 +67,9 @@ class RoundedRateTablesTest {
     @Test
     void applicationRatesInTheWholeNumbersOfIso11783Part11() {
         // ISO 11783-11 data dictionary: DDI 6 is mass per area in mg/m², DDI 31 volume per mass in mm³/kg.
-        double kilogramsPerSquareMetre =
-                UnitPairs.between("lb/lane-mi", "kg/lane-m").convert(250) / metres("12 ft/lane");
-        assertThat(Math.round(UnitPairs.between("kg/m²", "g/m²").convert(kilogramsPerSquareMetre) * 1000))
+        double kilogramsPerSquareMeter =
+                UnitPairs.between("lb/lane-mi", "kg/lane-m").convert(250) / meters("12 ft/lane");
+        assertThat(Math.round(UnitPairs.between("kg/m²", "g/m²").convert(kilogramsPerSquareMeter) * 1000))
                 .isEqualTo(19_265);
         assertThat(Math.round(UnitPairs.between("gal/ton", "mL/kg").convert(10) * 1000))
                 .isEqualTo(41_727);

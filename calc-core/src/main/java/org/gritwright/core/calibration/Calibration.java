@@ -33,7 +33,7 @@ import org.gritwright.core.uncertainty.Budget;
 import org.gritwright.core.uncertainty.Component;
 import org.gritwright.core.uncertainty.ComponentKey;
 import org.gritwright.core.uncertainty.Measured;
-import org.gritwright.core.uncertainty.NormalisedError;
+import org.gritwright.core.uncertainty.NormalizedError;
 import org.gritwright.core.weighing.CaughtMass;
 import org.gritwright.units.Amounts;
 import org.gritwright.units.InvalidInputException;
@@ -250,9 +250,9 @@ public final class Calibration {
      * @return the normalized error, this one's value less the other's
      * @throws InvalidInputException if neither has any uncertainty
      */
-    public NormalisedError comparedWith(Calibration other) {
+    public NormalizedError comparedWith(Calibration other) {
         Set<ComponentKey> shared = SharedErrors.of(caught(), other.caught());
-        return NormalisedError.between(
+        return NormalizedError.between(
                 budget.without(shared).result(), other.budget.without(shared).result());
     }
 

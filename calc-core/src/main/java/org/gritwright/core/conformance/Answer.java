@@ -45,7 +45,7 @@ record Answer(
 
     static Answer of(ConveyorType type, Parameters given) {
         SweptVolume volume = type.sweptVolume(given);
-        return new Answer(volume, f -> ((SweptVolume) f)::cubicMetresPerRevolution, OPEN_AREAS, 0, VOLUMES);
+        return new Answer(volume, f -> ((SweptVolume) f)::cubicMetersPerRevolution, OPEN_AREAS, 0, VOLUMES);
     }
 
     static Answer of(GateType type, Parameters given) {
@@ -76,7 +76,7 @@ record Answer(
                 (int) points.stream().filter(point -> point <= closed).count();
         Words words =
                 new Words(shape.toString(), at -> shape.lowest().withSi(at).toString(), "m²");
-        return new Answer(shape, s -> ((GateShape.Adjustable) s).area()::squareMetres, points, closedPoints, words);
+        return new Answer(shape, s -> ((GateShape.Adjustable) s).area()::squareMeters, points, closedPoints, words);
     }
 
     /** Of a gate's declared limits and closed position the first that can't be set on the gate itself, and why. */
@@ -90,7 +90,7 @@ record Answer(
         shape.closed().ifPresent(closed -> declared.put("closed position", closed));
         for (Map.Entry<String, Setting> one : declared.entrySet()) {
             try {
-                shape.area().squareMetres(shape.number(written(one.getValue())));
+                shape.area().squareMeters(shape.number(written(one.getValue())));
             } catch (InvalidInputException e) {
                 return Optional.of(
                         "its own " + one.getKey() + ", " + one.getValue() + ", is refused: " + e.getMessage());

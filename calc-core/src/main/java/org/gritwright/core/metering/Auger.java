@@ -64,12 +64,12 @@ public final class Auger implements ConveyorType {
 
     @Override
     public SweptVolume sweptVolume(Parameters given) {
-        double cubicMetresPerRevolution = screwCubicMetresPerRevolution(given);
-        return openAreaSquareMetres -> cubicMetresPerRevolution;
+        double cubicMetersPerRevolution = screwCubicMetersPerRevolution(given);
+        return openAreaSquareMeters -> cubicMetersPerRevolution;
     }
 
     /** One screw's swept volume, shared with the twin auger, whose parameters hold these three. */
-    static double screwCubicMetresPerRevolution(Parameters given) {
+    static double screwCubicMetersPerRevolution(Parameters given) {
         double screw = given.si(SCREW_DIAMETER);
         double shaft = given.si(SHAFT_DIAMETER);
         if (!(shaft < screw)) {

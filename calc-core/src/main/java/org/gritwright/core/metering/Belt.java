@@ -57,8 +57,8 @@ public final class Belt implements ConveyorType {
 
     @Override
     public SweptVolume sweptVolume(Parameters given) {
-        double travelMetresPerRevolution = Math.PI * (given.si(PULLEY_DIAMETER) + given.si(BELT_THICKNESS));
-        return openAreaSquareMetres -> openAreaSquareMetres * travelMetresPerRevolution;
+        double travelMetersPerRevolution = Math.PI * (given.si(PULLEY_DIAMETER) + given.si(BELT_THICKNESS));
+        return openAreaSquareMeters -> openAreaSquareMeters * travelMetersPerRevolution;
     }
 
     @Override

@@ -82,12 +82,12 @@ public final class Conveyor implements Serializable {
     /**
      * The swept volume per revolution of the drive shaft.
      *
-     * @param openAreaSquareMetres the gate's open area, in m²
+     * @param openAreaSquareMeters the gate's open area, in m²
      * @return m³ per revolution, 0 or more
      * @throws org.gritwright.units.InvalidInputException if the type returns anything else; it names the type
      */
-    double cubicMetresPerRevolution(double openAreaSquareMetres) {
-        return Border.number(id, "swept volume", "m³/rev", sweptVolume.cubicMetresPerRevolution(openAreaSquareMetres));
+    double cubicMetersPerRevolution(double openAreaSquareMeters) {
+        return Border.number(id, "swept volume", "m³/rev", sweptVolume.cubicMetersPerRevolution(openAreaSquareMeters));
     }
 
     @Override

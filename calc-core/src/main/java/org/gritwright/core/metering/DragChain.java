@@ -68,7 +68,7 @@ public final class DragChain implements ConveyorType {
 
     @Override
     public SweptVolume sweptVolume(Parameters given) {
-        double travelMetresPerRevolution = given.si(TEETH) * given.si(CHAIN_PITCH) * (1 - given.si(BAR_SHARE));
-        return openAreaSquareMetres -> openAreaSquareMetres * travelMetresPerRevolution;
+        double travelMetersPerRevolution = given.si(TEETH) * given.si(CHAIN_PITCH) * (1 - given.si(BAR_SHARE));
+        return openAreaSquareMeters -> openAreaSquareMeters * travelMetersPerRevolution;
     }
 }

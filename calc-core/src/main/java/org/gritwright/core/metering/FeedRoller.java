@@ -63,8 +63,8 @@ public final class FeedRoller implements ConveyorType {
 
     @Override
     public SweptVolume sweptVolume(Parameters given) {
-        double cubicMetresPerRevolution = given.si(POCKETS) * given.si(POCKET_AREA) * given.si(ROLLER_LENGTH);
-        return openAreaSquareMetres -> cubicMetresPerRevolution;
+        double cubicMetersPerRevolution = given.si(POCKETS) * given.si(POCKET_AREA) * given.si(ROLLER_LENGTH);
+        return openAreaSquareMeters -> cubicMetersPerRevolution;
     }
 
     @Override

@@ -112,7 +112,7 @@ public final class Gate implements Serializable {
      */
     public boolean accepts(Setting setting) {
         try {
-            return squareMetres(setting) >= 0;
+            return squareMeters(setting) >= 0;
         } catch (InvalidInputException e) {
             return false;
         }
@@ -126,13 +126,13 @@ public final class Gate implements Serializable {
      * @throws InvalidInputException if the setting is missing, out of place, on another scale or out of limits, or the
      *     type returns something impossible
      */
-    double squareMetres(Setting setting) {
+    double squareMeters(Setting setting) {
         boolean isGiven = setting.scale() != Setting.Scale.NONE;
         if (shape instanceof GateShape.Adjustable adjustable) {
             if (!isGiven) {
                 throw new InvalidInputException(Setting.FIELD, "given for gate type " + id, "nothing");
             }
-            return squareMetres(adjustable, adjustable.number(setting));
+            return squareMeters(adjustable, adjustable.number(setting));
         }
         if (isGiven) {
             throw new InvalidInputException(
@@ -144,8 +144,8 @@ public final class Gate implements Serializable {
     }
 
     /** The cross-section of this gate's adjustable shape at a number within its limits. */
-    double squareMetres(GateShape.Adjustable adjustable, double number) {
-        return Border.number(id, "open area", "m²", adjustable.area().squareMetres(number));
+    double squareMeters(GateShape.Adjustable adjustable, double number) {
+        return Border.number(id, "open area", "m²", adjustable.area().squareMeters(number));
     }
 
     @Override

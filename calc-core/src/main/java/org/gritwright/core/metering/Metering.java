@@ -29,7 +29,7 @@ public sealed interface Metering extends Serializable permits Spreader {
      * @throws org.gritwright.units.InvalidInputException if the setting is missing, out of place, on another scale, out of
      *     limits or closed, or a type returns something impossible
      */
-    double sweptCubicMetresPerRevolution(Setting setting);
+    double sweptCubicMetersPerRevolution(Setting setting);
 
     /**
      * Whether a setting can be set.

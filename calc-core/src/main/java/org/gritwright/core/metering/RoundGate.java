@@ -52,7 +52,7 @@ public final class RoundGate implements GateType {
         double radius = given.si(DIAMETER) / 2;
         Quantity<Length> highest = given.get(DIAMETER);
         Quantity<Length> closed = Amounts.of(0, highest.getUnit());
-        return GateShape.byOpening(closed, highest, openingMetres -> segment(radius, openingMetres))
+        return GateShape.byOpening(closed, highest, openingMeters -> segment(radius, openingMeters))
                 .closedAt(closed);
     }
 

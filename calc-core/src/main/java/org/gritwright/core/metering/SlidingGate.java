@@ -56,14 +56,14 @@ public final class SlidingGate implements GateType {
 
     @Override
     public GateShape shape(Parameters given) {
-        double widthMetres = given.si(WIDTH);
-        double deadMetres = given.si(DEAD_OPENING);
+        double widthMeters = given.si(WIDTH);
+        double deadMeters = given.si(DEAD_OPENING);
         Quantity<Length> highest = given.get(HIGHEST_OPENING);
         GateShape.Adjustable shape = GateShape.byOpening(
                 Amounts.of(0, highest.getUnit()),
                 highest,
-                openingMetres -> widthMetres * Math.max(0, openingMetres - deadMetres));
+                openingMeters -> widthMeters * Math.max(0, openingMeters - deadMeters));
         // With a negative dead opening no position that can be set is closed.
-        return deadMetres < 0 ? shape : shape.closedAt(given.get(DEAD_OPENING));
+        return deadMeters < 0 ? shape : shape.closedAt(given.get(DEAD_OPENING));
     }
 }

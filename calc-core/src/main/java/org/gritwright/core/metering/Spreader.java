@@ -47,7 +47,7 @@ public record Spreader(Conveyor conveyor, Gate gate, DriveFeedback feedback) imp
      *     type returns something impossible
      */
     public Quantity<Area> openArea(Setting setting) {
-        return Amounts.of(gate.squareMetres(setting), SpreadingUnits.SQUARE_METER);
+        return Amounts.of(gate.squareMeters(setting), SpreadingUnits.SQUARE_METER);
     }
 
     /**
@@ -59,8 +59,8 @@ public record Spreader(Conveyor conveyor, Gate gate, DriveFeedback feedback) imp
      *     returns something impossible
      */
     @Override
-    public double sweptCubicMetresPerRevolution(Setting setting) {
-        double swept = conveyor.cubicMetresPerRevolution(gate.squareMetres(setting));
+    public double sweptCubicMetersPerRevolution(Setting setting) {
+        double swept = conveyor.cubicMetersPerRevolution(gate.squareMeters(setting));
         if (!(swept > 0)) {
             throw setting.quantity()
                     .map(given -> new InvalidInputException(

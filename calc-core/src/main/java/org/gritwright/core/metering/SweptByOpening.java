@@ -77,6 +77,6 @@ public final class SweptByOpening implements DoubleUnaryOperator, Serializable {
      */
     @Override
     public double applyAsDouble(double number) {
-        return conveyor.cubicMetresPerRevolution(gate.squareMetres(limits, limits.number(number))) / gearRatio;
+        return conveyor.cubicMetersPerRevolution(gate.squareMeters(limits, limits.number(number))) / gearRatio;
     }
 }

@@ -102,7 +102,7 @@ public final class TableGate implements GateType {
                 "as many as " + positions.name() + ", " + rows.size(),
                 areas.size());
         double[] at = rows.stream().mapToDouble(Setting::si).toArray();
-        double[] squareMetres =
+        double[] squareMeters =
                 areas.stream().mapToDouble(area -> Amounts.si(Area.class, area)).toArray();
         int closedRows = 0;
         for (int i = 0; i < at.length; i++) {
@@ -115,16 +115,16 @@ public final class TableGate implements GateType {
             if (i > 0 && !(at[i] > at[i - 1])) {
                 throw outOfOrder(positions.name(), "above the one before", text(rows.get(i - 1)), text(rows.get(i)));
             }
-            if (i > 0 && !(squareMetres[i] >= squareMetres[i - 1])) {
+            if (i > 0 && !(squareMeters[i] >= squareMeters[i - 1])) {
                 throw outOfOrder(
                         AREAS.name(),
                         "not below the one before",
                         Amounts.format(areas.get(i - 1)),
                         Amounts.format(areas.get(i)));
             }
-            closedRows += squareMetres[i] == 0 ? 1 : 0;
+            closedRows += squareMeters[i] == 0 ? 1 : 0;
         }
-        OpenArea area = position -> interpolate(at, squareMetres, position);
+        OpenArea area = position -> interpolate(at, squareMeters, position);
         GateShape.Adjustable shape = GateShape.adjustable(rows.get(0), rows.get(rows.size() - 1), area);
         return closedRows == 0 ? shape : shape.closedAt(rows.get(closedRows - 1));
     }

@@ -54,8 +54,8 @@ public final class TwinAuger implements ConveyorType {
 
     @Override
     public SweptVolume sweptVolume(Parameters given) {
-        double cubicMetresPerRevolution = 2 * Auger.screwCubicMetresPerRevolution(given) * given.si(OVERLAP_FACTOR);
-        return openAreaSquareMetres -> cubicMetresPerRevolution;
+        double cubicMetersPerRevolution = 2 * Auger.screwCubicMetersPerRevolution(given) * given.si(OVERLAP_FACTOR);
+        return openAreaSquareMeters -> cubicMetersPerRevolution;
     }
 
     @Override

@@ -43,7 +43,7 @@ public record CalibrationPoint(Material material, Metering metering, Setting set
      */
     public CalibrationPoint {
         Require.given(CalibrationPoint.class, material, metering, setting);
-        metering.sweptCubicMetresPerRevolution(setting);
+        metering.sweptCubicMetersPerRevolution(setting);
     }
 
     /**

@@ -60,7 +60,7 @@ public record ApparentFill(double value, FillLimits limits, List<Slip> slips) {
         FillLimits limits = callersLimits.orElseGet(point.metering()::fillLimits);
         double looseVolume = kilogramsPerRevolution
                 / Amounts.si(BulkDensity.class, point.material().looseBulkDensity());
-        double fill = looseVolume / point.metering().sweptCubicMetresPerRevolution(point.setting());
+        double fill = looseVolume / point.metering().sweptCubicMetersPerRevolution(point.setting());
         List<Slip> slips =
                 limits.isUsual(fill) ? List.of() : FillSlips.search(looseVolume, fill, inPulses, point, limits);
         return new ApparentFill(fill, limits, slips);

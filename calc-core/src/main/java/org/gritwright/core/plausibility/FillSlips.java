@@ -34,13 +34,13 @@ final class FillSlips {
 
     private static final Pattern NUMBER = Pattern.compile("(0|[1-9]\\d*)(\\.\\d+)?");
 
-    private final double looseCubicMetresPerRevolution;
+    private final double looseCubicMetersPerRevolution;
     private final CalibrationPoint point;
     private final FillLimits limits;
     private final List<Slip> found = new ArrayList<>();
 
-    private FillSlips(double looseCubicMetresPerRevolution, CalibrationPoint point, FillLimits limits) {
-        this.looseCubicMetresPerRevolution = looseCubicMetresPerRevolution;
+    private FillSlips(double looseCubicMetersPerRevolution, CalibrationPoint point, FillLimits limits) {
+        this.looseCubicMetersPerRevolution = looseCubicMetersPerRevolution;
         this.point = point;
         this.limits = limits;
     }
@@ -48,17 +48,17 @@ final class FillSlips {
     /**
      * Every single slip that would make the fill usual.
      *
-     * @param looseCubicMetresPerRevolution discharge per revolution of the sensed shaft ÷ loose bulk density
+     * @param looseCubicMetersPerRevolution discharge per revolution of the sensed shaft ÷ loose bulk density
      * @param fill the unusual apparent fill
      * @param inPulses whether the revolutions came from pulses
      */
     static List<Slip> search(
-            double looseCubicMetresPerRevolution,
+            double looseCubicMetersPerRevolution,
             double fill,
             boolean inPulses,
             CalibrationPoint point,
             FillLimits limits) {
-        FillSlips slips = new FillSlips(looseCubicMetresPerRevolution, point, limits);
+        FillSlips slips = new FillSlips(looseCubicMetersPerRevolution, point, limits);
         point.setting().quantity().ifPresent(slips::openingSlips);
         DriveFeedback feedback = point.metering().feedback();
         if (inPulses && feedback instanceof ShaftSensor sensor) {
@@ -85,7 +85,7 @@ final class FillSlips {
             Setting setting = Setting.of(Amounts.of(asRead, recorded.getUnit()));
             return point.metering().accepts(setting)
                     && limits.isUsual(
-                            looseCubicMetresPerRevolution / point.metering().sweptCubicMetresPerRevolution(setting));
+                            looseCubicMetersPerRevolution / point.metering().sweptCubicMetersPerRevolution(setting));
         };
         for (double factor : point.setting().scale() == Setting.Scale.HEIGHT ? OPENING_FACTORS : SETTING_FACTORS) {
             addFactorSlips(Term.GATE_SETTING, recorded, factor, restores);

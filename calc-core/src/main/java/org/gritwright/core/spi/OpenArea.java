@@ -14,5 +14,5 @@ public interface OpenArea extends Serializable {
      *     painted mark, or a percentage as a ratio, 0.4 for 40 %
      * @return the open area, in m², finite, 0 or more, never falling as the setting grows
      */
-    double squareMetres(double setting);
+    double squareMeters(double setting);
 }

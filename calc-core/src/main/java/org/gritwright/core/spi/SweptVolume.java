@@ -11,9 +11,9 @@ public interface SweptVolume extends Serializable {
     /**
      * The swept volume.
      *
-     * @param openAreaSquareMetres the cross-section that the gate leaves, in m², 0 or more; 0 for a conveyor that no
+     * @param openAreaSquareMeters the cross-section that the gate leaves, in m², 0 or more; 0 for a conveyor that no
      *     gate meters
      * @return the volume per revolution, in m³/rev, finite and 0 or more
      */
-    double cubicMetresPerRevolution(double openAreaSquareMetres);
+    double cubicMetersPerRevolution(double openAreaSquareMeters);
 }

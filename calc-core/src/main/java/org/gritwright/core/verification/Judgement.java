@@ -18,7 +18,7 @@ import org.gritwright.core.uncertainty.Component;
 import org.gritwright.core.uncertainty.ComponentKey;
 import org.gritwright.core.uncertainty.Conformity;
 import org.gritwright.core.uncertainty.Measured;
-import org.gritwright.core.uncertainty.NormalisedError;
+import org.gritwright.core.uncertainty.NormalizedError;
 import org.gritwright.core.weighing.CaughtMass;
 import org.gritwright.units.Amounts;
 import org.gritwright.units.SpreadingUnits;
@@ -176,7 +176,7 @@ public record Judgement(
     }
 
     /** Compares a mass per revolution found with the error with a calibration; an error common to both is left out. */
-    Optional<NormalisedError> comparedWith(
+    Optional<NormalizedError> comparedWith(
             Calibration calibration, double kilogramsPerRevolution, List<CaughtMass> caught) {
         Set<ComponentKey> shared = SharedErrors.of(
                 calibration.catches().stream().map(CalibrationCatch::caught).toList(), caught);
@@ -185,7 +185,7 @@ public record Judgement(
         Measured<DischargePerRevolution> now =
                 discharge(kilogramsPerRevolution, shared, before.value().getUnit());
         return isUncertain(now) || isUncertain(before)
-                ? Optional.of(NormalisedError.between(now, before))
+                ? Optional.of(NormalizedError.between(now, before))
                 : Optional.empty();
     }
 

@@ -84,31 +84,31 @@ public record TestRun(
      */
     public Quantity<Length> testDistance() {
         return distance.orElseGet(() -> Amounts.ofSi(
-                metres(),
+                meters(),
                 UnitSymbol.of(testSpeed.getUnit()).system() == TradeSystem.METRIC
                         ? SpreadingUnits.KILOMETER
                         : SpreadingUnits.MILE));
     }
 
-    double metres() {
-        return distance.map(d -> Amounts.si(Length.class, d)).orElseGet(() -> metresPerSecond() * seconds());
+    double meters() {
+        return distance.map(d -> Amounts.si(Length.class, d)).orElseGet(() -> metersPerSecond() * seconds());
     }
 
     double seconds() {
-        return runTime.map(t -> Amounts.si(Time.class, t)).orElseGet(() -> metres() / metresPerSecond());
+        return runTime.map(t -> Amounts.si(Time.class, t)).orElseGet(() -> meters() / metersPerSecond());
     }
 
-    private double metresPerSecond() {
+    private double metersPerSecond() {
         return Amounts.si(Speed.class, testSpeed);
     }
 
     /** The target mass flow: target rate × test speed. */
     double kilogramsPerSecond() {
-        return Amounts.si(ApplicationRate.class, targetRate) * metresPerSecond();
+        return Amounts.si(ApplicationRate.class, targetRate) * metersPerSecond();
     }
 
     double expectedKilograms() {
-        return Amounts.si(ApplicationRate.class, targetRate) * metres();
+        return Amounts.si(ApplicationRate.class, targetRate) * meters();
     }
 
     /**

@@ -34,7 +34,7 @@ import org.gritwright.core.plausibility.ApparentFill;
 import org.gritwright.core.plausibility.GrainFlow;
 import org.gritwright.core.uncertainty.ComponentKey;
 import org.gritwright.core.uncertainty.Measured;
-import org.gritwright.core.uncertainty.NormalisedError;
+import org.gritwright.core.uncertainty.NormalizedError;
 import org.gritwright.core.uncertainty.WeightedMean;
 import org.gritwright.core.weighing.Scale;
 import org.gritwright.units.Amounts;
@@ -151,7 +151,7 @@ public final class Verification {
                 && judgement
                         .comparedWith(
                                 independent, caughtKilograms / revolutions.getAsDouble(), List.of(source.caught()))
-                        .filter(NormalisedError::isAgreement)
+                        .filter(NormalizedError::isAgreement)
                         .isPresent();
     }
 
@@ -225,7 +225,7 @@ public final class Verification {
                 caughtKilograms / revolutions.orElseThrow(),
                 shared,
                 before.value().getUnit());
-        return NormalisedError.between(now, before).isAgreement()
+        return NormalizedError.between(now, before).isAgreement()
                 ? Optional.of(correction(
                         Amounts.si(
                                 DischargePerRevolution.class,
@@ -392,7 +392,7 @@ public final class Verification {
      */
     public Quantity<ApplicationRate> deliveredRate() {
         return Amounts.ofSi(
-                caughtKilograms / source.run().metres(),
+                caughtKilograms / source.run().meters(),
                 source.run().targetRate().getUnit());
     }
 

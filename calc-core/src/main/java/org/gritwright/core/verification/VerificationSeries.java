@@ -12,7 +12,7 @@ import javax.measure.quantity.Mass;
 import org.gritwright.core.calibration.Calibration;
 import org.gritwright.core.judgement.Verdict;
 import org.gritwright.core.uncertainty.Measured;
-import org.gritwright.core.uncertainty.NormalisedError;
+import org.gritwright.core.uncertainty.NormalizedError;
 import org.gritwright.units.Amounts;
 import org.gritwright.units.SpreadingUnits;
 import org.gritwright.units.UnitSymbol;
@@ -211,7 +211,7 @@ public final class VerificationSeries {
      * @return the normalized error, these catches' value less the calibration's; none if nothing was counted or displayed,
      *     or neither has any uncertainty
      */
-    public Optional<NormalisedError> comparedWith(Calibration calibration) {
+    public Optional<NormalizedError> comparedWith(Calibration calibration) {
         return sums.isCounted()
                 ? judgement()
                         .comparedWith(

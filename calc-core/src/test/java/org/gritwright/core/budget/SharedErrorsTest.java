@@ -52,7 +52,7 @@ class SharedErrorsTest {
                 CatchLimits.COMMON.withAllowances(allowances));
     }
 
-    private static double normalised(CatchAllowances allowances, String scale, String otherScale) {
+    private static double normalized(CatchAllowances allowances, String scale, String otherScale) {
         return Math.abs(calibration(allowances, scale, 118, 118.5, 119)
                 .comparedWith(calibration(allowances, otherScale, 119.5, 120, 120.5))
                 .value());
@@ -75,8 +75,8 @@ class SharedErrorsTest {
     void theSameScaleIsInNoDifferenceOfTwoCalibrations() {
         double expanded = 4.302652730 * 0.5 / Math.sqrt(3);
 
-        assertThat(normalised(CatchAllowances.NONE, "A", "A")).isCloseTo(1.5 / (expanded * Math.sqrt(2)), within(1e-6));
-        assertThat(normalised(CatchAllowances.NONE, "A", "B")).isLessThan(normalised(CatchAllowances.NONE, "A", "A"));
+        assertThat(normalized(CatchAllowances.NONE, "A", "A")).isCloseTo(1.5 / (expanded * Math.sqrt(2)), within(1e-6));
+        assertThat(normalized(CatchAllowances.NONE, "A", "B")).isLessThan(normalized(CatchAllowances.NONE, "A", "A"));
     }
 
     @Test
@@ -84,7 +84,7 @@ class SharedErrorsTest {
         assertThat(calibration(ALL, "A", 118, 118.5, 119).budget().components())
                 .as("it is in the uncertainty of each")
                 .hasSize(5);
-        assertThat(normalised(ALL, "A", "A")).isCloseTo(normalised(CatchAllowances.NONE, "A", "A"), within(1e-9));
-        assertThat(normalised(ALL, "A", "B")).isCloseTo(normalised(CatchAllowances.NONE, "A", "B"), within(1e-9));
+        assertThat(normalized(ALL, "A", "A")).isCloseTo(normalized(CatchAllowances.NONE, "A", "A"), within(1e-9));
+        assertThat(normalized(ALL, "A", "B")).isCloseTo(normalized(CatchAllowances.NONE, "A", "B"), within(1e-9));
     }
 }

@@ -92,16 +92,16 @@ class CalibrationLawsTest {
                 .as(Units::new);
     }
 
-    private static Quantity<Length> length(double metres, Units units) {
-        return Amounts.ofSi(metres, units.length);
+    private static Quantity<Length> length(double meters, Units units) {
+        return Amounts.ofSi(meters, units.length);
     }
 
-    private static Calibration calibration(List<Caught> catches, double openingMetres, Units units) {
-        return calibration(catches, openingMetres, units, RatioEstimator.RATIO_OF_SUMS);
+    private static Calibration calibration(List<Caught> catches, double openingMeters, Units units) {
+        return calibration(catches, openingMeters, units, RatioEstimator.RATIO_OF_SUMS);
     }
 
     private static Calibration calibration(
-            List<Caught> catches, double openingMetres, Units units, RatioEstimator estimator) {
+            List<Caught> catches, double openingMeters, Units units, RatioEstimator estimator) {
         Spreader spreader = new Spreader(
                 Conveyor.of(
                         new DragChain(),
@@ -110,7 +110,7 @@ class CalibrationLawsTest {
                 SENSOR);
         Material material = Material.of("salt", Amounts.ofSi(1280, units.density));
         Scale scale = Scale.of("S", Amounts.ofSi(2000, units.mass), Amounts.ofSi(0.1, units.mass));
-        CalibrationPoint point = CalibrationPoint.of(material, spreader, Setting.height(length(openingMetres, units)));
+        CalibrationPoint point = CalibrationPoint.of(material, spreader, Setting.height(length(openingMeters, units)));
         List<CalibrationCatch> made = catches.stream()
                 .map(c -> catchAt(
                         point,

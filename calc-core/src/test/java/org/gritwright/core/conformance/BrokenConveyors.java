@@ -3,7 +3,7 @@ package org.gritwright.core.conformance;
 import static org.gritwright.core.conformance.LawfulConveyor.PITCH;
 import static org.gritwright.core.conformance.LawfulConveyor.SHARE;
 import static org.gritwright.core.conformance.LawfulConveyor.TEETH;
-import static org.gritwright.core.conformance.LawfulConveyor.metres;
+import static org.gritwright.core.conformance.LawfulConveyor.meters;
 
 import java.io.InvalidObjectException;
 import java.util.ArrayList;
@@ -62,43 +62,43 @@ final class BrokenConveyors {
                 new Broken(Law.ENFORCED_LIMITS, "the refusal has no name", new RefusesWithoutName()),
                 new Broken(Law.ENFORCED_LIMITS, "half a tooth will do", new HalfTeeth()),
                 new Broken(Law.NAMED_REFUSALS, "a long pitch is refused without a name", new Stumbles()),
-                new Broken(Law.NAMED_REFUSALS, "no function", new OfVolume((metres, area) -> null)),
-                new Broken(Law.NAMED_REFUSALS, "a function that throws", new OfVolume((metres, area) -> {
+                new Broken(Law.NAMED_REFUSALS, "no function", new OfVolume((meters, area) -> null)),
+                new Broken(Law.NAMED_REFUSALS, "a function that throws", new OfVolume((meters, area) -> {
                     throw new IllegalStateException("jammed");
                 })),
                 new Broken(
                         Law.NAMED_REFUSALS,
                         "a function that refuses an area, though refusing is for parameters",
-                        new OfVolume((metres, area) -> {
+                        new OfVolume((meters, area) -> {
                             if (area > 1) {
                                 throw new InvalidInputException("area", "at most 1 m²", area + " m²");
                             }
-                            return metres * area;
+                            return meters * area;
                         })),
                 new Broken(
-                        Law.FINITE, "0 over 0 at no area", new OfVolume((metres, area) -> metres * area * area / area)),
+                        Law.FINITE, "0 over 0 at no area", new OfVolume((meters, area) -> meters * area * area / area)),
                 new Broken(
                         Law.FINITE,
                         "infinite at the largest area",
-                        new OfVolume((metres, area) -> area < 5 ? metres * area : Double.POSITIVE_INFINITY)),
+                        new OfVolume((meters, area) -> area < 5 ? meters * area : Double.POSITIVE_INFINITY)),
                 new Broken(
-                        Law.FINITE, "NaN though no gate meters it", new OfVolume(false, (metres, area) -> Double.NaN)),
-                new Broken(Law.NOT_NEGATIVE, "an offset below 0", new OfVolume((metres, area) -> metres * area - 1e-6)),
-                new Broken(Law.NOT_NEGATIVE, "nothing at all", new OfVolume((metres, area) -> 0.0)),
+                        Law.FINITE, "NaN though no gate meters it", new OfVolume(false, (meters, area) -> Double.NaN)),
+                new Broken(Law.NOT_NEGATIVE, "an offset below 0", new OfVolume((meters, area) -> meters * area - 1e-6)),
+                new Broken(Law.NOT_NEGATIVE, "nothing at all", new OfVolume((meters, area) -> 0.0)),
                 new Broken(
                         Law.NOT_NEGATIVE,
                         "negative though no gate meters it",
-                        new OfVolume(false, (metres, area) -> -metres)),
+                        new OfVolume(false, (meters, area) -> -meters)),
                 new Broken(
                         Law.RISING,
                         "less beyond 1 m²",
-                        new OfVolume((metres, area) -> metres * (area > 1 ? 0.9 : area))),
+                        new OfVolume((meters, area) -> meters * (area > 1 ? 0.9 : area))),
                 new Broken(
                         Law.RISING,
                         "the area matters though no gate meters it",
-                        new OfVolume(false, (metres, area) -> metres * (1 + area))),
+                        new OfVolume(false, (meters, area) -> meters * (1 + area))),
                 new Broken(Law.UNIT_INVARIANT, "the bare number is taken for millimeters", new BareNumbers()),
-                new Broken(Law.UNIT_INVARIANT, "other units are refused", new MillimetresOnly()),
+                new Broken(Law.UNIT_INVARIANT, "other units are refused", new MillimetersOnly()),
                 new Broken(Law.DETERMINISTIC, "a little more each time", new Growing()),
                 new Broken(Law.DETERMINISTIC, "the last parameters count", new Forgetful()),
                 new Broken(Law.DETERMINISTIC, "a function on its second asking", new WornOut()),
@@ -193,16 +193,16 @@ final class BrokenConveyors {
     private static final class TakesAnything extends LawfulConveyor {
         @Override
         public SweptVolume sweptVolume(Parameters given) {
-            double metres = raw(given, TEETH) * raw(given, PITCH) * (1 - raw(given, SHARE));
-            return area -> area * metres;
+            double meters = raw(given, TEETH) * raw(given, PITCH) * (1 - raw(given, SHARE));
+            return area -> area * meters;
         }
     }
 
     private static final class ForgetsOneLimit extends LawfulConveyor {
         @Override
         public SweptVolume sweptVolume(Parameters given) {
-            double metres = given.si(TEETH) * given.si(PITCH) * (1 - raw(given, SHARE));
-            return area -> area * metres;
+            double meters = given.si(TEETH) * given.si(PITCH) * (1 - raw(given, SHARE));
+            return area -> area * meters;
         }
     }
 
@@ -210,8 +210,8 @@ final class BrokenConveyors {
         @Override
         public SweptVolume sweptVolume(Parameters given) {
             double pitch = Math.max(0.01, Math.min(1, raw(given, PITCH)));
-            double metres = given.si(TEETH) * pitch * (1 - given.si(SHARE));
-            return area -> area * metres;
+            double meters = given.si(TEETH) * pitch * (1 - given.si(SHARE));
+            return area -> area * meters;
         }
     }
 
@@ -231,8 +231,8 @@ final class BrokenConveyors {
 
         @Override
         public SweptVolume sweptVolume(Parameters given) {
-            double metres = given.si(ANY_TEETH) * given.si(PITCH) * (1 - given.si(SHARE));
-            return area -> area * metres;
+            double meters = given.si(ANY_TEETH) * given.si(PITCH) * (1 - given.si(SHARE));
+            return area -> area * meters;
         }
     }
 
@@ -248,7 +248,7 @@ final class BrokenConveyors {
 
     /** Volume from the travel, in m, and the open area, in m²; null for no function. */
     private interface Volume extends java.io.Serializable {
-        Double of(double metres, double area);
+        Double of(double meters, double area);
     }
 
     private static final class OfVolume extends LawfulConveyor {
@@ -271,14 +271,14 @@ final class BrokenConveyors {
 
         @Override
         public SweptVolume sweptVolume(Parameters given) {
-            double metres = metres(given);
+            double meters = meters(given);
             Volume asked = volume;
-            return isNone(metres) ? null : area -> asked.of(metres, area);
+            return isNone(meters) ? null : area -> asked.of(meters, area);
         }
 
-        private boolean isNone(double metres) {
+        private boolean isNone(double meters) {
             try {
-                return volume.of(metres, 0) == null;
+                return volume.of(meters, 0) == null;
             } catch (RuntimeException e) {
                 return false;
             }
@@ -289,12 +289,12 @@ final class BrokenConveyors {
         @Override
         public SweptVolume sweptVolume(Parameters given) {
             double pitch = given.get(PITCH).getValue().doubleValue();
-            double metres = given.si(TEETH) * pitch / 1000 * (1 - given.si(SHARE));
-            return area -> area * metres;
+            double meters = given.si(TEETH) * pitch / 1000 * (1 - given.si(SHARE));
+            return area -> area * meters;
         }
     }
 
-    private static final class MillimetresOnly extends LawfulConveyor {
+    private static final class MillimetersOnly extends LawfulConveyor {
         @Override
         public SweptVolume sweptVolume(Parameters given) {
             SweptVolume volume = super.sweptVolume(given);
@@ -310,8 +310,8 @@ final class BrokenConveyors {
 
         @Override
         public SweptVolume sweptVolume(Parameters given) {
-            double metres = metres(given);
-            return area -> area * metres * (1 + 1e-15 * ASKED.incrementAndGet());
+            double meters = meters(given);
+            return area -> area * meters * (1 + 1e-15 * ASKED.incrementAndGet());
         }
     }
 
@@ -320,7 +320,7 @@ final class BrokenConveyors {
 
         @Override
         public SweptVolume sweptVolume(Parameters given) {
-            last = metres(given);
+            last = meters(given);
             return area -> area * last;
         }
     }
@@ -328,11 +328,11 @@ final class BrokenConveyors {
     private static final class WornOut extends LawfulConveyor {
         @Override
         public SweptVolume sweptVolume(Parameters given) {
-            double metres = metres(given);
+            double meters = meters(given);
             List<Double> asked = new ArrayList<>();
             return area -> {
                 asked.add(area);
-                return asked.size() > 11 && area == 5 ? metres * 5.1 : area * metres;
+                return asked.size() > 11 && area == 5 ? meters * 5.1 : area * meters;
             };
         }
     }
@@ -342,8 +342,8 @@ final class BrokenConveyors {
 
         @Override
         public SweptVolume sweptVolume(Parameters given) {
-            double metres = metres(given);
-            return area -> Thread.currentThread().equals(FIRST) ? area * metres : area * metres * 1.01;
+            double meters = meters(given);
+            return area -> Thread.currentThread().equals(FIRST) ? area * meters : area * meters * 1.01;
         }
     }
 
@@ -358,8 +358,8 @@ final class BrokenConveyors {
 
         @Override
         public SweptVolume sweptVolume(Parameters given) {
-            double metres = metres(given) * wear;
-            return area -> area * metres;
+            double meters = meters(given) * wear;
+            return area -> area * meters;
         }
     }
 
@@ -377,65 +377,65 @@ final class BrokenConveyors {
 
         @Override
         public SweptVolume sweptVolume(Parameters given) {
-            double metres = metres(given);
-            return area -> area * metres * wear;
+            double meters = meters(given);
+            return area -> area * meters * wear;
         }
     }
 
     private static final class Loses extends LawfulConveyor {
         private static final class LostVolume implements SweptVolume {
             private static final long serialVersionUID = 1L;
-            private final transient double metres;
+            private final transient double meters;
 
-            LostVolume(double metres) {
-                this.metres = metres;
+            LostVolume(double meters) {
+                this.meters = meters;
             }
 
             @Override
-            public double cubicMetresPerRevolution(double area) {
-                return area * metres;
+            public double cubicMetersPerRevolution(double area) {
+                return area * meters;
             }
         }
 
         @Override
         public SweptVolume sweptVolume(Parameters given) {
-            return new LostVolume(metres(given));
+            return new LostVolume(meters(given));
         }
     }
 
     private static final class Unreadable extends LawfulConveyor {
-        private record UnreadVolume(double metres) implements SweptVolume {
+        private record UnreadVolume(double meters) implements SweptVolume {
             private Object readResolve() throws InvalidObjectException {
                 throw new InvalidObjectException("not again");
             }
 
             @Override
-            public double cubicMetresPerRevolution(double area) {
-                return area * metres;
+            public double cubicMetersPerRevolution(double area) {
+                return area * meters;
             }
         }
 
         @Override
         public SweptVolume sweptVolume(Parameters given) {
-            return new UnreadVolume(metres(given));
+            return new UnreadVolume(meters(given));
         }
     }
 
     private static final class Turncoat extends LawfulConveyor {
-        private record OtherVolume(double metres) implements SweptVolume {
+        private record OtherVolume(double meters) implements SweptVolume {
             private Object readResolve() {
                 return "a text";
             }
 
             @Override
-            public double cubicMetresPerRevolution(double area) {
-                return area * metres;
+            public double cubicMetersPerRevolution(double area) {
+                return area * meters;
             }
         }
 
         @Override
         public SweptVolume sweptVolume(Parameters given) {
-            return new OtherVolume(metres(given));
+            return new OtherVolume(meters(given));
         }
     }
 

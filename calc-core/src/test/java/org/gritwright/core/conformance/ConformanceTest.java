@@ -109,8 +109,8 @@ class ConformanceTest {
                     @Override
                     public SweptVolume sweptVolume(Parameters given) {
                         Object notSerializable = new Object();
-                        double metres = metres(given);
-                        return area -> notSerializable.equals(area) ? 1 : -metres * area;
+                        double meters = meters(given);
+                        return area -> notSerializable.equals(area) ? 1 : -meters * area;
                     }
                 })))
                 .containsExactly(Law.STABLE_IDENTITY, Law.NOT_NEGATIVE, Law.RISING, Law.SERIALIZABLE);
@@ -122,8 +122,8 @@ class ConformanceTest {
         List<Violation> violations = Conformance.check(new LawfulConveyor() {
             @Override
             public SweptVolume sweptVolume(Parameters given) {
-                double metres = metres(given);
-                return area -> area == 0.03 ? Double.NaN : metres * area;
+                double meters = meters(given);
+                return area -> area == 0.03 ? Double.NaN : meters * area;
             }
         });
 
@@ -273,9 +273,9 @@ class ConformanceTest {
         ConveyorType type = new LawfulConveyor() {
             @Override
             public SweptVolume sweptVolume(Parameters given) {
-                double metres = metres(given);
+                double meters = meters(given);
                 boolean bad = given.si(TEETH) == 7;
-                return area -> bad ? -metres * area : metres * area;
+                return area -> bad ? -meters * area : meters * area;
             }
         };
         Map<String, Object> example = Map.of("pitch", inches(7), "teeth", Amounts.of(7, SpreadingUnits.ONE));

@@ -99,13 +99,13 @@ class HostileTypesTest {
         @Override
         public SweptVolume sweptVolume(Parameters given) {
             fuse.burn();
-            double metres = metres(given);
+            double meters = meters(given);
             return area -> {
                 Fuse lit = LIT.get();
                 if (lit != null && area == 0.1) {
                     lit.burn();
                 }
-                return area * metres;
+                return area * meters;
             };
         }
     }
@@ -147,7 +147,7 @@ class HostileTypesTest {
                 if (lit != null && opening == 0) {
                     lit.burn();
                 }
-                return area.squareMetres(opening);
+                return area.squareMeters(opening);
             });
         }
     }
@@ -239,12 +239,12 @@ class HostileTypesTest {
         ConveyorType type = new LawfulConveyor() {
             @Override
             public SweptVolume sweptVolume(Parameters given) {
-                double metres = metres(given);
+                double meters = meters(given);
                 return area -> {
                     if (!Thread.currentThread().equals(first)) {
                         HostileTypesTest.<RuntimeException>sneak(thrown.get());
                     }
-                    return area * metres;
+                    return area * meters;
                 };
             }
         };

@@ -46,12 +46,12 @@ class LawfulConveyor implements ConveyorType {
 
     @Override
     public SweptVolume sweptVolume(Parameters given) {
-        double metres = metres(given);
-        return area -> area * metres;
+        double meters = meters(given);
+        return area -> area * meters;
     }
 
     /** Travel per revolution, in m. */
-    static double metres(Parameters given) {
+    static double meters(Parameters given) {
         return given.si(TEETH) * given.si(PITCH) * (1 - given.si(SHARE));
     }
 }

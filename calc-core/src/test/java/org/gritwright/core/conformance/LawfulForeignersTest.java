@@ -51,7 +51,7 @@ class LawfulForeignersTest {
 
             @Override
             public SweptVolume sweptVolume(Parameters given) {
-                double volume = metres(given) * 1e-3;
+                double volume = meters(given) * 1e-3;
                 return area -> volume;
             }
         });
@@ -62,8 +62,8 @@ class LawfulForeignersTest {
         assertLawful(new LawfulConveyor() {
             @Override
             public SweptVolume sweptVolume(Parameters given) {
-                double metres = metres(given);
-                return area -> metres * Math.min(area, 0.1);
+                double meters = meters(given);
+                return area -> meters * Math.min(area, 0.1);
             }
         });
     }
@@ -80,8 +80,8 @@ class LawfulForeignersTest {
 
             @Override
             public SweptVolume sweptVolume(Parameters given) {
-                double metres = 1 + given.si(oil) / 1000;
-                return area -> area * metres;
+                double meters = 1 + given.si(oil) / 1000;
+                return area -> area * meters;
             }
         });
     }
@@ -100,8 +100,8 @@ class LawfulForeignersTest {
 
             @Override
             public SweptVolume sweptVolume(Parameters given) {
-                double metres = given.si(pinned) + Math.signum(given.si(vast));
-                return area -> area * metres;
+                double meters = given.si(pinned) + Math.signum(given.si(vast));
+                return area -> area * meters;
             }
         });
     }
@@ -118,8 +118,8 @@ class LawfulForeignersTest {
 
             @Override
             public SweptVolume sweptVolume(Parameters given) {
-                double metres = given.si(narrow);
-                return area -> area * metres;
+                double meters = given.si(narrow);
+                return area -> area * meters;
             }
         });
     }
@@ -135,8 +135,8 @@ class LawfulForeignersTest {
 
             @Override
             public SweptVolume sweptVolume(Parameters given) {
-                double metres = given.si(reach);
-                return area -> area * metres;
+                double meters = given.si(reach);
+                return area -> area * meters;
             }
         });
     }
@@ -164,11 +164,11 @@ class LawfulForeignersTest {
 
             @Override
             public SweptVolume sweptVolume(Parameters given) {
-                double metres = given.si(outer) - given.si(inner);
-                if (!(metres > 1e-9)) {
+                double meters = given.si(outer) - given.si(inner);
+                if (!(meters > 1e-9)) {
                     throw new InvalidInputException("inner", "smaller", Amounts.format(given.get(inner)));
                 }
-                return area -> area * metres;
+                return area -> area * meters;
             }
         };
 
@@ -181,9 +181,9 @@ class LawfulForeignersTest {
             @Override
             public GateShape shape(Parameters given) {
                 GateShape.Adjustable shape = shape(given, area(given.si(WIDTH), given.si(DEAD)));
-                double millimetres = Amounts.in(given.get(DEAD), MILLIMETER);
+                double millimeters = Amounts.in(given.get(DEAD), MILLIMETER);
                 return GateShape.adjustable(shape.lowest(), shape.highest(), shape.area())
-                        .closedAt(Amounts.of(Math.nextUp(millimetres), MILLIMETER));
+                        .closedAt(Amounts.of(Math.nextUp(millimeters), MILLIMETER));
             }
         });
     }
@@ -269,8 +269,8 @@ class LawfulForeignersTest {
 
         @Override
         public SweptVolume sweptVolume(Parameters given) {
-            double metres = metres(given) * version;
-            return area -> area * metres;
+            double meters = meters(given) * version;
+            return area -> area * meters;
         }
     }
 
@@ -286,13 +286,13 @@ class LawfulForeignersTest {
 
             @Override
             public GateShape shape(Parameters given) {
-                double[] metres = given.list(steps).stream()
+                double[] meters = given.list(steps).stream()
                         .mapToDouble(step -> Amounts.si(Length.class, step))
                         .toArray();
-                if (!(metres[0] > metres[1])) {
-                    throw new InvalidInputException("steps", "falling", String.valueOf(metres[1]));
+                if (!(meters[0] > meters[1])) {
+                    throw new InvalidInputException("steps", "falling", String.valueOf(meters[1]));
                 }
-                return GateShape.byOpening(inches(0), inches(10), opening -> opening * metres[0]);
+                return GateShape.byOpening(inches(0), inches(10), opening -> opening * meters[0]);
             }
         };
         List<Map<String, Object>> examples = List.of(Map.of("steps", List.of(inches(9), inches(5), inches(1))));

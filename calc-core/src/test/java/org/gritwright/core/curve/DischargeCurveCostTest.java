@@ -37,9 +37,9 @@ class DischargeCurveCostTest {
 
         @Override
         public GateShape shape(Parameters given) {
-            return GateShape.byOpening(inches(0.1), inches(40), metres -> {
+            return GateShape.byOpening(inches(0.1), inches(40), meters -> {
                 AREAS.incrementAndGet();
-                return metres * 24 * 0.0254;
+                return meters * 24 * 0.0254;
             });
         }
     }

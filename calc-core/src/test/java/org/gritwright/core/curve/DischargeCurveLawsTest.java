@@ -48,7 +48,7 @@ import org.gritwright.units.quantity.DischargePerRevolution;
 
 class DischargeCurveLawsTest {
     /** One physical catch. */
-    record Caught(double openingMetres, double kilograms, int pulses) {}
+    record Caught(double openingMeters, double kilograms, int pulses) {}
 
     /** The units that one bookkeeper writes in. */
     record Units(Unit<Mass> mass, Unit<Length> length, Unit<BulkDensity> density) {}
@@ -136,7 +136,7 @@ class DischargeCurveLawsTest {
         List<CalibrationCatch> made = catches.stream()
                 .map(c -> catchAt(
                         CalibrationPoint.of(
-                                material, spreader, Setting.height(Amounts.ofSi(c.openingMetres, units.length))),
+                                material, spreader, Setting.height(Amounts.ofSi(c.openingMeters, units.length))),
                         CaughtMass.of(
                                 scale,
                                 DAY,
@@ -147,8 +147,8 @@ class DischargeCurveLawsTest {
         return way.curve(made, estimator);
     }
 
-    private static Measured<DischargePerRevolution> at(DischargeCurve curve, double metres) {
-        return curve.predict(Setting.height(Amounts.of(metres, SpreadingUnits.METER)))
+    private static Measured<DischargePerRevolution> at(DischargeCurve curve, double meters) {
+        return curve.predict(Setting.height(Amounts.of(meters, SpreadingUnits.METER)))
                 .dischargePerRevolution();
     }
 
@@ -161,7 +161,7 @@ class DischargeCurveLawsTest {
     }
 
     /** A dead opening may be below zero, which no setting is. */
-    private static double metres(Quantity<?> length) {
+    private static double meters(Quantity<?> length) {
         return Amounts.si(Length.class, length.asType(Length.class));
     }
 
@@ -169,19 +169,19 @@ class DischargeCurveLawsTest {
         assertThat(actual.model()).isEqualTo(expected.model());
         assertThat(codes(actual.findings())).isEqualTo(codes(expected.findings()));
         assertThat(actual.settings()).hasSameSizeAs(expected.settings());
-        for (double metres : new double[] {0.03, 0.06, 0.08, 0.2}) {
-            double value = si(at(expected, metres).value()) * factor;
-            assertThat(si(at(actual, metres).value())).isCloseTo(value, within(1e-9 * value));
+        for (double meters : new double[] {0.03, 0.06, 0.08, 0.2}) {
+            double value = si(at(expected, meters).value()) * factor;
+            assertThat(si(at(actual, meters).value())).isCloseTo(value, within(1e-9 * value));
             // Uncertainties of predictions hold the rounding of scale and count, which is no part of the catch.
             if (factor == 1) {
-                assertThat(at(actual, metres).degreesOfFreedom())
-                        .isEqualTo(at(expected, metres).degreesOfFreedom());
-                assertThat(at(actual, metres)
+                assertThat(at(actual, meters).degreesOfFreedom())
+                        .isEqualTo(at(expected, meters).degreesOfFreedom());
+                assertThat(at(actual, meters)
                                 .standardUncertainty()
                                 .map(u -> si(u))
                                 .orElse(0.0))
                         .isCloseTo(
-                                at(expected, metres)
+                                at(expected, meters)
                                         .standardUncertainty()
                                         .map(u -> si(u))
                                         .orElse(0.0),
@@ -206,13 +206,13 @@ class DischargeCurveLawsTest {
         assertThat(actual.deadOpening().isPresent())
                 .isEqualTo(expected.deadOpening().isPresent());
         expected.deadOpening().ifPresent(h0 -> {
-            assertThat(metres(actual.deadOpening().orElseThrow().value())).isCloseTo(metres(h0.value()), within(1e-11));
+            assertThat(meters(actual.deadOpening().orElseThrow().value())).isCloseTo(meters(h0.value()), within(1e-11));
             assertThat(actual.deadOpening()
                             .orElseThrow()
                             .standardUncertainty()
-                            .map(u -> metres(u))
+                            .map(u -> meters(u))
                             .orElse(0.0))
-                    .isCloseTo(h0.standardUncertainty().map(u -> metres(u)).orElse(0.0), within(1e-10));
+                    .isCloseTo(h0.standardUncertainty().map(u -> meters(u)).orElse(0.0), within(1e-10));
         });
     }
 
@@ -243,7 +243,7 @@ class DischargeCurveLawsTest {
             @ForAll @Scale(4) @DoubleRange(min = 0.1, max = 3) double factor,
             @ForAll Way way) {
         List<Caught> heavier = catches.stream()
-                .map(c -> new Caught(c.openingMetres, c.kilograms * factor, c.pulses))
+                .map(c -> new Caught(c.openingMeters, c.kilograms * factor, c.pulses))
                 .toList();
 
         assertSame(
@@ -256,7 +256,7 @@ class DischargeCurveLawsTest {
     void timesTheCountIsAFractionOfTheDischarge(
             @ForAll("catches") List<Caught> catches, @ForAll @IntRange(min = 2, max = 9) int factor, @ForAll Way way) {
         List<Caught> longer = catches.stream()
-                .map(c -> new Caught(c.openingMetres, c.kilograms, c.pulses * factor))
+                .map(c -> new Caught(c.openingMeters, c.kilograms, c.pulses * factor))
                 .toList();
 
         assertSame(
@@ -283,8 +283,8 @@ class DischargeCurveLawsTest {
             @ForAll("catches") List<Caught> catches,
             @ForAll @Scale(4) @DoubleRange(min = 0.001, max = 0.5) double opening) {
         DischargeCurve curve = curve(Way.PROPORTIONAL, catches, SI, RatioEstimator.RATIO_OF_SUMS);
-        double perMetre = si(at(curve, 0.1).value()) / 0.1;
+        double perMeter = si(at(curve, 0.1).value()) / 0.1;
 
-        assertThat(si(at(curve, opening).value())).isCloseTo(perMetre * opening, within(1e-12 * perMetre));
+        assertThat(si(at(curve, opening).value())).isCloseTo(perMeter * opening, within(1e-12 * perMeter));
     }
 }

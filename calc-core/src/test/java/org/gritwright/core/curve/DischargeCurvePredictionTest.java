@@ -17,7 +17,7 @@ import static org.gritwright.core.curve.DischargeCurveSamples.DEAD_OPENING_EXAMP
 import static org.gritwright.core.curve.DischargeCurveSamples.at;
 import static org.gritwright.core.curve.DischargeCurveSamples.atMark;
 import static org.gritwright.core.curve.DischargeCurveSamples.fit;
-import static org.gritwright.core.curve.DischargeCurveSamples.millimetres;
+import static org.gritwright.core.curve.DischargeCurveSamples.millimeters;
 
 import java.util.List;
 import javax.measure.Quantity;
@@ -48,8 +48,8 @@ class DischargeCurvePredictionTest {
                 height(2),
                 height(3),
                 height(4),
-                Setting.height(millimetres(50.8)),
-                Setting.height(millimetres(101.6)))) {
+                Setting.height(millimeters(50.8)),
+                Setting.height(millimeters(101.6)))) {
             assertThat(curve.predict(inside).findings()).isEmpty();
             assertThat(curve.predict(inside).setting()).isEqualTo(inside);
         }
@@ -60,7 +60,7 @@ class DischargeCurvePredictionTest {
     void outsideTheCaughtOpeningsItIsGeometryAlone(CurveModel model) {
         DischargeCurve curve = fit(model, DEAD_OPENING_EXAMPLE);
 
-        for (Quantity<?> outside : List.of(inches(1.99), inches(4.01), inches(1), inches(8), millimetres(50.7))) {
+        for (Quantity<?> outside : List.of(inches(1.99), inches(4.01), inches(1), inches(8), millimeters(50.7))) {
             Finding finding = only(
                     FindingCode.GEOMETRY_ALONE,
                     curve.predict(Setting.of(outside)).findings());
@@ -98,7 +98,7 @@ class DischargeCurvePredictionTest {
 
     @Test
     void refusesAnOpeningAtWhichByTheCurveNothingComes() {
-        for (Quantity<?> tooSmall : List.of(inches(0.3749), inches(0.2), millimetres(5))) {
+        for (Quantity<?> tooSmall : List.of(inches(0.3749), inches(0.2), millimeters(5))) {
             assertThatExceptionOfType(InvalidInputException.class)
                     .isThrownBy(() -> CURVE.predict(Setting.of(tooSmall)))
                     .withMessageStartingWith(

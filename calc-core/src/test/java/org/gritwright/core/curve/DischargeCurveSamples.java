@@ -92,8 +92,8 @@ final class DischargeCurveSamples {
         return catches;
     }
 
-    static Quantity<Length> millimetres(double millimetres) {
-        return Amounts.of(millimetres, SpreadingUnits.MILLIMETER);
+    static Quantity<Length> millimeters(double millimeters) {
+        return Amounts.of(millimeters, SpreadingUnits.MILLIMETER);
     }
 
     static Quantity<Dimensionless> mark(double mark) {

@@ -18,7 +18,7 @@ import static org.gritwright.core.curve.DischargeCurveSamples.byCurve;
 import static org.gritwright.core.curve.DischargeCurveSamples.deadOpening;
 import static org.gritwright.core.curve.DischargeCurveSamples.density;
 import static org.gritwright.core.curve.DischargeCurveSamples.fit;
-import static org.gritwright.core.curve.DischargeCurveSamples.millimetres;
+import static org.gritwright.core.curve.DischargeCurveSamples.millimeters;
 import static org.gritwright.core.curve.DischargeCurveSamples.pounds;
 import static org.gritwright.core.curve.DischargeCurveSamples.uncertainty;
 import static org.gritwright.core.curve.DischargeCurveSamples.withoutSpan;
@@ -189,7 +189,7 @@ class DischargeCurveTest {
     @Test
     void resultsAreInTheUnitsOfTheFirstCatchAndOfTheMaterial() {
         CalibrationCatch inKilograms =
-                catchAt(chainAt(millimetres(50.8)), caught(Amounts.of(120, SpreadingUnits.KILOGRAM)), pulses(1000));
+                catchAt(chainAt(millimeters(50.8)), caught(Amounts.of(120, SpreadingUnits.KILOGRAM)), pulses(1000));
         Material metric = Material.of("salt", Amounts.of(1.28, SpreadingUnits.KILOGRAM_PER_LITER));
         DischargeCurve inMetric =
                 DischargeCurve.fit(by(CHAIN, metric, List.of(inKilograms, at(4, 58))), CurveModel.DEAD_OPENING);
@@ -202,7 +202,7 @@ class DischargeCurveTest {
         assertThat(inMetric.effectiveBulkDensity().orElseThrow().value().getUnit())
                 .isEqualTo(SpreadingUnits.KILOGRAM_PER_LITER);
         assertThat(customary
-                        .predict(Setting.height(millimetres(76.2)))
+                        .predict(Setting.height(millimeters(76.2)))
                         .dischargePerRevolution()
                         .value()
                         .getUnit())
@@ -220,7 +220,7 @@ class DischargeCurveTest {
         DischargeCurve mixed = fit(
                 CurveModel.DEAD_OPENING,
                 at(2, 26.5),
-                at(millimetres(50.8), 25.5),
+                at(millimeters(50.8), 25.5),
                 at(Amounts.of(0.1016, SpreadingUnits.METER), 57),
                 at(4, 59));
         DischargeCurve plain = fit(CurveModel.DEAD_OPENING, at(2, 26.5), at(2, 25.5), at(4, 57), at(4, 59));

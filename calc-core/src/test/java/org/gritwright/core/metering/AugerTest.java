@@ -23,7 +23,7 @@ class AugerTest {
     void sweepsTheRingBetweenShaftAndScrewTimesThePitch() {
         double cubicInch = Math.pow(0.0254, 3);
 
-        assertThat(AUGER.sweptCubicMetresPerRevolution(Setting.none()))
+        assertThat(AUGER.sweptCubicMetersPerRevolution(Setting.none()))
                 .isCloseTo(Math.PI / 4 * (36 - 4) * 6 * cubicInch, within(1e-15));
     }
 
@@ -31,14 +31,14 @@ class AugerTest {
     void mayHaveNoShaft() {
         double cubicInch = Math.pow(0.0254, 3);
 
-        assertThat(auger(6, 0).cubicMetresPerRevolution(0)).isCloseTo(Math.PI / 4 * 36 * 6 * cubicInch, within(1e-15));
+        assertThat(auger(6, 0).cubicMetersPerRevolution(0)).isCloseTo(Math.PI / 4 * 36 * 6 * cubicInch, within(1e-15));
     }
 
     @Test
     void doesNotHeedAGate() {
         assertThat(new Auger().meteredByGate()).isFalse();
-        assertThat(AUGER.conveyor().cubicMetresPerRevolution(0.5))
-                .isEqualTo(AUGER.conveyor().cubicMetresPerRevolution(0));
+        assertThat(AUGER.conveyor().cubicMetersPerRevolution(0.5))
+                .isEqualTo(AUGER.conveyor().cubicMetersPerRevolution(0));
     }
 
     @Test
@@ -46,11 +46,11 @@ class AugerTest {
         Spreader gated =
                 new Spreader(AUGER.conveyor(), Gate.of(new SlidingGate(), Map.of("width", inches(24))), SENSOR);
 
-        assertThat(gated.sweptCubicMetresPerRevolution(Setting.of(inches(4))))
-                .isEqualTo(AUGER.sweptCubicMetresPerRevolution(Setting.none()));
+        assertThat(gated.sweptCubicMetersPerRevolution(Setting.of(inches(4))))
+                .isEqualTo(AUGER.sweptCubicMetersPerRevolution(Setting.none()));
         assertRefused(
                 "gate setting must be given for gate type sliding-gate, version 1: nothing",
-                () -> gated.sweptCubicMetresPerRevolution(Setting.none()));
+                () -> gated.sweptCubicMetersPerRevolution(Setting.none()));
     }
 
     @Test

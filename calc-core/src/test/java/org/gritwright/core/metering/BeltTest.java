@@ -25,13 +25,13 @@ class BeltTest {
         Spreader spreader = new Spreader(belt(10, 0.5), CHAIN.gate(), SENSOR);
 
         // derived: π × (10 in + 0.5 in) = 32.98672 in a revolution, under a gate of 24 in × 4 in
-        assertThat(spreader.sweptCubicMetresPerRevolution(Setting.of(inches(4))) / CUBIC_INCH)
+        assertThat(spreader.sweptCubicMetersPerRevolution(Setting.of(inches(4))) / CUBIC_INCH)
                 .isCloseTo(24 * 4 * 32.98672286269283, within(1e-9));
     }
 
     @Test
     void aBeltWithoutThicknessTravelsThePulleysCircumference() {
-        assertThat(belt(10, 0).cubicMetresPerRevolution(1)).isCloseTo(Math.PI * 0.254, within(1e-15));
+        assertThat(belt(10, 0).cubicMetersPerRevolution(1)).isCloseTo(Math.PI * 0.254, within(1e-15));
     }
 
     @Test

@@ -22,7 +22,7 @@ class DragChainTest {
 
     @Test
     void sweepsOpenAreaTimesTeethTimesPitch() {
-        double swept = CHAIN.sweptCubicMetresPerRevolution(Setting.of(inches(4)));
+        double swept = CHAIN.sweptCubicMetersPerRevolution(Setting.of(inches(4)));
 
         Quantity<VolumePerRevolution> cubicInches = Amounts.ofSi(swept, SpreadingUnits.CUBIC_INCH_PER_REVOLUTION);
         assertThat(cubicInches.getValue().doubleValue()).isCloseTo(24 * 4 * 6 * 2.609, within(1e-9));
@@ -38,8 +38,8 @@ class DragChainTest {
                         "chainPitch", inches(2.609),
                         "barShare", Amounts.of(12.5, SpreadingUnits.PERCENT)));
 
-        assertThat(with.cubicMetresPerRevolution(0.1))
-                .isCloseTo(0.875 * without.cubicMetresPerRevolution(0.1), within(1e-16));
+        assertThat(with.cubicMetersPerRevolution(0.1))
+                .isCloseTo(0.875 * without.cubicMetersPerRevolution(0.1), within(1e-16));
         assertThat(without.parameters().get(DragChain.BAR_SHARE)).isEqualTo(Amounts.of(0, SpreadingUnits.PERCENT));
     }
 

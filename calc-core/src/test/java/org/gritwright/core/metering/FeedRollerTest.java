@@ -13,27 +13,27 @@ import org.gritwright.units.Amounts;
 import org.junit.jupiter.api.Test;
 
 class FeedRollerTest {
-    private static Conveyor roller(double pockets, double squareCentimetres, double centimetres) {
+    private static Conveyor roller(double pockets, double squareCentimeters, double centimeters) {
         return Conveyor.of(
                 new FeedRoller(),
                 Map.of(
                         "pockets", Amounts.of(pockets, ONE),
-                        "pocketArea", Amounts.of(squareCentimetres, SQUARE_CENTIMETER),
-                        "rollerLength", Amounts.of(centimetres, CENTIMETER)));
+                        "pocketArea", Amounts.of(squareCentimeters, SQUARE_CENTIMETER),
+                        "rollerLength", Amounts.of(centimeters, CENTIMETER)));
     }
 
     @Test
     void emptiesEveryPocketOnceARevolution() {
         // derived: 12 × 8 cm² × 30 cm = 2.88 L
-        assertThat(roller(12, 8, 30).cubicMetresPerRevolution(0)).isCloseTo(0.00288, within(1e-17));
-        assertThat(roller(1, 8, 30).cubicMetresPerRevolution(0)).isCloseTo(0.00024, within(1e-18));
+        assertThat(roller(12, 8, 30).cubicMetersPerRevolution(0)).isCloseTo(0.00288, within(1e-17));
+        assertThat(roller(1, 8, 30).cubicMetersPerRevolution(0)).isCloseTo(0.00024, within(1e-18));
     }
 
     @Test
     void doesNotHeedAGateAndKnowsItsFill() {
         assertThat(roller(12, 8, 30).isMeteredByGate()).isFalse();
-        assertThat(roller(12, 8, 30).cubicMetresPerRevolution(0.5))
-                .isEqualTo(roller(12, 8, 30).cubicMetresPerRevolution(0));
+        assertThat(roller(12, 8, 30).cubicMetersPerRevolution(0.5))
+                .isEqualTo(roller(12, 8, 30).cubicMetersPerRevolution(0));
         assertThat(roller(12, 8, 30).fillLimits()).isEqualTo(new FillLimits(0.25, 0.5, 1.05, 1.25));
     }
 

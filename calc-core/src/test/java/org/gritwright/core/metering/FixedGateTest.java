@@ -16,7 +16,7 @@ class FixedGateTest {
 
     @Test
     void leavesARectangleThatNeedsNoOpening() {
-        assertThat(gate(24, 4).squareMetres(Setting.none())).isCloseTo(0.6096 * 0.1016, within(1e-16));
+        assertThat(gate(24, 4).squareMeters(Setting.none())).isCloseTo(0.6096 * 0.1016, within(1e-16));
     }
 
     @Test
@@ -27,7 +27,7 @@ class FixedGateTest {
         assertThat(gate(24, 4).accepts(Setting.of(inches(4)))).isFalse();
         assertRefused(
                 "gate setting must be left out for gate type fixed-opening, version 1: 4 in",
-                () -> gate(24, 4).squareMetres(Setting.of(inches(4))));
+                () -> gate(24, 4).squareMeters(Setting.of(inches(4))));
     }
 
     @Test

@@ -22,8 +22,8 @@ class RoundGateTest {
     private static final double RADIUS = 0.1;
     private static final Gate GATE = Gate.of(new RoundGate(), Map.of("diameter", Amounts.of(0.2, METER)));
 
-    private static double area(double openingMetres) {
-        return GATE.squareMetres(Setting.of(Amounts.of(openingMetres, METER)));
+    private static double area(double openingMeters) {
+        return GATE.squareMeters(Setting.of(Amounts.of(openingMeters, METER)));
     }
 
     @Test
@@ -61,7 +61,7 @@ class RoundGateTest {
         return 4 * Math.pow(height, 1.5) * sum / (3 * intervals);
     }
 
-    /** Down to a nanometre, and on both sides of the angle at which the series takes over, near 31 µm. */
+    /** Down to a nanometer, and on both sides of the angle at which the series takes over, near 31 µm. */
     @ParameterizedTest
     @ValueSource(
             doubles = {1e-9, 1e-7, 1e-6, 1e-5, 3.1e-5, 3.12e-5, 3.13e-5, 3.2e-5, 1e-4, 1e-3, 0.03, 0.07, 0.12, 0.19})
@@ -95,11 +95,11 @@ class RoundGateTest {
         Gate inInches = Gate.of(new RoundGate(), Map.of("diameter", inches(8)));
 
         assertThat(inInches.accepts(Setting.of(inches(8)))).isTrue();
-        assertThat(inInches.squareMetres(Setting.of(Amounts.of(203.2, MILLIMETER))))
+        assertThat(inInches.squareMeters(Setting.of(Amounts.of(203.2, MILLIMETER))))
                 .isCloseTo(Math.PI * 0.1016 * 0.1016, within(1e-16));
         assertRefused(
                 "gate setting must be within 0 in to 8 in: 8.1 in",
-                () -> inInches.squareMetres(Setting.of(inches(8.1))));
+                () -> inInches.squareMeters(Setting.of(inches(8.1))));
     }
 
     @Test

@@ -112,14 +112,14 @@ class SerialFormTest {
 
     @Test
     void aSpreaderThatArrivedSweepsWhatItSwept() throws Exception {
-        assertThat(shipped(CHAIN).sweptCubicMetresPerRevolution(Setting.height(inches(4))))
-                .isEqualTo(CHAIN.sweptCubicMetresPerRevolution(Setting.height(inches(4))));
-        assertThat(shipped(AUGER).sweptCubicMetresPerRevolution(Setting.none()))
-                .isEqualTo(AUGER.sweptCubicMetresPerRevolution(Setting.none()));
-        assertThat(shipped(IN_PERCENT).sweptCubicMetresPerRevolution(Setting.percent(40)))
-                .isEqualTo(IN_PERCENT.sweptCubicMetresPerRevolution(Setting.percent(40)));
-        assertThat(shipped(FIXED).sweptCubicMetresPerRevolution(Setting.none()))
-                .isEqualTo(FIXED.sweptCubicMetresPerRevolution(Setting.none()));
+        assertThat(shipped(CHAIN).sweptCubicMetersPerRevolution(Setting.height(inches(4))))
+                .isEqualTo(CHAIN.sweptCubicMetersPerRevolution(Setting.height(inches(4))));
+        assertThat(shipped(AUGER).sweptCubicMetersPerRevolution(Setting.none()))
+                .isEqualTo(AUGER.sweptCubicMetersPerRevolution(Setting.none()));
+        assertThat(shipped(IN_PERCENT).sweptCubicMetersPerRevolution(Setting.percent(40)))
+                .isEqualTo(IN_PERCENT.sweptCubicMetersPerRevolution(Setting.percent(40)));
+        assertThat(shipped(FIXED).sweptCubicMetersPerRevolution(Setting.none()))
+                .isEqualTo(FIXED.sweptCubicMetersPerRevolution(Setting.none()));
         assertThat(shipped(IN_PERCENT.sweptByOpening()).applyAsDouble(0.4))
                 .isEqualTo(IN_PERCENT.sweptByOpening().applyAsDouble(0.4));
     }

@@ -18,8 +18,8 @@ class SlidingGateTest {
 
     @Test
     void leavesARectangle() {
-        assertThat(GATE.squareMetres(Setting.of(inches(4)))).isCloseTo(0.6096 * 0.1016, within(1e-16));
-        assertThat(GATE.squareMetres(Setting.of(inches(0)))).isZero();
+        assertThat(GATE.squareMeters(Setting.of(inches(4)))).isCloseTo(0.6096 * 0.1016, within(1e-16));
+        assertThat(GATE.squareMeters(Setting.of(inches(0)))).isZero();
     }
 
     @Test
@@ -36,7 +36,7 @@ class SlidingGateTest {
     }
 
     @Test
-    void opensToOneMetreIfNothingElseIsSaid() {
+    void opensToOneMeterIfNothingElseIsSaid() {
         Gate gate = Gate.of(new SlidingGate(), Map.of("width", inches(24)));
 
         assertThat(gate.accepts(Setting.of(Amounts.of(1, SpreadingUnits.METER))))
@@ -53,16 +53,16 @@ class SlidingGateTest {
 
     @Test
     void aDeadOpeningIsTakenOffTheReading() {
-        assertThat(dead(0.375).squareMetres(Setting.of(inches(4)))).isCloseTo(0.6096 * 0.0254 * 3.625, within(1e-16));
-        assertThat(dead(0.375).squareMetres(Setting.of(inches(0.375)))).isZero();
-        assertThat(dead(0.375).squareMetres(Setting.of(inches(0.2)))).isZero();
-        assertThat(dead(0.375).squareMetres(Setting.of(inches(0)))).isZero();
+        assertThat(dead(0.375).squareMeters(Setting.of(inches(4)))).isCloseTo(0.6096 * 0.0254 * 3.625, within(1e-16));
+        assertThat(dead(0.375).squareMeters(Setting.of(inches(0.375)))).isZero();
+        assertThat(dead(0.375).squareMeters(Setting.of(inches(0.2)))).isZero();
+        assertThat(dead(0.375).squareMeters(Setting.of(inches(0)))).isZero();
     }
 
     @Test
     void aNegativeDeadOpeningLeavesTheGateOpenAtZero() {
-        assertThat(dead(-0.375).squareMetres(Setting.of(inches(0)))).isCloseTo(0.6096 * 0.0254 * 0.375, within(1e-16));
-        assertThat(dead(-0.375).squareMetres(Setting.of(inches(4)))).isCloseTo(0.6096 * 0.0254 * 4.375, within(1e-16));
+        assertThat(dead(-0.375).squareMeters(Setting.of(inches(0)))).isCloseTo(0.6096 * 0.0254 * 0.375, within(1e-16));
+        assertThat(dead(-0.375).squareMeters(Setting.of(inches(4)))).isCloseTo(0.6096 * 0.0254 * 4.375, within(1e-16));
     }
 
     @Test
@@ -89,10 +89,10 @@ class SlidingGateTest {
     @Test
     void refusesAnOpeningThatCanNotBeSet() {
         assertRefused(
-                "gate setting must be within 0 in to 12 in: 120 in", () -> GATE.squareMetres(Setting.of(inches(120))));
+                "gate setting must be within 0 in to 12 in: 120 in", () -> GATE.squareMeters(Setting.of(inches(120))));
         assertRefused(
                 "gate setting must be given for gate type sliding-gate, version 1: nothing",
-                () -> GATE.squareMetres(Setting.none()));
+                () -> GATE.squareMeters(Setting.none()));
     }
 
     @Test
@@ -102,9 +102,9 @@ class SlidingGateTest {
         assertThat(none.isAdjustable()).isFalse();
         assertThat(none.accepts(Setting.of(inches(4)))).isFalse();
         assertThat(none.accepts(Setting.none())).isTrue();
-        assertThat(none.squareMetres(Setting.none())).isZero();
+        assertThat(none.squareMeters(Setting.none())).isZero();
         assertRefused(
                 "gate setting must be left out for gate type no-gate, version 1: 4 in",
-                () -> none.squareMetres(Setting.of(inches(4))));
+                () -> none.squareMeters(Setting.of(inches(4))));
     }
 }

@@ -135,13 +135,13 @@ class SpiBorderTest {
         return GateShape.byOpening(inches(0), inches(12), area);
     }
 
-    private static Spreader sweeping(double cubicMetresPerRevolution) {
-        OddConveyor type = new OddConveyor(openArea -> cubicMetresPerRevolution, FillLimits.COMMON);
+    private static Spreader sweeping(double cubicMetersPerRevolution) {
+        OddConveyor type = new OddConveyor(openArea -> cubicMetersPerRevolution, FillLimits.COMMON);
         return new Spreader(Conveyor.of(type, Map.of()), AUGER.gate(), SENSOR);
     }
 
-    private static Spreader opening(double squareMetres) {
-        return new Spreader(CHAIN.conveyor(), gate(upToAFoot(openingMetres -> squareMetres)), SENSOR);
+    private static Spreader opening(double squareMeters) {
+        return new Spreader(CHAIN.conveyor(), gate(upToAFoot(openingMeters -> squareMeters)), SENSOR);
     }
 
     @ParameterizedTest
@@ -149,14 +149,14 @@ class SpiBorderTest {
     void aSweptVolumeThatCanNotBeNamesTheType(double volume) {
         assertRefused(
                 "swept volume of type example.org/odd, version 1 must be finite and 0 or more: " + volume + " m³/rev",
-                () -> sweeping(volume).sweptCubicMetresPerRevolution(Setting.none()));
+                () -> sweeping(volume).sweptCubicMetersPerRevolution(Setting.none()));
     }
 
     @Test
     void aConveyorThatSweepsNothingNamesTheType() {
         assertRefused(
                 "swept volume of type example.org/odd, version 1 must be greater than 0: 0.0 m³/rev",
-                () -> sweeping(0).sweptCubicMetresPerRevolution(Setting.none()));
+                () -> sweeping(0).sweptCubicMetersPerRevolution(Setting.none()));
     }
 
     @ParameterizedTest
@@ -164,7 +164,7 @@ class SpiBorderTest {
     void anOpenAreaThatCanNotBeNamesTheType(double area) {
         assertRefused(
                 "open area of type example.org/odd, version 1 must be finite and 0 or more: " + area + " m²",
-                () -> opening(area).sweptCubicMetresPerRevolution(Setting.of(inches(4))));
+                () -> opening(area).sweptCubicMetersPerRevolution(Setting.of(inches(4))));
     }
 
     @Test
@@ -199,12 +199,12 @@ class SpiBorderTest {
     void aFunctionIsAskedOnceForEachAnswer() {
         AtomicInteger areas = new AtomicInteger();
         AtomicInteger volumes = new AtomicInteger();
-        Gate gate = gate(upToAFoot(openingMetres -> areas.incrementAndGet()));
+        Gate gate = gate(upToAFoot(openingMeters -> areas.incrementAndGet()));
         SweptVolume counting = openArea -> volumes.incrementAndGet();
         Spreader spreader =
                 new Spreader(Conveyor.of(new OddConveyor(counting, FillLimits.COMMON), Map.of()), gate, SENSOR);
 
-        assertThat(spreader.sweptCubicMetresPerRevolution(Setting.height(inches(4))))
+        assertThat(spreader.sweptCubicMetersPerRevolution(Setting.height(inches(4))))
                 .isEqualTo(1);
         assertThat(areas).hasValue(1);
         assertThat(volumes).hasValue(1);
@@ -213,16 +213,16 @@ class SpiBorderTest {
     @Test
     void anAreaIsNeverAskedForOutsideTheLimitsNotEvenByRounding() {
         double highest = Amounts.si(Length.class, inches(12));
-        Gate gate = gate(upToAFoot(openingMetres -> openingMetres > highest ? Double.NaN : openingMetres));
+        Gate gate = gate(upToAFoot(openingMeters -> openingMeters > highest ? Double.NaN : openingMeters));
         Quantity<Length> hairAbove = Amounts.of(304.8 * (1 + 1e-13), SpreadingUnits.MILLIMETER);
 
         assertThat(Amounts.si(Length.class, hairAbove)).isGreaterThan(highest);
-        assertThat(gate.squareMetres(Setting.height(hairAbove))).isEqualTo(highest);
+        assertThat(gate.squareMeters(Setting.height(hairAbove))).isEqualTo(highest);
     }
 
     @Test
     void aShapeThatChangesIsCaught() {
-        GateShape adjustable = upToAFoot(openingMetres -> openingMetres);
+        GateShape adjustable = upToAFoot(openingMeters -> openingMeters);
         GateShape fixed = fixed(0.01);
 
         assertShapeRefused(adjustable, fixed);
@@ -230,12 +230,12 @@ class SpiBorderTest {
         assertShapeRefused(GateShape.none(), fixed);
         assertShapeRefused(adjustable, GateShape.none());
         assertShapeRefused(fixed, fixed(0.02));
-        assertThat(gate(fixed, fixed(0.01)).squareMetres(Setting.none())).isEqualTo(0.01);
+        assertThat(gate(fixed, fixed(0.01)).squareMeters(Setting.none())).isEqualTo(0.01);
     }
 
     @Test
     void limitsThatChangeAreCaught() {
-        OpenArea area = openingMetres -> openingMetres;
+        OpenArea area = openingMeters -> openingMeters;
         GateShape.Adjustable shape = GateShape.byOpening(inches(1), inches(12), area);
 
         assertShapeRefused(shape, GateShape.byOpening(inches(0), inches(12), area));
@@ -247,8 +247,8 @@ class SpiBorderTest {
                 .isTrue();
     }
 
-    private static GateShape fixed(double squareMetres) {
-        return GateShape.fixed(Amounts.of(squareMetres, SpreadingUnits.SQUARE_METER));
+    private static GateShape fixed(double squareMeters) {
+        return GateShape.fixed(Amounts.of(squareMeters, SpreadingUnits.SQUARE_METER));
     }
 
     private static void assertShapeRefused(GateShape first, GateShape second) {

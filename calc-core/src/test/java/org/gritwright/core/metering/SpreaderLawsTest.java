@@ -14,7 +14,7 @@ import org.gritwright.units.SpreadingUnits;
 
 class SpreaderLawsTest {
     private static double swept(double inches) {
-        return CHAIN.sweptCubicMetresPerRevolution(Setting.of(inches(inches)));
+        return CHAIN.sweptCubicMetersPerRevolution(Setting.of(inches(inches)));
     }
 
     @Property
@@ -31,9 +31,9 @@ class SpreaderLawsTest {
 
     @Property
     void theUnitOfTheOpeningDoesNotMatter(@ForAll @DoubleRange(min = 0.01, max = 39) double opening) {
-        double inMillimetres = CHAIN.sweptCubicMetresPerRevolution(Setting.of(
+        double inMillimeters = CHAIN.sweptCubicMetersPerRevolution(Setting.of(
                 Amounts.of(Amounts.in(inches(opening), SpreadingUnits.MILLIMETER), SpreadingUnits.MILLIMETER)));
 
-        assertThat(inMillimetres).isCloseTo(swept(opening), within(1e-12 * swept(opening)));
+        assertThat(inMillimeters).isCloseTo(swept(opening), within(1e-12 * swept(opening)));
     }
 }

@@ -22,8 +22,8 @@ class SpreaderTest {
         Spreader geared = augerWith(new ShaftSensor(
                 Amounts.of(100, SpreadingUnits.PULSE_PER_REVOLUTION), Amounts.of(4, SpreadingUnits.ONE)));
 
-        double swept = AUGER.sweptCubicMetresPerRevolution(Setting.none());
-        assertThat(geared.sweptCubicMetresPerRevolution(Setting.none())).isCloseTo(swept / 4, within(1e-18));
+        double swept = AUGER.sweptCubicMetersPerRevolution(Setting.none());
+        assertThat(geared.sweptCubicMetersPerRevolution(Setting.none())).isCloseTo(swept / 4, within(1e-18));
     }
 
     @Test
@@ -39,11 +39,11 @@ class SpreaderTest {
         Spreader fixed = new Spreader(
                 CHAIN.conveyor(), Gate.of(new FixedGate(), Map.of("width", inches(24), "height", inches(4))), SENSOR);
 
-        assertThat(fixed.sweptCubicMetresPerRevolution(Setting.none()))
-                .isCloseTo(CHAIN.sweptCubicMetresPerRevolution(Setting.of(inches(4))), within(1e-17));
+        assertThat(fixed.sweptCubicMetersPerRevolution(Setting.none()))
+                .isCloseTo(CHAIN.sweptCubicMetersPerRevolution(Setting.of(inches(4))), within(1e-17));
         assertRefused(
                 "gate setting must be left out for gate type fixed-opening, version 1: 4 in",
-                () -> fixed.sweptCubicMetresPerRevolution(Setting.of(inches(4))));
+                () -> fixed.sweptCubicMetersPerRevolution(Setting.of(inches(4))));
     }
 
     @Test
@@ -63,7 +63,7 @@ class SpreaderTest {
     void aClosedGateSweepsNothing() {
         assertRefused(
                 "gate setting must be one at which the conveyor sweeps a volume: 0 in",
-                () -> CHAIN.sweptCubicMetresPerRevolution(Setting.of(inches(0))));
+                () -> CHAIN.sweptCubicMetersPerRevolution(Setting.of(inches(0))));
     }
 
     @Test

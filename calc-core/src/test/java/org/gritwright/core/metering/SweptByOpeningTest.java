@@ -29,9 +29,9 @@ class SweptByOpeningTest {
     private static final SweptByOpening GEOMETRY = CHAIN.sweptByOpening();
 
     @Property
-    void isWhatTheSpreaderSweeps(@ForAll @Scale(6) @DoubleRange(min = 0.001, max = 1) double metres) {
-        assertThat(GEOMETRY.applyAsDouble(metres))
-                .isEqualTo(CHAIN.sweptCubicMetresPerRevolution(Setting.of(Amounts.of(metres, METER))));
+    void isWhatTheSpreaderSweeps(@ForAll @Scale(6) @DoubleRange(min = 0.001, max = 1) double meters) {
+        assertThat(GEOMETRY.applyAsDouble(meters))
+                .isEqualTo(CHAIN.sweptCubicMetersPerRevolution(Setting.of(Amounts.of(meters, METER))));
     }
 
     @Test

@@ -14,7 +14,7 @@ import org.gritwright.units.SpreadingUnits;
 import org.junit.jupiter.api.Test;
 
 class TwinAugerTest {
-    private static final double ONE_SCREW = AUGER.conveyor().cubicMetresPerRevolution(0);
+    private static final double ONE_SCREW = AUGER.conveyor().cubicMetersPerRevolution(0);
 
     /** Two of the sample's screws. */
     private static Conveyor twin(Map<String, Quantity<?>> more) {
@@ -30,16 +30,16 @@ class TwinAugerTest {
 
     @Test
     void screwsThatDoNotMeshSweepTwiceWhatOneSweeps() {
-        assertThat(twin(Map.of()).cubicMetresPerRevolution(0)).isEqualTo(2 * ONE_SCREW);
+        assertThat(twin(Map.of()).cubicMetersPerRevolution(0)).isEqualTo(2 * ONE_SCREW);
         // derived: 2 × 150.796 in³
-        assertThat(twin(Map.of()).cubicMetresPerRevolution(0) / Math.pow(0.0254, 3))
+        assertThat(twin(Map.of()).cubicMetersPerRevolution(0) / Math.pow(0.0254, 3))
                 .isCloseTo(301.592894744622, within(1e-9));
     }
 
     @Test
     void screwsThatMeshSweepLessByTheOverlapFactor() {
-        assertThat(overlapping(0.9).cubicMetresPerRevolution(0)).isCloseTo(1.8 * ONE_SCREW, within(1e-17));
-        assertThat(overlapping(0.5).cubicMetresPerRevolution(0)).isCloseTo(ONE_SCREW, within(1e-17));
+        assertThat(overlapping(0.9).cubicMetersPerRevolution(0)).isCloseTo(1.8 * ONE_SCREW, within(1e-17));
+        assertThat(overlapping(0.5).cubicMetersPerRevolution(0)).isCloseTo(ONE_SCREW, within(1e-17));
     }
 
     @Test
@@ -51,8 +51,8 @@ class TwinAugerTest {
     @Test
     void doesNotHeedAGateAndFillsAsASingleScrewDoes() {
         assertThat(twin(Map.of()).isMeteredByGate()).isFalse();
-        assertThat(twin(Map.of()).cubicMetresPerRevolution(0.5))
-                .isEqualTo(twin(Map.of()).cubicMetresPerRevolution(0));
+        assertThat(twin(Map.of()).cubicMetersPerRevolution(0.5))
+                .isEqualTo(twin(Map.of()).cubicMetersPerRevolution(0));
         assertThat(twin(Map.of()).fillLimits()).isEqualTo(AUGER.conveyor().fillLimits());
     }
 

@@ -24,17 +24,17 @@ import org.junit.jupiter.api.Test;
 class CalibrationPointTest {
     private static final Material SAND = Material.of("sand", Amounts.of(95, SpreadingUnits.POUND_PER_CUBIC_FOOT));
 
-    private static CalibrationPoint chainAtMillimetres(double millimetres) {
-        return chainAt(Amounts.of(millimetres, SpreadingUnits.MILLIMETER));
+    private static CalibrationPoint chainAtMillimeters(double millimeters) {
+        return chainAt(Amounts.of(millimeters, SpreadingUnits.MILLIMETER));
     }
 
     @Test
     void oneOpeningInTwoUnitsIsOnePoint() {
         assertThat(chainAt(2))
-                .isEqualTo(chainAtMillimetres(50.8))
-                .hasSameHashCodeAs(chainAtMillimetres(50.8))
-                .isNotEqualTo(chainAtMillimetres(50.81));
-        assertThat(chainAt(2).key()).isEqualTo(chainAtMillimetres(50.8).key());
+                .isEqualTo(chainAtMillimeters(50.8))
+                .hasSameHashCodeAs(chainAtMillimeters(50.8))
+                .isNotEqualTo(chainAtMillimeters(50.81));
+        assertThat(chainAt(2).key()).isEqualTo(chainAtMillimeters(50.8).key());
     }
 
     @Test
@@ -55,16 +55,16 @@ class CalibrationPointTest {
 
     @Test
     void isSpelledAsItWasRead() {
-        assertThat(chainAtMillimetres(50.8)).hasToString("salt at 50.8 mm");
+        assertThat(chainAtMillimeters(50.8)).hasToString("salt at 50.8 mm");
         assertThat(AUGER_POINT).hasToString("salt");
     }
 
     @Test
     void settingsThatDifferByLessThanAHundredthAreProbablyMeantToBeOne() {
-        assertThat(chainAt(2.25).isNearMiss(chainAtMillimetres(57))).isTrue();
-        assertThat(chainAtMillimetres(57).isNearMiss(chainAt(2.25))).isTrue();
-        assertThat(chainAtMillimetres(100).isNearMiss(chainAtMillimetres(99.1))).isTrue();
-        assertThat(chainAtMillimetres(100).isNearMiss(chainAtMillimetres(99))).isFalse();
+        assertThat(chainAt(2.25).isNearMiss(chainAtMillimeters(57))).isTrue();
+        assertThat(chainAtMillimeters(57).isNearMiss(chainAt(2.25))).isTrue();
+        assertThat(chainAtMillimeters(100).isNearMiss(chainAtMillimeters(99.1))).isTrue();
+        assertThat(chainAtMillimeters(100).isNearMiss(chainAtMillimeters(99))).isFalse();
         assertThat(chainAt(2).isNearMiss(chainAt(3))).isFalse();
     }
 
@@ -74,7 +74,7 @@ class CalibrationPointTest {
                 CalibrationPoint.of(SAND, CHAIN, Setting.height(Amounts.of(57, SpreadingUnits.MILLIMETER)));
         CalibrationPoint watched = CalibrationPoint.of(SALT, chainWith(NoSensor.onDriveShaft()), height(2.24));
 
-        assertThat(chainAt(2).isNearMiss(chainAtMillimetres(50.8))).isFalse();
+        assertThat(chainAt(2).isNearMiss(chainAtMillimeters(50.8))).isFalse();
         assertThat(chainAt(2.25).isNearMiss(ofSand)).isFalse();
         assertThat(chainAt(2.25).isNearMiss(watched)).isFalse();
     }

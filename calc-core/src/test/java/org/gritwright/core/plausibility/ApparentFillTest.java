@@ -76,7 +76,7 @@ class ApparentFillTest {
     }
 
     private static ApparentFill at(double fill, Spreader spreader, Optional<FillLimits> callers) {
-        double kilogramsPerRevolution = fill * spreader.sweptCubicMetresPerRevolution(height(4)) * SALT_DENSITY;
+        double kilogramsPerRevolution = fill * spreader.sweptCubicMetersPerRevolution(height(4)) * SALT_DENSITY;
         return ApparentFill.of(kilogramsPerRevolution, true, CalibrationPoint.of(SALT, spreader, height(4)), callers);
     }
 

@@ -47,7 +47,7 @@ class FillSlipsTest {
 
     /** What 0.85 of the swept volume weighs. */
     private static double kilogramsPerRevolution(Spreader spreader, Setting setting) {
-        return 0.85 * spreader.sweptCubicMetresPerRevolution(setting) * SALT_DENSITY;
+        return 0.85 * spreader.sweptCubicMetersPerRevolution(setting) * SALT_DENSITY;
     }
 
     /** The slips that would explain salt by a spreader at one setting, recorded at another. */
@@ -101,7 +101,7 @@ class FillSlipsTest {
     }
 
     @Test
-    void centimetresTakenForInchesAreAFactorOf254() {
+    void centimetersTakenForInchesAreAFactorOf254() {
         assertThat(ofOpening(4, 10.16))
                 .containsExactly(
                         "gate setting ÷ 2.54 (4 in)",
@@ -111,7 +111,7 @@ class FillSlipsTest {
     }
 
     @Test
-    void millimetresTakenForInchesAreAFactorOf254ByTen() {
+    void millimetersTakenForInchesAreAFactorOf254ByTen() {
         assertThat(ofOpening(1, 25.4)).containsExactly("gate setting ÷ 25.4 (1 in)");
         assertThat(ofOpening(25.4, 1)).contains("gate setting × 25.4 (25.4 in)");
     }
@@ -205,9 +205,9 @@ class FillSlipsTest {
     void metricOpeningsAreSoughtInTheirOwnUnit() {
         Spreader spreader = chainWith(NoSensor.onDriveShaft());
         double kilograms = kilogramsPerRevolution(spreader, height(4));
-        Setting inCentimetres = Setting.height(Amounts.of(4, SpreadingUnits.CENTIMETER));
+        Setting inCentimeters = Setting.height(Amounts.of(4, SpreadingUnits.CENTIMETER));
 
-        assertThat(slips(kilograms, false, CalibrationPoint.of(SALT, spreader, inCentimetres)))
+        assertThat(slips(kilograms, false, CalibrationPoint.of(SALT, spreader, inCentimeters)))
                 .contains("gate setting × 2.54 (10.16 cm)");
     }
 

@@ -46,8 +46,8 @@ class GrainFlowTest {
     private static final Material DRY_SALT = SALT.withGrains(THREE_MILLIMETERS);
 
     /** A circle of so many millimeters. */
-    private static Quantity<Area> circle(double millimetres) {
-        return Amounts.of(Math.PI / 4 * millimetres * millimetres * 1e-6, SQUARE_METER);
+    private static Quantity<Area> circle(double millimeters) {
+        return Amounts.of(Math.PI / 4 * millimeters * millimeters * 1e-6, SQUARE_METER);
     }
 
     private static double kilogramsPerSecond(GrainFlow flow, Quantity<Area> area) {
@@ -60,14 +60,14 @@ class GrainFlowTest {
     @ParameterizedTest
     @CsvSource({"50, 0.978438, 5e-7", "100, 6.19132, 5e-6"})
     void isCTimesDensityTimesRootGTimesTheEffectiveDiameterToTheTwoAndAHalf(
-            double millimetres, double expected, double lastDigit) {
-        assertThat(kilogramsPerSecond(GrainFlow.USUAL, circle(millimetres))).isCloseTo(expected, within(lastDigit));
+            double millimeters, double expected, double lastDigit) {
+        assertThat(kilogramsPerSecond(GrainFlow.USUAL, circle(millimeters))).isCloseTo(expected, within(lastDigit));
     }
 
     @ParameterizedTest
     @ValueSource(doubles = {0, 1, 4.19, 4.2})
-    void nothingRunsThroughAnOpeningNoWiderThanTheMargin(double millimetres) {
-        assertThat(kilogramsPerSecond(GrainFlow.USUAL, circle(millimetres))).isCloseTo(0, within(1e-30));
+    void nothingRunsThroughAnOpeningNoWiderThanTheMargin(double millimeters) {
+        assertThat(kilogramsPerSecond(GrainFlow.USUAL, circle(millimeters))).isCloseTo(0, within(1e-30));
     }
 
     @Test

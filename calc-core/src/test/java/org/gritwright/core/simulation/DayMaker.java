@@ -264,10 +264,10 @@ final class DayMaker {
     private VerificationCatchEntry verificationCatch(int opening, Quantity<?> written, double held) {
         double rate = draw.whole(4, 10) * 50;
         double speed = draw.whole(3, 7) * 5;
-        double metresPerSecond = Amounts.si(Speed.class, Amounts.of(speed, truck.trade().speed));
-        double perMetre = Amounts.si(ApplicationRate.class, Amounts.of(rate, truck.trade().rate));
-        double seconds = Math.max(10, Math.rint(wantedKilograms() / perMetre / metresPerSecond));
-        double expected = perMetre * metresPerSecond * seconds;
+        double metersPerSecond = Amounts.si(Speed.class, Amounts.of(speed, truck.trade().speed));
+        double perMeter = Amounts.si(ApplicationRate.class, Amounts.of(rate, truck.trade().rate));
+        double seconds = Math.max(10, Math.rint(wantedKilograms() / perMeter / metersPerSecond));
+        double expected = perMeter * metersPerSecond * seconds;
         double part = Math.min(truck.drive().cap(), 1)
                 * (1 - Math.min(0.5, truck.drive().lostSeconds() / seconds))
                 * draw.normal(1, DRIVE_DEVIATION);

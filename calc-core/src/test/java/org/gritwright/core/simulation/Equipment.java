@@ -146,8 +146,8 @@ record Equipment(
     }
 
     /** By the types' geometry alone. */
-    double sweptCubicMetres(Setting setting) {
-        return entry().spreader(TYPES).sweptCubicMetresPerRevolution(setting);
+    double sweptCubicMeters(Setting setting) {
+        return entry().spreader(TYPES).sweptCubicMetersPerRevolution(setting);
     }
 
     boolean isGateMeasured() {

@@ -111,7 +111,7 @@ record Evidence(List<Optional<Setting>> settings, List<Discharge> discharges) {
                 .findFirst()
                 .orElseThrow();
         Setting setting = reading.<Setting>map(Setting::of).orElse(Setting.none());
-        return Math.log(density * spreader.sweptCubicMetresPerRevolution(setting));
+        return Math.log(density * spreader.sweptCubicMetersPerRevolution(setting));
     }
 
     private static double pulsesPerRevolution(SpreaderEntry spreader) {

@@ -78,7 +78,7 @@ final class TruckMaker {
         List<Double> discharge = new ArrayList<>();
         for (int i = 0; i < Math.max(1, openings.size()); i++) {
             Setting setting = openings.isEmpty() ? Setting.none() : Setting.of(openings.get(i));
-            discharge.add(equipment.sweptCubicMetres(setting)
+            discharge.add(equipment.sweptCubicMeters(setting)
                     * Amounts.si(BulkDensity.class, material.looseBulkDensity())
                     * fill
                     * draw.normal(1, SHAPE_DEVIATION));

@@ -28,40 +28,40 @@ class ComparedResultsTest {
     }
 
     @Test
-    void theNormalisedErrorIsTheDifferenceOverBothExpandedUncertainties() {
+    void theNormalizedErrorIsTheDifferenceOverBothExpandedUncertainties() {
         // 95 %: 1.959964·0.3 and 2.262157·0.4.
-        assertThat(NormalisedError.between(measured(61, 0.3, INFINITE), measured(60, 0.4, 9))
+        assertThat(NormalizedError.between(measured(61, 0.3, INFINITE), measured(60, 0.4, 9))
                         .value())
                 .isCloseTo(1 / Math.hypot(1.959964 * 0.3, 2.262157 * 0.4), within(1e-6));
     }
 
     @Test
     void twoResultsAgreeUpToAnErrorOfOneEitherWay() {
-        assertThat(new NormalisedError(1).isAgreement()).isTrue();
-        assertThat(new NormalisedError(-1).isAgreement()).isTrue();
-        assertThat(new NormalisedError(1.0001).isAgreement()).isFalse();
-        assertThat(new NormalisedError(-1.0001).isAgreement()).isFalse();
-        assertRefused("normalized error must be finite: NaN", () -> new NormalisedError(Double.NaN));
+        assertThat(new NormalizedError(1).isAgreement()).isTrue();
+        assertThat(new NormalizedError(-1).isAgreement()).isTrue();
+        assertThat(new NormalizedError(1.0001).isAgreement()).isFalse();
+        assertThat(new NormalizedError(-1.0001).isAgreement()).isFalse();
+        assertRefused("normalized error must be finite: NaN", () -> new NormalizedError(Double.NaN));
     }
 
     @Test
     void oneCertainResultIsNoObstacleToAComparisonTwoAre() {
-        assertThat(NormalisedError.between(measured(61, 0, INFINITE), measured(60, 1, INFINITE))
+        assertThat(NormalizedError.between(measured(61, 0, INFINITE), measured(60, 1, INFINITE))
                         .value())
                 .isCloseTo(1 / 1.959964, within(1e-6));
         assertRefused(
                 "uncertainty of the results to compare must be greater than 0: 0",
-                () -> NormalisedError.between(measured(61, 0, INFINITE), measured(60, 0, INFINITE)));
+                () -> NormalizedError.between(measured(61, 0, INFINITE), measured(60, 0, INFINITE)));
         assertRefused(
                 "result to compare must be one with an uncertainty: 60 lb",
-                () -> NormalisedError.between(measured(61, 1, INFINITE), Measured.once(pounds(60))));
+                () -> NormalizedError.between(measured(61, 1, INFINITE), Measured.once(pounds(60))));
         assertRefused(
                 "result to compare must be one with an uncertainty: 60 lb",
-                () -> NormalisedError.between(Measured.once(pounds(60)), measured(61, 1, INFINITE)));
+                () -> NormalizedError.between(Measured.once(pounds(60)), measured(61, 1, INFINITE)));
     }
 
     @Property
-    void theNormalisedErrorOfTheTwoTheOtherWayRoundIsItsNegative(
+    void theNormalizedErrorOfTheTwoTheOtherWayRoundIsItsNegative(
             @ForAll @Scale(3) @DoubleRange(min = 1, max = 100) double a,
             @ForAll @Scale(3) @DoubleRange(min = 1, max = 100) double b,
             @ForAll @Scale(3) @DoubleRange(min = 0.001, max = 5) double uOfA,
@@ -71,9 +71,9 @@ class ComparedResultsTest {
                 Amounts.of(b * 0.45359237, SpreadingUnits.KILOGRAM),
                 Amounts.of(uOfB * 0.45359237, SpreadingUnits.KILOGRAM),
                 7);
-        double forth = NormalisedError.between(first, second).value();
+        double forth = NormalizedError.between(first, second).value();
 
-        assertThat(NormalisedError.between(second, first).value())
+        assertThat(NormalizedError.between(second, first).value())
                 .isCloseTo(-forth, within(1e-9 * Math.max(1, Math.abs(forth))));
     }
 

@@ -59,7 +59,7 @@ class HeldValuesTest {
                         Measured.once(pounds(60))),
                 value(Measured.once(pounds(60)), Measured.once(pounds(60)), Measured.once(pounds(61))),
                 value(Conformity.of(0, 1, 2, -1, 1), Conformity.of(0, 1, 2, -1, 1), Conformity.of(0, 1, 2, -1, 2)),
-                value(new NormalisedError(0.5), new NormalisedError(0.5), new NormalisedError(0.6)),
+                value(new NormalizedError(0.5), new NormalizedError(0.5), new NormalizedError(0.6)),
                 value(simulated(1), simulated(1), simulated(2)),
                 value(input(1), input(1), input(2)),
                 value(new MonteCarlo.Interval(1, 2), new MonteCarlo.Interval(1, 2), new MonteCarlo.Interval(1, 3)));
@@ -142,7 +142,7 @@ class HeldValuesTest {
         assertNamesNull("value", () -> Measured.of(null, pounds(1), 1));
         assertNamesNull("standardUncertainty", () -> Measured.of(pounds(1), null, 1));
         Measured<Mass> known = Measured.of(pounds(1), pounds(1), 1);
-        assertNamesNull("a", () -> NormalisedError.between(null, known));
+        assertNamesNull("a", () -> NormalizedError.between(null, known));
         assertNamesNull("b", () -> WeightedMean.of(known, null));
         assertNamesNull("model", () -> MonteCarlo.propagate(List.of(), null, 1_000, new SplittableRandom(1)));
         assertNamesNull("random", () -> MonteCarlo.propagate(List.of(), none -> 1, 1_000, null));

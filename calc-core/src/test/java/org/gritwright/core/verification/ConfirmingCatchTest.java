@@ -95,10 +95,10 @@ class ConfirmingCatchTest {
     @Test
     void theUnitOfTheOpeningDoesNotMatter() {
         Correction atFour = correctionOfChainAt(4);
-        CalibrationInForce inMillimetres = CalibrationInForce.of(
+        CalibrationInForce inMillimeters = CalibrationInForce.of(
                 chainAt(Amounts.of(101.6, SpreadingUnits.MILLIMETER)), atFour.toEnter(), Optional.empty());
 
-        assertThat(atFour.entered(atFour.toEnter()).isConfirmableBy(with(inMillimetres)))
+        assertThat(atFour.entered(atFour.toEnter()).isConfirmableBy(with(inMillimeters)))
                 .isTrue();
     }
 

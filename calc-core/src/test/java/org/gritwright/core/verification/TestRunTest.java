@@ -31,7 +31,7 @@ class TestRunTest {
         assertThat(over.testDistance()).isEqualTo(MILE);
         assertThat(over.seconds()).isCloseTo(180, within(1e-12));
         assertThat(lasting.seconds()).isEqualTo(180);
-        assertThat(lasting.metres()).isCloseTo(1609.344, within(1e-12));
+        assertThat(lasting.meters()).isCloseTo(1609.344, within(1e-12));
         assertThat(over.expectedKilograms()).isCloseTo(lasting.expectedKilograms(), within(1e-12));
     }
 
@@ -44,7 +44,7 @@ class TestRunTest {
     }
 
     @Test
-    void speaksMilesAndPoundsOrKilometresAndKilograms() {
+    void speaksMilesAndPoundsOrKilometersAndKilograms() {
         TestRun metric = TestRun.lasting(
                 Amounts.of(85, SpreadingUnits.KILOGRAM_PER_KILOMETER),
                 Amounts.of(48, SpreadingUnits.KILOMETER_PER_HOUR),

@@ -11,7 +11,7 @@ import org.gritwright.core.finding.FindingCode;
 import org.gritwright.core.judgement.Tolerance;
 import org.gritwright.core.observation.ErrorSource;
 import org.gritwright.core.uncertainty.Measured;
-import org.gritwright.core.uncertainty.NormalisedError;
+import org.gritwright.core.uncertainty.NormalizedError;
 import org.gritwright.core.verification.VerificationSeries;
 import org.gritwright.units.Amounts;
 import org.gritwright.units.check.Comparison;
@@ -39,7 +39,7 @@ final class Agreement {
     }
 
     static Optional<Finding> contradiction(Calibration calibration, VerificationSeries series, Tolerance tolerance) {
-        Optional<NormalisedError> difference = series.comparedWith(calibration);
+        Optional<NormalizedError> difference = series.comparedWith(calibration);
         if (difference.isEmpty()
                 || !Comparison.isAbove(Math.abs(difference.get().value()), LIMIT)) {
             return Optional.empty();

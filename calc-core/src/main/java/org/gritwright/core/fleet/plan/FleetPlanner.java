@@ -122,7 +122,7 @@ public record FleetPlanner(TypeRegistry types, CatchLimits limits) {
 
     private PointPlan estimated(Yard yard, PlanEntry plan, CalibrationPoint point) {
         FillLimits fill = point.metering().fillLimits();
-        double kilograms = point.metering().sweptCubicMetresPerRevolution(point.setting())
+        double kilograms = point.metering().sweptCubicMetersPerRevolution(point.setting())
                 * Amounts.si(BulkDensity.class, point.material().looseBulkDensity())
                 * (fill.lowestUsual() + fill.highestUsual())
                 / 2;

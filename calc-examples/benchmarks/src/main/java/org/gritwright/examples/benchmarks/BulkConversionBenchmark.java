@@ -30,7 +30,7 @@ public class BulkConversionBenchmark {
 
     private final Conversion conversion = Conversion.between(POUND_PER_MILE, KILOGRAM_PER_KILOMETER);
     private final double[] poundsPerMile = new double[VALUES];
-    private final double[] kilogramsPerKilometre = new double[VALUES];
+    private final double[] kilogramsPerKilometer = new double[VALUES];
 
     /** Made by JMH. */
     public BulkConversionBenchmark() {
@@ -47,9 +47,9 @@ public class BulkConversionBenchmark {
     @Benchmark
     public double[] bareMultiplication() {
         for (int i = 0; i < VALUES; i++) {
-            kilogramsPerKilometre[i] = poundsPerMile[i] * FACTOR;
+            kilogramsPerKilometer[i] = poundsPerMile[i] * FACTOR;
         }
-        return kilogramsPerKilometre;
+        return kilogramsPerKilometer;
     }
 
     /**
@@ -59,8 +59,8 @@ public class BulkConversionBenchmark {
      */
     @Benchmark
     public double[] compiledUnchecked() {
-        conversion.convertUnchecked(poundsPerMile, kilogramsPerKilometre);
-        return kilogramsPerKilometre;
+        conversion.convertUnchecked(poundsPerMile, kilogramsPerKilometer);
+        return kilogramsPerKilometer;
     }
 
     /**
@@ -70,7 +70,7 @@ public class BulkConversionBenchmark {
      */
     @Benchmark
     public double[] compiledWithReport() {
-        conversion.convert(poundsPerMile, kilogramsPerKilometre);
-        return kilogramsPerKilometre;
+        conversion.convert(poundsPerMile, kilogramsPerKilometer);
+        return kilogramsPerKilometer;
     }
 }

@@ -48,11 +48,11 @@ public final class DiamondGate implements GateType {
         double diagonal = given.si(DIAGONAL);
         Quantity<Length> highest = given.get(DIAGONAL);
         Quantity<Length> closed = Amounts.of(0, highest.getUnit());
-        return GateShape.byOpening(closed, highest, opening -> openSquareMetres(diagonal, opening))
+        return GateShape.byOpening(closed, highest, opening -> openSquareMeters(diagonal, opening))
                 .closedAt(closed);
     }
 
-    private static double openSquareMetres(double diagonal, double opening) {
+    private static double openSquareMeters(double diagonal, double opening) {
         double covered = diagonal - opening;
         return opening <= diagonal / 2 ? opening * opening : diagonal * diagonal / 2 - covered * covered;
     }

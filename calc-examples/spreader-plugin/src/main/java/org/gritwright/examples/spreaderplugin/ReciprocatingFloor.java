@@ -58,8 +58,8 @@ public final class ReciprocatingFloor implements ConveyorType {
 
     @Override
     public SweptVolume sweptVolume(Parameters given) {
-        double metresPerRevolution = given.si(STROKE) * (1 - given.si(SLIDE_BACK));
-        return openAreaSquareMetres -> openAreaSquareMetres * metresPerRevolution;
+        double metersPerRevolution = given.si(STROKE) * (1 - given.si(SLIDE_BACK));
+        return openAreaSquareMeters -> openAreaSquareMeters * metersPerRevolution;
     }
 
     @Override

@@ -29,8 +29,8 @@ class GeometryTest {
         assertSwept(0.08 * 0.18, 0.4);
     }
 
-    private static void assertSwept(double cubicMetres, double openingMetres) {
-        double swept = SPREADER.sweptCubicMetresPerRevolution(Setting.of(Amounts.of(openingMetres, METER)));
-        assertEquals(cubicMetres, swept, 1e-15);
+    private static void assertSwept(double cubicMeters, double openingMeters) {
+        double swept = SPREADER.sweptCubicMetersPerRevolution(Setting.of(Amounts.of(openingMeters, METER)));
+        assertEquals(cubicMeters, swept, 1e-15);
     }
 }

@@ -17,7 +17,7 @@ import org.gritwright.units.check.Require;
  *
  * @param value E_n; between −1 and 1 the two agree
  */
-public record NormalisedError(double value) implements Serializable {
+public record NormalizedError(double value) implements Serializable {
     private static final double COVERAGE = 0.95;
 
     /**
@@ -25,7 +25,7 @@ public record NormalisedError(double value) implements Serializable {
      *
      * @throws InvalidInputException if it is not finite
      */
-    public NormalisedError {
+    public NormalizedError {
         Require.finite("normalized error", value);
     }
 
@@ -38,14 +38,14 @@ public record NormalisedError(double value) implements Serializable {
      * @return the normalized error
      * @throws InvalidInputException if one has no uncertainty, or both have an uncertainty of 0
      */
-    public static <Q extends Quantity<Q>> NormalisedError between(Measured<Q> a, Measured<Q> b) {
+    public static <Q extends Quantity<Q>> NormalizedError between(Measured<Q> a, Measured<Q> b) {
         Objects.requireNonNull(a, "a");
         Objects.requireNonNull(b, "b");
         double difference = a.value().getValue().doubleValue()
                 - Amounts.in(b.value(), a.value().getUnit());
         double uncertainty = Math.hypot(expanded(a, a), expanded(b, a));
         Require.that(uncertainty > 0, "uncertainty of the results to compare", "greater than 0", "0");
-        return new NormalisedError(difference / uncertainty);
+        return new NormalizedError(difference / uncertainty);
     }
 
     private static <Q extends Quantity<Q>> double expanded(Measured<Q> result, Measured<Q> like) {
