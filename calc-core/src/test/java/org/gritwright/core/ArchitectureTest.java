@@ -50,6 +50,7 @@ class ArchitectureTest {
             "verification",
             "planning",
             "fleet.day",
+            "fleet.review",
             "fleet.assessment",
             "fleet.plan",
             "record");

@@ -181,10 +181,11 @@ public final class Samples {
         return numbers;
     }
 
-    /** Findings but for the one that says what nobody knows of an uncertainty. */
+    /** Findings but for those that say what nobody knows of an uncertainty. */
     public static List<Finding> butForUnknown(List<Finding> findings) {
         return findings.stream()
                 .filter(f -> f.code() != FindingCode.UNCERTAINTY_INCOMPLETE)
+                .filter(f -> f.code() != FindingCode.UNCERTAINTY_ASSUMED)
                 .toList();
     }
 

@@ -36,15 +36,14 @@ public final class SimulatedDay {
     /**
      * Draws the errors of the day, each with equal chances anywhere within its limits.
      *
-     * @param greatestSpan of the scale, either way, a ratio; 0 for a right scale of unknown accuracy
+     * @param greatestSpan of the scale, either way, a ratio; 0 for a scale that is known to be right
      * @param greatestSpillage a ratio
      */
     public SimulatedDay(SplittableRandom random, String scale, double greatestSpan, double greatestSpillage) {
         this.random = random;
         Scale plain = Scale.of(scale, pounds(5000), pounds(DIVISION));
-        this.scale = greatestSpan == 0
-                ? plain
-                : plain.withAccuracy(new ScaleAccuracy.Stated(Amounts.of(100 * greatestSpan, SpreadingUnits.PERCENT)));
+        this.scale = plain.withAccuracy(
+                new ScaleAccuracy.Stated(Amounts.of(Math.max(1e-4, 100 * greatestSpan), SpreadingUnits.PERCENT)));
         this.span = greatestSpan * (2 * random.nextDouble() - 1);
         this.spilled = greatestSpillage * random.nextDouble();
     }
@@ -70,12 +69,19 @@ public final class SimulatedDay {
 
     /** The common limits with the day's spillage, and a scatter from experience, ratios; 0 for none. */
     public static CatchLimits limits(double greatestSpillage, double assumedScatter) {
+        return limits(
+                greatestSpillage,
+                Optional.of(assumedScatter)
+                        .filter(s -> s > 0)
+                        .map(s -> Repeatability.assumed(Amounts.of(100 * s, SpreadingUnits.PERCENT))));
+    }
+
+    /** The common limits with the day's spillage, a ratio, and what is stated of the scatter. */
+    public static CatchLimits limits(double greatestSpillage, Optional<Repeatability> stated) {
         return CatchLimits.COMMON.withAllowances(new CatchAllowances(
                 Amounts.of(100 * greatestSpillage, SpreadingUnits.PERCENT),
                 Amounts.of(0, SpreadingUnits.PERCENT),
                 Optional.empty(),
-                Optional.of(assumedScatter)
-                        .filter(s -> s > 0)
-                        .map(s -> Repeatability.assumed(Amounts.of(100 * s, SpreadingUnits.PERCENT)))));
+                stated));
     }
 }

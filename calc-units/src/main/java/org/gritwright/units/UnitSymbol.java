@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.Unit;
+import org.gritwright.units.check.Require;
 
 /**
  * One row of the symbol table: a unit of one kind of quantity, with its symbol, accepted spellings and name.
@@ -23,12 +24,7 @@ public record UnitSymbol<Q extends Quantity<Q>>(
 
     /** Checks that nothing is null, and copies the spellings. */
     public UnitSymbol {
-        Objects.requireNonNull(kind, "kind");
-        Objects.requireNonNull(unit, "unit");
-        Objects.requireNonNull(system, "system");
-        Objects.requireNonNull(symbol, "symbol");
-        Objects.requireNonNull(name, "name");
-        Objects.requireNonNull(spellings, "spellings");
+        Require.given(UnitSymbol.class, kind, unit, system, symbol, name, spellings);
         spellings = List.copyOf(spellings);
     }
 

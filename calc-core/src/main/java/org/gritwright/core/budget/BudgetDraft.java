@@ -1,18 +1,24 @@
 package org.gritwright.core.budget;
 
+import static org.gritwright.core.finding.Argument.several;
+
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.DoubleUnaryOperator;
 import javax.measure.Quantity;
 import javax.measure.Unit;
 import org.gritwright.core.finding.Argument;
+import org.gritwright.core.finding.Finding;
+import org.gritwright.core.finding.FindingCode;
 import org.gritwright.core.finding.Term;
 import org.gritwright.core.metering.ShaftCount;
 import org.gritwright.core.observation.CatchAllowances;
 import org.gritwright.core.observation.ErrorSource;
 import org.gritwright.core.observation.Observation;
 import org.gritwright.core.observation.Repeatability;
+import org.gritwright.core.statistics.Variance;
 import org.gritwright.core.uncertainty.Budget;
 import org.gritwright.core.uncertainty.Component;
 import org.gritwright.core.uncertainty.ComponentKey;
@@ -32,6 +38,7 @@ public final class BudgetDraft<Q extends Quantity<Q>> {
     private final Unit<Q> unit;
     private final List<Component<Q>> components = new ArrayList<>();
     private final List<Argument.Unknown> unknown = new ArrayList<>();
+    private final List<Argument.Unknown> assumed = new ArrayList<>();
 
     /**
      * An empty draft.
@@ -93,12 +100,6 @@ public final class BudgetDraft<Q extends Quantity<Q>> {
         addTypeB(ErrorSource.RESOLUTION, Distribution.NORMAL, rounded, rounded);
     }
 
-    /** By how much the rounding of scale and count is coarser than in the catches whose scatter is known. */
-    public void addCoarserResolution(double contribution) {
-        Quantity<Q> rest = contribution(contribution);
-        addTypeB(ErrorSource.COARSER_RESOLUTION, Distribution.NORMAL, rest, rest);
-    }
-
     /**
      * The rounding of the scale. Two equal roundings together are triangular; more of them are close to normal.
      *
@@ -147,23 +148,45 @@ public final class BudgetDraft<Q extends Quantity<Q>> {
     }
 
     /**
-     * How catches scatter, from experience: type A where repeats gave it, type B where it is assumed. Where nobody knows, that
-     * is noted as unknown.
+     * How single catches scatter beyond the rounding of scale and count: as stated or usual, pooled with what the catches show
+     * themselves. Where an F test shows that they scatter more, they hold alone.
      *
-     * @param repeatability what is known
+     * @param allowances what is stated
      * @param ofRelative what a relative standard deviation of single catches contributes
+     * @param shown the square of what the catches' own scatter contributes, with the rounding in it; none for one catch
+     * @param rounding the square of what the rounding of scale and count contributes to that
      */
-    public void addRepeatability(Optional<Repeatability> repeatability, DoubleUnaryOperator ofRelative) {
-        if (repeatability.isEmpty()) {
-            addUnknown(Term.SCATTER);
-            return;
-        }
-        Repeatability known = repeatability.get();
-        Quantity<Q> contribution = contribution(ofRelative.applyAsDouble(known.relative()));
-        if (Double.isInfinite(known.degreesOfFreedom())) {
-            addTypeB(ErrorSource.REPEATABILITY, Distribution.NORMAL, known.relativeDeviation(), contribution);
+    public void addScatter(
+            CatchAllowances allowances, DoubleUnaryOperator ofRelative, Optional<Variance> shown, double rounding) {
+        Repeatability known = allowances.scatter();
+        double contributed = ofRelative.applyAsDouble(known.relative());
+        Variance stated = new Variance(contributed * contributed, known.degreesOfFreedom());
+        Optional<Variance> own =
+                shown.map(all -> new Variance(Math.max(0, all.value() - rounding), all.degreesOfFreedom()));
+        boolean refuted = shown.filter(new Variance(stated.value() + rounding, stated.degreesOfFreedom())::isExceededBy)
+                .isPresent();
+        if (own.isPresent() && (refuted || !Double.isInfinite(stated.degreesOfFreedom()))) {
+            Variance scatter = refuted ? own.get() : stated.pooledWith(own.get());
+            Quantity<Q> together = contribution(Math.sqrt(scatter.value()));
+            addTypeA(ErrorSource.SCATTER, together, together, scatter.degreesOfFreedom());
         } else {
-            addTypeA(ErrorSource.REPEATABILITY, known.relativeDeviation(), contribution, known.degreesOfFreedom());
+            addRepeatability(allowances, contribution(contributed));
+        }
+        if (allowances.repeatability().isEmpty()
+                && shown.filter(all -> all.degreesOfFreedom() >= known.degreesOfFreedom())
+                        .isEmpty()) {
+            assumed.add(Argument.Unknown.of(Term.SCATTER));
+        }
+    }
+
+    private void addRepeatability(CatchAllowances allowances, Quantity<Q> contribution) {
+        Repeatability known = allowances.scatter();
+        ErrorSource source =
+                allowances.repeatability().isPresent() ? ErrorSource.REPEATABILITY : ErrorSource.ASSUMED_SCATTER;
+        if (Double.isInfinite(known.degreesOfFreedom())) {
+            addTypeB(source, Distribution.NORMAL, known.relativeDeviation(), contribution);
+        } else {
+            addTypeA(source, known.relativeDeviation(), contribution, known.degreesOfFreedom());
         }
     }
 
@@ -178,12 +201,11 @@ public final class BudgetDraft<Q extends Quantity<Q>> {
      */
     public void addCommon(ScaleSpans spans, CatchAllowances allowances, double moisture, double perRelative) {
         spans.limits().forEach((key, limit) -> {
-            if (limit.isPresent()) {
-                // With an intercept, a short catch contributes negatively to the slope.
-                double relative = Distribution.RECTANGULAR.standardUncertainty(Math.abs(limit.getAsDouble()));
-                addCommon(ErrorSource.SCALE_SPAN, key, relative, perRelative);
-            } else {
-                unknown.add(Argument.Unknown.accuracyOfScale(key.subject().orElseThrow()));
+            // With an intercept, a short catch contributes negatively to the slope.
+            double relative = Distribution.RECTANGULAR.standardUncertainty(Math.abs(limit.relative()));
+            addCommon(ErrorSource.SCALE_SPAN, key, relative, perRelative);
+            if (limit.isAssumed()) {
+                assumed.add(Argument.Unknown.accuracyOfScale(key.subject().orElseThrow()));
             }
         });
         addAllowance(ErrorSource.SPILLAGE, allowances.spillageUncertainty(), perRelative);
@@ -221,9 +243,16 @@ public final class BudgetDraft<Q extends Quantity<Q>> {
         return List.copyOf(components);
     }
 
-    /** What is not in the budget because nobody knows it. */
-    public List<Argument.Unknown> unknown() {
-        return List.copyOf(unknown);
+    /** What is assumed in the budget, and what is not in it, because nobody has stated it. */
+    public List<Finding> findings() {
+        List<Finding> findings = new ArrayList<>();
+        if (!assumed.isEmpty()) {
+            findings.add(Finding.of(FindingCode.UNCERTAINTY_ASSUMED, Map.of("unknown", several(assumed))));
+        }
+        if (!unknown.isEmpty()) {
+            findings.add(Finding.of(FindingCode.UNCERTAINTY_INCOMPLETE, Map.of("unknown", several(unknown))));
+        }
+        return findings;
     }
 
     /** The budget of a value. */

@@ -8,6 +8,7 @@ import java.util.OptionalDouble;
 import org.gritwright.core.observation.ErrorSource;
 import org.gritwright.core.uncertainty.ComponentKey;
 import org.gritwright.core.weighing.CaughtMass;
+import org.gritwright.core.weighing.Scale;
 
 /**
  * How far off a weighted sum of catches may be by the spans of their scales, scale by scale in the order of their first catch:
@@ -18,19 +19,31 @@ public final class ScaleSpans {
     /** Of no catch. */
     public static final ScaleSpans NONE = new ScaleSpans(Map.of());
 
-    private final Map<ComponentKey, OptionalDouble> limits;
+    private final Map<ComponentKey, Limit> limits;
 
     /** Takes the map as it is: nobody else has it. */
-    private ScaleSpans(Map<ComponentKey, OptionalDouble> limits) {
+    private ScaleSpans(Map<ComponentKey, Limit> limits) {
         this.limits = limits;
+    }
+
+    /**
+     * How far off a weighted sum may be by one scale.
+     *
+     * @param relative Σ weight × relative span limit
+     * @param isAssumed whether nobody knows the accuracy of the scale in one of its catches
+     */
+    public record Limit(double relative, boolean isAssumed) {
+        private Limit plus(Limit other) {
+            return new Limit(relative + other.relative, isAssumed || other.isAssumed);
+        }
     }
 
     /**
      * The spans by scale.
      *
-     * @return Σ weight × relative span limit by the key of the scale's span; none where nobody knows the limit of one of its catches
+     * @return the limits by the key of the scale's span
      */
-    public Map<ComponentKey, OptionalDouble> limits() {
+    public Map<ComponentKey, Limit> limits() {
         return Collections.unmodifiableMap(limits);
     }
 
@@ -42,7 +55,7 @@ public final class ScaleSpans {
      * @return the spans
      */
     public static ScaleSpans of(List<CaughtMass> caught, double[] weights) {
-        Map<ComponentKey, OptionalDouble> limits = new LinkedHashMap<>();
+        Map<ComponentKey, Limit> limits = new LinkedHashMap<>();
         for (int i = 0; i < weights.length; i++) {
             add(limits, caught.get(i), weights[i]);
         }
@@ -57,19 +70,29 @@ public final class ScaleSpans {
      * @return the spans
      */
     public ScaleSpans plus(CaughtMass caught, double weight) {
-        Map<ComponentKey, OptionalDouble> more = new LinkedHashMap<>(limits);
+        Map<ComponentKey, Limit> more = new LinkedHashMap<>(limits);
         add(more, caught, weight);
         return new ScaleSpans(more);
     }
 
-    private static void add(Map<ComponentKey, OptionalDouble> limits, CaughtMass caught, double weight) {
-        OptionalDouble limit = caught.relativeSpanLimit();
+    /**
+     * These and others.
+     *
+     * @param others the spans in other catches
+     * @return the spans in all of them
+     */
+    public ScaleSpans plus(ScaleSpans others) {
+        Map<ComponentKey, Limit> all = new LinkedHashMap<>(limits);
+        others.limits.forEach((key, limit) -> all.merge(key, limit, Limit::plus));
+        return new ScaleSpans(all);
+    }
+
+    private static void add(Map<ComponentKey, Limit> limits, CaughtMass caught, double weight) {
+        OptionalDouble known = caught.relativeSpanLimit();
         limits.merge(
                 ErrorSource.spanOf(caught.scale()),
-                limit.isPresent() ? OptionalDouble.of(weight * limit.getAsDouble()) : limit,
-                (a, b) -> a.isPresent() && b.isPresent()
-                        ? OptionalDouble.of(a.getAsDouble() + b.getAsDouble())
-                        : OptionalDouble.empty());
+                new Limit(weight * known.orElse(Scale.COMMON_SPAN_LIMIT), known.isEmpty()),
+                Limit::plus);
     }
 
     /**
@@ -79,9 +102,8 @@ public final class ScaleSpans {
      * @return the spans, divided by it
      */
     public ScaleSpans over(double total) {
-        Map<ComponentKey, OptionalDouble> parts = new LinkedHashMap<>();
-        limits.forEach((key, limit) ->
-                parts.put(key, limit.isPresent() ? OptionalDouble.of(limit.getAsDouble() / total) : limit));
+        Map<ComponentKey, Limit> parts = new LinkedHashMap<>();
+        limits.forEach((key, limit) -> parts.put(key, new Limit(limit.relative / total, limit.isAssumed)));
         return new ScaleSpans(parts);
     }
 }

@@ -17,7 +17,6 @@ import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Mass;
 import org.gritwright.core.budget.GateReading;
 import org.gritwright.core.budget.SharedErrors;
-import org.gritwright.core.finding.Argument;
 import org.gritwright.core.finding.Finding;
 import org.gritwright.core.finding.FindingCode;
 import org.gritwright.core.metering.DriveFeedback;
@@ -98,10 +97,11 @@ public final class Calibration {
                 this.catches.get(0).caught().total().getUnit());
         this.apparentFill = ApparentFill.of(
                 estimate.ratio(),
+                relativeUncertainty(),
                 this.catches.stream().anyMatch(c -> c.counted().isInPulses()),
                 point,
                 limits.fill());
-        this.findings = findings(estimate, budgeting.unknown());
+        this.findings = findings(estimate, budgeting.findings());
         this.doubted = findings.stream().anyMatch(f -> f.code().doubtsData());
     }
 
@@ -157,7 +157,7 @@ public final class Calibration {
                 scattered >= resolution && scattered > 0 ? estimate.degreesOfFreedom() : Double.POSITIVE_INFINITY));
     }
 
-    private List<Finding> findings(RatioEstimate estimate, List<Argument.Unknown> unknown) {
+    private List<Finding> findings(RatioEstimate estimate, List<Finding> ofBudget) {
         // A set: three catches on one unchecked scale are one finding, not three.
         Set<Finding> found = new LinkedHashSet<>();
         DriveFeedback feedback = point().metering().feedback();
@@ -179,7 +179,7 @@ public final class Calibration {
         } else if (estimate.sampleDeviation().isPresent()) {
             double scatter = estimate.sampleDeviation().getAsDouble() / estimate.ratio();
             double limit = Amounts.si(Dimensionless.class, limits.greatestScatter());
-            if (Comparison.isAbove(scatter, Math.hypot(limit, rounding(catches.size() - 1)))) {
+            if (Comparison.isAbove(scatter, excess(scatterDegreesOfFreedom) * Math.hypot(limit, relativeResolution))) {
                 found.add(Finding.of(
                         FindingCode.CATCHES_SCATTER,
                         Map.of(
@@ -191,13 +191,20 @@ public final class Calibration {
             // With a line, the ratios depend on the length of the run, and the test isn't made for a line's residuals.
             OutlyingCatch.among(catches, budget.result().value().getUnit()).ifPresent(found::add);
         }
-        CatchFindings.ofUnknown(unknown).ifPresent(found::add);
+        found.addAll(ofBudget);
         return List.copyOf(found);
     }
 
-    /** How much the catches may scatter by the rounding of scale and count alone, with a chance of 1 % for more. */
-    private double rounding(int degreesOfFreedom) {
-        return relativeResolution * Sample.deviationFactor(degreesOfFreedom, 0.01);
+    private double relativeUncertainty() {
+        return Amounts.si(
+                        DischargePerRevolution.class,
+                        budget.result().expandedUncertainty(0.95).orElseThrow())
+                / kilogramsPerRevolution;
+    }
+
+    /** By what factor a sample deviation may exceed the true one by chance, in all but 5 % of cases. */
+    private static double excess(int degreesOfFreedom) {
+        return Sample.deviationFactor(degreesOfFreedom, 0.05);
     }
 
     /**

@@ -2,17 +2,17 @@ package org.gritwright.core.calibration;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.IntToDoubleFunction;
 import javax.measure.Unit;
 import org.gritwright.core.budget.BudgetDraft;
 import org.gritwright.core.budget.ScaleSpans;
-import org.gritwright.core.finding.Argument;
+import org.gritwright.core.finding.Finding;
 import org.gritwright.core.finding.Term;
 import org.gritwright.core.observation.CatchAllowances;
-import org.gritwright.core.observation.ErrorSource;
-import org.gritwright.core.observation.Repeatability;
 import org.gritwright.core.statistics.RatioEstimate;
 import org.gritwright.core.statistics.RatioEstimator;
+import org.gritwright.core.statistics.Variance;
 import org.gritwright.core.uncertainty.Budget;
 import org.gritwright.units.Amounts;
 import org.gritwright.units.quantity.DischargePerRevolution;
@@ -20,9 +20,8 @@ import org.gritwright.units.quantity.DischargePerRevolution;
 /**
  * Where the uncertainty of a calibration comes from.
  *
- * <p>Nothing is counted twice: the scatter of three catches or more already includes the rounding of scale and count, so it
- * stands for both, but never below what those two alone would give. With one or two catches, the rounding of scale and count
- * is stated as such, beside a scatter that can only be known from experience.
+ * <p>Nothing is counted twice: the rounding of scale and count is taken out of the catches' scatter. What is left is pooled with
+ * what was known before about how catches scatter.
  */
 final class CalibrationBudget {
     private final List<CalibrationCatch> catches;
@@ -50,16 +49,20 @@ final class CalibrationBudget {
         this.perKilogram = estimator.sensitivities(revolutions);
         boolean countKnown = catches.stream()
                 .allMatch(c -> c.observation().uncertaintyRevolutions().isPresent());
-        if (catches.size() >= Repeatability.FEWEST_CATCHES
-                && estimate.standardUncertainty().isPresent()) {
-            draft.addScatter(
-                    ErrorSource.SCATTER,
-                    estimate.standardUncertainty().getAsDouble(),
-                    estimate.degreesOfFreedom(),
-                    Math.hypot(rounding(), counting()));
-        } else {
-            addRounding(countKnown);
+        boolean single = catches.size() == 1;
+        CalibrationCatch first = catches.get(0);
+        draft.addScaleRounding(first.caught(), single, rounding());
+        if (countKnown) {
+            draft.addCount(first.observation(), single, counting());
         }
+        draft.addScatter(
+                allowances,
+                relative -> together(i -> relative * discharged(i)),
+                estimate.standardUncertainty().isPresent()
+                        ? Optional.of(new Variance(
+                                square(estimate.standardUncertainty().getAsDouble()), estimate.degreesOfFreedom()))
+                        : Optional.empty(),
+                square(rounding()) + square(counting()));
         if (!countKnown) {
             draft.addUnknown(Term.COUNT);
         }
@@ -78,14 +81,8 @@ final class CalibrationBudget {
         draft.addCommon(spans, allowances, moisture, estimate.ratio());
     }
 
-    private void addRounding(boolean countKnown) {
-        CalibrationCatch first = catches.get(0);
-        boolean isSingle = catches.size() == 1;
-        draft.addScaleRounding(first.caught(), isSingle, rounding());
-        if (countKnown) {
-            draft.addCount(first.observation(), isSingle, counting());
-        }
-        draft.addRepeatability(allowances.repeatability(), relative -> together(i -> relative * discharged(i)));
+    private static double square(double number) {
+        return number * number;
     }
 
     /** Which part of the estimate each catch makes up. */
@@ -146,8 +143,8 @@ final class CalibrationBudget {
         return draft.budget(Amounts.ofSi(estimate.ratio(), unit));
     }
 
-    /** What is not in the budget because nobody knows it. */
-    List<Argument.Unknown> unknown() {
-        return draft.unknown();
+    /** What is assumed in it, and what is not in it. */
+    List<Finding> findings() {
+        return draft.findings();
     }
 }

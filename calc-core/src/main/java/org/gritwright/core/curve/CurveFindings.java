@@ -8,10 +8,8 @@ import java.util.Map;
 import java.util.Optional;
 import javax.measure.Unit;
 import javax.measure.quantity.Dimensionless;
-import org.gritwright.core.finding.Argument;
 import org.gritwright.core.finding.Finding;
 import org.gritwright.core.finding.FindingCode;
-import org.gritwright.core.observation.CatchFindings;
 import org.gritwright.core.observation.CatchLimits;
 import org.gritwright.core.spi.Setting;
 import org.gritwright.core.statistics.CurveFit;
@@ -26,7 +24,7 @@ import org.gritwright.units.quantity.DischargePerRevolution;
 record CurveFindings(CaughtOpenings data, CatchLimits limits, Unit<DischargePerRevolution> unit) {
 
     /** All about a curve; predictions have findings of their own. */
-    List<Finding> of(ModelFits fits, CurveModel model, boolean chosenByTest, List<Argument.Unknown> unknown) {
+    List<Finding> of(ModelFits fits, CurveModel model, boolean chosenByTest, List<Finding> ofBudget) {
         List<Finding> found = new ArrayList<>();
         Optional<CurveFit> fit = fits.ifAny(model);
         tooFewOpenings(model).ifPresent(found::add);
@@ -43,7 +41,7 @@ record CurveFindings(CaughtOpenings data, CatchLimits limits, Unit<DischargePerR
             misfit(refused, fits.test(refused)).ifPresent(found::add);
         }
         new OpeningMisfit(data).find(fits).map(this::openingMisfit).ifPresent(found::add);
-        CatchFindings.ofUnknown(unknown).ifPresent(found::add);
+        found.addAll(ofBudget);
         return List.copyOf(found);
     }
 

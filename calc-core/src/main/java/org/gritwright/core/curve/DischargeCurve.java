@@ -35,9 +35,9 @@ import org.gritwright.units.quantity.DischargePerRevolution;
  *
  * <p>The geometry g(h) is known from the spreader's types; the catches give what it lacks: an effective bulk density k
  * and, where they show one, a dead opening h₀ ({@link CurveModel}). The scatter of catches is taken to be relative. A
- * curve is fitted with a model that the caller names ({@link #fit}), or with the first of k·g(h), k·g(h − h₀) and a
- * rising table that a lack-of-fit test at 5 % doesn't refuse ({@link #chosenByTest}). Immutable; thread-safe if the
- * types behind it are.
+ * curve is fitted with a model that the caller names ({@link #fit}), or with the first of k·g(h) and k·g(h − h₀) that a
+ * lack-of-fit test at 5 % doesn't refuse, or a rising table where the test refuses them at 1 % and an opening is missed by
+ * more than 2 % ({@link #chosenByTest}). Immutable; thread-safe if the types behind it are.
  */
 public final class DischargeCurve {
     private final List<CalibrationCatch> catches;
@@ -67,7 +67,7 @@ public final class DischargeCurve {
         this.test = fits.test(model);
         this.budgets = new PredictionBudget(this.catches, fitted, limits.allowances(), unit);
         this.about = new CurveFindings(data, limits, unit);
-        this.findings = about.of(fits, model, chosenByTest, budgets.unknown());
+        this.findings = about.of(fits, model, chosenByTest, budgets.findings());
     }
 
     private static FittedModel fitted(ModelFits fits, CurveModel model, boolean chosenByTest) {
@@ -77,7 +77,7 @@ public final class DischargeCurve {
         Optional<CurveFit> rival = chosenByTest && model == CurveModel.PROPORTIONAL
                 ? fits.ifAny(CurveModel.DEAD_OPENING)
                 : Optional.empty();
-        return new FittedShape(fits.data(), model, fits.of(model), rival);
+        return new FittedShape(fits.data(), model, fits.of(model), rival, fits.misfit(model));
     }
 
     /**
@@ -129,9 +129,10 @@ public final class DischargeCurve {
     }
 
     /**
-     * A curve whose model is chosen by test: k·g(h), unless {@link LackOfFit} refuses it at 5 %; then k·g(h − h₀), unless
-     * that is refused as well or can't be fitted; then a rising table. The test needs repeats at an opening, and two
-     * openings or more. Since a passed test with few repeats proves nothing, the uncertainty of predictions by k·g(h)
+     * A curve whose model is chosen by test: k·g(h), unless {@link LackOfFit} refuses it at 5 %; then k·g(h − h₀), if that
+     * can be fitted. A rising table takes the place of that model only where the test refuses it at 1 % and it misses an
+     * opening by more than 2 % (common practice, no source); else a refused model is kept, and its misfit is in the uncertainty of its predictions.
+     * The test needs repeats at an opening, and two openings or more. Since a passed test with few repeats proves nothing, the uncertainty of predictions by k·g(h)
      * then covers k·g(h − h₀) as well: it is the larger of the two models' uncertainties, together with their difference.
      *
      * @param catches calibration catches of one material at one setting or several, of a conveyor that an adjustable gate
@@ -157,7 +158,8 @@ public final class DischargeCurve {
      * The discharge per revolution at a setting, assumed to be set as exactly as it was for the catches.
      *
      * @param setting a setting within the gate's limits
-     * @return the prediction; with a finding if it is outside the caught settings and so is geometry alone
+     * @return the prediction; with a finding if it is outside the caught settings and so is geometry alone, by a table without
+     *     uncertainty
      * @throws InvalidInputException if the setting is on another scale, outside the gate's limits, or one at which, by
      *     the curve, nothing is discharged: at or below the dead opening, or closed
      */
@@ -187,7 +189,9 @@ public final class DischargeCurve {
                 measured(unit, value.kilogramsPerRevolution(), value.uncertainty(), value.degreesOfFreedom());
         Optional<Component<DischargePerRevolution>> ofGate =
                 reading.map(r -> GateReading.component(r, setting, at, changed -> siByCurve(setting, changed), unit));
-        Optional<Budget<DischargePerRevolution>> budget = budgets.of(byCurve, at, ofGate);
+        // Beyond its rows nothing tells how wrong a table is.
+        Optional<Budget<DischargePerRevolution>> budget =
+                outside && model == CurveModel.TABLE ? Optional.empty() : budgets.of(byCurve, at, ofGate);
         return new DischargePrediction(
                 setting,
                 budget.map(Budget::result).orElse(byCurve),

@@ -14,8 +14,9 @@ import org.gritwright.units.check.Comparison;
  *
  * @param fit the fit
  * @param rival the other model, where no test refuses it either
+ * @param misfit the largest relative misfit of an opening, where the test refuses the model; else 0
  */
-record FittedShape(CaughtOpenings data, CurveModel model, CurveFit fit, Optional<CurveFit> rival)
+record FittedShape(CaughtOpenings data, CurveModel model, CurveFit fit, Optional<CurveFit> rival, double misfit)
         implements FittedModel {
     private static final int DIGITS = 4;
 
@@ -34,8 +35,17 @@ record FittedShape(CaughtOpenings data, CurveModel model, CurveFit fit, Optional
                                     + Rounded.text(data.difference(fit.shift()), DIGITS),
                     setting.toString());
         }
-        return rival.map(other -> coveringBoth(other, at))
-                .orElseGet(() -> new Value(fit.at(at), fit.uncertaintyAt(at), fit.degreesOfFreedom()));
+        return rival.map(other -> coveringBoth(other, at)).orElseGet(() -> coveringMisfit(at));
+    }
+
+    /** What a refused curve misses an opening by, it may miss any by. */
+    private Value coveringMisfit(double at) {
+        double value = fit.at(at);
+        OptionalDouble scatter = fit.uncertaintyAt(at);
+        return new Value(
+                value,
+                misfit > 0 ? OptionalDouble.of(Math.hypot(scatter.orElseThrow(), misfit * value)) : scatter,
+                fit.degreesOfFreedom());
     }
 
     /**

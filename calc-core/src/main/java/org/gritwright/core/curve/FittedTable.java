@@ -7,7 +7,7 @@ import org.gritwright.core.spi.Setting;
 import org.gritwright.core.statistics.MonotoneTable;
 import org.gritwright.units.check.Require;
 
-/** A rising table over the swept volume. Beyond its rows it goes on in proportion to the geometry. */
+/** A rising table over the swept volume. Beyond its rows it goes on in proportion to the geometry, without uncertainty. */
 record FittedTable(SweptByOpening geometry, MonotoneTable rows) implements FittedModel {
 
     @Override
@@ -16,10 +16,9 @@ record FittedTable(SweptByOpening geometry, MonotoneTable rows) implements Fitte
         Require.that(swept > 0, Setting.FIELD, ABOVE_CLOSED, setting);
         double row = nearestRow(swept);
         double factor = swept / row;
-        OptionalDouble uncertainty = rows.uncertaintyAt(row);
         return new Value(
                 factor * rows.at(row),
-                uncertainty.isPresent() ? OptionalDouble.of(factor * uncertainty.getAsDouble()) : uncertainty,
+                row == swept ? rows.uncertaintyAt(row) : OptionalDouble.empty(),
                 rows.degreesOfFreedom());
     }
 

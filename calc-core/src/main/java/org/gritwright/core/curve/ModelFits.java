@@ -15,6 +15,11 @@ final class ModelFits {
     /** How often catches that are right would be called a misfit of the model. */
     static final double MISFIT_CHANCE = 0.05;
 
+    /** A model's shape is given up for a table only where a misfit is hardly chance, and large: common practice, no source. */
+    private static final double TABLE_CHANCE = 0.01;
+
+    private static final double LARGE_MISFIT = 0.02;
+
     private final CaughtOpenings data;
     private final Map<CurveModel, Optional<CurveFit>> fits = new EnumMap<>(CurveModel.class);
     private final Map<CurveModel, Optional<LackOfFit>> tests = new EnumMap<>(CurveModel.class);
@@ -58,8 +63,19 @@ final class ModelFits {
         return tests.computeIfAbsent(model, m -> ifAny(m).flatMap(data::test));
     }
 
-    private boolean isRefused(CurveModel model) {
-        return test(model).filter(t -> t.chance() < MISFIT_CHANCE).isPresent();
+    private boolean isRefused(CurveModel model, double chance) {
+        return test(model).filter(t -> t.chance() < chance).isPresent();
+    }
+
+    /** How far the worst opening's mean is from a curve that the test refuses, relative; 0 where it doesn't. */
+    double misfit(CurveModel model) {
+        return isRefused(model, MISFIT_CHANCE)
+                ? data.openings().stream()
+                        .mapToDouble(
+                                opening -> Math.abs(opening.mean() / of(model).at(opening.at()) - 1))
+                        .max()
+                        .orElseThrow()
+                : 0;
     }
 
     /** Whether the models can be told apart by test. */
@@ -68,13 +84,12 @@ final class ModelFits {
         return test(CurveModel.PROPORTIONAL).isPresent();
     }
 
-    /** The first model that the test doesn't refuse. */
+    /** The first model that the test doesn't refuse; a table only where it refuses all for a large misfit. */
     CurveModel chosen() {
-        if (!isRefused(CurveModel.PROPORTIONAL)) {
-            return CurveModel.PROPORTIONAL;
-        }
-        return ifAny(CurveModel.DEAD_OPENING).isEmpty() || isRefused(CurveModel.DEAD_OPENING)
-                ? CurveModel.TABLE
-                : CurveModel.DEAD_OPENING;
+        CurveModel shape = isRefused(CurveModel.PROPORTIONAL, MISFIT_CHANCE)
+                        && ifAny(CurveModel.DEAD_OPENING).isPresent()
+                ? CurveModel.DEAD_OPENING
+                : CurveModel.PROPORTIONAL;
+        return isRefused(shape, TABLE_CHANCE) && misfit(shape) > LARGE_MISFIT ? CurveModel.TABLE : shape;
     }
 }

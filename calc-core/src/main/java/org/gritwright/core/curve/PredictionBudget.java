@@ -9,11 +9,10 @@ import javax.measure.Unit;
 import org.gritwright.core.budget.BudgetDraft;
 import org.gritwright.core.budget.ScaleSpans;
 import org.gritwright.core.calibration.CalibrationCatch;
-import org.gritwright.core.finding.Argument;
-import org.gritwright.core.finding.Term;
+import org.gritwright.core.finding.Finding;
 import org.gritwright.core.observation.CatchAllowances;
 import org.gritwright.core.observation.ErrorSource;
-import org.gritwright.core.observation.Repeatability;
+import org.gritwright.core.statistics.Student;
 import org.gritwright.core.uncertainty.Budget;
 import org.gritwright.core.uncertainty.Component;
 import org.gritwright.core.uncertainty.Measured;
@@ -25,6 +24,8 @@ import org.gritwright.units.quantity.DischargePerRevolution;
  * is made.
  */
 final class PredictionBudget {
+    private static final double COVERAGE = 0.95;
+
     private final FittedModel model;
     private final CatchAllowances allowances;
     private final Unit<DischargePerRevolution> unit;
@@ -59,8 +60,7 @@ final class PredictionBudget {
                 .mapToDouble(CalibrationCatch::relativeResolution)
                 .toArray());
         double[] scatter = new double[catches.size()];
-        Arrays.fill(
-                scatter, allowances.repeatability().map(Repeatability::relative).orElse(0.0));
+        Arrays.fill(scatter, allowances.scatter().relative());
         this.experience = model.relativeUncertainty(scatter);
     }
 
@@ -72,29 +72,31 @@ final class PredictionBudget {
         double rounding = resolution.applyAsDouble(at) * value;
         Optional<Quantity<DischargePerRevolution>> scattered = byCurve.standardUncertainty();
         if (scattered.isPresent()) {
-            draft.addScatter(
-                    ErrorSource.CURVE,
-                    scattered.get(),
-                    byCurve.degreesOfFreedom().orElseThrow(),
-                    rounding);
-        } else if (allowances.repeatability().isPresent()) {
-            draft.addResolution(rounding);
-            draft.addRepeatability(allowances.repeatability(), relative -> experience.applyAsDouble(at) * value);
+            double degrees = byCurve.degreesOfFreedom().orElseThrow();
+            // A few catches may agree by chance: the rounding stands for them only where it makes the wider interval.
+            double atMost = rounding * interval(Double.POSITIVE_INFINITY) / interval(degrees);
+            boolean isScatter = Amounts.si(DischargePerRevolution.class, scattered.get()) >= atMost;
+            draft.addScatter(ErrorSource.CURVE, scattered.get(), degrees, isScatter ? 0 : rounding);
         } else {
-            return Optional.empty();
+            draft.addResolution(rounding);
+            draft.addScatter(allowances, relative -> experience.applyAsDouble(at) * value, Optional.empty(), 0);
         }
         draft.addCommon(spans, allowances, moisture, value);
         ofGate.ifPresent(draft::add);
         return Optional.of(draft.budget(byCurve.value()));
     }
 
+    private static double interval(double degreesOfFreedom) {
+        return Student.of(degreesOfFreedom).coverageFactor(COVERAGE);
+    }
+
     /** What is in no budget because nobody knows it. */
-    List<Argument.Unknown> unknown() {
+    List<Finding> findings() {
         BudgetDraft<DischargePerRevolution> draft = new BudgetDraft<>(unit);
         draft.addCommon(spans, allowances, moisture, 1);
-        if (model.degreesOfFreedom() < 1 && allowances.repeatability().isEmpty()) {
-            draft.addUnknown(Term.SCATTER);
+        if (model.degreesOfFreedom() < 1) {
+            draft.addScatter(allowances, relative -> relative, Optional.empty(), 0);
         }
-        return draft.unknown();
+        return draft.findings();
     }
 }

@@ -20,16 +20,15 @@ public enum FindingCode {
     /** No container of any catch at a point has a tare. */
     NO_TARE(
             WARNING,
-            "All tares at {point} are 0: if the scale wasn't set to zero with the empty container on it, the containers"
-                    + " were counted as material.",
+            "All tares at {point} are 0. If the scale was set to zero with the empty containers on it, write that down; if"
+                    + " it wasn't, the containers were counted as material.",
             Slot.name("point")),
     /** The scale was not checked with a test weight on the day it was used. */
-    SCALE_NOT_CHECKED(WARNING, "Scale {scale} was not checked with a test weight that day.", Slot.SCALE),
+    SCALE_NOT_CHECKED(NOTE, "Scale {scale} was not checked with a test weight that day.", Slot.SCALE),
     /** The scale's check of the day missed the test weight by more than a division. */
     SCALE_CHECK_MISSED(ERROR, "Scale {scale} showed {reading} for a test weight of {testWeight} that day.", Slot.SCALE),
     /** The caught mass is only a few of the scale's divisions. */
-    CAUGHT_MASS_SMALL(
-            WARNING, "The caught mass {caught} is small against the scale's division {division}: catch more."),
+    CAUGHT_MASS_SMALL(NOTE, "The caught mass {caught} is small against the scale's division {division}: catch more."),
 
     /** The apparent fill is unusual for this type of conveyor. */
     FILL_IMPLAUSIBLE(
@@ -43,13 +42,23 @@ public enum FindingCode {
             "The apparent fill {fill} is outside the possible {lowest} to {highest}: an input is wrong. Any one of"
                     + " these would make it usual: {slips}.",
             Slot.SLIPS),
+    /** The apparent fill is unlike that of the other trucks of the type with the material. */
+    FILL_UNLIKE_FLEET(
+            WARNING,
+            "The apparent fill {fill} is unlike that of the fleet's {trucks} trucks of this type with this material, whose"
+                    + " median is {median}: check the entries."),
+    /** What was written down of a truck would fit together if one thing were another. */
+    PROBABLE_SLIPS(
+            WARNING,
+            "The entries don't fit together as they are; with one slip they would. Probably, the most probable first: {slips}.",
+            Slot.SLIPS),
     /** Too few pulses were counted for a good ratio. */
-    TOO_FEW_PULSES(WARNING, "Only {counted} counted in a catch, fewer than {wanted}: run longer."),
-    /** Too few revolutions were counted for a good ratio. */
-    TOO_FEW_REVOLUTIONS(WARNING, "Only {counted} counted in a catch, fewer than {wanted}: run longer."),
+    TOO_FEW_PULSES(NOTE, "Only {counted} counted in a catch, fewer than {wanted}: run longer."),
+    /** The conveyor's own shaft turned too little for a catch that repeats, however many revolutions a sensor counted. */
+    TOO_FEW_REVOLUTIONS(
+            NOTE, "Only {counted} in a catch, fewer than {wanted}, in turns of the conveyor shaft: run longer."),
     /** The stated uncertainty of a count by eye is large against the count. */
-    COUNT_UNCERTAIN(
-            WARNING, "The count of {counted} is uncertain by {uncertainty}, more than {limit} of it: run longer."),
+    COUNT_UNCERTAIN(NOTE, "The count of {counted} is uncertain by {uncertainty}, more than {limit} of it: run longer."),
     /** The catches of one calibration disagree too much. */
     CATCHES_SCATTER(
             ERROR,
@@ -72,9 +81,14 @@ public enum FindingCode {
             NOTE,
             "The stated uncertainty omits {unknown}, which was not recorded; the true uncertainty is larger.",
             Slot.UNKNOWN),
+    /** Something that makes the result uncertain was not stated, and a usual value is taken for it. */
+    UNCERTAINTY_ASSUMED(
+            NOTE,
+            "The stated uncertainty takes a usual value for {unknown}, which was not recorded (common practice, no source).",
+            Slot.UNKNOWN),
     /** Calibration and verification share a scale whose span nobody tested. */
     SAME_SCALE_BLIND(
-            WARNING,
+            NOTE,
             "Calibration and verification were weighed on scale {scale}: neither would notice a wrong span. Check it with"
                     + " a test weight near the load.",
             Slot.SCALE),
@@ -88,7 +102,7 @@ public enum FindingCode {
 
     /** The openings are too few for the model's shape to be tested. */
     TOO_FEW_OPENINGS(
-            WARNING,
+            NOTE,
             "The catches are at {openings} gate openings; it takes {wanted} to test {model}. Catch at more openings.",
             Slot.MODEL),
     /** The catches don't follow the model of the discharge curve. */
@@ -138,7 +152,8 @@ public enum FindingCode {
     /** The error is outside the caller's tolerance. */
     TOLERANCE_MISSED(
             WARNING,
-            "The {which} of {error} is outside the tolerance of {tolerance}.",
+            "The {which} of {error} is outside the tolerance of {tolerance}: the truck lays {laid} {way}.",
+            Slot.term("way", Term.TOO_MUCH, Term.TOO_LITTLE),
             Slot.term("which", Term.CALIBRATION_ERROR, Term.DELIVERY_ERROR)),
     /** The count and the display can't both be right. */
     COUNT_AND_DISPLAY_DISAGREE(
@@ -182,7 +197,7 @@ public enum FindingCode {
     /** A catch was made with a value that nobody entered for its point. */
     OTHER_VALUE_IN_FORCE(
             WARNING,
-            "The catch of {at} was made with {caught} in force, but {listed} is listed for the truck: find out which the"
+            "The value in force in the catch of {at} was {caught}, but {listed} is listed for the truck: find out which the"
                     + " display holds.",
             Slot.time("at")),
     /** A catch was made long before or after the day that it is written down for. */
@@ -198,6 +213,55 @@ public enum FindingCode {
                     + " value.",
             Slot.time("at"),
             Slot.date("since")),
+    /** A catch alone in the night that 12 hours would put beside others. */
+    CATCH_HALF_A_DAY_OFF(
+            WARNING,
+            "The catch of {at} was made in the night, but at {instead} it would be next to that of {neighbor}: its time is"
+                    + " probably 12 hours off.",
+            Slot.time("at"),
+            Slot.time("instead"),
+            Slot.time("neighbor")),
+    /** A catch was made with a value before the calibration that gave it. */
+    CATCH_BEFORE_CALIBRATION(
+            WARNING,
+            "The catch of {at} was made with {value}, which no list has and the calibration catches from {calibrated} on"
+                    + " gave: one of the times is wrong.",
+            Slot.time("at"),
+            Slot.time("calibrated")),
+    /** The counter went on from one catch to another that is said to be earlier. */
+    COUNTER_RUNS_BACKWARDS(
+            WARNING,
+            "The counter stood at {reading} after the catch of {first} and before that of {second}: the times run"
+                    + " backwards, and one of them is wrong.",
+            Slot.time("first"),
+            Slot.time("second")),
+    /** Two catches of a truck have the same numbers. */
+    TICKET_ENTERED_TWICE(
+            WARNING,
+            "The catches of {first} and {second} have the same masses and the same count: one ticket was probably entered"
+                    + " twice.",
+            Slot.time("first"),
+            Slot.time("second")),
+    /** Catches of two trucks have the same numbers. */
+    TICKET_OF_TWO_TRUCKS(
+            WARNING,
+            "The catch of {at} has the same masses and the same count as that of {second} on truck {truck}: one ticket was"
+                    + " probably entered twice.",
+            Slot.time("at"),
+            Slot.time("second"),
+            Slot.name("truck")),
+    /** What was delivered fits a target rate in another unit. */
+    RATE_IN_OTHER_UNIT(
+            WARNING,
+            "In the catch of {at}, {delivered} fit a target rate of {instead}, not {rate}: the rate's unit was probably"
+                    + " mistaken, kilograms per kilometer for pounds per mile or the other way round.",
+            Slot.time("at")),
+    /** What was delivered fits a run time in minutes and seconds. */
+    RUN_TIME_IN_MINUTES(
+            WARNING,
+            "In the catch of {at}, {delivered} fit a run time of {instead}, not {runTime}: minutes and seconds were"
+                    + " probably written as seconds, unless a limit of the drive explains the shortfall.",
+            Slot.time("at")),
     /** Two settings are so close that one of them is probably a slip. */
     SETTINGS_NEARLY_THE_SAME(
             WARNING,
@@ -213,8 +277,34 @@ public enum FindingCode {
     /** The road-speed value in force is outside the tolerance. */
     ROAD_SPEED_OFF(
             WARNING,
-            "The road-speed value {inForce} is off by {error}; measured {measured}. The applied rate changes by"
-                    + " {effect}."),
+            "The road-speed value {inForce} is off by {error}; measured {measured}. The truck lays {effect} {way}.",
+            Slot.term("way", Term.TOO_MUCH, Term.TOO_LITTLE)),
+    /** One run over the course differs from the others. */
+    ROAD_RUN_DIFFERS(
+            WARNING,
+            "Run {run} over the course counted {pulses}, but by the other runs it would be about {others}: probably"
+                    + " {mistake}.",
+            Slot.term("mistake", Term.DIGITS_SWAPPED, Term.DIGIT_TOO_MANY, Term.DIGIT_DROPPED, Term.WRONG_READING)),
+    /** The runs over the course differ, and none of them alone. */
+    ROAD_RUNS_DISAGREE(
+            WARNING,
+            "The runs over the course disagree, from {lowest} to {highest}, and nobody can tell which is right: check the"
+                    + " entries, or drive the course again."),
+    /** The runs would agree with the value in force if the course were in another unit. */
+    COURSE_IN_OTHER_UNIT(
+            WARNING,
+            "The course was probably {instead}, not {course}, or the road-speed value {inForce} is in another unit: the"
+                    + " runs miss it by a factor of {factor}."),
+    /** The runs would agree with the value in force but for a factor that a slip makes. */
+    ROAD_SPEED_BY_FACTOR(
+            WARNING,
+            "The runs give {measured} where {inForce} is in force, a factor of {factor}: look for a slip in course, pulses"
+                    + " or value before entering anything."),
+    /** No tire and sensor make so many or so few pulses. */
+    ROAD_PULSES_IMPLAUSIBLE(
+            WARNING,
+            "The runs give one pulse every {distance}, outside the plausible {lowest} to {highest}: check course and"
+                    + " pulses."),
     /** Nobody has checked the road-speed value. */
     ROAD_SPEED_NOT_CHECKED(NOTE, "The road-speed value was not checked."),
     /** The tires were changed after the road-speed value was last checked. */

@@ -1,5 +1,6 @@
 package org.gritwright.core.finding;
 
+import java.time.OffsetDateTime;
 import java.util.List;
 import java.util.Objects;
 import java.util.stream.Collectors;
@@ -17,9 +18,18 @@ import org.gritwright.units.check.Require;
  * @param part what was written down, for example {@link Term#GATE_SETTING}
  * @param mistake how it would be wrong
  * @param factor by how much it would be too large or too small, greater than 1; 1 where a digit is wrong
- * @param values what it would be instead, one or more; several where more than one digit could be the wrong one
+ * @param values what it would be instead; several where more than one digit could be the wrong one, none where the mistake
+ *     says it
+ * @param of the container or the parameter that it concerns; blank for none
+ * @param catches the times of the catches that it concerns; none where it concerns the truck
  */
-public record Slip(Term part, Mistake mistake, Quantity<Dimensionless> factor, List<Quantity<?>> values)
+public record Slip(
+        Term part,
+        Mistake mistake,
+        Quantity<Dimensionless> factor,
+        List<Quantity<?>> values,
+        String of,
+        List<OffsetDateTime> catches)
         implements Argument {
     /** No factor. */
     private static final Quantity<Dimensionless> NONE = Amounts.of(1, SpreadingUnits.ONE);
@@ -33,7 +43,25 @@ public record Slip(Term part, Mistake mistake, Quantity<Dimensionless> factor, L
         /** With a digit that doesn't belong there. */
         DIGIT_TOO_MANY("a digit too many in the {part} ({values})"),
         /** Without one of its digits. */
-        DIGIT_DROPPED("a dropped digit in the {part} ({values})");
+        DIGIT_DROPPED("a dropped digit in the {part} ({values})"),
+        /** With two neighboring digits exchanged. */
+        DIGITS_SWAPPED("two digits in the {part} swapped ({values})"),
+        /** Read in kilograms and written down in pounds. */
+        KILOGRAMS_AS_POUNDS("{part} read in kilograms and written in pounds"),
+        /** Not written down at all, or as what has no effect. */
+        FORGOTTEN("{part} forgotten ({values})"),
+        /** With one turn of the shaft more than belongs to the catch. */
+        TURN_TOO_MANY("one turn too many in the {part} ({values})"),
+        /** Counted on from the catch before. */
+        NOT_RESET("counter not reset: the {part} holds that of the catch before ({values})"),
+        /** The seconds of the run time in its place. */
+        RUN_TIME_INSTEAD("the run time written as the {part}"),
+        /** Another value than the one that is listed for the truck. */
+        NOT_AS_LISTED("{part} not as listed ({values})"),
+        /** Written down for one truck, and that one's for this. */
+        SWAPPED_WITH_TRUCK("{part} swapped with that of truck {of}"),
+        /** Made with another material, or at another gate opening, than was written down. */
+        MADE_ELSEWHERE("{part} made with another material or at another gate opening");
 
         private final String template;
 
@@ -61,14 +89,16 @@ public record Slip(Term part, Mistake mistake, Quantity<Dimensionless> factor, L
      * @throws InvalidInputException if the factor doesn't go with the mistake or there is no value
      */
     public Slip {
-        Require.given(Slip.class, part, mistake, factor, values);
+        Require.given(Slip.class, part, mistake, factor, values, of, catches);
         double times = Amounts.si(Dimensionless.class, factor);
         if (mistake.hasFactor() ? !(times > 1) : times != 1) {
             throw new InvalidInputException(
                     "factor of a slip", mistake.hasFactor() ? "greater than 1" : "1", Amounts.format(factor));
         }
         values = List.copyOf(values);
-        Require.that(!values.isEmpty(), "values of a slip", "one or more", "none");
+        catches = List.copyOf(catches);
+        Require.that(
+                values.isEmpty() != mistake.template.contains("{values}"), "values of a slip", "one or more", "none");
         values.forEach(
                 value -> Require.finite("value of a slip", value.getValue().doubleValue()));
     }
@@ -85,20 +115,45 @@ public record Slip(Term part, Mistake mistake, Quantity<Dimensionless> factor, L
      */
     public static Slip byFactor(Term part, Mistake mistake, double factor, Quantity<?> value) {
         return new Slip(
-                part, mistake, Amounts.of(factor, SpreadingUnits.ONE), List.of(Objects.requireNonNull(value, "value")));
+                part,
+                mistake,
+                Amounts.of(factor, SpreadingUnits.ONE),
+                List.of(Objects.requireNonNull(value, "value")),
+                "",
+                List.of());
     }
 
     /**
-     * A number in which a digit would be wrong.
+     * A slip that is not one by a factor.
      *
      * @param part what was written down
-     * @param mistake whether it would be too many or dropped
+     * @param mistake how it would be wrong
      * @param values what it would be instead
      * @return the slip
-     * @throws InvalidInputException if there is no value or the mistake is one by a factor
+     * @throws InvalidInputException if values are missing that the mistake needs, or the mistake is one by a factor
      */
-    public static Slip ofDigit(Term part, Mistake mistake, List<Quantity<?>> values) {
-        return new Slip(part, mistake, NONE, values);
+    public static Slip of(Term part, Mistake mistake, List<Quantity<?>> values) {
+        return new Slip(part, mistake, NONE, values, "", List.of());
+    }
+
+    /**
+     * The same slip of one thing among several.
+     *
+     * @param name the container or the parameter
+     * @return the slip
+     */
+    public Slip of(String name) {
+        return new Slip(part, mistake, factor, values, name, catches);
+    }
+
+    /**
+     * The same slip in catches.
+     *
+     * @param times their times
+     * @return the slip
+     */
+    public Slip in(List<OffsetDateTime> times) {
+        return new Slip(part, mistake, factor, values, of, times);
     }
 
     @Override
@@ -108,9 +163,19 @@ public record Slip(Term part, Mistake mistake, Quantity<Dimensionless> factor, L
                 .map(value -> mistake.hasFactor() ? Argument.number(value).words() : Amounts.format(value))
                 .collect(Collectors.joining(" or "));
         return mistake.template
-                .replace("{part}", part.words())
-                .replace("{factor}", Argument.number(factor).words())
-                .replace("{values}", instead);
+                        .replace("{part}", part.words())
+                        .replace(Term.SUBJECT, of)
+                        .replace("{factor}", Argument.number(factor).words())
+                        .replace("{values}", instead)
+                + inCatches();
+    }
+
+    private String inCatches() {
+        return switch (catches.size()) {
+            case 0 -> "";
+            case 1 -> ", catch of " + Argument.time(catches.get(0)).words();
+            default -> ", in " + catches.size() + " catches";
+        };
     }
 
     /**

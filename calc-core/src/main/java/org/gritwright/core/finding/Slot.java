@@ -22,7 +22,23 @@ public record Slot(String name, Argument.Kind kind, boolean isList, List<Term> t
     static final Slot SCALE = name("scale");
     static final Slot MODEL = term("model", Term.PROPORTIONAL, Term.DEAD_OPENING, Term.TABLE);
     static final Slot SLIPS = new Slot(
-            "slips", Argument.Kind.SLIP, true, List.of(Term.GATE_SETTING, Term.PULSES_PER_REVOLUTION, Term.GEAR_RATIO));
+            "slips",
+            Argument.Kind.SLIP,
+            true,
+            List.of(
+                    Term.GATE_SETTING,
+                    Term.PULSES_PER_REVOLUTION,
+                    Term.GEAR_RATIO,
+                    Term.PARAMETER,
+                    Term.DENSITY,
+                    Term.GROSS_MASS,
+                    Term.CAUGHT_MASS,
+                    Term.TARE,
+                    Term.REVOLUTIONS,
+                    Term.TICKET,
+                    Term.DISPLAYED_MASS,
+                    Term.VALUE_IN_FORCE,
+                    Term.VERIFICATION));
     static final Slot UNKNOWN = new Slot(
             "unknown",
             Argument.Kind.UNKNOWN,

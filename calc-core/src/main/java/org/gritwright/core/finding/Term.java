@@ -47,11 +47,45 @@ public enum Term implements Argument {
     RUN_TIME("the uncertainty of the run time"),
 
     /** What may have been misread: where the gate stands. */
-    GATE_SETTING("gate setting"),
+    GATE_SETTING("gate opening"),
     /** What may have been misread: the pulses per revolution of the shaft sensor. */
     PULSES_PER_REVOLUTION("pulses per revolution"),
     /** What may have been misread: the gear ratio. */
-    GEAR_RATIO("gear ratio");
+    GEAR_RATIO("gear ratio"),
+    /** What may have been misread: a parameter of the conveyor. */
+    PARAMETER(Term.SUBJECT),
+    /** What may have been misread: how dense the loose material is. */
+    DENSITY("loose bulk density"),
+    /** What may have been misread: a full container. */
+    GROSS_MASS("gross mass of " + Term.SUBJECT),
+    /** What may have been misread: all masses of catches. */
+    CAUGHT_MASS("caught mass"),
+    /** What may have been misread: the empty containers. */
+    TARE("tare"),
+    /** What may have been misread: how far the shaft turned. */
+    REVOLUTIONS("count"),
+    /** What may have been mixed up: the ticket of a weighing. */
+    TICKET("ticket"),
+    /** What may have been misread: the mass on the display. */
+    DISPLAYED_MASS("displayed mass"),
+    /** What may have been misread: the value with which the display counts. */
+    VALUE_IN_FORCE("value in force"),
+    /** What may have been misread: what a catch was made for. */
+    VERIFICATION("verification"),
+
+    /** What a truck lays by a wrong value: more than is asked for. */
+    TOO_MUCH("too much"),
+    /** What a truck lays by a wrong value: less than is asked for. */
+    TOO_LITTLE("too little"),
+
+    /** How a count may have been written down wrongly: with two neighboring digits in the wrong order. */
+    DIGITS_SWAPPED("two digits swapped"),
+    /** How a count may have been written down wrongly: with a digit that doesn't belong there. */
+    DIGIT_TOO_MANY("a digit too many"),
+    /** How a count may have been written down wrongly: without one of its digits. */
+    DIGIT_DROPPED("a dropped digit"),
+    /** How a count may be wrong, where no slip of a digit explains it. */
+    WRONG_READING("a wrong reading or another course");
 
     /** Where the name goes of what a term is about. */
     static final String SUBJECT = "{of}";

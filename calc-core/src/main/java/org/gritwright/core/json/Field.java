@@ -2,11 +2,12 @@ package org.gritwright.core.json;
 
 import java.util.List;
 import java.util.Optional;
-import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 
-/** One line in the declaration of an {@link ObjectCodec}. Wire names stand here and nowhere else. */
+/** How one component of a record stands in a document. */
 public sealed interface Field {
+    /** The name of the record's component. */
+    String component();
 
     /**
      * A field for one component of a record.
@@ -41,11 +42,16 @@ public sealed interface Field {
     /** A component whose fields stand among those of the record, without a level of their own. */
     record Inlined<V>(String component, ObjectCodec<V> codec) implements Field {}
 
-    /** A field that follows from the rest: written for readers without the library, required, and not used. */
-    record Derived<T, V>(String name, Class<T> owner, Codec<V> codec, Function<T, V> getter) implements Field {}
+    /** A component whose codec is that of its type in a {@link CodecBook}. */
+    record ByType(String component, boolean isInlined) implements Field {}
 
     static <V> Plain<V> required(String name, Codec<V> codec) {
         return new Plain<>(name, codec, null);
+    }
+
+    /** A list that must be there, be it empty, with the codec of its type in a {@link CodecBook}. */
+    static ByType required(String component) {
+        return new ByType(component, false);
     }
 
     /** A field whose absence means a certain value; that value is written by leaving the field out. */
@@ -66,7 +72,8 @@ public sealed interface Field {
         return new Inlined<>(component, codec);
     }
 
-    static <T, V> Derived<T, V> derived(String name, Class<T> owner, Codec<V> codec, Function<T, V> getter) {
-        return new Derived<>(name, owner, codec, getter);
+    /** An inlined component with the codec of its type in a {@link CodecBook}. */
+    static ByType inlined(String component) {
+        return new ByType(component, true);
     }
 }

@@ -12,7 +12,7 @@ public sealed interface JsonNode {
 
     record ObjectNode(Map<String, JsonNode> fields) implements JsonNode {
         /** What is in a field that must be there. */
-        JsonNode get(String field) {
+        public JsonNode get(String field) {
             return Objects.requireNonNull(fields.get(field), field);
         }
 

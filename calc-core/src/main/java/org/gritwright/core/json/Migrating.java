@@ -19,7 +19,7 @@ public final class Migrating {
     /** The old names of an object's renamed fields. */
     private final IdentityHashMap<JsonNode, Map<String, String>> oldNames = new IdentityHashMap<>();
 
-    Migrating(JsonNode.ObjectNode root, Problems problems) {
+    public Migrating(JsonNode.ObjectNode root, Problems problems) {
         this.root = root;
         this.problems = problems;
         remember(root, Pointer.ROOT);
@@ -66,7 +66,7 @@ public final class Migrating {
     }
 
     /** Where in the document something was that is at a place now; what was not there is where it was made. */
-    Pointer asWritten(Pointer now) {
+    public Pointer asWritten(Pointer now) {
         return now.parent() == null ? Pointer.ROOT : written(now, now.parent());
     }
 

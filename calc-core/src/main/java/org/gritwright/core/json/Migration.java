@@ -44,11 +44,11 @@ public record Migration(int minor, JsonNode.ObjectNode schema, Step step) {
         }
     }
 
-    void apply(JsonNode.ObjectNode root, Migrating migrating) {
+    public void apply(JsonNode.ObjectNode root, Migrating migrating) {
         step.apply(root, migrating);
     }
 
-    void removeUnknownFields(JsonNode.ObjectNode root, Problems problems) {
+    public void removeUnknownFields(JsonNode.ObjectNode root, Problems problems) {
         removeUnknownFields(root, schema, Pointer.ROOT, problems);
     }
 

@@ -115,7 +115,7 @@ public final class ObjectCodec<T> implements Codec<T> {
         return schema.reference(name, () -> definition(schema));
     }
 
-    JsonNode definition(Schema schema) {
+    public JsonNode definition(Schema schema) {
         Map<String, JsonNode> properties = new LinkedHashMap<>();
         shape.slots().forEach(slot -> properties.put(slot.name(), slot.codec().describe(schema)));
         List<String> required = shape.slots().stream()

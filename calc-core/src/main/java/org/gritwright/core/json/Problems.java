@@ -20,7 +20,7 @@ public final class Problems {
     }
 
     /** From here on, places are in a tree that was changed: this leads back to where they were in the document. */
-    void translatedBy(UnaryOperator<Pointer> changedToWritten) {
+    public void translatedBy(UnaryOperator<Pointer> changedToWritten) {
         asWritten = changedToWritten;
     }
 
@@ -60,7 +60,7 @@ public final class Problems {
         }
     }
 
-    RejectedDocumentException rejected() {
+    public RejectedDocumentException rejected() {
         return new RejectedDocumentException(found);
     }
 }

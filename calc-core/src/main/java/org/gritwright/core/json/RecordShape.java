@@ -6,6 +6,7 @@ import java.lang.invoke.MethodType;
 import java.lang.reflect.AccessibleObject;
 import java.lang.reflect.Constructor;
 import java.lang.reflect.RecordComponent;
+import java.lang.reflect.Type;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
@@ -98,7 +99,8 @@ final class RecordShape {
             declared.add(new Slot(
                     at, plain.name(), untyped(plain.codec()), plain.absent(), plain.isLast(), accessor(component)));
             makers[component] = (values, from) -> values[from + at];
-        } else if (field instanceof Field.Inlined<?> inlined) {
+        } else {
+            Field.Inlined<?> inlined = (Field.Inlined<?>) field;
             int component = component(
                     inlined.component(), inlined.component(), inlined.codec().type());
             RecordShape part = inlined.codec().shape();
@@ -111,17 +113,7 @@ final class RecordShape {
                     slot.last(),
                     whole -> slot.getter().apply(accessor.apply(whole)))));
             makers[component] = (values, from) -> part.make(values, from + at);
-        } else {
-            Field.Derived<?, ?> derived = (Field.Derived<?, ?>) field;
-            require(derived.owner() == type, derived.name(), "is derived from " + derived.owner());
-            declared.add(derived(at, derived));
         }
-    }
-
-    private static <T, V> Slot derived(int at, Field.Derived<T, V> field) {
-        UnaryOperator<Object> getter =
-                whole -> field.getter().apply(field.owner().cast(whole));
-        return new Slot(at, field.name(), untyped(field.codec()), null, false, getter);
     }
 
     /** The component that a field stands for. */
@@ -135,7 +127,7 @@ final class RecordShape {
         return index;
     }
 
-    private static java.lang.reflect.Type boxed(RecordComponent component) {
+    static Type boxed(RecordComponent component) {
         return component.getType().isPrimitive()
                 ? MethodType.methodType(component.getType()).wrap().returnType()
                 : component.getGenericType();

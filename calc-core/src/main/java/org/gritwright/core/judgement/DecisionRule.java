@@ -12,7 +12,7 @@ import org.gritwright.units.InvalidInputException;
 import org.gritwright.units.SpreadingUnits;
 import org.gritwright.units.check.Comparison;
 import org.gritwright.units.check.Require;
-import org.jspecify.annotations.Nullable;
+import org.gritwright.units.check.SerialForm;
 
 /**
  * How a measured error, itself uncertain, is compared with a tolerance (JCGM 106:2012, clause 8). The caller chooses the
@@ -115,15 +115,8 @@ public record DecisionRule(Optional<Quantity<Dimensionless>> risk) implements Se
     }
 
     private Object writeReplace() {
-        return new SerialForm(risk.orElse(null));
+        return SerialForm.of(this);
     }
-
-    private record SerialForm(@Nullable Quantity<Dimensionless> risk) implements Serializable {
-        private Object readResolve() {
-            return new DecisionRule(Optional.ofNullable(risk));
-        }
-    }
-
     /**
      * The rule as text.
      *

@@ -1,33 +1,26 @@
 package org.gritwright.core.metering;
 
-import java.io.Serializable;
 import java.util.Map;
-import java.util.Objects;
 import org.gritwright.core.spi.ConveyorType;
 import org.gritwright.core.spi.FillLimits;
-import org.gritwright.core.spi.Parameters;
 import org.gritwright.core.spi.SweptVolume;
-import org.gritwright.core.spi.TypeId;
 
 /**
  * A conveyor of some type with its parameters. It keeps what the type answered when it was made, and not the type. Immutable,
  * thread-safe; equal when type id and parameters are; serializable as a {@link Spreader} is.
  */
-public final class Conveyor implements Serializable {
+public final class Conveyor extends Equipment {
     private static final long serialVersionUID = 1L;
 
-    private final TypeId id;
-    private final Parameters parameters;
     private final boolean meteredByGate;
     private final FillLimits fillLimits;
     private final SweptVolume sweptVolume;
 
     private Conveyor(ConveyorType type, Map<String, ?> given) {
-        this.id = Border.id(type);
-        this.parameters = Border.parameters(type, id, given);
+        super(type, given);
         this.meteredByGate = type.meteredByGate();
         this.fillLimits = Border.given(type, "fill limits", type.fillLimits());
-        this.sweptVolume = Border.given(type, "swept volume", type.sweptVolume(parameters));
+        this.sweptVolume = Border.given(type, "swept volume", type.sweptVolume(parameters()));
     }
 
     /**
@@ -44,30 +37,12 @@ public final class Conveyor implements Serializable {
     }
 
     /**
-     * The type's id.
-     *
-     * @return the id that the type gave when this conveyor was made
-     */
-    public TypeId id() {
-        return id;
-    }
-
-    /**
      * Whether a gate meters this conveyor.
      *
      * @return true if the swept volume depends on the gate's open area
      */
     public boolean isMeteredByGate() {
         return meteredByGate;
-    }
-
-    /**
-     * The checked parameters.
-     *
-     * @return the parameters, defaults filled in
-     */
-    public Parameters parameters() {
-        return parameters;
     }
 
     /**
@@ -87,26 +62,7 @@ public final class Conveyor implements Serializable {
      * @throws org.gritwright.units.InvalidInputException if the type returns anything else; it names the type
      */
     double cubicMetersPerRevolution(double openAreaSquareMeters) {
-        return Border.number(id, "swept volume", "m³/rev", sweptVolume.cubicMetersPerRevolution(openAreaSquareMeters));
-    }
-
-    @Override
-    public boolean equals(Object other) {
-        return other instanceof Conveyor that && id.equals(that.id) && parameters.equals(that.parameters);
-    }
-
-    @Override
-    public int hashCode() {
-        return Objects.hash(id, parameters);
-    }
-
-    /**
-     * Type and parameters.
-     *
-     * @return for example "drag-chain, version 1 {barShare=0 %, chainPitch=2.25 in, teeth=7}"
-     */
-    @Override
-    public String toString() {
-        return id + " " + parameters;
+        return Border.number(
+                id(), "swept volume", "m³/rev", sweptVolume.cubicMetersPerRevolution(openAreaSquareMeters));
     }
 }

@@ -1,15 +1,11 @@
 package org.gritwright.core.metering;
 
-import java.io.Serializable;
 import java.util.Map;
-import java.util.Objects;
 import java.util.Optional;
 import javax.measure.quantity.Area;
 import org.gritwright.core.spi.GateShape;
 import org.gritwright.core.spi.GateType;
-import org.gritwright.core.spi.Parameters;
 import org.gritwright.core.spi.Setting;
-import org.gritwright.core.spi.TypeId;
 import org.gritwright.units.Amounts;
 import org.gritwright.units.InvalidInputException;
 import org.gritwright.units.check.Require;
@@ -18,20 +14,17 @@ import org.gritwright.units.check.Require;
  * A gate of some type with its parameters. It keeps what the type answered when it was made, and not the type. Immutable,
  * thread-safe; equal when type id and parameters are; serializable as a {@link Spreader} is.
  */
-public final class Gate implements Serializable {
+public final class Gate extends Equipment {
     private static final long serialVersionUID = 1L;
 
-    private final TypeId id;
-    private final Parameters parameters;
     private final GateShape shape;
 
     private Gate(GateType type, Map<String, ?> given) {
-        this.id = Border.id(type);
-        this.parameters = Border.parameters(type, id, given);
-        this.shape = Border.given(type, "shape", type.shape(parameters));
+        super(type, given);
+        this.shape = Border.given(type, "shape", type.shape(parameters()));
         Require.that(
-                isSame(shape, Border.given(type, "shape", type.shape(parameters))),
-                "shape of type " + id,
+                isSame(shape, Border.given(type, "shape", type.shape(parameters()))),
+                "shape of type " + id(),
                 "the same whenever asked",
                 "a different one the second time");
     }
@@ -56,24 +49,6 @@ public final class Gate implements Serializable {
      */
     public static Gate of(GateType type, Map<String, ?> given) {
         return new Gate(type, given);
-    }
-
-    /**
-     * The type's id.
-     *
-     * @return the id that the type gave when this gate was made
-     */
-    public TypeId id() {
-        return id;
-    }
-
-    /**
-     * The checked parameters.
-     *
-     * @return the parameters, defaults filled in
-     */
-    public Parameters parameters() {
-        return parameters;
     }
 
     /**
@@ -130,14 +105,14 @@ public final class Gate implements Serializable {
         boolean isGiven = setting.scale() != Setting.Scale.NONE;
         if (shape instanceof GateShape.Adjustable adjustable) {
             if (!isGiven) {
-                throw new InvalidInputException(Setting.FIELD, "given for gate type " + id, "nothing");
+                throw new InvalidInputException(Setting.FIELD, "given for gate type " + id(), "nothing");
             }
             return squareMeters(adjustable, adjustable.number(setting));
         }
         if (isGiven) {
             throw new InvalidInputException(
                     Setting.FIELD,
-                    "left out for gate type " + id,
+                    "left out for gate type " + id(),
                     setting.quantity().map(Amounts::format).orElseThrow());
         }
         return shape instanceof GateShape.Fixed fixed ? Amounts.si(Area.class, fixed.area()) : 0;
@@ -145,26 +120,6 @@ public final class Gate implements Serializable {
 
     /** The cross-section of this gate's adjustable shape at a number within its limits. */
     double squareMeters(GateShape.Adjustable adjustable, double number) {
-        return Border.number(id, "open area", "m²", adjustable.area().squareMeters(number));
-    }
-
-    @Override
-    public boolean equals(Object other) {
-        return other instanceof Gate that && id.equals(that.id) && parameters.equals(that.parameters);
-    }
-
-    @Override
-    public int hashCode() {
-        return Objects.hash(id, parameters);
-    }
-
-    /**
-     * Type and parameters.
-     *
-     * @return for example "sliding-gate, version 1 {deadOpening=0 mm, highestOpening=1 m, width=22 in}"
-     */
-    @Override
-    public String toString() {
-        return id + " " + parameters;
+        return Border.number(id(), "open area", "m²", adjustable.area().squareMeters(number));
     }
 }

@@ -10,11 +10,11 @@ import org.gritwright.core.uncertainty.Distribution;
 import org.gritwright.units.Amounts;
 import org.gritwright.units.InvalidInputException;
 import org.gritwright.units.check.Require;
+import org.gritwright.units.check.SerialForm;
 import org.gritwright.units.quantity.PulseCount;
 import org.gritwright.units.quantity.PulsesPerRevolution;
 import org.gritwright.units.quantity.RevolutionCount;
 import org.gritwright.units.quantity.RotationalSpeed;
-import org.jspecify.annotations.Nullable;
 
 /**
  * What was counted while material was caught. Implementations are immutable, serializable values.
@@ -39,7 +39,7 @@ public sealed interface ShaftCount extends Serializable {
      * @return true for pulses and for counter readings
      */
     default boolean isInPulses() {
-        return false;
+        return this instanceof Pulses || this instanceof CounterReadings;
     }
 
     /**
@@ -68,11 +68,6 @@ public sealed interface ShaftCount extends Serializable {
         public Pulses {
             Require.wholeNumber("counted pulses", PulseCount.class, pulses);
             Require.positive("counted pulses", PulseCount.class, pulses);
-        }
-
-        @Override
-        public boolean isInPulses() {
-            return true;
         }
 
         @Override
@@ -177,11 +172,6 @@ public sealed interface ShaftCount extends Serializable {
         }
 
         @Override
-        public boolean isInPulses() {
-            return true;
-        }
-
-        @Override
         public double revolutions(DriveFeedback feedback) {
             return pulses().revolutions(feedback);
         }
@@ -204,16 +194,7 @@ public sealed interface ShaftCount extends Serializable {
 
         /** What is written in its place, as an {@link Optional} can't be. */
         private Object writeReplace() {
-            return new Written(start, stop, modulus.orElse(null));
-        }
-
-        private record Written(
-                Quantity<PulseCount> start,
-                Quantity<PulseCount> stop,
-                @Nullable Quantity<PulseCount> modulusOrNull) implements Serializable {
-            private Object readResolve() {
-                return new CounterReadings(start, stop, Optional.ofNullable(modulusOrNull));
-            }
+            return SerialForm.of(this);
         }
     }
 

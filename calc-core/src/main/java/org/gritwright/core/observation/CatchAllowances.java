@@ -20,7 +20,7 @@ import org.gritwright.units.check.Require;
  *     or more and below 100 %
  * @param moisture of the material, where the mass of dry material matters; a catch's own measured moisture
  *     ({@link Conditions#moisture}) replaces its content
- * @param repeatability how catches scatter, from experience; used where fewer than three catches tell
+ * @param repeatability how catches scatter, from experience; pooled with what the catches show themselves
  */
 public record CatchAllowances(
         Quantity<Dimensionless> greatestSpillage,
@@ -41,6 +41,15 @@ public record CatchAllowances(
         Require.given(CatchAllowances.class, greatestSpillage, greatestTransient, moisture, repeatability);
         Require.share("greatest spillage", greatestSpillage);
         Require.share("greatest transient", greatestTransient);
+    }
+
+    /**
+     * How single catches scatter: as stated, or else as usual.
+     *
+     * @return the stated repeatability, or {@link Repeatability#COMMON}
+     */
+    public Repeatability scatter() {
+        return repeatability.orElse(Repeatability.COMMON);
     }
 
     /**

@@ -1,17 +1,14 @@
 package org.gritwright.core.observation;
 
 import static org.gritwright.core.finding.Argument.number;
-import static org.gritwright.core.finding.Argument.several;
 
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
-import java.util.Optional;
 import javax.measure.Quantity;
 import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Mass;
-import org.gritwright.core.finding.Argument;
 import org.gritwright.core.finding.Finding;
 import org.gritwright.core.finding.FindingCode;
 import org.gritwright.core.metering.DriveFeedback;
@@ -69,12 +66,12 @@ public final class CatchFindings {
         } else if (counted instanceof ShaftCount.ByEye byEye) {
             ofCountByEye(byEye, limits, findings);
         }
-        double revolutions = counted.revolutions(feedback);
-        if (Comparison.isAbove(Amounts.si(RevolutionCount.class, limits.fewestRevolutions()), revolutions)) {
+        double turns = counted.revolutions(feedback) / Amounts.si(Dimensionless.class, feedback.gearRatio());
+        if (Comparison.isAbove(Amounts.si(RevolutionCount.class, limits.fewestRevolutions()), turns)) {
             findings.add(Finding.of(
                     FindingCode.TOO_FEW_REVOLUTIONS,
                     Map.of(
-                            "counted", number(Amounts.of(revolutions, SpreadingUnits.REVOLUTION)),
+                            "counted", number(Amounts.of(turns, SpreadingUnits.REVOLUTION)),
                             "wanted", number(limits.fewestRevolutions()))));
         }
         return findings;
@@ -100,17 +97,5 @@ public final class CatchFindings {
                             "uncertainty", number(counted.standardUncertainty()),
                             "limit", number(limit))));
         }
-    }
-
-    /**
-     * What a budget omits.
-     *
-     * @param unknown what nobody knows
-     * @return the finding; none if everything is known
-     */
-    public static Optional<Finding> ofUnknown(List<Argument.Unknown> unknown) {
-        return unknown.isEmpty()
-                ? Optional.empty()
-                : Optional.of(Finding.of(FindingCode.UNCERTAINTY_INCOMPLETE, Map.of("unknown", several(unknown))));
     }
 }

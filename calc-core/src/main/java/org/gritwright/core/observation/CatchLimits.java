@@ -16,9 +16,10 @@ import org.gritwright.units.quantity.RevolutionCount;
  *
  * @param fill limits of the apparent fill; none for those of the conveyor's type
  * @param fewestPulses a catch with fewer pulses gets a finding
- * @param fewestRevolutions a catch with fewer revolutions gets a finding
+ * @param fewestRevolutions a catch with fewer turns of the conveyor's own drive shaft gets a finding, however many
+ *     revolutions and pulses a geared sensor counts: a few bars or pockets don't repeat
  * @param fewestDivisions a catch that weighs fewer divisions of its scale gets a finding
- * @param greatestScatter catches whose sample deviation is a larger part of their mean get a finding
+ * @param greatestScatter catches that are shown (95 %) to scatter by a larger part of their mean get a finding
  * @param greatestCountUncertainty a count by eye that is relatively less certain gets a finding
  * @param allowances errors that the readings don't show
  */
@@ -32,8 +33,8 @@ public record CatchLimits(
         CatchAllowances allowances) {
 
     /**
-     * The defaults: the conveyor type's fill; 100 pulses; 5 revolutions; 100 divisions; 5 % scatter; 2 % of a count by
-     * eye; no allowances. Common practice, no source.
+     * The defaults: the conveyor type's fill; 100 pulses; 5 turns of the conveyor's shaft; 100 divisions; 5 %
+     * scatter; 2 % of a count by eye; no allowances. Common practice, no source.
      */
     public static final CatchLimits COMMON = new CatchLimits(
             Optional.empty(),

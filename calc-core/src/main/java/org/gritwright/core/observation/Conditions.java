@@ -17,17 +17,19 @@ import org.gritwright.units.quantity.RotationalSpeed;
  * @param hopperLevel how full the hopper was
  * @param moisture moisture of the material
  * @param moistureBasis what the moisture is a part of
+ * @param scaleZeroed whether the scale was set to zero with the empty containers on it, so that tares of 0 are right
  */
 public record Conditions(
         Optional<Quantity<RotationalSpeed>> engineSpeed,
         Optional<Quantity<Temperature>> oilTemperature,
         Optional<Quantity<Dimensionless>> hopperLevel,
         Optional<Quantity<Dimensionless>> moisture,
-        Optional<Moisture.Basis> moistureBasis) {
+        Optional<Moisture.Basis> moistureBasis,
+        boolean scaleZeroed) {
 
     /** Nothing else was written down. */
-    public static final Conditions NONE =
-            new Conditions(Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty());
+    public static final Conditions NONE = new Conditions(
+            Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), false);
 
     /**
      * Checks that a moisture has its basis.
@@ -49,7 +51,7 @@ public record Conditions(
      * @return conditions with it
      */
     public Conditions withEngineSpeed(Quantity<RotationalSpeed> speed) {
-        return new Conditions(Optional.of(speed), oilTemperature, hopperLevel, moisture, moistureBasis);
+        return new Conditions(Optional.of(speed), oilTemperature, hopperLevel, moisture, moistureBasis, scaleZeroed);
     }
 
     /**
@@ -59,7 +61,7 @@ public record Conditions(
      * @return conditions with it
      */
     public Conditions withOilTemperature(Quantity<Temperature> temperature) {
-        return new Conditions(engineSpeed, Optional.of(temperature), hopperLevel, moisture, moistureBasis);
+        return new Conditions(engineSpeed, Optional.of(temperature), hopperLevel, moisture, moistureBasis, scaleZeroed);
     }
 
     /**
@@ -69,7 +71,7 @@ public record Conditions(
      * @return conditions with it
      */
     public Conditions withHopperLevel(Quantity<Dimensionless> level) {
-        return new Conditions(engineSpeed, oilTemperature, Optional.of(level), moisture, moistureBasis);
+        return new Conditions(engineSpeed, oilTemperature, Optional.of(level), moisture, moistureBasis, scaleZeroed);
     }
 
     /**
@@ -80,6 +82,16 @@ public record Conditions(
      * @return conditions with it
      */
     public Conditions withMoisture(Quantity<Dimensionless> content, Moisture.Basis basis) {
-        return new Conditions(engineSpeed, oilTemperature, hopperLevel, Optional.of(content), Optional.of(basis));
+        return new Conditions(
+                engineSpeed, oilTemperature, hopperLevel, Optional.of(content), Optional.of(basis), scaleZeroed);
+    }
+
+    /**
+     * The same conditions with a scale that was set to zero with the empty containers on it.
+     *
+     * @return conditions with it
+     */
+    public Conditions withScaleZeroed() {
+        return new Conditions(engineSpeed, oilTemperature, hopperLevel, moisture, moistureBasis, true);
     }
 }

@@ -12,16 +12,16 @@ import org.gritwright.core.weighing.Scale;
  * printed words are not.
  */
 public enum ErrorSource {
-    /** How the catches scatter, as they show themselves. */
+    /** How the catches scatter, as they show themselves, pooled with what was known before unless that is refuted. */
     SCATTER("scatter", "scatter of the catches", false),
+    /** How single catches are assumed to scatter where nobody has stated it: {@link Repeatability#COMMON}. */
+    ASSUMED_SCATTER("assumed-scatter", "scatter of catches, assumed", false),
     /** How single catches scatter, as is known from experience: a {@link Repeatability}. */
     REPEATABILITY("repeatability", "scatter of catches, from experience", false),
     /** The scatter of the catches about a discharge curve. */
     CURVE("curve", "curve through the catches", false),
     /** The rounding of scale and count together. */
     RESOLUTION("resolution", "resolution of scale and count", false),
-    /** By how much the rounding of scale and count is coarser than in the catches whose scatter is known. */
-    COARSER_RESOLUTION("coarser-resolution", "coarser scale and count", false),
     /** The rounding of the scale. */
     SCALE_ROUNDING("scale-rounding", "rounding of the scale", false),
     /** The count of revolutions. */

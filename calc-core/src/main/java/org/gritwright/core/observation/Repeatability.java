@@ -3,6 +3,7 @@ package org.gritwright.core.observation;
 import javax.measure.Quantity;
 import javax.measure.quantity.Dimensionless;
 import org.gritwright.units.Amounts;
+import org.gritwright.units.SpreadingUnits;
 import org.gritwright.units.check.Require;
 
 /**
@@ -14,8 +15,13 @@ import org.gritwright.units.check.Require;
  * @param degreesOfFreedom of the deviation, 1 or more; infinite for an assumption
  */
 public record Repeatability(Quantity<Dimensionless> relativeDeviation, double degreesOfFreedom) {
-    /** From this many catches on, their own scatter counts; it then covers the rounding of scale and count as well. */
-    public static final int FEWEST_CATCHES = 3;
+    /**
+     * How much catches are assumed to scatter where nobody has stated it: 1 %, as if it had been estimated with 2 degrees of
+     * freedom, so that a single catch is uncertain by 4.3 % (common practice, no source). Over trucks whose catches scatter by
+     * all of 0.3 to 3 %, intervals of 95 % with it hold the truth in 95 to 98 % of simulated days. Those of a truck that scatters
+     * by 2 or 3 % hold it in fewer, with one catch in as few as 86 or 74 %: state what is known of such a truck.
+     */
+    public static final Repeatability COMMON = new Repeatability(Amounts.of(1, SpreadingUnits.PERCENT), 2);
 
     /**
      * Checks the values.

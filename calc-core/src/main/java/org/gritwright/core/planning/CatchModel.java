@@ -13,12 +13,12 @@ import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Mass;
 import org.gritwright.core.observation.CatchLimits;
 import org.gritwright.core.observation.ErrorSource;
-import org.gritwright.core.observation.Repeatability;
 import org.gritwright.core.statistics.Student;
 import org.gritwright.core.uncertainty.Budget;
 import org.gritwright.core.uncertainty.Component;
 import org.gritwright.core.uncertainty.ComponentKey;
 import org.gritwright.core.uncertainty.Distribution;
+import org.gritwright.core.weighing.Scale;
 import org.gritwright.units.Amounts;
 import org.gritwright.units.InvalidInputException;
 import org.gritwright.units.Rounded;
@@ -34,15 +34,12 @@ import org.gritwright.units.quantity.RevolutionCount;
  * How uncertain catches of a given number of revolutions will be, relative to the mass per revolution.
  *
  * <p>A catch scatters by s = √(s₀² + rounding² + count²): its own scatter, the scale's rounding of gross and tare of each
- * container, the count. From {@link Repeatability#FEWEST_CATCHES} catches on, their scatter will show s, and the random part is
- * s ÷ √n with n − 1 degrees of freedom; fewer can't tell, and the three parts stand as they are assumed. The span of the
- * scale, spillage, transient and moisture are the same in every catch, and repeats don't shrink them.
+ * container, the count. Of n catches the random part is s ÷ √n. How much they scatter themselves, s₀, is known with the degrees
+ * of freedom that it is stated with, or usual, and n − 1 more that the catches will show. The span of the scale, spillage,
+ * transient and moisture are the same in every catch, and repeats don't shrink them.
  */
 final class CatchModel {
     static final double COVERAGE = 0.95;
-
-    /** The name of the row that holds all that repeats show. */
-    static final String SHOWN_SCATTER = "the scatter of the catches";
 
     /** The keys of what the caller allows for. */
     private static final Map<Cause, ComponentKey> KEYS = Map.of(
@@ -61,6 +58,7 @@ final class CatchModel {
     private final double containerKilograms;
     private final double tareKilograms;
     private final OptionalDouble countRevolutions;
+    private final double revolutionsPerTurn;
     private final double ownScatter;
     private final double common;
     private final double fewestRevolutions;
@@ -73,9 +71,11 @@ final class CatchModel {
      * @param containers the fewest containers that hold it
      * @param rounding relative standard uncertainty by the scale's rounding
      * @param count relative standard uncertainty by the count; 0 where nobody knows
-     * @param span relative standard uncertainty by the scale's span; none where nobody knows
+     * @param span relative standard uncertainty by the scale's span
+     * @param isSpanAssumed whether nobody knows how good the scale is
      */
-    record Catch(double revolutions, int containers, double rounding, double count, OptionalDouble span) {}
+    record Catch(
+            double revolutions, int containers, double rounding, double count, double span, boolean isSpanAssumed) {}
 
     CatchModel(CatchSetup setup) {
         this.setup = setup;
@@ -92,6 +92,7 @@ final class CatchModel {
         this.containerKilograms =
                 Math.min(Amounts.si(Mass.class, setup.containers().holds()), capacity - tareKilograms);
         this.countRevolutions = setup.count().uncertaintyRevolutions();
+        this.revolutionsPerTurn = Amounts.si(Dimensionless.class, setup.count().gearRatio());
         this.ownScatter = Amounts.si(Dimensionless.class, setup.scatter().relativeDeviation());
         double spillage = setup.limits().allowances().spillageUncertainty();
         double transientPart = setup.limits().allowances().transientUncertainty();
@@ -104,7 +105,11 @@ final class CatchModel {
         if (fewestRevolutions > mostRevolutions * (1 + ROUNDING)) {
             throw new InvalidInputException(
                     "containers",
-                    "able to hold the smallest sensible catch, " + text(fewestRevolutions) + " or "
+                    "able to hold the smallest sensible catch, " + text(fewestRevolutions)
+                            + (revolutionsPerTurn == 1
+                                    ? ""
+                                    : " (" + text(fewestRevolutions / revolutionsPerTurn) + " of the conveyor shaft)")
+                            + " or "
                             + Rounded.text(mass(fewestRevolutions), 3),
                     Rounded.text(mass(mostRevolutions), 3) + " in all");
         }
@@ -118,7 +123,7 @@ final class CatchModel {
     private double fewestRevolutions() {
         CatchLimits limits = setup.limits();
         double fewest = Math.max(
-                Amounts.si(RevolutionCount.class, limits.fewestRevolutions()),
+                Amounts.si(RevolutionCount.class, limits.fewestRevolutions()) * revolutionsPerTurn,
                 limits.fewestDivisions() * Amounts.si(Mass.class, setup.scale().division()) / kilogramsPerRevolution);
         if (setup.count() instanceof PlannedCount.Pulses pulses) {
             return Math.max(
@@ -158,9 +163,8 @@ final class CatchModel {
                 containers,
                 setup.scale().roundingKilograms() * Math.sqrt(2.0 * containers) / kilograms,
                 countRevolutions.orElse(0) / revolutions,
-                limit.isPresent()
-                        ? OptionalDouble.of(Distribution.RECTANGULAR.standardUncertainty(limit.getAsDouble()))
-                        : limit);
+                Distribution.RECTANGULAR.standardUncertainty(limit.orElse(Scale.COMMON_SPAN_LIMIT)),
+                limit.isEmpty());
     }
 
     private double scatterSquared(Catch one) {
@@ -169,8 +173,7 @@ final class CatchModel {
 
     /** The relative standard uncertainty of the mean of n catches. */
     private double standard(Catch one, int n) {
-        double span = one.span().orElse(0);
-        return Math.sqrt(scatterSquared(one) / n + common + span * span);
+        return Math.sqrt(scatterSquared(one) / n + common + one.span() * one.span());
     }
 
     /** A bound that costs no quantile. */
@@ -181,12 +184,15 @@ final class CatchModel {
     /** The relative expanded uncertainty (95 %), as the budget gives it. */
     double expanded(Catch one, int n) {
         double variance = standard(one, n) * standard(one, n);
-        boolean shown = n >= Repeatability.FEWEST_CATCHES;
-        double uncertain = (shown ? scatterSquared(one) : ownScatter * ownScatter) / n;
-        double freedom = shown ? n - 1.0 : setup.scatter().degreesOfFreedom();
+        double uncertain = ownScatter * ownScatter / n;
         double part = variance > 0 ? uncertain / variance : 0;
-        double effective = part > 0 ? freedom / (part * part) : Double.POSITIVE_INFINITY;
+        double effective = part > 0 ? scatterDegrees(n) / (part * part) : Double.POSITIVE_INFINITY;
         return Student.of(Math.max(1, effective)).coverageFactor(COVERAGE) * Math.sqrt(variance);
+    }
+
+    /** What is known before, pooled with what the catches will show. */
+    private double scatterDegrees(int n) {
+        return setup.scatter().degreesOfFreedom() + n - 1;
     }
 
     CatchSeries series(Catch one, int n) {
@@ -198,6 +204,7 @@ final class CatchModel {
         return new CatchSeries(
                 n,
                 Amounts.of(one.revolutions(), SpreadingUnits.REVOLUTION),
+                Amounts.of(one.revolutions() / revolutionsPerTurn, SpreadingUnits.REVOLUTION),
                 pulses,
                 mass(one.revolutions()),
                 one.containers(),
@@ -213,32 +220,28 @@ final class CatchModel {
     Budget<Dimensionless> budget(Catch one, int n) {
         List<Component<Dimensionless>> rows = new ArrayList<>();
         double root = Math.sqrt(n);
-        if (n >= Repeatability.FEWEST_CATCHES) {
-            Quantity<Dimensionless> shown = percent(Math.sqrt(scatterSquared(one)) / root);
-            rows.add(Component.typeA(ErrorSource.SCATTER.key(), SHOWN_SCATTER, shown, shown, n - 1.0));
-        } else {
-            Quantity<Dimensionless> assumed = percent(ownScatter / root);
-            rows.add(new Component<>(
-                    ErrorSource.REPEATABILITY.key(),
-                    Cause.SCATTER.words(),
-                    Component.Evaluation.TYPE_B,
-                    Distribution.NORMAL,
-                    assumed,
-                    assumed,
-                    setup.scatter().degreesOfFreedom(),
-                    Optional.empty()));
-            rows.add(row(Cause.ROUNDING, ErrorSource.SCALE_ROUNDING.key(), Distribution.NORMAL, one.rounding() / root));
-            if (countRevolutions.isPresent()) {
-                boolean pulses = setup.count() instanceof PlannedCount.Pulses;
-                rows.add(row(
-                        Cause.COUNT,
-                        ErrorSource.COUNT.key(),
-                        pulses && n == 1 ? Distribution.TRIANGULAR : Distribution.NORMAL,
-                        one.count() / root));
-            }
+        Quantity<Dimensionless> scatter = percent(ownScatter / root);
+        boolean pooled = n > 1 && !Double.isInfinite(setup.scatter().degreesOfFreedom());
+        rows.add(new Component<>(
+                (pooled ? ErrorSource.SCATTER : setup.scatterSource()).key(),
+                Cause.SCATTER.words(),
+                pooled ? Component.Evaluation.TYPE_A : Component.Evaluation.TYPE_B,
+                Distribution.NORMAL,
+                scatter,
+                scatter,
+                scatterDegrees(n),
+                Optional.empty()));
+        rows.add(row(Cause.ROUNDING, ErrorSource.SCALE_ROUNDING.key(), Distribution.NORMAL, one.rounding() / root));
+        if (countRevolutions.isPresent()) {
+            boolean pulses = setup.count() instanceof PlannedCount.Pulses;
+            rows.add(row(
+                    Cause.COUNT,
+                    ErrorSource.COUNT.key(),
+                    pulses && n == 1 ? Distribution.TRIANGULAR : Distribution.NORMAL,
+                    one.count() / root));
         }
         ComponentKey ofSpan = ErrorSource.spanOf(setup.scale());
-        one.span().ifPresent(span -> rows.add(row(Cause.SPAN, ofSpan, Distribution.RECTANGULAR, span)));
+        rows.add(row(Cause.SPAN, ofSpan, Distribution.RECTANGULAR, one.span()));
         common().forEach((cause, uncertainty) -> {
             if (uncertainty > 0) {
                 rows.add(row(cause, Objects.requireNonNull(KEYS.get(cause)), Distribution.RECTANGULAR, uncertainty));
@@ -264,19 +267,15 @@ final class CatchModel {
         return parts;
     }
 
-    /** The largest of all parts; if that is the catches' scatter, the largest part of the scatter. */
+    /** The largest row of the budget. */
     Cause mainCause(Catch one, int n) {
         Map<Cause, Double> parts = common();
-        parts.put(Cause.SPAN, one.span().orElse(0));
+        parts.put(Cause.SPAN, one.span());
         Map.Entry<Cause, Double> largest = largest(parts);
-        double inScatter = Math.sqrt(scatterSquared(one) / n);
         Map<Cause, Double> random = new EnumMap<>(Cause.class);
         random.put(Cause.SCATTER, ownScatter);
         random.put(Cause.ROUNDING, one.rounding());
         random.put(Cause.COUNT, one.count());
-        if (n >= Repeatability.FEWEST_CATCHES) {
-            return (inScatter >= largest.getValue() ? largest(random) : largest).getKey();
-        }
         random.replaceAll((cause, part) -> part / Math.sqrt(n));
         Map.Entry<Cause, Double> largestRandom = largest(random);
         return (largestRandom.getValue() >= largest.getValue() ? largestRandom : largest).getKey();
@@ -289,15 +288,17 @@ final class CatchModel {
     private List<String> assumptions(Catch one, int n) {
         List<String> assumptions = new ArrayList<>();
         String scatter = Amounts.format(setup.scatter().relativeDeviation());
-        String known =
-                setup.limits().allowances().repeatability().isPresent() ? "stated" : "common practice, no source";
-        assumptions.add("One catch is assumed to scatter by " + scatter + " (" + known + ")"
-                + (n >= Repeatability.FEWEST_CATCHES
-                        ? "; the catches themselves will show it."
-                        : "; so few catches can't show whether it does."));
-        if (one.span().isEmpty()) {
-            assumptions.add("The error of scale " + setup.scale().id()
-                    + " is not included: its accuracy is not known, and there is no test weight near the load.");
+        assumptions.add((setup.limits().allowances().repeatability().isPresent()
+                        ? "One catch is taken to scatter by " + scatter + ", as stated"
+                        : "Nothing is stated about how catches scatter; one is assumed to scatter by " + scatter
+                                + " (common practice, no source)")
+                + (n > 1 ? "; the catches themselves will show more." : "; one catch can't show whether it does."));
+        if (one.isSpanAssumed()) {
+            assumptions.add(
+                    "The error of scale " + setup.scale().id()
+                            + " is assumed to be at most "
+                            + Amounts.format(percent(Scale.COMMON_SPAN_LIMIT))
+                            + " (common practice, no source): its accuracy is not known, and there is no test weight near the load.");
         }
         if (countRevolutions.isEmpty()) {
             assumptions.add("The uncertainty of the revolutions is not included: nothing counts them.");

@@ -19,6 +19,7 @@ import org.gritwright.units.quantity.RotationalSpeed;
  *
  * @param repeats how many catches
  * @param revolutions the revolutions of the sensed or watched shaft in each
+ * @param conveyorTurns the turns of the conveyor's own drive shaft in each: those revolutions ÷ the gear ratio
  * @param pulses the pulses in each, to the nearest whole one; none without a sensor
  * @param massPerCatch the mass expected in each
  * @param containersToFill the containers filled in each
@@ -28,6 +29,7 @@ import org.gritwright.units.quantity.RotationalSpeed;
 public record CatchSeries(
         int repeats,
         Quantity<RevolutionCount> revolutions,
+        Quantity<RevolutionCount> conveyorTurns,
         Optional<Quantity<PulseCount>> pulses,
         Quantity<Mass> massPerCatch,
         int containersToFill,
@@ -36,7 +38,7 @@ public record CatchSeries(
 
     /** Copies the list. */
     public CatchSeries {
-        Require.given(CatchSeries.class, revolutions, pulses, massPerCatch, budget, assumptions);
+        Require.given(CatchSeries.class, revolutions, conveyorTurns, pulses, massPerCatch, budget, assumptions);
         assumptions = List.copyOf(assumptions);
     }
 

@@ -5,10 +5,9 @@ import java.util.Optional;
 import javax.measure.Quantity;
 import org.gritwright.core.observation.CatchAllowances;
 import org.gritwright.core.observation.CatchLimits;
+import org.gritwright.core.observation.ErrorSource;
 import org.gritwright.core.observation.Repeatability;
 import org.gritwright.core.weighing.Scale;
-import org.gritwright.units.Amounts;
-import org.gritwright.units.SpreadingUnits;
 import org.gritwright.units.check.Require;
 import org.gritwright.units.quantity.DischargePerRevolution;
 
@@ -21,7 +20,7 @@ import org.gritwright.units.quantity.DischargePerRevolution;
  * @param count how the revolutions become known
  * @param expected the expected discharge per revolution of the sensed or watched shaft, greater than zero
  * @param limits thresholds beyond which a catch is flagged, within which a planned one stays; and the allowances, with {@link
- *     #COMMON_SCATTER} where no repeatability is known
+ *     Repeatability#COMMON} where no repeatability is known
  */
 public record CatchSetup(
         Scale scale,
@@ -30,9 +29,6 @@ public record CatchSetup(
         PlannedCount count,
         Quantity<DischargePerRevolution> expected,
         CatchLimits limits) {
-
-    /** How much catches are assumed to scatter where nobody knows: 2 % (common practice, no source). */
-    public static final Repeatability COMMON_SCATTER = Repeatability.assumed(Amounts.of(2, SpreadingUnits.PERCENT));
 
     /**
      * Checks that all are given.
@@ -74,8 +70,8 @@ public record CatchSetup(
     }
 
     /**
-     * The same for a verification catch after calibration catches: three of those or more show the scatter, which is
-     * then known with one degree of freedom less than there are; and moisture doesn't matter, because masses of one
+     * The same for a verification catch after calibration catches: two of those or more show the scatter, each after the
+     * first with one degree of freedom more; and moisture doesn't matter, because masses of one
      * material are compared.
      *
      * @param calibrationCatches how many, 0 or more
@@ -83,14 +79,12 @@ public record CatchSetup(
      */
     public CatchSetup afterCalibration(int calibrationCatches) {
         CatchAllowances known = limits.allowances();
-        double degrees = calibrationCatches >= Repeatability.FEWEST_CATCHES
-                ? calibrationCatches - 1
-                : scatter().degreesOfFreedom();
-        return allowing(new CatchAllowances(
-                known.greatestSpillage(),
-                known.greatestTransient(),
-                Optional.empty(),
-                Optional.of(new Repeatability(scatter().relativeDeviation(), degrees))));
+        Optional<Repeatability> scatter = calibrationCatches > 1
+                ? Optional.of(new Repeatability(
+                        scatter().relativeDeviation(), scatter().degreesOfFreedom() + calibrationCatches - 1))
+                : known.repeatability();
+        return allowing(
+                new CatchAllowances(known.greatestSpillage(), known.greatestTransient(), Optional.empty(), scatter));
     }
 
     /**
@@ -109,6 +103,12 @@ public record CatchSetup(
      * @return the repeatability
      */
     public Repeatability scatter() {
-        return limits.allowances().repeatability().orElse(COMMON_SCATTER);
+        return limits.allowances().scatter();
+    }
+
+    ErrorSource scatterSource() {
+        return limits.allowances().repeatability().isPresent()
+                ? ErrorSource.REPEATABILITY
+                : ErrorSource.ASSUMED_SCATTER;
     }
 }

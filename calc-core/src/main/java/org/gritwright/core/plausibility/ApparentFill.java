@@ -25,11 +25,14 @@ import org.gritwright.units.quantity.BulkDensity;
  * <p>It is the check that no scale and no counter can give: a wrong gate reading or pulse count shows as a fill that
  * can't be. Immutable, thread-safe, a value.
  *
+ * <p>It is as uncertain as the discharge is, and counts as unusual or impossible only where it is so by more than that.
+ *
  * @param value the apparent fill, greater than zero
+ * @param relativeUncertainty the relative expanded uncertainty (95 %) of the discharge, 0 or more
  * @param limits the limits it was compared with
  * @param slips if it is unusual, every single slip of input that would explain it; none is picked
  */
-public record ApparentFill(double value, FillLimits limits, List<Slip> slips) {
+public record ApparentFill(double value, double relativeUncertainty, FillLimits limits, List<Slip> slips) {
     /**
      * Copies the list.
      *
@@ -37,6 +40,7 @@ public record ApparentFill(double value, FillLimits limits, List<Slip> slips) {
      */
     public ApparentFill {
         Require.given(ApparentFill.class, limits, slips);
+        Require.notNegative("relative uncertainty of the apparent fill", relativeUncertainty);
         Require.that(value > 0 && value <= Double.MAX_VALUE, "apparent fill", "finite and greater than 0", value);
         slips = List.copyOf(slips);
     }
@@ -45,6 +49,7 @@ public record ApparentFill(double value, FillLimits limits, List<Slip> slips) {
      * The apparent fill of a discharge.
      *
      * @param kilogramsPerRevolution the discharge per revolution of the sensed shaft, greater than zero
+     * @param relativeUncertainty its relative expanded uncertainty (95 %)
      * @param inPulses whether the revolutions came from pulses, so that a wrong number of pulses per revolution may
      *     explain an unusual fill
      * @param point the calibration point
@@ -54,6 +59,7 @@ public record ApparentFill(double value, FillLimits limits, List<Slip> slips) {
      */
     public static ApparentFill of(
             double kilogramsPerRevolution,
+            double relativeUncertainty,
             boolean inPulses,
             CalibrationPoint point,
             Optional<FillLimits> callersLimits) {
@@ -61,9 +67,18 @@ public record ApparentFill(double value, FillLimits limits, List<Slip> slips) {
         double looseVolume = kilogramsPerRevolution
                 / Amounts.si(BulkDensity.class, point.material().looseBulkDensity());
         double fill = looseVolume / point.metering().sweptCubicMetersPerRevolution(point.setting());
-        List<Slip> slips =
-                limits.isUsual(fill) ? List.of() : FillSlips.search(looseVolume, fill, inPulses, point, limits);
-        return new ApparentFill(fill, limits, slips);
+        List<Slip> slips = limits.isUsual(nearest(fill, relativeUncertainty, limits))
+                ? List.of()
+                : FillSlips.search(looseVolume, fill, inPulses, point, limits);
+        return new ApparentFill(fill, relativeUncertainty, limits, slips);
+    }
+
+    /** The fill that is nearest to the usual ones and still explained by the uncertainty. */
+    private static double nearest(double fill, double relativeUncertainty, FillLimits limits) {
+        if (fill > limits.highestUsual()) {
+            return Math.max(limits.highestUsual(), fill / (1 + relativeUncertainty));
+        }
+        return fill < limits.lowestUsual() ? Math.min(limits.lowestUsual(), fill * (1 + relativeUncertainty)) : fill;
     }
 
     /**
@@ -81,10 +96,11 @@ public record ApparentFill(double value, FillLimits limits, List<Slip> slips) {
      * @return nothing for a usual fill; one finding otherwise
      */
     public Optional<Finding> finding() {
-        if (limits.isUsual(value)) {
+        double explained = nearest(value, relativeUncertainty, limits);
+        if (limits.isUsual(explained)) {
             return Optional.empty();
         }
-        boolean possible = limits.isPossible(value);
+        boolean possible = limits.isPossible(explained);
         double lowest = possible ? limits.lowestUsual() : limits.lowestPossible();
         double highest = possible ? limits.highestUsual() : limits.highestPossible();
         return Optional.of(Finding.of(

@@ -1,12 +1,9 @@
 package org.gritwright.core.plausibility;
 
-import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
-import java.util.TreeSet;
 import java.util.function.DoublePredicate;
-import java.util.regex.Pattern;
 import javax.measure.Quantity;
 import javax.measure.Unit;
 import org.gritwright.core.finding.Slip;
@@ -31,8 +28,6 @@ final class FillSlips {
 
     /** Both edges of a pulse counted or one of two; decimal point misplaced. */
     private static final List<Double> SENSOR_FACTORS = List.of(2.0, 10.0);
-
-    private static final Pattern NUMBER = Pattern.compile("(0|[1-9]\\d*)(\\.\\d+)?");
 
     private final double looseCubicMetersPerRevolution;
     private final CalibrationPoint point;
@@ -90,11 +85,9 @@ final class FillSlips {
         for (double factor : point.setting().scale() == Setting.Scale.HEIGHT ? OPENING_FACTORS : SETTING_FACTORS) {
             addFactorSlips(Term.GATE_SETTING, recorded, factor, restores);
         }
-        String digits =
-                BigDecimal.valueOf(numberOf(recorded)).stripTrailingZeros().toPlainString();
         Unit<Q> unit = recorded.getUnit();
-        addDigitSlip(Slip.Mistake.DIGIT_TOO_MANY, withOneDigitLess(digits), unit, restores);
-        addDigitSlip(Slip.Mistake.DIGIT_DROPPED, withOneDigitMore(digits), unit, restores);
+        addDigitSlip(Slip.Mistake.DIGIT_TOO_MANY, Digits.withOneLess(numberOf(recorded)), unit, restores);
+        addDigitSlip(Slip.Mistake.DIGIT_DROPPED, Digits.withOneMore(numberOf(recorded)), unit, restores);
     }
 
     private <Q extends Quantity<Q>> void addFactorSlips(
@@ -118,31 +111,7 @@ final class FillSlips {
         List<Quantity<?>> restoring = new ArrayList<>();
         candidates.stream().filter(restores::test).forEach(candidate -> restoring.add(Amounts.of(candidate, unit)));
         if (!restoring.isEmpty()) {
-            found.add(Slip.ofDigit(Term.GATE_SETTING, mistake, restoring));
-        }
-    }
-
-    private static Set<Double> withOneDigitLess(String number) {
-        Set<Double> shorter = new TreeSet<>();
-        for (int i = 0; i < number.length(); i++) {
-            addIfNumber(number.substring(0, i) + number.substring(i + 1), shorter);
-        }
-        return shorter;
-    }
-
-    private static Set<Double> withOneDigitMore(String number) {
-        Set<Double> longer = new TreeSet<>();
-        for (int i = 0; i <= number.length(); i++) {
-            for (char digit = '0'; digit <= '9'; digit++) {
-                addIfNumber(number.substring(0, i) + digit + number.substring(i), longer);
-            }
-        }
-        return longer;
-    }
-
-    private static void addIfNumber(String candidate, Set<Double> numbers) {
-        if (NUMBER.matcher(candidate).matches()) {
-            numbers.add(Double.valueOf(candidate));
+            found.add(Slip.of(Term.GATE_SETTING, mistake, restoring));
         }
     }
 }

@@ -10,7 +10,6 @@ import org.gritwright.core.uncertainty.Distribution;
 import org.gritwright.core.uncertainty.Measured;
 import org.gritwright.units.Amounts;
 import org.gritwright.units.SpreadingUnits;
-import org.gritwright.units.check.Require;
 
 /**
  * An uncertainty budget as it stands in a record.
@@ -49,25 +48,10 @@ public record BudgetOutcome(
             Quantity<?> contribution,
             Optional<Quantity<Dimensionless>> degreesOfFreedom,
             Optional<String> group,
-            Quantity<Dimensionless> share) {
-        /** Checks that nothing is null. */
-        public Row {
-            Require.given(
-                    Row.class,
-                    name,
-                    evaluation,
-                    distribution,
-                    standardUncertainty,
-                    contribution,
-                    degreesOfFreedom,
-                    group,
-                    share);
-        }
-    }
+            Quantity<Dimensionless> share) {}
 
     /** Copies the list. */
     public BudgetOutcome {
-        Require.given(BudgetOutcome.class, components, combined, degreesOfFreedom, expanded, dominant);
         components = List.copyOf(components);
     }
 

@@ -9,7 +9,6 @@ import org.gritwright.core.statistics.RatioEstimator;
 import org.gritwright.core.uncertainty.Measured;
 import org.gritwright.units.Amounts;
 import org.gritwright.units.SpreadingUnits;
-import org.gritwright.units.check.Require;
 import org.gritwright.units.quantity.DischargePerRevolution;
 
 /**
@@ -36,21 +35,6 @@ public record CalibrationOutcome(
         Optional<Quantity<Mass>> massPerStart,
         Optional<Quantity<Mass>> massPerStartUncertainty,
         Optional<BudgetOutcome> budget) {
-    /** Checks that nothing is null. */
-    public CalibrationOutcome {
-        Require.given(
-                CalibrationOutcome.class,
-                catches,
-                estimator,
-                dischargePerRevolution,
-                standardUncertainty,
-                sampleDeviation,
-                apparentFill,
-                massPerStart,
-                massPerStartUncertainty,
-                budget);
-    }
-
     static CalibrationOutcome of(Calibration calibration) {
         return new CalibrationOutcome(
                 Amounts.of(calibration.catches().size(), SpreadingUnits.ONE),

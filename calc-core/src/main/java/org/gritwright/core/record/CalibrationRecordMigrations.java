@@ -1,12 +1,14 @@
 package org.gritwright.core.record;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.gritwright.core.json.JsonNode;
 import org.gritwright.core.json.Migrating;
 import org.gritwright.core.json.Migration;
+import org.gritwright.core.json.Schema;
 
 /** How calibration records of older versions become those of the version that is written. */
 final class CalibrationRecordMigrations {
@@ -41,9 +43,8 @@ final class CalibrationRecordMigrations {
         }
         if (record.fields().remove("nextStep") instanceof JsonNode.TextNode step
                 && !step.text().equals("nothing")) {
-            Map<String, JsonNode> toDo = new LinkedHashMap<>();
-            toDo.put("step", new JsonNode.TextNode(step.text().replace("mend-", "fix-")));
-            record.fields().put("toDo", list(new JsonNode.ObjectNode(toDo)));
+            JsonNode text = Schema.text(step.text().replace("mend-", "fix-"));
+            record.fields().put("toDo", list(Schema.object(Map.entry("step", text))));
         }
     }
 
@@ -61,10 +62,7 @@ final class CalibrationRecordMigrations {
         migrating.objects(record, from).forEach(one -> {
             JsonNode material = one.fields().remove("material");
             JsonNode opening = one.fields().remove("opening");
-            List<JsonNode> key = new ArrayList<>();
-            key.add(material);
-            key.add(opening);
-            JsonNode.ObjectNode point = points.computeIfAbsent(key, any -> {
+            JsonNode.ObjectNode point = points.computeIfAbsent(Arrays.asList(material, opening), any -> {
                 Map<String, JsonNode> fields = new LinkedHashMap<>();
                 if (material != null) {
                     fields.put("material", material);
@@ -90,18 +88,17 @@ final class CalibrationRecordMigrations {
     }
 
     /** Version 1 kept the first reason only, as a sentence. */
-    private static JsonNode.ObjectNode refusal(String sentence) {
+    private static JsonNode refusal(String sentence) {
         int rule = sentence.indexOf(MUST_BE);
         int value = sentence.lastIndexOf(VALUE);
         boolean whole = rule < 0 || value < rule;
-        Map<String, JsonNode> fields = new LinkedHashMap<>();
-        fields.put("pointer", new JsonNode.TextNode(""));
-        fields.put("subject", new JsonNode.TextNode(""));
-        fields.put("field", new JsonNode.TextNode(whole ? sentence : sentence.substring(0, rule)));
-        fields.put(
-                "accepted",
-                new JsonNode.TextNode(whole ? "otherwise" : sentence.substring(rule + MUST_BE.length(), value)));
-        fields.put("value", new JsonNode.TextNode(whole ? "" : sentence.substring(value + VALUE.length())));
-        return new JsonNode.ObjectNode(fields);
+        return Schema.object(
+                Map.entry("pointer", Schema.text("")),
+                Map.entry("subject", Schema.text("")),
+                Map.entry("field", Schema.text(whole ? sentence : sentence.substring(0, rule))),
+                Map.entry(
+                        "accepted",
+                        Schema.text(whole ? "otherwise" : sentence.substring(rule + MUST_BE.length(), value))),
+                Map.entry("value", Schema.text(whole ? "" : sentence.substring(value + VALUE.length()))));
     }
 }

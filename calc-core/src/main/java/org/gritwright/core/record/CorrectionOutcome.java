@@ -9,7 +9,6 @@ import org.gritwright.core.calibration.CalibrationFactor;
 import org.gritwright.core.judgement.Verdict;
 import org.gritwright.core.verification.Correction;
 import org.gritwright.core.verification.Judgement;
-import org.gritwright.units.check.Require;
 
 /**
  * A correction as it stands in a record.
@@ -30,7 +29,6 @@ public record CorrectionOutcome(
         Correction.Status status,
         Optional<Correction.Basis> basis,
         List<Step> history) {
-
     /**
      * A step of a correction's history.
      *
@@ -48,11 +46,6 @@ public record CorrectionOutcome(
             Optional<Quantity<Dimensionless>> error,
             Optional<Quantity<Dimensionless>> expandedUncertainty,
             Optional<Verdict> verdict) {
-        /** Checks that nothing is null. */
-        public Step {
-            Require.given(Step.class, on, action, value, error, expandedUncertainty, verdict);
-        }
-
         static Step of(Correction.Step step) {
             return new Step(
                     step.on(),
@@ -66,7 +59,6 @@ public record CorrectionOutcome(
 
     /** Copies the list. */
     public CorrectionOutcome {
-        Require.given(CorrectionOutcome.class, asFound, computed, toEnter, asLeft, status, basis, history);
         history = List.copyOf(history);
     }
 

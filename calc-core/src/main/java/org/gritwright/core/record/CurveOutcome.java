@@ -11,7 +11,6 @@ import org.gritwright.core.statistics.LackOfFit;
 import org.gritwright.core.uncertainty.Measured;
 import org.gritwright.units.Amounts;
 import org.gritwright.units.SpreadingUnits;
-import org.gritwright.units.check.Require;
 import org.gritwright.units.quantity.BulkDensity;
 import org.gritwright.units.quantity.DischargePerRevolution;
 
@@ -38,7 +37,6 @@ public record CurveOutcome(
         Optional<Quantity<?>> deadOpeningUncertainty,
         Optional<Quantity<Dimensionless>> misfitChance,
         List<Point> points) {
-
     /**
      * What the curve gives at a setting.
      *
@@ -50,11 +48,6 @@ public record CurveOutcome(
             Quantity<?> setting,
             Quantity<DischargePerRevolution> dischargePerRevolution,
             Optional<Quantity<DischargePerRevolution>> standardUncertainty) {
-        /** Checks that nothing is null. */
-        public Point {
-            Require.given(Point.class, setting, dischargePerRevolution, standardUncertainty);
-        }
-
         private static Point of(DischargeCurve curve, Setting setting) {
             Measured<DischargePerRevolution> discharge = curve.predict(setting).dischargePerRevolution();
             return new Point(setting.quantity().orElseThrow(), discharge.value(), discharge.standardUncertainty());
@@ -63,17 +56,6 @@ public record CurveOutcome(
 
     /** Copies the list. */
     public CurveOutcome {
-        Require.given(
-                CurveOutcome.class,
-                material,
-                model,
-                catches,
-                effectiveBulkDensity,
-                effectiveBulkDensityUncertainty,
-                deadOpening,
-                deadOpeningUncertainty,
-                misfitChance,
-                points);
         points = List.copyOf(points);
     }
 

@@ -1,15 +1,29 @@
 package org.gritwright.core.record;
 
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.OutputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.stream.Stream;
 import org.gritwright.core.document.DocumentLimits;
+import org.gritwright.core.document.ProblemCode;
 import org.gritwright.core.document.RejectedDocumentException;
 import org.gritwright.core.fleet.day.FleetDay;
-import org.gritwright.core.json.Format;
+import org.gritwright.core.json.JsonNode;
+import org.gritwright.core.json.JsonText;
+import org.gritwright.core.json.Migrating;
 import org.gritwright.core.json.Migration;
 import org.gritwright.core.json.ObjectCodec;
+import org.gritwright.core.json.Pointer;
+import org.gritwright.core.json.Problems;
+import org.gritwright.core.json.Schema;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A kind of document: a JSON format with a name and a version, read strictly and written in one canonical form.
@@ -37,10 +51,28 @@ public final class Document<T> {
             CalibrationRecordCodecs.CALIBRATION_RECORD,
             CalibrationRecordMigrations.STEPS);
 
-    private final Format<T> format;
+    private static final String FORMAT = "format";
+    private static final String VERSION = "formatVersion";
+    private static final String MINOR = "formatMinor";
 
-    private Document(String name, int minor, ObjectCodec<T> codec, List<Migration> migrations) {
-        this.format = new Format<>(name, minor, codec, migrations);
+    private final String name;
+    private final int minor;
+    private final ObjectCodec<T> codec;
+    private final List<Migration> migrations;
+
+    /**
+     * Defines a format.
+     *
+     * @param name its name, which it keeps
+     * @param minor the minor version that is written
+     * @param codec the object, without the fields that name format and version
+     * @param migrations from each earlier version to the next, the oldest first; the version written is one more
+     */
+    Document(String name, int minor, ObjectCodec<T> codec, List<Migration> migrations) {
+        this.name = name;
+        this.minor = minor;
+        this.codec = codec;
+        this.migrations = List.copyOf(migrations);
     }
 
     /**
@@ -49,7 +81,7 @@ public final class Document<T> {
      * @return for example "gritwright/fleet-day"
      */
     public String format() {
-        return format.name();
+        return name;
     }
 
     /**
@@ -58,7 +90,7 @@ public final class Document<T> {
      * @return the version
      */
     public int version() {
-        return format.version();
+        return migrations.size() + 1;
     }
 
     /**
@@ -68,7 +100,7 @@ public final class Document<T> {
      * @return the minor version; 0 is written by leaving it out
      */
     public int minorVersion() {
-        return format.minor();
+        return minor;
     }
 
     /**
@@ -93,7 +125,16 @@ public final class Document<T> {
      * @throws RejectedDocumentException if the document can't be used; it lists everything that is wrong
      */
     public T read(InputStream in, DocumentLimits limits) throws IOException, RejectedDocumentException {
-        return format.read(in, limits);
+        Problems problems = new Problems(limits.problems());
+        JsonNode node = JsonText.read(in, limits, problems);
+        if (!(node instanceof JsonNode.ObjectNode root)) {
+            problems.add(ProblemCode.WRONG_TYPE, Pointer.ROOT, "an object", node);
+            throw problems.rejected();
+        }
+        migrate(root, takeVersion(root, problems), problems);
+        T document = codec.read(root, Pointer.ROOT, problems);
+        problems.throwIfAny();
+        return Objects.requireNonNull(document, "nothing but problems makes it null");
     }
 
     /**
@@ -104,7 +145,14 @@ public final class Document<T> {
      * @throws IOException if the stream can't be written
      */
     public void write(T document, OutputStream out) throws IOException {
-        format.write(document, out);
+        Map<String, JsonNode> fields = new LinkedHashMap<>();
+        fields.put(FORMAT, Schema.text(name));
+        fields.put(VERSION, number(version()));
+        if (minor > 0) {
+            fields.put(MINOR, number(minor));
+        }
+        fields.putAll(((JsonNode.ObjectNode) codec.write(document)).fields());
+        JsonText.write(new JsonNode.ObjectNode(fields), out);
     }
 
     /**
@@ -114,7 +162,7 @@ public final class Document<T> {
      * @return the canonical form
      */
     public String toText(T document) {
-        return format.toText(document);
+        return text(out -> write(document, out));
     }
 
     /**
@@ -124,6 +172,108 @@ public final class Document<T> {
      * @return the schema
      */
     public String schema() {
-        return format.schema();
+        Schema schema = new Schema();
+        JsonNode.ObjectNode definition = (JsonNode.ObjectNode) codec.definition(schema);
+        Map<String, JsonNode> properties = new LinkedHashMap<>();
+        properties.put(FORMAT, Schema.object(Map.entry("const", Schema.text(name))));
+        properties.put(VERSION, Schema.object(Map.entry("const", number(version()))));
+        if (minor > 0) {
+            properties.put(
+                    MINOR,
+                    Schema.object(
+                            Map.entry("type", Schema.text("integer")),
+                            Map.entry("minimum", number(0)),
+                            Map.entry("maximum", number(minor))));
+        }
+        properties.putAll(((JsonNode.ObjectNode) definition.get("properties")).fields());
+        Map<String, JsonNode> root = new LinkedHashMap<>(definition.fields());
+        root.put("properties", new JsonNode.ObjectNode(properties));
+        root.put(
+                "required",
+                Schema.array(Stream.concat(
+                                Stream.of(Schema.text(FORMAT), Schema.text(VERSION)),
+                                ((JsonNode.ArrayNode) definition.get("required")).items().stream())
+                        .toList()));
+        JsonNode document =
+                schema.document(name + ", version " + text(version(), minor), new JsonNode.ObjectNode(root));
+        return text(out -> JsonText.write(document, out));
+    }
+
+    private void migrate(JsonNode.ObjectNode root, int from, Problems problems) {
+        if (from < version()) {
+            migrations.get(from - 1).removeUnknownFields(root, problems);
+            Migrating migrating = new Migrating(root, problems);
+            migrations.subList(from - 1, migrations.size()).forEach(step -> step.apply(root, migrating));
+            problems.translatedBy(migrating::asWritten);
+        }
+    }
+
+    private int takeVersion(JsonNode.ObjectNode root, Problems problems) throws RejectedDocumentException {
+        JsonNode format = root.fields().remove(FORMAT);
+        boolean isOurs = Schema.text(name).equals(format);
+        if (!isOurs) {
+            problems.add(
+                    format == null ? ProblemCode.MISSING_FIELD : ProblemCode.WRONG_FORMAT,
+                    Pointer.ROOT.at(FORMAT),
+                    "\"" + name + "\"",
+                    describe(format));
+        }
+        Integer major = number(root, VERSION, null, "a version number, " + version() + " or less", problems);
+        Integer lower = number(root, MINOR, 0, "a minor version number", problems);
+        if (!isOurs || major == null || lower == null) {
+            throw problems.rejected();
+        }
+        int readable = major < version() ? migrations.get(major - 1).minor() : minor;
+        if (major > version() || lower > readable) {
+            problems.add(
+                    ProblemCode.NEWER_VERSION,
+                    Pointer.ROOT.at(major > version() ? VERSION : MINOR),
+                    "version " + (major > version() ? text(version(), minor) : text(major, readable)) + " or less",
+                    "version " + text(major, lower) + ", which needs a newer version of this library");
+            throw problems.rejected();
+        }
+        return major;
+    }
+
+    private static @Nullable Integer number(
+            JsonNode.ObjectNode root, String field, @Nullable Integer absent, String expected, Problems problems) {
+        JsonNode node = root.fields().remove(field);
+        Pointer pointer = Pointer.ROOT.at(field);
+        String allowed = absent == null ? "[1-9][0-9]{0,8}" : "0|[1-9][0-9]{0,8}";
+        if (node instanceof JsonNode.WordNode word && word.word().matches(allowed)) {
+            return Integer.valueOf(word.word());
+        }
+        if (node != null || absent == null) {
+            ProblemCode code = node == null ? ProblemCode.MISSING_FIELD : ProblemCode.WRONG_TYPE;
+            problems.add(code, pointer, expected, describe(node));
+            return null;
+        }
+        return absent;
+    }
+
+    private static String describe(@Nullable JsonNode node) {
+        return node == null ? "nothing" : node.describe();
+    }
+
+    private static String text(int major, int minor) {
+        return minor == 0 ? String.valueOf(major) : major + "." + minor;
+    }
+
+    private static JsonNode number(int value) {
+        return new JsonNode.WordNode(String.valueOf(value));
+    }
+
+    private interface Writer {
+        void write(OutputStream out) throws IOException;
+    }
+
+    private static String text(Writer writer) {
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
+        try {
+            writer.write(out);
+        } catch (IOException e) {
+            throw new UncheckedIOException("memory can't fail to be written", e);
+        }
+        return out.toString(StandardCharsets.UTF_8);
     }
 }

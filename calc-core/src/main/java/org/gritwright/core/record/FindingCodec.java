@@ -218,7 +218,9 @@ final class FindingCodec implements Codec<Finding> {
                 required("part", terms(slot)),
                 required("mistake", Codecs.choice(Slip.Mistake.class)),
                 withDefault("factor", Codecs.quantity(Dimensionless.class), NO_FACTOR),
-                required("values", Codecs.listOf(Codecs.ANY_QUANTITY)));
+                required("values", Codecs.listOf(Codecs.ANY_QUANTITY)),
+                withDefault("of", Codecs.TEXT, ""),
+                withDefault("catches", Codecs.listOf(Codecs.DATE_AND_TIME), List.of()));
     }
 
     private static <T> Codec<Argument> as(Codec<T> codec, Function<T, Argument> argument, Function<Argument, T> value) {

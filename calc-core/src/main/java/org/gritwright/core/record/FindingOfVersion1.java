@@ -4,12 +4,15 @@ import java.util.Arrays;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import javax.measure.quantity.Dimensionless;
 import org.gritwright.core.finding.Argument;
 import org.gritwright.core.finding.FindingCode;
 import org.gritwright.core.finding.Slot;
 import org.gritwright.core.finding.Term;
 import org.gritwright.core.json.JsonNode;
 import org.gritwright.core.json.Schema;
+import org.gritwright.units.Amounts;
+import org.gritwright.units.SpreadingUnits;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -46,6 +49,20 @@ final class FindingOfVersion1 {
             if (fields.remove(part) instanceof JsonNode.ObjectNode given) {
                 given.fields().forEach((name, value) -> arguments.put(name, today(slots.get(name), value)));
             }
+        }
+        // Version 1 said by its sign which way a rate was off.
+        if (slots.containsKey("way") && arguments.get("effect") instanceof JsonNode.TextNode effect) {
+            boolean less = effect.text().startsWith("-");
+            arguments.put("effect", Schema.text(less ? effect.text().substring(1) : effect.text()));
+            arguments.put("way", Schema.text((less ? Term.TOO_LITTLE : Term.TOO_MUCH).id()));
+        }
+        if (slots.containsKey("laid") && arguments.get("error") instanceof JsonNode.TextNode error) {
+            double ratio = Amounts.si(Dimensionless.class, Amounts.parse(Dimensionless.class, error.text()));
+            boolean ofDelivery = arguments.get("which") instanceof JsonNode.TextNode which
+                    && which.text().equals(Term.DELIVERY_ERROR.id());
+            double laid = ofDelivery ? ratio : 1 / (1 + ratio) - 1;
+            arguments.put("laid", Schema.text(Amounts.format(Amounts.ofSi(Math.abs(laid), SpreadingUnits.PERCENT))));
+            arguments.put("way", Schema.text((laid > 0 ? Term.TOO_MUCH : Term.TOO_LITTLE).id()));
         }
         if (!arguments.isEmpty()) {
             fields.put("arguments", new JsonNode.ObjectNode(arguments));

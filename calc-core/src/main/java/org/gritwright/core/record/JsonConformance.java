@@ -71,11 +71,11 @@ public final class JsonConformance {
             TypedEntry entry = new TypedEntry(type.id().name(), type.id().version(), set);
             Parameters before = Parameters.of(type.parameters(), set);
             ByteArrayOutputStream text = new ByteArrayOutputStream();
-            JsonText.write(FleetDayCodecs.TYPED.write(entry), text);
+            JsonText.write(FleetDayCodecs.BOOK.get(TypedEntry.class).write(entry), text);
             Problems problems = new Problems(DocumentLimits.COMMON.problems());
             JsonNode node =
                     JsonText.read(new ByteArrayInputStream(text.toByteArray()), DocumentLimits.COMMON, problems);
-            TypedEntry read = FleetDayCodecs.TYPED.read(node, Pointer.ROOT, problems);
+            TypedEntry read = FleetDayCodecs.BOOK.get(TypedEntry.class).read(node, Pointer.ROOT, problems);
             problems.throwIfAny();
             Parameters after = Parameters.of(
                     type.parameters(), Objects.requireNonNull(read).parameters());

@@ -9,7 +9,6 @@ import org.gritwright.core.verification.Advice;
 import org.gritwright.core.verification.Judgement;
 import org.gritwright.units.Amounts;
 import org.gritwright.units.SpreadingUnits;
-import org.gritwright.units.check.Require;
 
 /**
  * What a catch's error and its uncertainty said about the tolerance, as it stands in a record.
@@ -40,24 +39,6 @@ public record JudgementOutcome(
         Optional<Quantity<Dimensionless>> furtherCatches,
         Optional<Quantity<Mass>> furtherMass,
         BudgetOutcome budget) {
-    /** Checks that nothing is null. */
-    public JudgementOutcome {
-        Require.given(
-                JudgementOutcome.class,
-                catches,
-                error,
-                verdict,
-                risk,
-                guardBand,
-                probabilityBelow,
-                probabilityWithin,
-                probabilityAbove,
-                advice,
-                furtherCatches,
-                furtherMass,
-                budget);
-    }
-
     static JudgementOutcome of(Judgement judgement, int catches) {
         return new JudgementOutcome(
                 Amounts.of(catches, SpreadingUnits.ONE),

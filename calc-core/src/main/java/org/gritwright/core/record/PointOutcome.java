@@ -7,7 +7,6 @@ import org.gritwright.core.calibration.Since;
 import org.gritwright.core.fleet.assessment.MassProof;
 import org.gritwright.core.fleet.assessment.PointAssessment;
 import org.gritwright.core.fleet.day.InForceEntry;
-import org.gritwright.units.check.Require;
 
 /**
  * What a day showed about one calibration point, as it stands in a record.
@@ -31,11 +30,8 @@ public record PointOutcome(
         Optional<CorrectionOutcome> correction,
         Optional<StartUpOutcome> startUp,
         List<InForceEntry> held) {
-
     /** Copies the lists. */
     public PointOutcome {
-        Require.given(
-                PointOutcome.class, material, setting, proof, calibration, verifications, correction, startUp, held);
         verifications = List.copyOf(verifications);
         held = List.copyOf(held);
     }

@@ -4,7 +4,6 @@ import javax.measure.Quantity;
 import javax.measure.quantity.Dimensionless;
 import org.gritwright.core.judgement.Verdict;
 import org.gritwright.core.roadspeed.RoadSpeedCheck;
-import org.gritwright.units.check.Require;
 import org.gritwright.units.quantity.PulsesPerDistance;
 
 /**
@@ -24,11 +23,6 @@ public record RoadSpeedOutcome(
         Quantity<Dimensionless> error,
         Quantity<Dimensionless> effectOnRate,
         Verdict verdict) {
-    /** Checks that nothing is null. */
-    public RoadSpeedOutcome {
-        Require.given(RoadSpeedOutcome.class, inForce, measured, standardUncertainty, error, effectOnRate, verdict);
-    }
-
     static RoadSpeedOutcome of(RoadSpeedCheck check) {
         return new RoadSpeedOutcome(
                 check.inForce(),

@@ -6,7 +6,6 @@ import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Mass;
 import javax.measure.quantity.Time;
 import org.gritwright.core.verification.StartUp;
-import org.gritwright.units.check.Require;
 
 /**
  * What a start loses, as it stands in a record.
@@ -21,11 +20,6 @@ public record StartUpOutcome(
         Quantity<Time> lostTimePerStart,
         Quantity<Dimensionless> steadyError,
         Optional<Quantity<Dimensionless>> steadyErrorUncertainty) {
-    /** Checks that nothing is null. */
-    public StartUpOutcome {
-        Require.given(StartUpOutcome.class, lostMassPerStart, lostTimePerStart, steadyError, steadyErrorUncertainty);
-    }
-
     static StartUpOutcome of(StartUp startUp) {
         return new StartUpOutcome(
                 startUp.lostMassPerStart(),

@@ -4,7 +4,6 @@ import java.util.Optional;
 import javax.measure.Quantity;
 import org.gritwright.core.fleet.assessment.NextStep;
 import org.gritwright.core.fleet.assessment.ToDo;
-import org.gritwright.units.check.Require;
 
 /**
  * One thing to do as it stands in a record.
@@ -14,11 +13,6 @@ import org.gritwright.units.check.Require;
  * @param setting the setting it is about; none where it is a matter of the truck, or there is nothing to set
  */
 public record ToDoOutcome(NextStep step, Optional<String> material, Optional<Quantity<?>> setting) {
-    /** Checks that all are given. */
-    public ToDoOutcome {
-        Require.given(ToDoOutcome.class, step, material, setting);
-    }
-
     static ToDoOutcome of(ToDo toDo) {
         return new ToDoOutcome(
                 toDo.step(),

@@ -6,8 +6,6 @@ import java.util.stream.Collectors;
 import javax.measure.Quantity;
 import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Length;
-import javax.measure.quantity.Mass;
-import javax.measure.quantity.Time;
 import org.gritwright.core.calibration.FactorForm;
 import org.gritwright.core.calibration.Since;
 import org.gritwright.core.json.Codec;
@@ -17,15 +15,9 @@ import org.gritwright.core.weighing.AccuracyClass;
 import org.gritwright.core.weighing.ScaleAccuracy;
 import org.gritwright.units.Amounts;
 import org.gritwright.units.SpreadingUnits;
-import org.gritwright.units.quantity.RotationalSpeed;
 
 /** Codecs of the trade's values that stand in several objects. */
 final class ValueCodecs {
-    static final Codec<Quantity<Mass>> MASS = Codecs.quantity(Mass.class);
-    static final Codec<Quantity<Length>> LENGTH = Codecs.quantity(Length.class);
-    static final Codec<Quantity<Time>> TIME = Codecs.quantity(Time.class);
-    static final Codec<Quantity<Dimensionless>> RATIO = Codecs.quantity(Dimensionless.class);
-    static final Codec<Quantity<RotationalSpeed>> ROTATION = Codecs.quantity(RotationalSpeed.class);
 
     /** A calibration in one of the forms that displays keep. */
     static final Codec<Quantity<?>> FACTOR = Codecs.quantity(

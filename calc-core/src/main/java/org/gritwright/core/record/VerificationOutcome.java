@@ -10,7 +10,6 @@ import javax.measure.quantity.Time;
 import org.gritwright.core.judgement.Verdict;
 import org.gritwright.core.verification.Verification;
 import org.gritwright.core.verification.VerificationSeries;
-import org.gritwright.units.check.Require;
 import org.gritwright.units.quantity.ApplicationRate;
 
 /**
@@ -45,25 +44,6 @@ public record VerificationOutcome(
         Verdict verdict,
         Optional<JudgementOutcome> judgement,
         Optional<JudgementOutcome> together) {
-    /** Checks that nothing is null. */
-    public VerificationOutcome {
-        Require.given(
-                VerificationOutcome.class,
-                at,
-                inForce,
-                testDistance,
-                expected,
-                indicated,
-                caught,
-                calibrationError,
-                deliveryError,
-                equivalentLostTime,
-                deliveredRate,
-                verdict,
-                judgement,
-                together);
-    }
-
     static VerificationOutcome of(Verification verification, Optional<VerificationSeries> judged) {
         return new VerificationOutcome(
                 Optional.of(verification.source().observation().at()),

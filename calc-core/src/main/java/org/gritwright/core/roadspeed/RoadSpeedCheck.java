@@ -5,12 +5,14 @@ import static org.gritwright.core.finding.Argument.number;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
 import javax.measure.Quantity;
 import javax.measure.Unit;
 import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Length;
 import org.gritwright.core.finding.Finding;
 import org.gritwright.core.finding.FindingCode;
+import org.gritwright.core.finding.Term;
 import org.gritwright.core.judgement.Tolerance;
 import org.gritwright.core.judgement.Verdict;
 import org.gritwright.core.statistics.RatioEstimate;
@@ -34,16 +36,18 @@ import org.gritwright.units.quantity.PulsesPerDistance;
  * @param error value in force ÷ measured − 1, in percent
  * @param effectOnRate measured ÷ value in force − 1: by how much the applied rate differs from the target, in percent
  * @param tolerance the caller's tolerance for the effect on the rate
+ * @param doubt why the runs prove nothing, and no value may be entered by them; none if nothing speaks against them
  */
 public record RoadSpeedCheck(
         Measured<PulsesPerDistance> measured,
         Quantity<PulsesPerDistance> inForce,
         Quantity<Dimensionless> error,
         Quantity<Dimensionless> effectOnRate,
-        Tolerance tolerance) {
+        Tolerance tolerance,
+        Optional<Finding> doubt) {
     /** Checks that nothing is null. */
     public RoadSpeedCheck {
-        Require.given(RoadSpeedCheck.class, measured, inForce, error, effectOnRate, tolerance);
+        Require.given(RoadSpeedCheck.class, measured, inForce, error, effectOnRate, tolerance, doubt);
     }
 
     private static final int FEWEST_RUNS = 3;
@@ -70,7 +74,7 @@ public record RoadSpeedCheck(
                         .toArray());
         Unit<PulsesPerDistance> unit = inForce.getUnit();
         double ratio = Amounts.si(PulsesPerDistance.class, inForce) / estimate.ratio();
-        return new RoadSpeedCheck(
+        RoadSpeedCheck check = new RoadSpeedCheck(
                 Measured.of(
                         Amounts.ofSi(estimate.ratio(), unit),
                         Amounts.ofSi(estimate.standardUncertainty().orElseThrow(), unit),
@@ -78,7 +82,10 @@ public record RoadSpeedCheck(
                 inForce,
                 Amounts.ofSi(ratio - 1, SpreadingUnits.PERCENT),
                 Amounts.ofSi(1 / ratio - 1, SpreadingUnits.PERCENT),
-                tolerance);
+                tolerance,
+                Optional.empty());
+        return new RoadSpeedCheck(
+                check.measured, inForce, check.error, check.effectOnRate, tolerance, RoadSpeedDoubt.of(runs, check));
     }
 
     /**
@@ -93,17 +100,20 @@ public record RoadSpeedCheck(
     /**
      * What a person should know.
      *
-     * @return one finding for a value outside the tolerance
+     * @return one finding for runs in doubt, else for a value outside the tolerance
      */
     public List<Finding> findings() {
-        return verdict() == Verdict.WITHIN_TOLERANCE
-                ? List.of()
-                : List.of(Finding.of(
-                        FindingCode.ROAD_SPEED_OFF,
-                        Map.of(
-                                "inForce", number(inForce),
-                                "measured", number(measured.value()),
-                                "error", number(error),
-                                "effect", number(effectOnRate))));
+        if (doubt.isPresent() || verdict() == Verdict.WITHIN_TOLERANCE) {
+            return doubt.stream().toList();
+        }
+        double effect = Amounts.si(Dimensionless.class, effectOnRate);
+        return List.of(Finding.of(
+                FindingCode.ROAD_SPEED_OFF,
+                Map.of(
+                        "inForce", number(inForce),
+                        "measured", number(measured.value()),
+                        "error", number(error),
+                        "effect", number(Amounts.ofSi(Math.abs(effect), SpreadingUnits.PERCENT)),
+                        "way", effect > 0 ? Term.TOO_MUCH : Term.TOO_LITTLE)));
     }
 }

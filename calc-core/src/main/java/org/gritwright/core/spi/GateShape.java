@@ -1,7 +1,6 @@
 package org.gritwright.core.spi;
 
 import java.io.Serializable;
-import java.util.Objects;
 import java.util.Optional;
 import javax.measure.Quantity;
 import javax.measure.quantity.Area;
@@ -10,7 +9,7 @@ import org.gritwright.units.Amounts;
 import org.gritwright.units.InvalidInputException;
 import org.gritwright.units.check.Comparison;
 import org.gritwright.units.check.Require;
-import org.jspecify.annotations.Nullable;
+import org.gritwright.units.check.SerialForm;
 
 /** What a gate leaves open: something that can be set, something fixed, or nothing at all. Immutable, thread-safe. */
 public sealed interface GateShape extends Serializable {
@@ -18,23 +17,21 @@ public sealed interface GateShape extends Serializable {
     /**
      * A gate that can be set, on one scale: by its measured height, by a painted mark or in percent. Its limits are
      * settings that a person can make.
+     *
+     * @param lowest the smallest opening that can be set
+     * @param highest the largest opening that can be set, a setting on the same scale, not below the lowest
+     * @param closed the highest setting at which nothing is open, if the type declares one
+     * @param area the cross-section as a function of the setting
      */
-    final class Adjustable implements GateShape {
-        private static final long serialVersionUID = 1L;
-
-        private final Setting lowest;
-        private final Setting highest;
-        private final @Nullable Setting closed;
-        private final OpenArea area;
-
-        private Adjustable(Setting lowest, Setting highest, @Nullable Setting closed, OpenArea area) {
-            this.lowest = lowest;
-            this.highest = highest;
-            this.closed = closed;
-            this.area = area;
-        }
-
-        private static Adjustable of(Setting lowest, Setting highest, OpenArea area) {
+    record Adjustable(Setting lowest, Setting highest, Optional<Setting> closed, OpenArea area) implements GateShape {
+        /**
+         * Checks the limits.
+         *
+         * @throws InvalidInputException if there is nothing to set, the settings are on different scales, or one is not within
+         *     the limits
+         */
+        public Adjustable {
+            Require.given(Adjustable.class, lowest, highest, closed, area);
             Setting.Scale scale = lowest.scale();
             if (scale == Setting.Scale.NONE) {
                 throw new InvalidInputException(
@@ -47,7 +44,8 @@ public sealed interface GateShape extends Serializable {
             if (Comparison.isAbove(lowest.si(), highest.si())) {
                 throw new InvalidInputException("highest gate setting", "at least " + text(lowest), text(highest));
             }
-            return new Adjustable(lowest, highest, null, Objects.requireNonNull(area, "area"));
+            closed.ifPresent(position ->
+                    new Adjustable(lowest, highest, Optional.empty(), area).check("closed position", position));
         }
 
         /**
@@ -58,8 +56,7 @@ public sealed interface GateShape extends Serializable {
          * @throws InvalidInputException if the position is on another scale or not within the limits
          */
         public Adjustable closedAt(Setting position) {
-            check("closed position", position);
-            return new Adjustable(lowest, highest, position, area);
+            return new Adjustable(lowest, highest, Optional.of(position), area);
         }
 
         /**
@@ -80,42 +77,6 @@ public sealed interface GateShape extends Serializable {
          */
         public Setting.Scale scale() {
             return lowest.scale();
-        }
-
-        /**
-         * The smallest opening that can be set.
-         *
-         * @return a setting on the gate's scale
-         */
-        public Setting lowest() {
-            return lowest;
-        }
-
-        /**
-         * The largest opening that can be set.
-         *
-         * @return a setting on the gate's scale, not below the lowest
-         */
-        public Setting highest() {
-            return highest;
-        }
-
-        /**
-         * The highest setting at which nothing is open.
-         *
-         * @return the closed position, if the type declares one
-         */
-        public Optional<Setting> closed() {
-            return Optional.ofNullable(closed);
-        }
-
-        /**
-         * The cross-section as a function of the setting.
-         *
-         * @return the function
-         */
-        public OpenArea area() {
-            return area;
         }
 
         /**
@@ -171,10 +132,14 @@ public sealed interface GateShape extends Serializable {
          *
          * @return for example "set by a height from 0 in to 24 in, closed at 0.375 in"
          */
+        private Object writeReplace() {
+            return SerialForm.of(this);
+        }
+
         @Override
         public String toString() {
             return "set by " + scale().noun() + " from " + limits()
-                    + closed().map(position -> ", closed at " + text(position)).orElse("");
+                    + closed.map(position -> ", closed at " + text(position)).orElse("");
         }
 
         /** As it is written, without a word before it. */
@@ -250,7 +215,7 @@ public sealed interface GateShape extends Serializable {
      *     the highest
      */
     static Adjustable adjustable(Setting lowest, Setting highest, OpenArea area) {
-        return Adjustable.of(lowest, highest, area);
+        return new Adjustable(lowest, highest, Optional.empty(), area);
     }
 
     /**

@@ -1,6 +1,5 @@
 package org.gritwright.core.spi;
 
-import java.util.Objects;
 import java.util.Optional;
 import javax.measure.Quantity;
 import javax.measure.quantity.Dimensionless;
@@ -8,43 +7,47 @@ import javax.measure.quantity.Length;
 import org.gritwright.units.Amounts;
 import org.gritwright.units.SpreadingUnits;
 import org.gritwright.units.check.Require;
-import org.jspecify.annotations.Nullable;
 
 /**
  * One typed parameter of a conveyor or gate type: enough to build a form from or to check a file with. The units of its
  * limits are those that a form should offer first.
  *
- * <p>Immutable, thread-safe.
- *
  * @param <Q> the kind of quantity
+ * @param name its name as in documents, for example "chainPitch"
+ * @param kind its kind of quantity
+ * @param lowest the lowest accepted value
+ * @param highest the highest accepted value, not below the lowest
+ * @param isWhole whether only whole numbers are accepted, as for counts such as teeth
+ * @param standard the value where none is given, itself accepted; none for a list
+ * @param fewest the smallest accepted number of values; 1 unless it is a list
+ * @param most the largest accepted number of values; 1 unless it is a list
  */
-public final class Parameter<Q extends Quantity<Q>> {
-    private final String name;
-    private final Class<Q> kind;
-    private final Quantity<Q> lowest;
-    private final Quantity<Q> highest;
-    private final boolean whole;
-    private final @Nullable Quantity<Q> standard;
-    private final int fewest;
-    private final int most;
-
-    private Parameter(
-            String name,
-            Class<Q> kind,
-            Quantity<Q> lowest,
-            Quantity<Q> highest,
-            boolean whole,
-            @Nullable Quantity<Q> standard,
-            int fewest,
-            int most) {
-        this.name = Require.text("parameter name", name);
-        this.kind = Objects.requireNonNull(kind, "kind");
-        this.lowest = lowest;
-        this.highest = Require.atLeast("highest " + name, kind, highest, lowest);
-        this.whole = whole;
-        this.standard = standard;
-        this.fewest = fewest;
-        this.most = most;
+public record Parameter<Q extends Quantity<Q>>(
+        String name,
+        Class<Q> kind,
+        Quantity<Q> lowest,
+        Quantity<Q> highest,
+        boolean isWhole,
+        Optional<Quantity<Q>> standard,
+        int fewest,
+        int most) {
+    /**
+     * Checks the limits and the default.
+     *
+     * @throws org.gritwright.units.InvalidInputException if limits or numbers are the wrong way round or of another kind, or the
+     *     default is not an accepted value or that of a list
+     */
+    public Parameter {
+        Require.given(Parameter.class, name, kind, lowest, highest, standard);
+        Require.text("parameter name", name);
+        Require.atLeast("highest " + name, kind, highest, lowest);
+        Require.that(
+                fewest >= 1 && fewest <= most,
+                "number of values of " + name,
+                "from 1 or more to 2 or more",
+                () -> fewest + " to " + most);
+        Require.that(most == 1 || standard.isEmpty(), "default of " + name, "left out for a list", standard::get);
+        standard.ifPresent(value -> check(name, kind, isWhole, value, lowest, highest));
     }
 
     /**
@@ -60,7 +63,7 @@ public final class Parameter<Q extends Quantity<Q>> {
      */
     public static <Q extends Quantity<Q>> Parameter<Q> of(
             String name, Class<Q> kind, Quantity<Q> lowest, Quantity<Q> highest) {
-        return new Parameter<>(name, kind, lowest, highest, false, null, 1, 1);
+        return new Parameter<>(name, kind, lowest, highest, false, Optional.empty(), 1, 1);
     }
 
     /**
@@ -92,7 +95,7 @@ public final class Parameter<Q extends Quantity<Q>> {
                 Amounts.of(lowest, SpreadingUnits.ONE),
                 Amounts.of(highest, SpreadingUnits.ONE),
                 true,
-                null,
+                Optional.empty(),
                 1,
                 1);
     }
@@ -105,8 +108,7 @@ public final class Parameter<Q extends Quantity<Q>> {
      * @throws org.gritwright.units.InvalidInputException if the default is not an accepted value, or the parameter is a list
      */
     public Parameter<Q> withDefault(Quantity<Q> standard) {
-        Require.that(!isList(), "default of " + name, "left out for a list", standard);
-        return new Parameter<>(name, kind, lowest, highest, whole, check(standard), fewest, most);
+        return new Parameter<>(name, kind, lowest, highest, isWhole, Optional.of(standard), fewest, most);
     }
 
     /**
@@ -119,56 +121,8 @@ public final class Parameter<Q extends Quantity<Q>> {
      */
     public Parameter<Q> asList(int fewest, int most) {
         Require.that(
-                fewest >= 1 && most >= 2 && fewest <= most,
-                "number of values of " + name,
-                "from 1 or more to 2 or more",
-                () -> fewest + " to " + most);
-        return new Parameter<>(name, kind, lowest, highest, whole, null, fewest, most);
-    }
-
-    /**
-     * The name in documents.
-     *
-     * @return the name
-     */
-    public String name() {
-        return name;
-    }
-
-    /**
-     * The kind of quantity.
-     *
-     * @return the kind
-     */
-    public Class<Q> kind() {
-        return kind;
-    }
-
-    /**
-     * The lowest accepted value.
-     *
-     * @return the lower limit, itself accepted
-     */
-    public Quantity<Q> lowest() {
-        return lowest;
-    }
-
-    /**
-     * The highest accepted value.
-     *
-     * @return the upper limit, itself accepted
-     */
-    public Quantity<Q> highest() {
-        return highest;
-    }
-
-    /**
-     * Whether only whole numbers are accepted.
-     *
-     * @return true for counts such as teeth
-     */
-    public boolean isWhole() {
-        return whole;
+                most >= 2, "number of values of " + name, "from 1 or more to 2 or more", () -> fewest + " to " + most);
+        return new Parameter<>(name, kind, lowest, highest, isWhole, Optional.empty(), fewest, most);
     }
 
     /**
@@ -181,33 +135,6 @@ public final class Parameter<Q extends Quantity<Q>> {
     }
 
     /**
-     * The smallest accepted number of values.
-     *
-     * @return 1 unless it is a list
-     */
-    public int fewest() {
-        return fewest;
-    }
-
-    /**
-     * The largest accepted number of values.
-     *
-     * @return 1 unless it is a list
-     */
-    public int most() {
-        return most;
-    }
-
-    /**
-     * The value where none is given.
-     *
-     * @return the default, if there is one
-     */
-    public Optional<Quantity<Q>> standard() {
-        return Optional.ofNullable(standard);
-    }
-
-    /**
      * Checks a value against kind, limits and wholeness.
      *
      * @param value the value
@@ -215,7 +142,12 @@ public final class Parameter<Q extends Quantity<Q>> {
      * @throws org.gritwright.units.InvalidInputException if it isn't accepted
      */
     public Quantity<Q> check(Quantity<Q> value) {
-        if (whole) {
+        return check(name, kind, isWhole, value, lowest, highest);
+    }
+
+    private static <Q extends Quantity<Q>> Quantity<Q> check(
+            String name, Class<Q> kind, boolean isWhole, Quantity<Q> value, Quantity<Q> lowest, Quantity<Q> highest) {
+        if (isWhole) {
             Require.wholeNumber(name, kind, value);
         }
         return Require.within(name, kind, value, lowest, highest);

@@ -71,8 +71,6 @@ public sealed interface Setting extends Serializable {
      * @param height the height of the opening above the conveyor, 0 or more
      */
     record Height(Quantity<Length> height) implements Setting {
-        private static final long serialVersionUID = 1L;
-
         /**
          * Checks the height.
          *
@@ -80,16 +78,6 @@ public sealed interface Setting extends Serializable {
          */
         public Height {
             height = own(Require.notNegative(FIELD, Length.class, height));
-        }
-
-        @Override
-        public Scale scale() {
-            return Scale.HEIGHT;
-        }
-
-        @Override
-        public Optional<Quantity<?>> quantity() {
-            return Optional.of(height);
         }
 
         @Override
@@ -104,8 +92,6 @@ public sealed interface Setting extends Serializable {
      * @param number the number at the mark, without a unit, 0 or more
      */
     record Mark(Quantity<Dimensionless> number) implements Setting {
-        private static final long serialVersionUID = 1L;
-
         /**
          * Checks the number.
          *
@@ -116,16 +102,6 @@ public sealed interface Setting extends Serializable {
             if (!number.getUnit().equals(SpreadingUnits.ONE)) {
                 throw new InvalidInputException(FIELD, Scale.MARK.words(), Amounts.format(number));
             }
-        }
-
-        @Override
-        public Scale scale() {
-            return Scale.MARK;
-        }
-
-        @Override
-        public Optional<Quantity<?>> quantity() {
-            return Optional.of(number);
         }
 
         @Override
@@ -140,8 +116,6 @@ public sealed interface Setting extends Serializable {
      * @param percentage the percentage, 0 % or more
      */
     record Percent(Quantity<Dimensionless> percentage) implements Setting {
-        private static final long serialVersionUID = 1L;
-
         /**
          * Checks the percentage.
          *
@@ -155,16 +129,6 @@ public sealed interface Setting extends Serializable {
         }
 
         @Override
-        public Scale scale() {
-            return Scale.PERCENT;
-        }
-
-        @Override
-        public Optional<Quantity<?>> quantity() {
-            return Optional.of(percentage);
-        }
-
-        @Override
         public String toString() {
             return Amounts.format(percentage);
         }
@@ -172,18 +136,6 @@ public sealed interface Setting extends Serializable {
 
     /** Nothing to set: a fixed opening, or a conveyor that fills itself. */
     record None() implements Setting {
-        private static final long serialVersionUID = 1L;
-
-        @Override
-        public Scale scale() {
-            return Scale.NONE;
-        }
-
-        @Override
-        public Optional<Quantity<?>> quantity() {
-            return Optional.empty();
-        }
-
         @Override
         public String toString() {
             return "no setting";
@@ -201,8 +153,6 @@ public sealed interface Setting extends Serializable {
         public Position {
             Require.given(Position.class, scale, exact);
         }
-
-        private static final long serialVersionUID = 1L;
     }
 
     /** What a setting is called in a refusal. */
@@ -279,14 +229,22 @@ public sealed interface Setting extends Serializable {
      *
      * @return the scale
      */
-    Scale scale();
+    default Scale scale() {
+        return match(height -> Scale.HEIGHT, mark -> Scale.MARK, percent -> Scale.PERCENT, () -> Scale.NONE);
+    }
 
     /**
      * The setting as it was read.
      *
      * @return a length, a bare number or a percentage; none where there is nothing to set
      */
-    Optional<Quantity<?>> quantity();
+    default Optional<Quantity<?>> quantity() {
+        return match(
+                height -> Optional.of(height.height()),
+                mark -> Optional.of(mark.number()),
+                percent -> Optional.of(percent.percentage()),
+                Optional::empty);
+    }
 
     /**
      * The setting as the number that an {@link OpenArea} takes.

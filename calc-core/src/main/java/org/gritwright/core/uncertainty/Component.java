@@ -8,7 +8,7 @@ import org.gritwright.core.statistics.Student;
 import org.gritwright.units.Amounts;
 import org.gritwright.units.InvalidInputException;
 import org.gritwright.units.check.Require;
-import org.jspecify.annotations.Nullable;
+import org.gritwright.units.check.SerialForm;
 
 /**
  * One source of uncertainty in a budget: the standard uncertainty of an input, and what it contributes to the result.
@@ -194,40 +194,8 @@ public record Component<Q extends Quantity<Q>>(
     }
 
     private Object writeReplace() {
-        return new SerialForm<>(
-                key,
-                name,
-                evaluation,
-                distribution,
-                standardUncertainty,
-                contribution,
-                degreesOfFreedom,
-                group.orElse(null));
+        return SerialForm.of(this);
     }
-
-    private record SerialForm<Q extends Quantity<Q>>(
-            ComponentKey key,
-            String name,
-            Evaluation evaluation,
-            Distribution distribution,
-            Quantity<?> standardUncertainty,
-            Quantity<Q> contribution,
-            double degreesOfFreedom,
-            @Nullable String group)
-            implements Serializable {
-        private Object readResolve() {
-            return new Component<>(
-                    key,
-                    name,
-                    evaluation,
-                    distribution,
-                    standardUncertainty,
-                    contribution,
-                    degreesOfFreedom,
-                    Optional.ofNullable(group));
-        }
-    }
-
     /**
      * The component as text.
      *

@@ -4,7 +4,7 @@ import java.io.Serializable;
 import java.util.Objects;
 import java.util.Optional;
 import org.gritwright.units.check.Require;
-import org.jspecify.annotations.Nullable;
+import org.gritwright.units.check.SerialForm;
 
 /**
  * What a component of a budget is known by, whatever it is called in print: a code for the source of uncertainty and, where a
@@ -50,15 +50,8 @@ public record ComponentKey(String code, Optional<String> subject) implements Ser
     }
 
     private Object writeReplace() {
-        return new SerialForm(code, subject.orElse(null));
+        return SerialForm.of(this);
     }
-
-    private record SerialForm(String code, @Nullable String subject) implements Serializable {
-        private Object readResolve() {
-            return new ComponentKey(code, Optional.ofNullable(subject));
-        }
-    }
-
     /**
      * The key as text.
      *

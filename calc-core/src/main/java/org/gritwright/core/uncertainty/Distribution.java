@@ -6,44 +6,18 @@ import org.gritwright.units.check.Require;
 /** The shape of an error's distribution (JCGM 100:2008, the GUM, 4.3 and 4.4). */
 public enum Distribution {
     /** Normal; Student's t where its degrees of freedom are finite. */
-    NORMAL(Double.NaN) {
-        @Override
-        double draw(double degreesOfFreedom, RandomGenerator random) {
-            return Double.isInfinite(degreesOfFreedom) ? random.nextGaussian() : drawStudent(degreesOfFreedom, random);
-        }
-    },
+    NORMAL(Double.NaN),
     /** Equally probable anywhere between two limits, like the rounding of a reading: u = a ÷ √3 (4.3.7). */
-    RECTANGULAR(Math.sqrt(1.0 / 3)) {
-        @Override
-        double draw(double degreesOfFreedom, RandomGenerator random) {
-            return (2 * random.nextDouble() - 1) / deviationOfOne();
-        }
-    },
+    RECTANGULAR(Math.sqrt(1.0 / 3)),
     /** The sum of two equal rectangular errors, like a count of pulses from start to stop: u = a ÷ √6 (4.3.9). */
-    TRIANGULAR(Math.sqrt(1.0 / 6)) {
-        @Override
-        double draw(double degreesOfFreedom, RandomGenerator random) {
-            double atStart = random.nextDouble();
-            double atStop = random.nextDouble();
-            return (atStop - atStart) / deviationOfOne();
-        }
-    },
+    TRIANGULAR(Math.sqrt(1.0 / 6)),
     /** More probable near the limits than between them, like something that swings: u = a ÷ √2. */
-    ARCSINE(Math.sqrt(1.0 / 2)) {
-        @Override
-        double draw(double degreesOfFreedom, RandomGenerator random) {
-            return Math.sin(Math.PI * (2 * random.nextDouble() - 1)) / deviationOfOne();
-        }
-    };
+    ARCSINE(Math.sqrt(1.0 / 2));
 
     private final double deviationOfOne;
 
     Distribution(double deviationOfOne) {
         this.deviationOfOne = deviationOfOne;
-    }
-
-    double deviationOfOne() {
-        return deviationOfOne;
     }
 
     /**
@@ -60,7 +34,18 @@ public enum Distribution {
     }
 
     /** A random error with a standard uncertainty of 1. */
-    abstract double draw(double degreesOfFreedom, RandomGenerator random);
+    double draw(double degreesOfFreedom, RandomGenerator random) {
+        return switch (this) {
+            case NORMAL ->
+                Double.isInfinite(degreesOfFreedom) ? random.nextGaussian() : drawStudent(degreesOfFreedom, random);
+            case RECTANGULAR -> (2 * random.nextDouble() - 1) / deviationOfOne;
+            case TRIANGULAR -> {
+                double atStart = random.nextDouble();
+                yield (random.nextDouble() - atStart) / deviationOfOne;
+            }
+            case ARCSINE -> Math.sin(Math.PI * (2 * random.nextDouble() - 1)) / deviationOfOne;
+        };
+    }
 
     /**
      * R. W. Bailey, Polar generation of random variates with the t-distribution, Math. Comp. 62 (206), 1994, 779–781;

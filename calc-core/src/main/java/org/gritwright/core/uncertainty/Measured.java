@@ -9,7 +9,7 @@ import org.gritwright.core.statistics.Student;
 import org.gritwright.units.Amounts;
 import org.gritwright.units.InvalidInputException;
 import org.gritwright.units.check.Require;
-import org.jspecify.annotations.Nullable;
+import org.gritwright.units.check.SerialForm;
 
 /**
  * A measured quantity: its value and, where it is known, its standard uncertainty with degrees of freedom.
@@ -17,18 +17,38 @@ import org.jspecify.annotations.Nullable;
  * <p>The uncertainty is absent, not zero, where it isn't known. Immutable, thread-safe, a value.
  *
  * @param <Q> the kind of quantity
+ * @param value the value
+ * @param standardUncertainty one standard deviation of the value, 0 or more, in the value's unit; if known
+ * @param degreesOfFreedom of the uncertainty, 1 or more, possibly infinite; present where the uncertainty is
  */
-public final class Measured<Q extends Quantity<Q>> implements Serializable {
-    private static final long serialVersionUID = 1L;
-
-    private final Quantity<Q> value;
-    private final @Nullable Quantity<Q> standardUncertainty;
-    private final double degreesOfFreedom;
-
-    private Measured(Quantity<Q> value, @Nullable Quantity<Q> standardUncertainty, double degreesOfFreedom) {
-        this.value = value;
-        this.standardUncertainty = standardUncertainty;
-        this.degreesOfFreedom = degreesOfFreedom;
+public record Measured<Q extends Quantity<Q>>(
+        Quantity<Q> value, Optional<Quantity<Q>> standardUncertainty, OptionalDouble degreesOfFreedom)
+        implements Serializable {
+    /**
+     * Checks the numbers.
+     *
+     * @throws InvalidInputException if a number is not finite, the uncertainty is negative or in another unit, or there
+     *     is no degree of freedom
+     */
+    public Measured {
+        Require.given(Measured.class, value, standardUncertainty, degreesOfFreedom);
+        Require.finite("value", value);
+        standardUncertainty.ifPresent(u -> {
+            Require.finite("standard uncertainty", u);
+            if (!u.getUnit().equals(value.getUnit()) || !(u.getValue().doubleValue() >= 0)) {
+                throw new InvalidInputException(
+                        "standard uncertainty",
+                        "0 or more and in the unit of " + Amounts.format(value),
+                        Amounts.format(u));
+            }
+        });
+        double degrees = degreesOfFreedom.orElse(1);
+        Require.that(degrees >= 1, "degrees of freedom", "1 or more", degrees);
+        Require.that(
+                standardUncertainty.isPresent() == degreesOfFreedom.isPresent(),
+                "degrees of freedom",
+                "given with a standard uncertainty, and only with it",
+                degreesOfFreedom);
     }
 
     /**
@@ -44,17 +64,8 @@ public final class Measured<Q extends Quantity<Q>> implements Serializable {
      */
     public static <Q extends Quantity<Q>> Measured<Q> of(
             Quantity<Q> value, Quantity<Q> standardUncertainty, double degreesOfFreedom) {
-        Require.finite("value", Objects.requireNonNull(value, "value"));
-        Require.finite("standard uncertainty", Objects.requireNonNull(standardUncertainty, "standardUncertainty"));
-        if (!standardUncertainty.getUnit().equals(value.getUnit())
-                || !(standardUncertainty.getValue().doubleValue() >= 0)) {
-            throw new InvalidInputException(
-                    "standard uncertainty",
-                    "0 or more and in the unit of " + Amounts.format(value),
-                    Amounts.format(standardUncertainty));
-        }
-        Require.that(degreesOfFreedom >= 1, "degrees of freedom", "1 or more", degreesOfFreedom);
-        return new Measured<>(value, standardUncertainty, degreesOfFreedom);
+        Objects.requireNonNull(standardUncertainty, "standardUncertainty");
+        return new Measured<>(value, Optional.of(standardUncertainty), OptionalDouble.of(degreesOfFreedom));
     }
 
     /**
@@ -66,35 +77,7 @@ public final class Measured<Q extends Quantity<Q>> implements Serializable {
      * @throws InvalidInputException if the value is not finite
      */
     public static <Q extends Quantity<Q>> Measured<Q> once(Quantity<Q> value) {
-        Require.finite("value", Objects.requireNonNull(value, "value"));
-        return new Measured<>(value, null, Double.POSITIVE_INFINITY);
-    }
-
-    /**
-     * The value.
-     *
-     * @return the value
-     */
-    public Quantity<Q> value() {
-        return value;
-    }
-
-    /**
-     * The standard uncertainty, in the value's unit.
-     *
-     * @return one standard deviation of the value, if known
-     */
-    public Optional<Quantity<Q>> standardUncertainty() {
-        return Optional.ofNullable(standardUncertainty);
-    }
-
-    /**
-     * The degrees of freedom of the standard uncertainty.
-     *
-     * @return 1 or more, possibly infinite; present where the uncertainty is
-     */
-    public OptionalDouble degreesOfFreedom() {
-        return standardUncertainty == null ? OptionalDouble.empty() : OptionalDouble.of(degreesOfFreedom);
+        return new Measured<>(value, Optional.empty(), OptionalDouble.empty());
     }
 
     /**
@@ -107,8 +90,9 @@ public final class Measured<Q extends Quantity<Q>> implements Serializable {
      * @throws InvalidInputException if the coverage is out of its range
      */
     public OptionalDouble coverageFactor(double coverage) {
-        double factor = Student.of(degreesOfFreedom).coverageFactor(coverage);
-        return standardUncertainty == null ? OptionalDouble.empty() : OptionalDouble.of(factor);
+        double factor =
+                Student.of(degreesOfFreedom.orElse(Double.POSITIVE_INFINITY)).coverageFactor(coverage);
+        return degreesOfFreedom.isPresent() ? OptionalDouble.of(factor) : degreesOfFreedom;
     }
 
     /**
@@ -121,33 +105,20 @@ public final class Measured<Q extends Quantity<Q>> implements Serializable {
      */
     public Optional<Quantity<Q>> expandedUncertainty(double coverage) {
         OptionalDouble factor = coverageFactor(coverage);
-        return standardUncertainty()
-                .map(u -> Amounts.of(factor.getAsDouble() * u.getValue().doubleValue(), u.getUnit()));
+        return standardUncertainty.map(
+                u -> Amounts.of(factor.getAsDouble() * u.getValue().doubleValue(), u.getUnit()));
     }
 
-    @Override
-    public boolean equals(Object other) {
-        return other instanceof Measured<?> that
-                && value.equals(that.value)
-                && Objects.equals(standardUncertainty, that.standardUncertainty)
-                && Double.compare(degreesOfFreedom, that.degreesOfFreedom) == 0;
+    private Object writeReplace() {
+        return SerialForm.of(this);
     }
 
-    @Override
-    public int hashCode() {
-        return Objects.hash(value, standardUncertainty, degreesOfFreedom);
-    }
-
-    /**
-     * Value and uncertainty as text.
-     *
-     * @return for example "6.1 lb/rev (u 0.04 lb/rev, 2 degrees of freedom)"; degrees of freedom to a tenth
-     */
     @Override
     public String toString() {
-        return standardUncertainty == null
-                ? Amounts.format(value) + " (one measurement)"
-                : Amounts.format(value) + " (u " + Amounts.format(standardUncertainty) + ", "
-                        + Student.words(degreesOfFreedom) + " degrees of freedom)";
+        return Amounts.format(value)
+                + standardUncertainty
+                        .map(u -> " (u " + Amounts.format(u) + ", " + Student.words(degreesOfFreedom.orElseThrow())
+                                + " degrees of freedom)")
+                        .orElse(" (one measurement)");
     }
 }

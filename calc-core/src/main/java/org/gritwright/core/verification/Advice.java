@@ -17,7 +17,9 @@ public enum Advice {
     /** Significant, yet shown within the tolerance: may be corrected. */
     OPTIONAL("may be corrected"),
     /** Significant and outside the tolerance: correct, then confirm by an independent catch. */
-    CORRECT("correct and confirm");
+    CORRECT("correct and confirm"),
+    /** A finding doubts the data, or no correction is proposed for an error outside the tolerance: nothing may be built on it. */
+    FIND_FAULT("find the fault");
 
     private final String words;
 
@@ -35,7 +37,7 @@ public enum Advice {
     }
 
     /**
-     * The advice for an error.
+     * The advice for an error that nothing doubts.
      *
      * @param significant whether the error is larger than its expanded uncertainty
      * @param verdict what the rule says about it

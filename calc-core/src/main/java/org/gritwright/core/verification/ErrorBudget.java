@@ -7,26 +7,23 @@ import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Mass;
 import org.gritwright.core.budget.BudgetDraft;
 import org.gritwright.core.calibration.Calibration;
-import org.gritwright.core.finding.Argument;
+import org.gritwright.core.finding.Finding;
 import org.gritwright.core.finding.Term;
 import org.gritwright.core.observation.CatchAllowances;
 import org.gritwright.core.observation.ErrorSource;
-import org.gritwright.core.observation.Repeatability;
+import org.gritwright.core.statistics.Variance;
 import org.gritwright.core.uncertainty.Budget;
 import org.gritwright.core.uncertainty.Component;
 import org.gritwright.core.uncertainty.Distribution;
 import org.gritwright.units.Amounts;
 import org.gritwright.units.SpreadingUnits;
-import org.gritwright.units.check.Comparison;
 
 /**
  * Where the uncertainty of the error of one catch or several comes from, with the errors that more catches reduce kept apart
  * from those that all catches have in common.
  *
- * <p>If the calibration has three catches or more, their scatter is taken for these catches too, pooled with what the catches
- * themselves show from the second on; without a calibration, three catches show their own. Such a scatter includes the
- * rounding of scale and count of the catches it was found from; where these catches are rounded more coarsely, the rest is a
- * component of its own. The moisture is left out, because masses of the same material are compared.
+ * <p>The scatter is that of the calibration catches and of these catches, without the rounding of scale and count that is in it,
+ * pooled with what was known before. The moisture is left out, because masses of the same material are compared.
  */
 final class ErrorBudget {
     private final ErrorSums sums;
@@ -37,35 +34,36 @@ final class ErrorBudget {
     ErrorBudget(ErrorSums sums, Optional<Calibration> calibration, CatchAllowances allowances) {
         this.sums = sums;
         this.error = sums.error();
-        addRandom(scatter(calibration), allowances.repeatability());
+        addRandom(shown(calibration), allowances);
         draft.addCommon(sums.relativeSpans(), allowances, 0, 1 + error);
         if (sums.byRunTime()) {
             draft.addUnknown(Term.RUN_TIME);
         }
     }
 
-    /** The known scatter of single catches, relative: its variance, and how much of that is rounding of scale and count. */
-    private record Scatter(double variance, double rounding, double degreesOfFreedom) {}
+    /** How single catches scatter, relative, as they and the calibration catches show; and how much of that is rounding. */
+    private record Shown(Optional<Variance> scatter, double rounding) {
+        private static final Shown NOTHING = new Shown(Optional.empty(), 0);
+    }
 
-    private Optional<Scatter> scatter(Optional<Calibration> calibration) {
+    private Shown shown(Optional<Calibration> calibration) {
+        double degrees = 0;
         double variance = 0;
         double rounding = 0;
-        double degrees = 0;
-        if (calibration.isPresent() && calibration.get().catches().size() >= Repeatability.FEWEST_CATCHES) {
+        if (calibration.isPresent()) {
             Calibration known = calibration.get();
             degrees = known.scatterDegreesOfFreedom();
             variance = degrees * square(known.relativeScatter().orElse(0));
             rounding = degrees * square(known.relativeResolution());
         }
-        int catches = sums.catches();
-        if (catches >= Repeatability.FEWEST_CATCHES || (catches > 1 && degrees > 0)) {
+        if (sums.catches() > 1) {
+            degrees += sums.catches() - 1;
             variance += sums.scatter();
-            rounding += (catches - 1) * sums.resolution();
-            degrees += catches - 1;
+            rounding += (sums.catches() - 1) * sums.resolution();
         }
         return degrees > 0
-                ? Optional.of(new Scatter(variance / degrees, rounding / degrees, degrees))
-                : Optional.empty();
+                ? new Shown(Optional.of(new Variance(variance / degrees, degrees)), rounding / degrees)
+                : Shown.NOTHING;
     }
 
     private static double square(double number) {
@@ -77,25 +75,17 @@ final class ErrorBudget {
         return relative * (1 + error);
     }
 
-    private void addRandom(Optional<Scatter> scatter, Optional<Repeatability> repeatability) {
+    private void addRandom(Shown shown, CatchAllowances allowances) {
         if (!sums.countKnown()) {
             draft.addUnknown(Term.COUNT);
         }
-        if (scatter.isPresent()) {
-            Scatter known = scatter.get();
-            draft.addScatter(
-                    ErrorSource.SCATTER,
-                    contribution(Math.sqrt(known.variance()) * sums.shrinking()),
-                    known.degreesOfFreedom(),
-                    contribution(Math.sqrt(known.rounding()) * sums.shrinking()));
-            if (Comparison.isAbove(sums.resolution(), known.rounding())) {
-                double coarser = Math.sqrt(sums.resolution() - known.rounding());
-                draft.addCoarserResolution(contribution(coarser * sums.shrinking()));
-            }
-            return;
-        }
         addRounding();
-        draft.addRepeatability(repeatability, relative -> contribution(relative * sums.shrinking()));
+        double perRelative = contribution(sums.shrinking());
+        draft.addScatter(
+                allowances,
+                relative -> relative * perRelative,
+                shown.scatter().map(one -> new Variance(one.value() * square(perRelative), one.degreesOfFreedom())),
+                shown.rounding() * square(perRelative));
     }
 
     private void addRounding() {
@@ -127,9 +117,9 @@ final class ErrorBudget {
         return ofCatches(sums.catches());
     }
 
-    /** What is not in the budget because nobody knows it. */
-    List<Argument.Unknown> unknown() {
-        return draft.unknown();
+    /** What is assumed in it, and what is not in it. */
+    List<Finding> findings() {
+        return draft.findings();
     }
 
     /** The budget of the mean error of more catches like these, if their mean comes out the same. */

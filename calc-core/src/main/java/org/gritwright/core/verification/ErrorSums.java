@@ -3,7 +3,10 @@ package org.gritwright.core.verification;
 import java.util.OptionalDouble;
 import javax.measure.quantity.Mass;
 import org.gritwright.core.budget.ScaleSpans;
+import org.gritwright.core.calibration.Calibration;
+import org.gritwright.core.calibration.CalibrationCatch;
 import org.gritwright.core.uncertainty.Distribution;
+import org.gritwright.core.weighing.CaughtMass;
 import org.gritwright.units.Amounts;
 
 /**
@@ -57,23 +60,30 @@ record ErrorSums(
             return new Sum(sum, more - (sum - high));
         }
 
+        Sum plus(Sum other) {
+            return plus(other.high).plus(other.low);
+        }
+
         double total() {
             return high + low;
         }
     }
 
-    /** What one catch adds. */
-    private record Addend(VerificationCatch source, OptionalDouble indicated, double discharged) {
-        double expected() {
-            return source.run().expectedKilograms();
-        }
-
+    /**
+     * What one catch adds.
+     *
+     * @param count relative standard uncertainty of the count; none where nobody knows
+     */
+    private record Addend(
+            CaughtMass caught,
+            OptionalDouble count,
+            OptionalDouble revolutions,
+            OptionalDouble indicated,
+            double discharged,
+            double expected,
+            boolean byRunTime) {
         double ratio() {
-            return indicated.isPresent() ? indicated.getAsDouble() / discharged : discharged / expected();
-        }
-
-        OptionalDouble count() {
-            return relativeCount(source);
+            return (indicated.isPresent() ? indicated.getAsDouble() / discharged : discharged / expected);
         }
     }
 
@@ -85,32 +95,86 @@ record ErrorSums(
      * @param discharged caught, and allowed for as spilled, in kg
      */
     static ErrorSums of(VerificationCatch source, OptionalDouble indicated, double discharged) {
+        return empty(source).plus(source, indicated, discharged);
+    }
+
+    private static ErrorSums empty(VerificationCatch source) {
         return new ErrorSums(
-                        source,
-                        0,
-                        Sum.ZERO,
-                        Sum.ZERO,
-                        Sum.ZERO,
-                        Sum.ZERO,
-                        Sum.ZERO,
-                        0,
-                        0,
-                        0,
-                        0,
-                        0,
-                        ScaleSpans.NONE,
-                        true,
-                        false)
-                .plus(new Addend(source, indicated, discharged));
+                source,
+                0,
+                Sum.ZERO,
+                Sum.ZERO,
+                Sum.ZERO,
+                Sum.ZERO,
+                Sum.ZERO,
+                0,
+                0,
+                0,
+                0,
+                0,
+                ScaleSpans.NONE,
+                true,
+                false);
+    }
+
+    /** Of the calibration catches at the same point, as the value in force of a verification catch would have indicated them. */
+    static ErrorSums of(Calibration calibration, VerificationCatch source, double spillageFactor) {
+        ErrorSums sums = empty(source);
+        for (CalibrationCatch one : calibration.catches()) {
+            OptionalDouble uncertainty = one.observation().uncertaintyRevolutions();
+            double revolutions = one.revolutions();
+            sums = sums.plus(new Addend(
+                    one.caught(),
+                    uncertainty.isPresent() ? OptionalDouble.of(uncertainty.getAsDouble() / revolutions) : uncertainty,
+                    OptionalDouble.of(revolutions),
+                    OptionalDouble.of(revolutions * source.inForce().kilogramsPerRevolution()),
+                    one.caught().kilograms() * spillageFactor,
+                    0,
+                    false));
+        }
+        return sums;
+    }
+
+    /**
+     * Of these catches and others. The squared deviations of both from their means become those from the common mean (T. F.
+     * Chan, G. H. Golub and R. J. LeVeque, Algorithms for computing the sample variance, The American Statistician 37 (3),
+     * 1983, 242–247; abstract checked, formula from memory).
+     */
+    ErrorSums plus(ErrorSums other) {
+        double apart = other.meanRatio - meanRatio;
+        double all = catches + other.catches;
+        return new ErrorSums(
+                first,
+                catches + other.catches,
+                indicated.plus(other.indicated),
+                discharged.plus(other.discharged),
+                expected.plus(other.expected),
+                revolutions.plus(other.revolutions),
+                weighed.plus(other.weighed),
+                squares + other.squares,
+                rounding + other.rounding,
+                counting + other.counting,
+                meanRatio + apart * other.catches / all,
+                squaredDeviations + other.squaredDeviations + apart * apart * catches * other.catches / all,
+                spans.plus(other.spans),
+                countKnown && other.countKnown,
+                byRunTime || other.byRunTime);
     }
 
     /** With one more catch, counted or displayed if the others are. */
     ErrorSums plus(VerificationCatch source, OptionalDouble more, double caught) {
-        return plus(new Addend(source, more, caught));
+        return plus(new Addend(
+                source.caught(),
+                relativeCount(source),
+                source.revolutions(),
+                more,
+                caught,
+                source.run().expectedKilograms(),
+                source.revolutions().isEmpty() && source.run().runTime().isPresent()));
     }
 
     private ErrorSums plus(Addend one) {
-        double kilograms = one.source.caught().kilograms();
+        double kilograms = one.caught.kilograms();
         double deviation = one.ratio() - meanRatio;
         double mean = meanRatio + deviation / (catches + 1);
         return new ErrorSums(
@@ -118,19 +182,17 @@ record ErrorSums(
                 catches + 1,
                 indicated.plus(one.indicated.orElse(0)),
                 discharged.plus(one.discharged),
-                expected.plus(one.expected()),
-                revolutions.plus(one.source.revolutions().orElse(0)),
+                expected.plus(one.expected),
+                revolutions.plus(one.revolutions.orElse(0)),
                 weighed.plus(kilograms),
                 squares + kilograms * kilograms,
-                rounding + square(one.source.caught().roundingKilograms()),
-                counting + square(kilograms * one.count().orElse(0)),
+                rounding + square(one.caught.roundingKilograms()),
+                counting + square(kilograms * one.count.orElse(0)),
                 mean,
                 squaredDeviations + deviation * (one.ratio() - mean),
-                spans.plus(one.source.caught(), kilograms),
-                countKnown && one.count().isPresent(),
-                byRunTime
-                        || (one.source.revolutions().isEmpty()
-                                && one.source.run().runTime().isPresent()));
+                spans.plus(one.caught, kilograms),
+                countKnown && one.count.isPresent(),
+                byRunTime || one.byRunTime);
     }
 
     private static double square(double number) {
@@ -195,11 +257,14 @@ record ErrorSums(
                 : OptionalDouble.of(0);
     }
 
-    /** A display rounds to its step, and what it adds up comes in whole pulses. */
+    /**
+     * A display rounds to its step, what it adds up comes in whole pulses, at either end one more or less than fell into the
+     * catch, and it computes with a value of which it shows no more than its step.
+     */
     static double displayStep(VerificationCatch source) {
         double step = Amounts.si(Mass.class, source.indicated().orElseThrow().resolution());
-        return Math.hypot(
-                Distribution.RECTANGULAR.standardUncertainty(step / 2),
-                Distribution.TRIANGULAR.standardUncertainty(source.kilogramsPerPulse()));
+        return Math.sqrt(square(Distribution.RECTANGULAR.standardUncertainty(step / 2))
+                + square(Distribution.RECTANGULAR.standardUncertainty(source.hiddenKilograms()))
+                + 2 * square(Distribution.TRIANGULAR.standardUncertainty(source.kilogramsPerPulse())));
     }
 }

@@ -119,6 +119,20 @@ public record Judgement(
                 advice == Advice.CATCH_MORE && further.isEmpty() ? mainCause(errors) : Optional.empty());
     }
 
+    /** The same of data on which nothing may be built. */
+    Judgement doubted() {
+        return new Judgement(
+                budget,
+                rule,
+                tolerance,
+                verdict,
+                conformity,
+                guardBand,
+                Advice.FIND_FAULT,
+                Optional.empty(),
+                Optional.empty());
+    }
+
     private static boolean isSignificant(Measured<Dimensionless> error) {
         return Comparison.isAbove(
                 Math.abs(Amounts.si(Dimensionless.class, error.value())),

@@ -107,7 +107,12 @@ public record TestRun(
         return Amounts.si(ApplicationRate.class, targetRate) * metersPerSecond();
     }
 
-    double expectedKilograms() {
+    /**
+     * What should be laid, as a number.
+     *
+     * @return target rate × test distance in kilograms, greater than 0
+     */
+    public double expectedKilograms() {
         return Amounts.si(ApplicationRate.class, targetRate) * meters();
     }
 

@@ -93,30 +93,33 @@ public final class Verification {
                 ? OptionalDouble.of(indicatedKilograms.getAsDouble() / caughtKilograms - 1)
                 : OptionalDouble.empty();
         this.deliveryError = believedKilograms() / source.run().expectedKilograms() - 1;
+        this.calibration = Objects.requireNonNull(calibration, "calibration");
+        this.allowances = limits.catches().allowances();
+        this.sums = ErrorSums.of(source, indicatedKilograms, caughtKilograms);
+        ErrorBudget errors = new ErrorBudget(sums, calibration, allowances);
+        Judgement judged = Judgement.of(errors, rule, tolerance, source.caught().total());
         this.apparentFill = revolutions.isPresent()
                 ? Optional.of(ApparentFill.of(
                         caughtKilograms / revolutions.getAsDouble(),
+                        Amounts.si(Dimensionless.class, judged.expandedUncertainty())
+                                / (1 + calibrationError.getAsDouble()),
                         // A display counts pulses too.
                         source.counted().map(ShaftCount::isInPulses).orElse(true),
                         source.point(),
                         limits.catches().fill()))
                 : Optional.empty();
-        this.calibration = Objects.requireNonNull(calibration, "calibration");
-        this.allowances = limits.catches().allowances();
-        this.sums = ErrorSums.of(source, indicatedKilograms, caughtKilograms);
-        ErrorBudget errors = new ErrorBudget(sums, calibration, allowances);
-        this.judgement = Judgement.of(errors, rule, tolerance, source.caught().total());
         List<Finding> found = dataFindings(limits);
-        CatchFindings.ofUnknown(errors.unknown()).ifPresent(found::add);
+        found.addAll(errors.findings());
         calibration.flatMap(this::sameScale).ifPresent(found::add);
         boolean correctable = calibrationError.isPresent()
                 && !isDoubted(found)
                 && calibration.filter(Calibration::isDoubted).isEmpty();
-        boolean large = calibrationError.isPresent() && isShownBeyond(limits.greatestCorrection());
+        boolean large = calibrationError.isPresent() && isShownBeyond(limits.greatestCorrection(), judged);
         boolean drifted = large
                 && Math.abs(calibrationError.getAsDouble())
                         <= GREATEST_DRIFT * Amounts.si(Dimensionless.class, limits.greatestCorrection());
-        boolean outOfDate = drifted && calibration.filter(this::isSupportedBy).isPresent();
+        boolean outOfDate =
+                drifted && calibration.filter(one -> isSupportedBy(one, judged)).isPresent();
         if (outOfDate) {
             found.add(Finding.of(
                     FindingCode.VALUE_OUT_OF_DATE, Map.of("error", number(percent(calibrationError.getAsDouble())))));
@@ -132,24 +135,25 @@ public final class Verification {
                             number(limits.greatestCorrection()))));
         }
         this.proposedCorrection = correctable && !tooLarge
-                ? Optional.of(correction(caughtKilograms / revolutions.getAsDouble(), Correction.Basis.CATCH))
+                ? Optional.of(correction(caughtKilograms / revolutions.getAsDouble(), Correction.Basis.CATCH, judged))
                 : Optional.empty();
+        boolean forbidden = judged.advice() == Advice.CORRECT && proposedCorrection.isEmpty();
+        this.judgement = forbidden || isDoubted(found) ? judged.doubted() : judged;
         found.addAll(errorFindings());
         this.findings = List.copyOf(found);
     }
 
     /** Whether the error exceeds a limit by more than its uncertainty could explain. */
-    private boolean isShownBeyond(Quantity<Dimensionless> limit) {
+    private boolean isShownBeyond(Quantity<Dimensionless> limit, Judgement judged) {
         double shown = Math.abs(calibrationError.getAsDouble())
-                - Amounts.si(Dimensionless.class, judgement.expandedUncertainty());
+                - Amounts.si(Dimensionless.class, judged.expandedUncertainty());
         return shown > 0 && !new Tolerance(limit).acceptsRatio(shown);
     }
 
     /** An independent calibration that agrees with the catch says that the value in force is what is wrong. */
-    private boolean isSupportedBy(Calibration independent) {
+    private boolean isSupportedBy(Calibration independent, Judgement judged) {
         return !independent.isDoubted()
-                && judgement
-                        .comparedWith(
+                && judged.comparedWith(
                                 independent, caughtKilograms / revolutions.getAsDouble(), List.of(source.caught()))
                         .filter(NormalizedError::isAgreement)
                         .isPresent();
@@ -244,11 +248,14 @@ public final class Verification {
         if (source.counted().isPresent() && source.indicated().isPresent()) {
             IndicatedMass display = source.indicated().get();
             double difference = Math.abs(indicatedKilograms.getAsDouble() - source.shownKilograms());
-            // Count and display may differ by the display's step and by the pulse at either end, or by the eye's error.
+            // Count and display may differ by the display's step, by what it hides of its value, and by the pulse at
+            // either end
+            // or three times the eye's standard error.
             double explained = Amounts.si(Mass.class, display.resolution())
+                    + source.hiddenKilograms()
                     + (source.counted().get().isInPulses()
                             ? source.kilogramsPerPulse()
-                            : 2
+                            : 3
                                     * source.observation()
                                             .uncertaintyRevolutions()
                                             .orElse(0)
@@ -276,10 +283,15 @@ public final class Verification {
         List<Finding> found = new ArrayList<>();
         Tolerance tolerance = tolerance();
         if (verdict() == Verdict.OUTSIDE_TOLERANCE) {
+            // What is caught against what the truck believes to lay, or against what was asked for where it believes
+            // nothing.
+            double laid = calibrationError.isPresent() ? 1 / (1 + calibrationError.getAsDouble()) - 1 : deliveryError;
             found.add(Finding.of(
                     FindingCode.TOLERANCE_MISSED,
                     Map.of(
                             "error", number(calibrationError().orElseGet(this::deliveryError)),
+                            "laid", number(percent(Math.abs(laid))),
+                            "way", laid > 0 ? Term.TOO_MUCH : Term.TOO_LITTLE,
                             "tolerance", number(tolerance.limit()),
                             "which", calibrationError.isPresent() ? Term.CALIBRATION_ERROR : Term.DELIVERY_ERROR)));
         }

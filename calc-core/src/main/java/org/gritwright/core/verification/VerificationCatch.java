@@ -125,6 +125,15 @@ public record VerificationCatch(
                 : 0;
     }
 
+    /** How far a displayed mass may be off because the display computes with more digits of its value than it shows. */
+    double hiddenKilograms() {
+        double step = inForce.displayStep()
+                .map(one -> one.getValue().doubleValue()
+                        / inForce.factor().value().getValue().doubleValue())
+                .orElse(0.0);
+        return step / 2 * shownKilograms();
+    }
+
     /** Whether both were made at one point, whatever calibration was in force. */
     boolean isComparableWith(VerificationCatch evidence) {
         return point().equals(evidence.point());

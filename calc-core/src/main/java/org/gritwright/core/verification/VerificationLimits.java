@@ -16,9 +16,9 @@ import org.gritwright.units.check.Require;
  */
 public record VerificationLimits(CatchLimits catches, Quantity<Dimensionless> greatestCorrection) {
 
-    /** The common catch limits, and no correction beyond 10 % (common practice, no source). */
+    /** The common catch limits, and no correction beyond 15 % (common practice, no source). */
     public static final VerificationLimits COMMON =
-            new VerificationLimits(CatchLimits.COMMON, Amounts.of(10, SpreadingUnits.PERCENT));
+            new VerificationLimits(CatchLimits.COMMON, Amounts.of(15, SpreadingUnits.PERCENT));
 
     /**
      * Checks the values.

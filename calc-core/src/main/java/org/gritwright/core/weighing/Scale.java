@@ -115,6 +115,12 @@ public record Scale(
     }
 
     /**
+     * How far off the span is assumed to be at most where nobody knows the scale's accuracy: 1 % of the load, as a ratio
+     * (common practice, no source).
+     */
+    public static final double COMMON_SPAN_LIMIT = 0.01;
+
+    /**
      * How far off the span may be at a load: the relative limit of an error that all weighings near that load have in
      * common.
      *

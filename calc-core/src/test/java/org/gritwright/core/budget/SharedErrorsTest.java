@@ -17,7 +17,9 @@ import org.gritwright.core.observation.CatchAllowances;
 import org.gritwright.core.observation.CatchLimits;
 import org.gritwright.core.observation.ErrorSource;
 import org.gritwright.core.observation.Moisture;
+import org.gritwright.core.observation.Repeatability;
 import org.gritwright.core.statistics.RatioEstimator;
+import org.gritwright.core.uncertainty.Component;
 import org.gritwright.core.uncertainty.ComponentKey;
 import org.gritwright.core.weighing.CaughtMass;
 import org.gritwright.core.weighing.Scale;
@@ -32,7 +34,13 @@ class SharedErrorsTest {
             Amounts.of(2, PERCENT),
             Amounts.of(1, PERCENT),
             Optional.of(new Moisture(Amounts.of(5, PERCENT), Amounts.of(1, PERCENT), Moisture.Basis.WET_MASS)),
-            Optional.empty());
+            Optional.of(Repeatability.assumed(Amounts.of(1, PERCENT))));
+
+    private static final CatchAllowances SCATTER_ONLY = new CatchAllowances(
+            Amounts.of(0, PERCENT),
+            Amounts.of(0, PERCENT),
+            Optional.empty(),
+            Optional.of(Repeatability.assumed(Amounts.of(1, PERCENT))));
 
     private static Scale scale(String id) {
         return Scale.of(id, pounds(5000), pounds(0.5)).withAccuracy(new ScaleAccuracy.Stated(Amounts.of(1, PERCENT)));
@@ -70,21 +78,39 @@ class SharedErrorsTest {
                 .containsExactlyInAnyOrder(spillage, transientLoss, moisture);
     }
 
-    /** 118.5 and 120 lb in 20 revolutions, each with s = 0.5 lb of three catches, t = 4.3027 for two degrees of freedom. */
+    /**
+     * The expanded uncertainty of the mean of three catches in lb, without their scale's span: each scatters by 1 %, is read
+     * twice to half a pound, and is counted to 1/√6 pulse of a hundredth revolution.
+     */
+    private static double expanded(double... net) {
+        double squares = DoubleStream.of(net)
+                .map(pounds -> Math.pow(0.01 * pounds, 2) + 2 * 0.25 / 12)
+                .sum();
+        double mean = DoubleStream.of(net).average().orElseThrow();
+        return 1.959963985 * Math.sqrt(squares + 3 * Math.pow(mean / 20 * 0.01, 2) / 6) / 3;
+    }
+
     @Test
     void theSameScaleIsInNoDifferenceOfTwoCalibrations() {
-        double expanded = 4.302652730 * 0.5 / Math.sqrt(3);
-
-        assertThat(normalized(CatchAllowances.NONE, "A", "A")).isCloseTo(1.5 / (expanded * Math.sqrt(2)), within(1e-6));
-        assertThat(normalized(CatchAllowances.NONE, "A", "B")).isLessThan(normalized(CatchAllowances.NONE, "A", "A"));
+        assertThat(normalized(SCATTER_ONLY, "A", "A"))
+                .isCloseTo(1.5 / Math.hypot(expanded(118, 118.5, 119), expanded(119.5, 120, 120.5)), within(1e-6));
+        assertThat(normalized(SCATTER_ONLY, "A", "B")).isLessThan(normalized(SCATTER_ONLY, "A", "A"));
     }
 
     @Test
     void whatIsAllowedForInBothIsInNoDifferenceOfTheirs() {
         assertThat(calibration(ALL, "A", 118, 118.5, 119).budget().components())
                 .as("it is in the uncertainty of each")
-                .hasSize(5);
-        assertThat(normalized(ALL, "A", "A")).isCloseTo(normalized(CatchAllowances.NONE, "A", "A"), within(1e-9));
-        assertThat(normalized(ALL, "A", "B")).isCloseTo(normalized(CatchAllowances.NONE, "A", "B"), within(1e-9));
+                .extracting(Component::key)
+                .containsExactly(
+                        ErrorSource.SCALE_ROUNDING.key(),
+                        ErrorSource.COUNT.key(),
+                        ErrorSource.REPEATABILITY.key(),
+                        ErrorSource.spanOf(scale("A")),
+                        ErrorSource.SPILLAGE.key(),
+                        ErrorSource.TRANSIENT.key(),
+                        ErrorSource.MOISTURE.key());
+        assertThat(normalized(ALL, "A", "A")).isCloseTo(normalized(SCATTER_ONLY, "A", "A"), within(1e-9));
+        assertThat(normalized(ALL, "A", "B")).isCloseTo(normalized(SCATTER_ONLY, "A", "B"), within(1e-9));
     }
 }

@@ -19,6 +19,7 @@ import static org.gritwright.units.SpreadingUnits.POUND_PER_REVOLUTION;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.DoubleStream;
 import org.assertj.core.data.Offset;
 import org.gritwright.core.finding.FindingCode;
 import org.gritwright.core.metering.NoSensor;
@@ -42,6 +43,7 @@ import org.gritwright.core.weighing.Weighing;
 import org.gritwright.units.Amounts;
 import org.gritwright.units.SpreadingUnits;
 import org.gritwright.units.quantity.DischargePerRevolution;
+import org.hipparchus.distribution.continuous.TDistribution;
 import org.junit.jupiter.api.Test;
 
 /** By hand: the scale reads half pounds and is right to 0.1 %, the sensor has 100 pulses a revolution. */
@@ -61,6 +63,31 @@ class CalibrationBudgetTest {
             Amounts.of(0, PERCENT),
             Optional.empty(),
             Optional.of(Repeatability.assumed(Amounts.of(2, PERCENT))));
+
+    private static final CatchAllowances TWO_PERCENT_OF_FIVE = new CatchAllowances(
+            Amounts.of(0, PERCENT),
+            Amounts.of(0, PERCENT),
+            Optional.empty(),
+            Optional.of(new Repeatability(Amounts.of(2, PERCENT), 4)));
+
+    /** What nobody stated: 1 % with 2 degrees of freedom. */
+    private static final double ASSUMED = 0.01;
+
+    private static final double ASSUMED_DEGREES = 2;
+
+    /** Two variances with their degrees of freedom together; the root of it. */
+    private static double pooled(double known, double knownDegrees, double shown, double shownDegrees) {
+        return Math.sqrt((knownDegrees * known + shownDegrees * shown) / (knownDegrees + shownDegrees));
+    }
+
+    private static double squares(double... numbers) {
+        return DoubleStream.of(numbers).map(number -> number * number).sum();
+    }
+
+    /** For 95 %, by another library. */
+    private static double student(double degreesOfFreedom) {
+        return new TDistribution(degreesOfFreedom).inverseCumulativeProbability(0.975);
+    }
 
     private static Calibration of(
             RatioEstimator estimator, CatchAllowances allowances, List<CalibrationCatch> catches) {
@@ -144,31 +171,97 @@ class CalibrationBudgetTest {
         assertThat(contribution(row(calibration, "span of scale S-1"))).isCloseTo(SPAN * ratio, EXACT);
     }
 
+    /** 118.5, 121 and 116 lb: a deviation of 2.5 lb, of which the rounding of scale and count is a part. */
     @Test
-    void threeCatchesHaveTheirScatterInPlaceOfRoundingAndCount() {
+    void threeCatchesHaveTheirScatterBesideRoundingAndCount() {
         Calibration calibration =
-                bySums(TWO_PERCENT_SCATTER, augerCatch(118.5, 2000), augerCatch(119, 2000), augerCatch(118, 2000));
+                bySums(TWO_PERCENT_OF_FIVE, augerCatch(118.5, 2000), augerCatch(121, 2000), augerCatch(116, 2000));
+        double rounded = squares(TWO_READINGS * Math.sqrt(3) / 60, 118.5 / 20 * COUNT * Math.sqrt(3) / 60);
+        double shown = squares(2.5 / 20) / 3 - rounded;
+        double stated = squares(0.02 / 60) * squares(118.5, 121, 116);
 
-        assertThat(names(calibration)).containsExactly("scatter of the catches", "span of scale S-1");
+        assertThat(names(calibration))
+                .containsExactly(
+                        "rounding of the scale", "count of revolutions", "scatter of the catches", "span of scale S-1");
+        assertThat(contribution(row(calibration, "rounding of the scale")))
+                .isCloseTo(TWO_READINGS * Math.sqrt(3) / 60, EXACT);
+        assertThat(contribution(row(calibration, "count of revolutions")))
+                .isCloseTo(118.5 / 20 * COUNT * Math.sqrt(3) / 60, EXACT);
         Component<DischargePerRevolution> scatter = row(calibration, "scatter of the catches");
-        assertThat(contribution(scatter)).isCloseTo(0.5 / 20 / Math.sqrt(3), EXACT);
+        assertThat(contribution(scatter)).isCloseTo(pooled(stated, 4, shown, 2), EXACT);
         assertThat(scatter.evaluation()).isEqualTo(Evaluation.TYPE_A);
-        assertThat(scatter.degreesOfFreedom()).isEqualTo(2);
+        assertThat(scatter.degreesOfFreedom()).isEqualTo(6);
+    }
+
+    @Test
+    void aScatterThatIsSimplyStatedStandsWhereThreeCatchesDontRefuteIt() {
+        Calibration calibration =
+                bySums(TWO_PERCENT_SCATTER, augerCatch(118.5, 2000), augerCatch(121, 2000), augerCatch(116, 2000));
+
+        assertThat(names(calibration))
+                .containsExactly(
+                        "rounding of the scale",
+                        "count of revolutions",
+                        "scatter of catches, from experience",
+                        "span of scale S-1");
+        assertThat(contribution(row(calibration, "scatter of catches, from experience")))
+                .isCloseTo(0.02 / 60 * Math.sqrt(squares(118.5, 121, 116)), EXACT);
+        assertThat(row(calibration, "scatter of catches, from experience").degreesOfFreedom())
+                .isInfinite();
+    }
+
+    /** A deviation of 8.5 of 118.5 lb is 7.2 %: twice the square of 7.2 ÷ 2 is 25.7, beyond 5.99 of chi-squared. */
+    @Test
+    void threeCatchesThatRefuteWhatIsStatedHoldAlone() {
+        Calibration calibration =
+                bySums(TWO_PERCENT_SCATTER, augerCatch(118.5, 2000), augerCatch(127, 2000), augerCatch(110, 2000));
+        double rounded = squares(TWO_READINGS * Math.sqrt(3) / 60, 118.5 / 20 * COUNT * Math.sqrt(3) / 60);
+
+        assertThat(contribution(row(calibration, "scatter of the catches")))
+                .isCloseTo(Math.sqrt(squares(8.5 / 20) / 3 - rounded), EXACT);
+        assertThat(row(calibration, "scatter of the catches").degreesOfFreedom())
+                .isEqualTo(2);
     }
 
     @Test
     void catchesAlikeAreNeverMoreCertainThanRoundingAndCount() {
         Calibration calibration =
-                bySums(TWO_PERCENT_SCATTER, augerCatch(118.5, 2000), augerCatch(118.5, 2000), augerCatch(118.5, 2000));
-        double floor = Math.hypot(TWO_READINGS * Math.sqrt(3) / 60, 118.5 / 20 * COUNT * Math.sqrt(3) / 60);
+                bySums(CatchAllowances.NONE, augerCatch(118.5, 2000), augerCatch(118.5, 2000), augerCatch(118.5, 2000));
 
-        assertThat(names(calibration)).containsExactly("resolution of scale and count", "span of scale S-1");
-        assertThat(contribution(row(calibration, "resolution of scale and count")))
-                .isCloseTo(floor, EXACT);
-        assertThat(row(calibration, "resolution of scale and count").degreesOfFreedom())
-                .isInfinite();
-        assertThat(row(calibration, "resolution of scale and count").evaluation())
-                .isEqualTo(Evaluation.TYPE_B);
+        assertThat(contribution(row(calibration, "rounding of the scale")))
+                .isCloseTo(TWO_READINGS * Math.sqrt(3) / 60, EXACT);
+        assertThat(contribution(row(calibration, "count of revolutions")))
+                .isCloseTo(118.5 / 20 * COUNT * Math.sqrt(3) / 60, EXACT);
+        for (String name : List.of("rounding of the scale", "count of revolutions")) {
+            assertThat(row(calibration, name).degreesOfFreedom()).isInfinite();
+            assertThat(row(calibration, name).evaluation()).isEqualTo(Evaluation.TYPE_B);
+        }
+        // Nothing of two degrees of freedom, and what is assumed with two others.
+        assertThat(contribution(row(calibration, "scatter of the catches")))
+                .isCloseTo(ASSUMED * 118.5 / 20 / Math.sqrt(3) / Math.sqrt(2), EXACT);
+        assertThat(row(calibration, "scatter of the catches").degreesOfFreedom())
+                .isEqualTo(4);
+    }
+
+    /** A third catch like the two before doesn't make the answer worse, whether the scatter is stated or not. */
+    @Test
+    void anotherCatchLikeTheOthersMakesTheAnswerNoWorse() {
+        for (CatchAllowances allowances : List.of(CatchAllowances.NONE, TWO_PERCENT_OF_FIVE, TWO_PERCENT_SCATTER)) {
+            List<CalibrationCatch> three =
+                    List.of(augerCatch(117.5, 2000), augerCatch(119.5, 2000), augerCatch(118.5, 2000));
+            double before = Double.POSITIVE_INFINITY;
+            for (int n = 1; n <= 3; n++) {
+                double now = Amounts.in(
+                        of(RatioEstimator.RATIO_OF_SUMS, allowances, three.subList(0, n))
+                                .budget()
+                                .result()
+                                .expandedUncertainty(0.95)
+                                .orElseThrow(),
+                        POUND_PER_REVOLUTION);
+                assertThat(now).as("%d catches, %s", n, allowances).isLessThan(before);
+                before = now;
+            }
+        }
     }
 
     @Test
@@ -177,14 +270,18 @@ class CalibrationBudgetTest {
         Calibration calibration = of(RatioEstimator.MEAN_OF_RATIOS, CatchAllowances.NONE, alike);
         double perReading = Math.sqrt(1 / 100.0 + 1 / 400.0 + 1 / 900.0) / 3;
 
-        assertThat(contribution(row(calibration, "resolution of scale and count")))
-                .isCloseTo(perReading * Math.hypot(TWO_READINGS, 6 * COUNT), EXACT);
+        assertThat(contribution(row(calibration, "rounding of the scale"))).isCloseTo(perReading * TWO_READINGS, EXACT);
+        assertThat(contribution(row(calibration, "count of revolutions"))).isCloseTo(perReading * 6 * COUNT, EXACT);
         Calibration scattered = of(
                 RatioEstimator.MEAN_OF_RATIOS,
                 CatchAllowances.NONE,
                 List.of(augerCatch(59, 1000), augerCatch(120, 2000), augerCatch(183, 3000)));
-        assertThat(contribution(row(scattered, "scatter of the catches"))).isCloseTo(0.1 / Math.sqrt(3), EXACT);
-        assertThat(row(scattered, "scatter of the catches").degreesOfFreedom()).isEqualTo(2);
+        // 5.9, 6 and 6.1 lb/rev.
+        double shown = 0.1 * 0.1 / 3 - squares(perReading * TWO_READINGS, perReading * 6 * COUNT);
+        double assumed = squares(ASSUMED / 3) * squares(5.9, 6, 6.1);
+        assertThat(contribution(row(scattered, "scatter of the catches")))
+                .isCloseTo(pooled(assumed, ASSUMED_DEGREES, shown, 2), EXACT);
+        assertThat(row(scattered, "scatter of the catches").degreesOfFreedom()).isEqualTo(4);
     }
 
     @Test
@@ -194,8 +291,10 @@ class CalibrationBudgetTest {
         // R = 362/60; residuals 59 − 10 R, 120 − 20 R, 183 − 30 R; u² = 3/2 · Σ ÷ 60².
         double squares = Math.pow(59 - 3620 / 60.0, 2) + Math.pow(120 - 7240 / 60.0, 2) + 4;
 
+        double rounded = 3 * squares(TWO_READINGS, 362 / 60.0 * COUNT);
+        double assumed = squares(ASSUMED) * squares(59, 120, 183);
         assertThat(contribution(row(calibration, "scatter of the catches")))
-                .isCloseTo(Math.sqrt(1.5 * squares) / 60, EXACT);
+                .isCloseTo(pooled(assumed, ASSUMED_DEGREES, 1.5 * squares - rounded, 2) / 60, EXACT);
     }
 
     @Test
@@ -206,8 +305,15 @@ class CalibrationBudgetTest {
                 List.of(augerCatch(57, 1000), augerCatch(117, 2000), augerCatch(177, 3000)));
 
         // Revolutions 10, 20, 30: Sxx = 200.
-        assertThat(contribution(row(calibration, "resolution of scale and count")))
-                .isCloseTo(Math.hypot(TWO_READINGS, 6 * COUNT) / Math.sqrt(200), EXACT);
+        assertThat(contribution(row(calibration, "rounding of the scale")))
+                .isCloseTo(TWO_READINGS / Math.sqrt(200), EXACT);
+        assertThat(contribution(row(calibration, "count of revolutions"))).isCloseTo(6 * COUNT / Math.sqrt(200), EXACT);
+        // The slope rises by ±10/200 lb/rev for a pound of the outer two, which lie on the line with one degree of
+        // freedom.
+        assertThat(contribution(row(calibration, "scatter of the catches")))
+                .isCloseTo(ASSUMED * Math.hypot(57, 177) * 10 / 200 * Math.sqrt(2 / 3.0), EXACT);
+        assertThat(row(calibration, "scatter of the catches").degreesOfFreedom())
+                .isEqualTo(3);
         assertThat(contribution(row(calibration, "span of scale S-1"))).isCloseTo(SPAN * 6, EXACT);
     }
 
@@ -299,15 +405,25 @@ class CalibrationBudgetTest {
     }
 
     @Test
-    void whatNobodyKnowsIsNamedAndNotTakenForNothing() {
+    void whatNobodyKnowsIsAssumedAndNamed() {
         Scale unknown = Scale.of("S-3", pounds(500), pounds(0.5));
         Calibration calibration = bySums(CatchAllowances.NONE, on(unknown, 120, 2000));
 
-        assertThat(names(calibration)).containsExactly("rounding of the scale", "count of revolutions");
-        assertThat(only(FindingCode.UNCERTAINTY_INCOMPLETE, calibration.findings())
-                        .sentence())
-                .isEqualTo("The stated uncertainty omits the scatter of the catches, the accuracy of scale S-3, which"
-                        + " was not recorded; the true uncertainty is larger.");
+        assertThat(names(calibration))
+                .containsExactly(
+                        "rounding of the scale",
+                        "count of revolutions",
+                        "scatter of catches, assumed",
+                        "span of scale S-3");
+        assertThat(contribution(row(calibration, "scatter of catches, assumed")))
+                .isCloseTo(ASSUMED * 6, EXACT);
+        assertThat(row(calibration, "scatter of catches, assumed").degreesOfFreedom())
+                .isEqualTo(ASSUMED_DEGREES);
+        assertThat(contribution(row(calibration, "span of scale S-3"))).isCloseTo(0.01 / Math.sqrt(3) * 6, EXACT);
+        assertThat(only(FindingCode.UNCERTAINTY_ASSUMED, calibration.findings()).sentence())
+                .isEqualTo("The stated uncertainty takes a usual value for the scatter of the catches, the accuracy of"
+                        + " scale S-3, which was not recorded (common practice, no source).");
+        assertThat(codes(calibration.findings())).doesNotContain(FindingCode.UNCERTAINTY_INCOMPLETE);
     }
 
     @Test
@@ -325,7 +441,8 @@ class CalibrationBudgetTest {
                         .sentence())
                 .isEqualTo("The stated uncertainty omits the uncertainty of the count, which was not recorded; the true"
                         + " uncertainty is larger.");
-        assertThat(names(calibration)).containsExactly("scatter of the catches", "span of scale S-1");
+        assertThat(names(calibration))
+                .containsExactly("rounding of the scale", "scatter of the catches", "span of scale S-1");
     }
 
     @Test
@@ -345,14 +462,28 @@ class CalibrationBudgetTest {
         Budget<DischargePerRevolution> budget = calibration.budget();
 
         assertThat(calibration.dischargePerRevolution()).isEqualTo(budget.result());
-        double scatter = 0.5 / 20 / Math.sqrt(3);
-        double span = SPAN * 118.5 / 20;
+        double u = Math.hypot(random(118.5), SPAN * 118.5 / 20);
         assertThat(Amounts.in(budget.result().standardUncertainty().orElseThrow(), POUND_PER_REVOLUTION))
-                .isCloseTo(Math.hypot(scatter, span), EXACT);
+                .isCloseTo(u, EXACT);
         assertThat(budget.result().degreesOfFreedom().orElseThrow())
-                .isCloseTo(2 * Math.pow(Math.hypot(scatter, span) / scatter, 4), within(1e-9));
+                .isCloseTo(4 * Math.pow(u / scatter(118.5), 4), within(1e-9));
         assertThat(calibration.relativeScatter()).hasValueCloseTo(0.5 / 118.5, within(1e-12));
         assertThat(calibration.scatterDegreesOfFreedom()).isEqualTo(2);
+    }
+
+    /** By three catches of 20 revolutions and so many pounds, half a pound more, and half a pound less. */
+    private static double scatter(double pounds) {
+        double assumed = squares(ASSUMED / 60) * squares(pounds, pounds + 0.5, pounds - 0.5);
+        return pooled(assumed, ASSUMED_DEGREES, squares(0.5 / 20) / 3 - rounded(pounds), 2);
+    }
+
+    private static double rounded(double pounds) {
+        return 3 * squares(TWO_READINGS / 60, pounds / 20 * COUNT / 60);
+    }
+
+    /** All of it but the span. */
+    private static double random(double pounds) {
+        return Math.sqrt(squares(scatter(pounds)) + rounded(pounds));
     }
 
     @Test
@@ -361,12 +492,15 @@ class CalibrationBudgetTest {
                 bySums(CatchAllowances.NONE, on(SCALE, 118.5, 2000), on(SCALE, 119, 2000), on(SCALE, 118, 2000));
         Calibration second =
                 bySums(CatchAllowances.NONE, on(SCALE, 120, 2000), on(SCALE, 120.5, 2000), on(SCALE, 119.5, 2000));
-        double scatter = 0.5 / 20 / Math.sqrt(3);
+        double expanded = Math.hypot(expanded(118.5), expanded(120));
 
-        assertThat(second.comparedWith(first).value())
-                .isCloseTo(1.5 / 20 / (4.302652729749 * scatter * Math.sqrt(2)), within(1e-9));
+        assertThat(second.comparedWith(first).value()).isCloseTo(1.5 / 20 / expanded, within(1e-9));
         assertThat(first.comparedWith(second).value())
                 .isCloseTo(-second.comparedWith(first).value(), EXACT);
+    }
+
+    private static double expanded(double pounds) {
+        return student(4 * Math.pow(random(pounds) / scatter(pounds), 4)) * random(pounds);
     }
 
     @Test
@@ -384,17 +518,17 @@ class CalibrationBudgetTest {
         assertThat(second.comparedWith(first).value()).isCloseTo(1.5 / 20 / Math.hypot(u1, u2), within(1e-9));
     }
 
-    /** A span wrong by 8 % in both calibrations moves their difference as it moves all else. */
+    /** A span wrong by 8 % in both calibrations moves their difference as it moves all else but the rounding. */
     @Test
     void aWrongSpanCancelsInAComparisonOnOneScale() {
-        Calibration first =
-                bySums(CatchAllowances.NONE, on(SCALE, 100, 2000), on(SCALE, 101, 2000), on(SCALE, 99, 2000));
+        Scale fine = Scale.of("S-1", pounds(500), pounds(0.0001));
+        Calibration first = bySums(CatchAllowances.NONE, on(fine, 100, 2000), on(fine, 101, 2000), on(fine, 99, 2000));
         Calibration second =
-                bySums(CatchAllowances.NONE, on(SCALE, 102, 2000), on(SCALE, 103, 2000), on(SCALE, 101, 2000));
+                bySums(CatchAllowances.NONE, on(fine, 102, 2000), on(fine, 103, 2000), on(fine, 101, 2000));
         Calibration wrongFirst =
-                bySums(CatchAllowances.NONE, on(SCALE, 108, 2000), on(SCALE, 109.08, 2000), on(SCALE, 106.92, 2000));
+                bySums(CatchAllowances.NONE, on(fine, 108, 2000), on(fine, 109.08, 2000), on(fine, 106.92, 2000));
         Calibration wrongSecond =
-                bySums(CatchAllowances.NONE, on(SCALE, 110.16, 2000), on(SCALE, 111.24, 2000), on(SCALE, 109.08, 2000));
+                bySums(CatchAllowances.NONE, on(fine, 110.16, 2000), on(fine, 111.24, 2000), on(fine, 109.08, 2000));
 
         assertThat(wrongSecond.comparedWith(wrongFirst).value())
                 .isCloseTo(second.comparedWith(first).value(), within(1e-9));

@@ -23,6 +23,7 @@ import java.util.Optional;
 import org.gritwright.core.finding.Finding;
 import org.gritwright.core.finding.FindingCode;
 import org.gritwright.core.finding.Severity;
+import org.gritwright.core.metering.DriveFeedback;
 import org.gritwright.core.metering.NoSensor;
 import org.gritwright.core.metering.ShaftCount;
 import org.gritwright.core.metering.ShaftSensor;
@@ -65,26 +66,41 @@ class CalibrationFindingsTest {
         assertThat(codes(of(augerCatch(118.5, 2000), augerCatch(118.5, 2000)))).isEmpty();
     }
 
+    /**
+     * Of three catches that scatter by 5 %, and by the rounding of half pounds and pulses, one lot in twenty shows more than
+     * √(5.991465 ÷ 2) times as much, with chi-squared for 2 degrees of freedom: 8.66 % of 120 lb are 10.39 lb.
+     */
     @Test
-    void catchesThatScatterByMoreThanFivePercentDoubtTheData() {
+    void catchesThatAreShownToScatterByMoreThanFivePercentDoubtTheData() {
         Finding finding = only(
                 FindingCode.CATCHES_SCATTER,
-                of(augerCatch(113.5, 2000), augerCatch(120, 2000), augerCatch(126.5, 2000)));
+                of(augerCatch(109.5, 2000), augerCatch(120, 2000), augerCatch(130.5, 2000)));
 
         assertThat(finding.severity()).isEqualTo(Severity.ERROR);
         assertThat(finding.code().doubtsData()).isTrue();
-        assertThat(finding.number("scatter").getValue().doubleValue()).isCloseTo(100 * 0.325 / 6, within(1e-12));
+        assertThat(finding.number("scatter").getValue().doubleValue()).isCloseTo(100 * 10.5 / 120, within(1e-12));
         assertThat(finding.number("limit")).isEqualTo(Amounts.of(5, SpreadingUnits.PERCENT));
         assertThat(finding.sentence())
-                .isEqualTo("The catches scatter by 5.417 % of their mean, more than 5 %: find out why before trusting"
+                .isEqualTo("The catches scatter by 8.75 % of their mean, more than 5 %: find out why before trusting"
                         + " them.");
     }
 
     @Test
-    void catchesThatScatterByFivePercentPass() {
-        // 5.7, 6.0, 6.3 lb/rev: s = 0.3
-        assertThat(of(augerCatch(114, 2000), augerCatch(120, 2000), augerCatch(126, 2000)))
+    void catchesWhoseScatterMayBeChancePass() {
+        // 8.33 % of 120 lb
+        assertThat(of(augerCatch(110, 2000), augerCatch(120, 2000), augerCatch(130, 2000)))
                 .isEmpty();
+    }
+
+    /** Of six, chi-squared for 5 degrees of freedom is 11.0705, and √(11.0705 ÷ 5) × 5 % is 7.44 %: 8.93 lb. */
+    @Test
+    void theMoreCatchesTheLessIsChance() {
+        CalibrationCatch low = augerCatch(111.5, 2000);
+        CalibrationCatch high = augerCatch(128.5, 2000);
+
+        // Deviations of 8.5 lb, √(6/5) times that: 9.31 lb.
+        assertThat(codes(of(low, high, low, high, low, high))).containsExactly(FindingCode.CATCHES_SCATTER);
+        assertThat(of(low, augerCatch(120, 2000), high)).isEmpty();
     }
 
     @Test
@@ -159,7 +175,7 @@ class CalibrationFindingsTest {
                 List.of(catchAt(fourPulses, caught(146), pulses(99)), catchAt(fourPulses, caught(148), pulses(100))));
 
         Finding finding = only(FindingCode.TOO_FEW_PULSES, calibration.findings());
-        assertThat(finding.severity()).isEqualTo(Severity.WARNING);
+        assertThat(finding.severity()).isEqualTo(Severity.NOTE);
         assertThat(finding.sentence()).isEqualTo("Only 99 pulse counted in a catch, fewer than 100 pulse: run longer.");
         assertThat(numbers(finding))
                 .isEqualTo(Map.of(
@@ -180,7 +196,7 @@ class CalibrationFindingsTest {
                 .extracting(Finding::sentence)
                 .containsExactly(
                         "Only 70 pulse counted in a catch, fewer than 100 pulse: run longer.",
-                        "Only 0.7 rev counted in a catch, fewer than 5 rev: run longer.");
+                        "Only 0.7 rev in a catch, fewer than 5 rev, in turns of the conveyor shaft: run longer.");
     }
 
     @Test
@@ -188,14 +204,44 @@ class CalibrationFindingsTest {
         CalibrationCatch good = augerCatch(59, 1000);
         Finding finding = only(FindingCode.TOO_FEW_REVOLUTIONS, of(good, augerCatch(50, 499)));
 
-        assertThat(finding.severity()).isEqualTo(Severity.WARNING);
+        assertThat(finding.severity()).isEqualTo(Severity.NOTE);
         assertThat(numbers(finding))
                 .isEqualTo(Map.of(
                         "counted", Amounts.of(4.99, SpreadingUnits.REVOLUTION),
                         "wanted", Amounts.of(5, SpreadingUnits.REVOLUTION)));
-        assertThat(finding.sentence()).isEqualTo("Only 4.99 rev counted in a catch, fewer than 5 rev: run longer.");
+        assertThat(finding.sentence())
+                .isEqualTo("Only 4.99 rev in a catch, fewer than 5 rev, in turns of the conveyor shaft: run longer.");
         assertThat(codes(CatchFindings.ofCount(pulses(500), AUGER.feedback(), CatchLimits.COMMON)))
                 .isEmpty();
+    }
+
+    /** 1664 pulses of 64 a revolution are 26 revolutions of a motor, and 5 turns of a conveyor geared 5.2 : 1. */
+    @Test
+    void revolutionsOfAGearedSensorCountAsTurnsOfTheConveyorShaft() {
+        DriveFeedback geared = new ShaftSensor(
+                Amounts.of(64, SpreadingUnits.PULSE_PER_REVOLUTION), Amounts.of(5.2, SpreadingUnits.ONE));
+
+        assertThat(CatchFindings.ofCount(pulses(1664), geared, CatchLimits.COMMON))
+                .isEmpty();
+        Finding finding =
+                only(FindingCode.TOO_FEW_REVOLUTIONS, CatchFindings.ofCount(pulses(640), geared, CatchLimits.COMMON));
+        assertThat(finding.sentence())
+                .isEqualTo("Only 1.923 rev in a catch, fewer than 5 rev, in turns of the conveyor shaft: run longer.");
+        assertThat(codes(CatchFindings.ofCount(pulses(1663), geared, CatchLimits.COMMON)))
+                .containsExactly(FindingCode.TOO_FEW_REVOLUTIONS);
+    }
+
+    /** A watched shaft that turns half as fast as the conveyor's. */
+    @Test
+    void aSlowerShaftNeedsFewerRevolutions() {
+        DriveFeedback slower = new NoSensor(Amounts.of(0.5, SpreadingUnits.ONE));
+        ShaftCount enough = new ShaftCount.SpeedTimesTime(
+                Amounts.of(31, SpreadingUnits.REVOLUTION_PER_MINUTE), Amounts.of(5, SpreadingUnits.SECOND));
+        ShaftCount fewer = new ShaftCount.SpeedTimesTime(
+                Amounts.of(29, SpreadingUnits.REVOLUTION_PER_MINUTE), Amounts.of(5, SpreadingUnits.SECOND));
+        assertThat(CatchFindings.ofCount(enough, slower, CatchLimits.COMMON)).isEmpty();
+        assertThat(codes(CatchFindings.ofCount(fewer, slower, CatchLimits.COMMON)))
+                .containsExactly(FindingCode.TOO_FEW_REVOLUTIONS);
     }
 
     @Test
@@ -216,7 +262,7 @@ class CalibrationFindingsTest {
         assertThat(byEye(20, 0.4)).isEmpty();
 
         Finding finding = only(FindingCode.COUNT_UNCERTAIN, byEye(20, 0.5));
-        assertThat(finding.severity()).isEqualTo(Severity.WARNING);
+        assertThat(finding.severity()).isEqualTo(Severity.NOTE);
         assertThat(finding.sentence())
                 .isEqualTo("The count of 20 rev is uncertain by 0.5 rev, more than 2 % of it: run longer.");
     }
@@ -226,7 +272,7 @@ class CalibrationFindingsTest {
         CalibrationCatch good = augerCatch(50, 850);
         Finding finding = only(FindingCode.CAUGHT_MASS_SMALL, of(good, augerCatch(49.5, 850)));
 
-        assertThat(finding.severity()).isEqualTo(Severity.WARNING);
+        assertThat(finding.severity()).isEqualTo(Severity.NOTE);
         assertThat(numbers(finding)).isEqualTo(Map.of("caught", pounds(49.5), "division", pounds(0.5)));
         assertThat(finding.sentence())
                 .isEqualTo("The caught mass 49.5 lb is small against the scale's division 0.5 lb: catch more.");

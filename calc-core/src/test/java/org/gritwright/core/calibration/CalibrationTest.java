@@ -5,7 +5,6 @@ import static org.assertj.core.api.Assertions.within;
 import static org.gritwright.core.Samples.AUGER_POINT;
 import static org.gritwright.core.Samples.CHAIN;
 import static org.gritwright.core.Samples.SALT;
-import static org.gritwright.core.Samples.SCALE;
 import static org.gritwright.core.Samples.assertRefused;
 import static org.gritwright.core.Samples.augerCatch;
 import static org.gritwright.core.Samples.augerPoint;
@@ -13,18 +12,20 @@ import static org.gritwright.core.Samples.butForUnknown;
 import static org.gritwright.core.Samples.catchAt;
 import static org.gritwright.core.Samples.caught;
 import static org.gritwright.core.Samples.chainAt;
+import static org.gritwright.core.Samples.codes;
 import static org.gritwright.core.Samples.goodAugerCatches;
 import static org.gritwright.core.Samples.height;
 import static org.gritwright.core.Samples.pulses;
 import static org.gritwright.core.Samples.revolutionsByEye;
 
 import java.util.List;
-import java.util.Set;
 import javax.measure.quantity.Mass;
+import org.gritwright.core.finding.FindingCode;
 import org.gritwright.core.metering.NoSensor;
 import org.gritwright.core.observation.CatchLimits;
 import org.gritwright.core.observation.ErrorSource;
 import org.gritwright.core.statistics.RatioEstimator;
+import org.gritwright.core.uncertainty.Component;
 import org.gritwright.core.uncertainty.Measured;
 import org.gritwright.units.Amounts;
 import org.gritwright.units.SpreadingUnits;
@@ -34,6 +35,12 @@ import org.junit.jupiter.api.Test;
 class CalibrationTest {
     private static final CalibrationCatch IN_KILOGRAMS =
             catchAt(AUGER_POINT, caught(Amounts.of(54, SpreadingUnits.KILOGRAM)), pulses(2000));
+
+    /** The variance in lb² of two readings, each rounded to half a pound. */
+    private static final double ROUNDED = 2 * 0.25 / 12;
+
+    /** The variance in rev² of a count to a pulse of 100 a revolution either way. */
+    private static final double COUNTED = 1e-4 / 6;
 
     @Test
     void isTotalMassOverTotalRevolutionsByDefault() {
@@ -66,11 +73,14 @@ class CalibrationTest {
         Calibration calibration = byLine(augerCatch(57.1, 1000), augerCatch(116.8, 2000), augerCatch(177.1, 3000));
 
         assertThat(poundsPerRevolution(calibration)).isCloseTo(6, within(1e-13));
-        Measured<DischargePerRevolution> byScatter =
-                calibration.budget().without(Set.of(ErrorSource.spanOf(SCALE))).result();
-        assertThat(byScatter.degreesOfFreedom()).hasValue(1);
-        assertThat(byScatter.standardUncertainty().orElseThrow().getValue().doubleValue())
-                .isCloseTo(Math.sqrt(0.06 / 200), within(1e-12));
+        // What is shown without the rounding, with 1 degree of freedom, and 1 % of the outer catches' 10/200 with 2.
+        Component<DischargePerRevolution> scatter =
+                calibration.budget().component(ErrorSource.SCATTER.key()).orElseThrow();
+        double shown = (0.06 - ROUNDED - COUNTED * 6 * 6) / 200;
+        double assumed = 1e-4 * (57.1 * 57.1 + 177.1 * 177.1) / 400;
+        assertThat(scatter.degreesOfFreedom()).isEqualTo(3);
+        assertThat(scatter.contribution().getValue().doubleValue())
+                .isCloseTo(Math.sqrt((shown + 2 * assumed) / 3), within(1e-12));
         Measured<Mass> perStart = calibration.massPerStart().orElseThrow();
         assertThat(perStart.value().getUnit()).isEqualTo(SpreadingUnits.POUND);
         assertThat(perStart.value().getValue().doubleValue()).isCloseTo(-3, within(1e-11));
@@ -81,7 +91,9 @@ class CalibrationTest {
         // The ratios 5.71, 5.84, 5.90 rise with the length; without the 3 lb they scatter by 0.01, −0.01, 0.1/30.
         assertThat(calibration.sampleDeviation().orElseThrow().getValue().doubleValue())
                 .isCloseTo(Math.sqrt(2e-4 + 0.01 / 900), within(1e-12));
-        assertThat(calibration.findings()).isEmpty();
+        assertThat(codes(calibration.findings()))
+                .as("one degree of freedom tells little")
+                .containsExactly(FindingCode.UNCERTAINTY_ASSUMED);
     }
 
     @Test
@@ -89,16 +101,20 @@ class CalibrationTest {
         Calibration calibration = byLine(augerCatch(57, 1000), augerCatch(117, 2000));
 
         assertThat(poundsPerRevolution(calibration)).isCloseTo(6, within(1e-13));
-        // Two readings a catch, rounded to 0.5 lb, and 1/√6 pulse of 0.06 lb, over 10 revolutions; the span in
-        // proportion.
-        double ofCatch = Math.hypot(Math.sqrt(2) * 0.5 / Math.sqrt(12), 0.06 / Math.sqrt(6));
+        // Two readings a catch, rounded to 0.5 lb, and 1/√6 pulse of 0.06 lb, and 1 % of each catch, over 10
+        // revolutions;
+        // the span in proportion.
+        double ofCatch = Math.sqrt(ROUNDED + COUNTED * 6 * 6);
+        double scatter = 0.01 * Math.hypot(57, 117);
         assertThat(Amounts.in(
                         calibration
                                 .dischargePerRevolution()
                                 .standardUncertainty()
                                 .orElseThrow(),
                         SpreadingUnits.POUND_PER_REVOLUTION))
-                .isCloseTo(Math.hypot(ofCatch * Math.sqrt(2) / 10, 6 * 0.001 / Math.sqrt(3)), within(1e-12));
+                .isCloseTo(
+                        Math.hypot(Math.hypot(ofCatch * Math.sqrt(2), scatter) / 10, 6 * 0.001 / Math.sqrt(3)),
+                        within(1e-12));
         assertThat(calibration.massPerStart().orElseThrow().value().getValue().doubleValue())
                 .isCloseTo(-3, within(1e-11));
         // The line's value at no revolutions is 2·57 − 117: the catches weigh 1/2 − 15·(∓1/10), which is 2 and −1.
@@ -131,13 +147,20 @@ class CalibrationTest {
     void hasUncertaintyDeviationAndDegreesOfFreedomFromItsCatches() {
         Calibration calibration = Calibration.from(goodAugerCatches());
 
-        // R = 355.5/60 = 5.925; residuals 0, 0.5, −0.5 lb; u² = 3/2 · 0.5/60²; ratios 5.925, 5.95, 5.9
-        Measured<DischargePerRevolution> byScatter =
-                calibration.budget().without(Set.of(ErrorSource.spanOf(SCALE))).result();
-        assertThat(byScatter.degreesOfFreedom()).hasValue(2);
-        assertThat(byScatter.standardUncertainty().orElseThrow())
+        // R = 355.5/60 = 5.925; residuals 0, 0.5, −0.5 lb; u² = 3/2 · 0.5/60²; ratios 5.925, 5.95, 5.9. Without the
+        // rounding
+        // that is pooled with 1 %, each with 2 degrees of freedom.
+        double rounded = 3 * (ROUNDED + COUNTED * 5.925 * 5.925);
+        double assumed = 1e-4 * (118.5 * 118.5 + 119 * 119 + 118 * 118);
+        double scatter = (0.75 - rounded + assumed) / 2;
+        double span = 5.925 * 0.001 / Math.sqrt(3);
+        double variance = (scatter + rounded) / 3600 + span * span;
+        Measured<DischargePerRevolution> found = calibration.dischargePerRevolution();
+        assertThat(found.degreesOfFreedom().orElseThrow())
+                .isCloseTo(4 * Math.pow(variance / (scatter / 3600), 2), within(1e-9));
+        assertThat(found.standardUncertainty().orElseThrow())
                 .satisfies(u -> assertThat(u.getUnit()).isEqualTo(SpreadingUnits.POUND_PER_REVOLUTION))
-                .satisfies(u -> assertThat(u.getValue().doubleValue()).isCloseTo(Math.sqrt(0.75) / 60, within(1e-14)));
+                .satisfies(u -> assertThat(u.getValue().doubleValue()).isCloseTo(Math.sqrt(variance), within(1e-14)));
         assertThat(calibration.sampleDeviation().orElseThrow().getValue().doubleValue())
                 .isCloseTo(0.025, within(1e-14));
     }

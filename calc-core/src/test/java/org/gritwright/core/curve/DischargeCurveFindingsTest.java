@@ -63,22 +63,22 @@ class DischargeCurveFindingsTest {
 
     /** One catch more than the curve has parameters shows a scatter; one fewer shows none. */
     @Test
-    void whatNobodyKnowsOfTheScatterIsSaidWhereTheCurveShowsNone() {
+    void whatIsAssumedOfTheScatterIsSaidWhereTheCurveShowsNone() {
         String unknown =
-                "The stated uncertainty omits the scatter of the catches, which was not recorded; the true uncertainty"
-                        + " is larger.";
+                "The stated uncertainty takes a usual value for the scatter of the catches, which was not recorded (common"
+                        + " practice, no source).";
         for (DischargeCurve none : List.of(
                 fit(CurveModel.PROPORTIONAL, at(4, 58)),
                 fit(CurveModel.DEAD_OPENING, DEAD_OPENING_EXAMPLE),
                 fit(CurveModel.TABLE, at(2, 26), at(4, 58)))) {
-            assertThat(only(FindingCode.UNCERTAINTY_INCOMPLETE, none.findings()).sentence())
+            assertThat(only(FindingCode.UNCERTAINTY_ASSUMED, none.findings()).sentence())
                     .isEqualTo(unknown);
         }
         for (DischargeCurve some : List.of(
                 fit(CurveModel.PROPORTIONAL, at(4, 58), at(4, 58)),
                 fit(CurveModel.DEAD_OPENING, at(2, 26), at(4, 58), at(4, 58)),
                 fit(CurveModel.TABLE, at(2, 26), at(4, 58), at(4, 58)))) {
-            assertThat(codes(some.findings())).doesNotContain(FindingCode.UNCERTAINTY_INCOMPLETE);
+            assertThat(codes(some.findings())).doesNotContain(FindingCode.UNCERTAINTY_ASSUMED);
         }
         assertThat(DischargeCurve.fit(
                                 List.of(at(4, 58)),

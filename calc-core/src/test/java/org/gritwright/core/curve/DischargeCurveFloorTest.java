@@ -63,7 +63,7 @@ class DischargeCurveFloorTest {
 
     @ParameterizedTest
     @EnumSource(names = {"PROPORTIONAL", "TABLE"})
-    void equalCatchesAtOneOpeningHaveTheUncertaintyOfTheirCalibration(CurveModel model) {
+    void equalCatchesAtOneOpeningAreRoundedAsTheirCalibrationIs(CurveModel model) {
         List<CalibrationCatch> equal = List.of(at(4, 64), at(4, 64), at(4, 64));
         Budget<DischargePerRevolution> budget = budget(fit(model, equal), 4);
         Budget<DischargePerRevolution> calibration = Calibration.from(equal).budget();
@@ -71,7 +71,9 @@ class DischargeCurveFloorTest {
         assertThat(names(budget)).containsExactly("resolution of scale and count", "span of scale S-1");
         assertThat(contribution(budget, "resolution of scale and count"))
                 .isCloseTo(64 * resolution(64) / Math.sqrt(3), within(1e-6));
-        assertThat(pounds(budget.result().standardUncertainty().orElseThrow()))
+        // Nothing is shown with 2 degrees of freedom, and the calibration assumes 1 % with 2 more.
+        double scatter = 0.64 / Math.sqrt(3) / Math.sqrt(2);
+        assertThat(Math.hypot(pounds(budget.result().standardUncertainty().orElseThrow()), scatter))
                 .isCloseTo(pounds(calibration.result().standardUncertainty().orElseThrow()), within(1e-6));
         assertThat(budget.result().degreesOfFreedom()).hasValue(Double.POSITIVE_INFINITY);
     }
@@ -112,15 +114,20 @@ class DischargeCurveFloorTest {
 
     @ParameterizedTest
     @EnumSource(names = {"PROPORTIONAL", "TABLE"})
-    void oneCatchHasNoneWhereNobodyKnowsHowItScatters(CurveModel model) {
-        assertThat(fit(model, at(4, 64)).predict(height(4)).budget()).isEmpty();
-        assertThat(fit(model, at(4, 64)).predict(height(4), inches(0.05)).budget())
-                .isEmpty();
+    void oneCatchIsAssumedToScatterWhereNobodyKnows(CurveModel model) {
+        Budget<DischargePerRevolution> budget =
+                fit(model, at(4, 64)).predict(height(4)).budget().orElseThrow();
+
+        // 1 % of 64 lb/rev, known with 2 degrees of freedom.
+        Component<DischargePerRevolution> assumed =
+                budget.component(ErrorSource.ASSUMED_SCATTER.key()).orElseThrow();
+        assertThat(pounds(assumed.contribution())).isCloseTo(0.64, within(1e-12));
+        assertThat(assumed.degreesOfFreedom()).isEqualTo(2);
         assertThat(fit(model, at(4, 64))
                         .predict(height(4))
                         .dischargePerRevolution()
                         .standardUncertainty())
-                .isEmpty();
+                .contains(budget.result().standardUncertainty().orElseThrow());
     }
 
     /** The line through 32 lb at 2 in and 64 lb at 4 in is, at 6 in, 2·64 − 32: each catch weighs by the line. */

@@ -113,6 +113,29 @@ class DischargeCurveModelTest {
         assertThat(codes(curve.findings())).containsExactly(FindingCode.DEAD_OPENING_FOUND);
     }
 
+    /** Off by 1 % where catches repeat to 0.1 %: the test refuses both shapes, but a table would be worse beyond. */
+    @Test
+    void aSmallMisfitIsNoReasonForATable() {
+        DischargeCurve curve = chosen(repeated(OPENINGS, new double[] {26, 58 * 1.02, 90}, 0.999, 1.001));
+
+        assertThat(curve.model()).isEqualTo(CurveModel.DEAD_OPENING);
+        assertThat(curve.test().orElseThrow().chance()).isLessThan(0.01);
+        assertThat(codes(curve.findings())).contains(FindingCode.MODEL_MISFIT);
+        double misfit = Math.abs(58 * 1.02 / pounds(curve, 4) - 1);
+        assertThat(misfit).isBetween(0.005, 0.02);
+        assertThat(uncertainty(curve, 3).orElseThrow()).isGreaterThan(misfit * pounds(curve, 3));
+    }
+
+    /** Off by 5 %, refused at 5 % and not at 1 %: that may be chance. */
+    @Test
+    void aLargeMisfitThatMayBeChanceIsNoReasonForATable() {
+        DischargeCurve curve = chosen(repeated(OPENINGS, new double[] {26, 58 * 1.1, 90}, 0.98, 1.02));
+
+        assertThat(curve.test().orElseThrow().chance()).isBetween(0.01, 0.05);
+        assertThat(curve.model()).isEqualTo(CurveModel.DEAD_OPENING);
+        assertThat(codes(curve.findings())).contains(FindingCode.MODEL_MISFIT);
+    }
+
     @Test
     void aBentDischargeBecomesATableThatSaysWhy() {
         DischargeCurve curve = chosen(repeated(OPENINGS, new double[] {26, 52, 60}, 0.99, 1.01));

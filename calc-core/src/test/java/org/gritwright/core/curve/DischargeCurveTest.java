@@ -9,6 +9,7 @@ import static org.gritwright.core.Samples.catchAt;
 import static org.gritwright.core.Samples.caught;
 import static org.gritwright.core.Samples.chainAt;
 import static org.gritwright.core.Samples.height;
+import static org.gritwright.core.Samples.only;
 import static org.gritwright.core.Samples.pulses;
 import static org.gritwright.core.curve.DischargeCurveSamples.DEAD_OPENING_EXAMPLE;
 import static org.gritwright.core.curve.DischargeCurveSamples.SIXTEEN_PER_INCH;
@@ -24,10 +25,15 @@ import static org.gritwright.core.curve.DischargeCurveSamples.uncertainty;
 import static org.gritwright.core.curve.DischargeCurveSamples.withoutSpan;
 
 import java.util.List;
+import java.util.Optional;
 import org.gritwright.core.calibration.Calibration;
 import org.gritwright.core.calibration.CalibrationCatch;
+import org.gritwright.core.finding.FindingCode;
+import org.gritwright.core.observation.CatchAllowances;
 import org.gritwright.core.observation.CatchLimits;
+import org.gritwright.core.observation.ErrorSource;
 import org.gritwright.core.observation.Material;
+import org.gritwright.core.observation.Repeatability;
 import org.gritwright.core.spi.Setting;
 import org.gritwright.core.statistics.CurveFit;
 import org.gritwright.core.statistics.RatioEstimator;
@@ -51,7 +57,8 @@ class DischargeCurveTest {
         assertThat(curve.effectiveBulkDensity().orElseThrow().standardUncertainty())
                 .isEmpty();
         assertThat(curve.deadOpening().orElseThrow().standardUncertainty()).isEmpty();
-        assertThat(uncertainty(curve, 3)).isEmpty();
+        // Halfway between the two openings: 1 % of each catch, halved, beside little rounding and span.
+        assertThat(uncertainty(curve, 3).orElseThrow()).isCloseTo(Math.hypot(0.26, 0.58) / 2, within(0.002));
     }
 
     @Test
@@ -112,7 +119,9 @@ class DischargeCurveTest {
                         .predict(height(3)));
 
         assertThat(pounds(predicted.value())).isCloseTo(pounds(calibrated.value()), within(1e-12));
-        assertThat(predicted.degreesOfFreedom()).isEqualTo(calibrated.degreesOfFreedom());
+        // A curve holds what its catches show; a calibration pools that with what was known before.
+        assertThat(predicted.degreesOfFreedom()).hasValue(2);
+        assertThat(calibrated.degreesOfFreedom().orElseThrow()).isGreaterThan(2);
     }
 
     @Test
@@ -123,18 +132,29 @@ class DischargeCurveTest {
                         UNEQUAL, CurveModel.PROPORTIONAL, RatioEstimator.LINE_WITH_INTERCEPT, CatchLimits.COMMON));
     }
 
+    /** Ratios of 42.2, 41.9 and 41.75 lb/rev. */
     @Test
-    void throughOneOpeningTheMeanOfRatiosHasTheUncertaintyOfTheCalibration() {
-        Measured<DischargePerRevolution> calibrated = Calibration.from(
-                        UNEQUAL, RatioEstimator.MEAN_OF_RATIOS, CatchLimits.COMMON)
-                .dischargePerRevolution();
-        Measured<DischargePerRevolution> predicted = DischargeCurve.fit(
-                        UNEQUAL, CurveModel.PROPORTIONAL, RatioEstimator.MEAN_OF_RATIOS, CatchLimits.COMMON)
-                .predict(height(3))
-                .dischargePerRevolution();
+    void throughOneOpeningTheMeanOfRatiosHasTheScatterThatTheCatchesShow() {
+        Calibration calibration = Calibration.from(UNEQUAL, RatioEstimator.MEAN_OF_RATIOS, CatchLimits.COMMON);
+        Measured<DischargePerRevolution> predicted = byCurve(
+                DischargeCurve.fit(UNEQUAL, CurveModel.PROPORTIONAL, RatioEstimator.MEAN_OF_RATIOS, CatchLimits.COMMON)
+                        .predict(height(3)));
+        double mean = (42.2 + 41.9 + 41.75) / 3;
+        double squares = Math.pow(42.2 - mean, 2) + Math.pow(41.9 - mean, 2) + Math.pow(41.75 - mean, 2);
+        double shown = squares / 2 / 3;
 
-        assertThat(pounds(predicted.standardUncertainty().orElseThrow()))
-                .isCloseTo(pounds(calibrated.standardUncertainty().orElseThrow()), within(1e-12));
+        assertThat(pounds(predicted.standardUncertainty().orElseThrow())).isCloseTo(Math.sqrt(shown), within(1e-12));
+        // The calibration takes two readings to half a pound and a pulse out of that, and adds 1 % with 2 degrees of
+        // freedom.
+        double parts = 1 / 25.0 + 1 / 100.0 + 1 / 400.0;
+        double rounded = parts * (2 * 0.25 / 12 + mean * mean * 1e-4 / 6) / 9;
+        double assumed = 1e-4 * (42.2 * 42.2 + 41.9 * 41.9 + 41.75 * 41.75) / 9;
+        assertThat(pounds(calibration
+                        .budget()
+                        .component(ErrorSource.SCATTER.key())
+                        .orElseThrow()
+                        .contribution()))
+                .isCloseTo(Math.sqrt((shown - rounded + assumed) / 2), within(1e-12));
     }
 
     @Test
@@ -175,15 +195,38 @@ class DischargeCurveTest {
 
         assertThat(pounds(curve, 1)).isCloseTo(13, within(1e-12));
         assertThat(pounds(curve, 6)).isCloseTo(90, within(1e-12));
-        assertThat(uncertainty(curve, 1).orElseThrow())
-                .isCloseTo(uncertainty(curve, 2).orElseThrow() / 2, within(1e-12));
-        assertThat(uncertainty(curve, 6).orElseThrow())
-                .isCloseTo(uncertainty(curve, 4).orElseThrow() * 1.5, within(1e-12));
+    }
+
+    /** Whether its scatter is shown by repeats or known from experience. */
+    @Test
+    void beyondItsRowsATableHasNoUncertaintyAndSaysToCatchThere() {
+        CatchLimits experienced = CatchLimits.COMMON.withAllowances(new CatchAllowances(
+                Amounts.of(0, SpreadingUnits.PERCENT),
+                Amounts.of(0, SpreadingUnits.PERCENT),
+                Optional.empty(),
+                Optional.of(Repeatability.assumed(Amounts.of(1, SpreadingUnits.PERCENT)))));
+        List<CalibrationCatch> repeated = List.of(at(2, 25), at(2, 27), at(4, 58), at(4, 62));
+        for (List<CalibrationCatch> catches : List.of(repeated, DEAD_OPENING_EXAMPLE)) {
+            DischargeCurve curve =
+                    DischargeCurve.fit(catches, CurveModel.TABLE, RatioEstimator.RATIO_OF_SUMS, experienced);
+            for (double inches : new double[] {1, 6}) {
+                DischargePrediction outside = curve.predict(height(inches));
+                assertThat(outside.budget()).isEmpty();
+                assertThat(outside.dischargePerRevolution().standardUncertainty())
+                        .isEmpty();
+                assertThat(only(FindingCode.GEOMETRY_ALONE, outside.findings()).sentence())
+                        .endsWith("Catch there before relying on it.");
+            }
+            assertThat(curve.predict(height(3)).budget()).isPresent();
+            assertThat(curve.predict(height(4)).budget()).isPresent();
+        }
     }
 
     @Test
-    void aTableWithoutRepeatsHasNoUncertainty() {
-        assertThat(uncertainty(fit(CurveModel.TABLE, DEAD_OPENING_EXAMPLE), 3)).isEmpty();
+    void aTableWithoutRepeatsIsAsUncertainAsItsCatchesAreAssumedToScatter() {
+        // At 3 in, halfway from 26 lb at 2 in to 58 lb at 4 in: 1 % of each, halved, beside little rounding and span.
+        assertThat(uncertainty(fit(CurveModel.TABLE, DEAD_OPENING_EXAMPLE), 3).orElseThrow())
+                .isCloseTo(Math.hypot(0.26, 0.58) / 2, within(0.002));
     }
 
     @Test

@@ -42,7 +42,23 @@ class ArgumentTest {
             "run-time",
             "gate-setting",
             "pulses-per-revolution",
-            "gear-ratio");
+            "gear-ratio",
+            "parameter",
+            "density",
+            "gross-mass",
+            "caught-mass",
+            "tare",
+            "revolutions",
+            "ticket",
+            "displayed-mass",
+            "value-in-force",
+            "verification",
+            "too-much",
+            "too-little",
+            "digits-swapped",
+            "digit-too-many",
+            "digit-dropped",
+            "wrong-reading");
 
     private static final Quantity<Dimensionless> NO_FACTOR = Amounts.of(1, SpreadingUnits.ONE);
 
@@ -88,18 +104,17 @@ class ArgumentTest {
     @Test
     void aSlipByAFactorSaysWhichWay() {
         assertThat(Slip.byFactor(Term.GATE_SETTING, Slip.Mistake.TOO_LARGE, 25.4, inches(57 / 25.4)))
-                .hasToString("gate setting ÷ 25.4 (2.244 in)");
+                .hasToString("gate opening ÷ 25.4 (2.244 in)");
         assertThat(Slip.byFactor(Term.GEAR_RATIO, Slip.Mistake.TOO_SMALL, 2, Amounts.of(6, SpreadingUnits.ONE)))
                 .hasToString("gear ratio × 2 (6)");
     }
 
     @Test
     void aSlipOfADigitListsEveryValueWithAllItsDigits() {
-        assertThat(Slip.ofDigit(
-                        Term.GATE_SETTING, Slip.Mistake.DIGIT_DROPPED, List.of(inches(1.23451), inches(1.23452))))
-                .hasToString("a dropped digit in the gate setting (1.23451 in or 1.23452 in)");
-        assertThat(Slip.ofDigit(Term.GATE_SETTING, Slip.Mistake.DIGIT_TOO_MANY, List.of(inches(3))))
-                .hasToString("a digit too many in the gate setting (3 in)");
+        assertThat(Slip.of(Term.GATE_SETTING, Slip.Mistake.DIGIT_DROPPED, List.of(inches(1.23451), inches(1.23452))))
+                .hasToString("a dropped digit in the gate opening (1.23451 in or 1.23452 in)");
+        assertThat(Slip.of(Term.GATE_SETTING, Slip.Mistake.DIGIT_TOO_MANY, List.of(inches(3))))
+                .hasToString("a digit too many in the gate opening (3 in)");
     }
 
     @Test
@@ -112,10 +127,10 @@ class ArgumentTest {
                 () -> Slip.byFactor(Term.GEAR_RATIO, Slip.Mistake.DIGIT_DROPPED, 10, inches(3)));
         assertRefused(
                 "factor of a slip must be greater than 1: 1",
-                () -> new Slip(Term.GEAR_RATIO, Slip.Mistake.TOO_SMALL, NO_FACTOR, List.of(inches(3))));
+                () -> new Slip(Term.GEAR_RATIO, Slip.Mistake.TOO_SMALL, NO_FACTOR, List.of(inches(3)), "", List.of()));
         assertRefused(
                 "values of a slip must be one or more: none",
-                () -> Slip.ofDigit(Term.GATE_SETTING, Slip.Mistake.DIGIT_DROPPED, List.of()));
+                () -> Slip.of(Term.GATE_SETTING, Slip.Mistake.DIGIT_DROPPED, List.of()));
     }
 
     @Test
@@ -128,7 +143,7 @@ class ArgumentTest {
                         .arguments()
                         .get("slips")
                         .words())
-                .isEqualTo("gate setting ÷ 25.4 (2.25 in); a dropped digit in the gate setting (12 in or 20 in); gear"
+                .isEqualTo("gate opening ÷ 25.4 (2.25 in); a dropped digit in the gate opening (12 in or 20 in); gear"
                         + " ratio × 2 (6)");
     }
 

@@ -45,7 +45,7 @@ public final class FindingSamples {
     private static List<Slip> slips() {
         List<Slip> slips = new ArrayList<>();
         slips.add(Slip.byFactor(Term.GATE_SETTING, Slip.Mistake.TOO_LARGE, 25.4, inches(2.25)));
-        slips.add(Slip.ofDigit(Term.GATE_SETTING, Slip.Mistake.DIGIT_DROPPED, List.of(inches(12), inches(20))));
+        slips.add(Slip.of(Term.GATE_SETTING, Slip.Mistake.DIGIT_DROPPED, List.of(inches(12), inches(20))));
         slips.add(Slip.byFactor(Term.GEAR_RATIO, Slip.Mistake.TOO_SMALL, 2, Amounts.of(6, SpreadingUnits.ONE)));
         return slips;
     }

@@ -4,7 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 import static org.gritwright.core.json.Codecs.TEXT;
 import static org.gritwright.core.json.Codecs.quantity;
-import static org.gritwright.core.json.Field.derived;
 import static org.gritwright.core.json.Field.inlined;
 import static org.gritwright.core.json.Field.list;
 import static org.gritwright.core.json.Field.optional;
@@ -58,11 +57,6 @@ class ObjectCodecTest {
             inlined("first", PAIL),
             withDefault("boards", Codecs.COUNT, 2),
             required("locked", Codecs.BOOLEAN),
-            derived(
-                    "title",
-                    Shelf.class,
-                    TEXT,
-                    shelf -> "shelf of " + shelf.first().id()),
             list("labels", TEXT));
 
     private static final Shelf FULL =
@@ -74,7 +68,6 @@ class ObjectCodecTest {
           "id": "P-1",
           "boards": "3",
           "locked": true,
-          "title": "shelf of P-1",
           "labels": [
             "salt",
             "yard 2"
@@ -131,14 +124,14 @@ class ObjectCodecTest {
 
     @Test
     void whatIsMissingUnknownOrOfAnotherTypeIsAProblemEach() throws IOException {
-        assertThat(problems("{\"emptyMass\": 4, \"tare\": \"4 lb\", \"id\": \"P-1\", \"title\": \"?\"}"))
+        assertThat(problems("{\"emptyMass\": 4, \"tare\": \"4 lb\", \"id\": \"P-1\"}"))
                 .containsExactly(
                         new Problem("wrong-type", "/emptyMass", "mass with its unit, for example \"1 lb\"", "4"),
                         new Problem("missing-field", "/locked", "a value", "nothing"),
                         new Problem(
                                 "unknown-field",
                                 "/tare",
-                                "one of the fields emptyMass, id, boards, locked, title, labels, gross",
+                                "one of the fields emptyMass, id, boards, locked, labels, gross",
                                 "\"tare\""));
         assertThat(problems("[]")).containsExactly(new Problem("wrong-type", "", "an object", "an array"));
     }
@@ -147,14 +140,6 @@ class ObjectCodecTest {
     void aRefusalOfAnInlinedPartStandsAtTheObjectThatHoldsItsFields() throws IOException {
         assertThat(problems(FULL_TEXT.replace("\"P-1\"", "\"none\"")))
                 .containsExactly(new Problem("not-accepted", "", "pail: a real one", "none"));
-    }
-
-    @Test
-    void aDerivedFieldMustBeThereAndIsNotUsed() throws IOException, RejectedDocumentException {
-        assertThat(read(FULL_TEXT.replace("shelf of P-1", "something else"))).isEqualTo(FULL);
-        assertThat(problems(FULL_TEXT.replace("  \"title\": \"shelf of P-1\",\n", "")))
-                .extracting(Problem::pointer)
-                .containsExactly("/title");
     }
 
     private static void refusedBecause(String why, Executable declaration) {
@@ -205,12 +190,5 @@ class ObjectCodecTest {
                         required("id", TEXT),
                         required("tare", MASS),
                         optional("tare", MASS).component("gross")));
-    }
-
-    @Test
-    void aFieldDerivedFromAnotherRecordIsNamedWhenItIsDeclared() {
-        refusedBecause(
-                "title is derived from class org.gritwright.core.json.ObjectCodecTest$Shelf",
-                () -> object("pail", Pail.class, derived("title", Shelf.class, TEXT, Shelf::toString)));
     }
 }

@@ -164,6 +164,6 @@ class DecisionRuleTest {
                 .containsExactly("within tolerance", "outside tolerance", "can't tell", "one such catch can't decide");
         assertThat(Advice.values())
                 .extracting(Advice::words)
-                .containsExactly("leave it", "catch more", "may be corrected", "correct and confirm");
+                .containsExactly("leave it", "catch more", "may be corrected", "correct and confirm", "find the fault");
     }
 }

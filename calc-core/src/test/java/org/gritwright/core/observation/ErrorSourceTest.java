@@ -18,10 +18,10 @@ class ErrorSourceTest {
                         .map(source -> source.key().code()))
                 .containsExactly(
                         "scatter",
+                        "assumed-scatter",
                         "repeatability",
                         "curve",
                         "resolution",
-                        "coarser-resolution",
                         "scale-rounding",
                         "count",
                         "display-step",

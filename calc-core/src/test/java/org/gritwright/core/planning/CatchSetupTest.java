@@ -23,18 +23,26 @@ class CatchSetupTest {
     }
 
     @ParameterizedTest
-    @ValueSource(ints = {3, 4, 10})
-    void threeCalibrationCatchesOrMoreShowTheScatter(int catches) {
+    @ValueSource(ints = {1, 2, 3, 4, 10})
+    void eachCalibrationCatchAfterTheFirstShowsMoreOfTheScatter(int catches) {
         assertThat(knownTo(7).afterCalibration(catches).scatter())
-                .isEqualTo(new Repeatability(percent(1), catches - 1));
-        assertThat(UNKNOWN.afterCalibration(catches).scatter()).isEqualTo(new Repeatability(percent(2), catches - 1));
+                .isEqualTo(new Repeatability(percent(1), 7 + catches - 1));
+        assertThat(UNKNOWN.afterCalibration(catches).scatter()).isEqualTo(new Repeatability(percent(1), catches + 1));
+    }
+
+    @Test
+    void whatIsStatedFirmlyStays() {
+        assertThat(knownTo(Double.POSITIVE_INFINITY).afterCalibration(5).scatter())
+                .isEqualTo(Repeatability.assumed(percent(1)));
     }
 
     @ParameterizedTest
-    @ValueSource(ints = {0, 1, 2})
-    void fewerShowNothingAndTheScatterStaysAsItIsKnown(int catches) {
+    @ValueSource(ints = {0, 1})
+    void oneCatchShowsNothingAndTheScatterStaysAsItIsKnown(int catches) {
         assertThat(knownTo(7).afterCalibration(catches).scatter()).isEqualTo(new Repeatability(percent(1), 7));
-        assertThat(UNKNOWN.afterCalibration(catches).scatter()).isEqualTo(CatchSetup.COMMON_SCATTER);
+        assertThat(UNKNOWN.afterCalibration(catches).scatter()).isEqualTo(Repeatability.COMMON);
+        assertThat(UNKNOWN.afterCalibration(catches).limits().allowances().repeatability())
+                .isEmpty();
     }
 
     @Test
@@ -43,7 +51,7 @@ class CatchSetupTest {
 
         assertThat(after.limits().allowances())
                 .isEqualTo(new CatchAllowances(
-                        percent(2), percent(1), Optional.empty(), Optional.of(new Repeatability(percent(1), 4))));
+                        percent(2), percent(1), Optional.empty(), Optional.of(new Repeatability(percent(1), 11))));
         assertThat(after.withScale(UNKNOWN.scale()).scale()).isEqualTo(UNKNOWN.scale());
         assertThat(after.containers()).isEqualTo(UNKNOWN.containers());
         assertThat(after.expected()).isEqualTo(UNKNOWN.expected());

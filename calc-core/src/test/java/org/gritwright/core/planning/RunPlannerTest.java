@@ -7,7 +7,7 @@ import static org.gritwright.core.planning.Setups.SIXTY_PULSES;
 import static org.gritwright.core.planning.Setups.inPercent;
 import static org.gritwright.core.planning.Setups.pails;
 import static org.gritwright.core.planning.Setups.percent;
-import static org.gritwright.core.planning.Setups.scale;
+import static org.gritwright.core.planning.Setups.rightScale;
 import static org.gritwright.core.planning.Setups.scatter;
 import static org.gritwright.core.planning.Setups.setup;
 
@@ -23,7 +23,7 @@ import org.junit.jupiter.api.Test;
 class RunPlannerTest {
     private static final Quantity<ApplicationRate> RATE = Amounts.of(400, SpreadingUnits.POUND_PER_MILE);
     private static final CatchSetup SETUP =
-            setup(scale(0.5), pails(4, 60), SIXTY_PULSES).allowing(scatter(1));
+            setup(rightScale(0.5), pails(4, 60), SIXTY_PULSES).allowing(scatter(1));
 
     private static Quantity<Speed> milesPerHour(double speed) {
         return Amounts.of(speed, SpreadingUnits.MILE_PER_HOUR);

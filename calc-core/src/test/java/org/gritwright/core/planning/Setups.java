@@ -33,6 +33,11 @@ final class Setups {
         return Scale.of("S", pounds(500), pounds(divisionPounds));
     }
 
+    /** So right that its span shows in no number: to a thousandth of a percent. */
+    static Scale rightScale(double divisionPounds) {
+        return scale(divisionPounds, 0.001);
+    }
+
     static Scale scale(double divisionPounds, double accuracyPercent) {
         return scale(divisionPounds).withAccuracy(new ScaleAccuracy.Stated(percent(accuracyPercent)));
     }

@@ -77,11 +77,12 @@ class ApparentFillTest {
 
     private static ApparentFill at(double fill, Spreader spreader, Optional<FillLimits> callers) {
         double kilogramsPerRevolution = fill * spreader.sweptCubicMetersPerRevolution(height(4)) * SALT_DENSITY;
-        return ApparentFill.of(kilogramsPerRevolution, true, CalibrationPoint.of(SALT, spreader, height(4)), callers);
+        return ApparentFill.of(
+                kilogramsPerRevolution, 0, true, CalibrationPoint.of(SALT, spreader, height(4)), callers);
     }
 
     private static Optional<Finding> findingAt(double fill) {
-        return new ApparentFill(fill, FillLimits.COMMON, List.of()).finding();
+        return new ApparentFill(fill, 0, FillLimits.COMMON, List.of()).finding();
     }
 
     @Test
@@ -148,9 +149,22 @@ class ApparentFillTest {
     }
 
     @Test
+    void aFillThatItsUncertaintyExplainsIsUsual() {
+        assertThat(new ApparentFill(1.22, 0.07, FillLimits.COMMON, List.of()).finding())
+                .isEmpty();
+        assertThat(new ApparentFill(1.22, 0.06, FillLimits.COMMON, List.of()).finding())
+                .isPresent();
+        assertThat(new ApparentFill(0.47, 0.07, FillLimits.COMMON, List.of()).finding())
+                .isEmpty();
+        assertThat(new ApparentFill(0.47, 0.06, FillLimits.COMMON, List.of()).finding())
+                .isPresent();
+    }
+
+    @Test
     void theSentenceListsTheSlips() {
         assertThat(new ApparentFill(
                                 0.17,
+                                0,
                                 FillLimits.COMMON,
                                 List.of(
                                         Slip.byFactor(Term.GATE_SETTING, Slip.Mistake.TOO_LARGE, 10, inches(2)),
@@ -163,7 +177,7 @@ class ApparentFillTest {
                         .orElseThrow()
                         .sentence())
                 .isEqualTo("The apparent fill 0.17 is outside the possible 0.3 to 1.3: an input is wrong. Any one of"
-                        + " these would make it usual: gate setting ÷ 10 (2 in); gear ratio × 2 (6).");
+                        + " these would make it usual: gate opening ÷ 10 (2 in); gear ratio × 2 (6).");
         assertThat(findingAt(0.4).orElseThrow().sentence())
                 .isEqualTo("The apparent fill 0.4 is outside the usual 0.5 to 1.15. Single slips that would make it"
                         + " usual: none.");
@@ -174,6 +188,6 @@ class ApparentFillTest {
     void refusesAFillThatIsNone(double fill) {
         assertRefused(
                 "apparent fill must be finite and greater than 0: " + fill,
-                () -> new ApparentFill(fill, FillLimits.COMMON, List.of()));
+                () -> new ApparentFill(fill, 0, FillLimits.COMMON, List.of()));
     }
 }

@@ -56,7 +56,7 @@ class FillSlipsTest {
     }
 
     private static List<String> slips(double kilogramsPerRevolution, boolean inPulses, CalibrationPoint point) {
-        return ApparentFill.of(kilogramsPerRevolution, inPulses, point, Optional.empty()).slips().stream()
+        return ApparentFill.of(kilogramsPerRevolution, 0, inPulses, point, Optional.empty()).slips().stream()
                 .map(Slip::words)
                 .toList();
     }
@@ -73,7 +73,7 @@ class FillSlipsTest {
 
     @Test
     void aGateAtThreeInchesRecordedAsThirteenHasADigitTooMany() {
-        assertThat(ofOpening(3, 13)).containsExactly("a digit too many in the gate setting (3 in)");
+        assertThat(ofOpening(3, 13)).containsExactly("a digit too many in the gate opening (3 in)");
 
         // 1502.784 in³ at 4 in, so 1127.088 in³ at 3 in, 80 lb/ft³, fill 0.85: 44.35 lb/rev
         Calibration calibration = Calibration.from(List.of(catchAt(chainAt(13), caught(443.5), pulses(1000))));
@@ -81,21 +81,21 @@ class FillSlipsTest {
         assertThat(finding.arguments())
                 .containsEntry(
                         "slips",
-                        Argument.several(List.of(
-                                Slip.ofDigit(Term.GATE_SETTING, Slip.Mistake.DIGIT_TOO_MANY, List.of(inches(3))))));
+                        Argument.several(
+                                List.of(Slip.of(Term.GATE_SETTING, Slip.Mistake.DIGIT_TOO_MANY, List.of(inches(3))))));
     }
 
     @Test
     void aDecimalPointTooFarIsAFactorOfTen() {
         assertThat(ofOpening(2, 20))
                 .containsExactly(
-                        "gate setting ÷ 10 (2 in)",
-                        "a digit too many in the gate setting (2 in)",
+                        "gate opening ÷ 10 (2 in)",
+                        "a digit too many in the gate opening (2 in)",
                         "pulses per revolution × 10 (1000 pulse/rev)",
                         "gear ratio × 10 (10)");
         assertThat(ofOpening(3.5, 0.35))
                 .containsExactly(
-                        "gate setting × 10 (3.5 in)",
+                        "gate opening × 10 (3.5 in)",
                         "pulses per revolution ÷ 10 (10 pulse/rev)",
                         "gear ratio ÷ 10 (0.1)");
     }
@@ -104,24 +104,24 @@ class FillSlipsTest {
     void centimetersTakenForInchesAreAFactorOf254() {
         assertThat(ofOpening(4, 10.16))
                 .containsExactly(
-                        "gate setting ÷ 2.54 (4 in)",
+                        "gate opening ÷ 2.54 (4 in)",
                         "pulses per revolution × 2 (200 pulse/rev)",
                         "gear ratio × 2 (2)");
-        assertThat(ofOpening(10.16, 4)).contains("gate setting × 2.54 (10.16 in)");
+        assertThat(ofOpening(10.16, 4)).contains("gate opening × 2.54 (10.16 in)");
     }
 
     @Test
     void millimetersTakenForInchesAreAFactorOf254ByTen() {
-        assertThat(ofOpening(1, 25.4)).containsExactly("gate setting ÷ 25.4 (1 in)");
-        assertThat(ofOpening(25.4, 1)).contains("gate setting × 25.4 (25.4 in)");
+        assertThat(ofOpening(1, 25.4)).containsExactly("gate opening ÷ 25.4 (1 in)");
+        assertThat(ofOpening(25.4, 1)).contains("gate opening × 25.4 (25.4 in)");
     }
 
     @Test
     void aDroppedDigitIsSoughtAtEveryPlace() {
         assertThat(ofOpening(12, 2))
                 .containsExactly(
-                        "gate setting × 10 (20 in)",
-                        "a dropped digit in the gate setting (12 in or 20 in)",
+                        "gate opening × 10 (20 in)",
+                        "a dropped digit in the gate opening (12 in or 20 in)",
                         "pulses per revolution ÷ 10 (10 pulse/rev)",
                         "gear ratio ÷ 10 (0.1)");
     }
@@ -129,7 +129,7 @@ class FillSlipsTest {
     @Test
     void everyDigitIsTried() {
         assertThat(ofOpening(19, 1))
-                .contains("a dropped digit in the gate setting (15 in or 16 in or 17 in or 18 in or 19 in or 21 in or"
+                .contains("a dropped digit in the gate opening (15 in or 16 in or 17 in or 18 in or 19 in or 21 in or"
                         + " 31 in)");
         assertThat(ofOpening(10, 1)).anyMatch(slip -> slip.contains("(10 in or 11 in"));
     }
@@ -138,7 +138,7 @@ class FillSlipsTest {
     void aClosedGateIsNoExplanation() {
         // "10" with a digit too many may be 1 or 0.
         assertThat(ofOpening(1, 10))
-                .contains("a digit too many in the gate setting (1 in)")
+                .contains("a digit too many in the gate opening (1 in)")
                 .noneMatch(slip -> slip.contains("0 in or"));
     }
 
@@ -208,7 +208,7 @@ class FillSlipsTest {
         Setting inCentimeters = Setting.height(Amounts.of(4, SpreadingUnits.CENTIMETER));
 
         assertThat(slips(kilograms, false, CalibrationPoint.of(SALT, spreader, inCentimeters)))
-                .contains("gate setting × 2.54 (10.16 cm)");
+                .contains("gate opening × 2.54 (10.16 cm)");
     }
 
     /** Marks from 0 to 30, each of which opens as much as an inch of the sample's sliding gate. */
@@ -230,11 +230,11 @@ class FillSlipsTest {
 
     @Test
     void aSettingMayHaveADigitTooManyOrTooFew() {
-        assertThat(ofSetting(3, 13)).containsExactly("a digit too many in the gate setting (3)");
+        assertThat(ofSetting(3, 13)).containsExactly("a digit too many in the gate opening (3)");
         assertThat(ofSetting(12, 2))
                 .containsExactly(
-                        "gate setting × 10 (20)",
-                        "a dropped digit in the gate setting (12 or 20)",
+                        "gate opening × 10 (20)",
+                        "a dropped digit in the gate opening (12 or 20)",
                         "pulses per revolution ÷ 10 (10 pulse/rev)",
                         "gear ratio ÷ 10 (0.1)");
     }

@@ -336,7 +336,12 @@ final class CalibrationRecords {
                         Arbitraries.of(slot.terms()),
                         Arbitraries.of(Slip.Mistake.DIGIT_TOO_MANY, Slip.Mistake.DIGIT_DROPPED),
                         FleetDays.anyQuantities().list().ofMinSize(1).ofMaxSize(3))
-                .as(Slip::ofDigit);
-        return Arbitraries.oneOf(byFactor, ofDigit);
+                .as(Slip::of);
+        Arbitrary<Slip> inCatches = Combinators.combine(
+                        Arbitraries.oneOf(byFactor, ofDigit),
+                        texts(),
+                        FleetDays.times().list().ofMaxSize(2))
+                .as((slip, name, catches) -> slip.of(name).in(catches));
+        return Arbitraries.oneOf(byFactor, ofDigit, inCatches);
     }
 }

@@ -161,7 +161,12 @@ class FindingCodecTest {
                   "arguments": { "error": "6", "tolerance": "6 somethings", "which": "sensor", "more": "1 lb" } }
                 """))
                 .extracting(Problem::pointer)
-                .containsExactlyInAnyOrder("/arguments/tolerance", "/arguments/which", "/arguments/more");
+                .containsExactlyInAnyOrder(
+                        "/arguments/laid",
+                        "/arguments/way",
+                        "/arguments/tolerance",
+                        "/arguments/which",
+                        "/arguments/more");
         assertThat(problems("""
                 { "code": "tolerance-missed", "severity": "warning", "sentence": "x" }
                 """)).extracting(Problem::pointer).containsExactly("/arguments");
@@ -176,6 +181,9 @@ class FindingCodecTest {
 
     @Example
     void aFindingOfVersion1IsReadWithItsNumbersNamesDatesAndTerms() {
+        double laid = Amounts.ofSi(1 - 1 / (1 + 0.06070250896057328), SpreadingUnits.PERCENT)
+                .getValue()
+                .doubleValue();
         assertThat(read("""
                 { "code": "tolerance-missed", "severity": "warning", "sentence": "x",
                   "numbers": { "error": "6.070250896057328 %", "tolerance": "4 %" },
@@ -186,7 +194,10 @@ class FindingCodecTest {
                         Map.of(
                                 "error", Argument.number(Amounts.of(6.070250896057328, SpreadingUnits.PERCENT)),
                                 "tolerance", Argument.number(Amounts.of(4, SpreadingUnits.PERCENT)),
-                                "which", Term.CALIBRATION_ERROR)));
+                                "which", Term.CALIBRATION_ERROR,
+                                // Version 1 left it to the reader which way the truck was off: 1 ÷ 1.0607… − 1.
+                                "laid", Argument.number(Amounts.of(laid, SpreadingUnits.PERCENT)),
+                                "way", Term.TOO_LITTLE)));
         assertThat(read("""
                 { "code": "scale-not-checked", "severity": "warning", "sentence": "x",
                   "words": { "scale": "calibration error" } }

@@ -244,9 +244,10 @@ final class FleetDays {
                         quantities(Temperature.class).optional(),
                         percentages(0, 100).optional(),
                         percentages(0, 100),
-                        Arbitraries.of(Moisture.Basis.class).optional())
-                .as((engine, oil, level, moisture, basis) ->
-                        new Conditions(engine, oil, level, basis.map(b -> moisture), basis));
+                        Arbitraries.of(Moisture.Basis.class).optional(),
+                        Arbitraries.of(true, false))
+                .as((engine, oil, level, moisture, basis, zeroed) ->
+                        new Conditions(engine, oil, level, basis.map(b -> moisture), basis, zeroed));
     }
 
     private static Arbitrary<CatchEntry> catchEntry() {

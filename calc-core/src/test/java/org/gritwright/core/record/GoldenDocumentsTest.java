@@ -88,6 +88,24 @@ class GoldenDocumentsTest {
             "roadSpeedValue",
             "nextStep");
 
+    /**
+     * What depends on how uncertain a result is, and what is advised for it: since those records were written, a scatter that is
+     * stated or usual is pooled with the observed one. The frozen day of the fleet-day example keeps these numbers, with those
+     * that changed.
+     */
+    private static final Set<String> UNCERTAIN = Set.of(
+            "budget",
+            "findings",
+            "massPerRevolution",
+            "nextStep",
+            "toDo",
+            "judgement",
+            "verdict",
+            "why",
+            "standardUncertainty",
+            "effectiveDegreesOfFreedom",
+            "degreesOfFreedom");
+
     private static List<Path> records() throws IOException {
         try (Stream<Path> files = Files.list(VERSION_1.resolve("records"))) {
             return files.sorted().toList();
@@ -203,7 +221,8 @@ class GoldenDocumentsTest {
      * that prose.
      */
     private static boolean isKeptOtherwise(String pointer, Set<String> pointers) {
-        return pointer.endsWith("/arguments/slips")
+        return Stream.of(pointer.split("/", -1)).anyMatch(UNCERTAIN::contains)
+                || pointer.endsWith("/arguments/slips")
                 || pointer.endsWith("/arguments/unknown")
                 || (pointer.endsWith("/sentence")
                         && (pointers.contains(pointer.replace("/sentence", "/arguments/slips"))

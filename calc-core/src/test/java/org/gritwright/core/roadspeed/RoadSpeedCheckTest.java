@@ -12,6 +12,7 @@ import javax.measure.Quantity;
 import org.gritwright.core.finding.Finding;
 import org.gritwright.core.finding.FindingCode;
 import org.gritwright.core.finding.Severity;
+import org.gritwright.core.finding.Term;
 import org.gritwright.core.judgement.Tolerance;
 import org.gritwright.core.judgement.Verdict;
 import org.gritwright.units.Amounts;
@@ -87,8 +88,22 @@ class RoadSpeedCheckTest {
         assertThat(finding.severity()).isEqualTo(Severity.WARNING);
         assertThat(numbers(finding)).containsOnlyKeys("inForce", "measured", "error", "effect");
         assertThat(finding.sentence())
-                .isEqualTo("The road-speed value 4200 pulse/mi is off by 5 %; measured 4000 pulse/mi. The applied rate"
-                        + " changes by -4.762 %.");
+                .isEqualTo("The road-speed value 4200 pulse/mi is off by 5 %; measured 4000 pulse/mi. The truck lays"
+                        + " 4.762 % too little.");
+    }
+
+    /** A truck that stops by itself once it believes to have gone a mile, and lays what is wanted of a mile until then. */
+    @Test
+    void theFindingSaysWhatTheTruckLays() {
+        for (double inForce : new double[] {3600, 4400}) {
+            double milesDriven = inForce / 4000;
+            double laidOfWanted = 1 / milesDriven;
+            Finding finding = only(
+                    FindingCode.ROAD_SPEED_OFF, check(inForce, 1000, 1000, 1000).findings());
+
+            assertThat(number(finding.number("effect"))).isCloseTo(Math.abs(laidOfWanted - 1) * 100, within(1e-9));
+            assertThat(finding.arguments()).containsEntry("way", laidOfWanted > 1 ? Term.TOO_MUCH : Term.TOO_LITTLE);
+        }
     }
 
     @Test

@@ -17,6 +17,7 @@ import static org.gritwright.units.SpreadingUnits.PERCENT;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import org.assertj.core.data.Offset;
 import org.gritwright.core.calibration.Calibration;
 import org.gritwright.core.calibration.CalibrationFactor;
 import org.gritwright.core.judgement.DecisionRule;
@@ -44,7 +45,21 @@ class CorrectionEvidenceTest {
     /** 118.5 lb in 20 revolutions; 0.5 lb of deviation, of three catches. */
     private static final double BEFORE = 5.925;
 
-    private static final double U_BEFORE = 0.5 / 20 / Math.sqrt(3);
+    /** The relative variance of a catch by two readings to half a pound and a pulse of 100 a revolution. */
+    private static double rounded(double pounds, double revolutions) {
+        return 2 * 0.25 / 12 / (pounds * pounds) + 1e-4 / 6 / (revolutions * revolutions);
+    }
+
+    /** What three catches show without that, and 1 % of which nobody knew more, each with 2 degrees of freedom. */
+    private static final double SCATTER = (Math.pow(0.5 / 118.5, 2) - rounded(118.5, 20) + 1e-4) / 2;
+
+    private static final double U_BEFORE = BEFORE * Math.sqrt((SCATTER + rounded(118.5, 20)) / 3);
+
+    /** Of 296 lb in 50 revolutions. */
+    private static final double U_NOW = 5.92 * Math.sqrt(SCATTER + rounded(296, 50));
+
+    /** The calibration's catches differ by half a pound, so that theirs is rounded a little differently each. */
+    private static final Offset<Double> CLOSE = within(1e-6);
 
     private static VerificationCatch on(Scale scale, LocalDate day, double inForce, double pulses, double pounds) {
         CaughtMass caught = CaughtMass.of(scale, day, new Weighing("tarp", pounds(pounds), pounds(0)));
@@ -66,12 +81,11 @@ class CorrectionEvidenceTest {
                 .correctionCombinedWith(EARLIER)
                 .orElseThrow();
         double now = 5.92;
-        double uNow = now * 0.5 / 118.5;
         double weightBefore = 1 / (U_BEFORE * U_BEFORE);
-        double weightNow = 1 / (uNow * uNow);
+        double weightNow = 1 / (U_NOW * U_NOW);
 
         assertThat(computed(combined))
-                .isCloseTo((weightBefore * BEFORE + weightNow * now) / (weightBefore + weightNow), within(1e-9));
+                .isCloseTo((weightBefore * BEFORE + weightNow * now) / (weightBefore + weightNow), CLOSE);
         assertThat(combined.basis()).isEqualTo(Correction.Basis.CATCH_AND_CALIBRATION);
         assertThat(combined.toEnter()).isEqualTo(CalibrationFactor.parse("5.92 lb/rev"));
         assertThat(combined.evidence()).isEqualTo(Runs.counted(5000, 296));
@@ -86,10 +100,10 @@ class CorrectionEvidenceTest {
                 .orElseThrow();
         double now = 5.92;
         double uBefore = Math.hypot(U_BEFORE, BEFORE * 0.001 / Math.sqrt(3));
-        double uNow = now * Math.hypot(0.5 / 118.5, 0.02 / Math.sqrt(3));
+        double uNow = Math.hypot(U_NOW, now * 0.02 / Math.sqrt(3));
         double shareBefore = uNow * uNow / (uBefore * uBefore + uNow * uNow);
 
-        assertThat(computed(combined)).isCloseTo(shareBefore * BEFORE + (1 - shareBefore) * now, within(1e-9));
+        assertThat(computed(combined)).isCloseTo(shareBefore * BEFORE + (1 - shareBefore) * now, CLOSE);
     }
 
     @Test

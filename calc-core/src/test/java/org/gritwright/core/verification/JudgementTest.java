@@ -17,6 +17,7 @@ import static org.gritwright.units.SpreadingUnits.PERCENT;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
 import javax.measure.quantity.Dimensionless;
 import org.assertj.core.data.Offset;
@@ -58,7 +59,19 @@ class JudgementTest {
     private static final Calibration GOOD = Calibration.from(goodAugerCatches());
 
     /** The relative deviation of 118.5, 119 and 118 lb. */
-    private static final double SCATTER = 0.5 / 118.5;
+    private static final double SHOWN = 0.5 / 118.5;
+
+    /** What nobody stated: 1 % with 2 degrees of freedom. */
+    private static final double ASSUMED = 0.01;
+
+    /** The relative variance of a catch of 20 revolutions by its readings and pulses. */
+    private static double rounded(double pounds) {
+        return Math.pow(TWO_READINGS / pounds, 2) + Math.pow(0.01 / Math.sqrt(6) / 20, 2);
+    }
+
+    private static double rounded(double... pounds) {
+        return DoubleStream.of(pounds).map(JudgementTest::rounded).average().orElseThrow();
+    }
 
     private static VerificationLimits allowing(CatchAllowances allowances) {
         return new VerificationLimits(
@@ -103,57 +116,85 @@ class JudgementTest {
     }
 
     @Test
-    void withoutCalibrationTheErrorHasRoundingCountAndSpan() {
+    void withoutCalibrationTheErrorHasRoundingCountAssumedScatterAndSpan() {
         Verification verification = simple(Runs.counted(5000, 290), VerificationLimits.COMMON);
         double perCent = 100 * 300 / 290.0;
 
         assertThat(names(verification))
-                .containsExactly("rounding of the scale", "count of revolutions", "span of scale S-1");
+                .containsExactly(
+                        "rounding of the scale",
+                        "count of revolutions",
+                        "scatter of catches, assumed",
+                        "span of scale S-1");
+        assertThat(percent(verification, "scatter of catches, assumed")).isCloseTo(perCent * ASSUMED, EXACT);
         assertThat(percent(verification, "rounding of the scale")).isCloseTo(perCent * TWO_READINGS / 290, EXACT);
         assertThat(percent(verification, "count of revolutions")).isCloseTo(perCent * COUNT, EXACT);
         assertThat(percent(verification, "span of scale S-1")).isCloseTo(perCent * SPAN, EXACT);
         assertThat(verification.judgement().budget().components())
                 .extracting(Component::distribution)
-                .containsExactly(Distribution.TRIANGULAR, Distribution.TRIANGULAR, Distribution.RECTANGULAR);
+                .containsExactly(
+                        Distribution.TRIANGULAR,
+                        Distribution.TRIANGULAR,
+                        Distribution.NORMAL,
+                        Distribution.RECTANGULAR);
+        assertThat(verification.judgement().budget().components())
+                .extracting(Component::degreesOfFreedom)
+                .containsExactly(Double.POSITIVE_INFINITY, Double.POSITIVE_INFINITY, 2.0, Double.POSITIVE_INFINITY);
         assertThat(Amounts.in(verification.judgement().budget().result().value(), PERCENT))
                 .isCloseTo(perCent - 100, EXACT);
-        assertThat(only(FindingCode.UNCERTAINTY_INCOMPLETE, verification.findings())
+        assertThat(only(FindingCode.UNCERTAINTY_ASSUMED, verification.findings())
                         .sentence())
-                .isEqualTo("The stated uncertainty omits the scatter of the catches, which was not recorded; the true"
-                        + " uncertainty is larger.");
-    }
-
-    @Test
-    void aCalibrationLendsItsScatterInPlaceOfRoundingAndCount() {
-        Verification verification = simple(Runs.counted(5000, 290), VerificationLimits.COMMON, GOOD);
-
-        assertThat(names(verification)).containsExactly("scatter of the catches", "span of scale S-1");
-        assertThat(percent(verification, "scatter of the catches")).isCloseTo(100 * 300 / 290.0 * SCATTER, EXACT);
-        Component<Dimensionless> scatter =
-                verification.judgement().budget().components().get(0);
-        assertThat(scatter.evaluation()).isEqualTo(Evaluation.TYPE_A);
-        assertThat(scatter.degreesOfFreedom()).isEqualTo(2);
+                .isEqualTo("The stated uncertainty takes a usual value for the scatter of the catches, which was not"
+                        + " recorded (common practice, no source).");
         assertThat(codes(verification.findings())).doesNotContain(FindingCode.UNCERTAINTY_INCOMPLETE);
     }
 
-    @Test
-    void catchesAlikeLendNoMoreCertaintyThanRoundingAndCountAllow() {
-        Calibration alike =
-                Calibration.from(List.of(augerCatch(118.5, 2000), augerCatch(118.5, 2000), augerCatch(118.5, 2000)));
-        Verification verification = simple(Runs.counted(5000, 290), VerificationLimits.COMMON, alike);
-
-        assertThat(names(verification)).containsExactly("resolution of scale and count", "span of scale S-1");
-        // The rounding of the catches that the scatter is from, of 118.5 lb in 20 revolutions: the longer catch is
-        // finer.
-        assertThat(percent(verification, "resolution of scale and count"))
-                .isCloseTo(100 * 300 / 290.0 * Math.hypot(TWO_READINGS / 118.5, 0.01 / Math.sqrt(6) / 20), EXACT);
+    private static void assertScatter(Verification verification, double variance, double degreesOfFreedom) {
+        assertThat(names(verification))
+                .containsExactly(
+                        "rounding of the scale", "count of revolutions", "scatter of the catches", "span of scale S-1");
+        assertThat(percent(verification, "scatter of the catches"))
+                .isCloseTo(100 * 300 / 290.0 * Math.sqrt(variance), EXACT);
+        assertThat(percent(verification, "rounding of the scale"))
+                .isCloseTo(100 * 300 / 290.0 * TWO_READINGS / 290, EXACT);
+        Component<Dimensionless> scatter =
+                verification.judgement().budget().components().get(2);
+        assertThat(scatter.evaluation()).isEqualTo(Evaluation.TYPE_A);
+        assertThat(scatter.degreesOfFreedom()).isEqualTo(degreesOfFreedom);
     }
 
     @Test
-    void twoCatchesLendNothing() {
-        Calibration two = Calibration.from(goodAugerCatches().subList(0, 2));
+    void aCalibrationLendsItsScatterWithoutItsRounding() {
+        Verification verification = simple(Runs.counted(5000, 290), VerificationLimits.COMMON, GOOD);
+        double shown = SHOWN * SHOWN - rounded(118.5, 119, 118);
 
-        assertThat(names(simple(Runs.counted(5000, 290), assuming(1), two)))
+        assertScatter(verification, (2 * ASSUMED * ASSUMED + 2 * shown) / 4, 4);
+        assertThat(codes(verification.findings()))
+                .doesNotContain(FindingCode.UNCERTAINTY_INCOMPLETE, FindingCode.UNCERTAINTY_ASSUMED);
+    }
+
+    @Test
+    void catchesAlikeLendThatTheyScatterByNothing() {
+        Calibration alike =
+                Calibration.from(List.of(augerCatch(118.5, 2000), augerCatch(118.5, 2000), augerCatch(118.5, 2000)));
+
+        assertScatter(simple(Runs.counted(5000, 290), VerificationLimits.COMMON, alike), 2 * ASSUMED * ASSUMED / 4, 4);
+    }
+
+    @Test
+    void twoCatchesLendWithOneDegreeOfFreedom() {
+        Calibration two = Calibration.from(goodAugerCatches().subList(0, 2));
+        Verification verification = simple(Runs.counted(5000, 290), VerificationLimits.COMMON, two);
+        // 118.5 and 119 lb: two ratios are a half of their difference off their mean, relative to 118.75 lb.
+        double shown = 2 * Math.pow(0.25 / 118.75, 2) - rounded(118.5, 119);
+
+        assertScatter(verification, (2 * ASSUMED * ASSUMED + shown) / 3, 3);
+        assertThat(codes(verification.findings())).contains(FindingCode.UNCERTAINTY_ASSUMED);
+    }
+
+    @Test
+    void aScatterThatIsSimplyStatedStandsBesideACalibrationThatDoesntRefuteIt() {
+        assertThat(names(simple(Runs.counted(5000, 290), assuming(1), GOOD)))
                 .containsExactly(
                         "rounding of the scale",
                         "count of revolutions",
@@ -161,8 +202,22 @@ class JudgementTest {
                         "span of scale S-1");
     }
 
+    /** Of 0.2 % stated, and 0.17 % by rounding, the calibration shows 1 %: 2 ÷ (0.2² + 0.17²) is 29, beyond 5.99. */
     @Test
-    void aDisplayedMassIsUncertainByHalfItsStepAndByAPulse() {
+    void aCalibrationThatRefutesWhatIsStatedLendsItsScatterAlone() {
+        Calibration scattered = Calibration.from(
+                List.of(augerCatch(118.5, 2000), augerCatch(119.685, 2000), augerCatch(117.315, 2000)));
+
+        assertScatter(
+                simple(Runs.counted(5000, 290), assuming(0.2), scattered), 1e-4 - rounded(118.5, 119.685, 117.315), 2);
+    }
+
+    /**
+     * A step of a pound, a pulse of 0.06 lb more or less at either end, and what the display's two digits after the point hide
+     * of 6 lb/rev: 0.005 of 6, of 300 lb.
+     */
+    @Test
+    void aDisplayedMassIsUncertainByHalfItsStepByTwoPulsesAndByWhatItsValueHides() {
         Verification verification = simple(Runs.openLoop(290).indicated(pounds(300), pounds(1)), assuming(1));
 
         assertThat(names(verification))
@@ -172,7 +227,9 @@ class JudgementTest {
                         "scatter of catches, from experience",
                         "span of scale S-1");
         assertThat(percent(verification, "step of the displayed mass"))
-                .isCloseTo(100 * 300 / 290.0 * Math.hypot(0.5 / Math.sqrt(3), 0.06 / Math.sqrt(6)) / 300, EXACT);
+                .isCloseTo(
+                        100 / 290.0 * Math.sqrt(0.5 * 0.5 / 3 + 2 * 0.06 * 0.06 / 6 + Math.pow(0.005 / 6 * 300, 2) / 3),
+                        EXACT);
         assertThat(percent(verification, "scatter of catches, from experience")).isCloseTo(300 / 290.0, EXACT);
     }
 
@@ -190,19 +247,21 @@ class JudgementTest {
                 Amounts.of(30, SpreadingUnits.REVOLUTION_PER_MINUTE), Amounts.of(100, SpreadingUnits.SECOND));
         Verification verification = simple(Runs.counted(count, 290), VerificationLimits.COMMON);
 
-        assertThat(names(verification)).containsExactly("rounding of the scale", "span of scale S-1");
+        assertThat(names(verification))
+                .containsExactly("rounding of the scale", "scatter of catches, assumed", "span of scale S-1");
         assertThat(only(FindingCode.UNCERTAINTY_INCOMPLETE, verification.findings())
                         .sentence())
-                .isEqualTo(
-                        "The stated uncertainty omits the uncertainty of the count, the scatter of the catches, which"
-                                + " was not recorded; the true uncertainty is larger.");
+                .isEqualTo("The stated uncertainty omits the uncertainty of the count, which was not recorded; the true"
+                        + " uncertainty is larger.");
+        assertThat(codes(verification.findings())).contains(FindingCode.UNCERTAINTY_ASSUMED);
     }
 
     @Test
     void openLoopTheDeliveryErrorIsJudged() {
         Verification verification = simple(Runs.openLoop(270), VerificationLimits.COMMON);
 
-        assertThat(names(verification)).containsExactly("rounding of the scale", "span of scale S-1");
+        assertThat(names(verification))
+                .containsExactly("rounding of the scale", "scatter of catches, assumed", "span of scale S-1");
         assertThat(percent(verification, "rounding of the scale")).isCloseTo(100 * 0.9 * TWO_READINGS / 270, EXACT);
         assertThat(Amounts.in(verification.judgement().budget().result().value(), PERCENT))
                 .isCloseTo(-10, EXACT);
@@ -226,6 +285,7 @@ class JudgementTest {
                 .containsExactly(
                         "rounding of the scale",
                         "count of revolutions",
+                        "scatter of catches, assumed",
                         "span of scale S-1",
                         "spillage",
                         "start-up transient");
@@ -291,10 +351,13 @@ class JudgementTest {
                 .assess(FOUR, DecisionRule.guarded(5), VerificationLimits.COMMON, Optional.of(scattered))
                 .judgement();
 
-        // s = 1 %, 2 degrees of freedom: 2.92·1.02 % leaves 1.02 %; the span has its own factor. Of two, 3 degrees:
-        // 2.353·0.72 % = 1.70 %, 2 % is there.
+        // 1 % is shown, less the rounding, and 1 % assumed, each with 2 degrees of freedom: 2.132·1.02 % leaves 1.8 %;
+        // span and
+        // rounding have a factor of their own. Of two, 5 degrees: 2.015·0.72 % = 1.45 %, 2 % is there.
+        double scatter = (1e-4 - rounded(118.5, 119.685, 117.315) + ASSUMED * ASSUMED) / 2;
+        double rest = SPAN * SPAN + Math.pow(TWO_READINGS * 1.02 / 300, 2) + COUNT * COUNT;
         assertThat(Amounts.in(judgement.guardBand(), PERCENT))
-                .isCloseTo(Math.hypot(2.919986 * 1.02, 1.644854 * 102 * SPAN), within(1e-4));
+                .isCloseTo(102 * Math.hypot(2.131847 * Math.sqrt(scatter), 1.644854 * Math.sqrt(rest)), within(1e-4));
         assertThat(judgement.verdict()).isEqualTo(Verdict.UNDECIDED);
         assertThat(judgement.further().orElseThrow().catches()).isEqualTo(1);
     }

@@ -49,6 +49,10 @@ class VerificationSeriesTest {
     private static final Calibration LONG =
             Calibration.from(List.of(augerCatch(160, 2667), augerCatch(160.5, 2667), augerCatch(159.5, 2667)));
 
+    private static final String[] ALL = {
+        "rounding of the scale", "count of revolutions", "scatter of the catches", "span of scale S-1"
+    };
+
     private static Verification assuming(double percentScatter, VerificationCatch source) {
         return source.assess(
                 FOUR,
@@ -119,37 +123,62 @@ class VerificationSeriesTest {
     @Test
     void theScatterIsPooledWithThatOfTheCalibration() {
         VerificationSeries two = series(after(GOOD, Runs.counted(5000, 290)), after(GOOD, Runs.counted(5000, 296)));
-        // Of 293 lb on average; the calibration's 0.5 of 118.5 lb with 2 degrees of freedom, and one of these.
+        // Of 293 lb on average; the calibration's 0.5 of 118.5 lb with 2 degrees of freedom, one of these, and 2 of 1
+        // %.
         double squares = 2 * Math.pow(0.5 / 118.5, 2) + Math.pow(293 / 290.0 - 1, 2) + Math.pow(293 / 296.0 - 1, 2);
         double shrinking = Math.hypot(290, 296) / 586;
-        Component<Dimensionless> scatter = two.judgement().budget().components().get(0);
+        double rounded = 2 * square(hypot(resolution(118.5, 20), resolution(119, 20), resolution(118, 20))) / 3
+                + square(hypot(290 * resolution(290, 50), 296 * resolution(296, 50)) / hypot(290, 296));
+        Component<Dimensionless> scatter = two.judgement().budget().components().get(2);
 
-        assertThat(names(two)).containsExactly("scatter of the catches", "span of scale S-1");
+        assertThat(names(two)).containsExactly(ALL);
         assertThat(contribution(two, "scatter of the catches"))
-                .isCloseTo(100 * 600 / 586.0 * Math.sqrt(squares / 3) * shrinking, EXACT);
-        assertThat(scatter.degreesOfFreedom()).isEqualTo(3);
+                .isCloseTo(100 * 600 / 586.0 * Math.sqrt((2e-4 + squares - rounded) / 5) * shrinking, EXACT);
+        assertThat(scatter.degreesOfFreedom()).isEqualTo(5);
         assertThat(contribution(two, "span of scale S-1")).isCloseTo(100 * 600 / 586.0 * SPAN, EXACT);
     }
 
+    private static double square(double number) {
+        return number * number;
+    }
+
+    /** Of a scatter of 1 % that is simply stated: chi-squared of three catches off by 3.3 % is 22, beyond 5.99. */
     @Test
-    void withoutACalibrationThreeCatchesShowTheirOwnScatterAndTwoDoNot() {
+    void whatIsStatedFirmlyStandsUntilTheCatchesRefuteIt() {
         Verification a = assuming(1, Runs.counted(5000, 290));
         Verification b = assuming(1, Runs.counted(5000, 300));
         Verification c = assuming(1, Runs.counted(5000, 310));
-        double squares = Math.pow(300 / 290.0 - 1, 2) + Math.pow(300 / 310.0 - 1, 2);
+        Verification close = assuming(1, Runs.counted(5000, 296));
+        double squares = square(300 / 290.0 - 1) + square(300 / 310.0 - 1);
+        double rounded = square(hypot(290 * resolution(290, 50), 300 * resolution(300, 50), 310 * resolution(310, 50))
+                / hypot(290, 300, 310));
         double shrinking = hypot(290, 300, 310) / 900;
 
-        assertThat(names(series(a, b, c))).containsExactly("scatter of the catches", "span of scale S-1");
+        assertThat(names(series(a, b, c))).containsExactly(ALL);
         assertThat(contribution(series(a, b, c), "scatter of the catches"))
-                .isCloseTo(100 * Math.sqrt(squares / 2) * shrinking, EXACT);
-        assertThat(names(series(a, b)))
+                .isCloseTo(100 * Math.sqrt(squares / 2 - rounded) * shrinking, EXACT);
+        assertThat(names(series(close, b)))
                 .containsExactly(
                         "rounding of the scale",
                         "count of revolutions",
                         "scatter of catches, from experience",
                         "span of scale S-1");
-        assertThat(contribution(series(a, b), "scatter of catches, from experience"))
-                .isCloseTo(600 / 590.0 * Math.hypot(290, 300) / 590, EXACT);
+        assertThat(contribution(series(close, b), "scatter of catches, from experience"))
+                .isCloseTo(600 / 596.0 * Math.hypot(296, 300) / 596, EXACT);
+    }
+
+    /** 290 and 300 lb of 300: of two catches that are off by as much as that nobody knew anything before. */
+    @Test
+    void withoutACalibrationTwoCatchesTellOfTheirScatterToo() {
+        VerificationSeries two = series(plain(Runs.counted(5000, 290)), plain(Runs.counted(5000, 300)));
+        double squares = square(295 / 290.0 - 1) + square(295 / 300.0 - 1);
+        double rounded = square(hypot(290 * resolution(290, 50), 300 * resolution(300, 50)) / hypot(290, 300));
+
+        assertThat(names(two)).containsExactly(ALL);
+        assertThat(contribution(two, "scatter of the catches"))
+                .isCloseTo(
+                        100 * 600 / 590.0 * Math.sqrt((2e-4 + squares - rounded) / 3) * Math.hypot(290, 300) / 590,
+                        EXACT);
     }
 
     /** 1.645·1.025·1 % is more than the 1.5 % left of 4 %; divided by √2 it is less. */
@@ -168,7 +197,7 @@ class VerificationSeriesTest {
     }
 
     @ParameterizedTest
-    @ValueSource(doubles = {-2.5, 1.5, 2, 2.5, 3, 5.5, 6.5})
+    @ValueSource(doubles = {-2.5, 1.9, 2, 2.5, 3, 5.5, 6.1})
     void theCatchesThatWereAskedForDoTell(double percent) {
         double pounds = 300 / (1 + percent / 100);
         Verification one = after(SCATTERED, Runs.counted(5000, pounds));
@@ -220,53 +249,66 @@ class VerificationSeriesTest {
         return Math.hypot(TWO_READINGS / pounds, COUNT / revolutions);
     }
 
-    @Test
-    void aCatchCoarserThanTheCalibrationsHasTheRestOfItsRounding() {
-        double factor = 100 * 3.33 * 6 / 20;
-        double ofLong =
-                hypot(resolution(160, 26.67), resolution(160.5, 26.67), resolution(159.5, 26.67)) / Math.sqrt(3);
-        double ofShort = resolution(20, 3.33);
-
-        assertThat(names(series(shortCatch())))
-                .containsExactly("scatter of the catches", "coarser scale and count", "span of scale S-1");
-        assertThat(contribution(series(shortCatch()), "scatter of the catches")).isCloseTo(factor * 0.5 / 160, EXACT);
-        assertThat(contribution(series(shortCatch()), "coarser scale and count"))
-                .isCloseTo(factor * Math.sqrt(ofShort * ofShort - ofLong * ofLong), EXACT);
+    /** The square of what LONG shows without its rounding, relative, with 2 degrees of freedom. */
+    private static double ofLong() {
+        return square(0.5 / 160)
+                - square(hypot(resolution(160, 26.67), resolution(160.5, 26.67), resolution(159.5, 26.67))) / 3;
     }
 
+    @Test
+    void aCatchCoarserThanTheCalibrationsHasItsOwnRounding() {
+        double factor = 100 * 3.33 * 6 / 20;
+
+        assertThat(names(series(shortCatch()))).containsExactly(ALL);
+        assertThat(contribution(series(shortCatch()), "rounding of the scale"))
+                .isCloseTo(factor * TWO_READINGS / 20, EXACT);
+        assertThat(contribution(series(shortCatch()), "count of revolutions")).isCloseTo(factor * COUNT / 3.33, EXACT);
+        assertThat(contribution(series(shortCatch()), "scatter of the catches"))
+                .isCloseTo(factor * Math.sqrt((2e-4 + 2 * ofLong()) / 4), EXACT);
+    }
+
+    /** They are rounded by so much more than they and the calibration's catches scatter that no scatter of theirs is left. */
     @Test
     void shortCatchesAlikeAreNoSurerThanTheirOwnRounding() {
         VerificationSeries two = series(shortCatch(), shortCatch());
         double factor = 100 * 3.33 * 6 / 20;
 
-        assertThat(names(two))
-                .containsExactly("resolution of scale and count", "coarser scale and count", "span of scale S-1");
-        assertThat(uncertainty(two)).isCloseTo(factor * Math.hypot(resolution(20, 3.33) / Math.sqrt(2), SPAN), EXACT);
+        assertThat(names(two)).containsExactly(ALL);
+        assertThat(contribution(two, "scatter of the catches")).isCloseTo(factor * Math.sqrt(2e-4 / 5 / 2), EXACT);
+        assertThat(uncertainty(two))
+                .isCloseTo(factor * hypot(resolution(20, 3.33) / Math.sqrt(2), Math.sqrt(2e-4 / 5 / 2), SPAN), EXACT);
     }
 
+    /** Eight catches of 20 lb are read sixteen times, one of 160 lb twice. */
     @Test
-    void shortCatchesAreNoSurerThanOneOfTheSameMass() {
-        VerificationSeries one = series(after(LONG, Runs.counted(2667, 160)));
+    void shortCatchesAreRoundedMoreThanOneOfTheSameMass() {
+        VerificationSeries one = series(after(LONG, Runs.counted(2664, 160)));
+        VerificationSeries eight = VerificationSeries.of(Collections.nCopies(8, shortCatch()));
 
-        assertThat(names(one)).doesNotContain("coarser scale and count");
-        assertThat(uncertainty(series(shortCatch()))).isGreaterThan(3 * uncertainty(one));
-        assertThat(uncertainty(VerificationSeries.of(Collections.nCopies(8, shortCatch()))))
-                .isGreaterThan(uncertainty(one));
+        assertThat(contribution(eight, "rounding of the scale"))
+                .isCloseTo(Math.sqrt(8) * contribution(one, "rounding of the scale"), EXACT);
+        assertThat(contribution(eight, "count of revolutions"))
+                .isCloseTo(Math.sqrt(8) * contribution(one, "count of revolutions"), EXACT);
+        assertThat(uncertainty(series(shortCatch()))).isGreaterThan(1.5 * uncertainty(one));
     }
 
     @Test
     void theDischargeIsAsUncertainAsTheErrorRelativeToItself() {
-        VerificationSeries two = series(plain(Runs.counted(5000, 290)), plain(Runs.counted(2500, 155)));
+        VerificationSeries two = series(assuming(1, Runs.counted(5000, 290)), assuming(1, Runs.counted(2500, 147)));
         Measured<DischargePerRevolution> discharge =
                 two.dischargePerRevolution().orElseThrow();
-        // Readings of two catches in 445 lb; each count's uncertainty weighs by the catch's part of the mass.
-        double relative =
-                hypot(TWO_READINGS * Math.sqrt(2) / 445, 290 / 445.0 * COUNT / 50, 155 / 445.0 * COUNT / 25, SPAN);
+        // Readings of two catches in 437 lb; scatter and count of each weigh by the catch's part of the mass.
+        double relative = hypot(
+                TWO_READINGS * Math.sqrt(2) / 437,
+                290 / 437.0 * COUNT / 50,
+                147 / 437.0 * COUNT / 25,
+                0.01 * Math.hypot(290, 147) / 437,
+                SPAN);
 
         assertThat(Amounts.in(discharge.value(), SpreadingUnits.POUND_PER_REVOLUTION))
-                .isCloseTo(445 / 75.0, EXACT);
+                .isCloseTo(437 / 75.0, EXACT);
         assertThat(Amounts.in(discharge.standardUncertainty().orElseThrow(), SpreadingUnits.POUND_PER_REVOLUTION))
-                .isCloseTo(445 / 75.0 * relative, EXACT);
+                .isCloseTo(437 / 75.0 * relative, EXACT);
         assertThat(discharge.degreesOfFreedom()).hasValue(Double.POSITIVE_INFINITY);
         assertThat(series(plain(Runs.openLoop(290))).dischargePerRevolution()).isEmpty();
     }

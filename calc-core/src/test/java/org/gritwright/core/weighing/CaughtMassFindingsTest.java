@@ -69,7 +69,7 @@ class CaughtMassFindingsTest {
                 .findings();
 
         Finding finding = only(FindingCode.SCALE_NOT_CHECKED, findings);
-        assertThat(finding.severity()).isEqualTo(Severity.WARNING);
+        assertThat(finding.severity()).isEqualTo(Severity.NOTE);
         assertThat(finding.sentence()).isEqualTo("Scale S-2 was not checked with a test weight that day.");
     }
 

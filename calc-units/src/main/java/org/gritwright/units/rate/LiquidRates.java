@@ -32,11 +32,7 @@ public final class LiquidRates {
      */
     public static Quantity<LiquidLaneApplicationRate> laneRateFromRate(
             Quantity<LiquidApplicationRate> rate, Quantity<LaneCount> lanes) {
-        return Derived.like(
-                rate,
-                LiquidLaneApplicationRate.class,
-                Derived.notNegative("rate", LiquidApplicationRate.class, rate)
-                        / Derived.positive("lanes treated", LaneCount.class, lanes));
+        return Derived.like(rate, LiquidLaneApplicationRate.class, rate(rate) / Derived.lanes(lanes));
     }
 
     /**
@@ -49,11 +45,7 @@ public final class LiquidRates {
      */
     public static Quantity<LiquidApplicationRate> rateFromLaneRate(
             Quantity<LiquidLaneApplicationRate> laneRate, Quantity<LaneCount> lanes) {
-        return Derived.like(
-                laneRate,
-                LiquidApplicationRate.class,
-                Derived.notNegative("lane rate", LiquidLaneApplicationRate.class, laneRate)
-                        * Derived.positive("lanes treated", LaneCount.class, lanes));
+        return Derived.like(laneRate, LiquidApplicationRate.class, laneRate(laneRate) * Derived.lanes(lanes));
     }
 
     /**
@@ -67,10 +59,7 @@ public final class LiquidRates {
     public static Quantity<LiquidArealApplicationRate> arealRateFromLaneRate(
             Quantity<LiquidLaneApplicationRate> laneRate, Quantity<LaneWidth> laneWidth) {
         return Derived.like(
-                laneRate,
-                LiquidArealApplicationRate.class,
-                Derived.notNegative("lane rate", LiquidLaneApplicationRate.class, laneRate)
-                        / Derived.positive("lane width", LaneWidth.class, laneWidth));
+                laneRate, LiquidArealApplicationRate.class, laneRate(laneRate) / Derived.laneWidth(laneWidth));
     }
 
     /**
@@ -84,10 +73,7 @@ public final class LiquidRates {
     public static Quantity<LiquidLaneApplicationRate> laneRateFromArealRate(
             Quantity<LiquidArealApplicationRate> arealRate, Quantity<LaneWidth> laneWidth) {
         return Derived.like(
-                arealRate,
-                LiquidLaneApplicationRate.class,
-                Derived.notNegative("areal rate", LiquidArealApplicationRate.class, arealRate)
-                        * Derived.positive("lane width", LaneWidth.class, laneWidth));
+                arealRate, LiquidLaneApplicationRate.class, arealRate(arealRate) * Derived.laneWidth(laneWidth));
     }
 
     /**
@@ -100,11 +86,7 @@ public final class LiquidRates {
      */
     public static Quantity<LiquidArealApplicationRate> arealRateFromRate(
             Quantity<LiquidApplicationRate> rate, Quantity<Length> treatedWidth) {
-        return Derived.like(
-                rate,
-                LiquidArealApplicationRate.class,
-                Derived.notNegative("rate", LiquidApplicationRate.class, rate)
-                        / Derived.positive("treated width", Length.class, treatedWidth));
+        return Derived.like(rate, LiquidArealApplicationRate.class, rate(rate) / Derived.treatedWidth(treatedWidth));
     }
 
     /**
@@ -118,10 +100,7 @@ public final class LiquidRates {
     public static Quantity<LiquidApplicationRate> rateFromArealRate(
             Quantity<LiquidArealApplicationRate> arealRate, Quantity<Length> treatedWidth) {
         return Derived.like(
-                arealRate,
-                LiquidApplicationRate.class,
-                Derived.notNegative("areal rate", LiquidArealApplicationRate.class, arealRate)
-                        * Derived.positive("treated width", Length.class, treatedWidth));
+                arealRate, LiquidApplicationRate.class, arealRate(arealRate) * Derived.treatedWidth(treatedWidth));
     }
 
     /**
@@ -148,10 +127,7 @@ public final class LiquidRates {
      */
     public static Quantity<LiquidApplicationRate> twoLaneRateFromLaneRate(
             Quantity<LiquidLaneApplicationRate> laneRate) {
-        return Derived.like(
-                laneRate,
-                LiquidApplicationRate.class,
-                Derived.notNegative("lane rate", LiquidLaneApplicationRate.class, laneRate) * 2);
+        return Derived.like(laneRate, LiquidApplicationRate.class, laneRate(laneRate) * 2);
     }
 
     /**
@@ -163,11 +139,7 @@ public final class LiquidRates {
      * @throws InvalidInputException if the rate is negative, or the other value is not greater than zero
      */
     public static Quantity<FlowRate> flowFromRate(Quantity<LiquidApplicationRate> rate, Quantity<Speed> roadSpeed) {
-        return Derived.like(
-                rate,
-                FlowRate.class,
-                Derived.notNegative("rate", LiquidApplicationRate.class, rate)
-                        * Derived.positive("road speed", Speed.class, roadSpeed));
+        return Derived.like(rate, FlowRate.class, rate(rate) * Derived.roadSpeed(roadSpeed));
     }
 
     /**
@@ -182,7 +154,18 @@ public final class LiquidRates {
         return Derived.like(
                 flow,
                 LiquidApplicationRate.class,
-                Derived.notNegative("flow", FlowRate.class, flow)
-                        / Derived.positive("road speed", Speed.class, roadSpeed));
+                Derived.notNegative("flow", FlowRate.class, flow) / Derived.roadSpeed(roadSpeed));
+    }
+
+    private static double rate(Quantity<LiquidApplicationRate> rate) {
+        return Derived.notNegative("rate", LiquidApplicationRate.class, rate);
+    }
+
+    private static double laneRate(Quantity<LiquidLaneApplicationRate> laneRate) {
+        return Derived.notNegative("lane rate", LiquidLaneApplicationRate.class, laneRate);
+    }
+
+    private static double arealRate(Quantity<LiquidArealApplicationRate> arealRate) {
+        return Derived.notNegative("areal rate", LiquidArealApplicationRate.class, arealRate);
     }
 }

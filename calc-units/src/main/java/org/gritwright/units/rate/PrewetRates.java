@@ -32,11 +32,7 @@ public final class PrewetRates {
      */
     public static Quantity<LiquidApplicationRate> liquidRateFromDryRate(
             Quantity<ApplicationRate> dryRate, Quantity<PrewetRate> prewetRate) {
-        return Derived.like(
-                dryRate,
-                LiquidApplicationRate.class,
-                Derived.notNegative("dry rate", ApplicationRate.class, dryRate)
-                        * Derived.notNegative("prewet rate", PrewetRate.class, prewetRate));
+        return Derived.like(dryRate, LiquidApplicationRate.class, dryRate(dryRate) * prewet(prewetRate));
     }
 
     /**
@@ -52,8 +48,7 @@ public final class PrewetRates {
         return Derived.like(
                 dryLaneRate,
                 LiquidLaneApplicationRate.class,
-                Derived.notNegative("dry lane rate", LaneApplicationRate.class, dryLaneRate)
-                        * Derived.notNegative("prewet rate", PrewetRate.class, prewetRate));
+                Derived.notNegative("dry lane rate", LaneApplicationRate.class, dryLaneRate) * prewet(prewetRate));
     }
 
     /**
@@ -69,8 +64,7 @@ public final class PrewetRates {
         return Derived.like(
                 liquidRate,
                 PrewetRate.class,
-                Derived.notNegative("liquid rate", LiquidApplicationRate.class, liquidRate)
-                        / Derived.positive("dry rate", ApplicationRate.class, dryRate));
+                liquidRate(liquidRate) / Derived.positive("dry rate", ApplicationRate.class, dryRate));
     }
 
     /**
@@ -103,8 +97,7 @@ public final class PrewetRates {
         return Derived.like(
                 discharge,
                 FlowRate.class,
-                Derived.notNegative("discharge", DischargeRate.class, discharge)
-                        * Derived.notNegative("prewet rate", PrewetRate.class, prewetRate));
+                Derived.notNegative("discharge", DischargeRate.class, discharge) * prewet(prewetRate));
     }
 
     /**
@@ -121,11 +114,7 @@ public final class PrewetRates {
             Quantity<LiquidApplicationRate> liquidRate,
             Quantity<BulkDensity> density) {
         return Derived.like(
-                dryRate,
-                ApplicationRate.class,
-                Derived.notNegative("dry rate", ApplicationRate.class, dryRate)
-                        + Derived.notNegative("liquid rate", LiquidApplicationRate.class, liquidRate)
-                                * Derived.positive("density of the liquid", BulkDensity.class, density));
+                dryRate, ApplicationRate.class, dryRate(dryRate) + liquidRate(liquidRate) * density(density));
     }
 
     /**
@@ -148,9 +137,25 @@ public final class PrewetRates {
         return Derived.like(
                 dryRate,
                 ApplicationRate.class,
-                Derived.notNegative("dry rate", ApplicationRate.class, dryRate)
-                        + Derived.notNegative("liquid rate", LiquidApplicationRate.class, liquidRate)
-                                * Derived.positive("density of the liquid", BulkDensity.class, density)
+                dryRate(dryRate)
+                        + liquidRate(liquidRate)
+                                * density(density)
                                 * Derived.fraction("mass fraction of the dry chemical", massFraction));
+    }
+
+    private static double dryRate(Quantity<ApplicationRate> dryRate) {
+        return Derived.notNegative("dry rate", ApplicationRate.class, dryRate);
+    }
+
+    private static double liquidRate(Quantity<LiquidApplicationRate> liquidRate) {
+        return Derived.notNegative("liquid rate", LiquidApplicationRate.class, liquidRate);
+    }
+
+    private static double prewet(Quantity<PrewetRate> prewet) {
+        return Derived.notNegative("prewet rate", PrewetRate.class, prewet);
+    }
+
+    private static double density(Quantity<BulkDensity> density) {
+        return Derived.positive("density of the liquid", BulkDensity.class, density);
     }
 }

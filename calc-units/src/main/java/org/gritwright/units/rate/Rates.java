@@ -36,11 +36,7 @@ public final class Rates {
      */
     public static Quantity<LaneApplicationRate> laneRateFromRate(
             Quantity<ApplicationRate> rate, Quantity<LaneCount> lanes) {
-        return Derived.like(
-                rate,
-                LaneApplicationRate.class,
-                Derived.notNegative("rate", ApplicationRate.class, rate)
-                        / Derived.positive("lanes treated", LaneCount.class, lanes));
+        return Derived.like(rate, LaneApplicationRate.class, rate(rate) / Derived.lanes(lanes));
     }
 
     /**
@@ -53,11 +49,7 @@ public final class Rates {
      */
     public static Quantity<ApplicationRate> rateFromLaneRate(
             Quantity<LaneApplicationRate> laneRate, Quantity<LaneCount> lanes) {
-        return Derived.like(
-                laneRate,
-                ApplicationRate.class,
-                Derived.notNegative("lane rate", LaneApplicationRate.class, laneRate)
-                        * Derived.positive("lanes treated", LaneCount.class, lanes));
+        return Derived.like(laneRate, ApplicationRate.class, laneRate(laneRate) * Derived.lanes(lanes));
     }
 
     /**
@@ -70,11 +62,7 @@ public final class Rates {
      */
     public static Quantity<ArealApplicationRate> arealRateFromLaneRate(
             Quantity<LaneApplicationRate> laneRate, Quantity<LaneWidth> laneWidth) {
-        return Derived.like(
-                laneRate,
-                ArealApplicationRate.class,
-                Derived.notNegative("lane rate", LaneApplicationRate.class, laneRate)
-                        / Derived.positive("lane width", LaneWidth.class, laneWidth));
+        return Derived.like(laneRate, ArealApplicationRate.class, laneRate(laneRate) / Derived.laneWidth(laneWidth));
     }
 
     /**
@@ -87,11 +75,7 @@ public final class Rates {
      */
     public static Quantity<LaneApplicationRate> laneRateFromArealRate(
             Quantity<ArealApplicationRate> arealRate, Quantity<LaneWidth> laneWidth) {
-        return Derived.like(
-                arealRate,
-                LaneApplicationRate.class,
-                Derived.notNegative("areal rate", ArealApplicationRate.class, arealRate)
-                        * Derived.positive("lane width", LaneWidth.class, laneWidth));
+        return Derived.like(arealRate, LaneApplicationRate.class, arealRate(arealRate) * Derived.laneWidth(laneWidth));
     }
 
     /**
@@ -104,11 +88,7 @@ public final class Rates {
      */
     public static Quantity<ArealApplicationRate> arealRateFromRate(
             Quantity<ApplicationRate> rate, Quantity<Length> treatedWidth) {
-        return Derived.like(
-                rate,
-                ArealApplicationRate.class,
-                Derived.notNegative("rate", ApplicationRate.class, rate)
-                        / Derived.positive("treated width", Length.class, treatedWidth));
+        return Derived.like(rate, ArealApplicationRate.class, rate(rate) / Derived.treatedWidth(treatedWidth));
     }
 
     /**
@@ -122,10 +102,7 @@ public final class Rates {
     public static Quantity<ApplicationRate> rateFromArealRate(
             Quantity<ArealApplicationRate> arealRate, Quantity<Length> treatedWidth) {
         return Derived.like(
-                arealRate,
-                ApplicationRate.class,
-                Derived.notNegative("areal rate", ArealApplicationRate.class, arealRate)
-                        * Derived.positive("treated width", Length.class, treatedWidth));
+                arealRate, ApplicationRate.class, arealRate(arealRate) * Derived.treatedWidth(treatedWidth));
     }
 
     /**
@@ -150,10 +127,7 @@ public final class Rates {
      * @throws InvalidInputException if the rate is negative
      */
     public static Quantity<ApplicationRate> twoLaneRateFromLaneRate(Quantity<LaneApplicationRate> laneRate) {
-        return Derived.like(
-                laneRate,
-                ApplicationRate.class,
-                Derived.notNegative("lane rate", LaneApplicationRate.class, laneRate) * 2);
+        return Derived.like(laneRate, ApplicationRate.class, laneRate(laneRate) * 2);
     }
 
     /**
@@ -165,11 +139,7 @@ public final class Rates {
      * @throws InvalidInputException if the rate is negative, or the other value is not greater than zero
      */
     public static Quantity<DischargeRate> dischargeFromRate(Quantity<ApplicationRate> rate, Quantity<Speed> roadSpeed) {
-        return Derived.like(
-                rate,
-                DischargeRate.class,
-                Derived.notNegative("rate", ApplicationRate.class, rate)
-                        * Derived.positive("road speed", Speed.class, roadSpeed));
+        return Derived.like(rate, DischargeRate.class, rate(rate) * Derived.roadSpeed(roadSpeed));
     }
 
     /**
@@ -186,8 +156,7 @@ public final class Rates {
         return Derived.like(
                 discharge,
                 ApplicationRate.class,
-                Derived.notNegative("discharge", DischargeRate.class, discharge)
-                        / Derived.positive("road speed", Speed.class, roadSpeed));
+                Derived.notNegative("discharge", DischargeRate.class, discharge) / Derived.roadSpeed(roadSpeed));
     }
 
     /**
@@ -206,8 +175,8 @@ public final class Rates {
         return Derived.like(
                 rate,
                 RotationalSpeed.class,
-                Derived.notNegative("rate", ApplicationRate.class, rate)
-                        * Derived.positive("road speed", Speed.class, roadSpeed)
+                rate(rate)
+                        * Derived.roadSpeed(roadSpeed)
                         / Derived.positive(
                                 "discharge per revolution", DischargePerRevolution.class, dischargePerRevolution));
     }
@@ -230,6 +199,18 @@ public final class Rates {
                 ApplicationRate.class,
                 Derived.positive("discharge per revolution", DischargePerRevolution.class, dischargePerRevolution)
                         * Derived.notNegative("shaft speed", RotationalSpeed.class, shaftSpeed)
-                        / Derived.positive("road speed", Speed.class, roadSpeed));
+                        / Derived.roadSpeed(roadSpeed));
+    }
+
+    private static double rate(Quantity<ApplicationRate> rate) {
+        return Derived.notNegative("rate", ApplicationRate.class, rate);
+    }
+
+    private static double laneRate(Quantity<LaneApplicationRate> laneRate) {
+        return Derived.notNegative("lane rate", LaneApplicationRate.class, laneRate);
+    }
+
+    private static double arealRate(Quantity<ArealApplicationRate> arealRate) {
+        return Derived.notNegative("areal rate", ArealApplicationRate.class, arealRate);
     }
 }

@@ -12,8 +12,8 @@ import org.gritwright.units.quantity.LaneApplicationRate;
 import org.junit.jupiter.api.Test;
 
 class RatesTest {
-    private static final Quantity<ApplicationRate> RATE = Amounts.of(300, SpreadingUnits.POUND_PER_MILE);
-    private static final Quantity<LaneApplicationRate> LANE_RATE = Amounts.of(300, SpreadingUnits.POUND_PER_LANE_MILE);
+    private static final Quantity<ApplicationRate> RATE = Amounts.of(240, SpreadingUnits.POUND_PER_MILE);
+    private static final Quantity<LaneApplicationRate> LANE_RATE = Amounts.of(240, SpreadingUnits.POUND_PER_LANE_MILE);
 
     private static <Q extends Quantity<Q>> void assertIs(Quantity<Q> actual, double number, Unit<Q> unit) {
         assertThat(actual.getUnit()).isEqualTo(unit);
@@ -24,11 +24,11 @@ class RatesTest {
     void lanesTreatedInThePassDivideTheRatePerDistance() {
         assertIs(
                 Rates.laneRateFromRate(RATE, Amounts.of(2, SpreadingUnits.LANE)),
-                150,
+                120,
                 SpreadingUnits.POUND_PER_LANE_MILE);
         assertIs(
                 Rates.rateFromLaneRate(LANE_RATE, Amounts.of(2, SpreadingUnits.LANE)),
-                600,
+                480,
                 SpreadingUnits.POUND_PER_MILE);
     }
 
@@ -36,13 +36,13 @@ class RatesTest {
     void aLaneMayBeTreatedInPart() {
         assertIs(
                 Rates.laneRateFromRate(RATE, Amounts.of(1.5, SpreadingUnits.LANE)),
-                200,
+                160,
                 SpreadingUnits.POUND_PER_LANE_MILE);
     }
 
     @Test
     void laneWidthAndTreatedWidthAreNotTheSame() {
-        // 300 lb/mi over two 12-ft lanes is 150 lb/lane-mi: half the dose of 300 lb/lane-mi.
+        // 240 lb/mi over two 12-ft lanes is 120 lb/lane-mi: half the dose of 240 lb/lane-mi.
         Quantity<?> overTwoLanes = Rates.arealRateFromRate(RATE, Amounts.of(24, SpreadingUnits.FOOT));
         Quantity<?> overOneLane = Rates.arealRateFromLaneRate(LANE_RATE, Amounts.of(12, SpreadingUnits.FOOT_PER_LANE));
 
@@ -52,20 +52,20 @@ class RatesTest {
 
     @Test
     void perTwoLaneDistanceIsTwiceTheLaneRateOnAnyTruck() {
-        assertIs(Rates.laneRateFromTwoLaneRate(RATE), 150, SpreadingUnits.POUND_PER_LANE_MILE);
-        assertIs(Rates.twoLaneRateFromLaneRate(LANE_RATE), 600, SpreadingUnits.POUND_PER_MILE);
+        assertIs(Rates.laneRateFromTwoLaneRate(RATE), 120, SpreadingUnits.POUND_PER_LANE_MILE);
+        assertIs(Rates.twoLaneRateFromLaneRate(LANE_RATE), 480, SpreadingUnits.POUND_PER_MILE);
     }
 
     @Test
     void speedLiesBetweenRateAndDischarge() {
         assertIs(
-                Rates.dischargeFromRate(RATE, Amounts.of(30, SpreadingUnits.MILE_PER_HOUR)),
-                150,
+                Rates.dischargeFromRate(RATE, Amounts.of(25, SpreadingUnits.MILE_PER_HOUR)),
+                100,
                 SpreadingUnits.POUND_PER_MINUTE);
         assertIs(
                 Rates.rateFromDischarge(
-                        Amounts.of(150, SpreadingUnits.POUND_PER_MINUTE), Amounts.of(30, SpreadingUnits.MILE_PER_HOUR)),
-                300,
+                        Amounts.of(100, SpreadingUnits.POUND_PER_MINUTE), Amounts.of(25, SpreadingUnits.MILE_PER_HOUR)),
+                240,
                 SpreadingUnits.POUND_PER_MILE);
     }
 
@@ -74,16 +74,16 @@ class RatesTest {
         assertIs(
                 Rates.shaftSpeedFromRate(
                         RATE,
-                        Amounts.of(30, SpreadingUnits.MILE_PER_HOUR),
+                        Amounts.of(25, SpreadingUnits.MILE_PER_HOUR),
                         Amounts.of(5, SpreadingUnits.POUND_PER_REVOLUTION)),
-                30,
+                20,
                 SpreadingUnits.REVOLUTION_PER_MINUTE);
         assertIs(
                 Rates.rateFromShaftSpeed(
                         Amounts.of(5, SpreadingUnits.POUND_PER_REVOLUTION),
-                        Amounts.of(30, SpreadingUnits.REVOLUTION_PER_MINUTE),
-                        Amounts.of(30, SpreadingUnits.MILE_PER_HOUR)),
-                300,
+                        Amounts.of(20, SpreadingUnits.REVOLUTION_PER_MINUTE),
+                        Amounts.of(25, SpreadingUnits.MILE_PER_HOUR)),
+                240,
                 SpreadingUnits.POUND_PER_MILE);
     }
 
@@ -117,7 +117,7 @@ class RatesTest {
                 0,
                 SpreadingUnits.POUND_PER_LANE_MILE);
         assertIs(
-                Rates.dischargeFromRate(none, Amounts.of(30, SpreadingUnits.MILE_PER_HOUR)),
+                Rates.dischargeFromRate(none, Amounts.of(25, SpreadingUnits.MILE_PER_HOUR)),
                 0,
                 SpreadingUnits.POUND_PER_MINUTE);
     }

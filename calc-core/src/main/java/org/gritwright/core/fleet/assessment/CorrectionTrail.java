@@ -24,6 +24,7 @@ import org.gritwright.core.verification.VerificationSeries;
 final class CorrectionTrail {
     private final SeriesFollower together = new SeriesFollower();
     private final List<Finding> contradictions = new ArrayList<>();
+    private Optional<VerificationSeries> alone = Optional.empty();
     private Optional<VerificationSeries> judged = Optional.empty();
     private Optional<Correction> correction = Optional.empty();
     /** Whether every catch of the series that is judged may confirm the correction. */
@@ -32,8 +33,10 @@ final class CorrectionTrail {
     private Optional<VerificationSeries> proof = Optional.empty();
 
     void follow(Verification verification) {
-        VerificationSeries series = together.follow(verification);
-        boolean begins = series.size() == 1;
+        VerificationSeries own = together.follow(verification);
+        boolean begins = own.size() == 1;
+        VerificationSeries series = own.withCalibration();
+        alone = Optional.of(own);
         judged = Optional.of(series);
         CalibrationFactor inForce = verification.source().inForce().factor();
         boolean proposed =
@@ -67,7 +70,12 @@ final class CorrectionTrail {
         proof = Optional.empty();
     }
 
-    /** What the catches with the calibration in force last say together. */
+    /** The same without the calibration catches. */
+    Optional<VerificationSeries> alone() {
+        return alone;
+    }
+
+    /** What the catches with the calibration in force last say together, with the calibration catches where that is needed. */
     Optional<VerificationSeries> judged() {
         return judged;
     }

@@ -2,10 +2,13 @@ package org.gritwright.core.fleet.assessment;
 
 import java.time.Period;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.IntStream;
 import org.gritwright.core.calibration.CalibrationAge;
+import org.gritwright.core.finding.Finding;
 import org.gritwright.core.fleet.day.FleetDay;
 import org.gritwright.core.fleet.day.Yard;
+import org.gritwright.core.fleet.review.FleetReview;
 import org.gritwright.core.spi.TypeRegistry;
 import org.gritwright.core.statistics.RatioEstimator;
 import org.gritwright.core.verification.VerificationLimits;
@@ -13,7 +16,7 @@ import org.gritwright.units.InvalidInputException;
 import org.gritwright.units.check.Require;
 
 /**
- * Assesses a fleet's day, truck by truck: one bad truck doesn't stop the others.
+ * Assesses a fleet's day, truck by truck, and compares the trucks: one bad truck doesn't stop the others.
  *
  * @param types the conveyor and gate types that are known
  * @param estimator how calibration catches become one ratio; a line with an intercept takes only catches of different
@@ -49,8 +52,13 @@ public record FleetAssessor(
      */
     public List<TruckAssessment> assess(FleetDay day) {
         Yard yard = Yard.of(day);
-        return IntStream.range(0, day.trucks().size())
-                .mapToObj(i -> new TruckAssessor(this, yard, day.trucks().get(i), i).assess())
+        Map<Integer, List<Finding>> sameTickets = SameTickets.in(yard);
+        List<TruckAssessor> trucks = IntStream.range(0, day.trucks().size())
+                .mapToObj(i ->
+                        new TruckAssessor(this, yard, day.trucks().get(i), i, sameTickets.getOrDefault(i, List.of())))
                 .toList();
+        FleetReview fleet = new FleetReview(
+                trucks.stream().flatMap(one -> one.comparable().stream()).toList());
+        return trucks.stream().map(one -> one.assess(fleet)).toList();
     }
 }

@@ -1,6 +1,9 @@
 package org.gritwright.core.fleet.assessment;
 
-/** What has to be done next for a truck, the most urgent first. */
+/**
+ * What has to be done next for a truck, the most urgent first: what is known to be wrong or contradicts itself, then what nobody
+ * has checked since something changed, then what can't be told yet, then what is still missing.
+ */
 public enum NextStep {
     /** The record can't be computed with. */
     FIX_RECORD("Fix the record", true),
@@ -12,14 +15,14 @@ public enum NextStep {
     CHECK_ENTRIES("Check the entries that the findings name", true),
     /** A correction is proposed. */
     ENTER_CORRECTION("Enter the correction, read it back, catch again", true),
-    /** A correction is entered and not yet proven. */
-    CONFIRM_CORRECTION("Confirm the correction with an independent catch", true),
-    /** The last verification catch can't tell. */
-    CATCH_MORE("Catch more: the last verification catch can't tell", true),
     /** The road-speed value is wrong. */
     FIX_ROAD_SPEED("Enter the measured road-speed value, drive the course again", true),
+    /** A correction is entered and not yet proven. */
+    CONFIRM_CORRECTION("Confirm the correction with an independent catch", true),
     /** The calibration is missing or out of date. */
     CALIBRATE("Calibrate", true),
+    /** The last verification catch can't tell. */
+    CATCH_MORE("Catch more: the last verification catch can't tell", true),
     /** The calibration is right, but what was asked for isn't delivered. */
     CHECK_DELIVERY("Check start-up, valve and speed limits", true),
     /** Nobody has proven the calibration. */

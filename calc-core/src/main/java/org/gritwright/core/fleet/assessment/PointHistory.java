@@ -5,6 +5,7 @@ import java.time.OffsetDateTime;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -18,15 +19,16 @@ import org.gritwright.core.calibration.CalibrationFactor;
 import org.gritwright.core.calibration.CalibrationInForce;
 import org.gritwright.core.calibration.Since;
 import org.gritwright.core.finding.Finding;
+import org.gritwright.core.finding.FindingCode;
 import org.gritwright.core.judgement.Tolerance;
 import org.gritwright.core.judgement.Verdict;
 import org.gritwright.core.observation.CalibrationPoint;
+import org.gritwright.core.observation.Observation;
 import org.gritwright.core.verification.Correction;
 import org.gritwright.core.verification.StartUp;
 import org.gritwright.core.verification.Verification;
 import org.gritwright.core.verification.VerificationCatch;
 import org.gritwright.core.verification.VerificationSeries;
-import org.gritwright.core.weighing.CaughtMass;
 import org.gritwright.units.Amounts;
 import org.gritwright.units.quantity.DischargePerRevolution;
 
@@ -38,7 +40,7 @@ import org.gritwright.units.quantity.DischargePerRevolution;
  * display wasn't set for another point. Others are kept and reported, and prove nothing.
  */
 final class PointHistory {
-    /** How far an entered value may be from the one it was rounded from (common practice, no source). */
+    /** How far an entered value may be from the one it was rounded from where no step is known (common practice, no source). */
     private static final double ROUNDED = 0.01;
 
     /** How far a new calibration may be from the value before it (common practice, no source). */
@@ -46,6 +48,15 @@ final class PointHistory {
 
     /** How many days before or after its day a catch may be: preparing a fleet takes weeks (common practice, no source). */
     private static final long LONGEST_DAY = 31;
+
+    /** What is as true of one catch as of all others at the point is said once. */
+    private static final Set<FindingCode> OF_ALL_CATCHES = Set.of(
+            FindingCode.FILL_IMPLAUSIBLE,
+            FindingCode.FILL_IMPOSSIBLE,
+            FindingCode.TOO_FEW_PULSES,
+            FindingCode.TOO_FEW_REVOLUTIONS,
+            FindingCode.CAUGHT_MASS_SMALL,
+            FindingCode.COUNT_UNCERTAIN);
 
     private final CalibrationPoint point;
     private final List<CalibrationInForce> inForce;
@@ -98,10 +109,12 @@ final class PointHistory {
         }
         this.standing = List.copyOf(standing);
         unexplainedValue().ifPresent(outOfPlace::add);
-        if (caught().findAny().isPresent() && caught().allMatch(PointHistory::isWithoutTare)) {
+        if (observations().findAny().isPresent() && observations().allMatch(PointHistory::isWithoutTare)) {
             outOfPlace.add(Mismatch.noTare(point));
         }
-        times().filter(at -> Math.abs(ChronoUnit.DAYS.between(day, at.toLocalDate())) > LONGEST_DAY)
+        observations()
+                .map(Observation::at)
+                .filter(at -> Math.abs(ChronoUnit.DAYS.between(day, at.toLocalDate())) > LONGEST_DAY)
                 .findFirst()
                 .ifPresent(at -> outOfPlace.add(Mismatch.otherDay(at, day)));
         List<VerificationCatch> catches =
@@ -113,7 +126,7 @@ final class PointHistory {
         this.judged = trail.judged();
         this.contradictions = new ArrayList<>(trail.contradictions());
         calibration
-                .flatMap(c -> judged.flatMap(series -> Agreement.contradiction(c, series, tolerance)))
+                .flatMap(c -> trail.alone().flatMap(series -> Agreement.contradiction(c, series, tolerance)))
                 .ifPresent(contradictions::add);
         this.correction = trail.correction();
     }
@@ -128,22 +141,15 @@ final class PointHistory {
         return older ? Mismatch.older(one, inForce.get(0)) : List.of();
     }
 
-    private Stream<CaughtMass> caught() {
+    private Stream<Observation> observations() {
         return Stream.concat(
-                calibration.stream().flatMap(c -> c.catches().stream()).map(CalibrationCatch::caught),
-                verifications.stream().map(one -> one.source().caught()));
+                calibration.stream().flatMap(c -> c.catches().stream()).map(CalibrationCatch::observation),
+                verifications.stream().map(one -> one.source().observation()));
     }
 
-    private static boolean isWithoutTare(CaughtMass caught) {
-        return caught.weighings().stream().allMatch(one -> Amounts.si(Mass.class, one.tare()) == 0);
-    }
-
-    private Stream<OffsetDateTime> times() {
-        return Stream.concat(
-                calibration.stream()
-                        .flatMap(c -> c.catches().stream())
-                        .map(one -> one.observation().at()),
-                verifications.stream().map(PointHistory::at));
+    private static boolean isWithoutTare(Observation one) {
+        return !one.conditions().scaleZeroed()
+                && one.caught().weighings().stream().allMatch(weighing -> Amounts.si(Mass.class, weighing.tare()) == 0);
     }
 
     /** The first catch's value is one that was listed, or the day's calibration rounded, if wear explains the change to it. */
@@ -156,11 +162,18 @@ final class PointHistory {
         boolean calibrated = calibration
                 .map(c -> Amounts.si(
                         DischargePerRevolution.class, c.dischargePerRevolution().value()))
-                .filter(value -> isWithin(ROUNDED, shown, value))
+                .filter(value -> isWithin(rounded(first.source().inForce()), shown, value))
                 .isPresent();
         boolean explained = inForce.stream()
                 .anyMatch(entry -> isWithin(calibrated ? WEAR : ROUNDED, shown, entry.kilogramsPerRevolution()));
         return explained ? Optional.empty() : Optional.of(Mismatch.otherValue(first, inForce.get(0)));
+    }
+
+    private static double rounded(CalibrationInForce entered) {
+        return entered.displayStep()
+                .map(step -> step.getValue().doubleValue()
+                        / entered.factor().value().getValue().doubleValue())
+                .orElse(ROUNDED);
     }
 
     private static boolean isWithin(double limit, double value, double reference) {
@@ -179,6 +192,15 @@ final class PointHistory {
         return calibration;
     }
 
+    /** What contradicts itself in the entries, whatever the discharge is. */
+    List<Finding> outOfPlace() {
+        return outOfPlace;
+    }
+
+    Stream<VerificationCatch> verified() {
+        return verifications.stream().map(Verification::source);
+    }
+
     Optional<Correction> correction() {
         return correction;
     }
@@ -191,6 +213,11 @@ final class PointHistory {
     /** Whether the display was set for another point during one of the catches. */
     boolean isSetElsewhere() {
         return setElsewhere;
+    }
+
+    /** The verification catches that say something about the value in force. */
+    Stream<VerificationCatch> standing() {
+        return standing.stream().map(Verification::source);
     }
 
     private Optional<Verification> last() {
@@ -222,7 +249,7 @@ final class PointHistory {
         if (verdict == Verdict.OUTSIDE_TOLERANCE || open || (counted && verification.isDoubted())) {
             return MassProof.NOT_PROVEN;
         }
-        if (verdict != Verdict.WITHIN_TOLERANCE) {
+        if (verdict != Verdict.WITHIN_TOLERANCE || ToDoList.isDoubtful(currentFindings())) {
             return MassProof.UNDECIDED;
         }
         return counted ? MassProof.PROVEN : MassProof.DELIVERY_ONLY;
@@ -269,8 +296,12 @@ final class PointHistory {
     /** Everything noticed. */
     List<Finding> findings() {
         List<Finding> findings = new ArrayList<>();
-        calibration.ifPresent(c -> findings.addAll(c.findings()));
-        verifications.forEach(v -> findings.addAll(v.findings()));
+        Set<FindingCode> said = EnumSet.noneOf(FindingCode.class);
+        Stream.concat(
+                        calibration.stream().flatMap(c -> c.findings().stream()),
+                        verifications.stream().flatMap(v -> v.findings().stream()))
+                .filter(one -> !OF_ALL_CATCHES.contains(one.code()) || said.add(one.code()))
+                .forEach(findings::add);
         addFollowing(findings);
         return findings;
     }

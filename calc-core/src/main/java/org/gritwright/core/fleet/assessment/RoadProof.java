@@ -6,6 +6,8 @@ public enum RoadProof {
     PROVEN("road speed proven"),
     /** Measured over a course and outside tolerance. */
     NOT_PROVEN("road speed wrong"),
+    /** Measured over a course, but the runs or their entries are in doubt. */
+    UNDECIDED("road speed not shown either way"),
     /** Not measured. */
     NOT_CHECKED("road speed not checked");
 

@@ -6,31 +6,44 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import javax.measure.quantity.Dimensionless;
 import org.gritwright.core.finding.Finding;
 import org.gritwright.core.finding.FindingCode;
 import org.gritwright.core.finding.Severity;
 import org.gritwright.core.fleet.day.TruckDay;
 import org.gritwright.core.verification.Advice;
 import org.gritwright.core.verification.Correction;
+import org.gritwright.units.Amounts;
 
 /**
- * What has to be done on a truck, most urgent first: the one place where advice is made, from judgements, corrections
+ * What has to be done on a truck, most urgent first, and of the same step where the error is largest: the one place where advice is made, from judgements, corrections
  * and all findings. Of each point it names the most urgent step toward a proven value, and whether what is delivered
  * has to be looked into.
  */
-record ToDoList(TruckDay truck, List<Finding> curveFindings, RoadProof roadProof) {
+record ToDoList(TruckDay truck, List<Finding> curveFindings, List<Finding> contradictions, RoadProof roadProof) {
     private static final Set<FindingCode> MISSED_DELIVERY =
             Set.of(FindingCode.SHORTFALL, FindingCode.OVERRUN, FindingCode.START_UP_LOSS, FindingCode.STEADY_FLOW_OFF);
 
+    /** What explains a missed delivery without anything wrong with the truck. */
+    private static final Set<FindingCode> SLIPS_OF_DELIVERY =
+            Set.of(FindingCode.RATE_IN_OTHER_UNIT, FindingCode.RUN_TIME_IN_MINUTES);
+
     /** Warnings that nothing may be built on before somebody has looked. */
-    private static final Set<FindingCode> DOUBTFUL_ENTRIES =
-            Set.of(FindingCode.FILL_IMPLAUSIBLE, FindingCode.OTHER_VALUE_IN_FORCE, FindingCode.CATCH_OF_ANOTHER_DAY);
+    private static final Set<FindingCode> DOUBTFUL_ENTRIES = Set.of(
+            FindingCode.FILL_IMPLAUSIBLE,
+            FindingCode.OTHER_VALUE_IN_FORCE,
+            FindingCode.CATCH_OF_ANOTHER_DAY,
+            FindingCode.NO_TARE);
 
     List<ToDo> of(List<PointHistory> histories, List<PointAssessment> points, Map<PointHistory, List<Finding>> ages) {
         List<ToDo> toDo = new ArrayList<>();
         if (isFault(curveFindings)) {
             toDo.add(ToDo.ofTruck(NextStep.FIND_FAULT));
         }
+        if (!contradictions.isEmpty()) {
+            toDo.add(ToDo.ofTruck(NextStep.CHECK_ENTRIES));
+        }
+        boolean explained = contradictions.stream().map(Finding::code).anyMatch(SLIPS_OF_DELIVERY::contains);
         if (histories.isEmpty()) {
             toDo.add(ToDo.ofTruck(NextStep.CALIBRATE));
         }
@@ -42,7 +55,7 @@ record ToDoList(TruckDay truck, List<Finding> curveFindings, RoadProof roadProof
             step.ifPresent(s -> toDo.add(new ToDo(s, Optional.of(history.point()))));
             boolean missed =
                     history.currentFindings().stream().map(Finding::code).anyMatch(MISSED_DELIVERY::contains);
-            if (missed && !isFault(history.currentFindings())) {
+            if (missed && !explained && !isFault(history.currentFindings())) {
                 toDo.add(new ToDo(NextStep.CHECK_DELIVERY, Optional.of(history.point())));
             }
         }
@@ -52,7 +65,34 @@ record ToDoList(TruckDay truck, List<Finding> curveFindings, RoadProof roadProof
         if (roadProof == RoadProof.NOT_CHECKED) {
             toDo.add(ToDo.ofTruck(NextStep.CHECK_ROAD_SPEED));
         }
-        return toDo.stream().sorted(Comparator.comparing(ToDo::step)).toList();
+        return toDo.stream()
+                .sorted(Comparator.comparing(ToDo::step)
+                        .thenComparing(Comparator.<ToDo>comparingDouble(one -> error(one, points))
+                                .reversed()))
+                .toList();
+    }
+
+    /** How far the value in force is off at a task's point, as far as its catches tell. */
+    private static double error(ToDo task, List<PointAssessment> points) {
+        return points.stream()
+                .filter(point -> task.point().filter(point.point()::equals).isPresent())
+                .flatMap(point -> point.judged().stream())
+                .mapToDouble(series -> Math.abs(Amounts.si(Dimensionless.class, series.error())))
+                .findFirst()
+                .orElse(0);
+    }
+
+    /** Whether something seems wrong with what was written down. */
+    static boolean isContradicted(List<PointHistory> histories, List<Finding> curveFindings) {
+        return isFault(curveFindings)
+                || histories.stream()
+                        .map(PointHistory::currentFindings)
+                        .anyMatch(found -> isFault(found) || isDoubtful(found));
+    }
+
+    /** Whether something was written down that contradicts itself or is hardly possible. */
+    static boolean isDoubtful(List<Finding> findings) {
+        return findings.stream().map(Finding::code).anyMatch(DOUBTFUL_ENTRIES::contains);
     }
 
     private static boolean isFault(List<Finding> findings) {
@@ -70,7 +110,7 @@ record ToDoList(TruckDay truck, List<Finding> curveFindings, RoadProof roadProof
         if (history.isSetElsewhere() && !proven) {
             return Optional.of(NextStep.MATCH_DISPLAY);
         }
-        if (history.currentFindings().stream().map(Finding::code).anyMatch(DOUBTFUL_ENTRIES::contains)) {
+        if (isDoubtful(history.currentFindings())) {
             return Optional.of(NextStep.CHECK_ENTRIES);
         }
         if (correction.filter(Correction.Status.PROPOSED::equals).isPresent()) {

@@ -24,6 +24,9 @@ import org.gritwright.core.fleet.day.ChangeEntry;
 import org.gritwright.core.fleet.day.RoadSpeedEntry;
 import org.gritwright.core.fleet.day.TruckDay;
 import org.gritwright.core.fleet.day.Yard;
+import org.gritwright.core.fleet.review.FleetReview;
+import org.gritwright.core.fleet.review.ProbableSlips;
+import org.gritwright.core.fleet.review.Sketch;
 import org.gritwright.core.judgement.Verdict;
 import org.gritwright.core.observation.CalibrationPoint;
 import org.gritwright.core.roadspeed.RoadSpeedCheck;
@@ -39,8 +42,18 @@ final class TruckAssessor {
     private final TruckDay truck;
     private final TruckReader read;
     private final VerificationLimits limits;
+    private final List<PointHistory> histories;
+    private final Optional<Sketch> sketch;
+    private final List<Finding> sameTickets;
 
-    TruckAssessor(FleetAssessor settings, Yard yard, TruckDay truck, int index) {
+    /**
+     * Reads a truck's entries and gathers them by point.
+     *
+     * @param index the truck's place in the day
+     * @param sameTickets what is known of its tickets by a look at the whole fleet's
+     */
+    TruckAssessor(FleetAssessor settings, Yard yard, TruckDay truck, int index, List<Finding> sameTickets) {
+        this.sameTickets = sameTickets;
         this.settings = settings;
         this.yard = yard;
         this.truck = truck;
@@ -48,10 +61,32 @@ final class TruckAssessor {
         this.limits = new VerificationLimits(
                 settings.limits().catches().withAllowances(yard.day().allowances()),
                 settings.limits().greatestCorrection());
+        this.histories = read.refusals().isEmpty() ? histories() : List.of();
+        this.sketch = sketched();
     }
 
-    TruckAssessment assess() {
-        List<PointHistory> histories = read.refusals().isEmpty() ? histories() : List.of();
+    /** What other trucks are compared with; none where there is nothing to compare. */
+    Optional<FleetReview.Truck> comparable() {
+        return sketch.map(day ->
+                new FleetReview.Truck(truck.id(), truck.spreader().conveyor().type() + " " + day.material(), day));
+    }
+
+    private Optional<Sketch> sketched() {
+        boolean caught = !read.calibrationCatches().isEmpty()
+                || histories.stream().flatMap(PointHistory::standing).findAny().isPresent();
+        return read.refusals().isEmpty() && caught
+                ? Optional.of(Sketch.of(
+                        read.calibrationCatches(),
+                        histories.stream().flatMap(PointHistory::standing).toList(),
+                        histories.stream()
+                                .flatMap(h -> h.calibration().stream())
+                                .toList(),
+                        read.inForce(),
+                        limits.catches()))
+                : Optional.empty();
+    }
+
+    TruckAssessment assess(FleetReview fleet) {
         if (!read.refusals().isEmpty()) {
             return TruckAssessment.refused(truck, read.refusals());
         }
@@ -69,11 +104,26 @@ final class TruckAssessor {
         histories.forEach(h -> ages.put(h, age(h)));
         RoadProof roadProof = changedTires.isPresent()
                 ? RoadProof.NOT_CHECKED
-                : read.roadSpeed()
-                        .map(r -> r.verdict() == Verdict.WITHIN_TOLERANCE ? RoadProof.PROVEN : RoadProof.NOT_PROVEN)
-                        .orElse(RoadProof.NOT_CHECKED);
+                : read.roadSpeed().map(TruckAssessor::proof).orElse(RoadProof.NOT_CHECKED);
+        List<Finding> ofMass = new ArrayList<>();
+        sketch.flatMap(day -> ProbableSlips.of(
+                        day,
+                        truck.spreader(),
+                        settings.types(),
+                        fleet.swapped(truck.id()),
+                        ToDoList.isContradicted(histories, curves.findings())))
+                .ifPresent(ofMass::add);
+        fleet.unlikeOthers(truck.id()).ifPresent(ofMass::add);
+        ofMass.addAll(sameTickets);
+        ofMass.addAll(OddTimes.of(read, histories));
+        List<Finding> contradictions = new ArrayList<>(ofMass);
+        DeliverySlips.of(
+                        points.stream().flatMap(p -> p.verifications().stream()).toList())
+                .ifPresent(contradictions::add);
+        read.roadSpeed().flatMap(RoadSpeedCheck::doubt).ifPresent(contradictions::add);
 
-        Set<Finding> findings = new LinkedHashSet<>();
+        Set<Finding> findings = new LinkedHashSet<>(contradictions);
+        histories.forEach(h -> findings.addAll(h.outOfPlace()));
         points.forEach(p -> findings.addAll(p.findings()));
         findings.addAll(nearMisses(histories));
         findings.addAll(curves.findings());
@@ -88,10 +138,17 @@ final class TruckAssessor {
                 points,
                 curves.curves(),
                 read.roadSpeed(),
-                leastProven(points),
+                leastProven(points, !ofMass.isEmpty()),
                 roadProof,
-                new ToDoList(truck, curves.findings(), roadProof).of(histories, points, ages),
+                new ToDoList(truck, curves.findings(), contradictions, roadProof).of(histories, points, ages),
                 List.copyOf(findings));
+    }
+
+    private static RoadProof proof(RoadSpeedCheck check) {
+        if (check.doubt().isPresent()) {
+            return RoadProof.UNDECIDED;
+        }
+        return check.verdict() == Verdict.WITHIN_TOLERANCE ? RoadProof.PROVEN : RoadProof.NOT_PROVEN;
     }
 
     /** What belongs to one point, while it is gathered. */
@@ -196,8 +253,11 @@ final class TruckAssessor {
     }
 
     /** A truck is as proven as the least proven of its calibration points. */
-    private static MassProof leastProven(List<PointAssessment> points) {
+    private static MassProof leastProven(List<PointAssessment> points, boolean doubtful) {
         Set<MassProof> found = EnumSet.noneOf(MassProof.class);
+        if (doubtful) {
+            found.add(MassProof.UNDECIDED);
+        }
         points.forEach(p -> found.add(p.proof()));
         return Stream.of(
                         MassProof.NOT_PROVEN,

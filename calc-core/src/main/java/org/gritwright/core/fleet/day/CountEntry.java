@@ -62,15 +62,7 @@ public record CountEntry(
      */
     public static CountEntry ofPulses(Quantity<PulseCount> pulses) {
         return new CountEntry(
-                Optional.of(Objects.requireNonNull(pulses, "pulses")),
-                empty(),
-                empty(),
-                empty(),
-                empty(),
-                empty(),
-                empty(),
-                empty(),
-                empty());
+                given("pulses", pulses), empty(), empty(), empty(), empty(), empty(), empty(), empty(), empty());
     }
 
     /**
@@ -83,8 +75,8 @@ public record CountEntry(
     public static CountEntry ofReadings(Quantity<PulseCount> start, Quantity<PulseCount> stop) {
         return new CountEntry(
                 empty(),
-                Optional.of(Objects.requireNonNull(start, "start")),
-                Optional.of(Objects.requireNonNull(stop, "stop")),
+                given("start", start),
+                given("stop", stop),
                 empty(),
                 empty(),
                 empty(),
@@ -105,9 +97,9 @@ public record CountEntry(
             Quantity<PulseCount> start, Quantity<PulseCount> stop, Quantity<PulseCount> modulus) {
         return new CountEntry(
                 empty(),
-                Optional.of(Objects.requireNonNull(start, "start")),
-                Optional.of(Objects.requireNonNull(stop, "stop")),
-                Optional.of(Objects.requireNonNull(modulus, "modulus")),
+                given("start", start),
+                given("stop", stop),
+                given("modulus", modulus),
                 empty(),
                 empty(),
                 empty(),
@@ -129,8 +121,8 @@ public record CountEntry(
                 empty(),
                 empty(),
                 empty(),
-                Optional.of(Objects.requireNonNull(revolutions, "revolutions")),
-                Optional.of(Objects.requireNonNull(standardUncertainty, "standardUncertainty")),
+                given("revolutions", revolutions),
+                given("standardUncertainty", standardUncertainty),
                 empty(),
                 empty(),
                 empty());
@@ -151,9 +143,9 @@ public record CountEntry(
                 empty(),
                 empty(),
                 empty(),
-                Optional.of(Objects.requireNonNull(shaftSpeed, "shaftSpeed")),
+                given("shaftSpeed", shaftSpeed),
                 empty(),
-                Optional.of(Objects.requireNonNull(time, "time")));
+                given("time", time));
     }
 
     /**
@@ -172,8 +164,8 @@ public record CountEntry(
                 empty(),
                 empty(),
                 empty(),
-                Optional.of(Objects.requireNonNull(setting, "setting")),
-                Optional.of(Objects.requireNonNull(time, "time")));
+                given("setting", setting),
+                given("time", time));
     }
 
     /**
@@ -210,5 +202,9 @@ public record CountEntry(
                 "pulses; or start and stop; or revolutions and their standard uncertainty; or shaft speed and time; or"
                         + " control setting and time",
                 "a mixture of " + parts + " numbers");
+    }
+
+    private static <T> Optional<T> given(String name, T value) {
+        return Optional.of(Objects.requireNonNull(value, name));
     }
 }

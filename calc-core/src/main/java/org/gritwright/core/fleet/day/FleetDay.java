@@ -117,22 +117,12 @@ public record FleetDay(
     /**
      * The same day with other trucks.
      *
-     * @param others the trucks
+     * @param all the trucks
      * @return the day
      */
-    public FleetDay withTrucks(List<TruckDay> others) {
+    public FleetDay withTrucks(List<TruckDay> all) {
         return new FleetDay(
-                day,
-                seasonStart,
-                tolerance,
-                decisionRule,
-                allowances,
-                site,
-                technician,
-                scales,
-                materials,
-                plan,
-                others);
+                day, seasonStart, tolerance, decisionRule, allowances, site, technician, scales, materials, plan, all);
     }
 
     /**

@@ -65,20 +65,12 @@ public record TruckDay(
     /**
      * Another id.
      *
-     * @param other the truck's id
+     * @param one the truck's id
      * @return the day with it
      */
-    public TruckDay id(String other) {
+    public TruckDay id(String one) {
         return new TruckDay(
-                other,
-                spreader,
-                curveModel,
-                inForce,
-                changes,
-                calibrationCatches,
-                verificationCatches,
-                roadSpeed,
-                notes);
+                one, spreader, curveModel, inForce, changes, calibrationCatches, verificationCatches, roadSpeed, notes);
     }
 
     /**
@@ -99,16 +91,9 @@ public record TruckDay(
      * @return the day with it
      */
     public TruckDay curveModel(CurveModel model) {
+        Optional<CurveModel> used = Optional.of(model);
         return new TruckDay(
-                id,
-                spreader,
-                Optional.of(model),
-                inForce,
-                changes,
-                calibrationCatches,
-                verificationCatches,
-                roadSpeed,
-                notes);
+                id, spreader, used, inForce, changes, calibrationCatches, verificationCatches, roadSpeed, notes);
     }
 
     /**
@@ -160,16 +145,9 @@ public record TruckDay(
      * @return the day with it
      */
     public TruckDay roadSpeed(RoadSpeedEntry check) {
+        Optional<RoadSpeedEntry> road = Optional.of(check);
         return new TruckDay(
-                id,
-                spreader,
-                curveModel,
-                inForce,
-                changes,
-                calibrationCatches,
-                verificationCatches,
-                Optional.of(check),
-                notes);
+                id, spreader, curveModel, inForce, changes, calibrationCatches, verificationCatches, road, notes);
     }
 
     /**
@@ -179,15 +157,8 @@ public record TruckDay(
      * @return the day with it
      */
     public TruckDay notes(String text) {
+        Optional<String> noted = Optional.of(text);
         return new TruckDay(
-                id,
-                spreader,
-                curveModel,
-                inForce,
-                changes,
-                calibrationCatches,
-                verificationCatches,
-                roadSpeed,
-                Optional.of(text));
+                id, spreader, curveModel, inForce, changes, calibrationCatches, verificationCatches, roadSpeed, noted);
     }
 }

@@ -86,7 +86,7 @@ class AgreementTest {
 
     @Test
     void anErrorThatTheCalibrationConfirmsIsAValueOutOfDateAndIsCorrected() {
-        Verification drifted = verification(counted(7, 240, 4000), SIX);
+        Verification drifted = verification(counted(7.5, 240, 4000), SIX);
 
         assertThat(drifted.findings().stream().map(Finding::code))
                 .contains(FindingCode.VALUE_OUT_OF_DATE)

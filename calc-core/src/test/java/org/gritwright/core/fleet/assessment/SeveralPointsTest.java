@@ -24,6 +24,7 @@ import java.util.List;
 import java.util.Optional;
 import org.gritwright.core.calibration.CalibrationInForce;
 import org.gritwright.core.calibration.Since;
+import org.gritwright.core.curve.CurveModel;
 import org.gritwright.core.finding.Finding;
 import org.gritwright.core.finding.FindingCode;
 import org.gritwright.core.fleet.day.CalibrationCatchEntry;
@@ -37,6 +38,8 @@ import org.gritwright.core.verification.Correction;
 import org.gritwright.units.Amounts;
 import org.gritwright.units.SpreadingUnits;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /** A truck with values in force for several calibration points: salt at 2 in and at 3 in. */
 class SeveralPointsTest {
@@ -214,6 +217,40 @@ class SeveralPointsTest {
                 inForce("13 lb/rev", 5, LAST_WEEK)));
 
         assertThat(at(5, assess(atFive)).proof()).isEqualTo(MassProof.NOT_CHECKED);
+    }
+
+    @Test
+    void aTableProvesNoMoreBeyondThem() {
+        TruckDay byTable = calibratedAround(TRUE_AT_THREE).curveModel(CurveModel.TABLE);
+        TruckDay atFive = byTable.inForce(List.of(
+                inForce("5.2 lb/rev", 2, LAST_WEEK),
+                inForce("10.4 lb/rev", 4, LAST_WEEK),
+                inForce("13 lb/rev", 5, LAST_WEEK)));
+
+        assertThat(at(3, assess(byTable)).proof()).isEqualTo(MassProof.PROVEN_BY_CURVE);
+        assertThat(at(5, assess(atFive)).proof()).isEqualTo(MassProof.NOT_CHECKED);
+    }
+
+    /** The right value, but catches that differ by a part either way; the tolerance is 4 %. */
+    @ParameterizedTest
+    @CsvSource({"0.002, PROVEN_BY_CURVE", "0.03, NOT_CHECKED"})
+    void aCurveLessCertainThanTheToleranceProvesNothing(double part, MassProof expected) {
+        TruckDay scattered = with(
+                calibratedAround(TRUE_AT_THREE),
+                scattered(5, 2, 1 - part),
+                scattered(6, 2, 1 + part),
+                scattered(7, 4, 1 - part),
+                scattered(8, 4, 1 + part));
+
+        assertThat(at(3, assess(scattered)).proof()).isEqualTo(expected);
+        assertThat(at(2, assess(scattered)).proof()).isEqualTo(MassProof.PROVEN);
+        assertThat(codes(assess(scattered).findings())).doesNotContain(FindingCode.CATCHES_SCATTER);
+    }
+
+    private static CalibrationCatchEntry scattered(int hour, double openingInches, double factor) {
+        CatchEntry exact = calibrationCatch(hour, openingInches).entry();
+        double net = Math.rint(30 * 5.2 * openingInches / 2 * factor * 100) / 100;
+        return new CalibrationCatchEntry(entry(hour, openingInches, net, exact.counted()), true, Coasting.IN_BOTH);
     }
 
     @Test

@@ -60,6 +60,6 @@ class TargetEntryTest {
     }
 
     private static Conditions moist(Optional<Quantity<Dimensionless>> content, Optional<Moisture.Basis> basis) {
-        return new Conditions(Optional.empty(), Optional.empty(), Optional.empty(), content, basis);
+        return new Conditions(Optional.empty(), Optional.empty(), Optional.empty(), content, basis, false);
     }
 }

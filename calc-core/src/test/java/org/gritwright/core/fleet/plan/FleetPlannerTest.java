@@ -107,9 +107,11 @@ class FleetPlannerTest {
         assertThat(point.source()).isEqualTo(PointPlan.Source.IN_FORCE);
         assertThat(point.count()).isInstanceOf(PlannedCount.Pulses.class);
         CatchSeries series = point.methods().get(0).calibration().orElseThrow().series();
-        // 100 divisions of 0.5 lb take 10 revolutions; five catches as t for 4 degrees of freedom asks for.
-        assertThat(series.repeats()).isEqualTo(5);
-        assertThat(Amounts.format(series.revolutions())).isEqualTo("10 rev");
+        // Five turns of the conveyor's shaft are 26 of the sensed one, geared 5.2 : 1; t for 4 degrees of freedom,
+        // 2.776,
+        // × 1 % ÷ √3 is far below 3 %.
+        assertThat(series.repeats()).isEqualTo(3);
+        assertThat(Amounts.format(series.revolutions())).isEqualTo("26 rev");
         assertThat(point.methods().get(0).table()).hasSize(CatchPlanner.USUAL.size());
     }
 
@@ -190,10 +192,9 @@ class FleetPlannerTest {
     }
 
     /**
-     * By hand: 20 + 10 min; five catches of 10 rev, 20 s each, 5 min and one pail of 3 min each; the verification 6 min
-     * and a pail. At 15 mi/h 1.667 lb/s fall: the smallest sensible catch of 50 lb takes 30 s. Its scatter of 2 % is
-     * then known with 4 degrees of freedom, t = 2.776: with rounding and span U is below 6 %, and would be above the 4 %
-     * of the tolerance however long the run.
+     * By hand: 20 + 10 min; three catches of 26 rev, 52 s each, 5 min and three pails of 3 min each; the verification 6 min
+     * and three pails. At 15 mi/h 1.667 lb/s fall: the smallest sensible catch of 135.2 lb takes 82 s. Its scatter of 1 % is
+     * then known with 2 degrees of freedom and 2 of the three catches, t = 2.776: with rounding and span U is below 6 %.
      */
     @Test
     void theTimeIsTheSumOfTheSteps() {
@@ -201,8 +202,8 @@ class FleetPlannerTest {
         MethodPlan method = plan.trucks().get(0).points().get(0).methods().get(0);
         assertThat(method.runs()).hasSize(2);
         assertThat(method.verification().map(run -> Amounts.format(run.runTime())))
-                .hasValue("30 s");
-        double expected = 30 + 5 * (20 / 60.0 + 5 + 3) + 30 / 60.0 + 6 + 3;
+                .hasValue("82 s");
+        double expected = 30 + 3 * (52 / 60.0 + 5 + 9) + 82 / 60.0 + 6 + 9;
         assertThat(Amounts.in(plan.trucks().get(0).time(0).orElseThrow(), SpreadingUnits.MINUTE))
                 .isCloseTo(expected, within(1e-9));
         assertThat(Amounts.in(plan.time(0), SpreadingUnits.MINUTE)).isCloseTo(2 * expected, within(1e-9));
@@ -220,7 +221,7 @@ class FleetPlannerTest {
                 .hasValue("15 mi/h");
     }
 
-    /** 1 % is below 2.776 × 2 %. */
+    /** 1 % is below 2.776 × 1 %. */
     @Test
     void whereNoRunTellsEnoughTheOneThatTellsMostIsMade() {
         PlanEntry plan = plan(3, PAILS);
@@ -257,18 +258,20 @@ class FleetPlannerTest {
         FleetPlan plan = PLANNER.plan(day(idle("T-1")), plan(3, CUPS, PAILS, TARP));
         TruckPlan truck = plan.trucks().get(0);
         assertThat(truck.points().get(0).methods().get(0).refusal())
-                .hasValue(
-                        "containers must be able to hold the smallest sensible catch, 9.62 rev or 50 lb: 30 lb in all");
+                .hasValue("containers must be able to hold the smallest sensible catch, 26 rev (5 rev of the conveyor"
+                        + " shaft) or 135 lb: 30 lb in all");
         assertThat(truck.isReachedBy(0)).isFalse();
         assertThat(truck.time(0)).isEmpty();
         assertThat(plan.outOfReach(0)).containsExactly(truck);
         assertThat(truck.isReachedBy(1)).isTrue();
-        assertThat(truck.quickest()).hasValue(1);
+        // One tarp is weighed sooner than three pails.
+        assertThat(truck.quickest()).hasValue(2);
     }
 
+    /** Of ten catches, with 2 + 9 degrees of freedom, t = 2.201: 0.696 % and no less. */
     @Test
     void whatIsOutOfReachSaysTheMainCause() {
-        FleetPlan plan = PLANNER.plan(day(idle("T-1")), plan(1, PAILS));
+        FleetPlan plan = PLANNER.plan(day(idle("T-1")), plan(0.69, PAILS));
         assertThat(only(plan).methods().get(0).calibration())
                 .hasValueSatisfying(result -> assertThat(result)
                         .isInstanceOfSatisfying(

@@ -47,10 +47,9 @@ record BudgetSheet(String caption, List<Bar> bars, String note) {
     private static BudgetSheet of(VerificationSeries series) {
         Judgement judgement = series.judgement();
         boolean counted = series.last().calibrationError().isPresent();
-        int catches = series.verifications().size();
         BudgetSheet sheet = of(
                 "Uncertainty of the " + (counted ? "calibration" : "delivery") + " error, "
-                        + (catches == 1 ? "last catch, " : "last " + catches + " catches together, ")
+                        + Words.catches(series) + (series.size() == 1 ? ", " : " together, ")
                         + SheetTables.place(series.last()),
                 judgement.budget());
         String tooMuch = Figures.chance(

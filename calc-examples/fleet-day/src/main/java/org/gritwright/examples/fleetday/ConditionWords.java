@@ -31,6 +31,9 @@ final class ConditionWords {
                         + (conditions.moistureBasis().orElseThrow() == Moisture.Basis.WET_MASS
                                 ? " of the wet mass"
                                 : " of the dry mass")));
+        if (conditions.scaleZeroed()) {
+            parts.add("scale set to zero with the empty containers on it");
+        }
         return String.join(", ", parts);
     }
 

@@ -66,6 +66,11 @@ record ConsoleSummary(FleetResult result) {
                         .orElse("-"),
                 truck.judged().map(ConsoleSummary::error).orElse("-"),
                 truck.verdict(),
-                truck.instruction().text() + (reason.isEmpty() ? "" : " (" + reason + ")"));
+                truck.instruction().text() + (reason.isEmpty() ? "" : " (" + onKeyboard(reason) + ")"));
+    }
+
+    /** Terminals show ÷ and × less surely than what is on their keyboards. */
+    private static String onKeyboard(String words) {
+        return words.replace('÷', '/').replace('×', 'x');
     }
 }

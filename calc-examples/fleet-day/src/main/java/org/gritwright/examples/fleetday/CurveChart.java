@@ -17,6 +17,7 @@ import java.util.stream.Stream;
 import javax.measure.Quantity;
 import javax.measure.Unit;
 import org.gritwright.core.calibration.CalibrationCatch;
+import org.gritwright.core.curve.CurveModel;
 import org.gritwright.core.curve.DischargeCurve;
 import org.gritwright.core.curve.DischargePrediction;
 import org.gritwright.core.spi.Setting;
@@ -151,10 +152,12 @@ final class CurveChart {
 
     private void curve(Plot plot, double top) {
         if (CurveSheet.hasInterval(curve)) {
+            // Beyond its rows a table has none.
+            List<DischargePrediction> within = curve.model() == CurveModel.TABLE ? inside : samples;
             plot.band(
-                    settings(samples),
-                    values(samples, sample -> Math.max(0, value(sample) - expandedUncertainty(sample))),
-                    values(samples, sample -> Math.min(top, upper(sample))));
+                    settings(within),
+                    values(within, sample -> Math.max(0, value(sample) - expandedUncertainty(sample))),
+                    values(within, sample -> Math.min(top, upper(sample))));
         }
         plot.line(settings(samples), values(samples, CurveChart::value), ChartInk.FAINT, ChartInk.DASHED);
         plot.line(settings(inside), values(inside, CurveChart::value), ChartInk.INK, new BasicStroke(1.6f));

@@ -56,7 +56,7 @@ record CurveSheet(SheetTable table, String chart, String legend) {
                                 : " g is the volume that the geometry sweeps at the gate opening h."));
     }
 
-    /** Whether the catches allow an uncertainty; for all openings they do or don't. */
+    /** Whether the catches allow an uncertainty; for all caught openings they do or don't. */
     static boolean hasInterval(DischargeCurve curve) {
         return curve.predict(curve.settings().get(0))
                 .dischargePerRevolution()

@@ -5,6 +5,8 @@ import org.gritwright.core.fleet.day.FleetDay;
 import org.gritwright.core.fleet.day.WeighingMethodEntry;
 import org.gritwright.core.fleet.plan.FleetPlan;
 import org.gritwright.core.fleet.plan.TruckPlan;
+import org.gritwright.core.observation.Repeatability;
+import org.gritwright.units.Amounts;
 
 /**
  * What is planned for a day, for the page and the console alike.
@@ -33,6 +35,17 @@ record DayPlan(FleetDay day, FleetPlan plan) {
         return plan.trucks().stream()
                 .filter(truck -> truck.quickest().isEmpty())
                 .count();
+    }
+
+    /** How much catches scatter decides how certain a plan is: whether that is known or only assumed. */
+    String scatter() {
+        return day.allowances()
+                .repeatability()
+                .map(stated -> "Catches are taken to scatter by " + Amounts.format(stated.relativeDeviation())
+                        + ", as the day states.")
+                .orElseGet(() -> "The day states no repeatability: catches are assumed to scatter by "
+                        + Amounts.format(Repeatability.COMMON.relativeDeviation())
+                        + " (common practice, no source).");
     }
 
     /** For example "20 trucks: 19 have a plan that reaches what is wanted, 1 can't reach it, 0 can't be planned." */

@@ -13,6 +13,7 @@ import javax.measure.Quantity;
 import javax.measure.quantity.Dimensionless;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVPrinter;
+import org.gritwright.core.calibration.Calibration;
 import org.gritwright.core.fleet.assessment.NextStep;
 import org.gritwright.core.fleet.assessment.PointAssessment;
 import org.gritwright.core.fleet.assessment.Refusal;
@@ -95,43 +96,38 @@ final class FleetCsv {
 
     /** Several calibrations of a truck, for several materials or gate openings, stand in one cell, with their units. */
     private void calibration() {
-        text(
+        calibrations(
                 "mass per revolution by calibration catches",
-                truck -> truck.calibrations().stream()
-                        .map(c -> Figures.text(c.dischargePerRevolution().value(), Figures.DIGITS))
-                        .collect(Collectors.joining("; ")));
-        text(
+                c -> Figures.text(c.dischargePerRevolution().value(), Figures.DIGITS));
+        calibrations(
                 "expanded uncertainty (95 %)",
-                truck -> truck.calibrations().stream()
-                        .map(c -> Figures.text(
-                                c.dischargePerRevolution()
-                                        .expandedUncertainty(Figures.COVERAGE)
-                                        .orElseThrow(),
-                                2))
-                        .collect(Collectors.joining("; ")));
-        text(
+                c -> Figures.text(
+                        c.dischargePerRevolution()
+                                .expandedUncertainty(Figures.COVERAGE)
+                                .orElseThrow(),
+                        2));
+        calibrations(
                 "largest source of uncertainty",
-                truck -> truck.calibrations().stream()
-                        .map(c -> c.budget().dominant().map(Component::name).orElse("none"))
-                        .collect(Collectors.joining("; ")));
-        text(
+                c -> c.budget().dominant().map(Component::name).orElse("none"));
+        calibrations(
                 "apparent fill (1 is loose bulk density)",
-                truck -> truck.calibrations().stream()
-                        .map(c -> Figures.text(c.apparentFill().quantity(), 3))
-                        .collect(Collectors.joining("; ")));
+                c -> Figures.text(c.apparentFill().quantity(), 3));
     }
 
     private void verification() {
         text(
                 "verification catches (count)",
                 truck -> String.valueOf(truck.assessment().verifications().size()));
-        last("expected (lb)", v -> Optional.of(Figures.number(v.expectedMass(), SpreadingUnits.POUND)));
+        always("expected (lb)", v -> Figures.number(v.expectedMass(), SpreadingUnits.POUND));
         last("indicated (lb)", v -> v.indicatedMass().map(m -> Figures.number(m, SpreadingUnits.POUND)));
-        last("caught (lb)", v -> Optional.of(Figures.number(v.source().caught().total(), SpreadingUnits.POUND)));
-        last("expected (kg)", v -> Optional.of(Figures.number(v.expectedMass(), SpreadingUnits.KILOGRAM)));
+        always("caught (lb)", v -> Figures.number(v.source().caught().total(), SpreadingUnits.POUND));
+        always("expected (kg)", v -> Figures.number(v.expectedMass(), SpreadingUnits.KILOGRAM));
         last("indicated (kg)", v -> v.indicatedMass().map(m -> Figures.number(m, SpreadingUnits.KILOGRAM)));
-        last("caught (kg)", v -> Optional.of(Figures.number(v.source().caught().total(), SpreadingUnits.KILOGRAM)));
+        always("caught (kg)", v -> Figures.number(v.source().caught().total(), SpreadingUnits.KILOGRAM));
         last("calibration error (%)", v -> v.calibrationError().map(e -> Figures.number(e, SpreadingUnits.PERCENT)));
+        judged(
+                "error of the catches judged together (%)",
+                j -> percent(j.budget().result().value()));
         judged("expanded uncertainty of the error (%)", j -> percent(j.expandedUncertainty()));
         judged("guard band (%)", j -> percent(j.guardBand()));
         judged("probability below tolerance (%)", j -> percent(j.conformity().below()));
@@ -141,13 +137,9 @@ final class FleetCsv {
         judged("advice", j -> Optional.of(j.advice().words()));
         judged("catch more (lb)", j -> j.further().map(f -> Figures.number(f.mass(), SpreadingUnits.POUND)));
         judged("catch more (kg)", j -> j.further().map(f -> Figures.number(f.mass(), SpreadingUnits.KILOGRAM)));
-        last("delivery error (%)", v -> Optional.of(Figures.number(v.deliveryError(), SpreadingUnits.PERCENT)));
-        last(
-                "delivered rate (lb/mi)",
-                v -> Optional.of(Figures.number(v.deliveredRate(), SpreadingUnits.POUND_PER_MILE)));
-        last(
-                "delivered rate (kg/km)",
-                v -> Optional.of(Figures.number(v.deliveredRate(), SpreadingUnits.KILOGRAM_PER_KILOMETER)));
+        always("delivery error (%)", v -> Figures.number(v.deliveryError(), SpreadingUnits.PERCENT));
+        always("delivered rate (lb/mi)", v -> Figures.number(v.deliveredRate(), SpreadingUnits.POUND_PER_MILE));
+        always("delivered rate (kg/km)", v -> Figures.number(v.deliveredRate(), SpreadingUnits.KILOGRAM_PER_KILOMETER));
     }
 
     private void roadSpeed() {
@@ -172,6 +164,14 @@ final class FleetCsv {
 
     private void last(String name, Function<Verification, Optional<String>> cell) {
         number(name, truck -> truck.lastVerification().flatMap(cell));
+    }
+
+    private void always(String name, Function<Verification, String> cell) {
+        last(name, verification -> Optional.of(cell.apply(verification)));
+    }
+
+    private void calibrations(String name, Function<Calibration, String> cell) {
+        text(name, truck -> truck.calibrations().stream().map(cell).collect(Collectors.joining("; ")));
     }
 
     private void judged(String name, Function<Judgement, Optional<String>> cell) {

@@ -7,6 +7,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import javax.measure.Quantity;
 import org.gritwright.core.calibration.Calibration;
+import org.gritwright.core.finding.Argument;
 import org.gritwright.core.finding.Finding;
 import org.gritwright.core.finding.FindingCode;
 import org.gritwright.core.finding.Severity;
@@ -53,7 +54,11 @@ record Instruction(String text, String shortReason, List<String> reasons) {
                         truck.refusals().stream()
                                 .map(refusal -> "Nothing could be computed: " + refusal.sentence() + ".")
                                 .toList());
-            case FIND_FAULT -> because(words, truck.findings().stream().filter(f -> f.severity() == Severity.ERROR));
+            case FIND_FAULT ->
+                because(
+                        words,
+                        truck.findings().stream()
+                                .filter(f -> f.severity() == Severity.ERROR || f.code() == FindingCode.PROBABLE_SLIPS));
             case MATCH_DISPLAY ->
                 because(
                         words,
@@ -67,9 +72,24 @@ record Instruction(String text, String shortReason, List<String> reasons) {
                         words,
                         withCode(
                                 truck,
+                                FindingCode.PROBABLE_SLIPS,
                                 FindingCode.FILL_IMPLAUSIBLE,
+                                FindingCode.FILL_UNLIKE_FLEET,
+                                FindingCode.NO_TARE,
                                 FindingCode.OTHER_VALUE_IN_FORCE,
-                                FindingCode.CATCH_OF_ANOTHER_DAY));
+                                FindingCode.CATCH_OF_ANOTHER_DAY,
+                                FindingCode.CATCH_HALF_A_DAY_OFF,
+                                FindingCode.CATCH_BEFORE_CALIBRATION,
+                                FindingCode.COUNTER_RUNS_BACKWARDS,
+                                FindingCode.TICKET_ENTERED_TWICE,
+                                FindingCode.TICKET_OF_TWO_TRUCKS,
+                                FindingCode.RATE_IN_OTHER_UNIT,
+                                FindingCode.RUN_TIME_IN_MINUTES,
+                                FindingCode.ROAD_RUN_DIFFERS,
+                                FindingCode.ROAD_RUNS_DISAGREE,
+                                FindingCode.COURSE_IN_OTHER_UNIT,
+                                FindingCode.ROAD_SPEED_BY_FACTOR,
+                                FindingCode.ROAD_PULSES_IMPLAUSIBLE));
             case ENTER_CORRECTION ->
                 because(
                         enter(truck, point.flatMap(PointAssessment::correction).orElseThrow())
@@ -83,7 +103,7 @@ record Instruction(String text, String shortReason, List<String> reasons) {
                                         .orElseThrow()
                                 + elsewhere(truck, toDo) + " with an independent catch",
                         withCode(truck, FindingCode.CORRECTION_UNCONFIRMED));
-            case CATCH_MORE -> catchMore(point.flatMap(PointAssessment::judged).orElseThrow());
+            case CATCH_MORE -> catchMore(point.flatMap(PointAssessment::judged).orElseThrow(), elsewhere(truck, toDo));
             case FIX_ROAD_SPEED ->
                 because(
                         enter(truck.roadSpeed().orElseThrow()) + ", drive the course again",
@@ -111,20 +131,20 @@ record Instruction(String text, String shortReason, List<String> reasons) {
     }
 
     /** How much more, in whole catches like the last; where no number of them would do, what is the main cause. */
-    private static Instruction catchMore(VerificationSeries series) {
+    private static Instruction catchMore(VerificationSeries series, String where) {
         Judgement judgement = series.judgement();
-        String error = (series.verifications().size() == 1 ? "By this catch" : "By these catches") + " the error is "
+        String error = "By the " + Words.catches(series) + " the error is "
                 + Figures.errorWithin(judgement) + ": " + judgement.verdict().words() + ", "
                 + Figures.chanceWithin(judgement) + ".";
         return judgement
                 .further()
                 .map(further -> new Instruction(
                         "Catch " + Figures.text(further.mass(), 3) + " more with the same value in the display, in "
-                                + Words.count(further.catches(), "catch", "catches") + " like the last",
+                                + Words.count(further.catches(), "catch", "catches") + " like the last" + where,
                         "can't tell yet",
                         List.of(error)))
                 .orElseGet(() -> new Instruction(
-                        "Weigh or count better: 50 more catches like the last could not tell",
+                        "Weigh or count better: 50 more catches like the last could not tell" + where,
                         judgement
                                 .mainCause()
                                 .map(cause -> "main cause: " + cause.name())
@@ -137,10 +157,21 @@ record Instruction(String text, String shortReason, List<String> reasons) {
         return new Instruction(
                 text,
                 all.stream()
-                        .map(f -> f.code().id().replace('-', ' '))
-                        .distinct()
-                        .collect(Collectors.joining(", ")),
+                        .flatMap(f -> mostProbableSlip(f).stream())
+                        .findFirst()
+                        .orElseGet(() -> all.stream()
+                                .map(f -> f.code().id().replace('-', ' '))
+                                .distinct()
+                                .collect(Collectors.joining(", "))),
                 all.stream().map(Finding::sentence).toList());
+    }
+
+    /** Where to look first, for example "gate opening ÷ 10 (2 in)?": it says more than that something doesn't fit. */
+    private static Optional<String> mostProbableSlip(Finding finding) {
+        return finding.code() == FindingCode.PROBABLE_SLIPS
+                        && finding.arguments().get("slips") instanceof Argument.Several slips
+                ? slips.items().stream().findFirst().map(slip -> slip.words() + "?")
+                : Optional.empty();
     }
 
     private static Stream<Finding> withCode(TruckAssessment truck, FindingCode... codes) {

@@ -28,6 +28,7 @@ final class PlanPage {
         model.put("day", plan.day().day().toString());
         model.put("technician", plan.day().technician().orElse(""));
         model.put("wanted", Amounts.format(plan.plan().plan().wantedUncertainty()));
+        model.put("scatter", plan.scatter());
         model.put("summary", plan.summary());
         model.put("methods", methods(plan));
         model.put("objections", objections(plan));
@@ -86,9 +87,12 @@ final class PlanPage {
                                 truck.truck().id(),
                                 plan.methods().get(method).name() + ". "
                                         + truck.points().stream()
-                                                .map(point -> PlanWords.objection(
-                                                        point.methods().get(method)))
-                                                .filter(text -> !text.isEmpty())
+                                                .filter(point -> !point.methods()
+                                                        .get(method)
+                                                        .isReached())
+                                                .map(point -> PlanWords.where(truck, point)
+                                                        + PlanWords.objection(
+                                                                point.methods().get(method)))
                                                 .collect(Collectors.joining(" ")))))
                 .toList();
     }

@@ -171,7 +171,8 @@ record PlanSheet(String anchor, String id, String onTruck, List<String> kit, Lis
                 : "That comes closest to what is wanted, with ±";
         return "Calibration, " + method.method().name() + ": " + PlanWords.catches(series.repeats()) + " of "
                 + Amounts.format(series.revolutions())
-                + series.pulses().map(p -> " (" + Amounts.format(p) + ")").orElse("") + ", about "
+                + " (" + series.pulses().map(p -> Amounts.format(p) + ", ").orElse("") + PlanWords.turns(series)
+                + "), about "
                 + Figures.text(series.massPerCatch(), DIGITS) + " each in "
                 + Words.count(series.containersToFill(), "container")
                 + truck.plan()
@@ -251,7 +252,8 @@ record PlanSheet(String anchor, String id, String onTruck, List<String> kit, Lis
                 "Total to catch for other uncertainties",
                 usable.stream().map(method -> method.method().name()).toList(),
                 rows,
-                List.of());
+                List.of("rev are revolutions of the sensed or watched shaft: "
+                        + Amounts.format(point.count().gearRatio()) + " to a turn of the conveyor shaft."));
     }
 
     private static SheetTable runs(TruckPlan truck, MethodPlan method) {

@@ -4,7 +4,6 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
-import org.gritwright.core.fleet.plan.PointPlan;
 import org.gritwright.core.fleet.plan.TruckPlan;
 import org.gritwright.core.planning.CatchSeries;
 import org.gritwright.units.Amounts;
@@ -24,7 +23,7 @@ record PlanSummary(DayPlan plan) {
                         + plan.day().day()
                         + ", calibrations to +/-"
                         + Amounts.format(plan.plan().plan().wantedUncertainty())
-                        + " (95 %), the quickest weighing method for each truck.",
+                        + " (95 %), the quickest weighing method for each truck. " + plan.scatter(),
                 WIDTH));
         lines.add("");
         TextTable trucks = new TextTable(List.of(14, 24, 46, 10));
@@ -60,11 +59,7 @@ record PlanSummary(DayPlan plan) {
         }
         String where = truck.points().stream().map(PlanWords::point).collect(Collectors.joining("; "));
         if (truck.quickest().isEmpty()) {
-            return List.of(
-                    id,
-                    where,
-                    truck.points().stream().map(PlanSummary::closest).collect(Collectors.joining("; ")),
-                    "-");
+            return List.of(id, where, closest(truck), "-");
         }
         int method = truck.quickest().get();
         String catches = truck.points().stream()
@@ -78,10 +73,13 @@ record PlanSummary(DayPlan plan) {
                 PlanWords.duration(truck.time(method).orElseThrow()));
     }
 
-    private static String closest(PointPlan point) {
-        return "No weighing method reaches it. "
-                + point.methods().stream()
-                        .map(method -> method.method().name() + ": " + PlanWords.objection(method))
+    private static String closest(TruckPlan truck) {
+        return "No weighing method reaches it" + (truck.points().size() > 1 ? " everywhere. " : ". ")
+                + truck.points().stream()
+                        .flatMap(point -> point.methods().stream()
+                                .filter(method -> !method.isReached())
+                                .map(method -> PlanWords.where(truck, point)
+                                        + method.method().name() + ": " + PlanWords.objection(method)))
                         .collect(Collectors.joining(" "));
     }
 

@@ -5,6 +5,7 @@ import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Time;
 import org.gritwright.core.fleet.plan.MethodPlan;
 import org.gritwright.core.fleet.plan.PointPlan;
+import org.gritwright.core.fleet.plan.TruckPlan;
 import org.gritwright.core.observation.CalibrationPoint;
 import org.gritwright.core.planning.CatchSeries;
 import org.gritwright.core.planning.PlanResult;
@@ -27,9 +28,20 @@ final class PlanWords {
                         .orElse("");
     }
 
+    /** Where a truck has several points, the one that is meant. */
+    static String where(TruckPlan truck, PointPlan point) {
+        return truck.points().size() > 1 ? "For " + point(point) + ": " : "";
+    }
+
     /** For example "2.41 %". */
     static String uncertainty(Quantity<Dimensionless> ratio) {
         return Figures.text(Amounts.of(Amounts.in(ratio, SpreadingUnits.PERCENT), SpreadingUnits.PERCENT), DIGITS);
+    }
+
+    /** For example "5 turns of the conveyor shaft". */
+    static String turns(CatchSeries series) {
+        double turns = Amounts.in(series.conveyorTurns(), SpreadingUnits.REVOLUTION);
+        return Figures.text(Amounts.of(turns, SpreadingUnits.ONE), DIGITS) + " turns of the conveyor shaft";
     }
 
     /** For example "6 × 10 rev, 316 lb". */

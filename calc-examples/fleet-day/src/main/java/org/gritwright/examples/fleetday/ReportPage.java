@@ -16,6 +16,7 @@ import java.util.Objects;
 import java.util.Set;
 import java.util.function.Consumer;
 import java.util.function.Function;
+import java.util.stream.IntStream;
 import org.gritwright.core.fleet.assessment.NextStep;
 import org.gritwright.core.fleet.day.FleetDay;
 import org.gritwright.core.judgement.DecisionRule;
@@ -90,13 +91,10 @@ final class ReportPage {
 
     private static List<TruckSheet> withNextStep(FleetResult result, List<TruckSheet> sheets, NextStep step) {
         List<TruckResult> trucks = result.mostUrgentFirst();
-        List<TruckSheet> found = new ArrayList<>();
-        for (int i = 0; i < trucks.size(); i++) {
-            if (trucks.get(i).assessment().nextStep() == step) {
-                found.add(sheets.get(i));
-            }
-        }
-        return found;
+        return IntStream.range(0, trucks.size())
+                .filter(i -> trucks.get(i).assessment().nextStep() == step)
+                .mapToObj(sheets::get)
+                .toList();
     }
 
     /** The fleet at a glance, in the order of the day. */

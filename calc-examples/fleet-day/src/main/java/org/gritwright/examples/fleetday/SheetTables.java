@@ -14,7 +14,6 @@ import org.gritwright.core.calibration.CalibrationFactor;
 import org.gritwright.core.fleet.assessment.PointAssessment;
 import org.gritwright.core.fleet.assessment.TruckAssessment;
 import org.gritwright.core.fleet.day.InForceEntry;
-import org.gritwright.core.judgement.Verdict;
 import org.gritwright.core.metering.ShaftCount;
 import org.gritwright.core.observation.CalibrationPoint;
 import org.gritwright.core.roadspeed.RoadSpeedCheck;
@@ -221,8 +220,8 @@ final class SheetTables {
                 truck.verifications().stream().map(v -> v.source().observation())));
         truck.points().stream()
                 .flatMap(point -> point.judged().stream())
-                .filter(series -> series.verifications().size() > 1)
-                .map(series -> "The last " + series.verifications().size() + " catches, " + place(series.last())
+                .filter(series -> series.size() > 1)
+                .map(series -> "The " + Words.catches(series) + ", " + place(series.last())
                         + ", together: error "
                         + Figures.errorWithin(series.judgement()).replace('-', '−') + ", "
                         + series.judgement().verdict().words() + ", " + Figures.chanceWithin(series.judgement()) + ".")
@@ -262,11 +261,7 @@ final class SheetTables {
 
     /** The verdict with the probability that the true error is within the tolerance. */
     private static String judged(Verification verification) {
-        return verdict(verification.verdict()) + ", " + Figures.chanceWithin(verification.judgement());
-    }
-
-    private static String verdict(Verdict verdict) {
-        return verdict.words();
+        return verification.verdict().words() + ", " + Figures.chanceWithin(verification.judgement());
     }
 
     private static SheetTable startUp(StartUp startUp) {
@@ -289,7 +284,9 @@ final class SheetTables {
                         Row.of("measured", Cell.computed(check.measured().value(), 5)),
                         Row.of(
                                 "effect on rate",
-                                new Cell(Figures.errorForPrint(check.effectOnRate()), verdict(check.verdict())))),
+                                new Cell(
+                                        Figures.errorForPrint(check.effectOnRate()),
+                                        check.verdict().words()))),
                 List.of());
     }
 

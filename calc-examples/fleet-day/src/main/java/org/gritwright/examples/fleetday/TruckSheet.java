@@ -10,6 +10,7 @@ import java.util.stream.Stream;
 import javax.measure.Quantity;
 import org.gritwright.core.curve.DischargeCurve;
 import org.gritwright.core.finding.Finding;
+import org.gritwright.core.fleet.assessment.ToDo;
 import org.gritwright.core.fleet.day.TruckDay;
 import org.gritwright.core.fleet.day.TypedEntry;
 import org.gritwright.units.Amounts;
@@ -22,6 +23,7 @@ import org.gritwright.units.Amounts;
  * @param needsAttention whether the truck shouldn't go out before the next step is done
  * @param verdict the verdict in words
  * @param instruction what to do next
+ * @param then what to do after that, with material and gate opening
  * @param reasons why
  * @param equipment the equipment on the truck
  * @param notes remarks that were written down
@@ -38,6 +40,7 @@ record TruckSheet(
         boolean needsAttention,
         String verdict,
         String instruction,
+        List<String> then,
         List<String> reasons,
         String equipment,
         List<String> notes,
@@ -76,6 +79,7 @@ record TruckSheet(
                 truck.needsAttention(),
                 truck.verdict(),
                 truck.instruction().text(),
+                truck.assessment().toDo().stream().skip(1).map(ToDo::toString).toList(),
                 truck.instruction().reasons(),
                 equipment(truck.assessment().truck()),
                 notes(truck.assessment().truck()),

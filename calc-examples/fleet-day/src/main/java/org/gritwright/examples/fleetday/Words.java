@@ -1,5 +1,7 @@
 package org.gritwright.examples.fleetday;
 
+import org.gritwright.core.verification.VerificationSeries;
+
 /** Small matters of English. */
 final class Words {
     private Words() {}
@@ -17,5 +19,12 @@ final class Words {
     /** For example "needs", "need". */
     static String verb(long number, String forOne, String forMany) {
         return number == 1 ? forOne : forMany;
+    }
+
+    /** The catches that are judged, for example "last catch", "last 2 catches", "last catch and the calibration catches". */
+    static String catches(VerificationSeries series) {
+        int verifications = series.verifications().size();
+        return (verifications == 1 ? "last catch" : "last " + verifications + " catches")
+                + (series.isWithCalibration() ? " and the calibration catches" : "");
     }
 }

@@ -150,24 +150,41 @@ class CurveChartTest {
                 .fit(CurveModel.PROPORTIONAL));
         List<List<Place>> bands = bands(svg);
         assertThat(bands).hasSize(2);
-        // The half-width is 1.83739 % (see CurveSheetTest), and the catches are at ±1 %.
+        // The half-width is 1.77899 % (see CurveSheetTest), and the catches are at ±1 %.
         List<Place> marks = lower(marks(svg));
         double perPercent = (marks.get(1).y() - marks.get(0).y()) / 2;
         List<Place> band = bands.get(1);
         assertThat((highest(band, Place::y) - lowest(band, Place::y)) / perPercent)
-                .isCloseTo(2 * 1.83739, within(0.01));
+                .isCloseTo(2 * 1.77899, within(0.01));
         // It reaches from the first caught opening to the last, in the upper part beyond them.
         assertThat(lowest(band, Place::x)).isCloseTo(marks.get(0).x(), within(0.01));
         assertThat(highest(band, Place::x)).isCloseTo(marks.get(3).x(), within(0.01));
         assertThat(highest(bands.get(0), Place::x)).isGreaterThan(marks.get(3).x() + 20);
     }
 
+    /** By the assumed scatter; half the band is 0.873 of 26 lb/rev, and 1.951 of 58 (see CurveSheetTest). */
     @Test
-    void withoutAnUncertaintyThereIsNoBand() {
+    void withoutRepeatsThereIsABandByTheAssumedScatter() {
         String svg = svg(
                 CaughtCurves.slidingGate("12 in").at("2 in", 26).at("4 in", 58).fit(CurveModel.DEAD_OPENING));
-        assertThat(bands(svg)).isEmpty();
-        assertThat(marks(svg)).hasSize(4);
+        List<Place> marks = upper(marks(svg));
+        assertThat(bands(svg)).hasSize(2);
+        assertThat(marks).hasSize(2);
+        double perPound = (marks.get(0).y() - marks.get(1).y()) / 32;
+        assertThat(heightAt(bands(svg).get(0), marks.get(0).x()) / perPound).isCloseTo(2 * 0.873, within(0.1));
+        assertThat(heightAt(bands(svg).get(0), marks.get(1).x()) / perPound).isCloseTo(2 * 1.951, within(0.1));
+    }
+
+    /** Between the corners of a band that are nearest to a place. */
+    private static double heightAt(List<Place> band, double x) {
+        double nearest = band.stream()
+                .mapToDouble(place -> Math.abs(place.x() - x))
+                .min()
+                .orElseThrow();
+        List<Place> there = band.stream()
+                .filter(place -> Math.abs(place.x() - x) <= nearest + 0.01)
+                .toList();
+        return highest(there, Place::y) - lowest(there, Place::y);
     }
 
     /** The dashed line is one path, since dashes begin anew in each of many short lines, and show only in one long one. */
@@ -237,6 +254,16 @@ class CurveChartTest {
                 .at("4 in", 41, 39)
                 .fit(CurveModel.TABLE);
         assertThat(marks(svg(falling))).hasSize(8);
+    }
+
+    @Test
+    void aTablesBandEndsAtTheCaughtOpenings() {
+        List<List<Place>> shape = bands(svg(threeOpenings().fit(CurveModel.DEAD_OPENING)));
+        List<List<Place>> table = bands(svg(threeOpenings().fit(CurveModel.TABLE)));
+        // The lower picture has its band between the caught openings only.
+        assertThat(lowest(table.get(0), Place::x)).isCloseTo(lowest(table.get(1), Place::x), within(0.5));
+        assertThat(highest(table.get(0), Place::x)).isCloseTo(highest(table.get(1), Place::x), within(0.5));
+        assertThat(lowest(shape.get(0), Place::x)).isLessThan(lowest(shape.get(1), Place::x));
     }
 
     /** With one degree of freedom the interval is several times the value: it is cut, and the catches stay readable. */

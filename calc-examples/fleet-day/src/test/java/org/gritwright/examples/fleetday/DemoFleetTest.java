@@ -28,7 +28,7 @@ class DemoFleetTest {
 
     @ParameterizedTest
     @CsvSource(delimiter = '|', nullValues = "none", textBlock = """
-            T-01 | CATCH_MORE       | Catch 251 lb more with the same value in the display, in 1 catch like the last
+            T-01 | NOTHING          | Nothing to do
             T-02 | CHECK_ROAD_SPEED | Check the road speed over a measured course
             T-03 | NOTHING          | Nothing to do
             T-04 | NOTHING          | Nothing to do
@@ -42,7 +42,7 @@ class DemoFleetTest {
             T-12 | NOTHING          | Nothing to do
             T-13 | FIX_RECORD       | Fix the record
             T-14 | FIND_FAULT       | Find the fault, then catch again
-            T-15 | NOTHING          | Nothing to do
+            T-15 | CATCH_MORE       | Catch 203 kg more with the same value in the display, in 3 catches like the last
             T-16 | NOTHING          | Nothing to do
             T-17 | NOTHING          | Nothing to do
             T-18 | NOTHING          | Nothing to do
@@ -57,12 +57,13 @@ class DemoFleetTest {
 
     @ParameterizedTest
     @CsvSource(delimiter = '|', textBlock = """
-            T-04 | The calibration error of 6.07 % is outside the tolerance of 4 %.
-            T-05 | gate setting ÷ 10 (2 in)
-            T-06 | Each start loses about 21.41 lb or 6.411 s
+            T-04 | The calibration error of 6.07 % is outside the tolerance of 4 %: the truck lays 5.723 % too little.
+            T-05 | gate opening ÷ 10 (2 in)
+            T-06 | Each start loses about 21.4 lb or 6.409 s
             T-09 | is older than the hydraulic change of 2026-10-08
             T-12 | Scale hanging 4 was not checked
-            T-14 | The catches scatter by 11.85 % of their mean
+            T-14 | The catches scatter by 11.86 % of their mean
+            T-14 | two digits in the gross mass of pail 1 swapped (54.5 lb), catch of 2026-10-19 16:12
             T-15 | Nothing was counted or displayed
             T-16 | is older than the season that starts 2026-11-01
             T-17 | By the curve, discharge starts at a gate opening of 0.3664 in
@@ -105,7 +106,12 @@ class DemoFleetTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"T-05, fill impossible", "T-14, catches scatter", "T-11, tolerance missed", "T-10, road speed off"})
+    @CsvSource(delimiter = '|', textBlock = """
+            T-05 | gate opening ÷ 10 (2 in)?
+            T-14 | two digits in the gross mass of pail 1 swapped (54.5 lb), catch of 2026-10-19 16:12?
+            T-11 | tolerance missed
+            T-10 | road speed off
+            """)
     void theReasonInAFewWords(String id, String words) {
         assertThat(truck(id).instruction().shortReason()).isEqualTo(words);
     }

@@ -55,7 +55,7 @@ class ErrorChartTest {
             wild.remove("indicated");
             wild.remove("indicatedStep");
         });
-        assertThat(chart.beyondEdge()).singleElement().asString().startsWith("T-16 +893.6");
+        assertThat(chart.beyondEdge()).singleElement().asString().startsWith("T-16 +893.5");
         assertThat(labels(chart.svg(), "T-16")).isOne();
     }
 

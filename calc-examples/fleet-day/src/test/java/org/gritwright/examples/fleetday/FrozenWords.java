@@ -49,10 +49,7 @@ final class FrozenWords {
         Map<String, String> slips = new TreeMap<>();
         for (String slip : text.split("; ", -1)) {
             var amount = SLIP.matcher(slip);
-            if (!amount.matches()) {
-                throw new IllegalArgumentException("a slip without an amount: " + slip);
-            }
-            slips.put("slip " + (slips.size() + 1), amount.group(1));
+            slips.put("slip " + (slips.size() + 1), amount.matches() ? amount.group(1) : slip);
         }
         return slips;
     }

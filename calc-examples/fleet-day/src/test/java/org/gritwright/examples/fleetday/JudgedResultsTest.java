@@ -47,14 +47,69 @@ class JudgedResultsTest {
 
     @Test
     void aCatchThatCanNotTellSaysHowMuchMoreToCatch() throws IOException, RejectedDocumentException {
-        Instruction instruction = truck("T-01", day -> {}).instruction();
+        Instruction instruction = truck("T-15", day -> {}).instruction();
 
         assertThat(instruction.text())
-                .isEqualTo("Catch 251 lb more with the same value in the display, in 1 catch like the last");
+                .isEqualTo("Catch 203 kg more with the same value in the display, in 3 catches like the last");
         assertThat(instruction.shortReason()).isEqualTo("can't tell yet");
         assertThat(instruction.reasons())
-                .containsExactly("By this catch the error is +0.8 ± 6.1 %: one such catch can't decide,"
-                        + " chance to be within: 88 %.");
+                .containsExactly("By the last catch the error is -3.1 ± 1.5 %: can't tell, chance to be within: 86 %.");
+    }
+
+    /** T-01's one verification catch can't show ±4 %, but with the three calibration catches it does; not ±2 %. */
+    @Test
+    void whereTheCalibrationCatchesAreJudgedTooItIsSaid() throws IOException, RejectedDocumentException {
+        TruckResult within = truck("T-01", day -> {});
+        TruckResult open = truck("T-01", day -> day.put("tolerance", "2 %"));
+
+        assertThat(within.verdict()).isEqualTo("mass per revolution proven, road speed proven");
+        assertThat(notes(within))
+                .contains("The last catch and the calibration catches, road salt, gate 2.5\u00a0in\u00a0(63.5\u00a0mm),"
+                        + " together: error +0.5 ± 1.8 %, within tolerance, chance to be within: 99.7 %.");
+        assertThat(BudgetSheet.of(within))
+                .extracting(BudgetSheet::caption)
+                .anyMatch(caption -> caption.startsWith("Uncertainty of the calibration error, last catch and the"
+                        + " calibration catches together, road salt, gate 2.5"));
+        assertThat(open.instruction().reasons())
+                .containsExactly("By the last catch and the calibration catches the error is +0.5 ± 1.8 %: can't tell,"
+                        + " chance to be within: 94 %.");
+        assertThat(notes(truck("T-04", day -> {}))).noneMatch(note -> note.contains("calibration catches"));
+    }
+
+    private static List<String> notes(TruckResult truck) {
+        return TruckSheet.of(truck, 1, text -> {}).catches().stream()
+                .flatMap(table -> table.notes().stream())
+                .toList();
+    }
+
+    @Test
+    void anAssumedScatterIsCalledAssumed() throws IOException, RejectedDocumentException {
+        assertThat(scatter("T-04", day -> {})).isEqualTo("scatter of catches, from experience");
+        assertThat(scatter("T-04", day -> day.remove("allowances"))).isEqualTo("scatter of catches, assumed");
+    }
+
+    private static String scatter(String id, Consumer<ObjectNode> change)
+            throws IOException, RejectedDocumentException {
+        return BudgetSheet.of(truck(id, change)).get(0).bars().get(0).name();
+    }
+
+    @Test
+    void probableSlipsStandFirstAndInFull() throws IOException, RejectedDocumentException {
+        String wrongOpening = "The entries don't fit together as they are; with one slip they would. Probably, the most"
+                + " probable first: gate opening ÷ 10 (2 in); a digit too many in the gate opening (2 in); pulses per"
+                + " revolution × 10 (900 pulse/rev).";
+        TruckResult truck = truck("T-05", day -> {});
+
+        assertThat(truck.instruction().reasons()).element(0).isEqualTo(wrongOpening);
+        assertThat(truck.instruction().reasons()).element(1).asString().startsWith("The apparent fill 0.08767");
+        assertThat(TruckSheet.of(truck, 1, text -> {}).findings())
+                .element(0)
+                .isEqualTo(new TruckSheet.FindingLine("Look at", wrongOpening));
+        assertThat(TruckSheet.of(truck("T-14", day -> {}), 1, text -> {}).findings())
+                .element(0)
+                .extracting(TruckSheet.FindingLine::sentence)
+                .asString()
+                .endsWith("two digits in the gross mass of pail 1 swapped (54.5 lb), catch of 2026-10-19 16:12.");
     }
 
     /** At a risk of 0.1 % and with a span that may be off by 5 %, no number of catches shows ±4 %. */
@@ -75,12 +130,14 @@ class JudgedResultsTest {
 
     @Test
     void bySimpleAcceptanceAndWithoutARuleTheSameTruckHasNothingToDo() throws IOException, RejectedDocumentException {
-        assertThat(truck("T-01", day -> day.remove("decisionRule")).verdict())
-                .isEqualTo("mass per revolution proven, road speed proven");
-        assertThat(truck("T-01", day -> day.putObject("decisionRule").put("rule", "simple"))
-                        .verdict())
-                .isEqualTo("mass per revolution proven, road speed proven");
-        assertThat(truck("T-01", day -> {}).verdict())
+        String proven = "delivered mass proven, mass per revolution not checked, road speed proven";
+        for (TruckResult simple : List.of(
+                truck("T-15", day -> day.remove("decisionRule")),
+                truck("T-15", day -> day.putObject("decisionRule").put("rule", "simple")))) {
+            assertThat(simple.verdict()).isEqualTo(proven);
+            assertThat(simple.instruction().text()).isEqualTo("Nothing to do");
+        }
+        assertThat(truck("T-15", day -> {}).verdict())
                 .isEqualTo("mass per revolution not shown either way, road speed proven");
     }
 
@@ -151,12 +208,13 @@ class JudgedResultsTest {
 
     @Test
     void theTableHasUncertaintyVerdictAndProbabilities() throws IOException, RejectedDocumentException {
-        CSVRecord row = row("T-01");
+        CSVRecord row = row("T-15");
 
-        assertThat(row.get("verdict of the last catches")).isEqualTo("one such catch can't decide");
+        assertThat(row.get("verdict of the last catches")).isEqualTo("can't tell");
         assertThat(row.get("advice")).isEqualTo("catch more");
-        assertThat(row.get("catch more (lb)")).isEqualTo("251");
-        assertThat(row.get("catch more (kg)")).startsWith("113.8");
+        // Three times the 67.8 kg of the last catch.
+        assertThat(row.get("catch more (kg)")).isEqualTo("203.4");
+        assertThat(row.get("catch more (lb)")).startsWith("448.4");
         double sum = List.of(
                         "probability below tolerance (%)",
                         "probability within tolerance (%)", "probability above tolerance (%)")
@@ -165,9 +223,10 @@ class JudgedResultsTest {
                 .sum();
         assertThat(sum).isCloseTo(100, within(1e-3));
         assertThat(Double.parseDouble(row.get("expanded uncertainty of the error (%)")))
-                .isBetween(6.1, 6.2);
-        assertThat(Double.parseDouble(row.get("guard band (%)"))).isGreaterThan(4);
-        assertThat(row.get("largest source of uncertainty")).isEqualTo("scatter of the catches");
+                .isBetween(1.5, 1.56);
+        // 1.645 standard uncertainties for a risk of 5 %, where the interval of 95 % has 1.96.
+        assertThat(Double.parseDouble(row.get("guard band (%)"))).isBetween(1.26, 1.31);
+        assertThat(row.get("largest source of uncertainty")).isEqualTo("scatter of catches, from experience");
         assertThat(row("T-04").get("catch more (lb)")).isEmpty();
     }
 

@@ -61,7 +61,7 @@ class PlanCommandTest {
                 .allSatisfy(line -> assertThat(line).hasSizeLessThanOrEqualTo(100));
     }
 
-    /** Five revolutions of 31.2 lb are more than four pails of 35 lb hold, and more than the tarp of 150 lb does. */
+    /** Five turns of 53.3 lb are more than five pails of 35 lb hold, and more than the tarp of 200 lb does. */
     @Test
     void theClearAnswerWhereAWeighingMethodDoesntDo() {
         Run run = plan(Run.DEMO);

@@ -64,15 +64,14 @@ class PlanPageTest {
         String first = page.substring(page.indexOf("<h2>How long the day takes"), page.indexOf("<article"));
         assertThat(first)
                 .containsSubsequence(
-                        "<th scope=\"row\">pails on a hanging scale</th><td>31 h 51 min</td><td>18 trucks</td><td>T-08,"
-                                + " T-17</td>",
-                        "<th scope=\"row\">tarp and shovel</th><td>61 h 59 min</td><td>19 trucks</td><td>T-17</td>",
-                        "<th scope=\"row\">hopper scale that takes the whole drop</th><td>48 h 21 min</td><td>20"
+                        "<th scope=\"row\">pails on a hanging scale</th><td>35 h 0 min</td><td>19 trucks</td><td>T-17</td>",
+                        "<th scope=\"row\">tarp and shovel</th><td>42 h 56 min</td><td>19 trucks</td><td>T-17</td>",
+                        "<th scope=\"row\">hopper scale that takes the whole drop</th><td>36 h 41 min</td><td>20"
                                 + " trucks</td><td>none</td>",
-                        "<b>T-08</b>, pails on a hanging scale. 2.62 % at best, with 7 catches of 122 lb. Main cause:"
-                                + " the scatter of the catches themselves.",
-                        "<b>T-17</b>, tarp and shovel. Can&#39;t be used: containers must be able to hold the smallest"
-                                + " sensible catch, 5 rev or 156 lb: 150 lb in all.");
+                        "<b>T-17</b>, pails on a hanging scale. For road salt, gate 4 in: Can&#39;t be used: containers must be"
+                                + " able to hold the smallest sensible catch, 5 rev or 266 lb: 175 lb in all.</li>",
+                        "<b>T-17</b>, tarp and shovel. For road salt, gate 4 in: Can&#39;t be used: containers must be"
+                                + " able to hold the smallest sensible catch, 5 rev or 266 lb: 200 lb in all.</li>");
     }
 
     @Test
@@ -98,20 +97,41 @@ class PlanPageTest {
         }
     }
 
-    /** Five catches in one pail each, and the verification in two. */
+    /** Three catches in one pail each, and the verification in two. */
     @Test
     void thereIsABoxForEachContainerOfEachCatch() {
-        String sheet = sheet("T-01");
+        String sheet = sheet("T-03");
         assertThat(sheet)
-                .contains(
-                        "5 catches of 6 rev (384 pulse), about 31.6 lb each in 1 container, about 12 s at 30 rev/min.")
+                .contains("3 catches of 5 rev (300 pulse, 5.00 turns of the conveyor shaft), about 29.2 lb each in 1"
+                        + " container, about 10 s at 30 rev/min.")
                 .contains("set the truck to 15 mi/h and 300 lb/mi, run 40 s from rest, about 49.0 lb in 2 containers.")
-                .contains("<th scope=\"row\">Catch 5</th>", "<th scope=\"row\">Verification</th>")
-                .doesNotContain("<th scope=\"row\">Catch 6</th>");
-        assertThat(boxes(sheet)).isEqualTo(5 + 2);
+                .contains("<th scope=\"row\">Catch 3</th>", "<th scope=\"row\">Verification</th>")
+                .doesNotContain("<th scope=\"row\">Catch 4</th>");
+        assertThat(boxes(sheet)).isEqualTo(3 + 2);
     }
 
-    /** 28 revolutions in six pails, four of them in the first line. */
+    /** 26 revolutions of a shaft geared 5.2 : 1 are 5 turns of the conveyor's, 26 · 90 pulses, and 26 · 6.59 lb. */
+    @Test
+    void aGearedSensorsRevolutionsAreSaidInTurnsOfTheConveyorShaftToo() throws IOException, RejectedDocumentException {
+        String sheet = sheet(
+                page(day -> {
+                    DemoDay.only(day, "T-01");
+                    ((ArrayNode) day.get("plan").get("weighingMethods")).remove(2);
+                }),
+                "T-01");
+        assertThat(sheet)
+                .contains("3 catches of 26 rev (2340 pulse, 5.00 turns of the conveyor shaft), about 171 lb each")
+                .contains("rev are revolutions of the sensed or watched shaft: 5.2 to a turn of the conveyor shaft.");
+    }
+
+    @Test
+    void aStatedScatterIsNotCalledAnAssumption() throws IOException, RejectedDocumentException {
+        assertThat(page(day -> DemoDay.only(day, "T-01")))
+                .contains("Catches are taken to scatter by 0.7 %, as the day states.", "by 0.7 %, as stated;")
+                .doesNotContain("common practice");
+    }
+
+    /** 26 revolutions in six pails, four of them in the first line. */
     @Test
     void manyContainersGoOnInAnotherLine() throws IOException, RejectedDocumentException {
         String six = sheet(
@@ -123,14 +143,14 @@ class PlanPageTest {
                             .put("wantedUncertainty", "5.2 %");
                     ObjectNode method =
                             (ObjectNode) day.get("plan").get("weighingMethods").get(0);
-                    method.put("containers", "9").put("holds", "6 lb");
+                    method.put("containers", "9").put("holds", "30 lb");
                     ((ArrayNode) day.get("plan").get("weighingMethods")).remove(2);
                     ((ArrayNode) day.get("plan").get("weighingMethods")).remove(1);
                 }),
                 "T-01");
-        assertThat(six).contains("3 catches of 5 rev (320 pulse), about 26.3 lb each in 5 containers");
+        assertThat(six).contains("about 171 lb each in 6 containers");
         assertThat(six)
-                .contains("<span>5</span></td><td class=\"none\"><span></span></td><td class=\"none\">")
+                .contains("<span>6</span></td><td class=\"none\"><span></span></td><td class=\"none\">")
                 .contains("<td class=\"none\" colspan=\"4\"></td>");
     }
 
@@ -152,20 +172,24 @@ class PlanPageTest {
                 .doesNotContain("<th scope=\"row\">Verification</th>");
     }
 
+    /** Of 6.59 lb/rev, 6 · 26 rev are 1028 lb and 3 · 26 rev are 514 lb. */
     @Test
     void theYardTableIsOnTheSheet() {
         assertThat(sheet("T-01"))
                 .containsSubsequence(
                         "<caption>Total to catch for other uncertainties</caption>",
-                        "<th scope=\"row\">±1 %</th><td>out of reach</td>",
-                        "<th scope=\"row\">±3 %</th><td>5 × 5 rev, 132 lb</td>");
+                        "<th scope=\"row\">±1 %</th><td>6 × 26 rev, 1030 lb</td>",
+                        "<th scope=\"row\">±3 %</th><td>3 × 26 rev, 514 lb</td>");
+        assertThat(page).contains("<th scope=\"row\">±1 %</th><td>out of reach</td>");
     }
 
     @Test
     void whatThePlanTakesForGrantedIsSaid() {
         assertThat(sheet("T-01"))
-                .contains("One catch is assumed to scatter by 2 % (common practice, no source)")
-                .contains("Expected: 5.27 lb/rev, by the calibration in force.");
+                .contains("Nothing is stated about how catches scatter; one is assumed to scatter by 1 % (common")
+                .contains("Expected: 6.59 lb/rev, by the calibration in force.");
+        assertThat(page.substring(0, page.indexOf("<article")))
+                .contains("The day states no repeatability: catches are assumed to scatter by 1 % (common practice");
     }
 
     @Test
@@ -192,8 +216,8 @@ class PlanPageTest {
                 }),
                 "T-17");
         assertThat(none).contains("none of the planned ones will do");
-        assertThat(none.substring(none.indexOf("What to catch: road salt, gate 2.5 in")))
-                .contains("doesn’t work", "5 rev or 156 lb: 140 lb in all")
+        assertThat(none.substring(none.indexOf("What to catch: road salt, gate 4 in")))
+                .contains("doesn’t work", "5 rev or 266 lb: 175 lb in all")
                 .doesNotContain("To write down");
     }
 }

@@ -59,7 +59,7 @@ class PluginForkedRunTest {
         assertThat(run.errLines()).noneMatch(line -> line.startsWith("Left out"));
         assertThat(run.outLines())
                 .anyMatch(line ->
-                        line.startsWith("T-01   5.27 lb/rev   5.229 lb/rev  +0.8 +/-6.1 %;  mass per revolution"));
+                        line.startsWith("T-01   6.59 lb/rev   6.555 lb/rev  +0.5 +/-1.8 %;  mass per revolution"));
         assertThat(Run.text(folder.resolve(name).resolve("records/T-01.json")))
                 .contains("\"example.org/diamond-gate\"", "\"apparentFill\": \"0.8")
                 .doesNotContain("\"refusals\"");

@@ -1,4 +1,4 @@
-package org.gritwright.core.json;
+package org.gritwright.core.record;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
@@ -22,6 +22,12 @@ import javax.measure.quantity.Mass;
 import org.gritwright.core.document.DocumentLimits;
 import org.gritwright.core.document.Problem;
 import org.gritwright.core.document.RejectedDocumentException;
+import org.gritwright.core.json.Codecs;
+import org.gritwright.core.json.JsonNode;
+import org.gritwright.core.json.Migrating;
+import org.gritwright.core.json.Migration;
+import org.gritwright.core.json.ObjectCodec;
+import org.gritwright.core.json.Schema;
 import org.gritwright.units.Amounts;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
@@ -33,7 +39,7 @@ import org.junit.jupiter.params.provider.CsvSource;
  * called a mass "heft", version 2 called it "weight", version 3.1 has several senders and may have a note.
  */
 @Tag("jackson")
-class FormatTest {
+class DocumentVersionsTest {
     private record Parcel(String name, Quantity<Mass> mass) {}
 
     private record Parcels(List<String> senders, List<Parcel> parcels, Optional<String> note) {}
@@ -48,7 +54,7 @@ class FormatTest {
             required("parcels", listOf(PARCEL)),
             optional("note", TEXT));
 
-    private static final Format<Parcels> FORMAT = new Format<>(
+    private static final Document<Parcels> FORMAT = new Document<>(
             "test/parcels",
             1,
             PARCELS,
@@ -59,7 +65,7 @@ class FormatTest {
                             (root, migrating) -> migrating
                                     .objects(root, "parcels")
                                     .forEach(parcel -> migrating.rename(parcel, "heft", "weight"))),
-                    Migration.from("parcels-2", 0, FormatTest::fromTwoToThree)));
+                    Migration.from("parcels-2", 0, DocumentVersionsTest::fromTwoToThree)));
 
     private static void fromTwoToThree(JsonNode.ObjectNode root, Migrating migrating) {
         JsonNode sender = root.fields().remove("sender");
@@ -117,7 +123,7 @@ class FormatTest {
     @Test
     void theNumberOfMigrationsGivesTheVersion() {
         assertThat(FORMAT.version()).isEqualTo(3);
-        assertThat(FORMAT.minor()).isEqualTo(1);
+        assertThat(FORMAT.minorVersion()).isEqualTo(1);
     }
 
     @Test
@@ -135,7 +141,7 @@ class FormatTest {
 
     @Test
     void minorVersionZeroIsWrittenByLeavingItOut() {
-        Format<Parcels> first = new Format<>("test/parcels", 0, PARCELS, List.of());
+        Document<Parcels> first = new Document<>("test/parcels", 0, PARCELS, List.of());
         assertThat(first.toText(TWO)).startsWith("""
             {
               "format": "test/parcels",

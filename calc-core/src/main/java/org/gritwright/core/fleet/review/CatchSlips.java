@@ -1,0 +1,271 @@
+package org.gritwright.core.fleet.review;
+
+import java.time.OffsetDateTime;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.function.Predicate;
+import java.util.function.UnaryOperator;
+import java.util.stream.DoubleStream;
+import java.util.stream.IntStream;
+import javax.measure.Quantity;
+import javax.measure.quantity.Mass;
+import javax.measure.quantity.Time;
+import org.gritwright.core.finding.Slip;
+import org.gritwright.core.finding.Slip.Mistake;
+import org.gritwright.core.finding.Term;
+import org.gritwright.core.metering.DriveFeedback;
+import org.gritwright.core.metering.ShaftSensor;
+import org.gritwright.core.plausibility.Digits;
+import org.gritwright.core.verification.VerificationCatch;
+import org.gritwright.core.weighing.Weighing;
+import org.gritwright.units.Amounts;
+import org.gritwright.units.SpreadingUnits;
+import org.gritwright.units.quantity.PulsesPerRevolution;
+import org.gritwright.units.quantity.RevolutionCount;
+
+/** The slips of catches: of their masses, their counts, and what they were made for. */
+final class CatchSlips {
+    private static final double POUNDS_PER_KILOGRAM = 1 / Amounts.si(Mass.class, Amounts.of(1, SpreadingUnits.POUND));
+
+    /** Slips of single catches are looked for in so many at most: those that fit worst. */
+    private static final int MOST_CATCHES = 12;
+
+    private final Sketch day;
+    private final List<SketchedCatch> suspects;
+    private final List<Hypothesis> all = new ArrayList<>();
+
+    private CatchSlips(Sketch day, List<SketchedCatch> suspects) {
+        this.day = day;
+        this.suspects = suspects;
+    }
+
+    /**
+     * The slips.
+     *
+     * @param ofOne whether slips of single catches are looked for too
+     */
+    static List<Hypothesis> of(Sketch day, boolean ofOne) {
+        CatchSlips made = new CatchSlips(day, ofOne ? day.worstFitting(MOST_CATCHES) : List.of());
+        made.masses();
+        made.tares();
+        made.digits();
+        made.counts();
+        made.elsewhere();
+        made.displays();
+        return made.all;
+    }
+
+    private void add(Slip slip, int places, UnaryOperator<SketchedCatch> change) {
+        all.add(new Hypothesis(slip, List.of(day.with(change)), places));
+    }
+
+    /** This catch and no other, even one with the same numbers. */
+    @SuppressWarnings("ReferenceEquality")
+    private static UnaryOperator<SketchedCatch> only(SketchedCatch suspect, SketchedCatch changed) {
+        return one -> one == suspect ? changed : one;
+    }
+
+    /** In one catch after the other. */
+    private void addEach(Slip slip, UnaryOperator<SketchedCatch> change) {
+        for (SketchedCatch suspect : suspects) {
+            SketchedCatch changed = change.apply(suspect);
+            if (!changed.equals(suspect)) {
+                add(slip.in(List.of(suspect.at())), day.catches().size(), only(suspect, changed));
+            }
+        }
+    }
+
+    private static boolean isInPounds(SketchedCatch one) {
+        return one.source().caught().total().getUnit().equals(SpreadingUnits.POUND);
+    }
+
+    private void masses() {
+        Slip kilograms = Slip.of(Term.CAUGHT_MASS, Mistake.KILOGRAMS_AS_POUNDS, List.of());
+        UnaryOperator<SketchedCatch> inPounds =
+                one -> isInPounds(one) ? one.withKilograms(one.kilograms() * POUNDS_PER_KILOGRAM) : one;
+        add(kilograms, 1, inPounds);
+        addEach(kilograms, inPounds);
+    }
+
+    /** What the containers of other catches weigh when they are empty, or else anything that containers may weigh. */
+    private void tares() {
+        List<SketchedCatch> without =
+                day.catches().stream().filter(SketchedCatch::isTareMissing).toList();
+        if (without.isEmpty()) {
+            return;
+        }
+        OptionalDouble usual = day.catches().stream()
+                .filter(one -> !one.isTareMissing())
+                .flatMap(one -> one.weighings().stream())
+                .mapToDouble(one -> Amounts.si(Mass.class, one.tare()))
+                .average();
+        double[] tares = usual.isPresent()
+                ? new double[] {usual.getAsDouble()}
+                : IntStream.rangeClosed(1, 12)
+                        .mapToDouble(step -> 0.005 * step * step)
+                        .map(part -> part
+                                * without.get(0).kilograms()
+                                / without.get(0).weighings().size())
+                        .toArray();
+        List<Sketch> repaired = DoubleStream.of(tares)
+                .mapToObj(tare -> day.with(one -> {
+                    double left = one.kilograms() - tare * one.weighings().size();
+                    return one.isTareMissing() && left > 0 ? one.withKilograms(left) : one;
+                }))
+                .toList();
+        List<OffsetDateTime> at = without.size() == day.catches().size()
+                ? List.of()
+                : without.stream().map(SketchedCatch::at).toList();
+        Quantity<Mass> tare = Amounts.ofSi(
+                tares[tares.length / 2],
+                without.get(0).source().caught().total().getUnit());
+        all.add(new Hypothesis(
+                Slip.of(Term.TARE, Mistake.FORGOTTEN, List.of(tare)).in(at), repaired, tares.length));
+    }
+
+    /** Two digits of a gross mass swapped, or its decimal point moved. */
+    private void digits() {
+        for (SketchedCatch suspect : suspects) {
+            int places = day.catches().stream()
+                    .mapToInt(one -> one.weighings().size())
+                    .sum();
+            for (Weighing weighing : suspect.weighings()) {
+                Set<Double> swapped = Digits.swapped(weighing.gross().getValue().doubleValue());
+                for (double gross : swapped) {
+                    addGross(suspect, weighing, gross, places * swapped.size());
+                }
+                addGross(suspect, weighing, weighing.gross().getValue().doubleValue() / 10, places);
+            }
+        }
+    }
+
+    private void addGross(SketchedCatch suspect, Weighing weighing, double number, int places) {
+        Quantity<Mass> gross = Amounts.of(number, weighing.gross().getUnit());
+        double kilograms =
+                suspect.kilograms() + Amounts.si(Mass.class, gross) - Amounts.si(Mass.class, weighing.gross());
+        if (!(kilograms > 0) || !(Amounts.si(Mass.class, gross) >= Amounts.si(Mass.class, weighing.tare()))) {
+            return;
+        }
+        boolean tenth = number == weighing.gross().getValue().doubleValue() / 10;
+        Slip slip = tenth
+                ? Slip.byFactor(Term.GROSS_MASS, Mistake.TOO_LARGE, 10, gross)
+                : Slip.of(Term.GROSS_MASS, Mistake.DIGITS_SWAPPED, List.of(gross));
+        SketchedCatch changed = suspect.withKilograms(kilograms);
+        add(slip.of(weighing.container()).in(List.of(suspect.at())), places, only(suspect, changed));
+    }
+
+    private void counts() {
+        DriveFeedback feedback = day.catches().get(0).point().metering().feedback();
+        if (feedback instanceof ShaftSensor sensor) {
+            for (double factor : List.of(2.0, 10.0)) {
+                sensor(sensor, factor, Mistake.TOO_SMALL);
+                sensor(sensor, 1 / factor, Mistake.TOO_LARGE);
+            }
+        }
+        UnaryOperator<SketchedCatch> oneTurn = one -> one.isVerification() ? one : turned(one, -1);
+        add(
+                Slip.of(Term.REVOLUTIONS, Mistake.TURN_TOO_MANY, List.of(turns(1)))
+                        .in(day.catches().stream()
+                                .filter(one -> !one.isVerification())
+                                .map(SketchedCatch::at)
+                                .toList()),
+                1,
+                oneTurn);
+        addEach(Slip.of(Term.REVOLUTIONS, Mistake.TURN_TOO_MANY, List.of(turns(1))), one -> turned(one, -1));
+        for (int i = 1; i < day.catches().size(); i++) {
+            SketchedCatch before = day.catches().get(i - 1);
+            SketchedCatch one = day.catches().get(i);
+            double rest = one.counted().orElse(0) - before.counted().orElse(0);
+            if (before.counted().isPresent() && rest > 0 && suspects.contains(one)) {
+                SketchedCatch changed = one.withCounted(OptionalDouble.of(rest));
+                add(
+                        Slip.of(Term.REVOLUTIONS, Mistake.NOT_RESET, List.of(turns(rest)))
+                                .in(List.of(one.at())),
+                        day.catches().size(),
+                        only(one, changed));
+            }
+        }
+        if (day.catches().stream().anyMatch(CatchSlips::isRunTime)) {
+            add(
+                    Slip.of(Term.REVOLUTIONS, Mistake.RUN_TIME_INSTEAD, List.of())
+                            .in(day.catches().stream()
+                                    .filter(CatchSlips::isRunTime)
+                                    .map(SketchedCatch::at)
+                                    .toList()),
+                    1,
+                    one -> isRunTime(one) ? one.withCounted(OptionalDouble.empty()) : one);
+        }
+    }
+
+    private static Quantity<RevolutionCount> turns(double revolutions) {
+        return Amounts.of(revolutions, SpreadingUnits.REVOLUTION);
+    }
+
+    private static SketchedCatch turned(SketchedCatch one, double more) {
+        double turns = one.counted().orElse(0) + more;
+        return one.counted().isPresent() && turns > 0 ? one.withCounted(OptionalDouble.of(turns)) : one;
+    }
+
+    /** Where the value in force is one by pulse, it means another mass per revolution too. */
+    private void sensor(ShaftSensor sensor, double factor, Mistake mistake) {
+        Quantity<PulsesPerRevolution> instead = Amounts.of(
+                sensor.pulsesPerRevolution().getValue().doubleValue() * factor,
+                sensor.pulsesPerRevolution().getUnit());
+        add(Slip.byFactor(Term.PULSES_PER_REVOLUTION, mistake, Math.max(factor, 1 / factor), instead), 1, one -> {
+            SketchedCatch counted = one.isInPulses()
+                    ? one.withCounted(OptionalDouble.of(one.counted().orElseThrow() / factor))
+                    : one;
+            boolean byPulse = one.verification()
+                    .filter(made -> made.inForce().factor().form().isByPulse())
+                    .isPresent();
+            return byPulse ? counted.withHeld(counted.heldKilograms() * factor) : counted;
+        });
+    }
+
+    /** A count in pulses that is just the number of seconds. */
+    private static boolean isRunTime(SketchedCatch one) {
+        if (!one.isInPulses() || !one.isVerification()) {
+            return false;
+        }
+        VerificationCatch made = one.verification().orElseThrow();
+        double pulses = Math.rint(one.counted().orElseThrow() / one.pulse());
+        return made.run()
+                .runTime()
+                .filter(time -> Math.rint(Amounts.si(Time.class, time)) == pulses)
+                .isPresent();
+    }
+
+    /** Verification catches that were not made with the material, or at the opening, that they name. */
+    private void elsewhere() {
+        List<OffsetDateTime> at = day.catches().stream()
+                .filter(SketchedCatch::isVerification)
+                .map(SketchedCatch::at)
+                .toList();
+        if (at.isEmpty() || at.size() == day.catches().size()) {
+            return;
+        }
+        List<Sketch> repaired = DoubleStream.of(0.6, 0.7, 0.76, 0.82, 0.88, 1.12, 1.18, 1.25, 1.35, 1.5, 1.7)
+                .mapToObj(factor ->
+                        day.with(one -> one.isVerification() ? one.withKilograms(one.kilograms() / factor) : one))
+                .toList();
+        all.add(new Hypothesis(
+                Slip.of(Term.VERIFICATION, Mistake.MADE_ELSEWHERE, List.of()).in(at), repaired, repaired.size()));
+    }
+
+    private void displays() {
+        Predicate<SketchedCatch> isShown = one -> one.shownKilograms().isPresent() && isInPounds(one);
+        List<OffsetDateTime> shown =
+                day.catches().stream().filter(isShown).map(SketchedCatch::at).toList();
+        if (!shown.isEmpty()) {
+            add(
+                    Slip.of(Term.DISPLAYED_MASS, Mistake.KILOGRAMS_AS_POUNDS, List.of())
+                            .in(shown),
+                    1,
+                    one -> isShown.test(one)
+                            ? one.withShown(one.shownKilograms().orElseThrow() * POUNDS_PER_KILOGRAM)
+                            : one);
+        }
+    }
+}

@@ -1,0 +1,73 @@
+package org.gritwright.core.fleet.review;
+
+import static org.gritwright.core.finding.Argument.several;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.gritwright.core.finding.Finding;
+import org.gritwright.core.finding.FindingCode;
+import org.gritwright.core.finding.Slip;
+import org.gritwright.core.fleet.day.SpreaderEntry;
+import org.gritwright.core.spi.TypeRegistry;
+
+/**
+ * The slips that explain a truck's day best. Each is tried on all that is written down: the likelihood of the day without it
+ * over that of the day as it stands, divided by the number of places where such a slip could have been made (a likelihood ratio,
+ * J. Neyman and E. S. Pearson, 1933; from memory). Without any slip the mean of a likelihood ratio is at most 1, so that by
+ * Markov's inequality no more than one healthy truck in 100 seems to have a given one by a hundredfold; of simulated ones, 2 in 1000 seem to have
+ * any.
+ */
+public final class ProbableSlips {
+    /** A slip that makes the day so many times more likely is told even where nothing else seems wrong. */
+    private static final double SHOWN = Math.log(100);
+
+    /** One that makes it so many times more likely is told where something else does. */
+    private static final double SUGGESTED = Math.log(2);
+
+    /** One so many times less likely than the best is left out: those are 95 % of both. */
+    private static final double RIVAL = Math.log(19);
+
+    private ProbableSlips() {}
+
+    private record Explained(Slip slip, double logRatio) {}
+
+    /**
+     * What may have been written down wrongly.
+     *
+     * @param day the day, with one catch or more
+     * @param spreader the equipment as it was written down
+     * @param types the types that are known
+     * @param ofFleet slips that other trucks show, which come first
+     * @param contradicted whether something else seems wrong
+     * @return the finding; none if no slip would make the day much more likely
+     */
+    public static Optional<Finding> of(
+            Sketch day, SpreaderEntry spreader, TypeRegistry types, List<Slip> ofFleet, boolean contradicted) {
+        double asItStands = day.logLikelihood();
+        // Where nothing seems wrong, most searches can't find anything, and a fleet has many such trucks.
+        boolean equipment = contradicted || day.greatestGainByEquipment() > SHOWN;
+        List<Explained> explained = Stream.of(
+                        equipment ? EquipmentSlips.of(day, spreader, types) : List.<Hypothesis>of(),
+                        CatchSlips.of(day, contradicted || !day.isAlike()),
+                        ValueSlips.of(day))
+                .flatMap(List::stream)
+                .map(one -> new Explained(one.slip(), one.logLikelihood() - asItStands))
+                .sorted(Comparator.comparingDouble(Explained::logRatio).reversed())
+                .toList();
+        double best = explained.isEmpty() ? 0 : explained.get(0).logRatio();
+        boolean told = best > (contradicted ? SUGGESTED : SHOWN);
+        List<Slip> probable = Stream.concat(
+                        ofFleet.stream(),
+                        explained.stream()
+                                .filter(one -> told && ofFleet.isEmpty() && one.logRatio() > best - RIVAL)
+                                .map(Explained::slip))
+                .distinct()
+                .toList();
+        return probable.isEmpty()
+                ? Optional.empty()
+                : Optional.of(Finding.of(FindingCode.PROBABLE_SLIPS, Map.of("slips", several(probable))));
+    }
+}

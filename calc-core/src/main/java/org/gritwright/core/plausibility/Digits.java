@@ -1,0 +1,74 @@
+package org.gritwright.core.plausibility;
+
+import java.math.BigDecimal;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.regex.Pattern;
+
+/** Numbers that a tired person writes for another. Stateless, thread-safe. */
+public final class Digits {
+    private static final Pattern NUMBER = Pattern.compile("(0|[1-9]\\d*)(\\.\\d+)?");
+
+    private Digits() {}
+
+    private static String text(double number) {
+        return BigDecimal.valueOf(number).stripTrailingZeros().toPlainString();
+    }
+
+    private static void addIfNumber(String candidate, Set<Double> numbers) {
+        if (NUMBER.matcher(candidate).matches()) {
+            numbers.add(Double.valueOf(candidate));
+        }
+    }
+
+    /**
+     * Every number with one digit less.
+     *
+     * @param number a finite number, 0 or more
+     * @return the numbers, as a person would write them
+     */
+    public static Set<Double> withOneLess(double number) {
+        String digits = text(number);
+        Set<Double> shorter = new TreeSet<>();
+        for (int i = 0; i < digits.length(); i++) {
+            addIfNumber(digits.substring(0, i) + digits.substring(i + 1), shorter);
+        }
+        return shorter;
+    }
+
+    /**
+     * Every number with one digit more.
+     *
+     * @param number a finite number, 0 or more
+     * @return the numbers, as a person would write them
+     */
+    public static Set<Double> withOneMore(double number) {
+        String digits = text(number);
+        Set<Double> longer = new TreeSet<>();
+        for (int i = 0; i <= digits.length(); i++) {
+            for (char digit = '0'; digit <= '9'; digit++) {
+                addIfNumber(digits.substring(0, i) + digit + digits.substring(i), longer);
+            }
+        }
+        return longer;
+    }
+
+    /**
+     * Every number with two neighboring digits exchanged.
+     *
+     * @param number a finite number, 0 or more
+     * @return the numbers, as a person would write them
+     */
+    public static Set<Double> swapped(double number) {
+        String digits = text(number);
+        Set<Double> swapped = new TreeSet<>();
+        for (int i = 0; i + 1 < digits.length(); i++) {
+            char first = digits.charAt(i);
+            char second = digits.charAt(i + 1);
+            if (first != second && first != '.' && second != '.') {
+                addIfNumber(digits.substring(0, i) + second + first + digits.substring(i + 2), swapped);
+            }
+        }
+        return swapped;
+    }
+}
