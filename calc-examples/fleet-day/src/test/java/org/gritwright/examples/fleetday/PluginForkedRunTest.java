@@ -33,13 +33,13 @@ class PluginForkedRunTest {
         });
     }
 
-    /** As much is swept as by the truck's own types: 36 in² × 19.25 in are 44 in² × 15.75 in. */
+    /** As much is swept as by the truck's own types: 36 in² × 24.0625 in are 55 in² × 15.75 in. */
     private static void giveItTheTypesOfThePlugin(ObjectNode truck) {
         truck.putObject("conveyor")
                 .put("type", "example.org/reciprocating-floor")
                 .put("version", 1)
                 .putObject("parameters")
-                .put("stroke", "19.25 in");
+                .put("stroke", "24.0625 in");
         truck.putObject("gate")
                 .put("type", "example.org/diamond-gate")
                 .put("version", 1)
