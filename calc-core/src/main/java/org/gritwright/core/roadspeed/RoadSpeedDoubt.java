@@ -6,7 +6,9 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.DoublePredicate;
+import java.util.function.Predicate;
 import java.util.stream.IntStream;
 import javax.measure.Quantity;
 import javax.measure.Unit;
@@ -15,6 +17,8 @@ import org.gritwright.core.finding.Argument;
 import org.gritwright.core.finding.Finding;
 import org.gritwright.core.finding.FindingCode;
 import org.gritwright.core.finding.Term;
+import org.gritwright.core.plausibility.Digits;
+import org.gritwright.core.statistics.RobustSample;
 import org.gritwright.units.Amounts;
 import org.gritwright.units.SpreadingUnits;
 import org.gritwright.units.TradeSystem;
@@ -27,8 +31,7 @@ import org.gritwright.units.quantity.PulsesPerDistance;
  * course explains what they give, and whether a tire could make so many pulses.
  *
  * <p>A run differs from the others if its modified z-score, 0.6745 · (its deviation from the median) ÷ (the median of all absolute
- * deviations), exceeds 3.5 (B. Iglewicz and D. C. Hoaglin, in the NIST/SEMATECH e-Handbook of Statistical Methods, 1.3.5.17; from
- * memory). The median of three deviations can be tiny by chance, so that no deviation counts as smaller than healthy runs have;
+ * deviations), exceeds 3.5, as {@link RobustSample} says. The median of three deviations can be tiny by chance, so that no deviation counts as smaller than healthy runs have;
  * a pulse at either end and the stop at the mark are allowed for (both common practice, no source).
  */
 final class RoadSpeedDoubt {
@@ -79,22 +82,22 @@ final class RoadSpeedDoubt {
     }
 
     private Optional<Finding> runThatDiffers() {
-        double middle = median(perMeter);
+        double middle = RobustSample.of(perMeter).median();
         double[] deviations =
                 Arrays.stream(perMeter).map(one -> Math.abs(one / middle - 1)).toArray();
         int worst = IntStream.range(1, deviations.length)
                 .reduce(0, (one, other) -> deviations[other] > deviations[one] ? other : one);
         RoadSpeedRun run = runs.get(worst);
         double others = meters(run)
-                * median(IntStream.range(0, perMeter.length)
-                        .filter(i -> i != worst)
-                        .mapToDouble(i -> perMeter[i])
-                        .toArray());
+                * RobustSample.of(IntStream.range(0, perMeter.length)
+                                .filter(i -> i != worst)
+                                .mapToDouble(i -> perMeter[i])
+                                .toArray())
+                        .median();
         double ends = PULSES_AT_THE_ENDS / others + METERS_AT_THE_MARKS / meters(run);
-        Optional<Term> slip =
-                slip(String.valueOf((long) pulses(run)), instead -> Math.abs(instead / others - 1) <= AGREES);
+        Optional<Term> slip = slip(pulses(run), instead -> Math.abs(instead / others - 1) <= AGREES);
         double usual = slip.isPresent() ? USUAL_BESIDE_A_SLIP : USUAL;
-        if (deviations[worst] > Z_SCORE * Math.max(median(deviations) / NORMAL, usual) + ends) {
+        if (deviations[worst] > Z_SCORE * Math.max(RobustSample.of(deviations).median() / NORMAL, usual) + ends) {
             return Optional.of(Finding.of(
                     FindingCode.ROAD_RUN_DIFFERS,
                     Map.of(
@@ -118,26 +121,15 @@ final class RoadSpeedDoubt {
     }
 
     /** By which slip the digits of a count become what it should be. */
-    private static Optional<Term> slip(String digits, DoublePredicate agrees) {
-        for (int i = 0; i < digits.length(); i++) {
-            String before = digits.substring(0, i);
-            String after = digits.substring(i + 1);
-            if (i > 0
-                    && agrees.test(Double.parseDouble(
-                            before.substring(0, i - 1) + digits.charAt(i) + digits.charAt(i - 1) + after))) {
-                return Optional.of(Term.DIGITS_SWAPPED);
-            }
-            if (digits.length() > 1 && agrees.test(Double.parseDouble(before + after))) {
-                return Optional.of(Term.DIGIT_TOO_MANY);
-            }
-            for (char digit = '0'; digit <= '9'; digit++) {
-                if (agrees.test(Double.parseDouble(before + digit + digits.substring(i)))
-                        || agrees.test(Double.parseDouble(digits + digit))) {
-                    return Optional.of(Term.DIGIT_DROPPED);
-                }
-            }
+    private static Optional<Term> slip(double pulses, DoublePredicate agrees) {
+        Predicate<Set<Double>> anyAgrees = numbers -> numbers.stream().anyMatch(agrees::test);
+        if (anyAgrees.test(Digits.swapped(pulses))) {
+            return Optional.of(Term.DIGITS_SWAPPED);
         }
-        return Optional.empty();
+        if (anyAgrees.test(Digits.withOneLess(pulses))) {
+            return Optional.of(Term.DIGIT_TOO_MANY);
+        }
+        return anyAgrees.test(Digits.withOneMore(pulses)) ? Optional.of(Term.DIGIT_DROPPED) : Optional.empty();
     }
 
     /** A value in force that agrees with the runs once a course is in another unit, or something is multiplied by a factor. */
@@ -195,11 +187,5 @@ final class RoadSpeedDoubt {
 
     private static double meters(RoadSpeedRun run) {
         return Amounts.si(Length.class, run.course());
-    }
-
-    private static double median(double... values) {
-        double[] sorted = values.clone();
-        Arrays.sort(sorted);
-        return (sorted[(sorted.length - 1) / 2] + sorted[sorted.length / 2]) / 2;
     }
 }

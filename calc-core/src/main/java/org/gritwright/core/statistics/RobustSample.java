@@ -7,7 +7,7 @@ import org.gritwright.units.check.Require;
 /**
  * The middle of numbers and their spread, neither of which a few wrong ones can move: the median, and the median absolute
  * deviation from it (MAD), which is 0.6745 of the standard deviation of a normal distribution (NIST/SEMATECH e-Handbook of
- * Statistical Methods, 1.3.5.6 and 1.3.5.17). Immutable, thread-safe, a value.
+ * Statistical Methods, 1.3.5.6 and 1.3.5.17; from memory). Immutable, thread-safe, a value.
  *
  * @param median the median
  * @param deviation the median absolute deviation, 0 or more
@@ -15,7 +15,7 @@ import org.gritwright.units.check.Require;
 public record RobustSample(double median, double deviation) {
     private static final double NORMAL = 0.6745;
 
-    /** Modified Z-scores beyond it are outliers (B. Iglewicz and D. C. Hoaglin, 1993, as the e-Handbook quotes them). */
+    /** Modified Z-scores beyond it are outliers (B. Iglewicz and D. C. Hoaglin, 1993; second-hand). */
     private static final double OUTLIER = 3.5;
 
     /**

@@ -21,15 +21,15 @@ class RobustSampleTest {
         assertThat(RobustSample.of(7)).isEqualTo(new RobustSample(7, 0));
     }
 
-    /** Modified Z-scores 0.6745·|x − 2| ÷ 1 beyond 3.5 are outliers: |x − 2| beyond 5.189. */
+    /** Modified Z-scores 0.6745·|x − 2| ÷ 1 beyond 3.5 are outliers: |x − 2| beyond 5.18903. */
     @Test
     void anOutlierIsBeyondThreeAndAHalfModifiedScores() {
         RobustSample sample = new RobustSample(2, 1);
 
-        assertThat(sample.isOutlier(7.18, 0)).isFalse();
-        assertThat(sample.isOutlier(7.20, 0)).isTrue();
-        assertThat(sample.isOutlier(-3.20, 0)).isTrue();
-        assertThat(sample.isOutlier(-3.18, 0)).isFalse();
+        assertThat(sample.isOutlier(7.1889, 0)).isFalse();
+        assertThat(sample.isOutlier(7.1892, 0)).isTrue();
+        assertThat(sample.isOutlier(-3.1892, 0)).isTrue();
+        assertThat(sample.isOutlier(-3.1889, 0)).isFalse();
     }
 
     @Test
