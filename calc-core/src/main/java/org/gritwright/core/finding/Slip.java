@@ -51,7 +51,7 @@ public record Slip(
         /** Not written down at all, or as what has no effect. */
         FORGOTTEN("{part} forgotten ({values})"),
         /** With one turn of the shaft more than belongs to the catch. */
-        TURN_TOO_MANY("one turn too many in the {part} ({values})"),
+        TURN_TOO_MANY("one turn too many in the {part}"),
         /** Counted on from the catch before. */
         NOT_RESET("counter not reset: the {part} holds that of the catch before ({values})"),
         /** The seconds of the run time in its place. */

@@ -1,6 +1,7 @@
 package org.gritwright.core.plausibility;
 
 import java.math.BigDecimal;
+import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.regex.Pattern;
@@ -8,6 +9,9 @@ import java.util.regex.Pattern;
 /** Numbers that a tired person writes for another. Stateless, thread-safe. */
 public final class Digits {
     private static final Pattern NUMBER = Pattern.compile("(0|[1-9]\\d*)(\\.\\d+)?");
+
+    /** By what a length is wrong: decimal point misplaced, inches and centimeters or inches and millimeters mixed up. */
+    public static final List<Double> LENGTH_FACTORS = List.of(10.0, 2.54, 25.4);
 
     private Digits() {}
 

@@ -20,9 +20,6 @@ import org.gritwright.units.Amounts;
  * for the fill to be usual. It picks none.
  */
 final class FillSlips {
-    /** Decimal point misplaced; inches and centimeters mixed up; inches and millimeters mixed up. */
-    private static final List<Double> OPENING_FACTORS = List.of(10.0, 2.54, 25.4);
-
     /** Decimal point misplaced. */
     private static final List<Double> SETTING_FACTORS = List.of(10.0);
 
@@ -78,11 +75,17 @@ final class FillSlips {
                 return false;
             }
             Setting setting = Setting.of(Amounts.of(asRead, recorded.getUnit()));
-            return point.metering().accepts(setting)
-                    && limits.isUsual(
-                            looseCubicMetersPerRevolution / point.metering().sweptCubicMetersPerRevolution(setting));
+            try {
+                return point.metering().accepts(setting)
+                        && limits.isUsual(looseCubicMetersPerRevolution
+                                / point.metering().sweptCubicMetersPerRevolution(setting));
+            } catch (RuntimeException e) {
+                // Types of others may answer what nobody entered with any exception: so it wasn't meant.
+                return false;
+            }
         };
-        for (double factor : point.setting().scale() == Setting.Scale.HEIGHT ? OPENING_FACTORS : SETTING_FACTORS) {
+        for (double factor :
+                point.setting().scale() == Setting.Scale.HEIGHT ? Digits.LENGTH_FACTORS : SETTING_FACTORS) {
             addFactorSlips(Term.GATE_SETTING, recorded, factor, restores);
         }
         Unit<Q> unit = recorded.getUnit();

@@ -166,14 +166,14 @@ final class CatchSlips {
         }
         UnaryOperator<SketchedCatch> oneTurn = one -> one.isVerification() ? one : turned(one, -1);
         add(
-                Slip.of(Term.REVOLUTIONS, Mistake.TURN_TOO_MANY, List.of(turns(1)))
+                Slip.of(Term.REVOLUTIONS, Mistake.TURN_TOO_MANY, List.of())
                         .in(day.catches().stream()
                                 .filter(one -> !one.isVerification())
                                 .map(SketchedCatch::at)
                                 .toList()),
                 1,
                 oneTurn);
-        addEach(Slip.of(Term.REVOLUTIONS, Mistake.TURN_TOO_MANY, List.of(turns(1))), one -> turned(one, -1));
+        addEach(Slip.of(Term.REVOLUTIONS, Mistake.TURN_TOO_MANY, List.of()), one -> turned(one, -1));
         for (int i = 1; i < day.catches().size(); i++) {
             SketchedCatch before = day.catches().get(i - 1);
             SketchedCatch one = day.catches().get(i);

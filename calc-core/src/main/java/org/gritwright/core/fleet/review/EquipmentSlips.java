@@ -23,16 +23,12 @@ import org.gritwright.core.plausibility.Digits;
 import org.gritwright.core.spi.Setting;
 import org.gritwright.core.spi.TypeRegistry;
 import org.gritwright.units.Amounts;
-import org.gritwright.units.InvalidInputException;
 import org.gritwright.units.SpreadingUnits;
 import org.gritwright.units.UnitSymbol;
 import org.gritwright.units.quantity.BulkDensity;
 
 /** The slips of what catches are compared with: gate opening, gear ratio, conveyor, loose bulk density, value in force. */
 final class EquipmentSlips {
-    /** Decimal point misplaced; inches and centimeters mixed up; inches and millimeters mixed up. */
-    private static final List<Double> LENGTH_FACTORS = List.of(10.0, 2.54, 25.4);
-
     /** Gates are hardly ever set lower, in meters (common practice, no source). */
     private static final double LEAST_OPENING = 0.012;
 
@@ -68,7 +64,8 @@ final class EquipmentSlips {
     private Optional<Sketch> where(ToDoubleFunction<CalibrationPoint> loose) {
         try {
             return Optional.of(day.withLoose(loose));
-        } catch (InvalidInputException e) {
+        } catch (RuntimeException e) {
+            // Types of others may answer what nobody entered with any exception: such equipment can't be.
             return Optional.empty();
         }
     }
@@ -102,7 +99,7 @@ final class EquipmentSlips {
 
     private void factors(Setting first, Predicate<Setting> which, int places) {
         Quantity<?> reading = first.quantity().orElseThrow();
-        for (double factor : first.scale() == Setting.Scale.HEIGHT ? LENGTH_FACTORS : List.of(10.0)) {
+        for (double factor : first.scale() == Setting.Scale.HEIGHT ? Digits.LENGTH_FACTORS : List.of(10.0)) {
             opening(
                     Slip.byFactor(Term.GATE_SETTING, Mistake.TOO_LARGE, factor, scaled(reading, 1 / factor)),
                     1 / factor,
@@ -168,7 +165,7 @@ final class EquipmentSlips {
             }
             Class<?> kind = UnitSymbol.of(written.getUnit()).kind();
             List<Double> factors = kind == Length.class
-                    ? LENGTH_FACTORS
+                    ? Digits.LENGTH_FACTORS
                     : kind == Dimensionless.class && isWhole(written) ? List.of(2.0) : List.of();
             int places = kind == Length.class ? (int) lengths : 1;
             for (double factor : factors) {
@@ -205,8 +202,8 @@ final class EquipmentSlips {
                             .of(words(name)),
                     places,
                     point -> density(point) * metering.sweptCubicMetersPerRevolution(point.setting()));
-        } catch (InvalidInputException e) {
-            // Such a conveyor can't be, so nobody meant it.
+        } catch (RuntimeException e) {
+            // Whatever a type answers it with, such a conveyor can't be, so nobody meant it.
             return;
         }
     }

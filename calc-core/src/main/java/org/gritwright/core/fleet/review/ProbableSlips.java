@@ -12,13 +12,14 @@ import org.gritwright.core.finding.FindingCode;
 import org.gritwright.core.finding.Slip;
 import org.gritwright.core.fleet.day.SpreaderEntry;
 import org.gritwright.core.spi.TypeRegistry;
+import org.gritwright.units.InvalidInputException;
 
 /**
  * The slips that explain a truck's day best. Each is tried on all that is written down: the likelihood of the day without it
  * over that of the day as it stands, divided by the number of places where such a slip could have been made (a likelihood ratio,
  * J. Neyman and E. S. Pearson, 1933; from memory). Without any slip the mean of a likelihood ratio is at most 1, so that by
- * Markov's inequality no more than one healthy truck in 100 seems to have a given one by a hundredfold; of simulated ones, 2 in 1000 seem to have
- * any.
+ * Markov's inequality no more than one healthy truck in 100 seems to have a given one by a hundredfold; of simulated ones, 2 in
+ * 1000 seem to have any.
  */
 public final class ProbableSlips {
     /** A slip that makes the day so many times more likely is told even where nothing else seems wrong. */
@@ -46,17 +47,7 @@ public final class ProbableSlips {
      */
     public static Optional<Finding> of(
             Sketch day, SpreaderEntry spreader, TypeRegistry types, List<Slip> ofFleet, boolean contradicted) {
-        double asItStands = day.logLikelihood();
-        // Where nothing seems wrong, most searches can't find anything, and a fleet has many such trucks.
-        boolean equipment = contradicted || day.greatestGainByEquipment() > SHOWN;
-        List<Explained> explained = Stream.of(
-                        equipment ? EquipmentSlips.of(day, spreader, types) : List.<Hypothesis>of(),
-                        CatchSlips.of(day, contradicted || !day.isAlike()),
-                        ValueSlips.of(day))
-                .flatMap(List::stream)
-                .map(one -> new Explained(one.slip(), one.logLikelihood() - asItStands))
-                .sorted(Comparator.comparingDouble(Explained::logRatio).reversed())
-                .toList();
+        List<Explained> explained = explained(day, spreader, types, contradicted);
         double best = explained.isEmpty() ? 0 : explained.get(0).logRatio();
         boolean told = best > (contradicted ? SUGGESTED : SHOWN);
         List<Slip> probable = Stream.concat(
@@ -69,5 +60,27 @@ public final class ProbableSlips {
         return probable.isEmpty()
                 ? Optional.empty()
                 : Optional.of(Finding.of(FindingCode.PROBABLE_SLIPS, Map.of("slips", several(probable))));
+    }
+
+    /** The most probable first. */
+    private static List<Explained> explained(
+            Sketch day, SpreaderEntry spreader, TypeRegistry types, boolean contradicted) {
+        double asItStands = day.logLikelihood();
+        // Where nothing seems wrong, most searches can't find anything, and a fleet has many such trucks.
+        boolean equipment = contradicted || day.greatestGainByEquipment() > SHOWN;
+        try {
+            return Stream.of(
+                            equipment ? EquipmentSlips.of(day, spreader, types) : List.<Hypothesis>of(),
+                            CatchSlips.of(day, contradicted || !day.isAlike()),
+                            ValueSlips.of(day))
+                    .flatMap(List::stream)
+                    .map(one -> new Explained(one.slip(), one.logLikelihood() - asItStands))
+                    .filter(one -> Double.isFinite(one.logRatio()))
+                    .sorted(Comparator.comparingDouble(Explained::logRatio).reversed())
+                    .toList();
+        } catch (InvalidInputException e) {
+            // A number so huge that ten times as much isn't one: what is wrong with it is said elsewhere.
+            return List.of();
+        }
     }
 }

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import javax.measure.quantity.Length;
 import org.gritwright.core.document.RejectedDocumentException;
 import org.gritwright.core.finding.Finding;
 import org.gritwright.core.finding.FindingCode;
@@ -18,6 +19,15 @@ import org.gritwright.core.fleet.assessment.NextStep;
 import org.gritwright.core.fleet.assessment.TruckAssessment;
 import org.gritwright.core.metering.BuiltInTypes;
 import org.gritwright.core.record.Document;
+import org.gritwright.core.spi.ConveyorType;
+import org.gritwright.core.spi.Parameter;
+import org.gritwright.core.spi.Parameters;
+import org.gritwright.core.spi.Spi;
+import org.gritwright.core.spi.SweptVolume;
+import org.gritwright.core.spi.TypeId;
+import org.gritwright.core.spi.TypeRegistry;
+import org.gritwright.units.Amounts;
+import org.gritwright.units.SpreadingUnits;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -63,8 +73,12 @@ class ProbableSlipsTest {
     }
 
     private static List<TruckAssessment> assess(String document) {
+        return assess(document, BuiltInTypes.registry());
+    }
+
+    private static List<TruckAssessment> assess(String document, TypeRegistry types) {
         try {
-            return FleetAssessor.of(BuiltInTypes.registry())
+            return FleetAssessor.of(types)
                     .assess(Document.FLEET_DAY.read(
                             new ByteArrayInputStream(document.getBytes(StandardCharsets.UTF_8))));
         } catch (IOException | RejectedDocumentException e) {
@@ -202,5 +216,68 @@ class ProbableSlipsTest {
                                 + " median is 0.8001: check the entries.");
         assertThat(trucks.get(3).nextStep()).isEqualTo(NextStep.CHECK_ENTRIES);
         assertThat(trucks.get(2).nextStep()).isEqualTo(NextStep.CHECK_ROAD_SPEED);
+    }
+
+    /** A chain of others that fails on every pitch but the one that it was made for, also where it sweeps. */
+    private record Touchy() implements ConveyorType {
+        private static final Parameter<Length> PITCH = Parameter.length(
+                "chainPitch", Amounts.of(0.01, SpreadingUnits.INCH), Amounts.of(1000, SpreadingUnits.INCH));
+
+        @Override
+        public TypeId id() {
+            return TypeId.of("example.org/touchy", 1);
+        }
+
+        @Override
+        public int spiLevel() {
+            return Spi.LEVEL;
+        }
+
+        @Override
+        public List<Parameter<?>> parameters() {
+            return List.of(PITCH);
+        }
+
+        @Override
+        public boolean meteredByGate() {
+            return true;
+        }
+
+        @Override
+        public SweptVolume sweptVolume(Parameters given) {
+            double meters = given.si(PITCH);
+            if (meters > 0.07) {
+                throw new IllegalStateException("never made so long");
+            }
+            return area -> {
+                if (meters < 0.06 || area > 0.1) {
+                    throw new ArithmeticException("never turned so");
+                }
+                return 8 * meters * area;
+            };
+        }
+    }
+
+    @Test
+    void aTypeThatThrowsWhatItLikesWhereASlipIsTriedStopsNoTruck() {
+        String touchy =
+                TRUCK.replace("\"drag-chain\"", "\"example.org/touchy\"").replace(", \"teeth\": \"8\"", "");
+        TypeRegistry types = BuiltInTypes.registry().with(List.of(new Touchy()), List.of());
+
+        assertThat(slips(assess(day(List.of(touchy)).replace("60 pulse/rev", "30 pulse/rev"), types)
+                        .get(0)))
+                .first()
+                .asString()
+                .startsWith("pulses per revolution × 2 (60 pulse/rev)");
+    }
+
+    @Test
+    void numbersAtTheEndOfWhatANumberCanBeStopNoTruck() {
+        List<TruckAssessment> fleet =
+                assess(day(List.of(TRUCK.replace("60 pulse/rev", "1e308 pulse/rev"), TRUCK.replace("T-1", "T-2"))));
+
+        assertThat(fleet.get(0).nextStep()).isIn(NextStep.FIX_RECORD, NextStep.FIND_FAULT);
+        assertThat(fleet.get(1).isRefused()).isFalse();
+        assertThat(fleet.get(1).points()).hasSize(1);
     }
 }
