@@ -62,6 +62,9 @@ public final class Verification {
     /** Beyond so many times the greatest correction, no wear explains an error (common practice, no source). */
     private static final double GREATEST_DRIFT = 2;
 
+    /** Standard uncertainties of a count, with which a shortfall is shown (common practice, no source). */
+    private static final double COVERED = 2;
+
     private final VerificationCatch source;
     private final Optional<Calibration> calibration;
     private final CatchAllowances allowances;
@@ -295,7 +298,9 @@ public final class Verification {
                             "tolerance", number(tolerance.limit()),
                             "which", calibrationError.isPresent() ? Term.CALIBRATION_ERROR : Term.DELIVERY_ERROR)));
         }
-        if (!tolerance.acceptsRatio(deliveryError)) {
+        // As the count resolves it: a shortfall of one pulse may be none.
+        double shown = Math.max(0, Math.abs(deliveryError) - COVERED * countUncertainty());
+        if (!tolerance.acceptsRatio(shown)) {
             Map<String, Argument> about = new LinkedHashMap<>();
             about.put("delivered", number(mass(believedKilograms())));
             about.put("expected", number(mass(source.run().expectedKilograms())));
@@ -304,6 +309,11 @@ public final class Verification {
             found.add(Finding.of(deliveryError < 0 ? FindingCode.SHORTFALL : FindingCode.OVERRUN, about));
         }
         return found;
+    }
+
+    /** Relative to what was expected. */
+    private double countUncertainty() {
+        return Math.sqrt(sums.counting()) / source.run().expectedKilograms();
     }
 
     /** What the truck believes it laid; where it believes nothing, what was caught. */

@@ -147,11 +147,15 @@ public record Scale(
         return Double.isInfinite(limit) ? OptionalDouble.empty() : OptionalDouble.of(limit);
     }
 
-    /** A reading may miss its test weight by a division (common practice, no source), or by what the scale's accuracy allows. */
+    /**
+     * A reading may miss its test weight by a division (common practice, no source), or by what the scale's accuracy allows;
+     * where nobody knows it, by what is taken for it.
+     */
     double acceptedMissKilograms(Quantity<Mass> testWeight) {
         double step = Amounts.si(Mass.class, division);
-        return Math.max(
-                step, accuracy.map(a -> a.limitKilograms(testWeight, division)).orElse(0.0) + step / 2);
+        double allowed = accuracy.map(a -> a.limitKilograms(testWeight, division))
+                .orElse(COMMON_SPAN_LIMIT * Amounts.si(Mass.class, testWeight));
+        return Math.max(step, allowed + step / 2);
     }
 
     private static double missed(ScaleCheck check) {

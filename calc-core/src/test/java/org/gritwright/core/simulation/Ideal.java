@@ -1,16 +1,19 @@
 package org.gritwright.core.simulation;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.IntStream;
 import javax.measure.Quantity;
 import org.gritwright.core.fleet.day.CatchEntry;
 import org.gritwright.core.fleet.day.FleetDay;
 import org.gritwright.core.fleet.day.InForceEntry;
 import org.gritwright.core.fleet.day.TruckDay;
 import org.gritwright.core.metering.Spreader;
+import org.gritwright.core.spi.FillLimits;
 import org.gritwright.units.Amounts;
 import org.gritwright.units.InvalidInputException;
 
@@ -19,8 +22,8 @@ import org.gritwright.units.InvalidInputException;
  * nothing of this truck but its document. Nothing of the assessment is used: only entries, and the geometry of the types.
  *
  * <p>The log-likelihood ℓ of a document without fault is that of a joint normal distribution of the logarithms of all
- * discharges it states ({@link Evidence}), with the simulator's priors for fill, drift and the spans of scales
- * marginalized, plus the logarithms of what is said of delivery, road and habits ({@link Habits}). Under a fault it is that
+ * discharges it states ({@link Evidence}), with the simulator's priors for fill, drift, the spans of scales and
+ * the scatter of catches marginalized (a document that states its scatter states the true one), plus the logarithms of what is said of delivery, road and habits ({@link Habits}). Under a fault it is that
  * of the repaired document. A fault that can be repaired in n ways has made any of them with the chance 1/n, so
  *
  * <p>Λ = 2·(max ℓ(repaired) − ln n − ℓ(recorded)).
@@ -38,20 +41,50 @@ final class Ideal {
     /** Of the logarithm of value in force ÷ discharge: from 0 to 15 % either way. */
     static final double DRIFT_DEVIATION = 0.06;
 
+    /** Points of equal probability of the scatter of catches, where the document doesn't state it. */
+    private static final int SCATTERS = 8;
+
     /** A rounded copy of the day's calibration agrees with it to less. */
     static final double COPIED = 0.0015;
 
+    /**
+     * What is known of how full conveyors run, as a normal distribution of the logarithm.
+     *
+     * @param mean of the logarithm of the fill
+     * @param deviation its standard deviation
+     */
+    record Fill(double mean, double deviation) {
+        /** As the simulator draws it. */
+        static final Fill DRAWN = new Fill(TruckMaker.FILL_MEAN, TruckMaker.FILL_DEVIATION);
+
+        /** As far as the usual fills of a type tell, which are common practice: 95 % of all trucks are within them. */
+        static Fill usual(FillLimits limits) {
+            return new Fill(
+                    Math.log(limits.lowestUsual() * limits.highestUsual()) / 2,
+                    Math.log(limits.highestUsual() / limits.lowestUsual()) / 4);
+        }
+    }
+
     private final TrueTruck truth;
     private final FleetDay recorded;
+    private final Fill fill;
     private final Set<Optional<Quantity<?>>> copied;
     private final double spanVariance;
+    private final double[] scatters;
     private final double without;
 
     Ideal(TrueTruck truth, FleetDay recorded) {
+        this(truth, recorded, Fill.DRAWN);
+    }
+
+    /** Somebody who knows no more of fills than this. */
+    Ideal(TrueTruck truth, FleetDay recorded, Fill fill) {
         this.truth = truth;
         this.recorded = recorded;
+        this.fill = fill;
         this.copied = copied(recorded);
         this.spanVariance = spanVariance(truth);
+        this.scatters = scatters(truth);
         this.without = logLikelihood(recorded);
     }
 
@@ -109,6 +142,17 @@ final class Ideal {
         return limit * limit / 3;
     }
 
+    /** What the scatter may be by the document: what it states, or else the simulator's prior in equal parts. */
+    private static double[] scatters(TrueTruck truth) {
+        if (truth.plan().states()) {
+            return new double[] {truth.repeatability()};
+        }
+        double span = Math.log(TruckMaker.GREATEST_REPEATABILITY / TruckMaker.LEAST_REPEATABILITY);
+        return IntStream.range(0, SCATTERS)
+                .mapToDouble(i -> TruckMaker.LEAST_REPEATABILITY * Math.exp(span * (i + 0.5) / SCATTERS))
+                .toArray();
+    }
+
     /** Whether it can be computed with at all. */
     boolean isPossible() {
         return without != Double.NEGATIVE_INFINITY;
@@ -128,8 +172,21 @@ final class Ideal {
         }
     }
 
+    /** With the scatter marginalized, as far as the document doesn't state it. */
     private double discharges(FleetDay day, TruckDay truck) {
-        Evidence evidence = Evidence.of(day, truck, truth.repeatability());
+        double[] each = Arrays.stream(scatters)
+                .map(scatter -> discharges(day, truck, scatter))
+                .toArray();
+        double greatest = Arrays.stream(each).max().orElseThrow();
+        return greatest
+                + Math.log(Arrays.stream(each)
+                        .map(one -> Math.exp(one - greatest))
+                        .average()
+                        .orElseThrow());
+    }
+
+    private double discharges(FleetDay day, TruckDay truck, double scatter) {
+        Evidence evidence = Evidence.of(day, truck, scatter);
         Spreader spreader = truck.spreader().spreader(Equipment.TYPES);
         List<Double> deviations = new ArrayList<>();
         List<Evidence.Discharge> all = new ArrayList<>(evidence.discharges());
@@ -144,12 +201,12 @@ final class Ideal {
                         Optional.empty()));
             }
         }
-        all.forEach(one -> deviations.add(one.logarithm() - one.logarithmOfLoose() - TruckMaker.FILL_MEAN));
+        all.forEach(one -> deviations.add(one.logarithm() - one.logarithmOfLoose() - fill.mean()));
         double[][] covariance = new double[all.size()][all.size()];
         for (int i = 0; i < all.size(); i++) {
             for (int j = 0; j < all.size(); j++) {
                 covariance[i][j] = covariance(all.get(i), all.get(j), i == j)
-                        + square(TruckMaker.FILL_DEVIATION)
+                        + square(fill.deviation())
                         + (all.get(i).opening() == all.get(j).opening() ? square(TruckMaker.SHAPE_DEVIATION) : 0)
                         + (i >= caught && j >= caught ? square(DRIFT_DEVIATION) : 0);
             }
@@ -197,10 +254,20 @@ final class Ideal {
      */
     Decision decision() {
         TruckDay truck = recorded.trucks().get(0);
-        Evidence evidence = Evidence.of(recorded, truck, truth.repeatability());
+        double[] weights = Arrays.stream(scatters)
+                .map(scatter -> discharges(recorded, truck, scatter))
+                .toArray();
+        double greatest = Arrays.stream(weights).max().orElseThrow();
         boolean within = true;
         for (InForceEntry held : Evidence.held(truck)) {
-            double inside = insideTolerance(evidence, held);
+            double inside = 0;
+            double whole = 0;
+            for (int i = 0; i < scatters.length; i++) {
+                double weight = Math.exp(weights[i] - greatest);
+                inside += weight * insideTolerance(Evidence.of(recorded, truck, scatters[i]), held);
+                whole += weight;
+            }
+            inside /= whole;
             if (inside <= DayMaker.RISK) {
                 return Decision.OUTSIDE;
             }

@@ -74,14 +74,14 @@ class CaughtMassFindingsTest {
     }
 
     @Test
-    void aCheckThatMissesByMoreThanADivisionDoubtsTheData() {
-        Finding finding = only(FindingCode.SCALE_CHECK_MISSED, checkedWith(50.2));
+    void aCheckThatMissesByMoreThanAScaleOfUnknownAccuracyMayDoubtsTheData() {
+        Finding finding = only(FindingCode.SCALE_CHECK_MISSED, checkedWith(50.6));
 
         assertThat(finding.severity()).isEqualTo(Severity.ERROR);
         assertThat(finding.code().doubtsData()).isTrue();
-        assertThat(numbers(finding)).isEqualTo(Map.of("reading", pounds(50.2), "testWeight", pounds(50)));
-        assertThat(finding.sentence()).isEqualTo("Scale S-2 showed 50.2 lb for a test weight of 50 lb that day.");
-        assertThat(checkedWith(49.8)).extracting(Finding::code).containsExactly(FindingCode.SCALE_CHECK_MISSED);
+        assertThat(numbers(finding)).isEqualTo(Map.of("reading", pounds(50.6), "testWeight", pounds(50)));
+        assertThat(finding.sentence()).isEqualTo("Scale S-2 showed 50.6 lb for a test weight of 50 lb that day.");
+        assertThat(checkedWith(49.4)).extracting(Finding::code).containsExactly(FindingCode.SCALE_CHECK_MISSED);
     }
 
     @Test
@@ -89,6 +89,13 @@ class CaughtMassFindingsTest {
         assertThat(checkedWith(50.1)).isEmpty();
         assertThat(checkedWith(49.9)).isEmpty();
         assertThat(checkedWith(50)).isEmpty();
+    }
+
+    /** 1 % of 50 lb and half a division of 0.1 lb. */
+    @Test
+    void aScaleOfUnknownAccuracyMayBeOffByOnePercent() {
+        assertThat(checkedWith(50.5)).isEmpty();
+        assertThat(checkedWith(49.5)).isEmpty();
     }
 
     @Test
@@ -100,6 +107,9 @@ class CaughtMassFindingsTest {
         assertThat(stated.acceptedMissKilograms(pounds(550)))
                 .isCloseTo(Amounts.si(Mass.class, pounds(1.7)), within(1e-12));
         assertThat(UNCHECKED.acceptedMissKilograms(pounds(50)))
+                .isCloseTo(Amounts.si(Mass.class, pounds(0.55)), within(1e-12));
+        // Not even a division is 1 % of 5 lb and half of one.
+        assertThat(UNCHECKED.acceptedMissKilograms(pounds(4)))
                 .isCloseTo(Amounts.si(Mass.class, UNCHECKED.division()), within(1e-12));
     }
 

@@ -4,12 +4,10 @@ import static org.gritwright.core.finding.Argument.number;
 
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Stream;
 import org.gritwright.core.calibration.Calibration;
 import org.gritwright.core.finding.Finding;
 import org.gritwright.core.finding.FindingCode;
 import org.gritwright.core.judgement.Tolerance;
-import org.gritwright.core.observation.ErrorSource;
 import org.gritwright.core.uncertainty.Measured;
 import org.gritwright.core.uncertainty.NormalizedError;
 import org.gritwright.core.verification.VerificationSeries;
@@ -22,21 +20,12 @@ import org.gritwright.units.quantity.DischargePerRevolution;
  *
  * <p>They contradict each other if they differ by more than the day's tolerance, and by more than their uncertainties explain.
  * A normalized error beyond 1 is the usual sign of that (ISO 13528; from memory); but a fleet has a dozen trucks, and one in
- * twenty healthy ones would then be told to look for a fault, so the limit here is 1.5 (our choice: about 0.3 % of them).
+ * twenty healthy ones would then be told to look for a fault, so the limit here is 1.75 (our choice: 0.3 % of those that are simulated).
  */
 final class Agreement {
-    private static final double LIMIT = 1.5;
-
-    /** Where nobody knows how the catches scatter, their stated uncertainty is too small (common practice, no source). */
-    private static final Tolerance UNKNOWN_SCATTER = Tolerance.percent(10);
+    private static final double LIMIT = 1.75;
 
     private Agreement() {}
-
-    private static boolean isScatterKnown(VerificationSeries series) {
-        return Stream.of(ErrorSource.SCATTER, ErrorSource.REPEATABILITY)
-                .anyMatch(source ->
-                        series.judgement().budget().component(source.key()).isPresent());
-    }
 
     static Optional<Finding> contradiction(Calibration calibration, VerificationSeries series, Tolerance tolerance) {
         Optional<NormalizedError> difference = series.comparedWith(calibration);
@@ -47,8 +36,7 @@ final class Agreement {
         Measured<DischargePerRevolution> calibrated = calibration.dischargePerRevolution();
         Measured<DischargePerRevolution> verified =
                 series.dischargePerRevolution().orElseThrow();
-        Tolerance limit = isScatterKnown(series) ? tolerance : UNKNOWN_SCATTER;
-        return limit.acceptsRatio(si(verified) / si(calibrated) - 1)
+        return tolerance.acceptsRatio(si(verified) / si(calibrated) - 1)
                 ? Optional.empty()
                 : Optional.of(Finding.of(
                         FindingCode.CALIBRATION_DISAGREES,

@@ -18,8 +18,8 @@ import org.gritwright.core.verification.VerificationSeries;
 /**
  * Follows the day's catches at one point: a catch that calls for a correction proposes a correction, a later catch with another
  * value in force shows what was entered, and that or a still later one may confirm it. The catch that a correction was made
- * from never corrects again, and one that passes with the value as found speaks against the proposal. Each catch costs about
- * the same, however many came before.
+ * from never corrects again, and one that passes with the value as found speaks against the proposal, as do all together where they
+ * no longer call for it. Each catch costs about the same, however many came before.
  */
 final class CorrectionTrail {
     private final SeriesFollower together = new SeriesFollower();
@@ -48,6 +48,9 @@ final class CorrectionTrail {
             contradictions.add(Finding.of(
                     FindingCode.CATCHES_DISAGREE,
                     Map.of("error", number(verification.calibrationError().orElseThrow()))));
+            replace(Optional.empty());
+        } else if (proposed && !begins && series.advice() != Advice.CORRECT) {
+            // What the first catches called for, all together don't.
             replace(Optional.empty());
         }
         confirmable = (begins || confirmable)

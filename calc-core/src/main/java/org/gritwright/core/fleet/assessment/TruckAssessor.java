@@ -24,6 +24,7 @@ import org.gritwright.core.fleet.day.ChangeEntry;
 import org.gritwright.core.fleet.day.RoadSpeedEntry;
 import org.gritwright.core.fleet.day.TruckDay;
 import org.gritwright.core.fleet.day.Yard;
+import org.gritwright.core.fleet.review.DeliverySlips;
 import org.gritwright.core.fleet.review.FleetReview;
 import org.gritwright.core.fleet.review.ProbableSlips;
 import org.gritwright.core.fleet.review.Sketch;
@@ -72,9 +73,10 @@ final class TruckAssessor {
     }
 
     private Optional<Sketch> sketched() {
-        boolean caught = !read.calibrationCatches().isEmpty()
+        boolean tells = !read.calibrationCatches().isEmpty()
+                || !read.inForce().isEmpty()
                 || histories.stream().flatMap(PointHistory::standing).findAny().isPresent();
-        return read.refusals().isEmpty() && caught
+        return read.refusals().isEmpty() && tells
                 ? Optional.of(Sketch.of(
                         read.calibrationCatches(),
                         histories.stream().flatMap(PointHistory::standing).toList(),

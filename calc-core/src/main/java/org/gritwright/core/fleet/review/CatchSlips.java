@@ -1,5 +1,7 @@
 package org.gritwright.core.fleet.review;
 
+import java.math.BigDecimal;
+import java.math.MathContext;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.List;
@@ -10,6 +12,7 @@ import java.util.function.UnaryOperator;
 import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
 import javax.measure.Quantity;
+import javax.measure.Unit;
 import javax.measure.quantity.Mass;
 import javax.measure.quantity.Time;
 import org.gritwright.core.finding.Slip;
@@ -47,6 +50,9 @@ final class CatchSlips {
      * @param ofOne whether slips of single catches are looked for too
      */
     static List<Hypothesis> of(Sketch day, boolean ofOne) {
+        if (day.catches().isEmpty()) {
+            return List.of();
+        }
         CatchSlips made = new CatchSlips(day, ofOne ? day.worstFitting(MOST_CATCHES) : List.of());
         made.masses();
         made.tares();
@@ -118,9 +124,13 @@ final class CatchSlips {
         List<OffsetDateTime> at = without.size() == day.catches().size()
                 ? List.of()
                 : without.stream().map(SketchedCatch::at).toList();
-        Quantity<Mass> tare = Amounts.ofSi(
-                tares[tares.length / 2],
-                without.get(0).source().caught().total().getUnit());
+        Unit<Mass> unit = without.get(0).source().caught().total().getUnit();
+        // What containers of the kind weigh, about.
+        Quantity<Mass> tare = Amounts.of(
+                new BigDecimal(Amounts.in(Amounts.ofSi(tares[tares.length / 2], unit), unit))
+                        .round(new MathContext(2))
+                        .doubleValue(),
+                unit);
         all.add(new Hypothesis(
                 Slip.of(Term.TARE, Mistake.FORGOTTEN, List.of(tare)).in(at), repaired, tares.length));
     }

@@ -80,8 +80,8 @@ final class EquipmentSlips {
 
     /** All openings read in the same wrong way, or one of them. */
     private void openings() {
-        List<Setting> settings = day.catches().stream()
-                .map(one -> one.point().setting())
+        List<Setting> settings = day.points()
+                .map(CalibrationPoint::setting)
                 .filter(setting -> setting.quantity().isPresent())
                 .distinct()
                 .toList();
@@ -228,7 +228,7 @@ final class EquipmentSlips {
                         UNLIKELY);
             }
         }
-        OptionalDouble median = day.medianLogFill();
+        OptionalDouble median = day.catches().isEmpty() ? day.medianLogFillOfHeld() : day.medianLogFill();
         if (ratio == 1 && median.isPresent()) {
             double implied = Math.exp(day.usualLogFill() - median.getAsDouble());
             if (implied > 2.5) {
@@ -254,8 +254,8 @@ final class EquipmentSlips {
     /** Pounds per cubic foot written as kilograms per cubic meter, and the other way round. */
     private void densities() {
         double factor = Amounts.si(BulkDensity.class, Amounts.of(1, SpreadingUnits.POUND_PER_CUBIC_FOOT));
-        List<Quantity<BulkDensity>> written = day.catches().stream()
-                .map(one -> one.point().material().looseBulkDensity())
+        List<Quantity<BulkDensity>> written = day.points()
+                .map(point -> point.material().looseBulkDensity())
                 .distinct()
                 .toList();
         if (written.size() != 1) {

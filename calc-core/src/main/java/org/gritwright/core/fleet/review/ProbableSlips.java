@@ -18,12 +18,12 @@ import org.gritwright.units.InvalidInputException;
  * The slips that explain a truck's day best. Each is tried on all that is written down: the likelihood of the day without it
  * over that of the day as it stands, divided by the number of places where such a slip could have been made (a likelihood ratio,
  * J. Neyman and E. S. Pearson, 1933; from memory). Without any slip the mean of a likelihood ratio is at most 1, so that by
- * Markov's inequality no more than one healthy truck in 100 seems to have a given one by a hundredfold; of simulated ones, 2 in
- * 1000 seem to have any.
+ * Markov's inequality no more than one healthy truck in 30 seems to have a given one by thirtyfold; of simulated ones, 6 in 1000
+ * seem to have any.
  */
 public final class ProbableSlips {
     /** A slip that makes the day so many times more likely is told even where nothing else seems wrong. */
-    private static final double SHOWN = Math.log(100);
+    private static final double SHOWN = Math.log(30);
 
     /** One that makes it so many times more likely is told where something else does. */
     private static final double SUGGESTED = Math.log(2);
@@ -38,7 +38,7 @@ public final class ProbableSlips {
     /**
      * What may have been written down wrongly.
      *
-     * @param day the day, with one catch or more
+     * @param day the day, with one catch or value in force or more
      * @param spreader the equipment as it was written down
      * @param types the types that are known
      * @param ofFleet slips that other trucks show, which come first

@@ -16,9 +16,11 @@ import java.util.function.ToDoubleFunction;
 import java.util.function.ToIntFunction;
 import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
+import java.util.stream.DoubleStream;
 import java.util.stream.Stream;
 import org.gritwright.core.calibration.Calibration;
 import org.gritwright.core.calibration.CalibrationCatch;
+import org.gritwright.core.calibration.CalibrationFactor;
 import org.gritwright.core.calibration.CalibrationInForce;
 import org.gritwright.core.observation.CalibrationPoint;
 import org.gritwright.core.observation.CatchLimits;
@@ -26,6 +28,7 @@ import org.gritwright.core.spi.FillLimits;
 import org.gritwright.core.verification.VerificationCatch;
 import org.gritwright.units.Amounts;
 import org.gritwright.units.quantity.DischargePerRevolution;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A truck's day as the numbers that a slip would change, and how likely they are where nobody slipped: the apparent fill is
@@ -64,7 +67,7 @@ public record Sketch(
     /** Catches at one point that differ by no more, as logarithms, hide no slip that could be told from their scatter. */
     private static final double ALIKE = 0.01;
 
-    /** How far an entered value may be from the one it was rounded from where the display's step isn't known. */
+    /** People round by so much before they enter a value, however fine the display's step is. */
     private static final double ROUNDED = 0.002;
 
     /** What happens only by a slip that is not looked for. */
@@ -86,8 +89,18 @@ public record Sketch(
      * @param point the point
      * @param kilogramsPerRevolution the value
      * @param looseKilograms as of a catch
+     * @param entered as a person entered it; none for one that the day found
      */
-    record Held(int place, CalibrationPoint point, double kilogramsPerRevolution, double looseKilograms) {}
+    record Held(
+            int place,
+            CalibrationPoint point,
+            double kilogramsPerRevolution,
+            double looseKilograms,
+            Optional<CalibrationFactor> entered) {
+        Held with(double kilograms, double loose) {
+            return new Held(place, point, kilograms, loose, entered);
+        }
+    }
 
     /**
      * A truck's day.
@@ -132,25 +145,45 @@ public record Sketch(
             // A later catch at the point may have been made with a correction.
             boolean first = verified.add(place.applyAsInt(one.point()));
             if (first && !known.contains(one.inForce().kilogramsPerRevolution())) {
-                unlisted += !known.isEmpty() && !isFound(one.inForce(), place.applyAsInt(one.point()), found) ? 1 : 0;
+                unlisted += !known.isEmpty() && !isEntered(one.inForce(), place.applyAsInt(one.point()), found) ? 1 : 0;
                 add(one.inForce(), place.applyAsInt(one.point()), found, held);
             }
         }
-        FillLimits fill =
-                limits.fill().orElseGet(() -> catches.get(0).point().metering().fillLimits());
+        FillLimits fill = limits.fill()
+                .orElseGet(() -> points(catches, held)
+                        .findFirst()
+                        .orElseThrow()
+                        .metering()
+                        .fillLimits());
         List<Double> scatters = limits.allowances()
                 .repeatability()
                 .map(one -> List.of(Math.max(LEAST_SCATTER, one.relative())))
                 .orElse(List.of(0.004, 0.008, 0.016, 0.032));
         List<Held> expected = Stream.concat(
                         listed.stream()
-                                .map(one ->
-                                        held(place.applyAsInt(one.point()), one.point(), one.kilogramsPerRevolution())),
+                                .map(one -> held(
+                                        place.applyAsInt(one.point()),
+                                        one.point(),
+                                        one.kilogramsPerRevolution(),
+                                        Optional.of(one.factor()))),
                         calibrations.stream()
-                                .map(one ->
-                                        held(place.applyAsInt(one.point()), one.point(), kilogramsPerRevolution(one))))
+                                .map(one -> held(
+                                        place.applyAsInt(one.point()),
+                                        one.point(),
+                                        kilogramsPerRevolution(one),
+                                        Optional.empty())))
                 .toList();
         return new Sketch(catches, List.copyOf(held), expected, fill, scatters, unlisted, places.size());
+    }
+
+    private static Stream<CalibrationPoint> points(List<SketchedCatch> catches, List<Held> held) {
+        return Stream.concat(
+                catches.stream().map(SketchedCatch::point), held.stream().map(Held::point));
+    }
+
+    /** Of catches first, then of values in force. */
+    Stream<CalibrationPoint> points() {
+        return points(catches, held);
     }
 
     private static double kilogramsPerRevolution(Calibration calibration) {
@@ -161,22 +194,35 @@ public record Sketch(
 
     private static void add(CalibrationInForce one, int place, Map<Integer, Double> found, List<Held> held) {
         if (!isFound(one, place, found)) {
-            held.add(held(place, one.point(), one.kilogramsPerRevolution()));
+            held.add(held(place, one.point(), one.kilogramsPerRevolution(), Optional.of(one.factor())));
         }
     }
 
-    private static Held held(int place, CalibrationPoint point, double kilogramsPerRevolution) {
-        return new Held(place, point, kilogramsPerRevolution, SketchedCatch.loose(point));
+    private static Held held(
+            int place, CalibrationPoint point, double kilogramsPerRevolution, Optional<CalibrationFactor> entered) {
+        return new Held(place, point, kilogramsPerRevolution, SketchedCatch.loose(point), entered);
     }
 
     /** Whether a value is the day's calibration, as a display or a person rounds it: then it tells nothing more. */
     private static boolean isFound(CalibrationInForce one, int place, Map<Integer, Double> found) {
-        Double calibrated = found.get(place);
-        double step = one.displayStep()
-                .map(size -> size.getValue().doubleValue()
-                        / one.factor().value().getValue().doubleValue())
-                .orElse(ROUNDED);
-        return calibrated != null && Math.abs(one.kilogramsPerRevolution() / calibrated - 1) <= step;
+        return isNear(one, found.get(place), Math.max(ROUNDED, step(one).orElse(0)));
+    }
+
+    /** Whether it is just that which a display makes of the day's calibration. */
+    private static boolean isEntered(CalibrationInForce one, int place, Map<Integer, Double> found) {
+        return isNear(one, found.get(place), step(one).orElse(ROUNDED));
+    }
+
+    private static boolean isNear(CalibrationInForce one, @Nullable Double calibrated, double limit) {
+        return calibrated != null && Math.abs(one.kilogramsPerRevolution() / calibrated - 1) <= limit;
+    }
+
+    /** Of the display, relative to the value. */
+    private static OptionalDouble step(CalibrationInForce one) {
+        return one.displayStep()
+                .map(size -> OptionalDouble.of(size.getValue().doubleValue()
+                        / one.factor().value().getValue().doubleValue()))
+                .orElse(OptionalDouble.empty());
     }
 
     Sketch with(UnaryOperator<SketchedCatch> change) {
@@ -211,7 +257,7 @@ public record Sketch(
             known[one.place()] = known[one.place()] > 0 ? known[one.place()] : loose.applyAsDouble(one.point());
         }
         return with(one -> one.withLoose(known[one.place()]))
-                .withHeld(one -> new Held(one.place(), one.point(), one.kilogramsPerRevolution(), known[one.place()]));
+                .withHeld(one -> one.with(one.kilogramsPerRevolution(), known[one.place()]));
     }
 
     /** The logarithm of the apparent fill of a catch; none where nothing tells of its turns. */
@@ -223,22 +269,29 @@ public record Sketch(
     }
 
     /**
-     * The material of the first catch.
+     * The material of the first catch, or else of the first value in force.
      *
      * @return its name
      */
     public String material() {
-        return catches.get(0).point().material().name();
+        return points().findFirst().orElseThrow().material().name();
+    }
+
+    /** The middle one of the fills that values in force imply, as a logarithm. */
+    OptionalDouble medianLogFillOfHeld() {
+        return middle(held.stream().mapToDouble(one -> Math.log(one.kilogramsPerRevolution() / one.looseKilograms())));
     }
 
     /** The middle one of the catches' fills, as a logarithm; none without a catch that tells. */
     OptionalDouble medianLogFill() {
-        double[] fills = catches.stream()
+        return middle(catches.stream()
                 .map(Sketch::logFill)
                 .filter(OptionalDouble::isPresent)
-                .mapToDouble(OptionalDouble::getAsDouble)
-                .sorted()
-                .toArray();
+                .mapToDouble(OptionalDouble::getAsDouble));
+    }
+
+    private static OptionalDouble middle(DoubleStream logFills) {
+        double[] fills = logFills.sorted().toArray();
         return fills.length == 0 ? OptionalDouble.empty() : OptionalDouble.of(fills[fills.length / 2]);
     }
 
@@ -419,11 +472,17 @@ public record Sketch(
         if (one.revolutions().isEmpty()) {
             return 0;
         }
-        double logarithm = Math.log(one.revolutions().getAsDouble() * one.heldKilograms() / one.expectedKilograms());
-        double usual =
-                (1 - SLOW) * Math.exp(NormalEstimates.logDensity(logarithm, DRIVE * DRIVE + one.turnsVariance()));
-        double slow = logarithm > -SLOWEST && logarithm < 0 ? SLOW / SLOWEST : 0;
-        return Math.log(usual + slow + NEVER);
+        return logDelivered(
+                Math.log(one.revolutions().getAsDouble() * one.heldKilograms() / one.expectedKilograms()),
+                one.turnsVariance(),
+                SLOW);
+    }
+
+    /** How likely a logarithm of delivered ÷ expected is, where a drive is slow with a given probability. */
+    static double logDelivered(double logarithm, double variance, double slow) {
+        double usual = (1 - slow) * Math.exp(NormalEstimates.logDensity(logarithm, DRIVE * DRIVE + variance));
+        boolean maybeSlow = logarithm > -SLOWEST && logarithm < 0;
+        return Math.log(usual + (maybeSlow ? slow / SLOWEST : 0) + NEVER);
     }
 
     private static double ofDisplay(SketchedCatch one) {

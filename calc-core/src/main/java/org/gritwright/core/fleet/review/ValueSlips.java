@@ -3,18 +3,36 @@ package org.gritwright.core.fleet.review;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import javax.measure.Quantity;
+import javax.measure.quantity.Mass;
+import org.gritwright.core.calibration.CalibrationFactor;
 import org.gritwright.core.calibration.CalibrationInForce;
 import org.gritwright.core.finding.Slip;
 import org.gritwright.core.finding.Slip.Mistake;
 import org.gritwright.core.finding.Term;
 import org.gritwright.core.verification.VerificationCatch;
+import org.gritwright.units.Amounts;
+import org.gritwright.units.SpreadingUnits;
 
-/** Values in force: those that catches were made with are not those that the truck lists, nor the day's calibration. */
+/**
+ * Values in force: those that catches were made with are not those that the truck lists, nor the day's calibration; or, where
+ * nothing was caught, they don't fit the equipment.
+ */
 final class ValueSlips {
+    private static final double POUNDS_PER_KILOGRAM = 1 / Amounts.si(Mass.class, Amounts.of(1, SpreadingUnits.POUND));
+
     private ValueSlips() {}
 
     static List<Hypothesis> of(Sketch day) {
         List<Hypothesis> all = new ArrayList<>();
+        if (day.catches().isEmpty()) {
+            for (double factor : List.of(10.0, POUNDS_PER_KILOGRAM)) {
+                day.held().forEach(value -> {
+                    all.add(scaled(day, value, factor, Mistake.TOO_SMALL));
+                    all.add(scaled(day, value, 1 / factor, Mistake.TOO_LARGE));
+                });
+            }
+        }
         if (day.unlisted() == 0) {
             return all;
         }
@@ -30,6 +48,25 @@ final class ValueSlips {
         return all;
     }
 
+    /** Its decimal point moved, or in another unit of mass. */
+    private static Hypothesis scaled(Sketch day, Sketch.Held value, double factor, Mistake mistake) {
+        double kilograms = value.kilogramsPerRevolution() * factor;
+        Slip slip = Slip.byFactor(
+                Term.VALUE_IN_FORCE,
+                mistake,
+                Math.max(factor, 1 / factor),
+                instead(value, value.entered().orElseThrow(), kilograms));
+        return new Hypothesis(
+                slip,
+                List.of(day.withHeld(one -> one.equals(value) ? one.with(kilograms, one.looseKilograms()) : one)),
+                day.held().size());
+    }
+
+    private static Quantity<?> instead(Sketch.Held value, CalibrationFactor written, double kilograms) {
+        return written.withDischarge(kilograms, value.point().metering().feedback())
+                .value();
+    }
+
     /** Either may be the wrong one. */
     private static Hypothesis notAsExpected(Sketch day, Sketch.Held expected, CalibrationInForce used) {
         double other = used.kilogramsPerRevolution();
@@ -40,11 +77,7 @@ final class ValueSlips {
                 Slip.of(
                         Term.VALUE_IN_FORCE,
                         Mistake.NOT_AS_LISTED,
-                        List.of(used.factor()
-                                .withDischarge(
-                                        expected.kilogramsPerRevolution(),
-                                        expected.point().metering().feedback())
-                                .value())),
+                        List.of(instead(expected, used.factor(), expected.kilogramsPerRevolution()))),
                 List.of(asExpected.without(other), day.without(expected.kilogramsPerRevolution())),
                 1);
     }

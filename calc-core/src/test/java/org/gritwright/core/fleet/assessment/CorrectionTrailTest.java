@@ -60,6 +60,10 @@ class CorrectionTrailTest {
             } else if (proposed && next.passes()) {
                 contradictions++;
                 correction = null;
+            } else if (proposed
+                    && series.verifications().size() > 1
+                    && series.judgement().advice() != Advice.CORRECT) {
+                correction = null;
             }
             if (correction != null
                     && series.verifications().stream().allMatch(v -> correction.isConfirmableBy(v.source()))) {

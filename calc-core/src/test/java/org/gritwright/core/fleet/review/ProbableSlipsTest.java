@@ -182,6 +182,23 @@ class ProbableSlipsTest {
     }
 
     /** The masses of two trucks' first tickets change places; the counts stay. */
+    /** Before anything is caught, a value in force says how full the conveyor would run. */
+    @ParameterizedTest
+    @CsvSource({
+        "36.31 lb/rev, 363.1 lb/rev, value in force ÷ 10 (36.31 lb/rev)",
+        "36.31 lb/rev, 16.47 lb/rev, value in force × 2.205 (36.31 lb/rev)",
+        "36.31 lb/rev, 36.31 lb/rev, none"
+    })
+    void aValueInForceThatDoesNotFitTheEquipmentIsNamedBeforeAnythingIsCaught(
+            String right, String wrong, String slip) {
+        String uncaught = TRUCK.replaceAll("(?s)calibrationCatches.*", "calibrationCatches\": [], \"verificationCatches\": []}");
+        TruckAssessment truck = assess(day(List.of(uncaught.replace(right, wrong)))).get(0);
+
+        assertThat(slip.equals("none") ? "none" : String.join("; ", slips(truck))).contains(slip);
+        assertThat(slips(truck).isEmpty()).isEqualTo(slip.equals("none"));
+        assertThat(truck.nextStep()).isEqualTo(slip.equals("none") ? NextStep.VERIFY : NextStep.CHECK_ENTRIES);
+    }
+
     @Test
     void ticketsOfTwoTrucksThatChangedPlacesAreNamedOnBoth() {
         String other = TRUCK.replace("T-1", "T-2")

@@ -1,4 +1,4 @@
-package org.gritwright.core.fleet.assessment;
+package org.gritwright.core.fleet.review;
 
 import static org.gritwright.core.finding.Argument.number;
 import static org.gritwright.core.finding.Argument.time;
@@ -9,10 +9,12 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import javax.measure.Quantity;
 import javax.measure.quantity.Dimensionless;
+import javax.measure.quantity.Mass;
 import javax.measure.quantity.Time;
 import org.gritwright.core.finding.Argument;
 import org.gritwright.core.finding.Finding;
 import org.gritwright.core.finding.FindingCode;
+import org.gritwright.core.observation.Observation;
 import org.gritwright.core.verification.Verification;
 import org.gritwright.units.Amounts;
 import org.gritwright.units.SpreadingUnits;
@@ -20,9 +22,9 @@ import org.gritwright.units.quantity.ApplicationRate;
 
 /**
  * Slips with the target rate or the run time that would explain what was delivered. A drive that starts slowly or meets a limit
- * delivers less than expected too, so that the limits below are narrow where it could be that (common practice, no source).
+ * delivers less than expected too, so that they have to explain it much better (common practice, no source).
  */
-final class DeliverySlips {
+public final class DeliverySlips {
     private static final double RATE_FACTOR =
             Amounts.in(Amounts.of(1, SpreadingUnits.KILOGRAM_PER_KILOMETER), SpreadingUnits.POUND_PER_MILE);
 
@@ -30,16 +32,28 @@ final class DeliverySlips {
     private static final double LEAST_BY_RATE = 0.7;
 
     private static final double GREATEST_BY_RATE = 1.05;
-    private static final double NEAR_BY_RUN_TIME = 0.015;
+
+    /** Some drives are slow; one that also was in a run that nobody could have misread is slow nearly for certain. */
+    private static final double SLOW = 0.2;
+
+    private static final double SLOW_ELSEWHERE = 0.95;
     private static final double LEAST_OF_OTHERS = 0.95;
+
+    /** Told where all runs together are so many times as likely with the slip as without. */
+    private static final double TOLD = Math.log(30);
 
     /** Where scale and count disagree by more, something else is wrong, and what was delivered isn't known. */
     private static final double AGREES = 0.1;
 
     private DeliverySlips() {}
 
-    /** The first catch that shows one. */
-    static Optional<Finding> of(List<Verification> all) {
+    /**
+     * The first catch that shows one.
+     *
+     * @param all the truck's verifications
+     * @return the finding; none where nothing fits much better
+     */
+    public static Optional<Finding> of(List<Verification> all) {
         List<Verification> verifications = all.stream()
                 .filter(one -> one.calibrationError()
                         .filter(error -> Math.abs(Amounts.si(Dimensionless.class, error)) > AGREES)
@@ -68,22 +82,44 @@ final class DeliverySlips {
                         Map.entry("rate", number(rate))));
     }
 
-    /** One run by chance, but hardly two: all that may have been misread have to fit, and no other may fall short. */
+    /** All runs that may have been misread were, or none: a person writes times in one way. */
     private static Optional<Finding> runTimeInMinutes(List<Verification> verifications) {
+        boolean slow = verifications.stream().anyMatch(one -> !isReadable(one) && delivered(one) < LEAST_OF_OTHERS);
         List<Verification> readable =
                 verifications.stream().filter(DeliverySlips::isReadable).toList();
-        boolean fit = verifications.stream()
-                .allMatch(one -> isReadable(one)
-                        ? Math.abs(delivered(one) * seconds(one) / inMinutes(one) - 1) <= NEAR_BY_RUN_TIME
-                        : delivered(one) >= LEAST_OF_OTHERS);
+        double gain = readable.stream()
+                .mapToDouble(one -> gainInMinutes(one, slow ? SLOW_ELSEWHERE : SLOW))
+                .sum();
         return readable.stream()
-                .filter(one -> fit)
+                .filter(one -> gain > TOLD)
                 .findFirst()
                 .map(one -> finding(
                         FindingCode.RUN_TIME_IN_MINUTES,
                         one,
                         number(Amounts.of(inMinutes(one), SpreadingUnits.SECOND)),
                         Map.entry("runTime", number(Amounts.of(seconds(one), SpreadingUnits.SECOND)))));
+    }
+
+    private static double gainInMinutes(Verification one, double slow) {
+        if (!(delivered(one) > 0)) {
+            return 0;
+        }
+        double variance = variance(one);
+        double asWritten = Math.log(delivered(one));
+        return Sketch.logDelivered(asWritten + Math.log(seconds(one) / inMinutes(one)), variance, slow)
+                - Sketch.logDelivered(asWritten, variance, slow);
+    }
+
+    /** Of what was delivered, relative: as finely as the turns were counted or shown. */
+    private static double variance(Verification one) {
+        Observation observation = one.source().observation();
+        double counted = observation.uncertaintyRevolutions().orElse(0)
+                / observation.revolutions().orElse(1);
+        double shown = one.source()
+                .indicated()
+                .map(display -> Amounts.si(Mass.class, display.resolution()) / Amounts.si(Mass.class, display.shown()))
+                .orElse(0.0);
+        return Math.max(counted * counted, shown * shown / 3);
     }
 
     private static boolean isReadable(Verification one) {
