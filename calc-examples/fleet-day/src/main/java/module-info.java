@@ -2,11 +2,8 @@
 module org.gritwright.examples.fleetday {
     requires info.picocli;
     requires io.pebbletemplates;
-    requires java.desktop;
     requires org.apache.commons.csv;
-    requires org.apache.xmlgraphics.batik.svggen;
     requires org.gritwright.core;
-    requires org.knowm.xchart;
     requires static org.jspecify;
     // The core's record package needs it, and leaves the choice of a version to us.
     requires com.fasterxml.jackson.core;

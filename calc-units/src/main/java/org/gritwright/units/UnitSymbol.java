@@ -1,6 +1,7 @@
 package org.gritwright.units;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.Unit;
@@ -114,16 +115,8 @@ public record UnitSymbol<Q extends Quantity<Q>>(
      */
     public static String kindName(Class<?> kind) {
         Objects.requireNonNull(kind, "kind");
-        String simpleName = kind.getSimpleName();
-        StringBuilder words = new StringBuilder();
-        for (int i = 0; i < simpleName.length(); i++) {
-            char letter = simpleName.charAt(i);
-            if (Character.isUpperCase(letter) && i > 0) {
-                words.append(' ');
-            }
-            words.append(Character.toLowerCase(letter));
-        }
+        String words = kind.getSimpleName().replaceAll("(?<=.)(?=[A-Z])", " ").toLowerCase(Locale.ROOT);
         // JSR 385 calls the kind "Dimensionless"; the trade says ratio.
-        return words.toString().equals("dimensionless") ? "ratio" : words.toString();
+        return words.equals("dimensionless") ? "ratio" : words;
     }
 }

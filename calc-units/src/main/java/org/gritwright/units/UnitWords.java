@@ -1,7 +1,6 @@
 package org.gritwright.units;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
@@ -10,6 +9,7 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.regex.Pattern;
+import org.gritwright.units.check.Edits;
 
 /**
  * What people write for a unit, or for the part of one above or below the line, and which symbols of the table it may
@@ -193,27 +193,11 @@ final class UnitWords {
                 && written.replaceAll("[^0-9]", "").equals(word.replaceAll("[^0-9]", ""))
                 && known(written).isEmpty()
                 && !isForeign(written);
-        int edits = comparable ? editDistance(written, word) : longest;
+        int edits = comparable ? Edits.between(written, word) : longest;
         return edits <= allowed(longest) && 2 * edits <= longest ? edits : -1;
     }
 
     private static int allowed(int length) {
         return 1 + (length - 1) / 5;
-    }
-
-    /** Levenshtein's: letters changed, left out or put in. */
-    private static int editDistance(String a, String b) {
-        int[] previous = new int[b.length() + 1];
-        Arrays.setAll(previous, j -> j);
-        for (int i = 1; i <= a.length(); i++) {
-            int[] current = new int[b.length() + 1];
-            current[0] = i;
-            for (int j = 1; j <= b.length(); j++) {
-                int changed = previous[j - 1] + (a.charAt(i - 1) == b.charAt(j - 1) ? 0 : 1);
-                current[j] = Math.min(changed, Math.min(previous[j], current[j - 1]) + 1);
-            }
-            previous = current;
-        }
-        return previous[b.length()];
     }
 }

@@ -16,9 +16,6 @@ import org.gritwright.core.weighing.Scale;
  * thread-safe.
  */
 public final class ScaleSpans {
-    /** Of no catch. */
-    public static final ScaleSpans NONE = new ScaleSpans(Map.of());
-
     private final Map<ComponentKey, Limit> limits;
 
     /** Takes the map as it is: nobody else has it. */
@@ -57,22 +54,13 @@ public final class ScaleSpans {
     public static ScaleSpans of(List<CaughtMass> caught, double[] weights) {
         Map<ComponentKey, Limit> limits = new LinkedHashMap<>();
         for (int i = 0; i < weights.length; i++) {
-            add(limits, caught.get(i), weights[i]);
+            OptionalDouble known = caught.get(i).relativeSpanLimit();
+            limits.merge(
+                    ErrorSource.spanOf(caught.get(i).scale()),
+                    new Limit(weights[i] * known.orElse(Scale.COMMON_SPAN_LIMIT), known.isEmpty()),
+                    Limit::plus);
         }
         return new ScaleSpans(limits);
-    }
-
-    /**
-     * The same with one more catch.
-     *
-     * @param caught what was caught
-     * @param weight its weight
-     * @return the spans
-     */
-    public ScaleSpans plus(CaughtMass caught, double weight) {
-        Map<ComponentKey, Limit> more = new LinkedHashMap<>(limits);
-        add(more, caught, weight);
-        return new ScaleSpans(more);
     }
 
     /**
@@ -85,14 +73,6 @@ public final class ScaleSpans {
         Map<ComponentKey, Limit> all = new LinkedHashMap<>(limits);
         others.limits.forEach((key, limit) -> all.merge(key, limit, Limit::plus));
         return new ScaleSpans(all);
-    }
-
-    private static void add(Map<ComponentKey, Limit> limits, CaughtMass caught, double weight) {
-        OptionalDouble known = caught.relativeSpanLimit();
-        limits.merge(
-                ErrorSource.spanOf(caught.scale()),
-                new Limit(weight * known.orElse(Scale.COMMON_SPAN_LIMIT), known.isEmpty()),
-                Limit::plus);
     }
 
     /**

@@ -5,22 +5,25 @@ import java.time.LocalDate;
 import java.time.OffsetDateTime;
 import java.util.Objects;
 import java.util.Optional;
-import org.jspecify.annotations.Nullable;
+import org.gritwright.units.check.Require;
+import org.gritwright.units.check.SerialForm;
 
 /**
  * Since when a display holds a value: a time with its offset, or only a day where the time was not recorded. A day
  * alone counts as earlier than anything done on it. Immutable, thread-safe, a value.
+ *
+ * @param day the day, by the offset that was written down
+ * @param time the time; none where only the day is known
  */
-public final class Since implements Serializable {
-    private static final long serialVersionUID = 1L;
-
-    private final LocalDate day;
-    /** Null where only the day is known. */
-    private final @Nullable OffsetDateTime time;
-
-    private Since(LocalDate day, @Nullable OffsetDateTime time) {
-        this.day = day;
-        this.time = time;
+public record Since(LocalDate day, Optional<OffsetDateTime> time) implements Serializable {
+    /**
+     * Checks that the time is of the day.
+     *
+     * @throws org.gritwright.units.InvalidInputException if it is of another
+     */
+    public Since {
+        Require.given(Since.class, day, time);
+        time.ifPresent(at -> Require.that(at.toLocalDate().equals(day), "day of a time", "its own", day));
     }
 
     /**
@@ -30,7 +33,7 @@ public final class Since implements Serializable {
      * @return since that day
      */
     public static Since of(LocalDate day) {
-        return new Since(Objects.requireNonNull(day, "day"), null);
+        return new Since(day, Optional.empty());
     }
 
     /**
@@ -40,7 +43,7 @@ public final class Since implements Serializable {
      * @return since that time
      */
     public static Since of(OffsetDateTime time) {
-        return new Since(Objects.requireNonNull(time, "time").toLocalDate(), time);
+        return new Since(Objects.requireNonNull(time, "time").toLocalDate(), Optional.of(time));
     }
 
     /**
@@ -55,41 +58,17 @@ public final class Since implements Serializable {
     }
 
     /**
-     * The day.
-     *
-     * @return the day, by the offset that was written down
-     */
-    public LocalDate day() {
-        return day;
-    }
-
-    /**
-     * The time.
-     *
-     * @return the time; none where only the day is known
-     */
-    public Optional<OffsetDateTime> time() {
-        return Optional.ofNullable(time);
-    }
-
-    /**
      * Whether the value was entered only after something was done.
      *
      * @param at when it was done
      * @return true if what was done says nothing about this value
      */
     public boolean isAfter(OffsetDateTime at) {
-        return time == null ? day.isAfter(at.toLocalDate()) : time.isAfter(at);
+        return time.map(entered -> entered.isAfter(at)).orElseGet(() -> day.isAfter(at.toLocalDate()));
     }
 
-    @Override
-    public boolean equals(Object other) {
-        return other instanceof Since that && day.equals(that.day) && Objects.equals(time, that.time);
-    }
-
-    @Override
-    public int hashCode() {
-        return Objects.hash(day, time);
+    private Object writeReplace() {
+        return SerialForm.of(this);
     }
 
     /**
@@ -99,6 +78,6 @@ public final class Since implements Serializable {
      */
     @Override
     public String toString() {
-        return time == null ? day.toString() : time.toString();
+        return time.map(OffsetDateTime::toString).orElseGet(day::toString);
     }
 }

@@ -19,33 +19,17 @@ public record Moisture(Quantity<Dimensionless> content, Quantity<Dimensionless> 
     /** What a moisture is a part of; the two differ, so the basis is always named. */
     public enum Basis {
         /** Of the wet mass: loss ÷ wet mass (the Minnesota handbook's salt moisture worksheet). */
-        WET_MASS {
-            @Override
-            double dryPart(double content) {
-                return 1 - content;
-            }
-
-            @Override
-            double content(double dryPart) {
-                return 1 - dryPart;
-            }
-        },
+        WET_MASS,
         /** Of the dry mass: loss ÷ dry mass. */
-        DRY_MASS {
-            @Override
-            double dryPart(double content) {
-                return 1 / (1 + content);
-            }
+        DRY_MASS;
 
-            @Override
-            double content(double dryPart) {
-                return 1 / dryPart - 1;
-            }
-        };
+        private double dryPart(double content) {
+            return this == WET_MASS ? 1 - content : 1 / (1 + content);
+        }
 
-        abstract double dryPart(double content);
-
-        abstract double content(double dryPart);
+        private double content(double dryPart) {
+            return this == WET_MASS ? 1 - dryPart : 1 / dryPart - 1;
+        }
     }
 
     /**

@@ -4,6 +4,7 @@ import java.util.Collection;
 import java.util.Comparator;
 import java.util.Locale;
 import java.util.Optional;
+import org.gritwright.units.check.Edits;
 
 /** Which of the known names may have been meant by a misspelled one. */
 final class NearestName {
@@ -26,23 +27,7 @@ final class NearestName {
         return Math.max(name.length() > SHORT ? 2 : 1, name.length() / LETTERS_FOR_A_SLIP);
     }
 
-    /** Levenshtein's distance, row by row. */
     private static int distance(String name, String other) {
-        String one = name.toLowerCase(Locale.ROOT);
-        String two = other.toLowerCase(Locale.ROOT);
-        int[] row = new int[two.length() + 1];
-        for (int j = 0; j < row.length; j++) {
-            row[j] = j;
-        }
-        for (int i = 1; i <= one.length(); i++) {
-            int diagonal = row[0];
-            row[0] = i;
-            for (int j = 1; j < row.length; j++) {
-                int changed = diagonal + (one.charAt(i - 1) == two.charAt(j - 1) ? 0 : 1);
-                diagonal = row[j];
-                row[j] = Math.min(changed, 1 + Math.min(row[j], row[j - 1]));
-            }
-        }
-        return row[two.length()];
+        return Edits.between(name.toLowerCase(Locale.ROOT), other.toLowerCase(Locale.ROOT));
     }
 }

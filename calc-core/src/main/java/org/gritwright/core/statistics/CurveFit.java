@@ -394,18 +394,7 @@ public final class CurveFit implements Serializable {
     }
 
     private List<Object> parts() {
-        return List.of(
-                shape,
-                lowest,
-                highest,
-                parameters,
-                scale,
-                shift,
-                degreesOfFreedom,
-                variance,
-                sumWeights,
-                meanSlope,
-                squaresOfSlope);
+        return List.of(shape, lowest, highest, parameters, scale, shift, variance, meanSlope, squaresOfSlope);
     }
 
     @Override

@@ -4,7 +4,7 @@ import java.io.Serializable;
 import java.util.OptionalDouble;
 import org.gritwright.units.InvalidInputException;
 import org.gritwright.units.check.Require;
-import org.jspecify.annotations.Nullable;
+import org.gritwright.units.check.SerialForm;
 
 /**
  * The outcome of a {@link RatioEstimator}, in the units of its input. Immutable, thread-safe, a value.
@@ -80,32 +80,7 @@ public record RatioEstimate(
     }
 
     private Object writeReplace() {
-        return new SerialForm(
-                ratio,
-                Optionals.boxed(sampleDeviation),
-                Optionals.boxed(standardUncertainty),
-                pairs,
-                Optionals.boxed(intercept),
-                Optionals.boxed(interceptUncertainty));
-    }
-
-    private record SerialForm(
-            double ratio,
-            @Nullable Double sampleDeviation,
-            @Nullable Double standardUncertainty,
-            int pairs,
-            @Nullable Double intercept,
-            @Nullable Double interceptUncertainty)
-            implements Serializable {
-        private Object readResolve() {
-            return new RatioEstimate(
-                    ratio,
-                    Optionals.unboxed(sampleDeviation),
-                    Optionals.unboxed(standardUncertainty),
-                    pairs,
-                    Optionals.unboxed(intercept),
-                    Optionals.unboxed(interceptUncertainty));
-        }
+        return SerialForm.of(this);
     }
 
     /**

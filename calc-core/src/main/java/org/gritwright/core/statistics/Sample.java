@@ -6,7 +6,7 @@ import java.util.OptionalDouble;
 import org.apache.commons.statistics.distribution.ChiSquaredDistribution;
 import org.gritwright.units.InvalidInputException;
 import org.gritwright.units.check.Require;
-import org.jspecify.annotations.Nullable;
+import org.gritwright.units.check.SerialForm;
 
 /**
  * Mean and sample standard deviation of numbers. Immutable, thread-safe, a value.
@@ -69,14 +69,7 @@ public record Sample(int size, double mean, OptionalDouble deviation) implements
     }
 
     private Object writeReplace() {
-        return new SerialForm(size, mean, Optionals.boxed(deviation));
-    }
-
-    private record SerialForm(
-            int size, double mean, @Nullable Double deviation) implements Serializable {
-        private Object readResolve() {
-            return new Sample(size, mean, Optionals.unboxed(deviation));
-        }
+        return SerialForm.of(this);
     }
 
     /**

@@ -8,7 +8,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import org.gritwright.units.InvalidInputException;
 import org.gritwright.units.check.Require;
-import org.jspecify.annotations.Nullable;
+import org.gritwright.units.check.SerialForm;
 
 /**
  * The least-squares straight line y = intercept + slope · x, or through the origin y = slope · x, with what follows from it:
@@ -496,14 +496,7 @@ public final class StraightLine implements Serializable {
         }
 
         private Object writeReplace() {
-            return new SerialForm(value, Optionals.boxed(standardUncertainty), degreesOfFreedom);
-        }
-
-        private record SerialForm(double value, @Nullable Double standardUncertainty, int degreesOfFreedom)
-                implements Serializable {
-            private Object readResolve() {
-                return new Prediction(value, Optionals.unboxed(standardUncertainty), degreesOfFreedom);
-            }
+            return SerialForm.of(this);
         }
 
         /**

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Objects;
 import java.util.function.ToDoubleFunction;
 import java.util.random.RandomGenerator;
+import org.gritwright.core.statistics.Sample;
 import org.gritwright.units.check.Require;
 
 /**
@@ -22,21 +23,11 @@ public final class MonteCarlo implements Serializable {
     private static final int FEWEST_TRIALS = 1_000;
 
     private final double[] sorted;
-    private final double mean;
-    private final double standardDeviation;
+    private final Sample sample;
 
     private MonteCarlo(double[] sorted) {
         this.sorted = sorted;
-        double sum = 0;
-        for (double y : sorted) {
-            sum += y;
-        }
-        this.mean = sum / sorted.length;
-        double squares = 0;
-        for (double y : sorted) {
-            squares += (y - mean) * (y - mean);
-        }
-        this.standardDeviation = Math.sqrt(squares / (sorted.length - 1));
+        this.sample = Sample.of(sorted);
     }
 
     /**
@@ -113,7 +104,7 @@ public final class MonteCarlo implements Serializable {
      */
     @Override
     public String toString() {
-        return sorted.length + " results, mean " + mean + ", standard deviation " + standardDeviation;
+        return sorted.length + " results, mean " + mean() + ", standard deviation " + standardDeviation();
     }
 
     /**
@@ -122,7 +113,7 @@ public final class MonteCarlo implements Serializable {
      * @return the estimate
      */
     public double mean() {
-        return mean;
+        return sample.mean();
     }
 
     /**
@@ -131,7 +122,7 @@ public final class MonteCarlo implements Serializable {
      * @return the standard uncertainty
      */
     public double standardDeviation() {
-        return standardDeviation;
+        return sample.deviation().orElseThrow();
     }
 
     /**

@@ -9,8 +9,9 @@ import org.gritwright.units.check.Comparison;
 import org.gritwright.units.check.Require;
 
 /**
- * Two results compared: E_n = (a − b) ÷ √(U_a² + U_b²), with expanded uncertainties U for a coverage of 95 % (ISO 13528 and
- * ISO/IEC 17043; from memory). Immutable, thread-safe, a value.
+ * Two results compared: E_n = (a − b) ÷ √(U_a² + U_b²), with expanded uncertainties U for a coverage of 95 % (Proficiency
+ * Testing, Inc., proficiencytestinginc.com/statistical-analysis, for the formula and its limit of 1; ISO 13528 and ISO/IEC
+ * 17043 have it too, from memory). Immutable, thread-safe, a value.
  *
  * <p>The two must be independent. An error common to both, like the span of one scale, cancels in the difference and has to
  * be left out of both uncertainties ({@link Budget#without}).

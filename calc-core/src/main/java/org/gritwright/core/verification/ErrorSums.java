@@ -1,10 +1,10 @@
 package org.gritwright.core.verification;
 
+import java.util.List;
 import java.util.OptionalDouble;
 import javax.measure.quantity.Mass;
 import org.gritwright.core.budget.ScaleSpans;
 import org.gritwright.core.calibration.Calibration;
-import org.gritwright.core.calibration.CalibrationCatch;
 import org.gritwright.core.uncertainty.Distribution;
 import org.gritwright.core.weighing.CaughtMass;
 import org.gritwright.units.Amounts;
@@ -13,9 +13,7 @@ import org.gritwright.units.Amounts;
  * What a budget needs to know of catches, summed up, so that one more catch costs no more than a pass over the scales.
  *
  * <p>Masses are summed with compensation. The scatter of the catches' ratios r = 1 + error is carried along as their
- * mean and the sum M of squared deviations from it, which one more r changes by (r − old mean)·(r − new mean) (B. P.
- * Welford, Note on a method for calculating corrected sums of squares and products, Technometrics 4 (3), 1962, 419–420;
- * abstract checked, formula from memory), so that no two large sums are subtracted.
+ * mean and the sum M of squared deviations from it, so that no two large sums are subtracted.
  *
  * @param first the first catch, by whose scale and count the budget's inputs are named
  * @param catches how many
@@ -52,8 +50,6 @@ record ErrorSums(
 
     /** A sum with what rounding took off it (W. Kahan, 1965; second-hand). */
     record Sum(double high, double low) {
-        private static final Sum ZERO = new Sum(0, 0);
-
         Sum plus(double number) {
             double more = number + low;
             double sum = high + more;
@@ -69,70 +65,60 @@ record ErrorSums(
         }
     }
 
-    /**
-     * What one catch adds.
-     *
-     * @param count relative standard uncertainty of the count; none where nobody knows
-     */
-    private record Addend(
-            CaughtMass caught,
-            OptionalDouble count,
-            OptionalDouble revolutions,
-            OptionalDouble indicated,
-            double discharged,
-            double expected,
-            boolean byRunTime) {
-        double ratio() {
-            return (indicated.isPresent() ? indicated.getAsDouble() / discharged : discharged / expected);
-        }
-    }
-
-    /**
-     * Of one catch.
-     *
-     * @param source the catch
-     * @param indicated the indicated mass in kg; none if nothing was counted or displayed
-     * @param discharged caught, and allowed for as spilled, in kg
-     */
-    static ErrorSums of(VerificationCatch source, OptionalDouble indicated, double discharged) {
-        return empty(source).plus(source, indicated, discharged);
-    }
-
-    private static ErrorSums empty(VerificationCatch source) {
-        return new ErrorSums(
+    /** Of one catch; what is caught is allowed for as spilled too. */
+    static ErrorSums of(VerificationCatch source, double spillageFactor) {
+        boolean byRunTime =
+                source.revolutions().isEmpty() && source.run().runTime().isPresent();
+        return of(
                 source,
-                0,
-                Sum.ZERO,
-                Sum.ZERO,
-                Sum.ZERO,
-                Sum.ZERO,
-                Sum.ZERO,
-                0,
-                0,
-                0,
-                0,
-                0,
-                ScaleSpans.NONE,
-                true,
-                false);
+                source.caught(),
+                source.revolutions(),
+                relativeCount(source),
+                source.run().expectedKilograms(),
+                spillageFactor,
+                byRunTime);
     }
 
     /** Of the calibration catches at the same point, as the value in force of a verification catch would have indicated them. */
     static ErrorSums of(Calibration calibration, VerificationCatch source, double spillageFactor) {
-        ErrorSums sums = empty(source);
-        for (CalibrationCatch one : calibration.catches()) {
-            OptionalDouble uncertainty = one.observation().uncertaintyRevolutions();
-            double revolutions = one.revolutions();
-            sums = sums.plus(new Addend(
-                    one.caught(),
-                    uncertainty.isPresent() ? OptionalDouble.of(uncertainty.getAsDouble() / revolutions) : uncertainty,
-                    OptionalDouble.of(revolutions),
-                    OptionalDouble.of(revolutions * source.inForce().kilogramsPerRevolution()),
-                    one.caught().kilograms() * spillageFactor,
-                    0,
-                    false));
-        }
-        return sums;
+        return calibration.catches().stream()
+                .map(one -> {
+                    OptionalDouble revolutions = OptionalDouble.of(one.revolutions());
+                    OptionalDouble count = relative(one.observation().uncertaintyRevolutions(), one.revolutions());
+                    return of(source, one.caught(), revolutions, count, 0, spillageFactor, false);
+                })
+                .reduce(ErrorSums::plus)
+                .orElseThrow();
+    }
+
+    /** @param count relative standard uncertainty of the count; none where nobody knows */
+    private static ErrorSums of(
+            VerificationCatch first,
+            CaughtMass caught,
+            OptionalDouble revolutions,
+            OptionalDouble count,
+            double expected,
+            double spillageFactor,
+            boolean byRunTime) {
+        double kilograms = caught.kilograms();
+        double discharged = kilograms * spillageFactor;
+        double indicated = revolutions.orElse(0) * first.inForce().kilogramsPerRevolution();
+        return new ErrorSums(
+                first,
+                1,
+                new Sum(indicated, 0),
+                new Sum(discharged, 0),
+                new Sum(expected, 0),
+                new Sum(revolutions.orElse(0), 0),
+                new Sum(kilograms, 0),
+                square(kilograms),
+                square(caught.roundingKilograms()),
+                square(kilograms * count.orElse(0)),
+                revolutions.isPresent() ? indicated / discharged : discharged / expected,
+                0,
+                ScaleSpans.of(List.of(caught), new double[] {kilograms}),
+                count.isPresent(),
+                byRunTime);
     }
 
     /**
@@ -159,40 +145,6 @@ record ErrorSums(
                 spans.plus(other.spans),
                 countKnown && other.countKnown,
                 byRunTime || other.byRunTime);
-    }
-
-    /** With one more catch, counted or displayed if the others are. */
-    ErrorSums plus(VerificationCatch source, OptionalDouble more, double caught) {
-        return plus(new Addend(
-                source.caught(),
-                relativeCount(source),
-                source.revolutions(),
-                more,
-                caught,
-                source.run().expectedKilograms(),
-                source.revolutions().isEmpty() && source.run().runTime().isPresent()));
-    }
-
-    private ErrorSums plus(Addend one) {
-        double kilograms = one.caught.kilograms();
-        double deviation = one.ratio() - meanRatio;
-        double mean = meanRatio + deviation / (catches + 1);
-        return new ErrorSums(
-                first,
-                catches + 1,
-                indicated.plus(one.indicated.orElse(0)),
-                discharged.plus(one.discharged),
-                expected.plus(one.expected),
-                revolutions.plus(one.revolutions.orElse(0)),
-                weighed.plus(kilograms),
-                squares + kilograms * kilograms,
-                rounding + square(one.caught.roundingKilograms()),
-                counting + square(kilograms * one.count.orElse(0)),
-                mean,
-                squaredDeviations + deviation * (one.ratio() - mean),
-                spans.plus(one.caught, kilograms),
-                countKnown && one.count.isPresent(),
-                byRunTime || one.byRunTime);
     }
 
     private static double square(double number) {
@@ -244,13 +196,15 @@ record ErrorSums(
     }
 
     /** Relative; of a count or of the display's step. */
-    static OptionalDouble relativeCount(VerificationCatch source) {
+    private static OptionalDouble relative(OptionalDouble uncertainty, double revolutions) {
+        return uncertainty.isPresent() ? OptionalDouble.of(uncertainty.getAsDouble() / revolutions) : uncertainty;
+    }
+
+    private static OptionalDouble relativeCount(VerificationCatch source) {
         if (source.counted().isPresent()) {
-            OptionalDouble uncertainty = source.observation().uncertaintyRevolutions();
-            return uncertainty.isPresent()
-                    ? OptionalDouble.of(
-                            uncertainty.getAsDouble() / source.revolutions().getAsDouble())
-                    : uncertainty;
+            return relative(
+                    source.observation().uncertaintyRevolutions(),
+                    source.revolutions().getAsDouble());
         }
         return source.indicated().isPresent()
                 ? OptionalDouble.of(displayStep(source) / source.shownKilograms())

@@ -9,7 +9,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.Set;
 import javax.measure.Quantity;
 import javax.measure.Unit;
@@ -70,14 +69,15 @@ public final class Verification {
     private final CatchAllowances allowances;
     private final ErrorSums sums;
     private final Judgement judgement;
-    private final OptionalDouble revolutions;
-    private final OptionalDouble indicatedKilograms;
+    private final Optional<Counted> counted;
     private final double caughtKilograms;
     private final double deliveryError;
-    private final OptionalDouble calibrationError;
     private final Optional<ApparentFill> apparentFill;
     private final List<Finding> findings;
     private final Optional<Correction> proposedCorrection;
+
+    /** What is known where something was counted or displayed. */
+    private record Counted(double kilogramsPerRevolution, double indicatedKilograms, double error) {}
 
     Verification(
             VerificationCatch source,
@@ -86,78 +86,66 @@ public final class Verification {
             VerificationLimits limits,
             Optional<Calibration> calibration) {
         this.source = source;
-        this.revolutions = source.revolutions();
         this.caughtKilograms =
                 source.caught().kilograms() * limits.catches().allowances().spillageFactor();
-        this.indicatedKilograms = revolutions.isPresent()
-                ? OptionalDouble.of(revolutions.getAsDouble() * source.inForce().kilogramsPerRevolution())
-                : OptionalDouble.empty();
-        this.calibrationError = indicatedKilograms.isPresent()
-                ? OptionalDouble.of(indicatedKilograms.getAsDouble() / caughtKilograms - 1)
-                : OptionalDouble.empty();
+        this.counted = source.revolutions().isPresent()
+                ? Optional.of(counted(source.revolutions().getAsDouble()))
+                : Optional.empty();
         this.deliveryError = believedKilograms() / source.run().expectedKilograms() - 1;
         this.calibration = Objects.requireNonNull(calibration, "calibration");
         this.allowances = limits.catches().allowances();
-        this.sums = ErrorSums.of(source, indicatedKilograms, caughtKilograms);
+        this.sums = ErrorSums.of(source, allowances.spillageFactor());
         ErrorBudget errors = new ErrorBudget(sums, calibration, allowances);
         Judgement judged = Judgement.of(errors, rule, tolerance, source.caught().total());
-        this.apparentFill = revolutions.isPresent()
-                ? Optional.of(ApparentFill.of(
-                        caughtKilograms / revolutions.getAsDouble(),
-                        Amounts.si(Dimensionless.class, judged.expandedUncertainty())
-                                / (1 + calibrationError.getAsDouble()),
-                        // A display counts pulses too.
-                        source.counted().map(ShaftCount::isInPulses).orElse(true),
-                        source.point(),
-                        limits.catches().fill()))
-                : Optional.empty();
+        this.apparentFill = counted.map(known -> ApparentFill.of(
+                known.kilogramsPerRevolution(),
+                Amounts.si(Dimensionless.class, judged.expandedUncertainty()) / (1 + known.error()),
+                // A display counts pulses too.
+                source.counted().map(ShaftCount::isInPulses).orElse(true),
+                source.point(),
+                limits.catches().fill()));
         List<Finding> found = dataFindings(limits);
         found.addAll(errors.findings());
         calibration.flatMap(this::sameScale).ifPresent(found::add);
-        boolean correctable = calibrationError.isPresent()
-                && !isDoubted(found)
-                && calibration.filter(Calibration::isDoubted).isEmpty();
-        boolean large = calibrationError.isPresent() && isShownBeyond(limits.greatestCorrection(), judged);
-        boolean drifted = large
-                && Math.abs(calibrationError.getAsDouble())
-                        <= GREATEST_DRIFT * Amounts.si(Dimensionless.class, limits.greatestCorrection());
-        boolean outOfDate =
-                drifted && calibration.filter(one -> isSupportedBy(one, judged)).isPresent();
-        if (outOfDate) {
-            found.add(Finding.of(
-                    FindingCode.VALUE_OUT_OF_DATE, Map.of("error", number(percent(calibrationError.getAsDouble())))));
-        }
-        boolean tooLarge = large && !outOfDate;
-        if (tooLarge) {
-            found.add(Finding.of(
-                    FindingCode.CORRECTION_TOO_LARGE,
-                    Map.of(
-                            "error",
-                            number(percent(calibrationError.getAsDouble())),
-                            "limit",
-                            number(limits.greatestCorrection()))));
-        }
-        this.proposedCorrection = correctable && !tooLarge
-                ? Optional.of(correction(caughtKilograms / revolutions.getAsDouble(), Correction.Basis.CATCH, judged))
-                : Optional.empty();
+        Optional<Finding> outlying = counted.filter(known -> isShownBeyond(limits.greatestCorrection(), known, judged))
+                .map(known -> isOutOfDate(limits.greatestCorrection(), known, judged)
+                        ? Finding.of(FindingCode.VALUE_OUT_OF_DATE, Map.of("error", number(percent(known.error()))))
+                        : Finding.of(
+                                FindingCode.CORRECTION_TOO_LARGE,
+                                Map.of(
+                                        "error", number(percent(known.error())),
+                                        "limit", number(limits.greatestCorrection()))));
+        boolean isCorrectable = !isDoubted(found)
+                && calibration.filter(Calibration::isDoubted).isEmpty()
+                && outlying.filter(f -> f.code() == FindingCode.CORRECTION_TOO_LARGE)
+                        .isEmpty();
+        outlying.ifPresent(found::add);
+        this.proposedCorrection = counted.filter(known -> isCorrectable)
+                .map(known -> correction(known.kilogramsPerRevolution(), Correction.Basis.CATCH, judged));
         boolean forbidden = judged.advice() == Advice.CORRECT && proposedCorrection.isEmpty();
         this.judgement = forbidden || isDoubted(found) ? judged.doubted() : judged;
         found.addAll(errorFindings());
         this.findings = List.copyOf(found);
     }
 
+    private Counted counted(double revolutions) {
+        double indicated = revolutions * source.inForce().kilogramsPerRevolution();
+        return new Counted(caughtKilograms / revolutions, indicated, indicated / caughtKilograms - 1);
+    }
+
     /** Whether the error exceeds a limit by more than its uncertainty could explain. */
-    private boolean isShownBeyond(Quantity<Dimensionless> limit, Judgement judged) {
-        double shown = Math.abs(calibrationError.getAsDouble())
-                - Amounts.si(Dimensionless.class, judged.expandedUncertainty());
+    private static boolean isShownBeyond(Quantity<Dimensionless> limit, Counted known, Judgement judged) {
+        double shown = Math.abs(known.error()) - Amounts.si(Dimensionless.class, judged.expandedUncertainty());
         return shown > 0 && !new Tolerance(limit).acceptsRatio(shown);
     }
 
     /** An independent calibration that agrees with the catch says that the value in force is what is wrong. */
-    private boolean isSupportedBy(Calibration independent, Judgement judged) {
-        return !independent.isDoubted()
-                && judged.comparedWith(
-                                independent, caughtKilograms / revolutions.getAsDouble(), List.of(source.caught()))
+    private boolean isOutOfDate(Quantity<Dimensionless> limit, Counted known, Judgement judged) {
+        return Math.abs(known.error()) <= GREATEST_DRIFT * Amounts.si(Dimensionless.class, limit)
+                && calibration
+                        .filter(independent -> !independent.isDoubted())
+                        .flatMap(independent -> judged.comparedWith(
+                                independent, known.kilogramsPerRevolution(), List.of(source.caught())))
                         .filter(NormalizedError::isAgreement)
                         .isPresent();
     }
@@ -176,7 +164,7 @@ public final class Verification {
 
     /** Whether something was counted or displayed. */
     boolean isCounted() {
-        return calibrationError.isPresent();
+        return counted.isPresent();
     }
 
     Optional<Calibration> calibration() {
@@ -187,11 +175,7 @@ public final class Verification {
         return allowances;
     }
 
-    /** What this catch says about the error, summed up with others. */
-    ErrorSums addTo(ErrorSums others) {
-        return others.plus(source, indicatedKilograms, caughtKilograms);
-    }
-
+    /** What this catch says about the error. */
     ErrorSums sums() {
         return sums;
     }
@@ -229,7 +213,7 @@ public final class Verification {
         Measured<DischargePerRevolution> before =
                 earlier.budget().without(shared).result();
         Measured<DischargePerRevolution> now = judgement.discharge(
-                caughtKilograms / revolutions.orElseThrow(),
+                counted.orElseThrow().kilogramsPerRevolution(),
                 shared,
                 before.value().getUnit());
         return NormalizedError.between(now, before).isAgreement()
@@ -250,7 +234,7 @@ public final class Verification {
                         CatchFindings.ofCount(c, source.point().metering().feedback(), limits.catches())));
         if (source.counted().isPresent() && source.indicated().isPresent()) {
             IndicatedMass display = source.indicated().get();
-            double difference = Math.abs(indicatedKilograms.getAsDouble() - source.shownKilograms());
+            double difference = Math.abs(believedKilograms() - source.shownKilograms());
             // Count and display may differ by the display's step, by what it hides of its value, and by the pulse at
             // either end
             // or three times the eye's standard error.
@@ -269,7 +253,7 @@ public final class Verification {
                         Map.of("byCount", number(indicatedMass().orElseThrow()), "shown", number(display.shown()))));
             }
         }
-        if (revolutions.isEmpty()) {
+        if (counted.isEmpty()) {
             found.add(Finding.of(FindingCode.OPEN_LOOP));
         }
         GrainFlow.USUAL.starved(source.point(), targetFlow()).ifPresent(found::add);
@@ -288,7 +272,7 @@ public final class Verification {
         if (verdict() == Verdict.OUTSIDE_TOLERANCE) {
             // What is caught against what the truck believes to lay, or against what was asked for where it believes
             // nothing.
-            double laid = calibrationError.isPresent() ? 1 / (1 + calibrationError.getAsDouble()) - 1 : deliveryError;
+            double laid = counted.map(known -> 1 / (1 + known.error()) - 1).orElse(deliveryError);
             found.add(Finding.of(
                     FindingCode.TOLERANCE_MISSED,
                     Map.of(
@@ -296,7 +280,7 @@ public final class Verification {
                             "laid", number(percent(Math.abs(laid))),
                             "way", laid > 0 ? Term.TOO_MUCH : Term.TOO_LITTLE,
                             "tolerance", number(tolerance.limit()),
-                            "which", calibrationError.isPresent() ? Term.CALIBRATION_ERROR : Term.DELIVERY_ERROR)));
+                            "which", counted.isPresent() ? Term.CALIBRATION_ERROR : Term.DELIVERY_ERROR)));
         }
         // As the count resolves it: a shortfall of one pulse may be none.
         double shown = Math.max(0, Math.abs(deliveryError) - COVERED * countUncertainty());
@@ -318,7 +302,7 @@ public final class Verification {
 
     /** What the truck believes it laid; where it believes nothing, what was caught. */
     private double believedKilograms() {
-        return indicatedKilograms.orElse(caughtKilograms);
+        return counted.map(Counted::indicatedKilograms).orElse(caughtKilograms);
     }
 
     private Quantity<Mass> mass(double kilograms) {
@@ -373,7 +357,7 @@ public final class Verification {
      *     displayed
      */
     public Optional<Quantity<Mass>> indicatedMass() {
-        return indicatedKilograms.isPresent() ? Optional.of(mass(indicatedKilograms.getAsDouble())) : Optional.empty();
+        return counted.map(known -> mass(known.indicatedKilograms()));
     }
 
     /**
@@ -382,7 +366,7 @@ public final class Verification {
      * @return the error in percent; none if nothing was counted or displayed
      */
     public Optional<Quantity<Dimensionless>> calibrationError() {
-        return calibrationError.isPresent() ? Optional.of(percent(calibrationError.getAsDouble())) : Optional.empty();
+        return counted.map(known -> percent(known.error()));
     }
 
     /**
@@ -425,9 +409,7 @@ public final class Verification {
      * @return caught ÷ revolutions; none if nothing was counted or displayed
      */
     public Optional<Quantity<DischargePerRevolution>> dischargePerRevolution(Unit<DischargePerRevolution> unit) {
-        return revolutions.isPresent()
-                ? Optional.of(Amounts.ofSi(caughtKilograms / revolutions.getAsDouble(), unit))
-                : Optional.empty();
+        return counted.map(known -> Amounts.ofSi(known.kilogramsPerRevolution(), unit));
     }
 
     /**

@@ -94,7 +94,7 @@ public final class VerificationSeries {
         for (Verification next : verifications.subList(1, verifications.size())) {
             requireAlike(first, next);
             catches = new Catches(next, Optional.of(catches));
-            sums = next.addTo(sums);
+            sums = sums.plus(next.sums());
             doubted |= next.isDoubted();
         }
         return new VerificationSeries(catches, catches.last(), sums, doubted, false, new CalibrationSums());
@@ -123,7 +123,7 @@ public final class VerificationSeries {
         return new VerificationSeries(
                 new Catches(next, Optional.of(catches)),
                 next,
-                next.addTo(sums),
+                sums.plus(next.sums()),
                 doubted || next.isDoubted(),
                 false,
                 calibrated);

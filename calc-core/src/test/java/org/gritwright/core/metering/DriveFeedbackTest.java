@@ -12,7 +12,7 @@ import org.junit.jupiter.api.Test;
 class DriveFeedbackTest {
     @Test
     void theDriveShaftItselfHasTheGearRatioOne() {
-        assertThat(ShaftSensor.of(Amounts.of(100, SpreadingUnits.PULSE_PER_REVOLUTION))
+        assertThat(ShaftSensor.of(Amounts.of(90, SpreadingUnits.PULSE_PER_REVOLUTION))
                         .gearRatio())
                 .isEqualTo(Amounts.of(1, SpreadingUnits.ONE));
         assertThat(NoSensor.onDriveShaft().gearRatio()).isEqualTo(Amounts.of(1, SpreadingUnits.ONE));
@@ -26,7 +26,7 @@ class DriveFeedbackTest {
         assertRefused(
                 "gear ratio must be greater than 0: -1",
                 () -> new ShaftSensor(
-                        Amounts.of(100, SpreadingUnits.PULSE_PER_REVOLUTION), Amounts.of(-1, SpreadingUnits.ONE)));
+                        Amounts.of(90, SpreadingUnits.PULSE_PER_REVOLUTION), Amounts.of(-1, SpreadingUnits.ONE)));
         assertRefused("gear ratio must be greater than 0: 0", () -> new NoSensor(Amounts.of(0, SpreadingUnits.ONE)));
         assertRefused("gear ratio must be a finite ratio: 1 lb", () -> new NoSensor(wrongKind(pounds(1))));
     }

@@ -11,7 +11,6 @@ import static org.gritwright.core.Samples.pounds;
 import static org.gritwright.core.Samples.pulses;
 
 import java.util.List;
-import java.util.OptionalDouble;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
 import net.jqwik.api.Combinators;
@@ -50,24 +49,11 @@ class ErrorSumsLawsTest {
                 .as(Caught::new);
     }
 
-    private static ErrorSums with(ErrorSums sums, Caught one) {
-        VerificationCatch source = one.source();
-        return sums.plus(
-                source, OptionalDouble.of(indicated(source)), source.caught().kilograms());
-    }
-
-    private static double indicated(VerificationCatch source) {
-        return source.revolutions().orElseThrow() * source.inForce().kilogramsPerRevolution();
-    }
-
     private static ErrorSums sums(List<Caught> catches) {
-        VerificationCatch first = catches.get(0).source();
-        ErrorSums sums = ErrorSums.of(
-                first, OptionalDouble.of(indicated(first)), first.caught().kilograms());
-        for (Caught one : catches.subList(1, catches.size())) {
-            sums = with(sums, one);
-        }
-        return sums;
+        return catches.stream()
+                .map(one -> ErrorSums.of(one.source(), 1))
+                .reduce(ErrorSums::plus)
+                .orElseThrow();
     }
 
     private static void assertSame(ErrorSums actual, ErrorSums expected) {

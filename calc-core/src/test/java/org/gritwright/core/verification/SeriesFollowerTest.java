@@ -156,7 +156,7 @@ class SeriesFollowerTest {
                 .toArray(Verification[]::new);
         ErrorSums sums = alike[0].sums();
         for (int i = 1; i < alike.length; i++) {
-            sums = alike[i].addTo(sums);
+            sums = sums.plus(alike[i].sums());
         }
 
         assertThat(sums.error()).isCloseTo(19, ROUNDING);

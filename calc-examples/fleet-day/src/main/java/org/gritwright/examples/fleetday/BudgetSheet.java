@@ -6,6 +6,7 @@ import javax.measure.Quantity;
 import org.gritwright.core.calibration.Calibration;
 import org.gritwright.core.uncertainty.Budget;
 import org.gritwright.core.uncertainty.Component;
+import org.gritwright.core.uncertainty.Conformity;
 import org.gritwright.core.verification.Judgement;
 import org.gritwright.core.verification.VerificationSeries;
 import org.gritwright.units.Amounts;
@@ -52,20 +53,18 @@ record BudgetSheet(String caption, List<Bar> bars, String note) {
                         + Words.catches(series) + (series.size() == 1 ? ", " : " together, ")
                         + SheetTables.place(series.last()),
                 judgement.budget());
-        String tooMuch = Figures.chance(
-                counted
-                        ? judgement.conformity().below()
-                        : judgement.conformity().above());
-        String tooLittle = Figures.chance(
-                counted
-                        ? judgement.conformity().above()
-                        : judgement.conformity().below());
+        // An error of the calibration says how much more the truck believes than it lays, one of the delivery how much
+        // it lays.
+        Conformity chances = judgement.conformity();
+        double tooMuch = counted ? chances.below() : chances.above();
+        double tooLittle = counted ? chances.above() : chances.below();
         return new BudgetSheet(
                 sheet.caption,
                 sheet.bars,
                 sheet.note + " Error " + Figures.errorWithin(judgement).replace('-', '−') + ": chance to be within the"
-                        + " tolerance " + Figures.chance(judgement.conformity().within())
-                        + ", to put down too much " + tooMuch + ", too little " + tooLittle + ". Verdict: "
+                        + " tolerance " + Figures.chance(chances.within())
+                        + ", to put down too much " + Figures.chance(tooMuch) + ", too little "
+                        + Figures.chance(tooLittle) + ". Verdict: "
                         + judgement.verdict().words() + "; "
                         + judgement.advice().words() + ".");
     }

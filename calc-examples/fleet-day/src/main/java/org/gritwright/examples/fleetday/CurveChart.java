@@ -1,13 +1,5 @@
 package org.gritwright.examples.fleetday;
 
-import java.awt.BasicStroke;
-import java.awt.Color;
-import java.awt.Graphics2D;
-import java.awt.Stroke;
-import java.awt.geom.Ellipse2D;
-import java.awt.geom.Path2D;
-import java.awt.image.BufferedImage;
-import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -24,23 +16,13 @@ import org.gritwright.core.spi.Setting;
 import org.gritwright.units.Amounts;
 import org.gritwright.units.UnitSymbol;
 import org.gritwright.units.quantity.DischargePerRevolution;
-import org.knowm.xchart.XYChart;
-import org.knowm.xchart.XYChartBuilder;
-import org.knowm.xchart.XYSeries;
-import org.knowm.xchart.style.markers.SeriesMarkers;
 
-/**
- * A discharge curve over the gate opening, with its interval as a band and the catches on it.
- *
- * <p>Axes are the chart library's; what stands in them is drawn here. The library draws a curve as many short lines, in
- * which no dash is seen.
- */
+/** A discharge curve over the gate opening, with its interval as a band and the catches on it. */
 final class CurveChart {
     private static final int WIDTH = 440;
     private static final int HEIGHT = 260;
     private static final int DEVIATIONS_HEIGHT = 190;
     private static final int SAMPLES = 60;
-    private static final double MARK_RADIUS = 4.5;
 
     /** The deviations' scale ends no nearer than this, in percent, so that tiny ones look tiny. */
     private static final double LEAST_EDGE = 1;
@@ -54,8 +36,33 @@ final class CurveChart {
     private final DischargeCurve curve;
     private final Unit<?> settingUnit;
     private final Unit<DischargePerRevolution> unit;
-    private final List<DischargePrediction> samples;
-    private final List<DischargePrediction> inside;
+    private final List<Sample> samples;
+    private final List<Sample> inside;
+    private final List<Caught> caught;
+
+    /**
+     * The curve at an opening.
+     *
+     * @param half half the interval's width, or 0 without one
+     * @param percent the same in percent of the value
+     * @param isInside whether it is among the caught openings
+     */
+    private record Sample(double at, double value, double half, double percent, boolean isInside) {
+        static Sample of(DischargePrediction prediction) {
+            double value = CurveSheet.number(prediction.dischargePerRevolution().value());
+            double half = prediction
+                    .dischargePerRevolution()
+                    .expandedUncertainty(Figures.COVERAGE)
+                    .map(CurveSheet::number)
+                    .orElse(0.0);
+            double at = CurveSheet.number(prediction.setting());
+            return new Sample(
+                    at, value, half, 100 * half / value, prediction.findings().isEmpty());
+        }
+    }
+
+    /** @param deviation from the curve, in percent */
+    private record Caught(double at, double value, double deviation) {}
 
     CurveChart(DischargeCurve curve) {
         Setting like = curve.settings().get(0);
@@ -63,12 +70,12 @@ final class CurveChart {
         this.settingUnit = like.quantity().orElseThrow().getUnit();
         this.unit = curve.predict(like).dischargePerRevolution().value().getUnit();
         this.samples = samples(curve);
-        this.inside =
-                samples.stream().filter(sample -> sample.findings().isEmpty()).toList();
+        this.inside = samples.stream().filter(Sample::isInside).toList();
+        this.caught = curve.catches().stream().map(this::caught).toList();
     }
 
     /** From the gate's lowest opening to a little beyond the largest caught one, the caught ones among them. */
-    private static List<DischargePrediction> samples(DischargeCurve curve) {
+    private static List<Sample> samples(DischargeCurve curve) {
         List<Setting> caught = curve.settings();
         Setting last = caught.get(caught.size() - 1);
         double end = Math.min(
@@ -78,38 +85,44 @@ final class CurveChart {
                 .sorted(Comparator.comparingDouble(Setting::si))
                 .map(setting -> CurveSheet.predict(curve, setting, Optional.empty()))
                 .flatMap(Optional::stream)
+                .map(Sample::of)
                 .toList();
     }
 
-    /**
-     * The chart as an SVG element: the curve, and below it the deviations from it, which are too small to see in it.
-     *
-     * @param name a name that no other picture of the page has
-     */
-    String svg(String name) {
+    private Caught caught(CalibrationCatch one) {
+        double value = CurveSheet.number(Amounts.ofSi(one.caught().kilograms() / one.revolutions(), unit));
+        double byCurve = Sample.of(curve.predict(one.point().setting())).value();
+        return new Caught(CurveSheet.setting(curve, one), value, 100 * (value / byCurve - 1));
+    }
+
+    /** The curve, and below it the deviations from it, which are too small to see in it. */
+    Picture picture() {
         String yTitle = "mass per revolution" + inUnit(unit);
         String xTitle = "gate opening" + inUnit(settingUnit);
-        double highest = Math.max(largest(values(samples, CurveChart::value)), largest(caught()));
-        double top = 1.05 * withBand(highest, largest(values(samples, CurveChart::upper)));
-        double farthest = Math.max(LEAST_EDGE, largest(absolute(deviations())));
-        double edge = 1.2 * withBand(farthest, largest(widths()));
-        XYChart above = axes(HEIGHT, yTitle, 0, top);
-        XYChart below = axes(DEVIATIONS_HEIGHT, "off the curve, %", -edge, edge);
-        // The lower part's axis serves both.
-        above.getStyler().setXAxisTitleVisible(false);
-        below.setXAxisTitle(xTitle);
-        return SvgPainting.of(
-                name,
+        double highest = Math.max(largest(samples, Sample::value), largest(caught, Caught::value));
+        double top = 1.05 * withBand(highest, largest(samples, sample -> sample.value() + sample.half()));
+        double farthest = Math.max(LEAST_EDGE, largest(caught, one -> Math.abs(one.deviation())));
+        double edge = 1.2 * withBand(farthest, largest(inside, Sample::percent));
+        Plot.Span values = new Plot.Span(0, top);
+        Plot.Span deviations = new Plot.Span(-edge, edge);
+        Plot.Span across =
+                new Plot.Span(32 + Math.max(Plot.widthOfLabels(values), Plot.widthOfLabels(deviations)), WIDTH - 12.0);
+        Plot.Span openings = new Plot.Span(0, samples.get(samples.size() - 1).at());
+        return Picture.of(
                 WIDTH,
                 HEIGHT + DEVIATIONS_HEIGHT,
-                graphics -> {
-                    double left = Math.max(plotStart(above), plotStart(below));
-                    curve(new Plot(graphics, above, left - plotStart(above), 0), top);
-                    deviations(new Plot(graphics, below, left - plotStart(below), HEIGHT), edge);
-                },
                 "Two charts of " + curve.material().name() + ": " + yTitle + ", over " + xTitle + ", with "
-                        + curve.catches().size() + " catches; and how far each of them is off the curve, %."
-                        + " The table gives the numbers.");
+                        + caught.size() + " catches; and how far each of them is off the curve, %."
+                        + " The table gives the numbers.",
+                above(new Plot(across, new Plot.Span(HEIGHT - 32.0, 10), openings, values), yTitle, top),
+                below(
+                        new Plot(
+                                across,
+                                new Plot.Span(HEIGHT + DEVIATIONS_HEIGHT - 48.0, HEIGHT + 10.0),
+                                openings,
+                                deviations),
+                        xTitle,
+                        edge));
     }
 
     /** The end of a scale: a wide band runs out of the picture rather than flatten what is in it. */
@@ -117,195 +130,49 @@ final class CurveChart {
         return Math.max(content, Math.min(band, WIDEST_BAND * content));
     }
 
-    private XYChart axes(int height, String yTitle, double yMin, double yMax) {
-        XYChart chart = new XYChartBuilder()
-                .width(WIDTH)
-                .height(height)
-                .yAxisTitle(yTitle)
-                .build();
-        ChartInk.style(chart);
-        double end = CurveSheet.number(samples.get(samples.size() - 1).setting());
-        chart.getStyler()
-                .setXAxisMin(0.0)
-                .setXAxisMax(end)
-                .setYAxisMin(yMin)
-                .setYAxisMax(yMax)
-                .setYAxisTickMarkSpacingHint(32)
-                .setxAxisTickLabelsFormattingFunction(ChartInk::tick)
-                .setyAxisTickLabelsFormattingFunction(ChartInk::tick);
-        // There are no axes without a series; of equally spaced points each would be a tick.
-        double range = yMax - yMin;
-        XYSeries unseen = chart.addSeries(
-                "unseen", new double[] {0, 0.1 * end, end}, new double[] {yMin, yMin + 0.1 * range, yMax});
-        unseen.setXYSeriesRenderStyle(XYSeries.XYSeriesRenderStyle.Scatter);
-        unseen.setMarker(SeriesMarkers.NONE);
-        return chart;
-    }
-
-    /** Where a chart's plot begins, right of its numbers, which is known only when it has been painted. */
-    private static double plotStart(XYChart chart) {
-        Graphics2D sketch = new BufferedImage(1, 1, BufferedImage.TYPE_INT_RGB).createGraphics();
-        chart.paint(sketch, WIDTH, chart.getHeight());
-        sketch.dispose();
-        return chart.getScreenXFromChart(0);
-    }
-
-    private void curve(Plot plot, double top) {
+    private Plot above(Plot plot, String yTitle, double top) {
         if (CurveSheet.hasInterval(curve)) {
             // Beyond its rows a table has none.
-            List<DischargePrediction> within = curve.model() == CurveModel.TABLE ? inside : samples;
             plot.band(
-                    settings(within),
-                    values(within, sample -> Math.max(0, value(sample) - expandedUncertainty(sample))),
-                    values(within, sample -> Math.min(top, upper(sample))));
+                    "band",
+                    curve.model() == CurveModel.TABLE ? inside : samples,
+                    Sample::at,
+                    sample -> Math.max(0, sample.value() - sample.half()),
+                    sample -> Math.min(top, sample.value() + sample.half()));
         }
-        plot.line(settings(samples), values(samples, CurveChart::value), ChartInk.FAINT, ChartInk.DASHED);
-        plot.line(settings(inside), values(inside, CurveChart::value), ChartInk.INK, new BasicStroke(1.6f));
-        plot.marks(caughtAt(), caught());
+        plot.xAxis(Plot::text);
+        plot.yAxis(yTitle);
+        plot.line("dashed", samples, Sample::at, Sample::value);
+        plot.line("solid", inside, Sample::at, Sample::value);
+        caught.forEach(one -> plot.mark(Plot.Mark.CIRCLE, one.at(), one.value()));
+        return plot;
     }
 
-    private void deviations(Plot plot, double edge) {
+    /** The axis of openings serves both parts, so its title stands here only. */
+    private Plot below(Plot plot, String xTitle, double edge) {
         if (CurveSheet.hasInterval(curve)) {
-            double[] widths =
-                    Arrays.stream(widths()).map(width -> Math.min(edge, width)).toArray();
             plot.band(
-                    settings(inside), Arrays.stream(widths).map(width -> -width).toArray(), widths);
+                    "band",
+                    inside,
+                    Sample::at,
+                    sample -> -Math.min(edge, sample.percent()),
+                    sample -> Math.min(edge, sample.percent()));
         }
-        plot.line(settings(inside), new double[inside.size()], ChartInk.INK, new BasicStroke(1.6f));
-        plot.marks(caughtAt(), deviations());
+        plot.xAxis(Plot::text);
+        plot.xTitle(xTitle);
+        plot.yAxis("off the curve, %");
+        plot.line("solid", inside, Sample::at, sample -> 0);
+        caught.forEach(one -> plot.mark(Plot.Mark.CIRCLE, one.at(), one.deviation()));
+        return plot;
     }
 
-    /** The band's half-widths inside the caught openings, in percent. */
-    private double[] widths() {
-        return values(inside, sample -> 100 * expandedUncertainty(sample) / value(sample));
+    private static <T> double largest(List<T> all, ToDoubleFunction<T> number) {
+        return all.stream().mapToDouble(number).max().orElse(0);
     }
 
-    private double[] deviations() {
-        double[] caught = caught();
-        return IntStream.range(0, caught.length)
-                .mapToDouble(i -> 100 * (caught[i] / value(curve.predict(setting(i))) - 1))
-                .toArray();
-    }
-
-    private Setting setting(int index) {
-        return curve.catches().get(index).point().setting();
-    }
-
-    private double[] caughtAt() {
-        return curve.catches().stream()
-                .mapToDouble(one -> CurveSheet.setting(curve, one))
-                .toArray();
-    }
-
-    private double[] caught() {
-        return curve.catches().stream().mapToDouble(this::ratio).toArray();
-    }
-
-    private double ratio(CalibrationCatch one) {
-        double kilograms = one.caught().kilograms();
-        double revolutions = one.revolutions();
-        return CurveSheet.number(Amounts.ofSi(kilograms / revolutions, unit));
-    }
-
-    private static double value(DischargePrediction sample) {
-        return CurveSheet.number(sample.dischargePerRevolution().value());
-    }
-
-    private static double expandedUncertainty(DischargePrediction sample) {
-        return sample.dischargePerRevolution()
-                .expandedUncertainty(Figures.COVERAGE)
-                .map(CurveSheet::number)
-                .orElse(0.0);
-    }
-
-    private static double upper(DischargePrediction sample) {
-        return value(sample) + expandedUncertainty(sample);
-    }
-
-    private static double largest(double[] values) {
-        return Arrays.stream(values).max().orElse(0);
-    }
-
-    private static double[] absolute(double[] values) {
-        return Arrays.stream(values).map(Math::abs).toArray();
-    }
-
-    private static double[] settings(List<DischargePrediction> samples) {
-        return values(samples, sample -> CurveSheet.number(sample.setting()));
-    }
-
-    private static double[] values(List<DischargePrediction> samples, ToDoubleFunction<DischargePrediction> value) {
-        return samples.stream().mapToDouble(value).toArray();
-    }
-
-    private static String inUnit(Unit<?> unit) {
-        String symbol = symbol(unit);
-        return symbol.isEmpty() ? "" : ", " + symbol;
-    }
-
-    private static <Q extends Quantity<Q>> String symbol(Unit<?> unit) {
+    private static <Q extends Quantity<Q>> String inUnit(Unit<?> unit) {
         @SuppressWarnings("unchecked") // whatever kind it is, only its symbol is asked for
-        Unit<Q> typed = (Unit<Q>) unit;
-        return UnitSymbol.of(typed).symbol();
-    }
-
-    /** A part of the picture: painted axes, in which things are drawn at places of the chart. */
-    private static final class Plot {
-        private final Graphics2D graphics;
-        private final XYChart chart;
-        private final double left;
-        private final double top;
-
-        Plot(Graphics2D graphics, XYChart chart, double left, double top) {
-            this.graphics = graphics;
-            this.chart = chart;
-            this.left = left;
-            this.top = top;
-            Graphics2D shifted = (Graphics2D) graphics.create();
-            shifted.translate(left, top);
-            chart.paint(shifted, (int) Math.round(WIDTH - left), chart.getHeight());
-            shifted.dispose();
-        }
-
-        void band(double[] x, double[] low, double[] high) {
-            Path2D outline = path(x, high);
-            for (int i = x.length - 1; i >= 0; i--) {
-                outline.lineTo(screenX(x[i]), screenY(low[i]));
-            }
-            outline.closePath();
-            graphics.setColor(ChartInk.GUIDE);
-            graphics.fill(outline);
-        }
-
-        void line(double[] x, double[] y, Color color, Stroke stroke) {
-            graphics.setColor(color);
-            graphics.setStroke(stroke);
-            graphics.draw(path(x, y));
-        }
-
-        void marks(double[] x, double[] y) {
-            graphics.setColor(ChartInk.INK);
-            for (int i = 0; i < x.length; i++) {
-                graphics.fill(new Ellipse2D.Double(
-                        screenX(x[i]) - MARK_RADIUS, screenY(y[i]) - MARK_RADIUS, 2 * MARK_RADIUS, 2 * MARK_RADIUS));
-            }
-        }
-
-        private Path2D path(double[] x, double[] y) {
-            Path2D path = new Path2D.Double();
-            path.moveTo(screenX(x[0]), screenY(y[0]));
-            for (int i = 1; i < x.length; i++) {
-                path.lineTo(screenX(x[i]), screenY(y[i]));
-            }
-            return path;
-        }
-
-        private double screenX(double x) {
-            return left + chart.getScreenXFromChart(x);
-        }
-
-        private double screenY(double y) {
-            return top + chart.getScreenYFromChart(y);
-        }
+        String symbol = UnitSymbol.of((Unit<Q>) unit).symbol();
+        return symbol.isEmpty() ? "" : ", " + symbol;
     }
 }

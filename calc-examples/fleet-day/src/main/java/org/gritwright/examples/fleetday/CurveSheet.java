@@ -6,7 +6,6 @@ import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.Consumer;
 import javax.measure.Quantity;
 import org.gritwright.core.calibration.CalibrationCatch;
 import org.gritwright.core.curve.CurveModel;
@@ -27,25 +26,15 @@ import org.gritwright.units.quantity.DischargePerRevolution;
  * @param chart the picture as an SVG element; empty where this machine can't draw
  * @param legend what the picture shows
  */
-record CurveSheet(SheetTable table, String chart, String legend) {
-    private static final int FEWEST_STEPS = 4;
-    private static final List<Integer> STEPS = List.of(5, 2, 1);
-
+record CurveSheet(SheetTable table, Picture chart, String legend) {
     /** More than anybody reads off a gate, fewer than a double holds. */
     private static final int READING_DIGITS = 12;
 
-    /**
-     * Makes the sheet.
-     *
-     * @param name a name that no other curve of the page has
-     * @param gateReading how far an opening that is set by reading may be off
-     * @param progress told if the picture has to be left out
-     */
-    static CurveSheet of(
-            String name, DischargeCurve curve, Optional<Quantity<?>> gateReading, Consumer<String> progress) {
+    /** @param gateReading how far an opening that is set by reading may be off */
+    static CurveSheet of(DischargeCurve curve, Optional<Quantity<?>> gateReading) {
         return new CurveSheet(
                 table(curve, gateReading),
-                SvgPainting.orNothing(() -> new CurveChart(curve).svg(name), progress),
+                new CurveChart(curve).picture(),
                 "● catches. Above, the curve, " + curve.model().term().words()
                         + ", dashed where it is geometry alone; below, how far each catch is from it. "
                         + (hasInterval(curve)
@@ -131,7 +120,7 @@ record CurveSheet(SheetTable table, String chart, String legend) {
         List<Setting> caught = curve.settings();
         BigDecimal lowest = decimal(caught.get(0));
         BigDecimal highest = decimal(caught.get(caught.size() - 1));
-        BigDecimal step = step(highest.subtract(lowest));
+        BigDecimal step = Plot.roundStep(highest.subtract(lowest));
         if (caught.stream().allMatch(CurveSheet::isWholeMark)) {
             step = step.max(BigDecimal.ONE);
         }
@@ -159,17 +148,6 @@ record CurveSheet(SheetTable table, String chart, String legend) {
     private static boolean isWholeMark(Setting setting) {
         return setting.scale() == Setting.Scale.MARK
                 && decimal(setting).stripTrailingZeros().scale() <= 0;
-    }
-
-    /** The largest of 5, 2 and 1 times a power of ten that goes into a range four times or more. */
-    private static BigDecimal step(BigDecimal range) {
-        BigDecimal largest = range.divide(BigDecimal.valueOf(FEWEST_STEPS));
-        int power = largest.precision() - largest.scale() - 1;
-        return STEPS.stream()
-                .map(digit -> BigDecimal.valueOf(digit).scaleByPowerOfTen(power))
-                .filter(step -> step.compareTo(largest) <= 0)
-                .findFirst()
-                .orElseThrow();
     }
 
     static double number(Quantity<?> quantity) {

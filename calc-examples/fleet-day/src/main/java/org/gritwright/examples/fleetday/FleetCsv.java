@@ -61,7 +61,7 @@ final class FleetCsv {
                 truck -> truck.assessment().refusals().stream()
                         .map(Refusal::sentence)
                         .reduce((one, other) -> one + "; " + other));
-        text("record", truck -> OutputFolder.RECORDS + "/" + truck.recordFile());
+        text("record", TruckResult::recordPath);
     }
 
     static String text(FleetResult result) throws IOException {

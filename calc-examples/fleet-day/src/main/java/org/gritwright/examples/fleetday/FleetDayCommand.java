@@ -97,8 +97,6 @@ public final class FleetDayCommand implements Callable<Integer> {
      * @param arguments see {@code --help}
      */
     public static void main(String[] arguments) {
-        // The chart is painted without a screen, and must not look for one.
-        System.setProperty("java.awt.headless", "true");
         System.exit(run(utf8(FileDescriptor.out), utf8(FileDescriptor.err), arguments));
     }
 

@@ -50,7 +50,7 @@ record OutputFolder(Path folder, Consumer<String> progress) {
         String table = FleetCsv.text(result);
         WholeFile.write(folder.resolve(TABLE), out -> out.write(table.getBytes(StandardCharsets.UTF_8)));
         progress.accept("Writing " + folder.resolve(REPORT));
-        String report = ReportPage.html(result, progress);
+        String report = ReportPage.html(result);
         WholeFile.write(folder.resolve(REPORT), out -> out.write(report.getBytes(StandardCharsets.UTF_8)));
     }
 

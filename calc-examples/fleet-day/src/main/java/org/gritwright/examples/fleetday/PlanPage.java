@@ -111,12 +111,8 @@ final class PlanPage {
                                                 .get(method)
                                                 .calibration()
                                                 .orElseThrow()))
-                                        .collect(Collectors.joining("; ")))
-                                .orElse("—")),
-                        Cell.of(truck.quickest()
-                                .flatMap(truck::time)
-                                .map(PlanWords::duration)
-                                .orElse("—"))))
+                                        .collect(Collectors.joining("; ")))),
+                        Cell.of(truck.quickest().flatMap(truck::time).map(PlanWords::duration))))
                 .toList();
         return new SheetTable(
                 "The trucks",

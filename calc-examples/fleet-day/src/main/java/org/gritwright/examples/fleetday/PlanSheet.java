@@ -213,12 +213,10 @@ record PlanSheet(String anchor, String id, String onTruck, List<String> kit, Lis
             Optional<CatchSeries> series = method.calibration().map(PlanResult::series);
             rows.add(Row.of(
                     method.method().name(),
-                    Cell.of(series.map(PlanSheet::catchesOfRevolutions).orElse("—")),
+                    Cell.of(series.map(PlanSheet::catchesOfRevolutions)),
                     series.map(s -> Cell.computed(s.massPerCatch(), DIGITS)).orElse(Cell.of("—")),
-                    Cell.of(series.map(s -> String.valueOf(s.containersToFill()))
-                            .orElse("—")),
-                    Cell.of(series.map(s -> "±" + PlanWords.uncertainty(s.expandedUncertainty()))
-                            .orElse("—")),
+                    Cell.of(series.map(s -> String.valueOf(s.containersToFill()))),
+                    Cell.of(series.map(s -> "±" + PlanWords.uncertainty(s.expandedUncertainty()))),
                     Cell.of(truck.time(i).map(PlanWords::duration).orElse("doesn’t work"))));
         }
         return new SheetTable(
@@ -266,7 +264,7 @@ record PlanSheet(String anchor, String id, String onTruck, List<String> kit, Lis
                                 + (run.withinRange().orElse(true) ? "" : ", out of range")),
                         Cell.of("±"
                                 + PlanWords.uncertainty(run.result().series().expandedUncertainty())),
-                        Cell.of(run.lostByStart().map(PlanWords::uncertainty).orElse("—"))))
+                        Cell.of(run.lostByStart().map(PlanWords::uncertainty))))
                 .toList();
         int left = truck.plan().targetRates().size() * truck.plan().testSpeeds().size() - rows.size();
         return new SheetTable(

@@ -8,15 +8,11 @@ import java.io.StringWriter;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.HashMap;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
-import java.util.Set;
-import java.util.function.Consumer;
 import java.util.function.Function;
-import java.util.stream.IntStream;
 import org.gritwright.core.fleet.assessment.NextStep;
 import org.gritwright.core.fleet.day.FleetDay;
 import org.gritwright.core.judgement.DecisionRule;
@@ -30,19 +26,8 @@ import org.gritwright.units.Amounts;
 final class ReportPage {
     private ReportPage() {}
 
-    /**
-     * Makes the page.
-     *
-     * @param result the day's result
-     * @param progress told, once, if charts have to be left out
-     */
-    static String html(FleetResult result, Consumer<String> progress) throws IOException {
-        Set<String> told = new HashSet<>();
-        return filled(List.of("report.peb", "safety.peb", "truck.peb", "table.peb"), model(result, message -> {
-            if (told.add(message)) {
-                progress.accept(message);
-            }
-        }));
+    static String html(FleetResult result) throws IOException {
+        return filled(List.of("report.peb", "safety.peb", "truck.peb", "table.peb", "picture.peb"), model(result));
     }
 
     /** The first template, which may use the others, filled in. */
@@ -62,11 +47,11 @@ final class ReportPage {
         return page.toString();
     }
 
-    private static Map<String, Object> model(FleetResult result, Consumer<String> progress) throws IOException {
+    private static Map<String, Object> model(FleetResult result) throws IOException {
         FleetDay day = result.day();
         List<TruckSheet> sheets = new ArrayList<>();
         for (TruckResult truck : result.mostUrgentFirst()) {
-            sheets.add(TruckSheet.of(truck, sheets.size() + 1, progress));
+            sheets.add(TruckSheet.of(truck, sheets.size() + 1));
         }
         ErrorChart chart = new ErrorChart(result);
         Map<String, Object> model = new HashMap<>();
@@ -78,10 +63,12 @@ final class ReportPage {
         model.put("tolerance", Amounts.format(day.tolerance()));
         model.put("seasonStart", day.seasonStart().toString());
         model.put("summary", result.summary());
-        model.put("urgent", sheets.stream().filter(TruckSheet::needsAttention).toList());
-        model.put("open", withNextStep(result, sheets, NextStep.CHECK_ROAD_SPEED));
-        model.put("done", withNextStep(result, sheets, NextStep.NOTHING));
-        model.put("chart", chart.isEmpty() ? "" : SvgPainting.orNothing(chart::svg, progress));
+        model.put(
+                "urgent",
+                sheets.stream().filter(sheet -> sheet.truck().needsAttention()).toList());
+        model.put("open", withNextStep(sheets, NextStep.CHECK_ROAD_SPEED));
+        model.put("done", withNextStep(sheets, NextStep.NOTHING));
+        model.put("chart", chart.picture().stream().toList());
         model.put("missing", chart.missing());
         model.put("beyondEdge", chart.beyondEdge());
         model.put("fleet", fleet(result));
@@ -89,11 +76,9 @@ final class ReportPage {
         return model;
     }
 
-    private static List<TruckSheet> withNextStep(FleetResult result, List<TruckSheet> sheets, NextStep step) {
-        List<TruckResult> trucks = result.mostUrgentFirst();
-        return IntStream.range(0, trucks.size())
-                .filter(i -> trucks.get(i).assessment().nextStep() == step)
-                .mapToObj(sheets::get)
+    private static List<TruckSheet> withNextStep(List<TruckSheet> sheets, NextStep step) {
+        return sheets.stream()
+                .filter(sheet -> sheet.truck().assessment().nextStep() == step)
                 .toList();
     }
 
@@ -124,14 +109,11 @@ final class ReportPage {
         return Row.of(
                 truck.id(),
                 truck.massPerRevolution()
-                        .map(mass -> new Cell(
-                                truck.display().massPerRevolutionText().orElseThrow(),
-                                Figures.otherSystem(mass, Figures.DIGITS).orElse("")))
+                        .map(mass ->
+                                Cell.of(truck.display().massPerRevolutionText().orElseThrow(), mass, Figures.DIGITS))
                         .orElse(Cell.of("—")),
                 truck.measured()
-                        .map(m -> new Cell(
-                                Figures.measured(m),
-                                Figures.otherSystem(m.value(), Figures.DIGITS).orElse("")))
+                        .map(m -> Cell.of(Figures.measured(m), m.value(), Figures.DIGITS))
                         .orElse(Cell.of("—")),
                 truck.judged()
                         .filter(series -> series.last().calibrationError().isPresent())

@@ -1,6 +1,7 @@
 package org.gritwright.examples.fleetday;
 
 import java.util.List;
+import java.util.Optional;
 import javax.measure.Quantity;
 import org.gritwright.units.Amounts;
 
@@ -39,18 +40,23 @@ record SheetTable(String caption, List<String> columns, List<Row> rows, List<Str
             return new Cell(text, "");
         }
 
+        /** What may be missing. */
+        static Cell of(Optional<String> text) {
+            return of(text.orElse("—"));
+        }
+
+        static Cell of(String main, Quantity<?> quantity, int digits) {
+            return new Cell(main, Figures.otherSystem(quantity, digits).orElse(""));
+        }
+
         /** A computed quantity. */
         static Cell computed(Quantity<?> quantity, int digits) {
-            return new Cell(
-                    Figures.text(quantity, digits),
-                    Figures.otherSystem(quantity, digits).orElse(""));
+            return of(Figures.text(quantity, digits), quantity, digits);
         }
 
         /** A quantity as it was written down, every digit. */
         static Cell exact(Quantity<?> quantity) {
-            return new Cell(
-                    Amounts.format(quantity),
-                    Figures.otherSystem(quantity, Figures.DIGITS).orElse(""));
+            return of(Amounts.format(quantity), quantity, Figures.DIGITS);
         }
     }
 }

@@ -11,7 +11,7 @@ import org.gritwright.core.verification.VerificationSeries;
 import org.gritwright.units.quantity.DischargePerRevolution;
 
 /**
- * One truck's assessment with what the outputs share.
+ * One truck's assessment with what the outputs share. Templates find public methods only, so what they read is public.
  *
  * @param assessment the assessment
  * @param display what the display held and holds
@@ -24,16 +24,21 @@ record TruckResult(TruckAssessment assessment, DisplayValue display, Instruction
         return new TruckResult(assessment, DisplayValue.of(assessment), Instruction.of(assessment), recordFile);
     }
 
-    String id() {
+    public String id() {
         return assessment.truck().id();
     }
 
-    boolean needsAttention() {
+    /** Where the record is, seen from the output folder. */
+    public String recordPath() {
+        return OutputFolder.RECORDS + "/" + recordFile;
+    }
+
+    public boolean needsAttention() {
         return assessment.nextStep().needsAttention();
     }
 
     /** The verdict in words; a refused record has none. */
-    String verdict() {
+    public String verdict() {
         return assessment.isRefused() ? "record refused, nothing computed" : assessment.verdict();
     }
 

@@ -3,12 +3,10 @@ package org.gritwright.examples.fleetday;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.function.Consumer;
+import java.util.Optional;
 import java.util.stream.Collectors;
-import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import javax.measure.Quantity;
-import org.gritwright.core.curve.DischargeCurve;
 import org.gritwright.core.finding.Finding;
 import org.gritwright.core.fleet.assessment.ToDo;
 import org.gritwright.core.fleet.day.TruckDay;
@@ -19,12 +17,8 @@ import org.gritwright.units.Amounts;
  * One truck's sheet as the report's template reads it.
  *
  * @param anchor the place in the page
- * @param id the truck's id
- * @param needsAttention whether the truck shouldn't go out before the next step is done
- * @param verdict the verdict in words
- * @param instruction what to do next
- * @param then what to do after that, with material and gate opening
- * @param reasons why
+ * @param truck the truck's result
+ * @param then what to do after the next step, with material and gate opening
  * @param equipment the equipment on the truck
  * @param notes remarks that were written down
  * @param settings tables of what the displays hold
@@ -32,24 +26,18 @@ import org.gritwright.units.Amounts;
  * @param budgets where the uncertainties come from
  * @param curves the discharge curves over several gate openings
  * @param findings everything that a person should know
- * @param recordFile where the record is
  */
 record TruckSheet(
         String anchor,
-        String id,
-        boolean needsAttention,
-        String verdict,
-        String instruction,
+        TruckResult truck,
         List<String> then,
-        List<String> reasons,
         String equipment,
         List<String> notes,
         List<SheetTable> settings,
         List<SheetTable> catches,
         List<BudgetSheet> budgets,
         List<CurveSheet> curves,
-        List<FindingLine> findings,
-        String recordFile) {
+        List<FindingLine> findings) {
 
     private static final int LONGEST_LIST = 12;
 
@@ -70,35 +58,26 @@ record TruckSheet(
         }
     }
 
-    static TruckSheet of(TruckResult truck, int number, Consumer<String> progress) {
+    static TruckSheet of(TruckResult truck, int number) {
         SheetTables tables = new SheetTables(truck);
-        String anchor = "truck-" + number;
         return new TruckSheet(
-                anchor,
-                truck.id(),
-                truck.needsAttention(),
-                truck.verdict(),
-                truck.instruction().text(),
+                "truck-" + number,
+                truck,
                 truck.assessment().toDo().stream().skip(1).map(ToDo::toString).toList(),
-                truck.instruction().reasons(),
                 equipment(truck.assessment().truck()),
                 notes(truck.assessment().truck()),
                 tables.settings(),
                 tables.catches(),
                 BudgetSheet.of(truck),
-                curves(truck, anchor, progress),
-                truck.assessment().findings().stream().map(FindingLine::of).toList(),
-                OutputFolder.RECORDS + "/" + truck.recordFile());
+                curves(truck),
+                truck.assessment().findings().stream().map(FindingLine::of).toList());
     }
 
-    private static List<CurveSheet> curves(TruckResult truck, String anchor, Consumer<String> progress) {
-        List<DischargeCurve> curves = truck.assessment().curves();
-        return IntStream.range(0, curves.size())
-                .mapToObj(i -> CurveSheet.of(
-                        anchor + "-curve-" + (i + 1),
-                        curves.get(i),
-                        truck.assessment().truck().spreader().gateReading(),
-                        progress))
+    private static List<CurveSheet> curves(TruckResult truck) {
+        Optional<Quantity<?>> gateReading =
+                truck.assessment().truck().spreader().gateReading();
+        return truck.assessment().curves().stream()
+                .map(curve -> CurveSheet.of(curve, gateReading))
                 .toList();
     }
 

@@ -1,7 +1,6 @@
 package org.gritwright.examples.fleetday;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.fail;
 
 import java.util.List;
 import java.util.Optional;
@@ -15,7 +14,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 class CurveSheetTest {
 
     private static CurveSheet sheet(DischargeCurve curve) {
-        return CurveSheet.of("curve", curve, Optional.empty(), message -> fail("complained: " + message));
+        return CurveSheet.of(curve, Optional.empty());
     }
 
     private static List<String> openings(CurveSheet sheet) {

@@ -46,7 +46,7 @@ class FiguresTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"120 s", "4 %", "100 pulse/rev"})
+    @CsvSource({"96 s", "4 %", "90 pulse/rev"})
     void unitsThatAllSystemsShareHaveNoOther(String quantity) {
         assertThat(Figures.otherSystem(Amounts.parseAny(quantity), 3)).isEmpty();
     }

@@ -3,14 +3,10 @@ package org.gritwright.examples.fleetday;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Map;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.condition.EnabledOnOs;
-import org.junit.jupiter.api.condition.OS;
 import org.junit.jupiter.api.io.TempDir;
 
 /** The program as it is started: in a Java virtual machine of its own, on the class path and on the module path. */
@@ -67,31 +63,6 @@ class ForkedRunTest {
         assertThat(refused.err())
                 .contains("/trucks/0/calibrationCatches/0/containers/1/tare")
                 .doesNotContain("\tat ");
-    }
-
-    /** The JDK remembers the fonts it found in the user's home. */
-    @Test
-    @EnabledOnOs(OS.LINUX)
-    void aMachineWithoutFontsGetsAReportWithoutChart() throws Exception {
-        Path fonts = Files.writeString(
-                folder.resolve("fonts.conf"),
-                "<!DOCTYPE fontconfig SYSTEM \"fonts.dtd\"><fontconfig><dir>" + folder.resolve("nothing")
-                        + "</dir></fontconfig>");
-        Path output = folder.resolve("no fonts");
-        Run run = new Fork(folder)
-                .run(
-                        with(List.of("-Duser.home=" + folder), Fork.onModulePath()),
-                        Map.of("FONTCONFIG_FILE", fonts.toString()),
-                        Run.DEMO,
-                        output);
-        assertThat(run.exitCode()).as(run.err()).isZero();
-        // Of all its charts, once.
-        assertThat(run.err())
-                .containsOnlyOnce("The report goes without a chart")
-                .doesNotContain("\tat ");
-        assertThat(Run.text(output.resolve("report.html")))
-                .contains("There is no chart", "T-16", "1 in (25.4 mm)")
-                .doesNotContain("<svg", "Gray band");
     }
 
     private void assertSameFiles(String name) throws IOException {

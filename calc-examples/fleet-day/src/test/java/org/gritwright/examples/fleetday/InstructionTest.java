@@ -83,7 +83,7 @@ class InstructionTest {
         });
         TruckResult truck = result.trucks().get(0);
         assertThat(truck.instruction().text()).endsWith(" like the last (road salt at 2.5 in)");
-        assertThat(TruckSheet.of(truck, 1, text -> {}).then())
+        assertThat(TruckSheet.of(truck, 1).then())
                 .containsExactly(
                         "Check start-up, valve and speed limits: road salt at 2.5 in",
                         "Make a verification catch: road salt at 3 in");

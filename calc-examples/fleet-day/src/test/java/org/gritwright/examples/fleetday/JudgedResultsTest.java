@@ -77,7 +77,7 @@ class JudgedResultsTest {
     }
 
     private static List<String> notes(TruckResult truck) {
-        return TruckSheet.of(truck, 1, text -> {}).catches().stream()
+        return TruckSheet.of(truck, 1).catches().stream()
                 .flatMap(table -> table.notes().stream())
                 .toList();
     }
@@ -102,10 +102,10 @@ class JudgedResultsTest {
 
         assertThat(truck.instruction().reasons()).element(0).isEqualTo(wrongOpening);
         assertThat(truck.instruction().reasons()).element(1).asString().startsWith("The apparent fill 0.08767");
-        assertThat(TruckSheet.of(truck, 1, text -> {}).findings())
+        assertThat(TruckSheet.of(truck, 1).findings())
                 .element(0)
                 .isEqualTo(new TruckSheet.FindingLine("Look at", wrongOpening));
-        assertThat(TruckSheet.of(truck("T-14", day -> {}), 1, text -> {}).findings())
+        assertThat(TruckSheet.of(truck("T-14", day -> {}), 1).findings())
                 .element(0)
                 .extracting(TruckSheet.FindingLine::sentence)
                 .asString()
@@ -273,10 +273,8 @@ class JudgedResultsTest {
 
     private static String atTwoAndAHalf(TruckResult truck) {
         return CurveSheet.of(
-                        "curve",
                         truck.assessment().curves().get(0),
-                        truck.assessment().truck().spreader().gateReading(),
-                        message -> {})
+                        truck.assessment().truck().spreader().gateReading())
                 .table()
                 .rows()
                 .stream()
