@@ -25,6 +25,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.SplittableRandom;
+import java.util.function.BiConsumer;
 import java.util.function.ToDoubleFunction;
 import java.util.random.RandomGenerator;
 import java.util.stream.Stream;
@@ -46,6 +47,7 @@ import org.gritwright.core.spi.GateType;
 import org.gritwright.core.spi.OpenArea;
 import org.gritwright.core.spi.Spi;
 import org.gritwright.core.spi.SpreaderType;
+import org.gritwright.core.spi.TypeId;
 import org.gritwright.core.statistics.CurveFit;
 import org.gritwright.core.weighing.CaughtMass;
 import org.gritwright.units.Amounts;
@@ -90,7 +92,10 @@ class NullsTest {
                         Map.entry(CalibrationInForce.class, Samples.augerInForce(2)),
                         Map.entry(
                                 CalibrationFactor.class, Samples.augerInForce(2).factor()),
-                        Map.entry(FillLimits.class, FillLimits.COMMON))
+                        Map.entry(FillLimits.class, FillLimits.COMMON),
+                        Map.entry(TypeId.class, TypeId.of("belt", 1)),
+                        Map.entry(Record.class, FillLimits.COMMON),
+                        Map.entry(BiConsumer.class, (BiConsumer<Object, Object>) (at, why) -> {}))
                 .forEach(sample -> samples.put(sample.getKey(), Optional.of(sample.getValue())));
     }
 

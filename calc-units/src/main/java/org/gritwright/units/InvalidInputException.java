@@ -59,10 +59,14 @@ public final class InvalidInputException extends IllegalArgumentException {
      * The same refusal of what the caller knows by another name.
      *
      * @param field what the value is, in the trade's words
-     * @return an exception with that field; rule, value, code and arguments are kept
+     * @return an exception with that field; rule, value, code, arguments and cause are kept
      */
     public InvalidInputException withField(String field) {
-        return new InvalidInputException(code, field, accepted, value, arguments);
+        InvalidInputException same = new InvalidInputException(code, field, accepted, value, arguments);
+        if (getCause() != null) {
+            same.initCause(getCause());
+        }
+        return same;
     }
 
     /**

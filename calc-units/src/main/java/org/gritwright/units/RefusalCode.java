@@ -47,7 +47,12 @@ public enum RefusalCode {
     /** Outside two limits. Arguments: the lowest, the highest. */
     OUT_OF_RANGE,
     /** Good by itself, but not beside another input. Argument: the other input, where it is one. */
-    INCONSISTENT;
+    INCONSISTENT,
+    /**
+     * A spreader type threw, or answered what can't be. What it threw is the exception's cause. Argument: the type's id, or its
+     * class where even the id can't be had.
+     */
+    TYPE_FAILED;
 
     /**
      * The code's stable id.

@@ -43,7 +43,8 @@ class RefusalCodeTest {
                         "too-low",
                         "too-high",
                         "out-of-range",
-                        "inconsistent");
+                        "inconsistent",
+                        "type-failed");
     }
 
     private static void assertRefused(ThrowingCallable input, RefusalCode code, String... arguments) {

@@ -116,6 +116,10 @@ public enum FindingCode {
     CATCH_BEFORE_CALIBRATION(WARNING, Slot.time("at"), Slot.time("calibrated")),
     /** The counter went on from one catch to another that is said to be earlier. */
     COUNTER_RUNS_BACKWARDS(WARNING, Slot.time("first"), Slot.time("second")),
+    /** A catch begins at a counter reading that another had already passed. */
+    COUNTS_OVERLAP(WARNING, Slot.time("first"), Slot.time("second")),
+    /** Two catches are nearer in time than their runs lasted. */
+    RUNS_OVERLAP(WARNING, Slot.time("first"), Slot.time("second")),
     /** Two catches of a truck have the same numbers. */
     TICKET_ENTERED_TWICE(WARNING, Slot.time("first"), Slot.time("second")),
     /** Catches of two trucks have the same numbers. */

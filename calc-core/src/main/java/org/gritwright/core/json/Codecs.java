@@ -58,6 +58,33 @@ public final class Codecs {
             text -> Require.text("text", text),
             Function.identity());
 
+    private static final int LONGEST_NAME = 200;
+
+    /** A text by which people know something, so that what is said of it stays short enough to be read. */
+    public static final Codec<String> NAME = new Functions<>(
+            String.class.getName(),
+            (node, pointer, problems) -> {
+                String text = TEXT.read(node, pointer, problems);
+                if (text != null && length(text) > LONGEST_NAME) {
+                    problems.add(
+                            ProblemCode.TOO_LARGE,
+                            pointer,
+                            "at most " + LONGEST_NAME + " characters",
+                            length(text) + " characters");
+                    return null;
+                }
+                return text;
+            },
+            text -> {
+                Require.that(
+                        length(text) <= LONGEST_NAME,
+                        "name",
+                        "at most " + LONGEST_NAME + " characters",
+                        () -> length(text) + " characters");
+                return TEXT.write(text);
+            },
+            schema -> schema.reference("name", () -> Schema.nameOf(LONGEST_NAME)));
+
     public static final Codec<LocalDate> DATE = text(
             LocalDate.class.getName(),
             "date",
@@ -104,6 +131,11 @@ public final class Codecs {
             Schema.object(Map.entry("type", Schema.text("integer")), Map.entry("minimum", new JsonNode.WordNode("1"))));
 
     private Codecs() {}
+
+    /** As a schema counts. */
+    private static int length(String text) {
+        return text.codePointCount(0, text.length());
+    }
 
     private interface Reader<T> {
         @Nullable

@@ -30,11 +30,9 @@ public sealed interface JsonNode {
     }
 
     record TextNode(String text) implements JsonNode {
-        private static final int SHOWN = 60;
-
         @Override
         public String describe() {
-            return "\"" + (text.length() <= SHOWN ? text : text.substring(0, SHOWN) + "…") + "\"";
+            return "\"" + shortened(text) + "\"";
         }
     }
 
@@ -42,7 +40,11 @@ public sealed interface JsonNode {
     record WordNode(String word) implements JsonNode {
         @Override
         public String describe() {
-            return word;
+            return shortened(word);
         }
+    }
+
+    private static String shortened(String text) {
+        return text.length() <= 60 ? text : text.substring(0, 60) + "…";
     }
 }

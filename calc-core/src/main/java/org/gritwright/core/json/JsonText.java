@@ -16,6 +16,8 @@ import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.OutputStream;
+import java.io.PushbackInputStream;
+import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -23,6 +25,8 @@ import java.util.Map;
 import org.gritwright.core.document.DocumentLimits;
 import org.gritwright.core.document.ProblemCode;
 import org.gritwright.core.document.RejectedDocumentException;
+import org.gritwright.units.InvalidInputException;
+import org.gritwright.units.RefusalCode;
 
 /**
  * The only class that knows Jackson: bytes to {@link JsonNode} and back.
@@ -32,7 +36,27 @@ import org.gritwright.core.document.RejectedDocumentException;
  */
 public final class JsonText {
 
-    private JsonText() {}
+    private final JsonParser parser;
+    private final DocumentLimits limits;
+    private final Problems problems;
+    private int nodes;
+
+    private JsonText(JsonParser parser, DocumentLimits limits, Problems problems) {
+        this.parser = parser;
+        this.limits = limits;
+        this.problems = problems;
+    }
+
+    /** More of something than the limits allow. */
+    private static final class TooManyException extends JsonProcessingException {
+        private static final long serialVersionUID = 1L;
+        private final String accepted;
+
+        TooManyException(String accepted, String found, JsonLocation at) {
+            super(found, at);
+            this.accepted = accepted;
+        }
+    }
 
     /**
      * Reads one document.
@@ -50,13 +74,20 @@ public final class JsonText {
                         .maxNumberLength(limits.textLength())
                         .build())
                 .build();
-        try (JsonParser parser = factory.createParser(new BoundedStream(in, limits.bytes()))) {
+        byte[] start = in.readNBytes(4);
+        if (!mayBeUtf8(start)) {
+            problems.add(ProblemCode.NOT_JSON, Pointer.ROOT, "UTF-8", "another encoding");
+            throw problems.rejected();
+        }
+        PushbackInputStream whole = new PushbackInputStream(in, start.length + 1);
+        whole.unread(start);
+        try (JsonParser parser = factory.createParser(new BoundedStream(whole, limits.bytes()))) {
             parser.nextToken();
             if (parser.currentToken() == null) {
                 problems.add(ProblemCode.NOT_JSON, Pointer.ROOT, "a JSON document", "nothing");
                 throw problems.rejected();
             }
-            JsonNode node = node(parser, Pointer.ROOT, problems);
+            JsonNode node = new JsonText(parser, limits, problems).node(Pointer.ROOT);
             if (parser.nextToken() != null) {
                 problems.add(
                         ProblemCode.NOT_JSON,
@@ -72,6 +103,10 @@ public final class JsonText {
             String most = "at most " + limits.depth() + " levels and " + limits.textLength() + " characters a text";
             problems.add(ProblemCode.TOO_LARGE, Pointer.ROOT, most, e.getOriginalMessage() + place(e.getLocation()));
             throw problems.rejected();
+        } catch (TooManyException e) {
+            problems.add(
+                    ProblemCode.TOO_LARGE, Pointer.ROOT, e.accepted, e.getOriginalMessage() + place(e.getLocation()));
+            throw problems.rejected();
         } catch (JsonProcessingException e) {
             problems.add(
                     ProblemCode.NOT_JSON,
@@ -82,30 +117,47 @@ public final class JsonText {
         }
     }
 
+    /** JSON starts with characters of ASCII, so that a zero byte or a mark of UTF-16 tells other encodings. */
+    private static boolean mayBeUtf8(byte[] start) {
+        String bytes = new String(start, StandardCharsets.ISO_8859_1);
+        return bytes.indexOf(0) < 0 && !bytes.startsWith("\u00fe\u00ff") && !bytes.startsWith("\u00ff\u00fe");
+    }
+
     private static String place(JsonLocation location) {
         return location == null ? "" : ", at line " + location.getLineNr() + ", column " + location.getColumnNr();
     }
 
-    private static JsonNode node(JsonParser parser, Pointer pointer, Problems problems) throws IOException {
+    private JsonNode node(Pointer pointer) throws IOException {
+        nodes++;
+        if (nodes > limits.nodes()) {
+            throw tooMany("at most " + limits.nodes() + " values", "more");
+        }
         JsonToken token = parser.currentToken();
         if (token == JsonToken.START_OBJECT) {
-            return object(parser, pointer, problems);
+            return object(pointer);
         }
         if (token == JsonToken.START_ARRAY) {
-            return array(parser, pointer, problems);
+            return array(pointer);
         }
         return token == JsonToken.VALUE_STRING
                 ? new JsonNode.TextNode(parser.getText())
                 : new JsonNode.WordNode(parser.getText());
     }
 
-    private static JsonNode object(JsonParser parser, Pointer pointer, Problems problems) throws IOException {
-        Map<String, JsonNode> fields = new LinkedHashMap<>();
+    private TooManyException tooMany(String accepted, String found) {
+        return new TooManyException(accepted, found, parser.currentTokenLocation());
+    }
+
+    private JsonNode object(Pointer pointer) throws IOException {
+        Map<String, JsonNode> fields = new LinkedHashMap<>(4);
         while (parser.nextToken() != JsonToken.END_OBJECT) {
             String name = parser.getText();
+            if (name.length() > limits.nameLength()) {
+                throw tooMany("at most " + limits.nameLength() + " characters a name", "a name of " + name.length());
+            }
             parser.nextToken();
             Pointer at = pointer.at(name);
-            JsonNode value = node(parser, at, problems);
+            JsonNode value = node(at);
             if (fields.putIfAbsent(name, value) != null) {
                 problems.add(ProblemCode.REPEATED_NAME, at, "each name once", "\"" + name + "\" again");
             }
@@ -113,12 +165,51 @@ public final class JsonText {
         return new JsonNode.ObjectNode(fields);
     }
 
-    private static JsonNode array(JsonParser parser, Pointer pointer, Problems problems) throws IOException {
+    private JsonNode array(Pointer pointer) throws IOException {
         List<JsonNode> items = new ArrayList<>();
         while (parser.nextToken() != JsonToken.END_ARRAY) {
-            items.add(node(parser, pointer.at(items.size()), problems));
+            items.add(node(pointer.at(items.size())));
         }
         return new JsonNode.ArrayNode(items);
+    }
+
+    /**
+     * Proves that what is written can be read within limits.
+     *
+     * @throws InvalidInputException if there are more values, or longer texts or names
+     */
+    public static void requireReadable(JsonNode node, DocumentLimits limits) {
+        int nodes = nodes(node, limits);
+        if (nodes > limits.nodes()) {
+            throw tooLarge("at most " + limits.nodes() + " values", nodes + " values");
+        }
+    }
+
+    private static int nodes(JsonNode node, DocumentLimits limits) {
+        int nodes = 1;
+        if (node instanceof JsonNode.ObjectNode object) {
+            for (Map.Entry<String, JsonNode> field : object.fields().entrySet()) {
+                requireLength("name", limits.nameLength(), field.getKey());
+                nodes += nodes(field.getValue(), limits);
+            }
+        } else if (node instanceof JsonNode.ArrayNode array) {
+            for (JsonNode item : array.items()) {
+                nodes += nodes(item, limits);
+            }
+        } else if (node instanceof JsonNode.TextNode text) {
+            requireLength("text", limits.textLength(), text.text());
+        }
+        return nodes;
+    }
+
+    private static void requireLength(String what, int most, String text) {
+        if (text.length() > most) {
+            throw tooLarge("of at most " + most + " characters a " + what, "a " + what + " of " + text.length());
+        }
+    }
+
+    private static InvalidInputException tooLarge(String accepted, String found) {
+        return new InvalidInputException(RefusalCode.TOO_HIGH, "document", accepted, found);
     }
 
     /** Writes one document in UTF-8 with a fixed layout, ending with a line feed; leaves the stream open. */

@@ -35,7 +35,7 @@ public record Migration(int minor, JsonNode.ObjectNode schema, Step step) {
             if (in == null) {
                 throw new IllegalArgumentException("there is no " + file);
             }
-            JsonNode root = JsonText.read(in, DocumentLimits.COMMON, new Problems(1));
+            JsonNode root = JsonText.read(in, DocumentLimits.COMMON, new Problems(DocumentLimits.COMMON));
             return new Migration(minor, (JsonNode.ObjectNode) root, step);
         } catch (IOException e) {
             throw new UncheckedIOException(file, e);

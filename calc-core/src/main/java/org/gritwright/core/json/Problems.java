@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
 import java.util.function.UnaryOperator;
+import org.gritwright.core.document.DocumentLimits;
 import org.gritwright.core.document.Problem;
 import org.gritwright.core.document.ProblemCode;
 import org.gritwright.core.document.RejectedDocumentException;
@@ -11,12 +12,19 @@ import org.gritwright.units.InvalidInputException;
 
 /** Collects what is wrong with a document while it is read. */
 public final class Problems {
+    /** What stands in a document may be long; a person needs to recognize it. */
+    private static final int LONGEST = 500;
+
     private final int most;
+    private final int mostCharacters;
     private final List<Problem> found = new ArrayList<>();
+    private int characters;
+    private int more;
     private UnaryOperator<Pointer> asWritten = UnaryOperator.identity();
 
-    public Problems(int most) {
-        this.most = most;
+    public Problems(DocumentLimits limits) {
+        this.most = limits.problems();
+        this.mostCharacters = limits.problemsLength();
     }
 
     /** From here on, places are in a tree that was changed: this leads back to where they were in the document. */
@@ -49,9 +57,22 @@ public final class Problems {
     }
 
     private void add(String code, Pointer pointer, String expected, String found) {
-        if (this.found.size() < most) {
-            this.found.add(new Problem(code, asWritten.apply(pointer).toString(), expected, found));
+        if (more > 0 || this.found.size() >= most) {
+            more++;
+            return;
         }
+        Problem problem = new Problem(code, asWritten.apply(pointer).toString(), shortened(expected), shortened(found));
+        characters += problem.toString().length();
+        // The first is told whatever its length, which the limits of names and depth bound.
+        if (this.found.isEmpty() || characters <= mostCharacters) {
+            this.found.add(problem);
+        } else {
+            more++;
+        }
+    }
+
+    private static String shortened(String text) {
+        return text.length() <= LONGEST ? text : text.substring(0, LONGEST) + "…";
     }
 
     public void throwIfAny() throws RejectedDocumentException {
@@ -61,6 +82,6 @@ public final class Problems {
     }
 
     public RejectedDocumentException rejected() {
-        return new RejectedDocumentException(found);
+        return new RejectedDocumentException(found, more);
     }
 }

@@ -56,6 +56,15 @@ public final class Schema {
                 Map.entry("additionalProperties", new JsonNode.WordNode("false")));
     }
 
+    /** A text that is not blank and not long. */
+    static JsonNode nameOf(int longest) {
+        return object(
+                Map.entry("type", text("string")),
+                Map.entry("description", text("a text that is not blank, of at most " + longest + " characters")),
+                Map.entry("pattern", text(".*\\S.*")),
+                Map.entry("maxLength", new JsonNode.WordNode(String.valueOf(longest))));
+    }
+
     /** A text of some form. */
     static JsonNode textOf(String description, String pattern) {
         return object(

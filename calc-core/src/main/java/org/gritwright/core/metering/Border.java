@@ -1,17 +1,21 @@
 package org.gritwright.core.metering;
 
-import java.util.List;
 import java.util.Map;
-import org.gritwright.core.spi.Parameter;
+import java.util.Objects;
+import java.util.function.DoubleUnaryOperator;
+import java.util.function.Supplier;
 import org.gritwright.core.spi.Parameters;
+import org.gritwright.core.spi.RejectedType;
 import org.gritwright.core.spi.SpreaderType;
 import org.gritwright.core.spi.TypeId;
 import org.gritwright.units.InvalidInputException;
+import org.gritwright.units.RefusalCode;
 
 /**
- * The border to a type that others wrote: what crosses it is present, finite and not negative, and an id is the same
- * when asked again; anything else becomes an error that names the type. Whether functions answer the same whenever
- * asked is for the conformance kit to see: to ask each twice would double the work of every evaluation.
+ * The border to a type that others wrote: what crosses it is present, finite and not negative, and an id is the same when asked
+ * again. Anything else, and whatever a type throws except an {@link OutOfMemoryError}, becomes an error that names the type, with
+ * its cause; a type's own {@link InvalidInputException} passes. Whether functions answer the same whenever asked is for the
+ * conformance kit to see: to ask each twice would double the work of every evaluation.
  */
 final class Border {
 
@@ -19,37 +23,72 @@ final class Border {
 
     /** The id, asked twice. */
     static TypeId id(SpreaderType type) {
-        TypeId id = given(type, "id", type.id());
-        TypeId again = type.id();
+        String name = type.getClass().getName();
+        TypeId id = given(name, "id", type::id);
+        TypeId again = given(name, "id", type::id);
         if (!id.equals(again)) {
-            throw new InvalidInputException("id of type " + id, "the same whenever asked", String.valueOf(again));
+            throw failed(id.toString(), "id", "the same whenever asked", String.valueOf(again));
         }
         return id;
     }
 
     /** The parameters, checked; what is refused is said to be this type's. */
     static Parameters parameters(SpreaderType type, TypeId id, Map<String, ?> given) {
-        List<Parameter<?>> declared = given(type, "parameters", type.parameters());
-        try {
-            return Parameters.of(declared, given);
-        } catch (InvalidInputException e) {
-            throw new InvalidInputException(e.field() + " of " + id.name(), e.accepted(), e.value());
-        }
+        Objects.requireNonNull(given, "given");
+        return given(id.toString(), "parameters", () -> {
+            try {
+                return Parameters.of(given(id.toString(), "parameters", type::parameters), given);
+            } catch (InvalidInputException e) {
+                throw e.code() == RefusalCode.TYPE_FAILED ? e : e.withField(e.field() + " of " + id.name());
+            }
+        });
     }
 
     /** What a type gives, not null. */
-    static <T> T given(SpreaderType type, String what, T fromType) {
-        if (fromType == null) {
-            throw new InvalidInputException(what + " of type " + type.id(), "given by the type", "null");
+    static <T> T given(TypeId id, String what, Supplier<T> question) {
+        return given(id.toString(), what, question);
+    }
+
+    private static <T> T given(String type, String what, Supplier<T> question) {
+        T answer;
+        try {
+            answer = question.get();
+        } catch (Throwable thrown) {
+            throw failed(type, what, thrown);
         }
-        return fromType;
+        if (answer == null) {
+            throw failed(type, what, "given by the type", "null");
+        }
+        return answer;
     }
 
     /** A number that a type's function answers: finite and 0 or more. */
-    static double number(TypeId id, String what, String unit, double value) {
+    static double number(TypeId id, String what, String unit, DoubleUnaryOperator function, double at) {
+        double value;
+        try {
+            value = function.applyAsDouble(at);
+        } catch (Throwable thrown) {
+            throw failed(id.toString(), what, thrown);
+        }
         if (!(value >= 0 && value <= Double.MAX_VALUE)) {
-            throw new InvalidInputException(what + " of type " + id, "finite and 0 or more", value + " " + unit);
+            throw failed(id.toString(), what, "finite and 0 or more", value + " " + unit);
         }
         return value;
+    }
+
+    private static InvalidInputException failed(String type, String what, Throwable thrown) {
+        if (thrown instanceof InvalidInputException refusal) {
+            return refusal;
+        }
+        if (thrown instanceof InterruptedException) {
+            Thread.currentThread().interrupt();
+        }
+        InvalidInputException failure = failed(type, what, "given by the type", RejectedType.reason(thrown));
+        failure.initCause(thrown);
+        return failure;
+    }
+
+    static InvalidInputException failed(String type, String what, String accepted, String value) {
+        return new InvalidInputException(RefusalCode.TYPE_FAILED, what + " of type " + type, accepted, value, type);
     }
 }

@@ -14,15 +14,15 @@ abstract class Equipment implements Serializable {
     private final TypeId id;
     private final Parameters parameters;
 
-    Equipment(SpreaderType type, Map<String, ?> given) {
-        this.id = Border.id(type);
+    Equipment(SpreaderType type, TypeId id, Map<String, ?> given) {
+        this.id = id;
         this.parameters = Border.parameters(type, id, given);
     }
 
     /**
      * The type's id.
      *
-     * @return the id that the type gave when this was made
+     * @return the id that the type gave when this was made, or that it was registered with
      */
     public final TypeId id() {
         return id;

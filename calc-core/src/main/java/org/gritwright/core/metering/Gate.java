@@ -1,11 +1,14 @@
 package org.gritwright.core.metering;
 
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import javax.measure.quantity.Area;
 import org.gritwright.core.spi.GateShape;
 import org.gritwright.core.spi.GateType;
 import org.gritwright.core.spi.Setting;
+import org.gritwright.core.spi.TypeId;
+import org.gritwright.core.spi.TypeRegistry;
 import org.gritwright.units.Amounts;
 import org.gritwright.units.InvalidInputException;
 import org.gritwright.units.check.Require;
@@ -19,14 +22,12 @@ public final class Gate extends Equipment {
 
     private final GateShape shape;
 
-    private Gate(GateType type, Map<String, ?> given) {
-        super(type, given);
-        this.shape = Border.given(type, "shape", type.shape(parameters()));
-        Require.that(
-                isSame(shape, Border.given(type, "shape", type.shape(parameters()))),
-                "shape of type " + id(),
-                "the same whenever asked",
-                "a different one the second time");
+    private Gate(GateType type, TypeId id, Map<String, ?> given) {
+        super(type, id, given);
+        this.shape = Border.given(id, "shape", () -> type.shape(parameters()));
+        if (!isSame(shape, Border.given(id, "shape", () -> type.shape(parameters())))) {
+            throw Border.failed(id.toString(), "shape", "the same whenever asked", "a different one the second time");
+        }
     }
 
     /** All but the open areas: whether a function answers the same whenever asked is for the conformance kit to see. */
@@ -45,10 +46,26 @@ public final class Gate extends Equipment {
      * @param type its type
      * @param given the type's parameters by name: a quantity, or a list of quantities where the parameter is a list
      * @return the gate
-     * @throws InvalidInputException if the type doesn't accept the parameters, or doesn't give a stable id and shape
+     * @throws InvalidInputException if the type doesn't accept the parameters, or doesn't give a stable id and shape; whatever
+     *     else the type throws is the exception's cause
      */
     public static Gate of(GateType type, Map<String, ?> given) {
-        return new Gate(type, given);
+        return new Gate(type, Border.id(type), given);
+    }
+
+    /**
+     * A gate of a registered type, which isn't asked for its id again.
+     *
+     * @param types the types that are known
+     * @param id the id of one of them
+     * @param given the type's parameters by name: a quantity, or a list of quantities where the parameter is a list
+     * @return the gate
+     * @throws InvalidInputException if the type is not known, and as for {@link #of(GateType, Map)}
+     */
+    public static Gate of(TypeRegistry types, TypeId id, Map<String, ?> given) {
+        Objects.requireNonNull(given, "given");
+        GateType type = types.gate(Objects.requireNonNull(id, "id"));
+        return Require.naming("gate", () -> new Gate(type, id, given));
     }
 
     /**
@@ -99,7 +116,7 @@ public final class Gate extends Equipment {
      * @param setting the setting; {@link Setting#none()} for a gate that can't be set
      * @return m², 0 or more; 0 where there is no gate
      * @throws InvalidInputException if the setting is missing, out of place, on another scale or out of limits, or the
-     *     type returns something impossible
+     *     type returns something impossible or throws
      */
     double squareMeters(Setting setting) {
         boolean isGiven = setting.scale() != Setting.Scale.NONE;
@@ -120,6 +137,6 @@ public final class Gate extends Equipment {
 
     /** The cross-section of this gate's adjustable shape at a number within its limits. */
     double squareMeters(GateShape.Adjustable adjustable, double number) {
-        return Border.number(id(), "open area", "m²", adjustable.area().squareMeters(number));
+        return Border.number(id(), "open area", "m²", adjustable.area()::squareMeters, number);
     }
 }

@@ -2,6 +2,8 @@ package org.gritwright.core.record;
 
 import static org.gritwright.core.json.Codecs.ANY_QUANTITY;
 import static org.gritwright.core.json.Codecs.ANY_TEXT;
+import static org.gritwright.core.json.Codecs.NAME;
+import static org.gritwright.core.json.Codecs.TEXT;
 import static org.gritwright.core.json.Codecs.choice;
 import static org.gritwright.core.json.Field.optional;
 import static org.gritwright.core.json.Field.required;
@@ -16,7 +18,7 @@ import org.gritwright.core.json.ObjectCodec;
 /** The definition of format "gritwright/calibration-record", from its smallest parts to the whole. */
 final class CalibrationRecordCodecs {
     static final ObjectCodec<CalibrationRecord> CALIBRATION_RECORD = FleetDayCodecs.BOOK
-            .with(FleetDayCodecs.FLEET_DAY, ANY_QUANTITY, new FindingCodec())
+            .with(FleetDayCodecs.FLEET_DAY, ANY_QUANTITY, TEXT, new FindingCodec())
             .with("budget-component", BudgetOutcome.Row.class)
             .with("uncertainty-budget", BudgetOutcome.class, required("components"))
             .with("calibration", CalibrationOutcome.class)
@@ -51,7 +53,7 @@ final class CalibrationRecordCodecs {
                     required("value", ANY_TEXT))
             .with("to-do", ToDoOutcome.class, optional("setting", SETTING))
             .with("road-speed-check", RoadSpeedOutcome.class)
-            .with("sign-off", SignOff.class)
+            .with("sign-off", SignOff.class, required("name", NAME), optional("role", NAME))
             .object(
                     "calibration-record",
                     CalibrationRecord.class,

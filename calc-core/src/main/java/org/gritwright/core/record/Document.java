@@ -125,7 +125,7 @@ public final class Document<T> {
      * @throws RejectedDocumentException if the document can't be used; it lists everything that is wrong
      */
     public T read(InputStream in, DocumentLimits limits) throws IOException, RejectedDocumentException {
-        Problems problems = new Problems(limits.problems());
+        Problems problems = new Problems(limits);
         JsonNode node = JsonText.read(in, limits, problems);
         if (!(node instanceof JsonNode.ObjectNode root)) {
             problems.add(ProblemCode.WRONG_TYPE, Pointer.ROOT, "an object", node);
@@ -143,8 +143,24 @@ public final class Document<T> {
      * @param document the document
      * @param out receives UTF-8 text; not closed
      * @throws IOException if the stream can't be written
+     * @throws org.gritwright.units.InvalidInputException if it is larger than the common limits allow it to be when it is read;
+     *     then nothing was written
      */
     public void write(T document, OutputStream out) throws IOException {
+        write(document, out, DocumentLimits.COMMON);
+    }
+
+    /**
+     * Writes a document in its canonical form.
+     *
+     * @param document the document
+     * @param out receives UTF-8 text; not closed
+     * @param limits those within which it will be read
+     * @throws IOException if the stream can't be written
+     * @throws org.gritwright.units.InvalidInputException if it has more values, or longer texts or names; then nothing was
+     *     written
+     */
+    public void write(T document, OutputStream out, DocumentLimits limits) throws IOException {
         Map<String, JsonNode> fields = new LinkedHashMap<>();
         fields.put(FORMAT, Schema.text(name));
         fields.put(VERSION, number(version()));
@@ -152,7 +168,9 @@ public final class Document<T> {
             fields.put(MINOR, number(minor));
         }
         fields.putAll(((JsonNode.ObjectNode) codec.write(document)).fields());
-        JsonText.write(new JsonNode.ObjectNode(fields), out);
+        JsonNode whole = new JsonNode.ObjectNode(fields);
+        JsonText.requireReadable(whole, limits);
+        JsonText.write(whole, out);
     }
 
     /**
@@ -160,6 +178,7 @@ public final class Document<T> {
      *
      * @param document the document
      * @return the canonical form
+     * @throws org.gritwright.units.InvalidInputException as for {@link #write}
      */
     public String toText(T document) {
         return text(out -> write(document, out));

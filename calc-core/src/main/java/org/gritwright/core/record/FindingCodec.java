@@ -43,6 +43,7 @@ final class FindingCodec implements Codec<Finding> {
     private static final String SEVERITY = "severity";
     private static final String SENTENCE = "sentence";
     private static final String ARGUMENTS = "arguments";
+    private static final int LONGEST_SENTENCE = 5000;
     private static final List<String> FIELDS = List.of(CODE, SEVERITY, SENTENCE, ARGUMENTS);
 
     private static final Quantity<Dimensionless> NO_FACTOR = Amounts.of(1, SpreadingUnits.ONE);
@@ -145,7 +146,7 @@ final class FindingCodec implements Codec<Finding> {
         Map<String, JsonNode> fields = new LinkedHashMap<>();
         fields.put(CODE, CODES.write(finding.code()));
         fields.put(SEVERITY, Schema.text(finding.severity().name().toLowerCase(Locale.ROOT)));
-        fields.put(SENTENCE, Schema.text(finding.sentence()));
+        fields.put(SENTENCE, Schema.text(sentence(finding)));
         Map<String, Codec<Argument>> slots = arguments.getOrDefault(finding.code(), Map.of());
         if (!slots.isEmpty()) {
             Map<String, JsonNode> written = new LinkedHashMap<>();
@@ -154,6 +155,12 @@ final class FindingCodec implements Codec<Finding> {
             fields.put(ARGUMENTS, new JsonNode.ObjectNode(written));
         }
         return new JsonNode.ObjectNode(fields);
+    }
+
+    /** For people, who can do without the end of one that no text holds; the arguments say it all. */
+    private static String sentence(Finding finding) {
+        String whole = finding.sentence();
+        return whole.length() <= LONGEST_SENTENCE ? whole : whole.substring(0, LONGEST_SENTENCE) + "…";
     }
 
     @Override

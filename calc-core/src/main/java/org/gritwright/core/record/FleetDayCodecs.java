@@ -60,7 +60,7 @@ import org.gritwright.units.quantity.LaneApplicationRate;
  */
 final class FleetDayCodecs {
     private static final CodecBook OF_CATCHES = CodecBook.of(
-                    Codecs.TEXT,
+                    Codecs.NAME,
                     Codecs.DATE,
                     Codecs.DATE_AND_TIME,
                     Codecs.COUNT,
@@ -91,10 +91,10 @@ final class FleetDayCodecs {
             "catch",
             CatchEntry.class,
             required("at", Codecs.DATE_AND_TIME),
-            optional("operator", Codecs.TEXT),
-            required("material", Codecs.TEXT),
+            optional("operator", Codecs.NAME),
+            required("material", Codecs.NAME),
             optional("setting", SETTING),
-            required("scale", Codecs.TEXT),
+            required("scale", Codecs.NAME),
             required("containers", Codecs.listOf(OF_CATCHES.get(WeighingEntry.class))),
             optional("counted", OF_CATCHES.get(CountEntry.class)),
             optional("conditions", OF_CATCHES.get(Conditions.class)).last(),
@@ -155,12 +155,12 @@ final class FleetDayCodecs {
                     required("value", FACTOR),
                     optional("displayStep", FACTOR),
                     optional("setting", SETTING))
-            .with("change", ChangeEntry.class)
+            .with("change", ChangeEntry.class, optional("notes", Codecs.TEXT))
             .with("course-run", CourseRunEntry.class)
             .with("road-speed", RoadSpeedEntry.class, required("runs"))
             .with("control-setting", OpenLoop.Row.class)
             .with("spreader", SpreaderEntry.class, optional("gateReading", SETTING))
-            .with("truck", TruckDay.class, inlined("spreader"))
+            .with("truck", TruckDay.class, inlined("spreader"), optional("notes", Codecs.TEXT))
             .with("moisture", Moisture.class, required("content", PART), required("halfWidth", PART))
             .with(
                     "repeatability",

@@ -72,7 +72,7 @@ public final class JsonConformance {
             Parameters before = Parameters.of(type.parameters(), set);
             ByteArrayOutputStream text = new ByteArrayOutputStream();
             JsonText.write(FleetDayCodecs.BOOK.get(TypedEntry.class).write(entry), text);
-            Problems problems = new Problems(DocumentLimits.COMMON.problems());
+            Problems problems = new Problems(DocumentLimits.COMMON);
             JsonNode node =
                     JsonText.read(new ByteArrayInputStream(text.toByteArray()), DocumentLimits.COMMON, problems);
             TypedEntry read = FleetDayCodecs.BOOK.get(TypedEntry.class).read(node, Pointer.ROOT, problems);

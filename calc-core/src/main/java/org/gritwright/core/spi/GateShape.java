@@ -160,7 +160,9 @@ public sealed interface GateShape extends Serializable {
          * @throws InvalidInputException if it is not greater than zero
          */
         public Fixed {
-            Require.positive("open area", Area.class, area);
+            Quantity<Area> checked = Require.positive("open area", Area.class, area);
+            // Our own copy: somebody else's quantity may answer otherwise, or throw, when it is asked again.
+            area = Amounts.of(checked.getValue().doubleValue(), checked.getUnit());
         }
 
         /**

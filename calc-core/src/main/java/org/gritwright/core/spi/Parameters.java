@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
@@ -35,18 +36,19 @@ public final class Parameters implements Serializable {
      * @param given by parameter name: a {@link Quantity}, or a {@link List} of quantities where the parameter is a list
      * @return the checked values
      * @throws InvalidInputException if a name is unknown, a value without default is missing, a value isn't accepted or
-     *     is no quantity, or the type declares two parameters of one name
+     *     is no quantity, or the type declares two parameters of one name, none in place of one, or more than 1000
      */
     public static Parameters of(List<Parameter<?>> declared, Map<String, ?> given) {
+        List<Parameter<?>> bounded = TypeCheck.bounded(Objects.requireNonNull(declared, "declared"));
         Map<String, List<Quantity<?>>> values = new TreeMap<>();
-        Set<String> names = declared.stream().map(Parameter::name).collect(Collectors.toCollection(TreeSet::new));
+        Set<String> names = bounded.stream().map(Parameter::name).collect(Collectors.toCollection(TreeSet::new));
         // A misspelled name first: it is why another one is missing.
         for (String name : given.keySet()) {
             if (!names.contains(name)) {
                 throw unknown(names, name);
             }
         }
-        for (Parameter<?> parameter : declared) {
+        for (Parameter<?> parameter : bounded) {
             if (values.put(parameter.name(), checked(parameter, given.get(parameter.name()))) != null) {
                 throw new InvalidInputException("parameter", "declared once", "\"" + parameter.name() + "\"");
             }

@@ -10,6 +10,9 @@ import org.gritwright.units.check.Require;
  * @param reason why it was left out
  */
 public record RejectedType(String provider, String reason) {
+    /** What is thrown may have a text of any length. */
+    private static final int LONGEST = 500;
+
     /** Checks that nothing is null. */
     public RejectedType {
         Require.given(RejectedType.class, provider, reason);
@@ -28,7 +31,8 @@ public record RejectedType(String provider, String reason) {
         }
         try {
             String cause = thrown.getCause() == null ? "" : " (" + thrown.getCause() + ")";
-            return thrown instanceof InvalidInputException refusal ? refusal.getMessage() : thrown + cause;
+            String reason = thrown instanceof InvalidInputException refusal ? refusal.getMessage() : thrown + cause;
+            return reason.length() > LONGEST ? reason.substring(0, LONGEST) + "…" : reason;
         } catch (Throwable unprintable) {
             return thrown.getClass().getName();
         }

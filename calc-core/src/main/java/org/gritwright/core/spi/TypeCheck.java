@@ -1,14 +1,17 @@
 package org.gritwright.core.spi;
 
+import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
-import java.util.Objects;
 import java.util.Set;
 import org.gritwright.units.InvalidInputException;
 import org.gritwright.units.check.Require;
 
 /** What a registry asks a foreign type before it lets it in; level and id twice. */
 final class TypeCheck {
+
+    /** No form asks for more. */
+    private static final int MOST_PARAMETERS = 1000;
 
     private TypeCheck() {}
 
@@ -39,13 +42,23 @@ final class TypeCheck {
         return id;
     }
 
-    private static void checkParameters(List<Parameter<?>> parameters) {
-        if (parameters == null || parameters.stream().anyMatch(Objects::isNull)) {
-            throw new InvalidInputException(
-                    "parameters", "a list without gaps", parameters == null ? "null" : "a list with a null in it");
+    /** A copy, since a list of somebody else's may be endless, whatever size it states. */
+    static List<Parameter<?>> bounded(List<Parameter<?>> declared) {
+        if (declared == null) {
+            throw new InvalidInputException("parameters", "a list without gaps", "null");
         }
+        List<Parameter<?>> copy = new ArrayList<>();
+        for (Parameter<?> parameter : declared) {
+            Require.that(parameter != null, "parameters", "a list without gaps", "a list with a null in it");
+            Require.that(copy.size() < MOST_PARAMETERS, "parameters", "at most " + MOST_PARAMETERS, "more");
+            copy.add(parameter);
+        }
+        return copy;
+    }
+
+    private static void checkParameters(List<Parameter<?>> parameters) {
         Set<String> names = new HashSet<>();
-        for (Parameter<?> parameter : parameters) {
+        for (Parameter<?> parameter : bounded(parameters)) {
             Require.that(
                     names.add(parameter.name()), "parameter", "declared once", () -> "\"" + parameter.name() + "\"");
         }

@@ -9,11 +9,15 @@ import org.gritwright.units.check.Require;
  *
  * <p>Built-in names are plain ("drag-chain"); others carry their owner's domain ("example.org/reciprocating-floor").
  *
- * @param name lower-case letters, digits, dots and hyphens, with at most one slash
+ * @param name lower-case letters, digits, dots and hyphens, with at most one slash; at most 200 characters
  * @param version 1 or more; raised when parameters or formula change, so that old records keep their meaning
  */
 public record TypeId(String name, int version) implements Comparable<TypeId>, Serializable {
-    private static final Pattern NAME = Pattern.compile("[a-z0-9]+([.-][a-z0-9]+)*(/[a-z0-9]+([.-][a-z0-9]+)*)?");
+    private static final int LONGEST = 200;
+
+    /** Possessive, so that it neither goes back nor deeper with every part. */
+    private static final Pattern NAME =
+            Pattern.compile("[a-z0-9]++(?:[.-][a-z0-9]++)*+(?:/[a-z0-9]++(?:[.-][a-z0-9]++)*+)?+");
 
     /**
      * Checks name and version.
@@ -22,6 +26,11 @@ public record TypeId(String name, int version) implements Comparable<TypeId>, Se
      */
     public TypeId {
         Require.given(TypeId.class, name);
+        Require.that(
+                name.length() <= LONGEST,
+                "type name",
+                "at most " + LONGEST + " characters",
+                () -> name.length() + " characters");
         Require.that(
                 NAME.matcher(name).matches(),
                 "type name",

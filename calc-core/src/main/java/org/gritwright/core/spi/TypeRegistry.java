@@ -25,6 +25,9 @@ public final class TypeRegistry {
     /** A class path with more broken providers than this is broken itself; asking on might never end. */
     private static final int MOST_FAILURES = 1000;
 
+    /** So many of those left out are named in a refusal, which stands at every truck with the type. */
+    private static final int MOST_NAMED = 5;
+
     /** What is named where no class is known. */
     private static final String PROVIDER = "service provider";
 
@@ -165,10 +168,13 @@ public final class TypeRegistry {
         T type = types.get(id);
         if (type == null) {
             String known = types.keySet().stream().map(TypeId::toString).collect(Collectors.joining("; "));
+            String more = rejected.size() > MOST_NAMED ? "; and " + (rejected.size() - MOST_NAMED) + " more" : "";
             String leftOut = rejected.isEmpty()
                     ? ""
-                    : " (left out: "
-                            + rejected.stream().map(RejectedType::toString).collect(Collectors.joining("; ")) + ")";
+                    : rejected.stream()
+                            .limit(MOST_NAMED)
+                            .map(RejectedType::toString)
+                            .collect(Collectors.joining("; ", " (left out: ", more + ")"));
             throw new InvalidInputException(field, "one of the registry: " + known + leftOut, id.toString());
         }
         return type;

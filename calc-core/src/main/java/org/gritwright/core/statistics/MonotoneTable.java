@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.OptionalDouble;
 import java.util.function.DoubleUnaryOperator;
 import org.gritwright.units.InvalidInputException;
+import org.gritwright.units.check.Require;
 
 /**
  * A table that never falls, through the means of observations of {@link Scatter#RELATIVE relative} scatter: the least-squares
@@ -55,6 +56,15 @@ public final class MonotoneTable implements Serializable {
         this.relativeUncertainties = Arrays.stream(groups)
                 .mapToDouble(group -> Math.sqrt(variance / group.weight()))
                 .toArray();
+        for (int i = 0; i < x.length; i++) {
+            Require.finite("value of the table", values[i]);
+            if (degreesOfFreedom > 0) {
+                Require.finite("uncertainty of the table", relativeUncertainties[i]);
+            }
+        }
+        for (double part : parts) {
+            Require.finite("part of an observation", part);
+        }
     }
 
     /**
@@ -64,7 +74,8 @@ public final class MonotoneTable implements Serializable {
      * @param y as many numbers greater than 0
      * @param weights as many numbers greater than 0
      * @return the table
-     * @throws InvalidInputException if there is no observation, the lengths differ or a number is out of its range
+     * @throws InvalidInputException if there is no observation, the lengths differ, a number is out of its range or the result
+     *     is not finite
      */
     public static MonotoneTable fit(double[] x, double[] y, double[] weights) {
         return new MonotoneTable(new Observations(Scatter.RELATIVE, x, y, weights));
@@ -128,7 +139,9 @@ public final class MonotoneTable implements Serializable {
             return new Place(found, found, 0);
         }
         int above = -found - 1;
-        return new Place(above - 1, above, (at - x[above - 1]) / (x[above] - x[above - 1]));
+        // Halves: the whole range of doubles is too wide for one.
+        double from = x[above - 1] / 2;
+        return new Place(above - 1, above, (at / 2 - from) / (x[above] / 2 - from));
     }
 
     /**
@@ -185,7 +198,7 @@ public final class MonotoneTable implements Serializable {
             double variance = below == above
                     ? squares[below]
                     : (1 - part) * (1 - part) * squares[below] + part * part * squares[above];
-            return Math.sqrt(variance) / at(at);
+            return Require.finite("relative uncertainty", Math.sqrt(variance) / at(at));
         };
     }
 

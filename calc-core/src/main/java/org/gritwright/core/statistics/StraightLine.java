@@ -64,14 +64,14 @@ public final class StraightLine implements Serializable {
                     throughOrigin ? "at an x other than 0" : "at two different x or more",
                     "all at " + x[0]);
         }
-        this.squaresOfX = sxx;
+        this.squaresOfX = Require.finite("sum of squares of x", sxx);
         this.slope = Require.finite("slope", sxy / sxx);
         this.intercept = throughOrigin ? 0 : Require.finite("intercept", centreY - slope * centreX);
         this.degreesOfFreedom = throughOrigin ? n - 1 : n - 2;
         this.residuals = new double[n];
         double squares = 0;
         for (int i = 0; i < n; i++) {
-            residuals[i] = y[i] - centreY - slope * (x[i] - centreX);
+            residuals[i] = Require.finite("residual", y[i] - centreY - slope * (x[i] - centreX));
             squares += weights[i] * residuals[i] * residuals[i];
         }
         this.variance =

@@ -11,6 +11,8 @@ import org.gritwright.units.check.Require;
  * degrees of freedom need not be whole: effective ones are not. Immutable, thread-safe, a value.
  */
 public final class Student implements Serializable {
+    private static final double FEWEST = 0.01;
+    private static final double FARTHEST = 1e150;
     private static final long serialVersionUID = 1L;
 
     private final double degreesOfFreedom;
@@ -24,12 +26,13 @@ public final class Student implements Serializable {
     /**
      * The distribution.
      *
-     * @param degreesOfFreedom greater than 0, possibly infinite
+     * @param degreesOfFreedom 0.01 or more, possibly infinite
      * @return the distribution
      * @throws org.gritwright.units.InvalidInputException if there is no degree of freedom
      */
     public static Student of(double degreesOfFreedom) {
         Require.that(degreesOfFreedom > 0, "degrees of freedom", "greater than 0", degreesOfFreedom);
+        Require.that(degreesOfFreedom >= FEWEST, "degrees of freedom", "at least " + FEWEST, degreesOfFreedom);
         return new Student(degreesOfFreedom);
     }
 
@@ -37,22 +40,31 @@ public final class Student implements Serializable {
      * The factor for an interval about the value that contains the true value with a stated probability.
      *
      * @param coverage greater than 0 and below 1, for example 0.95
-     * @return for example 2.262 for 9 degrees of freedom, 1.960 for infinitely many
+     * @return for example 2.262 for 9 degrees of freedom, 1.960 for infinitely many; infinite beyond 1e150
      * @throws org.gritwright.units.InvalidInputException if the coverage is out of its range
      */
     public double coverageFactor(double coverage) {
-        return distribution.inverseSurvivalProbability((1 - Require.probability("coverage", coverage)) / 2);
+        return factor((1 - Require.probability("coverage", coverage)) / 2);
     }
 
     /**
      * The factor that is exceeded, on one side, with a stated probability.
      *
      * @param risk greater than 0 and below 1, for example 0.05
-     * @return for example 1.645 for infinitely many degrees of freedom
+     * @return for example 1.645 for infinitely many degrees of freedom; infinite beyond 1e150
      * @throws org.gritwright.units.InvalidInputException if the risk is out of its range
      */
     public double factorExceededWith(double risk) {
-        return distribution.inverseSurvivalProbability(Require.probability("risk", risk));
+        return factor(Require.probability("risk", risk));
+    }
+
+    /** The search for a factor that no double holds would never end. */
+    private double factor(double survival) {
+        double side = Math.min(survival, 1 - survival);
+        if (distribution.survivalProbability(FARTHEST) > side) {
+            return survival < 0.5 ? Double.POSITIVE_INFINITY : Double.NEGATIVE_INFINITY;
+        }
+        return distribution.inverseSurvivalProbability(survival);
     }
 
     /**

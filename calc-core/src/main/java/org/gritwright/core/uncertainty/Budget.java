@@ -56,9 +56,14 @@ public final class Budget<Q extends Quantity<Q>> implements Serializable {
         this.contributions = this.components.stream()
                 .mapToDouble(c -> Amounts.in(c.contribution(), unit))
                 .toArray();
+        // In a power of two of the unit, which changes no digit, their squares neither overflow nor vanish.
+        double greatest = Arrays.stream(contributions).map(Math::abs).max().orElse(0);
+        int power = greatest > 0 ? Math.getExponent(greatest) : 0;
+        double[] scaled =
+                Arrays.stream(contributions).map(c -> Math.scalb(c, -power)).toArray();
         Map<ComponentKey, Integer> places = places();
         int n = contributions.length;
-        double[] variances = Arrays.stream(contributions).map(c -> c * c).toArray();
+        double[] variances = Arrays.stream(scaled).map(c -> c * c).toArray();
         int[] blocks = IntStream.range(0, n).toArray();
         // Most budgets have no coupled components; then the cost is that of their number, not of their pairs.
         if (isCoupled()) {
@@ -66,9 +71,9 @@ public final class Budget<Q extends Quantity<Q>> implements Serializable {
             for (int i = 0; i < n; i++) {
                 double coupled = 0;
                 for (int j = 0; j < n; j++) {
-                    coupled += coefficients[i][j] * contributions[j];
+                    coupled += coefficients[i][j] * scaled[j];
                 }
-                variances[i] = contributions[i] * coupled;
+                variances[i] = scaled[i] * coupled;
             }
             blocks = blocks(coefficients);
         }
@@ -78,7 +83,9 @@ public final class Budget<Q extends Quantity<Q>> implements Serializable {
                 .map(v -> variance > 0 ? v / variance : 0)
                 .toArray();
         this.result = Measured.of(
-                value, Amounts.of(Math.sqrt(variance), unit), effectiveDegreesOfFreedom(variance, variances, blocks));
+                value,
+                Amounts.of(Math.scalb(Math.sqrt(variance), power), unit),
+                effectiveDegreesOfFreedom(variance, variances, blocks));
     }
 
     /**

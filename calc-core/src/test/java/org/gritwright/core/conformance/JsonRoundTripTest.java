@@ -6,12 +6,16 @@ import static org.gritwright.core.Samples.inches;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
+import javax.measure.quantity.Length;
 import org.gritwright.core.document.DocumentLimits;
 import org.gritwright.core.metering.BuiltInTypes;
 import org.gritwright.core.metering.TableGate;
 import org.gritwright.core.record.JsonConformance;
+import org.gritwright.core.spi.GateShape;
+import org.gritwright.core.spi.Parameter;
+import org.gritwright.core.spi.Parameters;
 import org.gritwright.core.spi.SpreaderType;
-import org.gritwright.core.spi.TypeId;
+import org.gritwright.core.spi.SweptVolume;
 import org.gritwright.core.spi.TypeRegistry;
 import org.gritwright.units.Amounts;
 import org.gritwright.units.SpreadingUnits;
@@ -25,19 +29,33 @@ import org.junit.jupiter.params.provider.MethodSource;
 @Tag("locale")
 class JsonRoundTripTest {
     /** Longer than any text that a document may hold. */
-    private static final String ENDLESS = "example.org/" + "a".repeat(DocumentLimits.COMMON.textLength());
+    /** One that no document takes for the name of a field. */
+    private static final Parameter<Length> UNWRITABLE = Parameter.length(
+                    "a".repeat(DocumentLimits.COMMON.nameLength() + 1), inches(1), inches(9))
+            .withDefault(inches(2));
 
     private static final LawfulConveyor UNWRITABLE_CONVEYOR = new LawfulConveyor() {
         @Override
-        public TypeId id() {
-            return TypeId.of(ENDLESS, 1);
+        public List<Parameter<?>> parameters() {
+            return List.of(PITCH, TEETH, SHARE, UNWRITABLE);
+        }
+
+        @Override
+        public SweptVolume sweptVolume(Parameters given) {
+            double meters = given.si(UNWRITABLE) * meters(given);
+            return area -> area * meters;
         }
     };
 
     private static final LawfulGate UNWRITABLE_GATE = new LawfulGate() {
         @Override
-        public TypeId id() {
-            return TypeId.of(ENDLESS, 1);
+        public List<Parameter<?>> parameters() {
+            return List.of(WIDTH, DEAD, UNWRITABLE);
+        }
+
+        @Override
+        public GateShape shape(Parameters given) {
+            return shape(given, area(given.si(WIDTH) + given.si(UNWRITABLE), given.si(DEAD)));
         }
     };
 

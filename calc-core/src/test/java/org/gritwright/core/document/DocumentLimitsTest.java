@@ -9,9 +9,19 @@ import org.junit.jupiter.params.provider.CsvSource;
 class DocumentLimitsTest {
 
     @ParameterizedTest
-    @CsvSource({"0,1,1,1", "1,0,1,1", "1,1,0,1", "1,1,1,0"})
-    void aLimitBelowOneIsRefused(int bytes, int depth, int textLength, int problems) {
-        assertThatThrownBy(() -> new DocumentLimits(bytes, depth, textLength, problems))
+    @CsvSource({
+        "0,1,1,1,1,1,1",
+        "1,0,1,1,1,1,1",
+        "1,1,0,1,1,1,1",
+        "1,1,1,0,1,1,1",
+        "1,1,1,1,0,1,1",
+        "1,1,1,1,1,0,1",
+        "1,1,1,1,1,1,0"
+    })
+    void aLimitBelowOneIsRefused(
+            int bytes, int depth, int nodes, int textLength, int nameLength, int problems, int problemsLength) {
+        assertThatThrownBy(
+                        () -> new DocumentLimits(bytes, depth, nodes, textLength, nameLength, problems, problemsLength))
                 .isInstanceOf(InvalidInputException.class)
                 .hasMessageStartingWith("document limits must be 1 or more each");
     }

@@ -66,6 +66,8 @@ class FindingCodeTest {
             "catch-half-a-day-off",
             "catch-before-calibration",
             "counter-runs-backwards",
+            "counts-overlap",
+            "runs-overlap",
             "ticket-entered-twice",
             "ticket-of-two-trucks",
             "rate-in-other-unit",

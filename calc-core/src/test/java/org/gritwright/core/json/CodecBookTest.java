@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.Optional;
 import javax.measure.Quantity;
 import javax.measure.quantity.Mass;
+import org.gritwright.core.document.DocumentLimits;
 import org.gritwright.units.Amounts;
 import org.junit.jupiter.api.Test;
 
@@ -29,7 +30,7 @@ class CodecBookTest {
     private static Map<String, JsonNode> fields(ObjectCodec<Shelf> codec, List<Pail> pails) {
         Shelf shelf = new Shelf(true, State.IN_USE, Optional.empty(), pails, PAIL);
         JsonNode.ObjectNode written = (JsonNode.ObjectNode) codec.write(shelf);
-        Problems problems = new Problems(1);
+        Problems problems = new Problems(DocumentLimits.COMMON);
         assertThat(codec.read(written, Pointer.ROOT, problems)).isEqualTo(shelf);
         return new LinkedHashMap<>(written.fields());
     }

@@ -87,7 +87,7 @@ class ObjectCodecTest {
     }
 
     private static Shelf read(String text) throws IOException, RejectedDocumentException {
-        Problems problems = new Problems(10);
+        Problems problems = new Problems(DocumentLimits.COMMON);
         JsonNode node = JsonText.read(
                 new ByteArrayInputStream(text.getBytes(StandardCharsets.UTF_8)), DocumentLimits.COMMON, problems);
         Shelf shelf = SHELF.read(node, Pointer.ROOT, problems);

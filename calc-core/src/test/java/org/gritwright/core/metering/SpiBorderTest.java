@@ -180,7 +180,7 @@ class SpiBorderTest {
                 "shape of type example.org/odd, version 1 must be given by the type: null",
                 () -> gate((GateShape) null));
         assertRefused(
-                "id of type null must be given by the type: null",
+                "id of type " + Nameless.class.getName() + " must be given by the type: null",
                 () -> Conveyor.of(new Nameless(null, List.of()), Map.of()));
         assertRefused(
                 "parameters of type example.org/nameless, version 1 must be given by the type: null",

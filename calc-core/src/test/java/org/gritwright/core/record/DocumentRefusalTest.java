@@ -6,9 +6,13 @@ import static org.assertj.core.api.Assertions.tuple;
 
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
+import java.io.InputStream;
+import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import org.gritwright.core.curve.CurveModel;
 import org.gritwright.core.document.DocumentLimits;
 import org.gritwright.core.document.Problem;
@@ -278,6 +282,120 @@ class DocumentRefusalTest {
     void noMoreProblemsAreListedThanTheLimitAllows() {
         String broken = good("\"165.5 lb\"", "1").replace("\"4 lb\"", "2").replace("\"356 pulse\"", "3");
         assertThat(problems(broken, new DocumentLimits(1 << 20, 16, 100, 2))).hasSize(2);
+    }
+
+    private static RejectedDocumentException refusal(String text) {
+        return catchThrowableOfType(
+                RejectedDocumentException.class,
+                () -> Document.FLEET_DAY.read(new ByteArrayInputStream(text.getBytes(StandardCharsets.UTF_8))));
+    }
+
+    @Test
+    void aLongNameOfAFieldIsRefusedAtOnce() {
+        String unknown = "x".repeat(10_000);
+        String fields =
+                IntStream.range(0, 1001).mapToObj(i -> "\"f" + i + "\": 1").collect(Collectors.joining(", "));
+        RejectedDocumentException refused = refusal("{\"" + unknown + "\": {" + fields + "}}");
+
+        assertThat(refused.problems())
+                .singleElement()
+                .satisfies(problem -> assertThat(problem.code()).isEqualTo("too-large"))
+                .satisfies(problem -> assertThat(problem.expected()).isEqualTo("at most 200 characters a name"));
+        assertThat(refused.getMessage()).hasSizeLessThan(300);
+    }
+
+    /** Unknown fields, each of which is reported at its place under thirteen long names. */
+    @Test
+    void whatIsWrongIsBoundedInNumberAndSize() {
+        String names = IntStream.range(0, 5000)
+                .mapToObj(i -> "\"" + "~".repeat(190) + i + "\": 1")
+                .collect(Collectors.joining(", "));
+        RejectedDocumentException refused = refusal(good("\"gearRatio\": \"1\"", "\"gearRatio\": \"1\", " + names));
+
+        assertThat(refused.problems()).hasSizeLessThanOrEqualTo(DocumentLimits.COMMON.problems());
+        assertThat(refused.problems().size() + refused.more()).isEqualTo(5000);
+        assertThat(refused.getMessage())
+                .endsWith("\nand " + refused.more() + " more")
+                .hasSizeLessThan(DocumentLimits.COMMON.problemsLength() + 2000);
+    }
+
+    @Test
+    void theProblemsAreCutWhereTheirTextsGetLong() {
+        DocumentLimits few = new DocumentLimits(1 << 20, 16, 1000, 10_000, 200, 1000, 300);
+        String broken = good("\"165.5 lb\"", "1").replace("\"4 lb\"", "2").replace("\"356 pulse\"", "3");
+        RejectedDocumentException refused = catchThrowableOfType(
+                RejectedDocumentException.class,
+                () -> Document.FLEET_DAY.read(new ByteArrayInputStream(broken.getBytes(StandardCharsets.UTF_8)), few));
+
+        assertThat(refused.problems()).isNotEmpty();
+        assertThat(refused.more()).isPositive();
+        assertThat(refused.problems().stream()
+                        .mapToInt(one -> one.toString().length())
+                        .sum())
+                .isLessThanOrEqualTo(300);
+    }
+
+    @Test
+    void whatIsFoundIsQuotedShort() {
+        assertThat(problems(good("true", "1" + "0".repeat(5000))))
+                .singleElement()
+                .satisfies(problem -> assertThat(problem.found()).hasSize(61));
+        assertThat(problems(good("\"22 in\"", "\"22 " + "i".repeat(5000) + "\"")))
+                .allSatisfy(problem -> assertThat(problem.toString()).hasSizeLessThan(1500));
+    }
+
+    @Test
+    void aDocumentHasNoMoreValuesThanTheLimit() throws IOException, RejectedDocumentException {
+        int nodes = 1;
+        while (true) {
+            try {
+                Document.FLEET_DAY.read(
+                        new ByteArrayInputStream(GOOD.getBytes(StandardCharsets.UTF_8)),
+                        new DocumentLimits(1 << 20, 16, nodes, 100, 200, 10, 1000));
+                break;
+            } catch (RejectedDocumentException e) {
+                String most = "at most " + nodes + " values";
+                assertThat(e.problems()).extracting(Problem::expected).containsExactly(most);
+                nodes++;
+            }
+        }
+        // Every text, word, list and object: format and version, day and season, ...
+        assertThat(nodes).isBetween(40, 100);
+    }
+
+    @Test
+    void aNameIsShortEnoughToBeRead() throws IOException, RejectedDocumentException {
+        assertThat(DocumentLawsTest.read(Document.FLEET_DAY, good("T-01", "T".repeat(200)))
+                        .trucks()
+                        .get(0)
+                        .id())
+                .hasSize(200);
+        assertThat(problems(good("T-01", "T".repeat(201))))
+                .containsExactly(new Problem("too-large", "/trucks/0/id", "at most 200 characters", "201 characters"));
+        assertThat(problems(good("pail 1", "T".repeat(9990))))
+                .extracting(Problem::pointer)
+                .containsExactly("/trucks/0/calibrationCatches/0/containers/0/container");
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"UTF-16", "UTF-16LE", "UTF-16BE", "UTF-32", "UTF-32LE"})
+    void noOtherEncodingThanUtf8IsRead(String encoding) {
+        RejectedDocumentException refused = catchThrowableOfType(
+                RejectedDocumentException.class,
+                () -> Document.FLEET_DAY.read(new ByteArrayInputStream(GOOD.getBytes(Charset.forName(encoding)))));
+
+        assertThat(refused.problems()).containsExactly(new Problem("not-json", "", "UTF-8", "another encoding"));
+    }
+
+    @Test
+    void theStreamStaysOpen() throws IOException, RejectedDocumentException {
+        InputStream in = new ByteArrayInputStream(GOOD.getBytes(StandardCharsets.UTF_8)) {
+            @Override
+            public void close() {
+                throw new AssertionError("closed");
+            }
+        };
+        assertThat(Document.FLEET_DAY.read(in)).isEqualTo(FleetDays.small());
     }
 
     @Test

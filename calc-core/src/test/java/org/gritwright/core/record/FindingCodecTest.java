@@ -43,7 +43,7 @@ class FindingCodecTest {
 
     private static JsonNode tree(String json) {
         try {
-            Problems problems = new Problems(10);
+            Problems problems = new Problems(DocumentLimits.COMMON);
             JsonNode tree = JsonText.read(
                     new ByteArrayInputStream(json.getBytes(StandardCharsets.UTF_8)), DocumentLimits.COMMON, problems);
             problems.throwIfAny();
@@ -54,7 +54,7 @@ class FindingCodecTest {
     }
 
     private static Finding read(String json) {
-        Problems problems = new Problems(10);
+        Problems problems = new Problems(DocumentLimits.COMMON);
         JsonNode tree = tree(json);
         FindingOfVersion1.toToday((JsonNode.ObjectNode) tree);
         Finding finding = CODEC.read(tree, Pointer.ROOT, problems);
@@ -63,7 +63,7 @@ class FindingCodecTest {
     }
 
     private static List<Problem> problems(String json) {
-        Problems problems = new Problems(10);
+        Problems problems = new Problems(DocumentLimits.COMMON);
         CODEC.read(tree(json), Pointer.ROOT, problems);
         try {
             problems.throwIfAny();
@@ -80,14 +80,14 @@ class FindingCodecTest {
 
     @Property(tries = 500, edgeCases = EdgeCasesMode.NONE)
     void readingAWrittenFindingGivesTheSame(@ForAll("findings") Finding finding) {
-        Problems problems = new Problems(10);
+        Problems problems = new Problems(DocumentLimits.COMMON);
         assertThat(CODEC.read(CODEC.write(finding), Pointer.ROOT, problems)).isEqualTo(finding);
     }
 
     @Example
     void aFindingOfEveryCodeIsReadAsItWasWritten() {
         for (Finding finding : FindingSamples.all()) {
-            Problems problems = new Problems(10);
+            Problems problems = new Problems(DocumentLimits.COMMON);
             assertThat(CODEC.read(CODEC.write(finding), Pointer.ROOT, problems)).isEqualTo(finding);
         }
     }

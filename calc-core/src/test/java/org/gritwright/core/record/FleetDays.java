@@ -361,7 +361,7 @@ final class FleetDays {
         Arbitrary<StepTimes> times =
                 Combinators.combine(minutes, minutes, minutes, minutes, minutes).as(StepTimes::new);
         Arbitrary<Containers> containers = Combinators.combine(
-                        Arbitraries.integers().between(1, 9999), positive(Mass.class), positive(Mass.class))
+                        Arbitraries.integers().between(1, 10), positive(Mass.class), positive(Mass.class))
                 .as(Containers::new);
         return Combinators.combine(texts(), texts(), containers, times).as(WeighingMethodEntry::new);
     }

@@ -143,6 +143,21 @@ class GoldenDocumentsTest {
                 .isEmpty();
     }
 
+    /** Without the scales and materials that no entry names, and without the day's plan, all of which records had once. */
+    private static CalibrationRecord shortened(CalibrationRecord record) {
+        return new CalibrationRecord(
+                record.entered().withOnly(record.entered().trucks().get(0)),
+                record.refusals(),
+                record.points(),
+                record.curves(),
+                record.roadSpeed(),
+                record.massProof(),
+                record.roadProof(),
+                record.toDo(),
+                record.findings(),
+                record.signOff());
+    }
+
     /** A record holds what was written down, so that anyone can compute it again. */
     @ParameterizedTest
     @MethodSource("records")
@@ -151,7 +166,7 @@ class GoldenDocumentsTest {
         FleetDay entered = record.entered();
         List<TruckAssessment> again = ASSESSOR.assess(entered);
         assertThat(again).hasSize(1);
-        assertThat(deviations(record, CalibrationRecord.of(entered, again.get(0))))
+        assertThat(deviations(shortened(record), CalibrationRecord.of(entered, again.get(0))))
                 .isEmpty();
     }
 
@@ -162,7 +177,7 @@ class GoldenDocumentsTest {
         Iterator<Path> files = records().iterator();
         for (TruckAssessment assessment : assessments) {
             CalibrationRecord record = read(Document.CALIBRATION_RECORD, files.next());
-            assertThat(deviations(record, CalibrationRecord.of(day, assessment)))
+            assertThat(deviations(shortened(record), CalibrationRecord.of(day, assessment)))
                     .as(assessment.truck().id())
                     .isEmpty();
         }

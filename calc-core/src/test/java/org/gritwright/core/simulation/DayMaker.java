@@ -281,6 +281,7 @@ final class DayMaker {
                 reading.isCounted()
                         ? Optional.of(truck.hasSensor() ? counted(counted) : byEye(revolutions))
                         : Optional.empty());
+        minute += (int) (seconds / 60);
         double slip = draw.chance(0.2) ? draw.whole(0, 1) * 2 - 1 : 0;
         double shown = truck.trade()
                 .ofKilograms(believed

@@ -34,4 +34,16 @@ class TypeIdTest {
         assertThat(TypeId.of("auger", 2)).isLessThan(TypeId.of("auger", 10));
         assertThat(TypeId.of("auger", 2)).isEqualByComparingTo(TypeId.of("auger", 2));
     }
+
+    /** A recursive pattern needs a stack as deep as the name has parts. */
+    @Test
+    void aNameOfManyPartsIsRefusedAndOverflowsNothing() {
+        assertThat(TypeId.of("a-".repeat(99) + "aa", 1).name()).hasSize(200);
+        assertRefused(
+                "type name must be at most 200 characters: 4001 characters",
+                () -> TypeId.of("a-".repeat(2000) + "a", 1));
+        assertRefused(
+                "type name must be at most 200 characters: 2000000 characters",
+                () -> TypeId.of("a-".repeat(1_000_000), 1));
+    }
 }

@@ -1,10 +1,12 @@
 package org.gritwright.core.statistics;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
 import static org.assertj.core.api.Assertions.within;
 import static org.gritwright.core.Samples.assertRefused;
 
 import java.util.Arrays;
+import org.gritwright.units.InvalidInputException;
 import org.junit.jupiter.api.Test;
 
 class MonotoneTableTest {
@@ -136,5 +138,16 @@ class MonotoneTableTest {
         assertRefused(
                 "weight must be finite: NaN",
                 () -> MonotoneTable.fit(new double[] {1}, new double[] {1}, new double[] {Double.NaN}));
+    }
+
+    @Test
+    void numbersAtTheEndOfWhatADoubleHoldsNeverGiveNaN() {
+        MonotoneTable wide =
+                MonotoneTable.fit(new double[] {-1.7e308, 1.7e308}, new double[] {1, 3}, new double[] {1, 1});
+        assertThat(wide.at(0)).isEqualTo(2);
+        assertThatExceptionOfType(InvalidInputException.class)
+                .isThrownBy(() ->
+                        MonotoneTable.fit(new double[] {1, 2}, new double[] {1, 2}, new double[] {1.7e308, 1.7e308}))
+                .withMessageContaining("must be finite");
     }
 }

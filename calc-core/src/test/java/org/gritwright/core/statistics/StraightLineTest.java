@@ -1,6 +1,7 @@
 package org.gritwright.core.statistics;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
 import static org.assertj.core.api.Assertions.within;
 import static org.gritwright.core.Samples.assertRefused;
 
@@ -9,6 +10,7 @@ import java.util.OptionalDouble;
 import org.gritwright.core.Strd;
 import org.gritwright.core.statistics.StraightLine.Prediction;
 import org.gritwright.core.statistics.StraightLine.Range;
+import org.gritwright.units.InvalidInputException;
 import org.junit.jupiter.api.Test;
 
 class StraightLineTest {
@@ -316,5 +318,15 @@ class StraightLineTest {
         assertRefused("highest value must be at least 2.0: 1.0", () -> new Range(2, 1));
         assertRefused("lowest value must be finite: NaN", () -> new Range(Double.NaN, 1));
         assertRefused("highest value must be finite: NaN", () -> new Range(1, Double.NaN));
+    }
+
+    @Test
+    void numbersAtTheEndOfWhatADoubleHoldsNeverGiveNaN() {
+        assertThatExceptionOfType(InvalidInputException.class)
+                .isThrownBy(() -> StraightLine.throughOrigin(new double[] {1e200}, new double[] {1e-100}))
+                .withMessage("sum of squares of x must be finite: Infinity");
+        assertThatExceptionOfType(InvalidInputException.class)
+                .isThrownBy(() -> StraightLine.fit(new double[] {-1.7e308, 1.7e308}, new double[] {1, 2}))
+                .withMessageContaining("must be finite");
     }
 }

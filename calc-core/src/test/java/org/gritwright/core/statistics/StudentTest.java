@@ -3,7 +3,9 @@ package org.gritwright.core.statistics;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 import static org.gritwright.core.Samples.assertRefused;
+import static org.junit.jupiter.api.Assertions.assertTimeoutPreemptively;
 
+import java.time.Duration;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -75,5 +77,20 @@ class StudentTest {
         assertRefused(
                 "coverage must be greater than 0 and below 1: " + none,
                 () -> Student.of(3).coverageFactor(none));
+    }
+
+    /** The search for a factor beyond all numbers would never end. */
+    @Test
+    void aFactorThatNoNumberHoldsIsInfiniteAndSoonSo() {
+        assertTimeoutPreemptively(Duration.ofSeconds(20), () -> {
+            assertRefused("degrees of freedom must be at least 0.01: 4.9E-324", () -> Student.of(4.9e-324));
+            assertThat(Student.of(0.01).factorExceededWith(1e-10)).isEqualTo(Double.POSITIVE_INFINITY);
+            assertThat(Student.of(0.01).factorExceededWith(1 - 1e-10)).isEqualTo(Double.NEGATIVE_INFINITY);
+            Student few = Student.of(0.01);
+            double factor = few.factorExceededWith(0.3);
+            assertThat(few.probabilityAbove(factor)).isCloseTo(0.3, within(1e-6));
+            assertThat(few.factorExceededWith(0.7)).isNegative();
+            assertThat(few.factorExceededWith(0.5)).isBetween(-1.0, 1.0);
+        });
     }
 }

@@ -18,6 +18,8 @@ import org.gritwright.units.Amounts;
 import org.gritwright.units.SpreadingUnits;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 @Tag("locale")
 class BudgetTest {
@@ -268,5 +270,16 @@ class BudgetTest {
                 component  type  distribution  standard uncertainty  contribution  share  degrees of freedom
                 combined                                             0 lb                 ∞
                 60 lb ± 0 lb (95 %)""");
+    }
+
+    /** Squares of what is tiny vanish, and of what is huge overflow. */
+    @ParameterizedTest
+    @ValueSource(doubles = {1e-300, 1e-200, 1, 1e200, 1e300})
+    void contributionsOfAnySizeAreCombined(double size) {
+        Budget<Mass> budget =
+                Budget.of(pounds(size), List.of(normal("one", 3 * size), normal("other", 4 * size)), List.of());
+
+        assertThat(u(budget) / size).isCloseTo(5, within(1e-12));
+        assertThat(budget.shareOf(budget.components().get(0))).isCloseTo(9 / 25.0, within(1e-12));
     }
 }

@@ -98,8 +98,7 @@ class VerificationFindingsTest {
     /** 47.9 rev of 50 are 4.2 % less; counted by eye to a tenth of a turn, they may be 0.4 % more. */
     @Test
     void aShortfallThatTheCountMayExplainIsNone() {
-        assertThat(codes(findings(Runs.counted(revolutionsByEye(47.9), 287.4))))
-                .doesNotContain(FindingCode.SHORTFALL);
+        assertThat(codes(findings(Runs.counted(revolutionsByEye(47.9), 287.4)))).doesNotContain(FindingCode.SHORTFALL);
         assertThat(codes(findings(Runs.counted(revolutionsByEye(47.7), 286.2)))).contains(FindingCode.SHORTFALL);
     }
 

@@ -13,6 +13,7 @@ import org.gritwright.core.observation.CalibrationPoint;
 import org.gritwright.core.uncertainty.Measured;
 import org.gritwright.units.Amounts;
 import org.gritwright.units.InvalidInputException;
+import org.gritwright.units.RefusalCode;
 import org.gritwright.units.quantity.DischargePerRevolution;
 
 /**
@@ -68,6 +69,9 @@ final class CurveProof {
                     ? curve.predict(held.point().setting(), gateReading.get())
                     : curve.predict(held.point().setting());
         } catch (InvalidInputException e) {
+            if (e.code() == RefusalCode.TYPE_FAILED) {
+                throw e;
+            }
             // A setting about which the curve says nothing.
             return false;
         }

@@ -16,6 +16,7 @@ import org.gritwright.core.fleet.day.TruckDay;
 import org.gritwright.core.observation.CatchLimits;
 import org.gritwright.core.statistics.RatioEstimator;
 import org.gritwright.units.InvalidInputException;
+import org.gritwright.units.RefusalCode;
 
 /**
  * The discharge curves of a truck, one for each material that was caught at several gate openings.
@@ -42,6 +43,9 @@ record Curves(List<DischargeCurve> curves, List<Finding> findings) {
                 curves.add(curve);
                 findings.addAll(curve.findings());
             } catch (InvalidInputException e) {
+                if (e.code() == RefusalCode.TYPE_FAILED) {
+                    throw e;
+                }
                 findings.add(Finding.of(
                         FindingCode.CURVE_IMPOSSIBLE,
                         Map.of(

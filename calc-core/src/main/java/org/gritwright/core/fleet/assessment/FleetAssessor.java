@@ -1,12 +1,18 @@
 package org.gritwright.core.fleet.assessment;
 
 import java.time.Period;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.function.BiConsumer;
 import java.util.stream.IntStream;
 import org.gritwright.core.calibration.CalibrationAge;
 import org.gritwright.core.finding.Finding;
+import org.gritwright.core.fleet.day.DayLimits;
+import org.gritwright.core.fleet.day.EnteredRanges;
 import org.gritwright.core.fleet.day.FleetDay;
+import org.gritwright.core.fleet.day.TruckDay;
 import org.gritwright.core.fleet.day.Yard;
 import org.gritwright.core.fleet.review.FleetReview;
 import org.gritwright.core.spi.TypeRegistry;
@@ -23,13 +29,36 @@ import org.gritwright.units.check.Require;
  *     lengths, and then no discharge curve is fitted
  * @param limits thresholds beyond which catches and corrections are flagged
  * @param preparation how long before the season's start a calibration may be made
+ * @param size how much a day may hold
  */
 public record FleetAssessor(
-        TypeRegistry types, RatioEstimator estimator, VerificationLimits limits, Period preparation) {
+        TypeRegistry types, RatioEstimator estimator, VerificationLimits limits, Period preparation, DayLimits size) {
 
     /** Checks that all are given. */
     public FleetAssessor {
-        Require.given(FleetAssessor.class, types, estimator, limits, preparation);
+        Require.given(FleetAssessor.class, types, estimator, limits, preparation, size);
+    }
+
+    /**
+     * An assessor with the common limits of what a day may hold.
+     *
+     * @param types the conveyor and gate types that are known
+     * @param estimator how calibration catches become one ratio
+     * @param limits thresholds beyond which catches and corrections are flagged
+     * @param preparation how long before the season's start a calibration may be made
+     */
+    public FleetAssessor(TypeRegistry types, RatioEstimator estimator, VerificationLimits limits, Period preparation) {
+        this(types, estimator, limits, preparation, DayLimits.COMMON);
+    }
+
+    /**
+     * The same assessor with other limits of what a day may hold.
+     *
+     * @param other how much a day may hold
+     * @return the assessor
+     */
+    public FleetAssessor within(DayLimits other) {
+        return new FleetAssessor(types, estimator, limits, preparation, other);
     }
 
     /**
@@ -48,17 +77,52 @@ public record FleetAssessor(
      *
      * @param day the fleet's day
      * @return one assessment a truck, in the order of the day
-     * @throws InvalidInputException if the tolerance is not greater than zero, or two scales or materials share a name
+     * @throws InvalidInputException if the tolerance is not greater than zero, two scales or materials share a name, or there
+     *     are too many trucks
      */
     public List<TruckAssessment> assess(FleetDay day) {
-        Yard yard = Yard.of(day);
+        size.requireFew(day);
+        List<List<Refusal>> unusable = IntStream.range(0, day.trucks().size())
+                .mapToObj(i -> unusable(day, i))
+                .toList();
+        // What can't be used says nothing of other trucks either.
+        Yard yard = Yard.of(day.withTrucks(IntStream.range(0, unusable.size())
+                .mapToObj(i -> unusable.get(i).isEmpty()
+                        ? day.trucks().get(i)
+                        : bare(day.trucks().get(i)))
+                .toList()));
         Map<Integer, List<Finding>> sameTickets = SameTickets.in(yard);
-        List<TruckAssessor> trucks = IntStream.range(0, day.trucks().size())
-                .mapToObj(i ->
-                        new TruckAssessor(this, yard, day.trucks().get(i), i, sameTickets.getOrDefault(i, List.of())))
+        List<TruckAssessor> trucks = IntStream.range(0, unusable.size())
+                .mapToObj(i -> new TruckAssessor(
+                        this, yard, day.trucks().get(i), i, sameTickets.getOrDefault(i, List.of()), unusable.get(i)))
                 .toList();
         FleetReview fleet = new FleetReview(
                 trucks.stream().flatMap(one -> one.comparable().stream()).toList());
         return trucks.stream().map(one -> one.assess(fleet)).toList();
+    }
+
+    /** What a truck has too much of, and numbers that can't be, of its own or of a scale or material that it names. */
+    private List<Refusal> unusable(FleetDay day, int index) {
+        TruckDay truck = day.trucks().get(index);
+        String root = "/trucks/" + index;
+        Optional<InvalidInputException> excess = size.excess(truck);
+        if (excess.isPresent()) {
+            return List.of(Refusal.of(root, "", excess.get()));
+        }
+        List<Refusal> refusals = new ArrayList<>();
+        BiConsumer<String, InvalidInputException> refused = (at, why) -> refusals.add(Refusal.of(at, "", why));
+        EnteredRanges.check(truck, root, refused);
+        FleetDay only = day.withOnly(truck);
+        only.scales()
+                .forEach(scale ->
+                        EnteredRanges.check(scale, "/scales/" + day.scales().indexOf(scale), refused));
+        only.materials()
+                .forEach(one ->
+                        EnteredRanges.check(one, "/materials/" + day.materials().indexOf(one), refused));
+        return refusals;
+    }
+
+    private static TruckDay bare(TruckDay truck) {
+        return TruckDay.of(truck.id(), truck.spreader());
     }
 }

@@ -13,6 +13,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import javax.measure.Quantity;
+import javax.measure.quantity.Time;
 import org.gritwright.core.calibration.Calibration;
 import org.gritwright.core.finding.Finding;
 import org.gritwright.core.finding.FindingCode;
@@ -20,6 +21,7 @@ import org.gritwright.core.metering.ShaftCount;
 import org.gritwright.core.observation.Observation;
 import org.gritwright.core.verification.VerificationCatch;
 import org.gritwright.units.Amounts;
+import org.gritwright.units.SpreadingUnits;
 import org.gritwright.units.quantity.DischargePerRevolution;
 import org.gritwright.units.quantity.PulseCount;
 
@@ -35,6 +37,9 @@ final class OddTimes {
 
     /** How near to another the next catch usually is (common practice, no source). */
     private static final Duration NEXT = Duration.ofMinutes(30);
+
+    /** Times are written down to the minute. */
+    private static final Duration MINUTE = Duration.ofMinutes(1);
 
     /** How far an entered value may be from its calibration, (common practice, no source). */
     private static final double ROUNDED = 0.002;
@@ -54,7 +59,8 @@ final class OddTimes {
                 .flatMap(history -> beforeCalibration(history).stream())
                 .findFirst()
                 .ifPresent(findings::add);
-        counterBackwards(all).ifPresent(findings::add);
+        counterBackwards(all).or(() -> countsOverlap(all)).ifPresent(findings::add);
+        runsOverlap(read.verificationCatches()).ifPresent(findings::add);
         return findings;
     }
 
@@ -128,5 +134,66 @@ final class OddTimes {
             }
         }
         return Optional.empty();
+    }
+
+    /** A counter that was set back, or wrapped, begins below where the other began. */
+    private static Optional<Finding> countsOverlap(List<Observation> inOrder) {
+        Optional<Observation> before = Optional.empty();
+        for (Observation one : inOrder) {
+            if (one.counted().orElse(null) instanceof ShaftCount.CounterReadings count) {
+                Optional<Finding> overlap = before.filter(
+                                earlier -> earlier.at().isBefore(one.at()))
+                        .flatMap(earlier -> overlap(earlier, one, count));
+                if (overlap.isPresent()) {
+                    return overlap;
+                }
+                before = Optional.of(one);
+            }
+        }
+        return Optional.empty();
+    }
+
+    private static Optional<Finding> overlap(Observation earlier, Observation later, ShaftCount.CounterReadings count) {
+        ShaftCount.CounterReadings before =
+                (ShaftCount.CounterReadings) earlier.counted().orElseThrow();
+        double begin = Amounts.si(PulseCount.class, count.start());
+        return begin > Amounts.si(PulseCount.class, before.start())
+                        && begin < Amounts.si(PulseCount.class, before.stop())
+                ? Optional.of(Finding.of(
+                        FindingCode.COUNTS_OVERLAP,
+                        Map.of(
+                                "reading", number(count.start()),
+                                "passed", number(before.stop()),
+                                "first", time(earlier.at()),
+                                "second", time(later.at()))))
+                : Optional.empty();
+    }
+
+    /** Whether the times are of the beginnings of runs or of their ends, two runs of one truck are as far apart as one lasts. */
+    private static Optional<Finding> runsOverlap(List<VerificationCatch> catches) {
+        List<VerificationCatch> timed = catches.stream()
+                .filter(one -> one.run().runTime().isPresent())
+                .sorted(Comparator.comparing(one -> one.observation().at()))
+                .toList();
+        for (int i = 1; i < timed.size(); i++) {
+            OffsetDateTime first = timed.get(i - 1).observation().at();
+            OffsetDateTime second = timed.get(i).observation().at();
+            Duration apart = Duration.between(first, second);
+            double seconds = Math.min(seconds(timed.get(i - 1)), seconds(timed.get(i)));
+            if (!apart.isZero() && apart.plus(MINUTE).toSeconds() < seconds) {
+                return Optional.of(Finding.of(
+                        FindingCode.RUNS_OVERLAP,
+                        Map.of(
+                                "first", time(first),
+                                "second", time(second),
+                                "apart", number(Amounts.of(apart.toSeconds() / 60.0, SpreadingUnits.MINUTE)),
+                                "runTime", number(Amounts.of(seconds, SpreadingUnits.SECOND)))));
+            }
+        }
+        return Optional.empty();
+    }
+
+    private static double seconds(VerificationCatch one) {
+        return Amounts.si(Time.class, one.run().runTime().orElseThrow());
     }
 }

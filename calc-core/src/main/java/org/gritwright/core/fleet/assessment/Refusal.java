@@ -14,13 +14,26 @@ import org.gritwright.units.check.Require;
  * @param value the offending value with its unit
  */
 public record Refusal(String pointer, String subject, String field, String accepted, String value) {
-    /** Checks that all are given. */
+    /** What was written down, or thrown, may be long; a person needs to recognize it. */
+    private static final int LONGEST = 1000;
+
+    /** Checks that all are given, and shortens what is longer than 1000 characters. */
     public Refusal {
         Require.given(Refusal.class, pointer, subject, field, accepted, value);
+        field = shortened(field);
+        accepted = shortened(accepted);
+        value = shortened(value);
     }
 
-    static Refusal of(String pointer, String subject, InvalidInputException refused) {
-        return new Refusal(pointer, subject, refused.field(), refused.accepted(), refused.value());
+    private static String shortened(String text) {
+        return text.length() <= LONGEST ? text : text.substring(0, LONGEST - 1) + "…";
+    }
+
+    /** Also what nobody expected to be thrown is the trouble of one truck and not of the day. */
+    static Refusal of(String pointer, String subject, RuntimeException thrown) {
+        return thrown instanceof InvalidInputException refused
+                ? new Refusal(pointer, subject, refused.field(), refused.accepted(), refused.value())
+                : new Refusal(pointer, subject, "result", "one that can be computed", thrown.toString());
     }
 
     /**

@@ -59,7 +59,14 @@ public record TruckAssessment(
         findings = List.copyOf(findings);
     }
 
-    static TruckAssessment refused(TruckDay truck, List<Refusal> reasons) {
+    /**
+     * The assessment of a truck whose day can't be computed with.
+     *
+     * @param truck the day as it was written down
+     * @param reasons why, one or more
+     * @return an assessment that says to fix the record
+     */
+    public static TruckAssessment refused(TruckDay truck, List<Refusal> reasons) {
         return new TruckAssessment(
                 truck,
                 reasons,

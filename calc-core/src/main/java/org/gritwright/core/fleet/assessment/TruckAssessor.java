@@ -12,6 +12,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Supplier;
 import java.util.stream.Stream;
 import org.gritwright.core.calibration.Calibration;
 import org.gritwright.core.calibration.CalibrationAge;
@@ -34,7 +35,6 @@ import org.gritwright.core.roadspeed.RoadSpeedCheck;
 import org.gritwright.core.verification.Verification;
 import org.gritwright.core.verification.VerificationCatch;
 import org.gritwright.core.verification.VerificationLimits;
-import org.gritwright.units.InvalidInputException;
 
 /** Turns one truck's entries into what they show about each calibration point, and into what to do next. */
 final class TruckAssessor {
@@ -52,18 +52,38 @@ final class TruckAssessor {
      *
      * @param index the truck's place in the day
      * @param sameTickets what is known of its tickets by a look at the whole fleet's
+     * @param unusable why it can't be computed with, as far as one look shows
      */
-    TruckAssessor(FleetAssessor settings, Yard yard, TruckDay truck, int index, List<Finding> sameTickets) {
+    TruckAssessor(
+            FleetAssessor settings,
+            Yard yard,
+            TruckDay truck,
+            int index,
+            List<Finding> sameTickets,
+            List<Refusal> unusable) {
         this.sameTickets = sameTickets;
         this.settings = settings;
         this.yard = yard;
         this.truck = truck;
-        this.read = new TruckReader(yard, truck, index, settings.types());
+        this.read = new TruckReader(yard, yard.day().trucks().get(index), index, settings.types());
+        unusable.forEach(read::refuse);
         this.limits = new VerificationLimits(
                 settings.limits().catches().withAllowances(yard.day().allowances()),
                 settings.limits().greatestCorrection());
-        this.histories = read.refusals().isEmpty() ? histories() : List.of();
-        this.sketch = sketched();
+        this.histories = attempt(this::histories, List.of());
+        this.sketch = attempt(this::sketched, Optional.empty());
+    }
+
+    /** What can't be computed is this truck's refusal, so that it stops no other. */
+    private <T> T attempt(Supplier<T> computing, T otherwise) {
+        if (read.refusals().isEmpty()) {
+            try {
+                return computing.get();
+            } catch (RuntimeException e) {
+                read.refuse("", e);
+            }
+        }
+        return otherwise;
     }
 
     /** What other trucks are compared with; none where there is nothing to compare. */
@@ -76,7 +96,7 @@ final class TruckAssessor {
         boolean tells = !read.calibrationCatches().isEmpty()
                 || !read.inForce().isEmpty()
                 || histories.stream().flatMap(PointHistory::standing).findAny().isPresent();
-        return read.refusals().isEmpty() && tells
+        return tells
                 ? Optional.of(Sketch.of(
                         read.calibrationCatches(),
                         histories.stream().flatMap(PointHistory::standing).toList(),
@@ -89,9 +109,11 @@ final class TruckAssessor {
     }
 
     TruckAssessment assess(FleetReview fleet) {
-        if (!read.refusals().isEmpty()) {
-            return TruckAssessment.refused(truck, read.refusals());
-        }
+        return attempt(() -> Optional.of(computed(fleet)), Optional.<TruckAssessment>empty())
+                .orElseGet(() -> TruckAssessment.refused(truck, read.refusals()));
+    }
+
+    private TruckAssessment computed(FleetReview fleet) {
         Curves curves = Curves.of(
                 truck,
                 histories.stream().flatMap(h -> h.calibration().stream()).toList(),
@@ -202,7 +224,7 @@ final class TruckAssessor {
                     sets::elsewhere,
                     yard.tolerance(),
                     yard.day().day()));
-        } catch (InvalidInputException e) {
+        } catch (RuntimeException e) {
             read.refuse(gathered.calibrationCatches.isEmpty() ? "/verificationCatches" : "/calibrationCatches", e);
             return Optional.empty();
         }

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Supplier;
+import java.util.stream.Stream;
 import javax.measure.Quantity;
 import javax.measure.Unit;
 import org.gritwright.core.calibration.CalibrationCatch;
@@ -45,6 +46,9 @@ import org.gritwright.units.InvalidInputException;
  * depends on something refused is left out without a reason of its own.
  */
 final class TruckReader {
+    /** Nobody mends more before trying again. */
+    private static final int MOST_REFUSALS = 100;
+
     private final Yard yard;
     private final TruckDay truck;
     private final String root;
@@ -121,7 +125,7 @@ final class TruckReader {
     private <T> Optional<T> attempt(String at, Supplier<T> reading) {
         try {
             return Optional.of(reading.get());
-        } catch (InvalidInputException e) {
+        } catch (RuntimeException e) {
             refusals.add(Refusal.of(root + at, subject, e));
             return Optional.empty();
         }
@@ -314,11 +318,22 @@ final class TruckReader {
 
     /** Empty if everything can be computed with. */
     List<Refusal> refusals() {
-        return List.copyOf(refusals);
+        int more = refusals.size() - MOST_REFUSALS;
+        return more <= 0
+                ? List.copyOf(refusals)
+                : Stream.concat(
+                                refusals.stream().limit(MOST_REFUSALS),
+                                Stream.of(new Refusal(
+                                        root, "", "record", "one that can be computed with", more + " more reasons")))
+                        .toList();
+    }
+
+    void refuse(Refusal refusal) {
+        refusals.add(refusal);
     }
 
     /** One more, found while computing. */
-    void refuse(String at, InvalidInputException refused) {
+    void refuse(String at, RuntimeException refused) {
         refusals.add(Refusal.of(root + at, "", refused));
     }
 

@@ -5,6 +5,9 @@ import static java.util.Optional.empty;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import javax.measure.Quantity;
 import javax.measure.quantity.Dimensionless;
 import org.gritwright.core.judgement.DecisionRule;
@@ -105,13 +108,34 @@ public record FleetDay(
     }
 
     /**
-     * The same day with one truck only.
+     * The same day with one truck only, and with those scales and materials that the truck's entries name; without the plan,
+     * which is the whole day's.
      *
      * @param truck one of the trucks
      * @return the day as that truck saw it
      */
     public FleetDay withOnly(TruckDay truck) {
-        return withTrucks(List.of(truck));
+        Set<String> scalesOfTruck = truck.entries().map(CatchEntry::scale).collect(Collectors.toSet());
+        Set<String> materialsOfTruck = Stream.concat(
+                        truck.entries().map(CatchEntry::material),
+                        truck.inForce().stream().map(InForceEntry::material))
+                .collect(Collectors.toSet());
+        return new FleetDay(
+                day,
+                seasonStart,
+                tolerance,
+                decisionRule,
+                allowances,
+                site,
+                technician,
+                scales.stream()
+                        .filter(scale -> scalesOfTruck.contains(scale.id()))
+                        .toList(),
+                materials.stream()
+                        .filter(material -> materialsOfTruck.contains(material.name()))
+                        .toList(),
+                empty(),
+                List.of(truck));
     }
 
     /**

@@ -55,6 +55,11 @@ public record PlanEntry(
     /** Fewer catches can't show how they scatter. */
     public static final int FEWEST_REPEATS = 3;
 
+    /** A sheet has a line for each catch and a box for each container; nobody fills in more. */
+    private static final int MOST_WEIGHINGS = 10_000;
+
+    private static final int MOST_RUNS = 1000;
+
     /**
      * Checks the values and copies the lists.
      *
@@ -109,9 +114,18 @@ public record PlanEntry(
         }
         weighingMethods = List.copyOf(weighingMethods);
         Require.that(!weighingMethods.isEmpty(), "weighing methods", "one or more", "none");
+        long runs = (long) targetRates.size() * testSpeeds.size() * weighingMethods.size();
+        Require.that(runs <= MOST_RUNS, "target rates × test speeds × weighing methods", "at most " + MOST_RUNS, runs);
+        int repeats = mostRepeats.orElse(fewestRepeats.orElse(1));
         Set<String> names = new HashSet<>();
         for (WeighingMethodEntry method : weighingMethods) {
             Require.that(names.add(method.name()), "weighing method", "listed once", () -> "\"" + method.name() + "\"");
+            long weighings = (long) repeats * method.containers().howMany();
+            Require.that(
+                    weighings <= MOST_WEIGHINGS,
+                    "repeats × containers of weighing method " + method.name(),
+                    "at most " + MOST_WEIGHINGS,
+                    weighings);
         }
     }
 

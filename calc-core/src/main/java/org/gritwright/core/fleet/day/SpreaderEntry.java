@@ -12,8 +12,6 @@ import org.gritwright.core.metering.NoSensor;
 import org.gritwright.core.metering.OpenLoop;
 import org.gritwright.core.metering.ShaftSensor;
 import org.gritwright.core.metering.Spreader;
-import org.gritwright.core.spi.ConveyorType;
-import org.gritwright.core.spi.GateType;
 import org.gritwright.core.spi.TypeId;
 import org.gritwright.core.spi.TypeRegistry;
 import org.gritwright.units.check.Require;
@@ -109,8 +107,7 @@ public record SpreaderEntry(
      * @throws org.gritwright.units.InvalidInputException if the type is not known or doesn't accept the parameters
      */
     public Conveyor conveyor(TypeRegistry types) {
-        ConveyorType type = types.conveyor(TypeId.of(conveyor.type(), conveyor.version()));
-        return Require.naming("conveyor", () -> Conveyor.of(type, conveyor.parameters()));
+        return Conveyor.of(types, TypeId.of(conveyor.type(), conveyor.version()), conveyor.parameters());
     }
 
     /**
@@ -121,8 +118,7 @@ public record SpreaderEntry(
      * @throws org.gritwright.units.InvalidInputException if the type is not known or doesn't accept the parameters
      */
     public Gate gate(TypeRegistry types) {
-        GateType type = types.gate(TypeId.of(gate.type(), gate.version()));
-        return Require.naming("gate", () -> Gate.of(type, gate.parameters()));
+        return Gate.of(types, TypeId.of(gate.type(), gate.version()), gate.parameters());
     }
 
     /**

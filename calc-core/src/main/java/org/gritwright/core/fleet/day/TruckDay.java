@@ -4,6 +4,7 @@ import static java.util.Optional.empty;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.gritwright.core.curve.CurveModel;
 import org.gritwright.units.check.Require;
 
@@ -60,6 +61,13 @@ public record TruckDay(
      */
     public static TruckDay of(String id, SpreaderEntry spreader) {
         return new TruckDay(id, spreader, empty(), List.of(), List.of(), List.of(), List.of(), empty(), empty());
+    }
+
+    /** What all catches have, calibration catches first. */
+    Stream<CatchEntry> entries() {
+        return Stream.concat(
+                calibrationCatches.stream().map(CalibrationCatchEntry::entry),
+                verificationCatches.stream().map(VerificationCatchEntry::entry));
     }
 
     /**

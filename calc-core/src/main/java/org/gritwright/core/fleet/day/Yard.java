@@ -21,6 +21,9 @@ import org.gritwright.units.check.Require;
  */
 public record Yard(FleetDay day, Tolerance tolerance, Map<String, Scale> scales, Map<String, Material> materials) {
 
+    /** So many names are listed where another one was wanted: a refusal stands in every catch. */
+    private static final int MOST_NAMED = 20;
+
     /** Copies the maps. */
     public Yard {
         Require.given(Yard.class, day, tolerance, scales, materials);
@@ -74,7 +77,13 @@ public record Yard(FleetDay day, Tolerance tolerance, Map<String, Scale> scales,
     private static <T> T known(String field, Map<String, T> all, String name) {
         T found = all.get(name);
         if (found == null) {
-            throw new InvalidInputException(field, "one of " + new TreeSet<>(all.keySet()), "\"" + name + "\"");
+            String more = all.size() > MOST_NAMED ? " and " + (all.size() - MOST_NAMED) + " more" : "";
+            throw new InvalidInputException(
+                    field,
+                    "one of "
+                            + new TreeSet<>(all.keySet())
+                                    .stream().limit(MOST_NAMED).toList() + more,
+                    "\"" + name + "\"");
         }
         return found;
     }

@@ -11,6 +11,8 @@ import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Speed;
 import org.gritwright.core.calibration.CalibrationFactor;
 import org.gritwright.core.fleet.day.CalibrationCatchEntry;
+import org.gritwright.core.fleet.day.DayLimits;
+import org.gritwright.core.fleet.day.EnteredRanges;
 import org.gritwright.core.fleet.day.FleetDay;
 import org.gritwright.core.fleet.day.InForceEntry;
 import org.gritwright.core.fleet.day.PlanEntry;
@@ -74,10 +76,14 @@ public record FleetPlanner(TypeRegistry types, CatchLimits limits) {
      * @param day the fleet's day
      * @param plan what the plan is to reach
      * @return the plan
-     * @throws InvalidInputException if the tolerance is not greater than zero, two scales or materials share a name, or a
-     *     weighing method names a scale that isn't there
+     * @throws InvalidInputException if the tolerance is not greater than zero, two scales or materials share a name, a
+     *     weighing method names a scale that isn't there, or a number of the plan is out of its range
      */
     public FleetPlan plan(FleetDay day, PlanEntry plan) {
+        DayLimits.COMMON.requireFew(day);
+        EnteredRanges.check(plan, "/plan", (at, refused) -> {
+            throw refused.withField(at + ": " + refused.field());
+        });
         Yard yard = Yard.of(day);
         for (WeighingMethodEntry method : plan.weighingMethods()) {
             Require.naming("weighing method \"" + method.name() + "\"", () -> yard.scale(method.scale()));
@@ -89,6 +95,12 @@ public record FleetPlanner(TypeRegistry types, CatchLimits limits) {
 
     private TruckPlan plan(Yard yard, PlanEntry plan, TruckDay truck) {
         try {
+            DayLimits.COMMON.excess(truck).ifPresent(refused -> {
+                throw refused;
+            });
+            EnteredRanges.check(truck, "", (at, refused) -> {
+                throw refused.withField(at + ": " + refused.field());
+            });
             Spreader spreader = truck.spreader().spreader(types);
             List<PointPlan> points = truck.inForce().isEmpty()
                     ? noted(yard, truck, spreader).stream()
@@ -99,8 +111,14 @@ public record FleetPlanner(TypeRegistry types, CatchLimits limits) {
                             .toList();
             return new TruckPlan(truck, plan, Optional.empty(), points);
         } catch (InvalidInputException e) {
-            return new TruckPlan(truck, plan, Optional.of(e.getMessage()), List.of());
+            return refused(truck, plan, e.getMessage());
+        } catch (RuntimeException e) {
+            return refused(truck, plan, "result must be one that can be computed: " + e);
         }
+    }
+
+    private static TruckPlan refused(TruckDay truck, PlanEntry plan, String reason) {
+        return new TruckPlan(truck, plan, Optional.of(reason), List.of());
     }
 
     private PointPlan inForce(Yard yard, PlanEntry plan, Spreader spreader, InForceEntry entry) {

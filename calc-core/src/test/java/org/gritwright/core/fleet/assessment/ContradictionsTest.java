@@ -161,6 +161,41 @@ class ContradictionsTest {
                 .doesNotContain(FindingCode.COUNTER_RUNS_BACKWARDS);
     }
 
+    @Test
+    void aReadingThatTheCounterHadPassedIsTold() {
+        assertToldFirst(
+                assess(with(
+                                idle("T-01"),
+                                calibration("08:30", readings(500, 3500), 156),
+                                calibration("09:10", readings(3050, 6250), 166.5)))
+                        .get(0),
+                "The catch of 2026-10-19 09:10 begins at 3050 pulse, but the catch of 2026-10-19 08:30 had the counter at 3500"
+                        + " pulse before: a reading or a time is wrong.");
+        assertThat(codes(assess(with(
+                                idle("T-01"),
+                                calibration("08:30", readings(500, 3500), 156),
+                                calibration("09:10", readings(0, 3200), 166.5)))
+                        .get(0)))
+                .as("set back")
+                .doesNotContain(FindingCode.COUNTS_OVERLAP);
+    }
+
+    @Test
+    void runsOfOneTruckTakeTheirTime() {
+        // 360 lb/mi at 25 mi/h for 310 s are 775 lb.
+        VerificationCatchEntry first = verification("09:00", "5.2 lb/rev", 310, 149.04);
+
+        assertToldFirst(
+                assess(with(idle("T-01"), first, verification("09:04", "5.2 lb/rev", 360, 173.1)))
+                        .get(0),
+                "The catches of 2026-10-19 09:00 and 2026-10-19 09:04 are 4 min apart, but the shorter of their runs took 310 s:"
+                        + " a time or a run time is wrong.");
+        assertThat(codes(assess(with(idle("T-01"), first, verification("09:05", "5.2 lb/rev", 360, 173.1)))
+                        .get(0)))
+                .as("to the minute")
+                .doesNotContain(FindingCode.RUNS_OVERLAP);
+    }
+
     private static CountEntry readings(double start, double stop) {
         return CountEntry.ofReadings(Amounts.of(start, SpreadingUnits.PULSE), Amounts.of(stop, SpreadingUnits.PULSE));
     }

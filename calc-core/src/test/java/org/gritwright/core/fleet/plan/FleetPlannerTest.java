@@ -11,6 +11,7 @@ import static org.gritwright.core.fleet.day.Trucks.with;
 import static org.gritwright.core.fleet.day.Trucks.withNothingInForce;
 
 import java.time.LocalDate;
+import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -344,5 +345,55 @@ class FleetPlannerTest {
                 plan.targetRates(),
                 speeds,
                 plan.weighingMethods());
+    }
+
+    @Test
+    void aPlanThatNobodyCouldCarryOutIsRefused() {
+        PlanEntry usual = plan(3, PAILS);
+        WeighingMethodEntry thimbles = method("thimbles", "platform", 9999, 1, 0.1);
+        assertRefused(
+                "repeats × containers of weighing method thimbles must be at most 10000: 9999000",
+                () -> new PlanEntry(
+                        usual.wantedUncertainty(),
+                        usual.wantedVerificationUncertainty(),
+                        Optional.empty(),
+                        Optional.of(1000),
+                        usual.shaftSpeed(),
+                        usual.lowestShaftSpeed(),
+                        usual.highestShaftSpeed(),
+                        usual.startTimeConstant(),
+                        usual.greatestStartLoss(),
+                        usual.countUncertainty(),
+                        usual.targetRates(),
+                        usual.testSpeeds(),
+                        List.of(thimbles)));
+        assertRefused(
+                "target rates × test speeds × weighing methods must be at most 1000: 1200",
+                () -> new PlanEntry(
+                        usual.wantedUncertainty(),
+                        usual.wantedVerificationUncertainty(),
+                        usual.fewestRepeats(),
+                        usual.mostRepeats(),
+                        usual.shaftSpeed(),
+                        usual.lowestShaftSpeed(),
+                        usual.highestShaftSpeed(),
+                        usual.startTimeConstant(),
+                        usual.greatestStartLoss(),
+                        usual.countUncertainty(),
+                        Collections.nCopies(30, usual.targetRates().get(0)),
+                        Collections.nCopies(40, usual.testSpeeds().get(0)),
+                        usual.weighingMethods()));
+    }
+
+    @Test
+    void numbersThatCanNotBeRefuseThePlanOrTheirTruck() {
+        assertRefused(
+                "/plan/weighingMethods/0/holds: holds must be within 0.001 g to 1000 t: 1e200 lb",
+                () -> PLANNER.plan(day(idle("T-1")), plan(3, method("huge", "platform", 1, 1e200, 0))));
+        FleetPlan plan = PLANNER.plan(
+                day(with(idle("T-1"), inForce("1e200 lb/rev", 2, Since.of(Trucks.DAY))), idle("T-2")), plan(3, PAILS));
+        assertThat(plan.trucks().get(0).refusal())
+                .contains("/inForce/0/value: value must be within 0.000001 kg/rev to 100000 kg/rev: 1e200 lb/rev");
+        assertThat(plan.trucks().get(1).refusal()).isEmpty();
     }
 }

@@ -189,12 +189,14 @@ class ProbableSlipsTest {
         "36.31 lb/rev, 16.47 lb/rev, value in force × 2.205 (36.31 lb/rev)",
         "36.31 lb/rev, 36.31 lb/rev, none"
     })
-    void aValueInForceThatDoesNotFitTheEquipmentIsNamedBeforeAnythingIsCaught(
-            String right, String wrong, String slip) {
-        String uncaught = TRUCK.replaceAll("(?s)calibrationCatches.*", "calibrationCatches\": [], \"verificationCatches\": []}");
-        TruckAssessment truck = assess(day(List.of(uncaught.replace(right, wrong)))).get(0);
+    void aValueInForceThatDoesNotFitTheEquipmentIsNamedBeforeAnythingIsCaught(String right, String wrong, String slip) {
+        String uncaught =
+                TRUCK.replaceAll("(?s)calibrationCatches.*", "calibrationCatches\": [], \"verificationCatches\": []}");
+        TruckAssessment truck =
+                assess(day(List.of(uncaught.replace(right, wrong)))).get(0);
 
-        assertThat(slip.equals("none") ? "none" : String.join("; ", slips(truck))).contains(slip);
+        assertThat(slip.equals("none") ? "none" : String.join("; ", slips(truck)))
+                .contains(slip);
         assertThat(slips(truck).isEmpty()).isEqualTo(slip.equals("none"));
         assertThat(truck.nextStep()).isEqualTo(slip.equals("none") ? NextStep.VERIFY : NextStep.CHECK_ENTRIES);
     }

@@ -1,12 +1,13 @@
 package org.gritwright.examples.benchmarks;
 
 import java.io.ByteArrayInputStream;
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.InputStream;
-import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
+import org.gritwright.core.document.DocumentLimits;
 import org.gritwright.core.document.RejectedDocumentException;
 import org.gritwright.core.fleet.assessment.FleetAssessor;
 import org.gritwright.core.fleet.assessment.TruckAssessment;
@@ -31,6 +32,10 @@ import org.openjdk.jmh.annotations.Warmup;
 public class FleetDayBenchmark {
     private static final int TRUCKS = 10_000;
 
+    /** So many trucks have more values than the common limits allow. */
+    private static final DocumentLimits LIMITS =
+            new DocumentLimits(256 << 20, 16, 5_000_000, 10_000, 200, 1000, 1_000_000);
+
     private byte[] json;
 
     /** Made by JMH. */
@@ -52,7 +57,9 @@ public class FleetDayBenchmark {
                 trucks.add(day.trucks().get(0).id("T-" + i));
             }
             FleetDay many = day.withTrucks(trucks);
-            json = Document.FLEET_DAY.toText(many).getBytes(StandardCharsets.UTF_8);
+            ByteArrayOutputStream out = new ByteArrayOutputStream();
+            Document.FLEET_DAY.write(many, out, LIMITS);
+            json = out.toByteArray();
         }
     }
 
@@ -89,7 +96,7 @@ public class FleetDayBenchmark {
     }
 
     private List<TruckAssessment> assess() throws IOException, RejectedDocumentException {
-        FleetDay day = Document.FLEET_DAY.read(new ByteArrayInputStream(json));
+        FleetDay day = Document.FLEET_DAY.read(new ByteArrayInputStream(json), LIMITS);
         return FleetAssessor.of(BuiltInTypes.registry()).assess(day);
     }
 }

@@ -14,6 +14,7 @@ import org.gritwright.core.fleet.assessment.FleetAssessor;
 import org.gritwright.core.fleet.day.CalibrationCatchEntry;
 import org.gritwright.core.fleet.day.CatchEntry;
 import org.gritwright.core.fleet.day.CountEntry;
+import org.gritwright.core.fleet.day.DayLimits;
 import org.gritwright.core.fleet.day.FleetDay;
 import org.gritwright.core.fleet.day.TruckDay;
 import org.gritwright.core.fleet.day.VerificationCatchEntry;
@@ -54,6 +55,9 @@ public class GrowthBenchmark {
     private static final int COUNTS = 64;
 
     /** How many catches or openings there are. */
+    /** More than the common ones, to show how the cost grows. */
+    private static final DayLimits LIMITS = new DayLimits(10, 2000, 20_000, 2000);
+
     @Param({"64", "256", "1024"})
     int size;
 
@@ -163,6 +167,10 @@ public class GrowthBenchmark {
 
     private static CalibrationRecord recorded(FleetDay day) {
         return CalibrationRecord.of(
-                day, FleetAssessor.of(BuiltInTypes.registry()).assess(day).get(0));
+                day,
+                FleetAssessor.of(BuiltInTypes.registry())
+                        .within(LIMITS)
+                        .assess(day)
+                        .get(0));
     }
 }

@@ -17,7 +17,7 @@ record ConsoleSummary(FleetResult result) {
 
     private static final int LONGEST_ID = 14;
 
-    List<String> lines(Path folder) {
+    List<String> lines(Path page) {
         FleetDay day = result.day();
         List<String> lines = new ArrayList<>();
         lines.addAll(TextTable.wrap(
@@ -32,8 +32,7 @@ record ConsoleSummary(FleetResult result) {
         result.mostUrgentFirst().forEach(truck -> lines.addAll(table.row(cells(truck))));
         lines.add("-".repeat(WIDTH));
         lines.addAll(TextTable.wrap(result.summary(), WIDTH));
-        lines.add("Report: "
-                + PlainText.oneLine(folder.resolve(OutputFolder.REPORT).toString()));
+        lines.add("Report: " + PlainText.oneLine(page.toString()));
         return lines;
     }
 

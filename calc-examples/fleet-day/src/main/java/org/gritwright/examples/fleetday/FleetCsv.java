@@ -13,6 +13,7 @@ import javax.measure.Quantity;
 import javax.measure.quantity.Dimensionless;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVPrinter;
+import org.apache.commons.csv.QuoteMode;
 import org.gritwright.core.calibration.Calibration;
 import org.gritwright.core.fleet.assessment.NextStep;
 import org.gritwright.core.fleet.assessment.PointAssessment;
@@ -32,7 +33,9 @@ import org.gritwright.units.SpreadingUnits;
  * they differ from truck to truck, in the cell.
  */
 final class FleetCsv {
-    private static final CSVFormat FORMAT = CSVFormat.RFC4180;
+    /** All cells in quotation marks: in many countries a spreadsheet takes a semicolon for the end of a cell. */
+    private static final CSVFormat FORMAT =
+            CSVFormat.RFC4180.builder().setQuoteMode(QuoteMode.ALL).get();
 
     private final List<String> header = new ArrayList<>();
     private final List<Function<TruckResult, String>> cells = new ArrayList<>();
@@ -70,8 +73,9 @@ final class FleetCsv {
         try (CSVPrinter printer = new CSVPrinter(text, FORMAT)) {
             printer.printRecord(table.header);
             for (TruckResult truck : result.trucks()) {
-                printer.printRecord(
-                        table.cells.stream().map(cell -> cell.apply(truck)).toList());
+                printer.printRecord(table.cells.stream()
+                        .map(cell -> PlainText.page(cell.apply(truck)))
+                        .toList());
             }
         }
         return text.toString();

@@ -47,7 +47,7 @@ public final class FleetDayCommand implements Callable<Integer> {
             names = "--input",
             required = true,
             paramLabel = "FILE",
-            description = "The fleet's day: a gritwright/fleet-day document (JSON).")
+            description = "The fleet's day: a gritwright/fleet-day document (JSON); - for standard input.")
     private Path input;
 
     @Option(
@@ -55,8 +55,9 @@ public final class FleetDayCommand implements Callable<Integer> {
             required = true,
             paramLabel = "FOLDER",
             description = {
-                "Where the results go; made if it isn't there:",
-                "report.html, fleet-day.csv and records/, with one calibration record (JSON) a truck."
+                "Where the results go; made if it isn't there. Each run has a folder of its own in it, run-0001 and so on,",
+                "with report.html, fleet-day.csv and records/, one calibration record (JSON) a truck.",
+                "current.json names the last complete run. No earlier run is changed."
             })
     private Path output;
 
@@ -107,18 +108,24 @@ public final class FleetDayCommand implements Callable<Integer> {
 
     /** Runs the program in this Java virtual machine and returns the exit code. */
     static int run(PrintWriter out, PrintWriter err, String... arguments) {
+        PrintWriter plainOut = new PrintWriter(new PlainWriter(out), true);
+        PrintWriter plainErr = new PrintWriter(new PlainWriter(err), true);
         CommandLine commandLine = new CommandLine(new FleetDayCommand())
-                .setOut(out)
-                .setErr(err)
+                .setColorScheme(CommandLine.Help.defaultColorScheme(CommandLine.Help.Ansi.OFF))
+                .setOut(plainOut)
+                .setErr(plainErr)
                 .setCaseInsensitiveEnumValuesAllowed(true)
-                .setExecutionExceptionHandler((failure, command, parsed) -> failed(err, failure));
+                .setExecutionExceptionHandler((failure, command, parsed) -> failed(plainErr, failure));
         try {
-            return commandLine.execute(arguments);
+            int exitCode = commandLine.execute(arguments);
+            plainOut.flush();
+            // A print writer keeps to itself that the disk is full or the pipe is closed.
+            return out.checkError() ? failed(plainErr, new IOException("can't write to standard output")) : exitCode;
         } catch (Error failure) {
-            return failed(err, failure);
+            return failed(plainErr, failure);
         } finally {
-            out.flush();
-            err.flush();
+            plainOut.flush();
+            plainErr.flush();
         }
     }
 
@@ -135,34 +142,39 @@ public final class FleetDayCommand implements Callable<Integer> {
     @Override
     public Integer call() throws IOException {
         PrintWriter err = spec.commandLine().getErr();
-        FleetResult result;
         try {
             err.println("Reading " + input);
             FleetDay day = InputFile.read(input);
             TypeRegistry types = types();
             types.rejected().forEach(left -> err.println(PlainText.oneLine("Left out spreader type " + left)));
-            if (mode == Mode.PLAN) {
-                return plan(day, types);
-            }
-            err.println("Assessing " + Words.count(day.trucks().size(), "truck"));
-            result = InputFile.assess(input, day, types);
-            OutputFolder.make(output);
+            return mode == Mode.PLAN ? plan(day, types) : report(day, types);
         } catch (BadInputException e) {
             e.lines().forEach(line -> err.println(PlainText.oneLine(line)));
             return BAD_INPUT;
         }
-        new OutputFolder(output, err::println).write(result);
-        new ConsoleSummary(result).lines(output).forEach(spec.commandLine().getOut()::println);
-        return failOnAttention && result.needAttention() > 0 ? NEEDS_ATTENTION : DONE;
+    }
+
+    private int report(FleetDay day, TypeRegistry types) throws BadInputException, IOException {
+        PrintWriter err = spec.commandLine().getErr();
+        err.println("Assessing " + Words.count(day.trucks().size(), "truck"));
+        FleetResult result = InputFile.assess(input, day, types);
+        try (OutputFolder folder = OutputFolder.open(output, err::println)) {
+            OutputFolder.Written written = folder.write(result);
+            new ConsoleSummary(written.result())
+                    .lines(written.page())
+                    .forEach(spec.commandLine().getOut()::println);
+            return failOnAttention && written.result().needAttention() > 0 ? NEEDS_ATTENTION : DONE;
+        }
     }
 
     private int plan(FleetDay day, TypeRegistry types) throws BadInputException, IOException {
         PrintWriter err = spec.commandLine().getErr();
         err.println("Planning " + Words.count(day.trucks().size(), "truck"));
         DayPlan plan = InputFile.plan(input, day, types);
-        OutputFolder.makePlain(output);
-        new OutputFolder(output, err::println).write(plan);
-        new PlanSummary(plan).lines(output).forEach(spec.commandLine().getOut()::println);
-        return failOnAttention && plan.needAttention() > 0 ? NEEDS_ATTENTION : DONE;
+        try (OutputFolder folder = OutputFolder.open(output, err::println)) {
+            Path page = folder.write(plan);
+            new PlanSummary(plan).lines(page).forEach(spec.commandLine().getOut()::println);
+            return failOnAttention && plan.needAttention() > 0 ? NEEDS_ATTENTION : DONE;
+        }
     }
 }

@@ -1,6 +1,7 @@
 package org.gritwright.examples.fleetday;
 
 import java.io.BufferedInputStream;
+import java.io.FileInputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.Files;
@@ -25,16 +26,36 @@ final class InputFile {
         if (Files.isDirectory(file)) {
             throw unreadable(file, "it is a folder");
         }
-        try (InputStream in = new BufferedInputStream(Files.newInputStream(file))) {
+        if (Files.exists(file) && !Files.isRegularFile(file) && !isOpen(file)) {
+            // To open a pipe waits until somebody writes into it, which may be never.
+            throw unreadable(file, "it is no regular file; to pipe a document in, say --input -");
+        }
+        try (InputStream in = new BufferedInputStream(open(file))) {
             return Document.FLEET_DAY.read(in);
         } catch (RejectedDocumentException e) {
             List<String> lines = new ArrayList<>();
-            lines.add(file + " can't be used: " + Words.count(e.problems().size(), "problem"));
+            lines.add(file + " can't be used: " + Words.count(e.problems().size() + (long) e.more(), "problem"));
             e.problems().stream().map(Problem::toString).map("  "::concat).forEach(lines::add);
+            if (e.more() > 0) {
+                lines.add("  and " + e.more() + " more");
+            }
             throw new BadInputException(lines);
         } catch (IOException e) {
             throw unreadable(file, Failure.words(e));
         }
+    }
+
+    /** What the shell opened for this program, as {@code <(…)} does. */
+    private static boolean isOpen(Path file) {
+        return file.toString().equals("/dev/stdin") || file.startsWith("/dev/fd") || file.startsWith("/proc/self/fd");
+    }
+
+    /** A file stream and no channel: a pipe has no position. */
+    private static InputStream open(Path file) throws IOException {
+        if (file.toString().equals("-") || file.toString().equals("/dev/stdin")) {
+            return System.in;
+        }
+        return isOpen(file) ? new FileInputStream(file.toFile()) : Files.newInputStream(file);
     }
 
     /** A truck that can't be computed with is part of the result; this fails on what all trucks share. */

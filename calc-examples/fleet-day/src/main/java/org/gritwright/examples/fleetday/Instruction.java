@@ -81,6 +81,8 @@ record Instruction(String text, String shortReason, List<String> reasons) {
                                 FindingCode.CATCH_HALF_A_DAY_OFF,
                                 FindingCode.CATCH_BEFORE_CALIBRATION,
                                 FindingCode.COUNTER_RUNS_BACKWARDS,
+                                FindingCode.COUNTS_OVERLAP,
+                                FindingCode.RUNS_OVERLAP,
                                 FindingCode.TICKET_ENTERED_TWICE,
                                 FindingCode.TICKET_OF_TWO_TRUCKS,
                                 FindingCode.RATE_IN_OTHER_UNIT,

@@ -1,62 +1,212 @@
 package org.gritwright.examples.fleetday;
 
+import java.io.Closeable;
 import java.io.IOException;
+import java.nio.channels.FileChannel;
+import java.nio.channels.OverlappingFileLockException;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.FileAlreadyExistsException;
+import java.nio.file.FileSystemException;
 import java.nio.file.Files;
+import java.nio.file.NotDirectoryException;
 import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.nio.file.StandardOpenOption;
+import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Locale;
 import java.util.function.Consumer;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+import org.gritwright.core.fleet.assessment.Refusal;
+import org.gritwright.core.fleet.assessment.TruckAssessment;
 import org.gritwright.core.record.CalibrationRecord;
 import org.gritwright.core.record.Document;
+import org.gritwright.units.InvalidInputException;
 
 /**
- * Writes the results: the report last, so that what it names is there.
- *
- * @param folder the output folder
- * @param progress told before each step
+ * Where the results of runs go, each into a folder of its own. It gets its name when it is complete, and then the manifest that
+ * names the last complete run is replaced: whenever a run is stopped, what stands there belongs together, and no earlier run is
+ * changed. What a stopped run left is removed by the next.
  */
-record OutputFolder(Path folder, Consumer<String> progress) {
+final class OutputFolder implements Closeable {
     static final String REPORT = "report.html";
     static final String PLAN = "plan.html";
     static final String TABLE = "fleet-day.csv";
     static final String RECORDS = "records";
+    static final String MANIFEST = "current.json";
 
-    /** Makes the folder, so that a wrong name is found before the work. */
-    static void make(Path folder) throws BadInputException {
-        make(folder, folder.resolve(RECORDS));
+    private static final String UNFINISHED = ".part";
+    private static final Pattern RUN = Pattern.compile("run-([0-9]{4,9})(\\.part)?");
+
+    private final Path folder;
+    private final Consumer<String> progress;
+    private final FileChannel lock;
+
+    private OutputFolder(Path folder, Consumer<String> progress, FileChannel lock) {
+        this.folder = folder;
+        this.progress = progress;
+        this.lock = lock;
     }
 
-    /** The same without a place for records. */
-    static void makePlain(Path folder) throws BadInputException {
-        make(folder, folder);
-    }
+    /**
+     * What a report was written of, and where it is.
+     *
+     * @param result the result, in which a truck is refused whose record can't be written
+     * @param page the report
+     */
+    record Written(FleetResult result, Path page) {}
 
-    private static void make(Path folder, Path innermost) throws BadInputException {
+    /**
+     * Makes the folder, so that a wrong name is found before the work.
+     *
+     * @throws BadInputException if it names something else than a folder
+     * @throws IOException if it can't be made or written to, or another run is writing there
+     */
+    static OutputFolder open(Path folder, Consumer<String> progress) throws BadInputException, IOException {
         try {
-            Files.createDirectories(innermost);
-        } catch (IOException e) {
+            Files.createDirectories(folder);
+        } catch (FileAlreadyExistsException | NotDirectoryException e) {
             throw new BadInputException(List.of("can't make the output folder " + folder + ": " + Failure.words(e)));
+        } catch (FileSystemException e) {
+            if (isBelowAFile(folder)) {
+                throw new BadInputException(
+                        List.of("can't make the output folder " + folder + ": " + Failure.words(e)));
+            }
+            throw e;
+        }
+        FileChannel lock =
+                FileChannel.open(folder.resolve(".lock"), StandardOpenOption.CREATE, StandardOpenOption.WRITE);
+        try {
+            if (lock.tryLock() != null) {
+                return new OutputFolder(folder, progress, lock);
+            }
+        } catch (OverlappingFileLockException e) {
+            // Another one in this Java virtual machine: the same to the user.
+        }
+        lock.close();
+        throw new FileSystemException(folder.toString(), null, "another run is writing there");
+    }
+
+    private static boolean isBelowAFile(Path folder) {
+        for (Path part = folder; part != null; part = part.getParent()) {
+            if (Files.isRegularFile(part)) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    @Override
+    public void close() throws IOException {
+        lock.close();
+    }
+
+    /** What is done to a new folder, which isn't yet under its name. */
+    private interface Content<T> {
+        T writeTo(Path unfinished, Path named) throws IOException;
+    }
+
+    private <T> T inNewFolder(String mode, String day, String page, Content<T> content) throws IOException {
+        int last = 0;
+        for (Path one : runs()) {
+            Matcher name = RUN.matcher(one.getFileName().toString());
+            if (one.toString().endsWith(UNFINISHED)) {
+                remove(one);
+            } else if (name.matches()) {
+                last = Math.max(last, Integer.parseInt(name.group(1)));
+            }
+        }
+        String run = String.format(Locale.ROOT, "run-%04d", last + 1);
+        Path unfinished = Files.createDirectory(folder.resolve(run + UNFINISHED));
+        T written;
+        boolean isWhole = false;
+        try {
+            written = content.writeTo(unfinished, folder.resolve(run));
+            Files.move(unfinished, folder.resolve(run), StandardCopyOption.ATOMIC_MOVE);
+            isWhole = true;
+        } finally {
+            if (!isWhole) {
+                remove(unfinished);
+            }
+        }
+        String manifest = "{\n  \"run\": \"" + run + "\",\n  \"mode\": \"" + mode + "\",\n  \"day\": \"" + day
+                + "\",\n  \"page\": \"" + run + "/" + page + "\"\n}\n";
+        WholeFile.write(folder.resolve(MANIFEST), out -> out.write(manifest.getBytes(StandardCharsets.UTF_8)));
+        return written;
+    }
+
+    private List<Path> runs() throws IOException {
+        try (Stream<Path> all = Files.list(folder)) {
+            return all.filter(one -> RUN.matcher(one.getFileName().toString()).matches()
+                            || (one.toString().endsWith(UNFINISHED) && Files.isRegularFile(one)))
+                    .toList();
         }
     }
 
-    void write(FleetResult result) throws IOException {
-        Path records = folder.resolve(RECORDS);
-        progress.accept("Writing " + Words.count(result.trucks().size(), "record") + " into " + records);
-        for (TruckResult truck : result.trucks()) {
-            CalibrationRecord record = CalibrationRecord.of(result.day(), truck.assessment());
-            WholeFile.write(records.resolve(truck.recordFile()), out -> Document.CALIBRATION_RECORD.write(record, out));
+    private static void remove(Path unfinished) throws IOException {
+        List<Path> inside;
+        try (Stream<Path> all = Files.walk(unfinished)) {
+            inside = all.sorted(Comparator.reverseOrder()).toList();
         }
-        progress.accept("Writing " + folder.resolve(TABLE));
-        String table = FleetCsv.text(result);
-        WholeFile.write(folder.resolve(TABLE), out -> out.write(table.getBytes(StandardCharsets.UTF_8)));
-        progress.accept("Writing " + folder.resolve(REPORT));
-        String report = ReportPage.html(result);
-        WholeFile.write(folder.resolve(REPORT), out -> out.write(report.getBytes(StandardCharsets.UTF_8)));
+        for (Path one : inside) {
+            Files.delete(one);
+        }
     }
 
-    void write(DayPlan plan) throws IOException {
-        progress.accept("Writing " + folder.resolve(PLAN));
-        String page = PlanPage.html(plan);
-        WholeFile.write(folder.resolve(PLAN), out -> out.write(page.getBytes(StandardCharsets.UTF_8)));
+    Written write(FleetResult result) throws IOException {
+        return inNewFolder("report", result.day().day().toString(), REPORT, (unfinished, run) -> {
+            Path records = Files.createDirectory(unfinished.resolve(RECORDS));
+            progress.accept(
+                    "Writing " + Words.count(result.trucks().size(), "record") + " into " + run.resolve(RECORDS));
+            List<TruckResult> trucks = new ArrayList<>();
+            for (TruckResult truck : result.trucks()) {
+                trucks.add(write(result, truck, records, "/trucks/" + trucks.size()));
+            }
+            FleetResult written = new FleetResult(result.day(), List.copyOf(trucks));
+            progress.accept("Writing " + run.resolve(TABLE));
+            String table = FleetCsv.text(written);
+            WholeFile.write(unfinished.resolve(TABLE), out -> out.write(table.getBytes(StandardCharsets.UTF_8)));
+            progress.accept("Writing " + run.resolve(REPORT));
+            String report = ReportPage.html(written);
+            WholeFile.write(unfinished.resolve(REPORT), out -> out.write(report.getBytes(StandardCharsets.UTF_8)));
+            return new Written(written, run.resolve(REPORT));
+        });
+    }
+
+    /** A record that could not be read back isn't written: then the truck is refused, and that is what its record says. */
+    private TruckResult write(FleetResult result, TruckResult truck, Path records, String pointer) throws IOException {
+        try {
+            writeRecord(result, truck, records);
+            return truck;
+        } catch (InvalidInputException e) {
+            TruckResult refused = TruckResult.of(
+                    TruckAssessment.refused(
+                            truck.assessment().truck(),
+                            List.of(new Refusal(pointer, "", "record", "one that can be read back", e.getMessage()))),
+                    truck.recordFile());
+            try {
+                writeRecord(result, refused, records);
+            } catch (InvalidInputException again) {
+                progress.accept("No record of " + truck.id() + ": " + again.getMessage());
+            }
+            return refused;
+        }
+    }
+
+    private static void writeRecord(FleetResult result, TruckResult truck, Path records) throws IOException {
+        CalibrationRecord record = CalibrationRecord.of(result.day(), truck.assessment());
+        WholeFile.write(records.resolve(truck.recordFile()), out -> Document.CALIBRATION_RECORD.write(record, out));
+    }
+
+    Path write(DayPlan plan) throws IOException {
+        return inNewFolder("plan", plan.day().day().toString(), PLAN, (unfinished, run) -> {
+            progress.accept("Writing " + run.resolve(PLAN));
+            String page = PlanPage.html(plan);
+            WholeFile.write(unfinished.resolve(PLAN), out -> out.write(page.getBytes(StandardCharsets.UTF_8)));
+            return run.resolve(PLAN);
+        });
     }
 }

@@ -1,7 +1,24 @@
 package org.gritwright.examples.fleetday;
 
+import java.util.Set;
+
 /** Texts of others, made harmless for a terminal. */
 final class PlainText {
+    private static final int LEFT_TO_RIGHT_MARK = 0x200E;
+    private static final int RIGHT_TO_LEFT_MARK = 0x200F;
+    private static final int ARABIC_LETTER_MARK = 0x061C;
+
+    private static final Set<Byte> TURNING = Set.of(
+            Character.DIRECTIONALITY_LEFT_TO_RIGHT_EMBEDDING,
+            Character.DIRECTIONALITY_LEFT_TO_RIGHT_OVERRIDE,
+            Character.DIRECTIONALITY_RIGHT_TO_LEFT_EMBEDDING,
+            Character.DIRECTIONALITY_RIGHT_TO_LEFT_OVERRIDE,
+            Character.DIRECTIONALITY_POP_DIRECTIONAL_FORMAT,
+            Character.DIRECTIONALITY_LEFT_TO_RIGHT_ISOLATE,
+            Character.DIRECTIONALITY_RIGHT_TO_LEFT_ISOLATE,
+            Character.DIRECTIONALITY_FIRST_STRONG_ISOLATE,
+            Character.DIRECTIONALITY_POP_DIRECTIONAL_ISOLATE);
+
     private PlainText() {}
 
     /**
@@ -12,6 +29,29 @@ final class PlainText {
         StringBuilder plain = new StringBuilder();
         text.codePoints().map(c -> isPlain(c) ? c : '?').forEach(plain::appendCodePoint);
         return plain.toString();
+    }
+
+    /**
+     * A text of lines without control characters and without those that turn the direction of writing: a name can't make what
+     * stands after it read backwards. Joiners stay, which some languages need.
+     */
+    static String page(String text) {
+        StringBuilder plain = new StringBuilder(text.length());
+        text.codePoints().map(c -> isOfPage(c) ? c : 0xFFFD).forEach(plain::appendCodePoint);
+        return plain.toString();
+    }
+
+    private static boolean isOfPage(int codePoint) {
+        return switch (Character.getType(codePoint)) {
+            case Character.CONTROL -> codePoint == '\n' || codePoint == '\t';
+            case Character.SURROGATE -> false;
+            case Character.FORMAT ->
+                !TURNING.contains(Character.getDirectionality(codePoint))
+                        && codePoint != LEFT_TO_RIGHT_MARK
+                        && codePoint != RIGHT_TO_LEFT_MARK
+                        && codePoint != ARABIC_LETTER_MARK;
+            default -> true;
+        };
     }
 
     private static boolean isPlain(int codePoint) {

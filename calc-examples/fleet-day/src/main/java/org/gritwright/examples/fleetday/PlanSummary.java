@@ -16,7 +16,7 @@ import org.gritwright.units.Amounts;
 record PlanSummary(DayPlan plan) {
     private static final int WIDTH = ConsoleSummary.WIDTH;
 
-    List<String> lines(Path folder) {
+    List<String> lines(Path page) {
         List<String> lines = new ArrayList<>();
         lines.addAll(TextTable.wrap(
                 plan.day().site().map(site -> site + ": ").orElse("") + "plan for "
@@ -39,8 +39,7 @@ record PlanSummary(DayPlan plan) {
         }
         lines.add("-".repeat(WIDTH));
         lines.addAll(TextTable.wrap(plan.summary(), WIDTH));
-        lines.add("Worksheets: "
-                + PlainText.oneLine(folder.resolve(OutputFolder.PLAN).toString()));
+        lines.add("Worksheets: " + PlainText.oneLine(page.toString()));
         return lines;
     }
 

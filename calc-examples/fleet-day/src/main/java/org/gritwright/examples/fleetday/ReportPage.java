@@ -44,7 +44,7 @@ final class ReportPage {
                 .build();
         StringWriter page = new StringWriter();
         engine.getTemplate(names.get(0)).evaluate(page, model);
-        return page.toString();
+        return PlainText.page(page.toString());
     }
 
     private static Map<String, Object> model(FleetResult result) throws IOException {

@@ -77,7 +77,7 @@ class FleetCsvTest {
     @ValueSource(strings = {"=1+2", "+1", "-1", "@SUM(A1)", "\t=1", "\r=1", "＝1+2"})
     void aSpreadsheetRunsNoTextAsAFormula(String id) throws IOException, RejectedDocumentException {
         CSVRecord row = rows(day -> DemoDay.only(day, "T-11").put("id", id)).get(0);
-        assertThat(row.get("truck")).isEqualTo("'" + id);
+        assertThat(row.get("truck")).isEqualTo("'" + id.replace('\r', '\uFFFD'));
         assertThat(row.get("calibration error (%)")).isEqualTo("-5.72837");
     }
 
@@ -86,5 +86,15 @@ class FleetCsvTest {
         String id = "the \"new\" one, with\na line break; and more";
         CSVRecord row = rows(day -> DemoDay.only(day, "T-11").put("id", id)).get(0);
         assertThat(row.get("truck")).isEqualTo(id);
+    }
+
+    /** In many countries a spreadsheet takes a semicolon for the end of a cell. */
+    @Test
+    void everyCellStandsInQuotationMarksAndHoldsNothingUnseen() throws IOException, RejectedDocumentException {
+        String text = FleetCsv.text(
+                DemoDay.result(day -> DemoDay.truck(day, "T-04").put("id", "T;4 \u001b[31m\u202e\u2066x")));
+        assertThat(text.lines())
+                .allSatisfy(line -> assertThat(line).startsWith("\"").endsWith("\""));
+        assertThat(text).contains("\"T;4 \uFFFD[31m\uFFFD\uFFFDx\",").doesNotContain("\u001b", "\u202e", "\u2066");
     }
 }

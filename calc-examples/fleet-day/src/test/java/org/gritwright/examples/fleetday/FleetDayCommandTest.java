@@ -1,11 +1,18 @@
 package org.gritwright.examples.fleetday;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.junit.jupiter.api.Assertions.assertTimeoutPreemptively;
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
+import java.io.InputStream;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.io.Writer;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -29,17 +36,25 @@ class FleetDayCommandTest {
     void theDemoFleetEndsWellAndLeavesEverything() throws IOException {
         Run run = Run.of(Run.DEMO, output);
         assertThat(run.exitCode()).as(run.err()).isZero();
-        List<String> expected = new ArrayList<>(List.of("fleet-day.csv"));
-        IntStream.rangeClosed(1, 20).forEach(i -> expected.add("records/T-%02d.json".formatted(i)));
-        expected.add("report.html");
+        List<String> expected = new ArrayList<>(List.of(".lock", "current.json", "run-0001/fleet-day.csv"));
+        IntStream.rangeClosed(1, 20).forEach(i -> expected.add("run-0001/records/T-%02d.json".formatted(i)));
+        expected.add("run-0001/report.html");
         assertThat(Run.names(output)).isEqualTo(expected);
+        assertThat(output.resolve("current.json")).hasContent("""
+                {
+                  "run": "run-0001",
+                  "mode": "report",
+                  "day": "2026-10-19",
+                  "page": "run-0001/report.html"
+                }
+                """);
         assertThat(run.errLines())
                 .containsExactly(
                         "Reading src/demo/demo-fleet.json",
                         "Assessing 20 trucks",
-                        "Writing 20 records into " + output.resolve("records"),
-                        "Writing " + output.resolve("fleet-day.csv"),
-                        "Writing " + output.resolve("report.html"));
+                        "Writing 20 records into " + output.resolve("run-0001/records"),
+                        "Writing " + output.resolve("run-0001/fleet-day.csv"),
+                        "Writing " + output.resolve("run-0001/report.html"));
     }
 
     @Test
@@ -56,7 +71,7 @@ class FleetDayCommandTest {
         assertThat(run.out().replace('\n', ' ')).contains("most urgent trucks first");
         assertThat(run.outLines())
                 .contains("20 trucks: 8 need attention, 2 lack only a road-speed check, 10 have nothing to do.")
-                .endsWith("Report: " + output.resolve("report.html"));
+                .endsWith("Report: " + output.resolve("run-0001/report.html"));
         assertThat(row(run, "T-04"))
                 .contains("4.83 lb/rev", "4.755 lb/rev", "+1.6 +/-1.6 %;", "mass per revolution", "Nothing to do");
         assertThat(run.out()).contains("(gate opening / 10", "(two digits").doesNotContain("÷");
@@ -87,8 +102,8 @@ class FleetDayCommandTest {
             DemoDay.truck(day, "T-13")
                     .withArray("calibrationCatches")
                     .forEach(one -> one.get("containers")
-                            .forEach(container -> ((ObjectNode) container).put("container", "barrel".repeat(40))));
-            day.put("site", "A county with a name that goes on ".repeat(9).strip());
+                            .forEach(container -> ((ObjectNode) container).put("container", "barrel".repeat(30))));
+            day.put("site", "A county with a name that goes on ".repeat(5).strip());
         });
         Run run = Run.of(input, output);
         assertThat(run.exitCode()).as(run.err()).isZero();
@@ -104,20 +119,55 @@ class FleetDayCommandTest {
         Path second = folder.resolve("second");
         Run.of(Run.DEMO, output);
         Run.of(Run.DEMO, second);
-        assertThat(Run.names(second)).isEqualTo(Run.names(output)).hasSize(22);
+        assertThat(Run.names(second)).isEqualTo(Run.names(output)).hasSize(24);
         for (String name : Run.names(output)) {
             assertThat(second.resolve(name)).hasSameBinaryContentAs(output.resolve(name));
         }
     }
 
     @Test
-    void aSecondRunReplacesTheFirst() throws IOException {
+    void aSecondRunLeavesTheFirstAndIsNamedInItsPlace() throws IOException {
         Files.createDirectories(output.resolve("records"));
         Files.writeString(output.resolve("report.html"), "old");
         Files.writeString(output.resolve("records/T-01.json"), "old");
         assertThat(Run.of(Run.DEMO, output).exitCode()).isZero();
-        assertThat(Run.text(output.resolve("report.html"))).startsWith("<!DOCTYPE html>");
-        assertThat(Run.text(output.resolve("records/T-01.json"))).startsWith("{");
+        String first = Run.text(output.resolve("run-0001/records/T-01.json"));
+        Path input = DemoDay.write(folder.resolve("one.json"), day -> DemoDay.only(day, "T-04"));
+        assertThat(Run.of(input, output).exitCode()).isZero();
+
+        assertThat(output.resolve("report.html")).hasContent("old");
+        assertThat(output.resolve("records/T-01.json")).hasContent("old");
+        assertThat(Run.text(output.resolve("run-0001/records/T-01.json"))).isEqualTo(first);
+        assertThat(Run.names(output.resolve("run-0002")))
+                .containsExactly("fleet-day.csv", "records/T-04.json", "report.html");
+        assertThat(Run.text(output.resolve("current.json"))).contains("\"page\": \"run-0002/report.html\"");
+    }
+
+    /** As a run that was killed leaves it. */
+    @Test
+    void whatAStoppedRunLeftIsRemovedByTheNext() throws IOException {
+        assertThat(Run.of(Run.DEMO, output).exitCode()).isZero();
+        Files.createDirectories(output.resolve("run-0002.part/records"));
+        Files.writeString(output.resolve("run-0002.part/records/T-01.json"), "half");
+        Files.writeString(output.resolve(".0123.part"), "half");
+        assertThat(Run.text(output.resolve("current.json"))).contains("run-0001");
+
+        assertThat(Run.of(Run.DEMO, output).exitCode()).isZero();
+        assertThat(Run.names(output)).noneMatch(name -> name.contains(".part"));
+        assertThat(Run.text(output.resolve("current.json"))).contains("run-0002");
+    }
+
+    @Test
+    void twoRunsDoNotWriteIntoOneFolderAtOnce() throws Exception {
+        try (OutputFolder open = OutputFolder.open(output, line -> {})) {
+            assertThat(open).isNotNull();
+            Run second = Run.of(Run.DEMO, output);
+            assertThat(second.exitCode()).isEqualTo(3);
+            assertThat(second.errLines())
+                    .last()
+                    .isEqualTo("fleet-day failed: " + output + ": another run is writing there");
+        }
+        assertThat(Run.of(Run.DEMO, output).exitCode()).isZero();
     }
 
     @Test
@@ -209,7 +259,7 @@ class FleetDayCommandTest {
     void attentionFailsOnlyWhenAskedTo() throws IOException {
         String[] asked = {"--output", output.toString(), "--fail-on-attention", "--input"};
         assertThat(Run.of(append(asked, Run.DEMO)).exitCode()).isEqualTo(1);
-        assertThat(output.resolve("report.html")).exists();
+        assertThat(output.resolve("run-0001/report.html")).exists();
         Path good = DemoDay.write(folder.resolve("good.json"), day -> DemoDay.only(day, "T-04"));
         assertThat(Run.of(append(asked, good)).exitCode()).isZero();
         Path open = DemoDay.write(folder.resolve("open.json"), day -> DemoDay.only(day, "T-02"));
@@ -228,20 +278,97 @@ class FleetDayCommandTest {
         Run run = Run.of(input, output);
         assertThat(run.exitCode()).as(run.err()).isZero();
         assertThat(run.out()).contains("0 trucks: 0 need attention");
-        assertThat(Run.names(output)).containsExactly("fleet-day.csv", "report.html");
+        assertThat(Run.names(output))
+                .containsExactly(".lock", "current.json", "run-0001/fleet-day.csv", "run-0001/report.html");
     }
 
     @Test
     void resultsThatCantBeWrittenAreToldInOneSentence() throws IOException {
-        Files.createDirectories(output.resolve("fleet-day.csv/in the way"));
+        Files.createDirectories(output.resolve("current.json/in the way"));
         Run run = Run.of(Run.DEMO, output);
         assertThat(run.exitCode()).isEqualTo(3);
         assertThat(run.errLines())
                 .last()
                 .asString()
-                .startsWith("fleet-day failed: " + output.resolve("fleet-day.csv") + ": ");
+                .startsWith("fleet-day failed: " + output.resolve("current.json") + ": ");
         assertThat(run.err()).doesNotContain("\tat ");
-        assertThat(Run.names(output)).hasSize(20).allMatch(name -> name.startsWith("records/T-"));
+        assertThat(Run.names(output.resolve("run-0001"))).hasSize(22);
+    }
+
+    @Test
+    void aFolderThatCantBeWrittenToIsNoBadInput() throws IOException {
+        assumeTrue(Files.exists(Path.of("/proc/self")), "Linux, where nobody can write there");
+        Run run = Run.of(Run.DEMO, Path.of("/proc/fleet-day"));
+        assertThat(run.exitCode()).isEqualTo(3);
+        assertThat(run.errLines()).last().asString().startsWith("fleet-day failed: /proc");
+    }
+
+    /** As a full disk or a closed pipe does. */
+    @Test
+    void outputThatCantBeWrittenIsNoSuccess() {
+        Writer full = new Writer() {
+            @Override
+            public void write(char[] text, int offset, int length) throws IOException {
+                throw new IOException("No space left on device");
+            }
+
+            @Override
+            public void flush() {}
+
+            @Override
+            public void close() {}
+        };
+        StringWriter err = new StringWriter();
+        int exitCode = FleetDayCommand.run(
+                new PrintWriter(full),
+                new PrintWriter(err),
+                "--input",
+                Run.DEMO.toString(),
+                "--output",
+                output.toString());
+        assertThat(exitCode).isEqualTo(3);
+        assertThat(err.toString()).contains("fleet-day failed: can't write to standard output");
+    }
+
+    @Test
+    void standardInputIsRead() throws IOException {
+        InputStream before = System.in;
+        try {
+            System.setIn(Files.newInputStream(Run.DEMO));
+            Run run = Run.of(Path.of("-"), output);
+            assertThat(run.exitCode()).as(run.err()).isZero();
+            assertThat(run.err()).startsWith("Reading -");
+        } finally {
+            System.setIn(before);
+        }
+    }
+
+    /** To open a pipe that nobody writes into would wait for ever. */
+    @Test
+    void aNamedPipeIsRefusedAndNotWaitedFor() throws Exception {
+        Path pipe = folder.resolve("pipe");
+        boolean made;
+        try {
+            made = new ProcessBuilder("mkfifo", pipe.toString()).start().waitFor() == 0;
+        } catch (IOException e) {
+            made = false;
+        }
+        assumeTrue(made, "there are named pipes here");
+        Run run = assertTimeoutPreemptively(Duration.ofSeconds(60), () -> Run.of(pipe, output));
+        assertThat(run.exitCode()).isEqualTo(2);
+        assertThat(run.errLines())
+                .last()
+                .isEqualTo("can't read " + pipe + ": it is no regular file; to pipe a document in, say --input -");
+    }
+
+    @Test
+    void noByteOfAPathOrAnOptionReachesTheTerminalAsAControl() {
+        Run run = Run.of(folder.resolve("a\u001b[31mb\u202ec\u0007.json"), output);
+        assertThat(run.exitCode()).isEqualTo(2);
+        assertThat(run.err()).contains("a?[31mb?c?.json").doesNotContain("\u001b", "\u202e", "\u0007");
+        Run option = Run.of("--input", Run.DEMO.toString(), "--output", output.toString(), "--m\u001b[31m");
+        assertThat(option.exitCode()).isEqualTo(2);
+        assertThat(option.err()).doesNotContain("\u001b").contains("--m?[31m", "Usage: fleet-day");
     }
 
     @Test

@@ -45,16 +45,16 @@ class PlanCommandTest {
     void theDemoFleetsPlanIsOnePageAndASummary() throws IOException {
         Run run = plan(Run.DEMO);
         assertThat(run.exitCode()).as(run.err()).isZero();
-        assertThat(Run.names(output)).containsExactly("plan.html");
+        assertThat(Run.names(output)).containsExactly(".lock", "current.json", "run-0001/plan.html");
         assertThat(run.errLines())
                 .containsExactly(
                         "Reading src/demo/demo-fleet.json",
                         "Planning 20 trucks",
-                        "Writing " + output.resolve("plan.html"));
+                        "Writing " + output.resolve("run-0001/plan.html"));
         assertThat(run.outLines())
                 .contains(
                         "20 trucks: 20 have a plan that reaches what is wanted, 0 can't reach it, 0 can't be planned.")
-                .endsWith("Worksheets: " + output.resolve("plan.html"));
+                .endsWith("Worksheets: " + output.resolve("run-0001/plan.html"));
         assertThat(run.outLines().stream().filter(line -> line.startsWith("T-")))
                 .hasSize(20);
         assertThat(run.outLines().stream().filter(line -> !line.startsWith("Worksheets: ")))
@@ -74,9 +74,9 @@ class PlanCommandTest {
     @Test
     void twoRunsGiveTheSameBytes() throws IOException {
         plan(Run.DEMO);
-        String first = Run.text(output.resolve("plan.html"));
+        String first = Run.text(output.resolve("run-0001/plan.html"));
         plan(Run.DEMO);
-        assertThat(Run.text(output.resolve("plan.html"))).isEqualTo(first);
+        assertThat(Run.text(output.resolve("run-0002/plan.html"))).isEqualTo(first);
     }
 
     @Test
@@ -93,8 +93,8 @@ class PlanCommandTest {
         assertThat(Run.of("--input", Run.DEMO.toString(), "--output", output.toString(), "--mode", "report")
                         .exitCode())
                 .isZero();
-        assertThat(output.resolve("report.html")).exists();
-        assertThat(output.resolve("plan.html")).doesNotExist();
+        assertThat(output.resolve("run-0001/report.html")).exists();
+        assertThat(output.resolve("run-0001/plan.html")).doesNotExist();
     }
 
     @Test

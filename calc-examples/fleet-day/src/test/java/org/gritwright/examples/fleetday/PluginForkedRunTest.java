@@ -60,7 +60,7 @@ class PluginForkedRunTest {
         assertThat(run.outLines())
                 .anyMatch(line ->
                         line.startsWith("T-01   6.59 lb/rev   6.555 lb/rev  +0.5 +/-1.8 %;  mass per revolution"));
-        assertThat(Run.text(folder.resolve(name).resolve("records/T-01.json")))
+        assertThat(Run.text(folder.resolve(name).resolve("run-0001/records/T-01.json")))
                 .contains("\"example.org/diamond-gate\"", "\"apparentFill\": \"0.8")
                 .doesNotContain("\"refusals\"");
     }
@@ -83,13 +83,13 @@ class PluginForkedRunTest {
     void withoutItTheTruckIsRefusedNamingTheKnownTypesAndTheOthersAreNot() throws Exception {
         run("no plugin on class path", Fork.onClassPath());
         run("no plugin on module path", Fork.onModulePath());
-        assertThat(Run.text(folder.resolve("no plugin on class path/records/T-01.json")))
+        assertThat(Run.text(folder.resolve("no plugin on class path/run-0001/records/T-01.json")))
                 .contains(
                         "\"field\": \"conveyor type\"",
                         "\"accepted\": \"one of the registry: auger, version 1; belt, version 1; drag-chain, version 1;"
                                 + " feed-roller, version 1; twin-auger, version 1\"",
                         "\"value\": \"example.org/reciprocating-floor, version 1\"");
-        assertThat(Run.text(folder.resolve("no plugin on class path/records/T-12.json")))
+        assertThat(Run.text(folder.resolve("no plugin on class path/run-0001/records/T-12.json")))
                 .doesNotContain("\"refusals\"");
         assertSameFiles("no plugin on class path", "no plugin on module path");
     }
@@ -120,7 +120,7 @@ class PluginForkedRunTest {
         Path services = Files.createDirectories(broken.resolve("META-INF/services"));
         Files.writeString(services.resolve("org.gritwright.core.spi.ConveyorType"), "org.example.Missing\n");
         run("broken alone", Fork.onClassPath(broken));
-        assertThat(Run.text(folder.resolve("broken alone/records/T-01.json")))
+        assertThat(Run.text(folder.resolve("broken alone/run-0001/records/T-01.json")))
                 .contains("(left out: service provider: ", "Provider org.example.Missing not found");
     }
 

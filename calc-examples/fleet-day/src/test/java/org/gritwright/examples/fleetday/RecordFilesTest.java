@@ -52,7 +52,7 @@ class RecordFilesTest {
     @Test
     void everyRecordFitsTheSchemaAndReadsBack() throws IOException, RejectedDocumentException {
         for (int number = 1; number <= 20; number++) {
-            Path file = output.resolve("records/T-%02d.json".formatted(number));
+            Path file = output.resolve("run-0001/records/T-%02d.json".formatted(number));
             assertThat(CALIBRATION_RECORD.validate(Run.text(file), InputFormat.JSON))
                     .as(file.toString())
                     .isEmpty();
@@ -73,7 +73,7 @@ class RecordFilesTest {
             "findings":                     | "findngs":
             """)
     void aBrokenRecordFailsBoth(String good, String bad) throws IOException {
-        String text = Run.text(output.resolve("records/T-11.json"));
+        String text = Run.text(output.resolve("run-0001/records/T-11.json"));
         String broken = text.replace(good, bad);
         assertThat(broken).isNotEqualTo(text);
         assertThat(CALIBRATION_RECORD.validate(broken, InputFormat.JSON)).isNotEmpty();

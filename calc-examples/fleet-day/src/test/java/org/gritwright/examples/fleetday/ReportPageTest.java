@@ -236,4 +236,23 @@ class ReportPageTest {
         String small = page(day -> DemoDay.only(day, "T-13"));
         assertThat(small).doesNotContain("<svg").contains("There is no chart");
     }
+
+    @Test
+    void noNameTurnsTheDirectionOfWritingOrHoldsAControlCharacter() throws IOException, RejectedDocumentException {
+        String page = ReportPage.html(
+                DemoDay.result(day -> DemoDay.truck(day, "T-04").put("id", "T\u202e4\u2067\u0007\u001b \u200c\u05d0")),
+                line -> {});
+        assertThat(page)
+                .contains("T\uFFFD4\uFFFD\uFFFD\uFFFD \u200c\u05d0")
+                .doesNotContain("\u202e", "\u2067", "\u0007");
+    }
+
+    @Test
+    void thePageAsksForNothingFromOutsideAndRunsNothing() throws IOException, RejectedDocumentException {
+        String page = ReportPage.html(DemoDay.result(day -> {}), line -> {});
+        assertThat(page)
+                .contains("<meta http-equiv=\"Content-Security-Policy\" content=\"default-src 'none'; style-src"
+                        + " 'unsafe-inline'; base-uri 'none'; form-action 'none'\">")
+                .doesNotContain("<script", "<img", "javascript:", "url(http", "url(\"", "@import");
+    }
 }

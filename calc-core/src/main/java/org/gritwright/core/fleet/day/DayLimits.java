@@ -1,0 +1,90 @@
+package org.gritwright.core.fleet.day;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.IntStream;
+import org.gritwright.units.InvalidInputException;
+import org.gritwright.units.RefusalCode;
+import org.gritwright.units.check.Require;
+
+/**
+ * How much a day may hold before it isn't computed with: computing takes time in proportion to it. A day with too many trucks is
+ * refused, and of a truck with too much of something nothing is computed. Immutable, thread-safe, a value.
+ *
+ * @param trucks the most trucks of a day, 1 or more
+ * @param catches the most calibration catches of a truck, and the most verification catches, course runs and changes, 1 or more
+ * @param containers the most weighings of a truck, in all its catches, 1 or more
+ * @param openings the most calibration points of a truck's catches, and the most values in force and control settings, 1 or more
+ */
+public record DayLimits(int trucks, int catches, int containers, int openings) {
+
+    /** 10 000 trucks; 1000 catches, 10 000 containers and 1000 openings a truck. */
+    public static final DayLimits COMMON = new DayLimits(10_000, 1000, 10_000, 1000);
+
+    /**
+     * Checks the limits.
+     *
+     * @throws InvalidInputException if one is below 1
+     */
+    public DayLimits {
+        Require.that(
+                IntStream.of(trucks, catches, containers, openings).min().orElseThrow() >= 1,
+                "limits of a day",
+                "1 or more each",
+                () -> trucks + " trucks, " + catches + " catches, " + containers + " containers, " + openings
+                        + " openings");
+    }
+
+    /**
+     * Checks how many trucks there are.
+     *
+     * @param day a day
+     * @throws InvalidInputException if there are too many
+     */
+    public void requireFew(FleetDay day) {
+        refusal("trucks of a day", trucks, day.trucks().size()).ifPresent(refused -> {
+            throw refused;
+        });
+    }
+
+    /**
+     * What a truck has too much of.
+     *
+     * @param truck a truck
+     * @return the refusal; none if it is within the limits
+     */
+    public Optional<InvalidInputException> excess(TruckDay truck) {
+        long points = truck.entries()
+                .map(entry -> List.of(entry.material(), entry.setting()))
+                .distinct()
+                .count();
+        int weighings =
+                truck.entries().mapToInt(entry -> entry.containers().size()).sum();
+        int runs = truck.roadSpeed().map(check -> check.runs().size()).orElse(0);
+        return refusal(
+                        "calibration catches",
+                        catches,
+                        truck.calibrationCatches().size())
+                .or(() -> refusal(
+                        "verification catches",
+                        catches,
+                        truck.verificationCatches().size()))
+                .or(() -> refusal("course runs", catches, runs))
+                .or(() -> refusal("changes", catches, truck.changes().size()))
+                .or(() -> refusal("containers of all catches", containers, weighings))
+                .or(() -> refusal("calibration points of all catches", openings, points))
+                .or(() -> refusal(
+                        "calibrations in force", openings, truck.inForce().size()))
+                .or(() -> refusal(
+                        "control settings",
+                        openings,
+                        truck.spreader().controlSettings().size()));
+    }
+
+    private static Optional<InvalidInputException> refusal(String field, int most, long found) {
+        return found <= most
+                ? Optional.empty()
+                : Optional.of(new InvalidInputException(
+                        RefusalCode.TOO_HIGH, field, "at most " + most, String.valueOf(found), String.valueOf(most)));
+    }
+}

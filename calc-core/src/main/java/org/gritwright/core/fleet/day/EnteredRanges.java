@@ -1,0 +1,169 @@
+package org.gritwright.core.fleet.day;
+
+import java.lang.reflect.InvocationTargetException;
+import java.lang.reflect.RecordComponent;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.BiConsumer;
+import javax.measure.Quantity;
+import javax.measure.quantity.Dimensionless;
+import javax.measure.quantity.Length;
+import javax.measure.quantity.Mass;
+import javax.measure.quantity.Speed;
+import javax.measure.quantity.Temperature;
+import javax.measure.quantity.Time;
+import org.gritwright.units.Amounts;
+import org.gritwright.units.InvalidInputException;
+import org.gritwright.units.RefusalCode;
+import org.gritwright.units.UnitSymbol;
+import org.gritwright.units.quantity.ApplicationRate;
+import org.gritwright.units.quantity.BulkDensity;
+import org.gritwright.units.quantity.DischargePerPulse;
+import org.gritwright.units.quantity.DischargePerRevolution;
+import org.gritwright.units.quantity.LaneApplicationRate;
+import org.gritwright.units.quantity.LaneCount;
+import org.gritwright.units.quantity.PulseCount;
+import org.gritwright.units.quantity.PulsesPerDistance;
+import org.gritwright.units.quantity.PulsesPerMass;
+import org.gritwright.units.quantity.PulsesPerRevolution;
+import org.gritwright.units.quantity.RevolutionCount;
+import org.gritwright.units.quantity.RevolutionsPerMass;
+import org.gritwright.units.quantity.RotationalSpeed;
+
+/**
+ * What numbers on a truck's sheet can be, by the wide margin of what machines and people can do (common practice, no source): a
+ * number outside can only be a slip, and a result computed with it could be beyond what a number holds. Zero, and what is below
+ * it, is left to each field's own rule.
+ */
+public final class EnteredRanges {
+    private record Range(Quantity<?> lowest, Quantity<?> highest) {
+        private static <Q extends Quantity<Q>> Range of(Class<Q> kind, String lowest, String highest) {
+            return new Range(Amounts.parse(kind, lowest), Amounts.parse(kind, highest));
+        }
+
+        private boolean holds(Quantity<?> quantity) {
+            double si = si(quantity);
+            boolean ownRule = lowest.getValue().doubleValue() > 0 && si <= 0;
+            return ownRule || (si >= si(lowest) && si <= si(highest));
+        }
+
+        /** In SI units; NaN for what is too large there. */
+        @SuppressWarnings({"unchecked", "rawtypes"}) // the kind is the unit's own
+        private static double si(Quantity<?> quantity) {
+            try {
+                return Amounts.si((Class) UnitSymbol.of(quantity.getUnit()).kind(), (Quantity) quantity);
+            } catch (InvalidInputException e) {
+                return Double.NaN;
+            }
+        }
+    }
+
+    private static final Map<Class<?>, Range> BY_KIND = Map.ofEntries(
+            entry(Mass.class, "0.001 g", "1000 t"),
+            entry(Length.class, "0.001 mm", "1000 km"),
+            entry(Time.class, "0.01 s", "1000 h"),
+            entry(Speed.class, "0.01 km/h", "500 km/h"),
+            entry(Temperature.class, "-100 °C", "300 °C"),
+            entry(Dimensionless.class, "1e-9", "1e6"),
+            entry(BulkDensity.class, "1 kg/m³", "30000 kg/m³"),
+            entry(RotationalSpeed.class, "0.001 rev/min", "100000 rev/min"),
+            entry(RevolutionCount.class, "1e-6 rev", "1e9 rev"),
+            entry(PulseCount.class, "1 pulse", "1e12 pulse"),
+            entry(PulsesPerRevolution.class, "0.001 pulse/rev", "1e6 pulse/rev"),
+            entry(PulsesPerDistance.class, "0.001 pulse/km", "1e9 pulse/km"),
+            entry(DischargePerRevolution.class, "1e-6 kg/rev", "1e5 kg/rev"),
+            entry(DischargePerPulse.class, "1e-9 kg/pulse", "1e5 kg/pulse"),
+            entry(RevolutionsPerMass.class, "1e-5 rev/kg", "1e6 rev/kg"),
+            entry(PulsesPerMass.class, "1e-5 pulse/kg", "1e9 pulse/kg"),
+            entry(ApplicationRate.class, "0.001 kg/km", "1e6 kg/km"),
+            entry(LaneApplicationRate.class, "0.001 kg/lane-km", "1e6 kg/lane-km"),
+            entry(LaneCount.class, "0.01 lane", "100 lane"));
+
+    /** Where a field's own range is narrower than its kind's. */
+    private static final Map<String, Range> BY_FIELD = Map.of(
+            "gearRatio", Range.of(Dimensionless.class, "0.001", "1000"),
+            "grainDiameter", Range.of(Length.class, "0.001 mm", "1 m"),
+            "course", Range.of(Length.class, "1 m", "1000 km"));
+
+    /** Their fields stand in the document on the level of the whole. */
+    private static final Set<String> INLINED = Set.of("entry", "target", "spreader", "containers");
+
+    /** Fields that documents call otherwise. */
+    private static final Map<String, String> IN_DOCUMENTS = Map.of("rate", "targetRate", "laneRate", "targetLaneRate");
+
+    private EnteredRanges() {}
+
+    private static <Q extends Quantity<Q>> Map.Entry<Class<?>, Range> entry(
+            Class<Q> kind, String lowest, String highest) {
+        return Map.entry(kind, Range.of(kind, lowest, highest));
+    }
+
+    /**
+     * Looks at all numbers of what was entered, except the parameters of types, which have limits of their own.
+     *
+     * @param entry a truck, a scale or a material as it was written down
+     * @param pointer where it stands in the day's document
+     * @param refused receives where and why, for each number outside its range
+     */
+    public static void check(Record entry, String pointer, BiConsumer<String, InvalidInputException> refused) {
+        Objects.requireNonNull(pointer, "pointer");
+        Objects.requireNonNull(refused, "refused");
+        for (RecordComponent component : entry.getClass().getRecordComponents()) {
+            String name = IN_DOCUMENTS.getOrDefault(component.getName(), component.getName());
+            Object value = value(component, entry);
+            boolean inlined = value instanceof Record && INLINED.contains(name);
+            check(name, value, inlined ? pointer : pointer + "/" + name, refused);
+        }
+    }
+
+    private static Object value(RecordComponent component, Record entry) {
+        try {
+            return Objects.requireNonNull(component.getAccessor().invoke(entry), component.getName());
+        } catch (IllegalAccessException | InvocationTargetException e) {
+            throw new IllegalStateException(component.toString(), e);
+        }
+    }
+
+    private static void check(
+            String name, Object value, String pointer, BiConsumer<String, InvalidInputException> refused) {
+        if (value instanceof Quantity<?> quantity) {
+            refusal(name, quantity).ifPresent(why -> refused.accept(pointer, why));
+        } else if (value instanceof Optional<?> optional) {
+            optional.ifPresent(given -> check(name, given, pointer, refused));
+        } else if (value instanceof List<?> list) {
+            for (int i = 0; i < list.size(); i++) {
+                check(name, list.get(i), pointer + "/" + i, refused);
+            }
+        } else if (value instanceof Record part) {
+            check(part, pointer, refused);
+        }
+    }
+
+    private static Optional<InvalidInputException> refusal(String name, Quantity<?> quantity) {
+        Class<?> kind = UnitSymbol.of(quantity.getUnit()).kind();
+        return Optional.ofNullable(BY_FIELD.get(name))
+                .or(() -> Optional.ofNullable(BY_KIND.get(kind)))
+                .filter(range -> !range.holds(quantity))
+                .map(range -> refusal(words(name), quantity, range));
+    }
+
+    private static InvalidInputException refusal(String field, Quantity<?> quantity, Range range) {
+        String lowest = Amounts.format(range.lowest());
+        String highest = Amounts.format(range.highest());
+        return new InvalidInputException(
+                RefusalCode.OUT_OF_RANGE,
+                field,
+                "within " + lowest + " to " + highest,
+                Amounts.format(quantity),
+                lowest,
+                highest);
+    }
+
+    private static String words(String name) {
+        return name.replaceAll("([A-Z])", " $1").toLowerCase(Locale.ROOT);
+    }
+}
