@@ -18,6 +18,8 @@ import java.util.stream.Stream;
 public enum FindingCode {
     /** The containers of one catch have tares that differ by more than a factor of two. */
     TARES_UNEQUAL(WARNING),
+    /** One container has tares that differ by more than a factor of three from catch to catch. */
+    TARES_DIFFER(WARNING, Slot.name("container"), Slot.time("first"), Slot.time("second")),
     /** No container of any catch at a point has a tare. */
     NO_TARE(WARNING, Slot.name("point")),
     /** The scale was not checked with a test weight on the day it was used. */

@@ -58,6 +58,7 @@ public final class CatchFindings {
      */
     public static List<Finding> ofCount(ShaftCount counted, DriveFeedback feedback, CatchLimits limits) {
         Objects.requireNonNull(feedback, "feedback");
+        Objects.requireNonNull(limits, "limits");
         List<Finding> findings = new ArrayList<>();
         if (counted instanceof ShaftCount.Pulses pulses) {
             ofPulses(pulses, limits, findings);

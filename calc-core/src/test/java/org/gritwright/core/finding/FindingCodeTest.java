@@ -67,6 +67,7 @@ class FindingCodeTest {
             "catch-before-calibration",
             "counter-runs-backwards",
             "counts-overlap",
+            "tares-differ",
             "runs-overlap",
             "ticket-entered-twice",
             "ticket-of-two-trucks",

@@ -120,6 +120,10 @@ class AdviceLawsTest {
         assertThat(assessed.massProof()).isEqualTo(MassProof.PROVEN);
     }
 
+    private static long minutes(VerificationCatchEntry one) {
+        return (long) Amounts.in(one.runTime().orElseThrow(), SpreadingUnits.MINUTE);
+    }
+
     private static VerificationCatchEntry doubled(VerificationCatchEntry last) {
         CatchEntry entry = Edit.containers(
                 last.entry(),
@@ -131,7 +135,8 @@ class AdviceLawsTest {
                                 one.gross().getUnit()),
                         one.tare()));
         CatchEntry later = new CatchEntry(
-                entry.at().plusMinutes(20),
+                // After both runs.
+                entry.at().plusMinutes(20 + 3 * minutes(last)),
                 entry.operator(),
                 entry.scale(),
                 entry.containers(),

@@ -65,7 +65,6 @@ final class Ideal {
         }
     }
 
-    private final TrueTruck truth;
     private final FleetDay recorded;
     private final Fill fill;
     private final Set<Optional<Quantity<?>>> copied;
@@ -79,7 +78,6 @@ final class Ideal {
 
     /** Somebody who knows no more of fills than this. */
     Ideal(TrueTruck truth, FleetDay recorded, Fill fill) {
-        this.truth = truth;
         this.recorded = recorded;
         this.fill = fill;
         this.copied = copied(recorded);

@@ -11,7 +11,6 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Stream;
 import javax.measure.Quantity;
 import javax.measure.quantity.Time;
 import org.gritwright.core.calibration.Calibration;
@@ -47,12 +46,7 @@ final class OddTimes {
     private OddTimes() {}
 
     /** The first contradiction of each kind. */
-    static List<Finding> of(TruckReader read, List<PointHistory> histories) {
-        List<Observation> all = Stream.concat(
-                        read.calibrationCatches().stream().map(one -> one.observation()),
-                        read.verificationCatches().stream().map(VerificationCatch::observation))
-                .sorted(Comparator.comparing(Observation::at))
-                .toList();
+    static List<Finding> of(TruckReader read, List<Observation> all, List<PointHistory> histories) {
         List<Finding> findings = new ArrayList<>();
         halfADayOff(all.stream().map(Observation::at).toList()).ifPresent(findings::add);
         histories.stream()

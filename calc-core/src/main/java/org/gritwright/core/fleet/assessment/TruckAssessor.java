@@ -31,6 +31,7 @@ import org.gritwright.core.fleet.review.ProbableSlips;
 import org.gritwright.core.fleet.review.Sketch;
 import org.gritwright.core.judgement.Verdict;
 import org.gritwright.core.observation.CalibrationPoint;
+import org.gritwright.core.observation.Observation;
 import org.gritwright.core.roadspeed.RoadSpeedCheck;
 import org.gritwright.core.verification.Verification;
 import org.gritwright.core.verification.VerificationCatch;
@@ -139,7 +140,13 @@ final class TruckAssessor {
                 .ifPresent(ofMass::add);
         fleet.unlikeOthers(truck.id()).ifPresent(ofMass::add);
         ofMass.addAll(sameTickets);
-        ofMass.addAll(OddTimes.of(read, histories));
+        List<Observation> inOrder = Stream.concat(
+                        read.calibrationCatches().stream().map(CalibrationCatch::observation),
+                        read.verificationCatches().stream().map(VerificationCatch::observation))
+                .sorted(Comparator.comparing(Observation::at))
+                .toList();
+        ofMass.addAll(OddTimes.of(read, inOrder, histories));
+        OddTares.of(inOrder).ifPresent(ofMass::add);
         List<Finding> contradictions = new ArrayList<>(ofMass);
         DeliverySlips.of(
                         points.stream().flatMap(p -> p.verifications().stream()).toList())

@@ -92,8 +92,9 @@ final class EquipmentSlips {
             factors(one, one::isSameAs, settings.size());
             Quantity<?> reading = one.quantity().orElseThrow();
             double number = reading.getValue().doubleValue();
-            digits(one, reading, Mistake.DIGIT_TOO_MANY, Digits.withOneLess(number));
-            digits(one, reading, Mistake.DIGIT_DROPPED, Digits.withOneMore(number));
+            int places = settings.size();
+            digits(one, reading, Mistake.DIGIT_TOO_MANY, Digits.withOneLess(number), places);
+            digits(one, reading, Mistake.DIGIT_DROPPED, Digits.withOneMore(number), UNLIKELY * places);
         }
     }
 
@@ -113,14 +114,14 @@ final class EquipmentSlips {
         }
     }
 
-    private void digits(Setting one, Quantity<?> reading, Mistake mistake, Set<Double> numbers) {
+    private void digits(Setting one, Quantity<?> reading, Mistake mistake, Set<Double> numbers, int places) {
         for (double number : numbers) {
             if (number > 0) {
                 opening(
                         Slip.of(Term.GATE_SETTING, mistake, List.of(scaledTo(reading, number))),
                         number / reading.getValue().doubleValue(),
                         one::isSameAs,
-                        mistake == Mistake.DIGIT_DROPPED ? UNLIKELY : 1);
+                        places);
             }
         }
     }

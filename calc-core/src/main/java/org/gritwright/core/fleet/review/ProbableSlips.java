@@ -2,10 +2,12 @@ package org.gritwright.core.fleet.review;
 
 import static org.gritwright.core.finding.Argument.several;
 
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.gritwright.core.finding.Finding;
 import org.gritwright.core.finding.FindingCode;
@@ -33,7 +35,12 @@ public final class ProbableSlips {
 
     private ProbableSlips() {}
 
-    private record Explained(Slip slip, double logRatio) {}
+    private record Explained(Slip slip, double logRatio) {
+        /** Two ways to say the same are equally likely, whatever rounding says of their last digits. */
+        double rounded() {
+            return Math.rint(logRatio * 1e6);
+        }
+    }
 
     /**
      * What may have been written down wrongly.
@@ -59,7 +66,34 @@ public final class ProbableSlips {
                 .toList();
         return probable.isEmpty()
                 ? Optional.empty()
-                : Optional.of(Finding.of(FindingCode.PROBABLE_SLIPS, Map.of("slips", several(probable))));
+                : Optional.of(Finding.of(FindingCode.PROBABLE_SLIPS, Map.of("slips", several(eachOnce(probable)))));
+    }
+
+    /** Without those that say the same of the same thing in other words, as a digit too many and ten times too much do. */
+    private static List<Slip> eachOnce(List<Slip> slips) {
+        List<Slip> once = new ArrayList<>();
+        slips.stream()
+                .filter(one -> once.stream().noneMatch(other -> saysTheSame(one, other)))
+                .forEach(once::add);
+        return List.copyOf(once);
+    }
+
+    private static boolean saysTheSame(Slip one, Slip other) {
+        return one.part() == other.part()
+                && one.of().equals(other.of())
+                && one.catches().equals(other.catches())
+                && !one.values().isEmpty()
+                && one.values().size() == other.values().size()
+                && IntStream.range(0, one.values().size())
+                        .allMatch(i -> number(one, i) == number(other, i)
+                                && one.values()
+                                        .get(i)
+                                        .getUnit()
+                                        .equals(other.values().get(i).getUnit()));
+    }
+
+    private static float number(Slip slip, int value) {
+        return slip.values().get(value).getValue().floatValue();
     }
 
     /** The most probable first. */
@@ -69,14 +103,15 @@ public final class ProbableSlips {
         // Where nothing seems wrong, most searches can't find anything, and a fleet has many such trucks.
         boolean equipment = contradicted || day.greatestGainByEquipment() > SHOWN;
         try {
+            // Of slips that explain the day as well, the sort keeps this order: values are typed most often.
             return Stream.of(
+                            ValueSlips.of(day),
                             equipment ? EquipmentSlips.of(day, spreader, types) : List.<Hypothesis>of(),
-                            CatchSlips.of(day, contradicted || !day.isAlike()),
-                            ValueSlips.of(day))
+                            CatchSlips.of(day, contradicted || !day.isAlike()))
                     .flatMap(List::stream)
                     .map(one -> new Explained(one.slip(), one.logLikelihood() - asItStands))
                     .filter(one -> Double.isFinite(one.logRatio()))
-                    .sorted(Comparator.comparingDouble(Explained::logRatio).reversed())
+                    .sorted(Comparator.comparingDouble(Explained::rounded).reversed())
                     .toList();
         } catch (InvalidInputException e) {
             // A number so huge that ten times as much isn't one: what is wrong with it is said elsewhere.

@@ -177,11 +177,12 @@ public record Sketch(
     }
 
     private static Stream<CalibrationPoint> points(List<SketchedCatch> catches, List<Held> held) {
-        return Stream.concat(
-                catches.stream().map(SketchedCatch::point), held.stream().map(Held::point));
+        return catches.isEmpty()
+                ? held.stream().map(Held::point)
+                : catches.stream().map(SketchedCatch::point);
     }
 
-    /** Of catches first, then of values in force. */
+    /** Of the catches; where there are none, of the values in force. */
     Stream<CalibrationPoint> points() {
         return points(catches, held);
     }

@@ -25,6 +25,7 @@ import org.gritwright.core.fleet.day.TargetEntry;
 import org.gritwright.core.fleet.day.TruckDay;
 import org.gritwright.core.fleet.day.Trucks;
 import org.gritwright.core.fleet.day.VerificationCatchEntry;
+import org.gritwright.core.fleet.day.WeighingEntry;
 import org.gritwright.core.metering.BuiltInTypes;
 import org.gritwright.core.observation.CatchAllowances;
 import org.gritwright.core.observation.Coasting;
@@ -159,6 +160,38 @@ class ContradictionsTest {
                         .get(0)))
                 .as("under one time, in any order")
                 .doesNotContain(FindingCode.COUNTER_RUNS_BACKWARDS);
+    }
+
+    /** 44 lb for 4 lb, and the same net mass. */
+    @ParameterizedTest
+    @CsvSource({"44, true", "12.5, true", "11.5, false", "0, false"})
+    void aContainerThatWeighsSeveralTimesAsMuchEmptyIsTold(double tare, boolean told) {
+        CalibrationCatchEntry other = calibration("09:10", pulses(3200), 166.5);
+        WeighingEntry weighing = new WeighingEntry(
+                "tarp", Amounts.of(166.5 + tare, SpreadingUnits.POUND), Amounts.of(tare, SpreadingUnits.POUND));
+        CatchEntry changed = CatchEntry.of(
+                        other.entry().at(),
+                        other.entry().material(),
+                        other.entry().scale(),
+                        weighing)
+                .counted(other.entry().counted().orElseThrow())
+                .at(other.entry().setting().orElseThrow());
+        TruckAssessment assessment = assess(with(
+                        idle("T-01"),
+                        calibration("08:30", pulses(3000), 156),
+                        new CalibrationCatchEntry(changed, true, Coasting.IN_BOTH)))
+                .get(0);
+
+        if (told) {
+            assertToldFirst(
+                    assessment,
+                    "Container tarp weighs 4 lb empty in the catch of 2026-10-19 08:30 and "
+                            + Amounts.format(Amounts.of(tare, SpreadingUnits.POUND))
+                            + " in that of 2026-10-19 09:10: one tare is"
+                            + " wrong, or two containers have one name.");
+        } else {
+            assertThat(codes(assessment)).doesNotContain(FindingCode.TARES_DIFFER);
+        }
     }
 
     @Test

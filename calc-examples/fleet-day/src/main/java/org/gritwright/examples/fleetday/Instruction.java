@@ -82,6 +82,7 @@ record Instruction(String text, String shortReason, List<String> reasons) {
                                 FindingCode.CATCH_BEFORE_CALIBRATION,
                                 FindingCode.COUNTER_RUNS_BACKWARDS,
                                 FindingCode.COUNTS_OVERLAP,
+                                FindingCode.TARES_DIFFER,
                                 FindingCode.RUNS_OVERLAP,
                                 FindingCode.TICKET_ENTERED_TWICE,
                                 FindingCode.TICKET_OF_TWO_TRUCKS,

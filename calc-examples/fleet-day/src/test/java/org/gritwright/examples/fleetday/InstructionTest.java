@@ -64,11 +64,11 @@ class InstructionTest {
     void severalGateOpeningsAreToldApart() throws IOException, RejectedDocumentException {
         TruckResult truck = truck("T-01", t -> {
             t.remove("verificationCatches");
-            ((ObjectNode) t.get("calibrationCatches").get(0)).put("setting", "2.1 in");
+            ((ObjectNode) t.get("calibrationCatches").get(0)).put("setting", "2.3 in");
         });
         assertThat(truck.instruction().text())
-                .isEqualTo("Make sure the display holds 6.68 lb/rev for road salt at 2.1 in, 6.51 lb/rev for road salt"
-                        + " at 2.5 in, then: Make a verification catch (road salt at 2.1 in)");
+                .isEqualTo("Make sure the display holds 6.68 lb/rev for road salt at 2.3 in, 6.51 lb/rev for road salt"
+                        + " at 2.5 in, then: Make a verification catch (road salt at 2.3 in)");
     }
 
     @Test

@@ -96,8 +96,7 @@ class JudgedResultsTest {
     @Test
     void probableSlipsStandFirstAndInFull() throws IOException, RejectedDocumentException {
         String wrongOpening = "The entries don't fit together as they are; with one slip they would. Probably, the most"
-                + " probable first: gate opening ÷ 10 (2 in); a digit too many in the gate opening (2 in); pulses per"
-                + " revolution × 10 (900 pulse/rev).";
+                + " probable first: gate opening ÷ 10 (2 in); pulses per revolution × 10 (900 pulse/rev).";
         TruckResult truck = truck("T-05", day -> {});
 
         assertThat(truck.instruction().reasons()).element(0).isEqualTo(wrongOpening);

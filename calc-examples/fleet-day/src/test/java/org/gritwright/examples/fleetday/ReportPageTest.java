@@ -240,8 +240,7 @@ class ReportPageTest {
     @Test
     void noNameTurnsTheDirectionOfWritingOrHoldsAControlCharacter() throws IOException, RejectedDocumentException {
         String page = ReportPage.html(
-                DemoDay.result(day -> DemoDay.truck(day, "T-04").put("id", "T\u202e4\u2067\u0007\u001b \u200c\u05d0")),
-                line -> {});
+                DemoDay.result(day -> DemoDay.truck(day, "T-04").put("id", "T\u202e4\u2067\u0007\u001b \u200c\u05d0")));
         assertThat(page)
                 .contains("T\uFFFD4\uFFFD\uFFFD\uFFFD \u200c\u05d0")
                 .doesNotContain("\u202e", "\u2067", "\u0007");
@@ -249,7 +248,7 @@ class ReportPageTest {
 
     @Test
     void thePageAsksForNothingFromOutsideAndRunsNothing() throws IOException, RejectedDocumentException {
-        String page = ReportPage.html(DemoDay.result(day -> {}), line -> {});
+        String page = ReportPage.html(DemoDay.result(day -> {}));
         assertThat(page)
                 .contains("<meta http-equiv=\"Content-Security-Policy\" content=\"default-src 'none'; style-src"
                         + " 'unsafe-inline'; base-uri 'none'; form-action 'none'\">")
