@@ -1,7 +1,6 @@
 package org.gritwright.core;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import java.io.ByteArrayInputStream;
 import java.io.File;
@@ -32,10 +31,9 @@ import org.junit.jupiter.params.provider.MethodSource;
 class PageExamplesTest {
     private static final String EXAMPLE = "example";
     private static final String OUTPUT = "example output";
-    private static final String MODULE = "module-info";
 
-    /** The lines before Java that this test or {@link GuideTest} compiles. */
-    static final Set<String> COMPILED = Stream.concat(Stream.of(EXAMPLE, MODULE), GuideTest.JAVA.stream())
+    /** The lines before Java that this test, {@link GuideTest} or the example "embedding" compiles. */
+    static final Set<String> COMPILED = Stream.concat(Stream.of(EXAMPLE, "module-info"), GuideTest.JAVA.stream())
             .map(name -> "<!-- " + name + " -->")
             .collect(Collectors.toUnmodifiableSet());
 
@@ -97,25 +95,6 @@ class PageExamplesTest {
         String classPath = folder + File.pathSeparator + libraries();
 
         program.page().assertHolds(OUTPUT, fenced(printed(List.of("-cp", classPath, program.className()))));
-    }
-
-    /** Jackson too: it is the page's module that asks for it. */
-    @Test
-    void theEmbeddingPagesModuleReadsADocument(@TempDir Path folder) throws Exception {
-        assumeTrue(Document.class.getModule().isNamed(), "the libraries are on the class path");
-        Path descriptor = folder.resolve("module-info.java");
-        Files.writeString(descriptor, Page.EMBEDDING.code(MODULE));
-        Path source = Files.createDirectories(folder.resolve("yard")).resolve("Trucks.java");
-        Files.writeString(source, Page.EMBEDDING.code(EXAMPLE));
-        Path document = Files.writeString(folder.resolve("day.json"), Page.DOCUMENTS.code("document"));
-        Path module = folder.resolve("module");
-        compile(module, List.of(descriptor, source), "--module-path", path("jdk.module.path"));
-        String modulePath = module + File.pathSeparator + path("jdk.module.path");
-
-        Page.EMBEDDING.assertHolds(
-                OUTPUT,
-                fenced(printed(
-                        List.of("--module-path", modulePath, "--module", "yard/yard.Trucks", document.toString()))));
     }
 
     @Test

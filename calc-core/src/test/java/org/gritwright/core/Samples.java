@@ -1,12 +1,15 @@
 package org.gritwright.core;
 
 import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.lang.reflect.Proxy;
+import java.lang.reflect.RecordComponent;
 import java.time.LocalDate;
 import java.time.LocalTime;
 import java.time.OffsetDateTime;
 import java.time.ZoneOffset;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -200,6 +203,26 @@ public final class Samples {
     /** Asserts that a call is refused with exactly this message. */
     public static void assertRefused(String message, ThrowingCallable call) {
         assertThatExceptionOfType(InvalidInputException.class).isThrownBy(call).withMessage(message);
+    }
+
+    /** Asserts that each component of a public record, when it is null, is named by its name. */
+    public static void assertNamesWhatIsMissing(Record good) throws ReflectiveOperationException {
+        RecordComponent[] components = good.getClass().getRecordComponents();
+        Class<?>[] types =
+                Arrays.stream(components).map(RecordComponent::getType).toArray(Class<?>[]::new);
+        for (int missing = 0; missing < components.length; missing++) {
+            if (!types[missing].isPrimitive()) {
+                Object[] values = new Object[components.length];
+                for (int i = 0; i < values.length; i++) {
+                    values[i] =
+                            i == missing ? null : components[i].getAccessor().invoke(good);
+                }
+                assertThatThrownBy(() -> good.getClass().getConstructor(types).newInstance(values))
+                        .cause()
+                        .isInstanceOf(NullPointerException.class)
+                        .hasMessage(components[missing].getName());
+            }
+        }
     }
 
     /** A quantity of another implementation, which may hold what ours can't. */

@@ -41,7 +41,7 @@ public record ApparentFill(double value, double relativeUncertainty, FillLimits 
     public ApparentFill {
         Require.given(ApparentFill.class, limits, slips);
         Require.notNegative("relative uncertainty of the apparent fill", relativeUncertainty);
-        Require.that(value > 0 && value <= Double.MAX_VALUE, "apparent fill", "finite and greater than 0", value);
+        Require.that(value > 0 && Double.isFinite(value), "apparent fill", "finite and greater than 0", value);
         slips = List.copyOf(slips);
     }
 

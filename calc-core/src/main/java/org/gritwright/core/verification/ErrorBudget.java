@@ -14,7 +14,6 @@ import org.gritwright.core.observation.ErrorSource;
 import org.gritwright.core.statistics.Variance;
 import org.gritwright.core.uncertainty.Budget;
 import org.gritwright.core.uncertainty.Component;
-import org.gritwright.core.uncertainty.Distribution;
 import org.gritwright.units.Amounts;
 import org.gritwright.units.SpreadingUnits;
 
@@ -138,7 +137,7 @@ final class ErrorBudget {
                 component.key(),
                 component.name(),
                 component.evaluation(),
-                wanted == sums.catches() ? component.distribution() : Distribution.NORMAL,
+                component.distribution(),
                 component.standardUncertainty(),
                 Amounts.ofSi(
                         Amounts.si(Dimensionless.class, component.contribution()) * shrinking, SpreadingUnits.PERCENT),

@@ -60,10 +60,7 @@ public enum AccuracyClass {
      */
     public double tolerance(double loadDivisions, Stage stage) {
         Require.that(
-                loadDivisions >= 0 && loadDivisions <= Double.MAX_VALUE,
-                "load in divisions",
-                "0 or more",
-                loadDivisions);
+                loadDivisions >= 0 && Double.isFinite(loadDivisions), "load in divisions", "0 or more", loadDivisions);
         double divisions = this == HB44_IIIL ? byStep(loadDivisions) : byTable(loadDivisions);
         return stage == Stage.IN_SERVICE ? divisions : divisions / 2;
     }
@@ -71,7 +68,7 @@ public enum AccuracyClass {
     private static double byStep(double load) {
         double steps = Math.ceil(load / DIVISIONS_A_STEP);
         // A load of just 500 divisions may come out a rounding error above.
-        boolean atLimit = steps > 1 && !Comparison.isAbove(load, (steps - 1) * DIVISIONS_A_STEP);
+        boolean atLimit = !Comparison.isAbove(load, (steps - 1) * DIVISIONS_A_STEP);
         return Math.max(1, atLimit ? steps - 1 : steps);
     }
 

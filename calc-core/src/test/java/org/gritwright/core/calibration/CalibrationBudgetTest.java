@@ -381,6 +381,25 @@ class CalibrationBudgetTest {
                 .isCloseTo(0.004 / Math.sqrt(3) * 60 / 50, EXACT);
     }
 
+    /** Of 57, 117 and 177 lb on a line; a pound more of the first moves its start by 1/3 + 20 · 10/200 lb. */
+    @Test
+    void aLinesStartIsNoSurerThanReadingsAndCounts() {
+        Calibration calibration = of(
+                RatioEstimator.LINE_WITH_INTERCEPT,
+                new CatchAllowances(Amounts.of(2, PERCENT), Amounts.of(0, PERCENT), Optional.empty(), Optional.empty()),
+                List.of(augerCatch(57, 1000), augerCatch(117, 2000), augerCatch(177, 3000)));
+        double ofEach = Math.sqrt(squares(4 / 3.0, 1 / 3.0, -2 / 3.0));
+
+        assertThat(Amounts.in(
+                        calibration
+                                .massPerStart()
+                                .orElseThrow()
+                                .standardUncertainty()
+                                .orElseThrow(),
+                        SpreadingUnits.POUND))
+                .isCloseTo(ofEach * Math.hypot(TWO_READINGS, 6 * COUNT) / 0.99, within(1e-9));
+    }
+
     @Test
     void aShortCatchOnAScaleOfItsOwnTiltsTheLine() {
         Scale other = Scale.of("S-2", pounds(500), pounds(0.5))

@@ -166,4 +166,15 @@ class DischargeCurveFloorTest {
     private static Quantity<Dimensionless> percent(double percent) {
         return Amounts.of(percent, SpreadingUnits.PERCENT);
     }
+
+    /** Half of 2 % is taken as lost: 0.99 of what was discharged was caught. */
+    @ParameterizedTest
+    @EnumSource
+    void spillageMovesTheCurve(CurveModel model) {
+        List<CalibrationCatch> catches = List.of(at(2, 32), at(4, 64));
+        DischargeCurve curve =
+                DischargeCurve.fit(catches, model, RatioEstimator.RATIO_OF_SUMS, SimulatedDay.limits(0.02, 0.01));
+
+        assertThat(DischargeCurveSamples.pounds(curve, 3)).isCloseTo(48 / 0.99, within(1e-6));
+    }
 }

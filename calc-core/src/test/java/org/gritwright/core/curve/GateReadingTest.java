@@ -146,4 +146,27 @@ class GateReadingTest {
                         + " version 1",
                 () -> auger.budgetOfGateSetAgain(SIXTEENTH));
     }
+
+    /** Eight inches either way deviate by 4.6 in: below 4 in the gate would have to be less than closed. */
+    @Test
+    void aReadingThatMayBeOffByMoreThanTheOpeningTellsFromAboveAlone() {
+        Budget<DischargePerRevolution> budget = at4(CHAIN).budgetOfGateSetAgain(inches(8));
+
+        assertThat(ofReading(budget)).isCloseTo(60 * 8 / Math.sqrt(3) / 4, within(1e-9));
+    }
+
+    @Test
+    void aReadingThatMayBeOffByMoreThanTheGateLeavesTheWholeDischargeUncertain() {
+        Budget<DischargePerRevolution> budget =
+                at4(DischargeCurveSamples.noHigherThan(4)).budgetOfGateSetAgain(inches(8));
+
+        assertThat(ofReading(budget)).isCloseTo(60, within(1e-9));
+    }
+
+    @Test
+    void aReadingReachesToTheClosedGate() {
+        Budget<DischargePerRevolution> budget = at4(CHAIN).budgetOfGateSetAgain(inches(2 * Math.sqrt(3)));
+
+        assertThat(ofReading(budget)).isCloseTo(30, within(1e-9));
+    }
 }

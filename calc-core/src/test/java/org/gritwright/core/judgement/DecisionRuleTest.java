@@ -4,10 +4,16 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 import static org.gritwright.core.Samples.assertRefused;
 
+import java.util.List;
 import java.util.Optional;
+import javax.measure.Quantity;
+import javax.measure.quantity.Dimensionless;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
+import org.gritwright.core.uncertainty.Budget;
+import org.gritwright.core.uncertainty.Component;
+import org.gritwright.core.uncertainty.Distribution;
 import org.gritwright.core.verification.Advice;
 import org.gritwright.units.Amounts;
 import org.gritwright.units.SpreadingUnits;
@@ -27,6 +33,21 @@ class DecisionRuleTest {
         assertThat(DecisionRule.guarded(2.275013).guardBand(0.01, INFINITE)).isCloseTo(0.02, within(1e-8));
         assertThat(GUARDED.guardBand(0.01, 2)).isCloseTo(0.029200, within(5e-7));
         assertThat(GUARDED.guardBand(0, 2)).isZero();
+    }
+
+    /** Student's one-sided factors for 5 % are 1.64485 and, with 2 degrees of freedom, 2.91999. */
+    @Test
+    void theGuardBandsOfIndependentErrorsAddInSquares() {
+        Quantity<Dimensionless> one = Amounts.of(1, SpreadingUnits.PERCENT);
+        Quantity<Dimensionless> negative = Amounts.of(-2, SpreadingUnits.PERCENT);
+        Budget<Dimensionless> error = Budget.of(
+                Amounts.of(0, SpreadingUnits.PERCENT),
+                List.of(
+                        Component.typeB("span", Distribution.RECTANGULAR, one, negative),
+                        Component.typeA("scatter", one, one, 2)));
+
+        assertThat(GUARDED.guardBand(error)).isCloseTo(Math.hypot(0.0328971, 0.0291999), within(1e-6));
+        assertThat(DecisionRule.SIMPLE.guardBand(error)).isZero();
     }
 
     @Test

@@ -50,7 +50,7 @@ class CalibrationPointTest {
                 .isNotEqualTo(CalibrationPoint.of(SAND, AUGER, Setting.none()))
                 .isNotEqualTo(augerPoint(NoSensor.onDriveShaft()))
                 .isNotEqualTo(chainAt(2));
-        assertThat(chainAt(2)).isNotEqualTo(chainAt(3));
+        assertThat(chainAt(2)).isNotEqualTo(chainAt(3)).doesNotHaveSameHashCodeAs(chainAt(3));
     }
 
     @Test

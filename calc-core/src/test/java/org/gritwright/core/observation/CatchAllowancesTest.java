@@ -2,6 +2,9 @@ package org.gritwright.core.observation;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
+import static org.gritwright.core.Samples.AUGER_POINT;
+import static org.gritwright.core.Samples.SALT;
+import static org.gritwright.core.Samples.assertNamesWhatIsMissing;
 import static org.gritwright.core.Samples.assertRefused;
 import static org.gritwright.core.Samples.foreign;
 import static org.gritwright.units.SpreadingUnits.PERCENT;
@@ -89,7 +92,15 @@ class CatchAllowancesTest {
         assertRefused(
                 "uncertainty of the moisture must be such that the mass can't be water alone at 60 %: 50 %",
                 () -> moisture(60, 50, Basis.WET_MASS));
+        assertRefused(
+                "uncertainty of the moisture must be such that the mass can't be water alone at 50 %: 50 %",
+                () -> moisture(50, 50, Basis.WET_MASS));
         assertThat(moisture(60, 50, Basis.DRY_MASS).dryPart()).isCloseTo(1 / 1.6, within(1e-15));
+    }
+
+    @Test
+    void aRepeatabilityFromTwoCatchesHasOneDegreeOfFreedom() {
+        assertThat(new Repeatability(percent(2), 1).degreesOfFreedom()).isEqualTo(1);
     }
 
     @Test
@@ -121,5 +132,15 @@ class CatchAllowancesTest {
         assertRefused(
                 "degrees of freedom of the repeatability must be 1 or more: 0.0",
                 () -> new Repeatability(percent(2), 0));
+    }
+
+    @Test
+    void whatIsMissingIsNamed() throws ReflectiveOperationException {
+        assertNamesWhatIsMissing(CatchAllowances.NONE);
+        assertNamesWhatIsMissing(CatchLimits.COMMON);
+        assertNamesWhatIsMissing(Conditions.NONE);
+        assertNamesWhatIsMissing(moisture(5, 1, Basis.WET_MASS));
+        assertNamesWhatIsMissing(SALT);
+        assertNamesWhatIsMissing(AUGER_POINT);
     }
 }

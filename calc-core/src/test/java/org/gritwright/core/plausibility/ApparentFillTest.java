@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 import static org.gritwright.core.Samples.CHAIN;
 import static org.gritwright.core.Samples.SALT;
 import static org.gritwright.core.Samples.SENSOR;
+import static org.gritwright.core.Samples.assertNamesWhatIsMissing;
 import static org.gritwright.core.Samples.assertRefused;
 import static org.gritwright.core.Samples.height;
 import static org.gritwright.core.Samples.inches;
@@ -189,5 +190,10 @@ class ApparentFillTest {
         assertRefused(
                 "apparent fill must be finite and greater than 0: " + fill,
                 () -> new ApparentFill(fill, 0, FillLimits.COMMON, List.of()));
+    }
+
+    @Test
+    void whatIsMissingIsNamed() throws ReflectiveOperationException {
+        assertNamesWhatIsMissing(new ApparentFill(0.9, 0, FillLimits.COMMON, List.of()));
     }
 }

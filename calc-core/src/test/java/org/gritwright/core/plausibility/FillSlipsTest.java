@@ -31,6 +31,7 @@ import org.gritwright.core.finding.Term;
 import org.gritwright.core.metering.Gate;
 import org.gritwright.core.metering.NoSensor;
 import org.gritwright.core.metering.ShaftSensor;
+import org.gritwright.core.metering.SlidingGate;
 import org.gritwright.core.metering.Spreader;
 import org.gritwright.core.metering.TableGate;
 import org.gritwright.core.observation.CalibrationPoint;
@@ -140,6 +141,18 @@ class FillSlipsTest {
         assertThat(ofOpening(1, 10))
                 .contains("a digit too many in the gate opening (1 in)")
                 .noneMatch(slip -> slip.contains("0 in or"));
+    }
+
+    /** Its discharge at 0 in would be usual, but nobody reads 10 where the gate says that it is closed. */
+    @Test
+    void aReadingOfZeroIsNoExplanationEvenWhereTheGateLetsSomethingThrough() {
+        Spreader openAtZero = new Spreader(
+                CHAIN.conveyor(),
+                Gate.of(new SlidingGate(), Map.of("width", inches(24), "deadOpening", inches(-0.5))),
+                CHAIN.feedback());
+
+        assertThat(slips(openAtZero, height(0), height(10))).noneMatch(slip -> slip.contains("(0 in)"));
+        assertThat(slips(openAtZero, height(1), height(10))).anyMatch(slip -> slip.contains("(1 in)"));
     }
 
     @Test

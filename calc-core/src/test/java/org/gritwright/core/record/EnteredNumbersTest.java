@@ -133,6 +133,10 @@ class EnteredNumbersTest {
                 "/trucks/0/calibrationCatches/0/conditions/oilTemperature: oil temperature must be within -100 °C to"
                         + " 300 °C: -500 °F");
         assertRefused(
+                "\"value\": \"36.31 lb/rev\"",
+                "\"value\": \"5e-324 lb/rev\"",
+                "/trucks/0/inForce/0/value: value must be within 0.000001 kg/rev to 100000 kg/rev: 5e-324 lb/rev");
+        assertRefused(
                 "\"gross\": \"351.6 lb\"",
                 "\"gross\": \"1.7e308 lb\"",
                 "/trucks/0/calibrationCatches/0/containers/0/gross: gross must be within 0.001 g to 1000 t: 1.7e308 lb");

@@ -1,6 +1,7 @@
 package org.gritwright.core.roadspeed;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.gritwright.core.Samples.assertNamesWhatIsMissing;
 
 import java.util.List;
 import java.util.Optional;
@@ -110,5 +111,34 @@ class RoadSpeedDoubtTest {
                 .contains(FindingCode.ROAD_PULSES_IMPLAUSIBLE);
         assertThat(doubt("1 km", "240 pulse/km", 240, 240, 240)).isEmpty();
         assertThat(doubt("1 km", "240000 pulse/km", 240_000, 240_000, 240_000)).isEmpty();
+    }
+
+    @Test
+    void aPulseEveryFourMillimetersOrFourAndAHalfMetersIsJustPlausible() {
+        assertThat(doubt("1 km", "250000 pulse/km", 250_000, 250_000, 250_000)).isEmpty();
+        assertThat(doubt("4.5 km", "222.22222222222223 pulse/km", 1000, 1000, 1000))
+                .isEmpty();
+    }
+
+    @Test
+    void ofTwoRunsThatDifferAlikeTheFirstIsNamed() {
+        assertThat(sentence("1 mi", "8200 pulse/mi", 8200, 8200, 8200, 9000, 9000))
+                .startsWith("Run 4 ");
+    }
+
+    /** By 1 % as a rule, so that 3.5 % is nothing special. */
+    @Test
+    void amongRunsThatScatterOneMustBeFurtherOff() {
+        assertThat(doubt("1 mi", "8000 pulse/mi", 7920, 7920, 7920, 8000, 8080, 8080, 8280))
+                .isEmpty();
+        assertThat(doubt("1 mi", "8000 pulse/mi", 7990, 7990, 7990, 8000, 8010, 8010, 8280))
+                .contains(FindingCode.ROAD_RUN_DIFFERS);
+    }
+
+    @Test
+    void whatIsMissingIsNamed() throws ReflectiveOperationException {
+        assertNamesWhatIsMissing(check("1 mi", "8200 pulse/mi", 8200, 8200, 8200));
+        assertNamesWhatIsMissing(
+                new RoadSpeedRun(Amounts.parse(Length.class, "1 mi"), Amounts.of(8200, SpreadingUnits.PULSE)));
     }
 }

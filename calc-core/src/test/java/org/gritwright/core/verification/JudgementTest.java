@@ -459,4 +459,17 @@ class JudgementTest {
                         .findings()))
                 .contains(FindingCode.SAME_SCALE_BLIND);
     }
+
+    @Test
+    void aRunTimeStandsForACountOnlyWhereNothingWasCounted() {
+        assertThat(only(
+                                FindingCode.UNCERTAINTY_INCOMPLETE,
+                                simple(Runs.openLoop(290), VerificationLimits.COMMON)
+                                        .findings())
+                        .sentence())
+                .contains("the run time");
+        assertThat(codes(simple(Runs.counted(5000, 290), VerificationLimits.COMMON)
+                        .findings()))
+                .doesNotContain(FindingCode.UNCERTAINTY_INCOMPLETE);
+    }
 }

@@ -359,4 +359,17 @@ class VerificationSeriesTest {
                         + " catch",
                 () -> entered.confirmedBy(series(found, assuming(1, Runs.counted(5000, 300)))));
     }
+
+    /** Of 2 % that may be spilled, half is taken as lost; what is to be caught is weighed as these were. */
+    @Test
+    void whatIsAskedForIsWhatTheScaleWillShow() {
+        VerificationLimits limits =
+                new VerificationLimits(SimulatedDay.limits(0.02, 0.02), VerificationLimits.COMMON.greatestCorrection());
+        Verification one = Runs.counted(5000, 297 / 1.02).assess(FOUR, GUARDED, limits, Optional.empty());
+        Judgement.FurtherCatches further =
+                series(one, one).judgement().further().orElseThrow();
+
+        assertThat(Amounts.in(further.mass(), SpreadingUnits.POUND))
+                .isCloseTo(further.catches() * 297 / 1.02, within(1e-9));
+    }
 }

@@ -75,5 +75,7 @@ class CaughtMassTest {
                 .isNotEqualTo(CaughtMass.of(Scale.of("S-2", SCALE.capacity(), SCALE.division()), DAY, weighing))
                 .isNotEqualTo(weighing);
         assertThat(caught).hasToString("80.5 lb on scale S-1, " + DAY);
+        assertThat(caught.weighings()).containsExactly(weighing);
+        assertThat(caught).doesNotHaveSameHashCodeAs(CaughtMass.of(SCALE, DAY, other));
     }
 }

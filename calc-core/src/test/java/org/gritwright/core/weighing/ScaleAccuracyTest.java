@@ -3,10 +3,13 @@ package org.gritwright.core.weighing;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 import static org.gritwright.core.Samples.DAY;
+import static org.gritwright.core.Samples.assertNamesWhatIsMissing;
 import static org.gritwright.core.Samples.assertRefused;
 import static org.gritwright.core.Samples.pounds;
 
 import java.util.List;
+import javax.measure.Quantity;
+import javax.measure.quantity.Mass;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
@@ -138,6 +141,20 @@ class ScaleAccuracyTest {
         assertThat(limit(STATED.checked(check(100, 101)), 100)).isCloseTo(0.0125, within(1e-15));
     }
 
+    /** In kilograms, so that half of the load is just a half. */
+    @Test
+    void aTestThatMissesByJustWhatIsStatedShowsNothingWrong() {
+        Scale scale = Scale.of("S-1", kilograms(500), kilograms(0.5))
+                .withAccuracy(stated(50))
+                .checked(new ScaleCheck(DAY, kilograms(100), kilograms(150)));
+
+        assertThat(scale.relativeSpanLimit(kilograms(100), DAY)).hasValue(0.5);
+    }
+
+    private static Quantity<Mass> kilograms(double kilograms) {
+        return Amounts.of(kilograms, SpreadingUnits.KILOGRAM);
+    }
+
     @Test
     void ofTwoTestsTheOneThatShowsTheScaleWrongIsBelieved() {
         assertThat(limit(UNKNOWN.checked(check(100, 100)).checked(check(60, 62)), 80))
@@ -193,5 +210,11 @@ class ScaleAccuracyTest {
 
         assertThat(shifted.total()).isEqualTo(right.total());
         assertThat(shifted.relativeSpanLimit()).isEqualTo(right.relativeSpanLimit());
+    }
+
+    @Test
+    void whatIsMissingIsNamed() throws ReflectiveOperationException {
+        assertNamesWhatIsMissing(STATED);
+        assertNamesWhatIsMissing(new ScaleAccuracy.OfClass(AccuracyClass.R76_III, Stage.NEW));
     }
 }

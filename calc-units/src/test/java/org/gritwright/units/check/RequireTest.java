@@ -1,6 +1,7 @@
 package org.gritwright.units.check;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
 import static org.assertj.core.api.Assertions.assertThatNullPointerException;
 import static org.gritwright.units.samples.Samples.assertRefused;
 import static org.gritwright.units.samples.Samples.foreign;
@@ -9,9 +10,12 @@ import static org.gritwright.units.samples.Samples.pounds;
 import static org.gritwright.units.samples.Samples.wrongKind;
 
 import javax.measure.Quantity;
+import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Mass;
 import org.gritwright.units.Amounts;
+import org.gritwright.units.InvalidInputException;
+import org.gritwright.units.RefusalCode;
 import org.gritwright.units.SpreadingUnits;
 import org.gritwright.units.quantity.PulseCount;
 import org.junit.jupiter.api.Tag;
@@ -137,5 +141,63 @@ class RequireTest {
         assertThatNullPointerException()
                 .isThrownBy(() -> Require.given(Pair.class, "a", null))
                 .withMessage("second");
+    }
+
+    @Test
+    void primitivesAreNotCountedAmongTheComponents() {
+        assertThatNullPointerException()
+                .isThrownBy(() -> Require.given(Numbered.class, "a", null))
+                .withMessage("second");
+        assertThatNullPointerException()
+                .isThrownBy(() -> Require.given(Numbered.class, null, "b"))
+                .withMessage("first");
+    }
+
+    private record Numbered(int number, String first, double size, String second) {}
+
+    @Test
+    void aNumberThatPassesIsReturned() {
+        assertThat(Require.notNegative("rounding", 0.25)).isEqualTo(0.25);
+        assertThat(Require.probability("confidence", 0.95)).isEqualTo(0.95);
+    }
+
+    @Test
+    void aProbabilityLeavesSomethingOpen() {
+        for (double certain : new double[] {0, 1, -0.1, 1.1, Double.NaN}) {
+            assertRefused(
+                    "confidence must be greater than 0 and below 1: " + certain,
+                    () -> Require.probability("confidence", certain));
+        }
+    }
+
+    @Test
+    void aShareMayBeNothingAndAFractionMayNot() {
+        assertThat(Require.share("moisture", percent(0))).isEqualTo(percent(0));
+        assertThat(Require.share("moisture", percent(99.9))).isEqualTo(percent(99.9));
+        assertThat(Require.fraction("accuracy", percent(0.1))).isEqualTo(percent(0.1));
+        assertRefused("accuracy must be greater than 0: 0 %", () -> Require.fraction("accuracy", percent(0)));
+        assertRefused("moisture must be below 100 %: 100 %", () -> Require.share("moisture", percent(100)));
+        assertRefused("accuracy must be below 100 %: 100 %", () -> Require.fraction("accuracy", percent(100)));
+    }
+
+    private static Quantity<Dimensionless> percent(double percent) {
+        return Amounts.of(percent, SpreadingUnits.PERCENT);
+    }
+
+    @Test
+    void aCountOfNothingIsACountAndARefusedOneSaysWhy() {
+        assertThat(Require.wholeNumber("pulses", PulseCount.class, pulses(0))).isEqualTo(pulses(0));
+        assertCode(RefusalCode.NEGATIVE, -1);
+        assertCode(RefusalCode.NOT_WHOLE, 0.5);
+    }
+
+    private static void assertCode(RefusalCode code, double pulses) {
+        assertThatExceptionOfType(InvalidInputException.class)
+                .isThrownBy(() -> Require.wholeNumber("pulses", PulseCount.class, pulses(pulses)))
+                .satisfies(refusal -> assertThat(refusal.code()).isEqualTo(code));
+    }
+
+    private static Quantity<PulseCount> pulses(double pulses) {
+        return Amounts.of(pulses, SpreadingUnits.PULSE);
     }
 }

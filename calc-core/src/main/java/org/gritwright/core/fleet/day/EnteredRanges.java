@@ -47,7 +47,9 @@ public final class EnteredRanges {
 
         private boolean holds(Quantity<?> quantity) {
             double si = si(quantity);
-            boolean ownRule = lowest.getValue().doubleValue() > 0 && si <= 0;
+            // As it was entered: what is tiny may be 0 in SI units.
+            boolean ownRule =
+                    lowest.getValue().doubleValue() > 0 && quantity.getValue().doubleValue() <= 0;
             return ownRule || (si >= si(lowest) && si <= si(highest));
         }
 

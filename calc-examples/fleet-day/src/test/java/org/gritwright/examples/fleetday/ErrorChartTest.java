@@ -63,7 +63,7 @@ class ErrorChartTest {
                     .orElseThrow();
             String[] place = d.substring(1, d.indexOf('m')).split(" ", -1);
             assertThat(Double.parseDouble(place[0])).isLessThan(leftEdge);
-            assertThat(Double.parseDouble(place[1])).isCloseTo(label.y(), within(0.51));
+            assertThat(Double.parseDouble(place[1])).isCloseTo((double) label.y(), within(0.51));
         });
     }
 
