@@ -283,7 +283,7 @@ public final class Verification {
                             "which", counted.isPresent() ? Term.CALIBRATION_ERROR : Term.DELIVERY_ERROR)));
         }
         // As the count resolves it: a shortfall of one pulse may be none.
-        double shown = Math.max(0, Math.abs(deliveryError) - COVERED * countUncertainty());
+        double shown = Math.max(0, Math.abs(deliveryError) - COVERED * sums.ofCounting() * (1 + deliveryError));
         if (!tolerance.acceptsRatio(shown)) {
             Map<String, Argument> about = new LinkedHashMap<>();
             about.put("delivered", number(mass(believedKilograms())));
@@ -293,11 +293,6 @@ public final class Verification {
             found.add(Finding.of(deliveryError < 0 ? FindingCode.SHORTFALL : FindingCode.OVERRUN, about));
         }
         return found;
-    }
-
-    /** Relative to what was expected. */
-    private double countUncertainty() {
-        return Math.sqrt(sums.counting()) / source.run().expectedKilograms();
     }
 
     /** What the truck believes it laid; where it believes nothing, what was caught. */

@@ -142,5 +142,18 @@ class CatchAllowancesTest {
         assertNamesWhatIsMissing(moisture(5, 1, Basis.WET_MASS));
         assertNamesWhatIsMissing(SALT);
         assertNamesWhatIsMissing(AUGER_POINT);
+        assertNamesWhatIsMissing(AUGER_POINT.key());
+    }
+
+    @Test
+    void aMoistureAndItsBasisAreGivenTogether() {
+        String rule = "moisture must be given together with its basis: ";
+
+        assertRefused(rule + "without basis", () -> conditions(Optional.of(percent(5)), Optional.empty()));
+        assertRefused(rule + "missing", () -> conditions(Optional.empty(), Optional.of(Basis.WET_MASS)));
+    }
+
+    private static Conditions conditions(Optional<Quantity<Dimensionless>> moisture, Optional<Basis> basis) {
+        return new Conditions(Optional.empty(), Optional.empty(), Optional.empty(), moisture, basis, true);
     }
 }

@@ -407,20 +407,8 @@ final class FleetDays {
                         runs.getKey(),
                         runs.getValue(),
                         methods));
-        Arbitrary<PlanEntry> bare = whole.map(plan -> new PlanEntry(
-                plan.wantedUncertainty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                List.of(),
-                List.of(),
-                plan.weighingMethods()));
+        Arbitrary<PlanEntry> bare =
+                whole.map(plan -> PlanEntry.of(plan.wantedUncertainty(), List.of(), List.of(), plan.weighingMethods()));
         return Arbitraries.oneOf(whole, bare);
     }
 

@@ -16,6 +16,7 @@ import javax.measure.quantity.Time;
 import org.gritwright.core.calibration.Calibration;
 import org.gritwright.core.finding.Finding;
 import org.gritwright.core.finding.FindingCode;
+import org.gritwright.core.fleet.review.Sketch;
 import org.gritwright.core.metering.ShaftCount;
 import org.gritwright.core.observation.Observation;
 import org.gritwright.core.verification.VerificationCatch;
@@ -39,9 +40,6 @@ final class OddTimes {
 
     /** Times are written down to the minute. */
     private static final Duration MINUTE = Duration.ofMinutes(1);
-
-    /** How far an entered value may be from its calibration, (common practice, no source). */
-    private static final double ROUNDED = 0.002;
 
     private OddTimes() {}
 
@@ -93,7 +91,7 @@ final class OddTimes {
                 calibration.dischargePerRevolution().value());
         return history.verified()
                 .filter(one -> one.observation().at().isBefore(first))
-                .filter(one -> Math.abs(one.inForce().kilogramsPerRevolution() / found - 1) <= ROUNDED)
+                .filter(one -> Sketch.isRounded(one.inForce(), found))
                 .filter(one -> history.inForce().stream()
                         .noneMatch(
                                 listed -> listed.factor().equals(one.inForce().factor())))
@@ -130,7 +128,7 @@ final class OddTimes {
         return Optional.empty();
     }
 
-    /** A counter that was set back, or wrapped, begins below where the other began. */
+    /** A counter that was set back begins again low, or a little later where material fell first: not where it nearly ended. */
     private static Optional<Finding> countsOverlap(List<Observation> inOrder) {
         Optional<Observation> before = Optional.empty();
         for (Observation one : inOrder) {
@@ -151,8 +149,9 @@ final class OddTimes {
         ShaftCount.CounterReadings before =
                 (ShaftCount.CounterReadings) earlier.counted().orElseThrow();
         double begin = Amounts.si(PulseCount.class, count.start());
-        return begin > Amounts.si(PulseCount.class, before.start())
-                        && begin < Amounts.si(PulseCount.class, before.stop())
+        double begun = Amounts.si(PulseCount.class, before.start());
+        double ended = Amounts.si(PulseCount.class, before.stop());
+        return begin > (begun + ended) / 2 && begin < ended
                 ? Optional.of(Finding.of(
                         FindingCode.COUNTS_OVERLAP,
                         Map.of(

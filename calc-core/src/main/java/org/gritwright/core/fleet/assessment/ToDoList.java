@@ -16,9 +16,9 @@ import org.gritwright.core.verification.Correction;
 import org.gritwright.units.Amounts;
 
 /**
- * What has to be done on a truck, most urgent first, and of the same step where the error is largest: the one place where advice is made, from judgements, corrections
- * and all findings. Of each point it names the most urgent step toward a proven value, and whether what is delivered
- * has to be looked into.
+ * What has to be done on a truck, most urgent first, and of the same step where the error is largest first: the one place where
+ * advice is made, from judgements, corrections and all findings. Of each point it names the most urgent step toward a proven
+ * value, and whether what is delivered has to be looked into.
  */
 record ToDoList(TruckDay truck, List<Finding> curveFindings, List<Finding> contradictions, RoadProof roadProof) {
     private static final Set<FindingCode> MISSED_DELIVERY =

@@ -120,14 +120,8 @@ public record FleetDay(
                         truck.entries().map(CatchEntry::material),
                         truck.inForce().stream().map(InForceEntry::material))
                 .collect(Collectors.toSet());
-        return new FleetDay(
-                day,
-                seasonStart,
-                tolerance,
-                decisionRule,
+        return with(
                 allowances,
-                site,
-                technician,
                 scales.stream()
                         .filter(scale -> scalesOfTruck.contains(scale.id()))
                         .toList(),
@@ -145,8 +139,7 @@ public record FleetDay(
      * @return the day
      */
     public FleetDay withTrucks(List<TruckDay> all) {
-        return new FleetDay(
-                day, seasonStart, tolerance, decisionRule, allowances, site, technician, scales, materials, plan, all);
+        return with(allowances, scales, materials, plan, all);
     }
 
     /**
@@ -156,8 +149,7 @@ public record FleetDay(
      * @return the day
      */
     public FleetDay withAllowances(CatchAllowances allowed) {
-        return new FleetDay(
-                day, seasonStart, tolerance, decisionRule, allowed, site, technician, scales, materials, plan, trucks);
+        return with(allowed, scales, materials, plan, trucks);
     }
 
     /**
@@ -167,17 +159,16 @@ public record FleetDay(
      * @return the day
      */
     public FleetDay withPlan(PlanEntry wanted) {
+        return with(allowances, scales, materials, Optional.of(wanted), trucks);
+    }
+
+    private FleetDay with(
+            CatchAllowances allowed,
+            List<Scale> others,
+            List<Material> substances,
+            Optional<PlanEntry> planned,
+            List<TruckDay> all) {
         return new FleetDay(
-                day,
-                seasonStart,
-                tolerance,
-                decisionRule,
-                allowances,
-                site,
-                technician,
-                scales,
-                materials,
-                Optional.of(wanted),
-                trucks);
+                day, seasonStart, tolerance, decisionRule, allowed, site, technician, others, substances, planned, all);
     }
 }

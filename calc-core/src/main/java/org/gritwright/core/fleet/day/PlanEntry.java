@@ -61,6 +61,37 @@ public record PlanEntry(
     private static final int MOST_RUNS = 1000;
 
     /**
+     * A plan that leaves all else to what is usual.
+     *
+     * @param wantedUncertainty as of the record
+     * @param targetRates as of the record
+     * @param testSpeeds as of the record
+     * @param weighingMethods as of the record
+     * @return the plan
+     * @throws InvalidInputException as the constructor
+     */
+    public static PlanEntry of(
+            Quantity<Dimensionless> wantedUncertainty,
+            List<Quantity<ApplicationRate>> targetRates,
+            List<Quantity<Speed>> testSpeeds,
+            List<WeighingMethodEntry> weighingMethods) {
+        return new PlanEntry(
+                wantedUncertainty,
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                targetRates,
+                testSpeeds,
+                weighingMethods);
+    }
+
+    /**
      * Checks the values and copies the lists.
      *
      * @throws InvalidInputException if one is out of its range, lacks what it goes with, or there is no weighing method or

@@ -33,14 +33,10 @@ public final class DeliverySlips {
 
     private static final double GREATEST_BY_RATE = 1.05;
 
-    /** Some drives are slow; one that also was in a run that nobody could have misread is slow nearly for certain. */
-    private static final double SLOW = 0.2;
-
+    /** A drive that was slow in a run that nobody could have misread is slow in others too, nearly for certain. */
     private static final double SLOW_ELSEWHERE = 0.95;
-    private static final double LEAST_OF_OTHERS = 0.95;
 
-    /** Told where all runs together are so many times as likely with the slip as without. */
-    private static final double TOLD = Math.log(30);
+    private static final double LEAST_OF_OTHERS = 0.95;
 
     /** Where scale and count disagree by more, something else is wrong, and what was delivered isn't known. */
     private static final double AGREES = 0.1;
@@ -88,10 +84,10 @@ public final class DeliverySlips {
         List<Verification> readable =
                 verifications.stream().filter(DeliverySlips::isReadable).toList();
         double gain = readable.stream()
-                .mapToDouble(one -> gainInMinutes(one, slow ? SLOW_ELSEWHERE : SLOW))
+                .mapToDouble(one -> gainInMinutes(one, slow ? SLOW_ELSEWHERE : Sketch.SLOW))
                 .sum();
         return readable.stream()
-                .filter(one -> gain > TOLD)
+                .filter(one -> gain > ProbableSlips.SHOWN)
                 .findFirst()
                 .map(one -> finding(
                         FindingCode.RUN_TIME_IN_MINUTES,

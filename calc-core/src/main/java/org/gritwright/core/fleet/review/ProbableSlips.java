@@ -25,7 +25,7 @@ import org.gritwright.units.InvalidInputException;
  */
 public final class ProbableSlips {
     /** A slip that makes the day so many times more likely is told even where nothing else seems wrong. */
-    private static final double SHOWN = Math.log(30);
+    static final double SHOWN = Math.log(30);
 
     /** One that makes it so many times more likely is told where something else does. */
     private static final double SUGGESTED = Math.log(2);

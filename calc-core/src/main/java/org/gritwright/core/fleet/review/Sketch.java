@@ -28,7 +28,6 @@ import org.gritwright.core.spi.FillLimits;
 import org.gritwright.core.verification.VerificationCatch;
 import org.gritwright.units.Amounts;
 import org.gritwright.units.quantity.DischargePerRevolution;
-import org.jspecify.annotations.Nullable;
 
 /**
  * A truck's day as the numbers that a slip would change, and how likely they are where nobody slipped: the apparent fill is
@@ -67,7 +66,7 @@ public record Sketch(
     /** Catches at one point that differ by no more, as logarithms, hide no slip that could be told from their scatter. */
     private static final double ALIKE = 0.01;
 
-    /** People round by so much before they enter a value, however fine the display's step is. */
+    /** People round by so much before they enter a value, however fine the display's step is (common practice, no source). */
     private static final double ROUNDED = 0.002;
 
     /** What happens only by a slip that is not looked for. */
@@ -79,7 +78,9 @@ public record Sketch(
     /** How well a drive follows its controller. */
     private static final double DRIVE = 0.01;
 
-    private static final double SLOW = 0.2;
+    /** Some drives start slowly or meet a limit. */
+    static final double SLOW = 0.2;
+
     private static final double SLOWEST = 0.75;
 
     /**
@@ -204,18 +205,29 @@ public record Sketch(
         return new Held(place, point, kilogramsPerRevolution, SketchedCatch.loose(point), entered);
     }
 
-    /** Whether a value is the day's calibration, as a display or a person rounds it: then it tells nothing more. */
+    /**
+     * Whether a value is a calibration's, as a display or a person rounds it: then it tells nothing more.
+     *
+     * @param one a value in force
+     * @param calibrated kilograms per revolution that were found
+     * @return whether it may have been entered from that
+     */
+    public static boolean isRounded(CalibrationInForce one, double calibrated) {
+        return isNear(one, calibrated, Math.max(ROUNDED, step(one).orElse(0)));
+    }
+
     private static boolean isFound(CalibrationInForce one, int place, Map<Integer, Double> found) {
-        return isNear(one, found.get(place), Math.max(ROUNDED, step(one).orElse(0)));
+        return found.containsKey(place) && isRounded(one, found.get(place));
     }
 
     /** Whether it is just that which a display makes of the day's calibration. */
     private static boolean isEntered(CalibrationInForce one, int place, Map<Integer, Double> found) {
-        return isNear(one, found.get(place), step(one).orElse(ROUNDED));
+        return found.containsKey(place)
+                && isNear(one, found.get(place), step(one).orElse(ROUNDED));
     }
 
-    private static boolean isNear(CalibrationInForce one, @Nullable Double calibrated, double limit) {
-        return calibrated != null && Math.abs(one.kilogramsPerRevolution() / calibrated - 1) <= limit;
+    private static boolean isNear(CalibrationInForce one, double calibrated, double limit) {
+        return Math.abs(one.kilogramsPerRevolution() / calibrated - 1) <= limit;
     }
 
     /** Of the display, relative to the value. */
@@ -292,7 +304,8 @@ public record Sketch(
     }
 
     private static OptionalDouble middle(DoubleStream logFills) {
-        double[] fills = logFills.sorted().toArray();
+        // A type of others may sweep nothing.
+        double[] fills = logFills.filter(Double::isFinite).sorted().toArray();
         return fills.length == 0 ? OptionalDouble.empty() : OptionalDouble.of(fills[fills.length / 2]);
     }
 

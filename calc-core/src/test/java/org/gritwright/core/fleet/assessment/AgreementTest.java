@@ -85,6 +85,25 @@ class AgreementTest {
     }
 
     @Test
+    void theyContradictEachOtherBeyondOneAndThreeQuartersOfTheNormalizedError() {
+        Calibration one = Calibration.from(List.of(augerCatch(6, 100)));
+        double greatestWithout = 0;
+        double leastWith = Double.POSITIVE_INFINITY;
+        for (double pounds = 6.3; pounds < 9; pounds += 0.005) {
+            VerificationSeries series = VerificationSeries.of(List.of(verification(counted(6, pounds, 100), one)));
+            double error = series.comparedWith(one).orElseThrow().value();
+            if (Agreement.contradiction(one, series, TOLERANCE).isPresent()) {
+                leastWith = Math.min(leastWith, error);
+            } else {
+                greatestWithout = Math.max(greatestWithout, error);
+            }
+        }
+
+        assertThat(greatestWithout).isBetween(1.74, 1.75);
+        assertThat(leastWith).isBetween(1.75, 1.76);
+    }
+
+    @Test
     void anErrorThatTheCalibrationConfirmsIsAValueOutOfDateAndIsCorrected() {
         Verification drifted = verification(counted(7.5, 240, 4000), SIX);
 

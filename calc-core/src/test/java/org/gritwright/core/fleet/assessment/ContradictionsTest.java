@@ -211,6 +211,13 @@ class ContradictionsTest {
                         .get(0)))
                 .as("set back")
                 .doesNotContain(FindingCode.COUNTS_OVERLAP);
+        assertThat(codes(assess(with(
+                                idle("T-01"),
+                                calibration("08:30", readings(0, 3000), 156),
+                                calibration("09:10", readings(240, 3440), 166.5)))
+                        .get(0)))
+                .as("set back, and primed before the catch")
+                .doesNotContain(FindingCode.COUNTS_OVERLAP);
     }
 
     @Test

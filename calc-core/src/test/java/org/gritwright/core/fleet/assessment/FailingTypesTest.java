@@ -21,7 +21,6 @@ import java.io.IOException;
 import java.util.Collections;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.Supplier;
 import java.util.stream.Stream;
@@ -257,17 +256,8 @@ class FailingTypesTest {
                 Amounts.of(3, MINUTE),
                 Amounts.of(6, MINUTE),
                 Amounts.of(10, MINUTE));
-        return new PlanEntry(
+        return PlanEntry.of(
                 Amounts.of(3, PERCENT),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
                 List.of(Amounts.of(400, POUND_PER_MILE)),
                 List.of(Amounts.of(15, MILE_PER_HOUR)),
                 List.of(new WeighingMethodEntry(
