@@ -369,17 +369,8 @@ class FleetPlannerTest {
                         List.of(thimbles)));
         assertRefused(
                 "target rates × test speeds × weighing methods must be at most 1000: 1200",
-                () -> new PlanEntry(
+                () -> PlanEntry.of(
                         usual.wantedUncertainty(),
-                        usual.wantedVerificationUncertainty(),
-                        usual.fewestRepeats(),
-                        usual.mostRepeats(),
-                        usual.shaftSpeed(),
-                        usual.lowestShaftSpeed(),
-                        usual.highestShaftSpeed(),
-                        usual.startTimeConstant(),
-                        usual.greatestStartLoss(),
-                        usual.countUncertainty(),
                         Collections.nCopies(30, usual.targetRates().get(0)),
                         Collections.nCopies(40, usual.testSpeeds().get(0)),
                         usual.weighingMethods()));
