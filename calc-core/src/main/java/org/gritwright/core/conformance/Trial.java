@@ -148,7 +148,7 @@ final class Trial<T extends SpreaderType> {
     private Optional<List<Parameter<?>>> askedForParameters() {
         Optional<List<Parameter<?>>> declared = asked(Law.DESCRIBED_PARAMETERS, "parameters()", () -> {
             List<Parameter<?>> given = type.parameters();
-            return given == null ? null : new ArrayList<>(given);
+            return given == null ? null : TrialParameters.bounded(given);
         });
         return declared.filter(list -> {
             Set<String> names = new HashSet<>();

@@ -10,9 +10,11 @@ import java.util.Optional;
 import javax.measure.Quantity;
 import javax.measure.Unit;
 import org.gritwright.core.spi.Parameter;
+import org.gritwright.core.spi.Spi;
 import org.gritwright.units.Amounts;
 import org.gritwright.units.InvalidInputException;
 import org.gritwright.units.UnitSymbol;
+import org.gritwright.units.check.Require;
 
 /**
  * Values to try a type with, made from what it says about its parameters: every parameter at its default or else in the
@@ -40,13 +42,15 @@ public final class TrialParameters {
      * @param declared a type's parameters
      * @return sets of values by name, as {@link org.gritwright.core.spi.Parameters#of} takes them; a type may refuse some
      *     of them because the values don't go together
+     * @throws InvalidInputException if there are more than {@value Spi#MOST_PARAMETERS}
      */
     public static List<Map<String, Object>> of(List<Parameter<?>> declared) {
         Map<String, Object> middle = new LinkedHashMap<>();
-        declared.forEach(parameter -> middle.put(parameter.name(), middle(parameter)));
+        List<Parameter<?>> parameters = bounded(declared);
+        parameters.forEach(parameter -> middle.put(parameter.name(), middle(parameter)));
         List<Map<String, Object>> sets = new ArrayList<>();
         sets.add(middle);
-        for (Parameter<?> parameter : declared) {
+        for (Parameter<?> parameter : parameters) {
             if (!parameter.isList()) {
                 for (Quantity<?> end : List.of(parameter.lowest(), parameter.highest())) {
                     Map<String, Object> varied = new LinkedHashMap<>(middle);
@@ -56,6 +60,16 @@ public final class TrialParameters {
             }
         }
         return Collections.unmodifiableList(sets);
+    }
+
+    /** A copy, since a list of somebody else's may be endless, whatever size it states. */
+    static List<Parameter<?>> bounded(List<Parameter<?>> declared) {
+        List<Parameter<?>> copy = new ArrayList<>();
+        for (Parameter<?> parameter : declared) {
+            Require.that(copy.size() < Spi.MOST_PARAMETERS, "parameters", "at most " + Spi.MOST_PARAMETERS, "more");
+            copy.add(parameter);
+        }
+        return copy;
     }
 
     /** The default or the middle of the range; for a list, rows over the range. */

@@ -9,5 +9,8 @@ public final class Spi {
      */
     public static final int LEVEL = 1;
 
+    /** The most parameters that a type may declare. No form asks for more. */
+    public static final int MOST_PARAMETERS = 1000;
+
     private Spi() {}
 }

@@ -10,9 +10,6 @@ import org.gritwright.units.check.Require;
 /** What a registry asks a foreign type before it lets it in; level and id twice. */
 final class TypeCheck {
 
-    /** No form asks for more. */
-    private static final int MOST_PARAMETERS = 1000;
-
     private TypeCheck() {}
 
     /**
@@ -50,7 +47,7 @@ final class TypeCheck {
         List<Parameter<?>> copy = new ArrayList<>();
         for (Parameter<?> parameter : declared) {
             Require.that(parameter != null, "parameters", "a list without gaps", "a list with a null in it");
-            Require.that(copy.size() < MOST_PARAMETERS, "parameters", "at most " + MOST_PARAMETERS, "more");
+            Require.that(copy.size() < Spi.MOST_PARAMETERS, "parameters", "at most " + Spi.MOST_PARAMETERS, "more");
             copy.add(parameter);
         }
         return copy;

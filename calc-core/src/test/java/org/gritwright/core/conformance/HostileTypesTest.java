@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
 
 import java.io.IOException;
 import java.util.AbstractList;
+import java.util.Collections;
 import java.util.List;
 import java.util.ServiceConfigurationError;
 import java.util.concurrent.atomic.AtomicInteger;
@@ -380,5 +381,23 @@ class HostileTypesTest {
 
         assertThat(Thread.interrupted()).isTrue();
         assertThat(violations).extracting(Violation::law).containsExactly(Law.DETERMINISTIC);
+    }
+
+    /** More parameters than any memory holds. */
+    private static final class EndlessConveyor extends LawfulConveyor {
+        @Override
+        public List<Parameter<?>> parameters() {
+            return Collections.nCopies(Integer.MAX_VALUE, super.parameters().get(0));
+        }
+    }
+
+    @Test
+    void aListOfParametersThatNoMemoryHoldsIsAViolation() {
+        assertThat(Conformance.check(new EndlessConveyor()))
+                .extracting(Violation::law)
+                .contains(Law.DESCRIBED_PARAMETERS);
+        assertThat(JsonConformance.check(new EndlessConveyor()))
+                .singleElement()
+                .satisfies(violation -> assertThat(violation.how()).contains("at most 1000"));
     }
 }

@@ -12,6 +12,7 @@ import static org.gritwright.units.SpreadingUnits.ONE;
 import static org.gritwright.units.SpreadingUnits.PERCENT;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
@@ -48,6 +49,14 @@ class TrialParametersTest {
                         Map.of("width", inches(6), "teeth", Amounts.of(32, ONE)),
                         Map.of("width", inches(4), "teeth", Amounts.of(3, ONE)),
                         Map.of("width", inches(4), "teeth", Amounts.of(60, ONE)));
+    }
+
+    @Test
+    void aListOfParametersIsBoundedWhateverSizeItStates() {
+        assertThatExceptionOfType(InvalidInputException.class)
+                .isThrownBy(() -> TrialParameters.of(Collections.nCopies(Integer.MAX_VALUE, WIDTH)))
+                .withMessage("parameters must be at most 1000: more");
+        assertThat(TrialParameters.of(Collections.nCopies(1000, WIDTH))).hasSize(2001);
     }
 
     @Test
