@@ -10,6 +10,7 @@ import java.io.IOException;
 import java.util.AbstractList;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collections;
 import java.util.ConcurrentModificationException;
 import java.util.List;
 import java.util.ServiceConfigurationError;
@@ -22,6 +23,7 @@ import org.gritwright.core.metering.BuiltInTypes;
 import org.gritwright.core.metering.DragChain;
 import org.gritwright.core.metering.NoGate;
 import org.gritwright.core.metering.SlidingGate;
+import org.gritwright.units.InvalidInputException;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -103,6 +105,44 @@ class TypeRegistryTest {
         assertRefused(
                 "gate type must be one of the registry: example.org/gate, version 1" + leftOut,
                 () -> registry.gate(TypeId.of("example.org/later", 1)));
+    }
+
+    @Test
+    void namesAtMostFiveThatWereLeftOutAndSaysHowManyMore() {
+        List<GateType> five = Collections.nCopies(6, GATE);
+        List<GateType> seven = Collections.nCopies(8, GATE);
+
+        assertThatExceptionOfType(InvalidInputException.class)
+                .isThrownBy(() -> TypeRegistry.of(List.of(), five).gate(TypeId.of("unknown", 1)))
+                .satisfies(e -> assertThat(e.accepted()).endsWith("PlainGate)").doesNotContain("more"));
+        assertThatExceptionOfType(InvalidInputException.class)
+                .isThrownBy(() -> TypeRegistry.of(List.of(), seven).gate(TypeId.of("unknown", 1)))
+                .satisfies(e -> assertThat(e.accepted()).endsWith("PlainGate; and 2 more)"));
+    }
+
+    @Test
+    void aTypeMayDeclareAThousandParametersAndNotOneMore() {
+        TypeRegistry registry = TypeRegistry.of(List.of(), List.of(declaring(1000), declaring(1001)));
+
+        assertThat(registry.gates())
+                .singleElement()
+                .satisfies(gate -> assertThat(gate.parameters()).hasSize(1000));
+        assertThat(registry.rejected())
+                .singleElement()
+                .satisfies(left -> assertThat(left.reason()).isEqualTo("parameters must be at most 1000: more"));
+    }
+
+    private static GateType declaring(int parameters) {
+        List<Parameter<?>> declared = new ArrayList<>();
+        for (int i = 0; i < parameters; i++) {
+            declared.add(Parameter.length("p" + i, inches(1), inches(2)));
+        }
+        return new PlainGate("gate-of-" + parameters) {
+            @Override
+            public List<Parameter<?>> parameters() {
+                return declared;
+            }
+        };
     }
 
     @Test
