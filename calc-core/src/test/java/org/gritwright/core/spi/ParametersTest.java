@@ -116,15 +116,22 @@ class ParametersTest {
         Parameters two = Parameters.of(List.of(PITCH), Map.of("pitch", inches(2)));
 
         assertThat(two).hasSameHashCodeAs(Parameters.of(List.of(PITCH), Map.of("pitch", inches(2))));
-        assertThat(two.hashCode()).isNotEqualTo(Parameters.of(List.of(PITCH), Map.of("pitch", inches(3))).hashCode());
+        assertThat(two.hashCode())
+                .isNotEqualTo(Parameters.of(List.of(PITCH), Map.of("pitch", inches(3)))
+                        .hashCode());
     }
 
     @Test
     void ofTwoNamesThatAreNearTheNearerOneIsNamed() {
-        assertThat(NearestName.of("pitcher", List.of("pi", "pitcheers", "pitchers"))).contains("pitchers");
+        assertThat(NearestName.of("pitcher", List.of("pi", "pitcheers", "pitchers")))
+                .contains("pitchers");
         assertThat(NearestName.of("pithc", List.of("pitch"))).contains("pitch");
-        assertThat(NearestName.of("teht", List.of("teeth"))).as("two of five letters").contains("teeth");
-        assertThat(NearestName.of("weit", List.of("wide"))).as("two of four letters").isEmpty();
+        assertThat(NearestName.of("teht", List.of("teeth")))
+                .as("two of five letters")
+                .contains("teeth");
+        assertThat(NearestName.of("weit", List.of("wide")))
+                .as("two of four letters")
+                .isEmpty();
     }
 
     @Test
