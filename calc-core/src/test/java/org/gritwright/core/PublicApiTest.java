@@ -91,11 +91,12 @@ class PublicApiTest {
     }
 
     @Test
-    void printsTheLevelOfTheInterfaceWithItsValue() {
+    void printsTheConstantsOfTheInterfaceWithTheirValues() {
         assertThat(PublicApi.of(Spi.class))
                 .containsExactly(
                         "org.gritwright.core.spi.Spi: public final class",
-                        "org.gritwright.core.spi.Spi: public static final int LEVEL = 1");
+                        "org.gritwright.core.spi.Spi: public static final int LEVEL = 1",
+                        "org.gritwright.core.spi.Spi: public static final int MOST_PARAMETERS = 1000");
     }
 
     /** One of everything. */
