@@ -10,7 +10,7 @@ import java.util.regex.Pattern;
 import org.gritwright.core.json.JsonNode;
 import org.gritwright.units.UnitSymbol;
 
-/** Changes a JSON tree as slips and rogues do: values, names and whole parts. */
+/** Changes a JSON tree as people and broken programs do: values, names and whole parts. */
 final class Slips {
     private static final Pattern AMOUNT = Pattern.compile("(-?[0-9][0-9.eE+-]*)(.*)", Pattern.DOTALL);
     private static final List<String> SYMBOLS =
@@ -33,9 +33,9 @@ final class Slips {
             "2026-10-19T24:00Z",
             "2026-10-19T08:00+18:00",
             "drag-chain",
-            "drag-belt",
-            "screw",
-            "none",
+            "belt",
+            "auger",
+            "no-gate",
             "sliding-gate",
             "example.org/unknown",
             "salt",
