@@ -34,6 +34,7 @@ import org.gritwright.core.spi.Spi;
 import org.gritwright.core.spi.SpreaderType;
 import org.gritwright.units.Amounts;
 import org.gritwright.units.InvalidInputException;
+import org.gritwright.units.check.Require;
 import org.jspecify.annotations.Nullable;
 
 /** One type, tried against the laws. */
@@ -148,7 +149,7 @@ final class Trial<T extends SpreaderType> {
     private Optional<List<Parameter<?>>> askedForParameters() {
         Optional<List<Parameter<?>>> declared = asked(Law.DESCRIBED_PARAMETERS, "parameters()", () -> {
             List<Parameter<?>> given = type.parameters();
-            return given == null ? null : TrialParameters.bounded(given);
+            return given == null ? null : Require.noMoreThan(Spi.MOST_PARAMETERS, "parameters", given);
         });
         return declared.filter(list -> {
             Set<String> names = new HashSet<>();

@@ -46,7 +46,7 @@ public final class TrialParameters {
      */
     public static List<Map<String, Object>> of(List<Parameter<?>> declared) {
         Map<String, Object> middle = new LinkedHashMap<>();
-        List<Parameter<?>> parameters = bounded(declared);
+        List<Parameter<?>> parameters = Require.noMoreThan(Spi.MOST_PARAMETERS, "parameters", declared);
         parameters.forEach(parameter -> middle.put(parameter.name(), middle(parameter)));
         List<Map<String, Object>> sets = new ArrayList<>();
         sets.add(middle);
@@ -60,16 +60,6 @@ public final class TrialParameters {
             }
         }
         return Collections.unmodifiableList(sets);
-    }
-
-    /** A copy, since a list of somebody else's may be endless, whatever size it states. */
-    static List<Parameter<?>> bounded(List<Parameter<?>> declared) {
-        List<Parameter<?>> copy = new ArrayList<>();
-        for (Parameter<?> parameter : declared) {
-            Require.that(copy.size() < Spi.MOST_PARAMETERS, "parameters", "at most " + Spi.MOST_PARAMETERS, "more");
-            copy.add(parameter);
-        }
-        return copy;
     }
 
     /** The default or the middle of the range; for a list, rows over the range. */

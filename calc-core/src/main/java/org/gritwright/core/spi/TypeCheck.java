@@ -1,6 +1,5 @@
 package org.gritwright.core.spi;
 
-import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
@@ -39,17 +38,13 @@ final class TypeCheck {
         return id;
     }
 
-    /** A copy, since a list of somebody else's may be endless, whatever size it states. */
+    /** A copy of what a type lists, if it is a list without gaps and not too long. */
     static List<Parameter<?>> bounded(List<Parameter<?>> declared) {
         if (declared == null) {
             throw new InvalidInputException("parameters", "a list without gaps", "null");
         }
-        List<Parameter<?>> copy = new ArrayList<>();
-        for (Parameter<?> parameter : declared) {
-            Require.that(parameter != null, "parameters", "a list without gaps", "a list with a null in it");
-            Require.that(copy.size() < Spi.MOST_PARAMETERS, "parameters", "at most " + Spi.MOST_PARAMETERS, "more");
-            copy.add(parameter);
-        }
+        List<Parameter<?>> copy = Require.noMoreThan(Spi.MOST_PARAMETERS, "parameters", declared);
+        Require.that(!copy.contains(null), "parameters", "a list without gaps", "a list with a null in it");
         return copy;
     }
 

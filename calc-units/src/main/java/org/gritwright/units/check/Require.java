@@ -1,6 +1,8 @@
 package org.gritwright.units.check;
 
+import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.List;
 import java.util.Objects;
 import java.util.function.Supplier;
 import javax.measure.Quantity;
@@ -259,6 +261,25 @@ public final class Require {
             throw new InvalidInputException(RefusalCode.MISSING, field, "a text that is not blank", "\"" + text + "\"");
         }
         return text;
+    }
+
+    /**
+     * Copies what somebody else lists, and stops where it is too much: such a list may be endless, whatever size it states.
+     *
+     * @param <T> the type of an item
+     * @param most how many are accepted
+     * @param field the field's name in the trade's words
+     * @param items what is listed, gaps included
+     * @return a copy
+     * @throws InvalidInputException if there are more
+     */
+    public static <T extends @Nullable Object> List<T> noMoreThan(int most, String field, Iterable<? extends T> items) {
+        List<T> copy = new ArrayList<>();
+        for (T item : items) {
+            that(copy.size() < most, field, "at most " + most, "more");
+            copy.add(item);
+        }
+        return copy;
     }
 
     /**

@@ -9,6 +9,9 @@ import static org.gritwright.units.samples.Samples.inches;
 import static org.gritwright.units.samples.Samples.pounds;
 import static org.gritwright.units.samples.Samples.wrongKind;
 
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Stream;
 import javax.measure.Quantity;
 import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Length;
@@ -49,6 +52,17 @@ class RequireTest {
                 "gate opening must be within 0 in to 24 in: -1 in",
                 () -> Require.within("gate opening", Length.class, inches(-1), inches(0), inches(24)));
         assertRefused("name must be a text that is not blank: \" \"", () -> Require.text("name", " "));
+    }
+
+    @Test
+    void copiesAListAndStopsWhereItIsTooLong() {
+        List<String> listed = new ArrayList<>(List.of("a", "b"));
+        List<String> copy = Require.noMoreThan(2, "names", listed);
+        listed.clear();
+
+        assertThat(copy).containsExactly("a", "b");
+        Iterable<String> endless = () -> Stream.generate(() -> "a").iterator();
+        assertRefused("names must be at most 2: more", () -> Require.noMoreThan(2, "names", endless));
     }
 
     @Test
