@@ -174,6 +174,8 @@ public final class Calibration {
             found.addAll(CatchFindings.ofMass(one.caught(), limits));
             found.addAll(CatchFindings.ofCount(one.counted(), feedback, limits));
         }
+        found.addAll(CatchFindings.ofConditions(
+                catches.stream().map(one -> one.observation().conditions()).toList()));
         if (catches.size() == 1) {
             found.add(Finding.of(FindingCode.SINGLE_CATCH));
         } else if (estimate.sampleDeviation().isPresent()) {

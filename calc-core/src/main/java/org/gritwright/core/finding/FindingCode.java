@@ -61,6 +61,10 @@ public enum FindingCode {
     CONVEYOR_NOT_PRIMED(ERROR),
     /** Mass and count of a catch don't cover the same run-down. */
     COASTING_MISMATCH(ERROR, Slot.term("coasting", Term.CAUGHT_ONLY, Term.COUNTED_ONLY)),
+    /** The hydraulic oil was cold in a catch. */
+    OIL_COLD(NOTE),
+    /** The hopper was nearly empty in a catch. */
+    HOPPER_NEARLY_EMPTY(NOTE),
 
     /** The openings are too few for the model's shape to be tested. */
     TOO_FEW_OPENINGS(NOTE, Slot.MODEL),

@@ -3,12 +3,16 @@ package org.gritwright.core.observation;
 import static org.gritwright.core.finding.Argument.number;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
+import java.util.stream.Stream;
 import javax.measure.Quantity;
 import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Mass;
+import javax.measure.quantity.Temperature;
 import org.gritwright.core.finding.Finding;
 import org.gritwright.core.finding.FindingCode;
 import org.gritwright.core.metering.DriveFeedback;
@@ -22,6 +26,9 @@ import org.gritwright.units.quantity.RevolutionCount;
 
 /** What a person should know about the weighing and the counting of one catch, of either purpose. */
 public final class CatchFindings {
+    private static final Quantity<Temperature> COLD = Amounts.of(60, SpreadingUnits.FAHRENHEIT);
+
+    private static final Quantity<Dimensionless> NEARLY_EMPTY = Amounts.of(15, SpreadingUnits.PERCENT);
 
     private CatchFindings() {}
 
@@ -45,6 +52,36 @@ public final class CatchFindings {
                             number(caught.scale().division()))));
         }
         return findings;
+    }
+
+    /**
+     * Findings about the conditions that catches were made in, as far as they were written down. One finding for several
+     * catches, with the worst of them.
+     *
+     * @param conditions what was written down beside the catches
+     * @return the findings, possibly none: of oil below 60 °F and of a hopper less than 15 % full (common practice, no
+     *     source; the maker's manual may ask for more)
+     */
+    public static List<Finding> ofConditions(List<Conditions> conditions) {
+        List<Finding> findings = new ArrayList<>();
+        lowest(Temperature.class, conditions.stream().flatMap(c -> c.oilTemperature().stream()))
+                .filter(oil -> isBelow(Temperature.class, oil, COLD))
+                .ifPresent(oil -> findings.add(
+                        Finding.of(FindingCode.OIL_COLD, Map.of("oil", number(oil), "limit", number(COLD)))));
+        lowest(Dimensionless.class, conditions.stream().flatMap(c -> c.hopperLevel().stream()))
+                .filter(level -> isBelow(Dimensionless.class, level, NEARLY_EMPTY))
+                .ifPresent(level -> findings.add(Finding.of(
+                        FindingCode.HOPPER_NEARLY_EMPTY,
+                        Map.of("level", number(level), "limit", number(NEARLY_EMPTY)))));
+        return findings;
+    }
+
+    private static <Q extends Quantity<Q>> Optional<Quantity<Q>> lowest(Class<Q> kind, Stream<Quantity<Q>> values) {
+        return values.min(Comparator.comparingDouble(value -> Amounts.si(kind, value)));
+    }
+
+    private static <Q extends Quantity<Q>> boolean isBelow(Class<Q> kind, Quantity<Q> value, Quantity<Q> limit) {
+        return Comparison.isAbove(Amounts.si(kind, limit), Amounts.si(kind, value));
     }
 
     /**

@@ -229,6 +229,7 @@ public final class Verification {
         List<Finding> found = new ArrayList<>();
         apparentFill.flatMap(ApparentFill::finding).ifPresent(found::add);
         found.addAll(CatchFindings.ofMass(source.caught(), limits.catches()));
+        found.addAll(CatchFindings.ofConditions(List.of(source.observation().conditions())));
         source.counted()
                 .ifPresent(c -> found.addAll(
                         CatchFindings.ofCount(c, source.point().metering().feedback(), limits.catches())));

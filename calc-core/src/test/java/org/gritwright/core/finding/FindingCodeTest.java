@@ -35,6 +35,8 @@ class FindingCodeTest {
             "same-scale-blind",
             "conveyor-not-primed",
             "coasting-mismatch",
+            "oil-cold",
+            "hopper-nearly-empty",
             "too-few-openings",
             "model-misfit",
             "curve-impossible",

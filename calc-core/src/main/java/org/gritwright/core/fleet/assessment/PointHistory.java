@@ -56,7 +56,9 @@ final class PointHistory {
             FindingCode.TOO_FEW_PULSES,
             FindingCode.TOO_FEW_REVOLUTIONS,
             FindingCode.CAUGHT_MASS_SMALL,
-            FindingCode.COUNT_UNCERTAIN);
+            FindingCode.COUNT_UNCERTAIN,
+            FindingCode.OIL_COLD,
+            FindingCode.HOPPER_NEARLY_EMPTY);
 
     private final CalibrationPoint point;
     private final List<CalibrationInForce> inForce;

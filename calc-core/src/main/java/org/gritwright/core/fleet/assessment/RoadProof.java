@@ -3,13 +3,13 @@ package org.gritwright.core.fleet.assessment;
 /** Whether a truck's road-speed value is proven. */
 public enum RoadProof {
     /** Measured over a course and within tolerance. */
-    PROVEN("road speed proven"),
+    PROVEN("right"),
     /** Measured over a course and outside tolerance. */
-    NOT_PROVEN("road speed wrong"),
+    NOT_PROVEN("wrong"),
     /** Measured over a course, but the runs or their entries are in doubt. */
-    UNDECIDED("road speed not shown either way"),
+    UNDECIDED("can't tell"),
     /** Not measured. */
-    NOT_CHECKED("road speed not checked");
+    NOT_CHECKED("not checked");
 
     private final String words;
 
@@ -20,7 +20,7 @@ public enum RoadProof {
     /**
      * In words.
      *
-     * @return for example "road speed not checked"
+     * @return for example "not checked"
      */
     public String words() {
         return words;

@@ -100,10 +100,10 @@ public record TruckAssessment(
     /**
      * The overall verdict in words.
      *
-     * @return for example "mass per revolution proven, road speed not checked"
+     * @return for example "conveyor right, road speed not checked"
      */
     public String verdict() {
-        return massProof.words() + ", " + roadProof.words();
+        return "conveyor " + massProof.words() + ", road speed " + roadProof.words();
     }
 
     /**

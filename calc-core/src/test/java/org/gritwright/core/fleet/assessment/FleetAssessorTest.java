@@ -66,7 +66,7 @@ class FleetAssessorTest {
     @Test
     void aGoodTruckHasNothingToDo() {
         TruckAssessment assessment = assess(good());
-        assertThat(assessment.verdict()).isEqualTo("mass per revolution proven, road speed proven");
+        assertThat(assessment.verdict()).isEqualTo("conveyor right, road speed right");
         assertThat(assessment.nextStep()).isEqualTo(NextStep.NOTHING);
         assertThat(assessment.findings()).isEmpty();
         assertThat(assessment.refusals()).isEmpty();
@@ -79,7 +79,7 @@ class FleetAssessorTest {
     @Test
     void aTruckWithoutRoadSpeedCheckIsProvenButForThat() {
         TruckAssessment assessment = assess(with(idle("T-01"), verificationCatch(9, "5.2 lb/rev", 120, 57.7)));
-        assertThat(assessment.verdict()).isEqualTo("mass per revolution proven, road speed not checked");
+        assertThat(assessment.verdict()).isEqualTo("conveyor right, road speed not checked");
         assertThat(assessment.nextStep()).isEqualTo(NextStep.CHECK_ROAD_SPEED);
         assertThat(assessment.nextStep().needsAttention()).isFalse();
         assertThat(codes(assessment)).containsExactly(FindingCode.ROAD_SPEED_NOT_CHECKED);
@@ -184,8 +184,7 @@ class FleetAssessorTest {
     void withoutCountOnlyTheDeliveryIsProven() {
         TruckAssessment assessment = assess(withRoadSpeed(
                 with(idle("T-01"), verificationCatch("5.2 lb/rev", 120, entry(9, 2, 300, Optional.empty()))), 13_000));
-        assertThat(assessment.verdict())
-                .isEqualTo("delivered mass proven, mass per revolution not checked, road speed proven");
+        assertThat(assessment.verdict()).isEqualTo("conveyor right as delivered, road speed right");
         assertThat(assessment.nextStep()).isEqualTo(NextStep.NOTHING);
     }
 

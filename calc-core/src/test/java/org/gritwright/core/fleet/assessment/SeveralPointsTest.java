@@ -184,8 +184,7 @@ class SeveralPointsTest {
 
         assertThat(at(3, assessment).proof()).isEqualTo(MassProof.PROVEN_BY_CURVE);
         assertThat(assessment.massProof()).isEqualTo(MassProof.PROVEN_BY_CURVE);
-        assertThat(assessment.verdict())
-                .isEqualTo("mass per revolution proven by the discharge curve, road speed proven");
+        assertThat(assessment.verdict()).isEqualTo("conveyor right by the curve, road speed right");
         assertThat(assessment.toDo()).isEmpty();
     }
 

@@ -83,7 +83,7 @@ record BudgetSheet(String caption, List<Bar> bars, String note) {
         return new BudgetSheet(
                 caption,
                 bars,
-                "Expanded uncertainty, 95 %: ± " + Figures.text(expanded, DIGITS) + ", "
+                "In 95 of 100 such catches within ± " + Figures.text(expanded, DIGITS) + ", "
                         + Figures.text(Amounts.of(factor, SpreadingUnits.ONE), FACTOR_DIGITS)
                         + " times the standard uncertainty.");
     }

@@ -27,7 +27,7 @@ record ConsoleSummary(FleetResult result) {
         lines.add("");
         TextTable table = table();
         lines.addAll(table.row(
-                List.of("Truck", "In the display", "Measured", "Error; chance within", "Verdict", "Do next")));
+                List.of("Truck", "Conveyor", "Road speed", "In the display", "Error; chance within", "Do next")));
         lines.add("-".repeat(WIDTH));
         result.mostUrgentFirst().forEach(truck -> lines.addAll(table.row(cells(truck))));
         lines.add("-".repeat(WIDTH));
@@ -42,7 +42,7 @@ record ConsoleSummary(FleetResult result) {
                 .max()
                 .orElse(0);
         int id = Math.max("Truck".length(), Math.min(LONGEST_ID, longest));
-        List<Integer> widths = new ArrayList<>(List.of(id, 12, 12, 14, 22));
+        List<Integer> widths = new ArrayList<>(List.of(id, 11, 11, 12, 14));
         widths.add(WIDTH - widths.stream().mapToInt(width -> width + 2).sum());
         return new TextTable(widths);
     }
@@ -59,12 +59,10 @@ record ConsoleSummary(FleetResult result) {
         String reason = truck.instruction().shortReason();
         return List.of(
                 truck.id(),
+                truck.conveyor().words(),
+                truck.roadSpeed().words(),
                 truck.display().massPerRevolutionText().orElse("-"),
-                truck.measured()
-                        .map(m -> Figures.measured(m).replace("± ", "+/-"))
-                        .orElse("-"),
                 truck.judged().map(ConsoleSummary::error).orElse("-"),
-                truck.verdict(),
                 truck.instruction().text() + (reason.isEmpty() ? "" : " (" + onKeyboard(reason) + ")"));
     }
 

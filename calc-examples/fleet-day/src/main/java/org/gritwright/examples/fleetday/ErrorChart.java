@@ -120,7 +120,7 @@ final class ErrorChart {
                 truck.judged().filter(series -> series.last().calibrationError().isPresent());
         judged.map(VerificationSeries::judgement).ifPresent(judgement -> {
             double error = percent(judgement.budget().result().value());
-            double half = percent(judgement.expandedUncertainty());
+            double half = percent(reach(judgement));
             plot.line("solid", within(error - half), line, within(error + half), line);
         });
         // The single catches behind the mark: all but one that is the mark itself.
@@ -131,6 +131,11 @@ final class ErrorChart {
                 .flatMap(v -> v.calibrationError().stream())
                 .forEach(error -> plot.mark(Plot.Mark.CROSS, within(percent(error)), line));
         judged.ifPresent(series -> plot.mark(mark(series.judgement()), within(percent(series.error())), line));
+    }
+
+    /** How far from the mark the verdict looks: both ends within the tolerance, and it is within. */
+    private static Quantity<Dimensionless> reach(Judgement judgement) {
+        return judgement.rule().risk().isPresent() ? judgement.guardBand() : judgement.expandedUncertainty();
     }
 
     private static Plot.Mark mark(Judgement judgement) {

@@ -66,6 +66,12 @@ final class Figures {
         return Optional.of(text(Amounts.of(Amounts.in(own, partner), partner), digits));
     }
 
+    /** A part and a whole in one unit, for example "251.0 of 260 lb/mi"; in two units each keeps its own. */
+    static String of(String part, String whole) {
+        String unit = part.substring(part.indexOf(' ') + 1);
+        return (whole.endsWith(" " + unit) ? part.substring(0, part.indexOf(' ')) : part) + " of " + whole;
+    }
+
     /** As it was written down, with the other unit system in brackets, for example "2 in (50.8 mm)". */
     static String both(Quantity<?> quantity) {
         return Amounts.format(quantity)

@@ -49,7 +49,8 @@ final class FleetCsv {
         text(
                 "to do",
                 truck -> truck.assessment().toDo().stream().map(ToDo::toString).collect(Collectors.joining("; ")));
-        text("verdict", TruckResult::verdict);
+        text("conveyor", truck -> truck.conveyor().words());
+        text("road speed", truck -> truck.roadSpeed().words());
         text("material", FleetCsv::material);
         optional("value as found", truck -> truck.display().asFound().map(Amounts::format));
         optional("value as left", truck -> truck.display().asLeft().map(Amounts::format));

@@ -1,6 +1,5 @@
 package org.gritwright.examples.fleetday;
 
-import java.util.Comparator;
 import java.util.List;
 import org.gritwright.core.fleet.assessment.NextStep;
 import org.gritwright.core.fleet.assessment.TruckAssessment;
@@ -25,9 +24,7 @@ record FleetResult(FleetDay day, List<TruckResult> trucks) {
     }
 
     List<TruckResult> mostUrgentFirst() {
-        return trucks.stream()
-                .sorted(Comparator.comparing(truck -> truck.assessment().nextStep()))
-                .toList();
+        return trucks.stream().sorted(Urgency.order()).toList();
     }
 
     long needAttention() {

@@ -30,8 +30,12 @@ import org.gritwright.units.quantity.PulsesPerDistance;
  * @param text the instruction
  * @param shortReason why, in a few words; empty where the instruction says it
  * @param reasons why, in sentences
+ * @param causes where to look on the truck, in a sentence, or empty
  */
-record Instruction(String text, String shortReason, List<String> reasons) {
+record Instruction(String text, String shortReason, List<String> reasons, String causes) {
+    Instruction(String text, String shortReason, List<String> reasons) {
+        this(text, shortReason, reasons, "");
+    }
 
     static Instruction of(TruckAssessment truck) {
         return truck.toDo().isEmpty()
@@ -56,9 +60,11 @@ record Instruction(String text, String shortReason, List<String> reasons) {
                                 .toList());
             case FIND_FAULT ->
                 because(
-                        words,
-                        truck.findings().stream()
-                                .filter(f -> f.severity() == Severity.ERROR || f.code() == FindingCode.PROBABLE_SLIPS));
+                                words,
+                                truck.findings().stream()
+                                        .filter(f -> f.severity() == Severity.ERROR
+                                                || f.code() == FindingCode.PROBABLE_SLIPS))
+                        .withCausesOf(truck.findings());
             case MATCH_DISPLAY ->
                 because(
                         words,
@@ -117,13 +123,19 @@ record Instruction(String text, String shortReason, List<String> reasons) {
                         withCode(truck, FindingCode.CALIBRATION_BEFORE_SEASON, FindingCode.CALIBRATION_BEFORE_CHANGE));
             case CHECK_DELIVERY ->
                 because(
-                        words,
-                        point.flatMap(PointAssessment::startUp).isPresent()
-                                ? withCode(truck, FindingCode.START_UP_LOSS, FindingCode.STEADY_FLOW_OFF)
-                                : withCode(truck, FindingCode.SHORTFALL, FindingCode.OVERRUN));
+                                words,
+                                point.flatMap(PointAssessment::startUp).isPresent()
+                                        ? withCode(truck, FindingCode.START_UP_LOSS, FindingCode.STEADY_FLOW_OFF)
+                                        : withCode(truck, FindingCode.SHORTFALL, FindingCode.OVERRUN))
+                        .withCausesOf(truck.findings());
             case VERIFY -> because(seeThatDisplayHolds(truck) + words, withCode(truck, FindingCode.CATCH_BEFORE_ENTRY));
             case CHECK_ROAD_SPEED, NOTHING -> because(words, Stream.of());
         };
+    }
+
+    private Instruction withCausesOf(List<Finding> findings) {
+        return new Instruction(
+                text, shortReason, reasons, Causes.sentence(findings).orElse(""));
     }
 
     /** Where a truck has several calibration points, the one that is meant. */
@@ -182,7 +194,7 @@ record Instruction(String text, String shortReason, List<String> reasons) {
         return truck.findings().stream().filter(f -> wanted.contains(f.code()));
     }
 
-    /** Names the old value, and where there are several, slot and point, so that the right one is changed. */
+    /** Names slot, material, gate opening and the old value, so that the right one is changed. */
     private static String enter(TruckAssessment truck, Correction correction) {
         CalibrationPoint point = correction.evidence().point();
         Optional<String> slot = truck.points().stream()
@@ -191,7 +203,7 @@ record Instruction(String text, String shortReason, List<String> reasons) {
                 .flatMap(entry -> entry.slot().stream())
                 .findFirst();
         return "Enter " + Amounts.format(correction.toEnter().value())
-                + (truck.points().size() > 1 ? " for " + point : "")
+                + " for " + point
                 + slot.map(name -> " in slot " + name).orElse("")
                 + " in place of " + Amounts.format(correction.asFound().value());
     }

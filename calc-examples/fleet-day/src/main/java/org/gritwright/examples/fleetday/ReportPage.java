@@ -7,13 +7,14 @@ import java.io.InputStream;
 import java.io.StringWriter;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
 import java.util.function.Function;
-import org.gritwright.core.fleet.assessment.NextStep;
+import javax.measure.Quantity;
 import org.gritwright.core.fleet.day.FleetDay;
 import org.gritwright.core.judgement.DecisionRule;
 import org.gritwright.core.verification.Verification;
@@ -21,6 +22,7 @@ import org.gritwright.core.verification.VerificationSeries;
 import org.gritwright.examples.fleetday.SheetTable.Cell;
 import org.gritwright.examples.fleetday.SheetTable.Row;
 import org.gritwright.units.Amounts;
+import org.gritwright.units.quantity.ApplicationRate;
 
 /** The report: one HTML page that needs nothing else, made from the templates beside this class. */
 final class ReportPage {
@@ -63,11 +65,8 @@ final class ReportPage {
         model.put("tolerance", Amounts.format(day.tolerance()));
         model.put("seasonStart", day.seasonStart().toString());
         model.put("summary", result.summary());
-        model.put(
-                "urgent",
-                sheets.stream().filter(sheet -> sheet.truck().needsAttention()).toList());
-        model.put("open", withNextStep(sheets, NextStep.CHECK_ROAD_SPEED));
-        model.put("done", withNextStep(sheets, NextStep.NOTHING));
+        model.put("groups", Group.of(sheets));
+        model.put("reach", reach(day.decisionRule()));
         model.put("chart", chart.picture().stream().toList());
         model.put("missing", chart.missing());
         model.put("beyondEdge", chart.beyondEdge());
@@ -76,10 +75,21 @@ final class ReportPage {
         return model;
     }
 
-    private static List<TruckSheet> withNextStep(List<TruckSheet> sheets, NextStep step) {
-        return sheets.stream()
-                .filter(sheet -> sheet.truck().assessment().nextStep() == step)
-                .toList();
+    /** Trucks that are alike in what matters on the road; those with something to read about them are open. */
+    record Group(String words, boolean isOpen, List<TruckSheet> sheets) {
+        static List<Group> of(List<TruckSheet> sheets) {
+            Map<Urgency, List<TruckSheet>> groups = new EnumMap<>(Urgency.class);
+            for (TruckSheet sheet : sheets) {
+                groups.computeIfAbsent(Urgency.of(sheet.truck().assessment()), urgency -> new ArrayList<>())
+                        .add(sheet);
+            }
+            return groups.entrySet().stream()
+                    .map(group -> new Group(
+                            group.getKey().words(),
+                            group.getValue().get(0).truck().needsAttention(),
+                            group.getValue()))
+                    .toList();
+        }
     }
 
     /** The fleet at a glance, in the order of the day. */
@@ -87,13 +97,13 @@ final class ReportPage {
         return new SheetTable(
                 "The fleet, in the order of the day",
                 List.of(
+                        "conveyor",
+                        "road speed",
+                        "do next",
                         "in the display",
-                        "measured",
                         "calibration error",
                         "delivery error",
-                        "delivered rate",
-                        "target rate",
-                        "verdict"),
+                        "laid, of target"),
                 result.trucks().stream().map(ReportPage::fleetRow).toList(),
                 List.of());
     }
@@ -105,16 +115,26 @@ final class ReportPage {
                 .orElse("An error counts as within the tolerance where it is measured to be, however uncertain it is.");
     }
 
+    private static String reach(DecisionRule rule) {
+        return rule.risk()
+                .map(risk -> "Lines on both sides: where the true error may be, at a risk of " + Amounts.format(risk)
+                        + " at each end. All of the line in the band is within, all of it beyond is outside.")
+                .orElse(
+                        "Lines on both sides: where the true error may be, in 95 of 100 such catches; the mark alone says"
+                                + " whether it is within.");
+    }
+
     private static Row fleetRow(TruckResult truck) {
         return Row.of(
                 truck.id(),
-                truck.massPerRevolution()
-                        .map(mass ->
-                                Cell.of(truck.display().massPerRevolutionText().orElseThrow(), mass, Figures.DIGITS))
-                        .orElse(Cell.of("—")),
-                truck.measured()
-                        .map(m -> Cell.of(Figures.measured(m), m.value(), Figures.DIGITS))
-                        .orElse(Cell.of("—")),
+                Cell.of(truck.conveyor().text()),
+                Cell.of(truck.roadSpeed().text()),
+                Cell.of(truck.instruction().text()),
+                new Cell(
+                        truck.display().massPerRevolutionText().orElse("—"),
+                        truck.measured()
+                                .map(m -> "measured " + Figures.measured(m))
+                                .orElse("")),
                 truck.judged()
                         .filter(series -> series.last().calibrationError().isPresent())
                         .map(ReportPage::judged)
@@ -123,14 +143,20 @@ final class ReportPage {
                         .filter(series -> series.last().calibrationError().isEmpty())
                         .map(ReportPage::judged)
                         .orElseGet(() -> last(truck, v -> Cell.of(Figures.errorForPrint(v.deliveryError())))),
-                last(truck, v -> Cell.computed(v.deliveredRate(), Figures.DIGITS)),
-                last(truck, v -> Cell.exact(v.source().run().targetRate())),
-                Cell.of(truck.verdict()));
+                last(truck, ReportPage::laid));
+    }
+
+    /** For example "251.0 of 260 lb/mi". */
+    private static Cell laid(Verification verification) {
+        Quantity<ApplicationRate> target = verification.source().run().targetRate();
+        Quantity<ApplicationRate> laid = verification.deliveredRate();
+        return Cell.of(Figures.of(Figures.text(laid, Figures.DIGITS), Amounts.format(target)));
     }
 
     private static Cell judged(VerificationSeries series) {
         return new Cell(
-                Figures.errorWithin(series.judgement()).replace('-', '−'), Figures.chanceWithin(series.judgement()));
+                Figures.errorWithin(series.judgement()).replace('-', '−'),
+                "within: " + Figures.chance(series.judgement().conformity().within()));
     }
 
     private static Cell last(TruckResult truck, Function<Verification, Cell> cell) {

@@ -37,9 +37,12 @@ record TruckResult(TruckAssessment assessment, DisplayValue display, Instruction
         return assessment.nextStep().needsAttention();
     }
 
-    /** The verdict in words; a refused record has none. */
-    public String verdict() {
-        return assessment.isRefused() ? "record refused, nothing computed" : assessment.verdict();
+    public Standing conveyor() {
+        return Standing.conveyor(assessment);
+    }
+
+    public Standing roadSpeed() {
+        return Standing.roadSpeed(assessment);
     }
 
     /** The last verification of what the shown calibration is for: an error of another gate opening isn't its own. */

@@ -38,7 +38,7 @@ class DemoFleetTest {
             T-08 | CHECK_ROAD_SPEED | Check the road speed over a measured course
             T-09 | CALIBRATE        | Calibrate
             T-10 | FIX_ROAD_SPEED   | Enter 12303 pulse/mi in place of 13200 pulse/mi, drive the course again
-            T-11 | ENTER_CORRECTION | Enter 5.68 lb/rev in slot 1 in place of 5.35 lb/rev, read it back, catch again
+            T-11 | ENTER_CORRECTION | Enter 5.68 lb/rev for road salt in slot 1 in place of 5.35 lb/rev, read it back, catch again
             T-12 | NOTHING          | Nothing to do
             T-13 | FIX_RECORD       | Fix the record
             T-14 | FIND_FAULT       | Find the fault, then catch again
@@ -77,7 +77,7 @@ class DemoFleetTest {
     @ValueSource(strings = {"T-18", "T-19", "T-20"})
     void nothingToLookAt(String id) {
         assertThat(truck(id).assessment().findings()).isEmpty();
-        assertThat(truck(id).verdict()).isEqualTo("mass per revolution proven, road speed proven");
+        assertThat(truck(id).assessment().verdict()).isEqualTo("conveyor right, road speed right");
     }
 
     /** 16.59, 31.21 and 53.18 lb/rev at 1.5, 2.5 and 4 in lie on a line that starts at about 0.37 in. */

@@ -7,6 +7,7 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
 import java.util.List;
 import java.util.function.Consumer;
+import java.util.regex.Pattern;
 import java.util.stream.IntStream;
 import org.gritwright.core.document.RejectedDocumentException;
 import org.junit.jupiter.api.Test;
@@ -65,6 +66,47 @@ class ErrorChartTest {
             assertThat(Double.parseDouble(place[0])).isLessThan(leftEdge);
             assertThat(Double.parseDouble(place[1])).isCloseTo((double) label.y(), within(0.51));
         });
+    }
+
+    /** Whoever sees a line that leaves the band would doubt a mark that says within: both have to say the same. */
+    @ParameterizedTest
+    @ValueSource(strings = {"1 %", "2 %", "3 %", "4 %", "6 %"})
+    void aLineIsAllInTheBandWhereItsMarkSaysWithin(String tolerance) throws IOException, RejectedDocumentException {
+        Picture picture =
+                chart(day -> day.put("tolerance", tolerance)).picture().orElseThrow();
+        List<Double> band = numbers(only(picture, "tolerance").get(0));
+        double left = band.get(0);
+        double right = band.get(2);
+        List<String> lines = only(picture, "solid");
+        assertThat(lines).hasSizeBetween(14, 15);
+        for (String line : lines) {
+            double from = numbers(line).get(0);
+            double y = numbers(line).get(1);
+            double to = numbers(line).get(2);
+            String mark = only(picture, "mark").stream()
+                    .filter(d -> numbers(d.substring(0, d.indexOf('m'))).get(1) == y)
+                    .findFirst()
+                    .orElseThrow();
+            boolean inside = from > left - 0.02 && to < right + 0.02;
+            boolean beyond = to < left + 0.02 || from > right - 0.02;
+            assertThat(mark.contains("a4.5")).as(line).isEqualTo(inside);
+            assertThat(mark.endsWith("l6 6l-6 6l-6-6z")).as(line).isEqualTo(beyond);
+        }
+    }
+
+    private static List<String> only(Picture picture, String look) {
+        return picture.shapes().stream()
+                .filter(shape -> shape.look().equals(look))
+                .map(Plot.Shape::d)
+                .toList();
+    }
+
+    private static List<Double> numbers(String path) {
+        return Pattern.compile("-?\\d+(?:\\.\\d+)?")
+                .matcher(path)
+                .results()
+                .map(number -> Double.parseDouble(number.group()))
+                .toList();
     }
 
     @Test

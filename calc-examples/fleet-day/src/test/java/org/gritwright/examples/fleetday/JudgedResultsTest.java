@@ -62,7 +62,7 @@ class JudgedResultsTest {
         TruckResult within = truck("T-01", day -> {});
         TruckResult open = truck("T-01", day -> day.put("tolerance", "2 %"));
 
-        assertThat(within.verdict()).isEqualTo("mass per revolution proven, road speed proven");
+        assertThat(within.assessment().verdict()).isEqualTo("conveyor right, road speed right");
         assertThat(notes(within))
                 .contains("The last catch and the calibration catches, road salt, gate 2.5\u00a0in\u00a0(63.5\u00a0mm),"
                         + " together: error +0.5 ± 1.8 %, within tolerance, chance to be within: 99.7 %.");
@@ -100,7 +100,10 @@ class JudgedResultsTest {
         TruckResult truck = truck("T-05", day -> {});
 
         assertThat(truck.instruction().reasons()).element(0).isEqualTo(wrongOpening);
-        assertThat(truck.instruction().reasons()).element(1).asString().startsWith("The apparent fill 0.08767");
+        assertThat(truck.instruction().reasons())
+                .element(1)
+                .asString()
+                .startsWith("By the entries the conveyor is filled to 0.08767 of what");
         assertThat(TruckSheet.of(truck, 1).findings())
                 .element(0)
                 .isEqualTo(new TruckSheet.FindingLine("Look at", wrongOpening));
@@ -129,15 +132,14 @@ class JudgedResultsTest {
 
     @Test
     void bySimpleAcceptanceAndWithoutARuleTheSameTruckHasNothingToDo() throws IOException, RejectedDocumentException {
-        String proven = "delivered mass proven, mass per revolution not checked, road speed proven";
+        String proven = "conveyor right as delivered, road speed right";
         for (TruckResult simple : List.of(
                 truck("T-15", day -> day.remove("decisionRule")),
                 truck("T-15", day -> day.putObject("decisionRule").put("rule", "simple")))) {
-            assertThat(simple.verdict()).isEqualTo(proven);
+            assertThat(simple.assessment().verdict()).isEqualTo(proven);
             assertThat(simple.instruction().text()).isEqualTo("Nothing to do");
         }
-        assertThat(truck("T-15", day -> {}).verdict())
-                .isEqualTo("mass per revolution not shown either way, road speed proven");
+        assertThat(truck("T-15", day -> {}).assessment().verdict()).isEqualTo("conveyor can't tell, road speed right");
     }
 
     @ParameterizedTest

@@ -36,7 +36,7 @@ class ReportPageTest {
     @Test
     void theFleetAndTheTruckWithSeveralOpeningsHaveAPicture() {
         assertThat(page.split("<svg", -1)).hasSize(3);
-        assertThat(page.substring(0, page.indexOf("The fleet, in the order"))).containsOnlyOnce("<svg");
+        assertThat(page.substring(0, page.indexOf("Truck by truck"))).containsOnlyOnce("<svg");
         assertThat(sheet("T-17"))
                 .containsOnlyOnce("<svg")
                 .contains(
@@ -121,7 +121,7 @@ class ReportPageTest {
     void everyTruckIsThereInTableAndSheet() {
         for (int number = 1; number <= 20; number++) {
             String id = "T-%02d".formatted(number);
-            assertThat(page).contains("<h3>" + id + "</h3>", "<th scope=\"row\">" + id + "</th>", "records/" + id);
+            assertThat(page).contains("<h3>" + id + "</h3>", "role=\"rowheader\">" + id + "</th>", "records/" + id);
         }
     }
 
@@ -137,7 +137,7 @@ class ReportPageTest {
         assertThat(page.indexOf("What needs doing first")).isPositive().isLessThan(page.indexOf("Before anyone works"));
         assertThat(page)
                 .contains(
-                        "<b>Enter 5.68 lb/rev in slot 1 in place of 5.35 lb/rev, read it back, catch again.</b>",
+                        "<b>Enter 5.68 lb/rev for road salt in slot 1 in place of 5.35 lb/rev, read it back, catch again.</b>",
                         "<b>Enter 12303 pulse/mi in place of 13200 pulse/mi, drive the course again.</b>",
                         "<b>Fix the record.</b> Nothing could be computed: catch of 15:42: gross of container pail 2");
     }

@@ -1,0 +1,68 @@
+package org.gritwright.examples.fleetday;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import org.gritwright.core.finding.Finding;
+import org.gritwright.core.finding.FindingCode;
+
+/** Where a mechanic looks first, by what the findings say is off (common practice, no source). */
+final class Causes {
+    private static final String SLIPPED = "a gate that slipped or was read wrong";
+    private static final String BRIDGING = "material bridging over the conveyor";
+    private static final String EMPTY = "a nearly empty hopper";
+    private static final String OIL = "cold oil";
+    private static final String CONTAINER = "a pail that wasn’t emptied, or was weighed twice";
+    private static final String SLOT = "the wrong material or slot in the display";
+    private static final String WEAR = "a slack or worn conveyor";
+    private static final String VALVE = "a slow or limited valve or pump";
+    private static final String SHAFT = "pulses counted on another shaft";
+
+    private Causes() {}
+
+    /** Nothing where no finding has a cause on the truck; what the conditions written down point to stands first. */
+    static Optional<String> sentence(List<Finding> findings) {
+        Set<String> causes = new LinkedHashSet<>();
+        List<FindingCode> codes = findings.stream().map(Finding::code).toList();
+        for (FindingCode code : codes) {
+            causes.addAll(of(code));
+        }
+        if (causes.isEmpty()) {
+            return Optional.empty();
+        }
+        List<String> first = new ArrayList<>();
+        if (codes.contains(FindingCode.OIL_COLD)) {
+            first.add(OIL);
+        }
+        if (codes.contains(FindingCode.HOPPER_NEARLY_EMPTY)) {
+            first.add(EMPTY);
+        }
+        causes.removeAll(first);
+        return Optional.of("Look for "
+                + (first.isEmpty() ? "" : String.join(" and ", first) + ", as was written down, and then for ")
+                + either(List.copyOf(causes)) + ".");
+    }
+
+    private static List<String> of(FindingCode code) {
+        return switch (code) {
+            case CATCHES_SCATTER, OUTLYING_CATCH, OUTLYING_OF_THREE ->
+                List.of(BRIDGING, EMPTY, SLIPPED, OIL, CONTAINER);
+            case FILL_IMPOSSIBLE, FILL_IMPLAUSIBLE, FILL_UNLIKE_FLEET -> List.of(SLIPPED, SHAFT, BRIDGING);
+            case CALIBRATION_DISAGREES -> List.of(SLIPPED, BRIDGING, SLOT, EMPTY);
+            case CORRECTION_TOO_LARGE -> List.of(SLOT, SLIPPED, BRIDGING, WEAR);
+            case OPENING_MISFIT, CURVE_SCATTER, CURVE_IMPOSSIBLE -> List.of(SLIPPED, BRIDGING);
+            case SHORTFALL, START_UP_LOSS, STEADY_FLOW_OFF -> List.of(VALVE, OIL, BRIDGING);
+            case OVERRUN -> List.of(SLIPPED, VALVE);
+            default -> List.of();
+        };
+    }
+
+    private static String either(List<String> causes) {
+        int last = causes.size() - 1;
+        return last == 0
+                ? causes.get(0)
+                : String.join(", ", causes.subList(0, last)) + (last > 1 ? ", or " : " or ") + causes.get(last);
+    }
+}
