@@ -124,7 +124,7 @@ class PlanCommandTest {
     void moreThanAllIsNoUncertainty() throws IOException {
         Run run = planOf(day -> ((ObjectNode) day.get("plan")).put("wantedUncertainty", "120 %"));
         assertThat(run.exitCode()).isEqualTo(2);
-        assertThat(run.err()).contains("/plan/wantedUncertainty: ", "below 100 %", "\"120 %\"");
+        assertThat(run.err()).contains("/plan/wantedUncertainty (line ", "below 100 %", "\"120 %\"");
     }
 
     @Test
