@@ -62,6 +62,9 @@ public final class Document<T> {
     /** Where editors look for the schema by which they complete what is typed. It says nothing about the document. */
     private static final String SCHEMA = "$schema";
 
+    /** What the words for these fields are filed under. */
+    private static final String DOCUMENT = "document";
+
     private final String name;
     private final int minor;
     private final ObjectCodec<T> codec;
@@ -199,12 +202,14 @@ public final class Document<T> {
      * @return the schema
      */
     public String schema() {
-        Schema schema = new Schema();
+        Schema schema = new Schema(FieldWords.read());
         JsonNode.ObjectNode definition = (JsonNode.ObjectNode) codec.definition(schema);
         Map<String, JsonNode> properties = new LinkedHashMap<>();
-        properties.put(SCHEMA, Codecs.TEXT.describe(schema));
-        properties.put(FORMAT, Schema.object(Map.entry("const", Schema.text(name))));
-        properties.put(VERSION, Schema.object(Map.entry("const", number(version()))));
+        properties.put(SCHEMA, schema.field(DOCUMENT, SCHEMA, Codecs.TEXT.describe(schema)));
+        properties.put(
+                FORMAT, schema.field(DOCUMENT, FORMAT, Schema.object(Map.entry("const", Schema.text(name)))));
+        properties.put(
+                VERSION, schema.field(DOCUMENT, VERSION, Schema.object(Map.entry("const", number(version())))));
         if (minor > 0) {
             properties.put(
                     MINOR,
