@@ -23,6 +23,7 @@ public record Page(String path) {
     public static final Page CURVES = new Page("calc-core/CURVES.md");
     public static final Page DOCUMENTS = new Page("calc-core/DOCUMENTS.md");
     public static final Page EMBEDDING = new Page("calc-core/EMBEDDING.md");
+    public static final Page FIELDS = new Page("calc-core/FIELDS.md");
     public static final Page FINDINGS = new Page("calc-core/FINDINGS.md");
     public static final Page PLANNING = new Page("calc-core/PLANNING.md");
     public static final Page SIMULATION = new Page("calc-core/SIMULATION.md");

@@ -2,6 +2,8 @@ package org.gritwright.units;
 
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The one exception for input that can't be used: it names the field, the value with its unit, and what is accepted.
@@ -16,6 +18,7 @@ public final class InvalidInputException extends IllegalArgumentException {
     private final String field;
     private final String accepted;
     private final String value;
+    private final @Nullable String words;
 
     @SuppressWarnings("serial") // List.copyOf makes serializable lists
     private final List<String> arguments;
@@ -42,12 +45,18 @@ public final class InvalidInputException extends IllegalArgumentException {
      * @param arguments what the rule names, as the code says, for example "0 in" and "24 in"
      */
     public InvalidInputException(RefusalCode code, String field, String accepted, String value, String... arguments) {
-        this(code, field, accepted, value, List.of(Objects.requireNonNull(arguments, "arguments")));
+        this(code, field, accepted, value, List.of(Objects.requireNonNull(arguments, "arguments")), null);
     }
 
     private InvalidInputException(
-            RefusalCode code, String field, String accepted, String value, List<String> arguments) {
-        super(field + " must be " + accepted + ": " + value);
+            RefusalCode code,
+            String field,
+            String accepted,
+            String value,
+            List<String> arguments,
+            @Nullable String words) {
+        super(words == null ? field + " must be " + accepted + ": " + value : words);
+        this.words = words;
         this.code = Objects.requireNonNull(code, "code");
         this.field = Objects.requireNonNull(field, "field");
         this.accepted = Objects.requireNonNull(accepted, "accepted");
@@ -56,13 +65,27 @@ public final class InvalidInputException extends IllegalArgumentException {
     }
 
     /**
-     * The same refusal of what the caller knows by another name.
+     * The same refusal of what the caller knows by another name, without words of its own.
      *
      * @param field what the value is, in the trade's words
      * @return an exception with that field; rule, value, code, arguments and cause are kept
      */
     public InvalidInputException withField(String field) {
-        InvalidInputException same = new InvalidInputException(code, field, accepted, value, arguments);
+        return withCause(new InvalidInputException(code, field, accepted, value, arguments, null));
+    }
+
+    /**
+     * The same refusal with a message of its own, where what may have been meant is easier said than a rule.
+     *
+     * @param words the message, a sentence that names the value
+     * @return an exception with that message; field, rule, value, code, arguments and cause are kept
+     */
+    public InvalidInputException withWords(String words) {
+        return withCause(new InvalidInputException(
+                code, field, accepted, value, arguments, Objects.requireNonNull(words, "words")));
+    }
+
+    private InvalidInputException withCause(InvalidInputException same) {
         if (getCause() != null) {
             same.initCause(getCause());
         }
@@ -72,11 +95,20 @@ public final class InvalidInputException extends IllegalArgumentException {
     /**
      * The refusal in words.
      *
-     * @return "{@code field} must be {@code accepted}: {@code value}"
+     * @return "{@code field} must be {@code accepted}: {@code value}", or the words that it was given
      */
     @Override
     public String getMessage() {
         return Objects.requireNonNull(super.getMessage(), "message");
+    }
+
+    /**
+     * The message that says it better than the rule.
+     *
+     * @return the words that were given; none if the message is made of field, rule and value
+     */
+    public Optional<String> words() {
+        return Optional.ofNullable(words);
     }
 
     /**

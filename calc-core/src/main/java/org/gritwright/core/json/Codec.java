@@ -28,6 +28,9 @@ public interface Codec<T> {
     @Nullable
     T read(JsonNode node, Pointer pointer, Problems problems);
 
+    /** What is accepted, in words that follow "expected". */
+    String expected();
+
     /** Writes a value. */
     JsonNode write(T value);
 

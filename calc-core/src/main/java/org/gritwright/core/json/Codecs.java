@@ -58,11 +58,15 @@ public final class Codecs {
             text -> Require.text("text", text),
             Function.identity());
 
+    static final String AN_OBJECT = "an object";
+    private static final String AN_ARRAY = "an array";
+
     private static final int LONGEST_NAME = 200;
 
     /** A text by which people know something, so that what is said of it stays short enough to be read. */
     public static final Codec<String> NAME = new Functions<>(
             String.class.getName(),
+            "a text of at most " + LONGEST_NAME + " characters",
             (node, pointer, problems) -> {
                 String text = TEXT.read(node, pointer, problems);
                 if (text != null && length(text) > LONGEST_NAME) {
@@ -112,8 +116,12 @@ public final class Codecs {
             Object::toString);
 
     /** A quantity of whatever kind its unit has. */
-    public static final Codec<Quantity<?>> ANY_QUANTITY =
-            quantity("quantity", "quantity", "a number and a unit", "27.4 lb/rev", row -> true);
+    public static final Codec<Quantity<?>> ANY_QUANTITY = anyQuantity("a number and a unit", "2 in");
+
+    /** A quantity of whatever kind its unit has, asked for in other words. */
+    public static Codec<Quantity<?>> anyQuantity(String accepted, String example) {
+        return quantity("quantity", "quantity", accepted, example, row -> true);
+    }
 
     public static final Codec<Boolean> BOOLEAN = word(
             Boolean.class,
@@ -143,7 +151,11 @@ public final class Codecs {
     }
 
     private record Functions<T>(
-            String type, Reader<T> reader, Function<T, JsonNode> writer, Function<Schema, JsonNode> description)
+            String type,
+            String expected,
+            Reader<T> reader,
+            Function<T, JsonNode> writer,
+            Function<Schema, JsonNode> description)
             implements Codec<T> {
         @Override
         public @Nullable T read(JsonNode node, Pointer pointer, Problems problems) {
@@ -192,6 +204,7 @@ public final class Codecs {
         };
         return new Functions<>(
                 type,
+                expected,
                 reader,
                 value -> Schema.text(print.apply(value)),
                 schema -> schema.reference(name, () -> Schema.textOf(expected, regex)));
@@ -297,18 +310,22 @@ public final class Codecs {
     public static <E extends Enum<E>> Codec<E> choice(Class<E> type, List<E> all, Function<E, String> word) {
         Map<String, E> byWord = new LinkedHashMap<>();
         all.forEach(e -> byWord.put(word.apply(e), e));
+        String expected = "one of " + byWord.keySet();
         Reader<E> reader = (node, pointer, problems) -> {
-            boolean isText = node instanceof JsonNode.TextNode;
-            E value = node instanceof JsonNode.TextNode text ? byWord.get(text.text()) : null;
+            if (!(node instanceof JsonNode.TextNode text)) {
+                problems.add(ProblemCode.WRONG_TYPE, pointer, expected, node);
+                return null;
+            }
+            E value = byWord.get(text.text());
             if (value == null) {
-                ProblemCode code = isText ? ProblemCode.UNKNOWN_WORD : ProblemCode.WRONG_TYPE;
-                problems.add(code, pointer, "one of " + byWord.keySet(), node);
+                problems.unknownWord(pointer, byWord.keySet(), text);
             }
             return value;
         };
         List<JsonNode> words = byWord.keySet().stream().map(Schema::text).toList();
         return new Functions<>(
                 type.getName(),
+                expected,
                 reader,
                 value -> Schema.text(word.apply(value)),
                 schema -> Schema.object(Map.entry("enum", Schema.array(words))));
@@ -325,7 +342,11 @@ public final class Codecs {
             return null;
         };
         return new Functions<>(
-                type.getName(), reader, value -> new JsonNode.WordNode(value.toString()), schema -> description);
+                type.getName(),
+                expected,
+                reader,
+                value -> new JsonNode.WordNode(value.toString()),
+                schema -> description);
     }
 
     /** A value that is written as another one; what the other can't become is a problem. */
@@ -339,7 +360,8 @@ public final class Codecs {
                 return null;
             }
         };
-        return new Functions<>(type, reader, value -> written.write(write.apply(value)), written::describe);
+        return new Functions<>(
+                type, written.expected(), reader, value -> written.write(write.apply(value)), written::describe);
     }
 
     static <V> Codec<Optional<V>> optional(Codec<V> codec) {
@@ -350,7 +372,7 @@ public final class Codecs {
     public static <T> Codec<List<T>> listOf(Codec<T> item) {
         Reader<List<T>> reader = (node, pointer, problems) -> {
             if (!(node instanceof JsonNode.ArrayNode array)) {
-                problems.add(ProblemCode.WRONG_TYPE, pointer, "an array", node);
+                problems.add(ProblemCode.WRONG_TYPE, pointer, AN_ARRAY, node);
                 return null;
             }
             List<T> values = new ArrayList<>();
@@ -361,6 +383,7 @@ public final class Codecs {
         };
         return new Functions<>(
                 Codec.typeName(List.class, item.type()),
+                AN_ARRAY,
                 reader,
                 values ->
                         new JsonNode.ArrayNode(values.stream().map(item::write).toList()),
@@ -388,18 +411,50 @@ public final class Codecs {
             }
             return values;
         };
-        return new Functions<>(list.type(), reader, list::write, list::describe);
+        return new Functions<>(list.type(), list.expected(), reader, list::write, list::describe);
+    }
+
+    /**
+     * A list that isn't empty.
+     *
+     * @param accepted what is accepted, in words
+     */
+    public static <T> Codec<List<T>> notEmpty(Codec<List<T>> list, String accepted) {
+        Reader<List<T>> reader = (node, pointer, problems) -> {
+            if (node instanceof JsonNode.ArrayNode array && array.items().isEmpty()) {
+                problems.add(ProblemCode.NOT_ACCEPTED, pointer, accepted, "none");
+                return null;
+            }
+            return list.read(node, pointer, problems);
+        };
+        return new Functions<>(list.type(), accepted, reader, list::write, schema -> {
+            Map<String, JsonNode> described =
+                    new LinkedHashMap<>(((JsonNode.ObjectNode) list.describe(schema)).fields());
+            described.put("minItems", new JsonNode.WordNode("1"));
+            return new JsonNode.ObjectNode(described);
+        });
     }
 
     /** A map by name, in the order of the names. */
     public static <T> Codec<Map<String, T>> mapOf(Codec<T> value) {
+        return mapOf(value, any -> value);
+    }
+
+    /**
+     * A map by name, in the order of the names.
+     *
+     * @param value how a value is written and described
+     * @param byName how it is read, which may know more of what a name stands for
+     */
+    public static <T> Codec<Map<String, T>> mapOf(Codec<T> value, Function<String, Codec<T>> byName) {
         Reader<Map<String, T>> reader = (node, pointer, problems) -> {
             if (!(node instanceof JsonNode.ObjectNode object)) {
-                problems.add(ProblemCode.WRONG_TYPE, pointer, "an object", node);
+                problems.add(ProblemCode.WRONG_TYPE, pointer, AN_OBJECT, node);
                 return null;
             }
             Map<String, T> values = new TreeMap<>();
-            object.fields().forEach((name, one) -> values.put(name, value.read(one, pointer.at(name), problems)));
+            object.fields()
+                    .forEach((name, one) -> values.put(name, byName.apply(name).read(one, pointer.at(name), problems)));
             return values.containsValue(null) ? null : values;
         };
         Function<Map<String, T>, JsonNode> writer = values -> {
@@ -409,6 +464,7 @@ public final class Codecs {
         };
         return new Functions<>(
                 Codec.typeName(Map.class, String.class.getName(), value.type()),
+                AN_OBJECT,
                 reader,
                 writer,
                 schema -> Schema.object(
@@ -433,6 +489,7 @@ public final class Codecs {
             String type, Codec<T> usual, Codec<T> other, Class<? extends JsonNode> node, Class<?> value) {
         return new Functions<>(
                 type,
+                usual.expected(),
                 (read, pointer, problems) -> (node.isInstance(read) ? other : usual).read(read, pointer, problems),
                 written -> (value.isInstance(written) ? other : usual).write(written),
                 schema -> Schema.object(

@@ -27,6 +27,7 @@ import org.gritwright.core.document.ProblemCode;
 import org.gritwright.core.document.RejectedDocumentException;
 import org.gritwright.units.InvalidInputException;
 import org.gritwright.units.RefusalCode;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The only class that knows Jackson: bytes to {@link JsonNode} and back.
@@ -39,12 +40,14 @@ public final class JsonText {
     private final JsonParser parser;
     private final DocumentLimits limits;
     private final Problems problems;
+    private final Places places;
     private int nodes;
 
-    private JsonText(JsonParser parser, DocumentLimits limits, Problems problems) {
+    private JsonText(JsonParser parser, DocumentLimits limits, Problems problems, Places places) {
         this.parser = parser;
         this.limits = limits;
         this.problems = problems;
+        this.places = places;
     }
 
     /** More of something than the limits allow. */
@@ -81,19 +84,19 @@ public final class JsonText {
         }
         PushbackInputStream whole = new PushbackInputStream(in, start.length + 1);
         whole.unread(start);
-        try (JsonParser parser = factory.createParser(new BoundedStream(whole, limits.bytes()))) {
+        FollowedStream text = new FollowedStream(whole);
+        Places places = new Places();
+        problems.follow(text, places);
+        try (JsonParser parser = factory.createParser(new BoundedStream(text, limits.bytes()))) {
             parser.nextToken();
             if (parser.currentToken() == null) {
                 problems.add(ProblemCode.NOT_JSON, Pointer.ROOT, "a JSON document", "nothing");
                 throw problems.rejected();
             }
-            JsonNode node = new JsonText(parser, limits, problems).node(Pointer.ROOT);
+            JsonNode node = new JsonText(parser, limits, problems, places).node(Pointer.ROOT, null, offset(parser));
             if (parser.nextToken() != null) {
-                problems.add(
-                        ProblemCode.NOT_JSON,
-                        Pointer.ROOT,
-                        "one JSON document",
-                        "more text after it" + place(parser.currentTokenLocation()));
+                problems.addAt(
+                        offset(parser), ProblemCode.NOT_JSON, Pointer.ROOT, "one JSON document", "more text after it");
             }
             return node;
         } catch (BoundedStream.TooLongException e) {
@@ -101,18 +104,14 @@ public final class JsonText {
             throw problems.rejected();
         } catch (StreamConstraintsException e) {
             String most = "at most " + limits.depth() + " levels and " + limits.textLength() + " characters a text";
-            problems.add(ProblemCode.TOO_LARGE, Pointer.ROOT, most, e.getOriginalMessage() + place(e.getLocation()));
+            problems.addAt(offset(e), ProblemCode.TOO_LARGE, Pointer.ROOT, most, e.getOriginalMessage());
             throw problems.rejected();
         } catch (TooManyException e) {
-            problems.add(
-                    ProblemCode.TOO_LARGE, Pointer.ROOT, e.accepted, e.getOriginalMessage() + place(e.getLocation()));
+            problems.addAt(offset(e), ProblemCode.TOO_LARGE, Pointer.ROOT, e.accepted, e.getOriginalMessage());
             throw problems.rejected();
         } catch (JsonProcessingException e) {
-            problems.add(
-                    ProblemCode.NOT_JSON,
-                    Pointer.ROOT,
-                    "JSON (RFC 8259)",
-                    e.getOriginalMessage() + place(e.getLocation()));
+            BrokenJson broken = BrokenJson.of(e, text, places);
+            problems.addAt(broken.offset(), ProblemCode.NOT_JSON, Pointer.ROOT, "JSON (RFC 8259)", broken.found());
             throw problems.rejected();
         }
     }
@@ -123,15 +122,32 @@ public final class JsonText {
         return bytes.indexOf(0) < 0 && !bytes.startsWith("\u00fe\u00ff") && !bytes.startsWith("\u00ff\u00fe");
     }
 
-    private static String place(JsonLocation location) {
-        return location == null ? "" : ", at line " + location.getLineNr() + ", column " + location.getColumnNr();
+    private static long offset(JsonParser parser) {
+        return parser.currentTokenLocation().getByteOffset();
     }
 
-    private JsonNode node(Pointer pointer) throws IOException {
+    private static long offset(JsonProcessingException thrown) {
+        return thrown.getLocation() == null ? -1 : thrown.getLocation().getByteOffset();
+    }
+
+    /**
+     * The value that begins with the current token.
+     *
+     * @param name the name of the field that it is in, if it is in one
+     * @param offset where it begins, with its name
+     */
+    private JsonNode node(Pointer pointer, @Nullable String name, long offset) throws IOException {
         nodes++;
         if (nodes > limits.nodes()) {
             throw tooMany("at most " + limits.nodes() + " values", "more");
         }
+        int number = places.begin(name, offset);
+        JsonNode node = node(pointer);
+        places.end(number);
+        return node;
+    }
+
+    private JsonNode node(Pointer pointer) throws IOException {
         JsonToken token = parser.currentToken();
         if (token == JsonToken.START_OBJECT) {
             return object(pointer);
@@ -155,11 +171,12 @@ public final class JsonText {
             if (name.length() > limits.nameLength()) {
                 throw tooMany("at most " + limits.nameLength() + " characters a name", "a name of " + name.length());
             }
+            long offset = offset(parser);
             parser.nextToken();
             Pointer at = pointer.at(name);
-            JsonNode value = node(at);
+            JsonNode value = node(at, name, offset);
             if (fields.putIfAbsent(name, value) != null) {
-                problems.add(ProblemCode.REPEATED_NAME, at, "each name once", "\"" + name + "\" again");
+                problems.addAt(offset, ProblemCode.REPEATED_NAME, at, "each name once", "\"" + name + "\" again");
             }
         }
         return new JsonNode.ObjectNode(fields);
@@ -168,7 +185,7 @@ public final class JsonText {
     private JsonNode array(Pointer pointer) throws IOException {
         List<JsonNode> items = new ArrayList<>();
         while (parser.nextToken() != JsonToken.END_ARRAY) {
-            items.add(node(pointer.at(items.size())));
+            items.add(node(pointer.at(items.size()), null, offset(parser)));
         }
         return new JsonNode.ArrayNode(items);
     }

@@ -59,7 +59,7 @@ public final class ObjectCodec<T> implements Codec<T> {
     @Override
     public @Nullable T read(JsonNode node, Pointer pointer, Problems problems) {
         if (!(node instanceof JsonNode.ObjectNode object)) {
-            problems.add(ProblemCode.WRONG_TYPE, pointer, "an object", node);
+            problems.add(ProblemCode.WRONG_TYPE, pointer, expected(), node);
             return null;
         }
         Map<String, JsonNode> given = object.fields();
@@ -73,7 +73,7 @@ public final class ObjectCodec<T> implements Codec<T> {
             if (part != null) {
                 value = slot.codec().read(part, pointer.at(slot.name()), problems);
             } else if (slot.isRequired()) {
-                problems.add(ProblemCode.MISSING_FIELD, pointer.at(slot.name()), "a value", "nothing");
+                problems.missing(pointer.at(slot.name()), slot.codec().expected());
             }
             values[slot.index()] = value;
             complete &= value != null;
@@ -99,6 +99,11 @@ public final class ObjectCodec<T> implements Codec<T> {
     }
 
     @Override
+    public String expected() {
+        return Codecs.AN_OBJECT;
+    }
+
+    @Override
     public JsonNode write(T value) {
         Map<String, JsonNode> written = new LinkedHashMap<>();
         for (RecordShape.Slot slot : shape.slots()) {
@@ -117,7 +122,7 @@ public final class ObjectCodec<T> implements Codec<T> {
 
     public JsonNode definition(Schema schema) {
         Map<String, JsonNode> properties = new LinkedHashMap<>();
-        shape.slots().forEach(slot -> properties.put(slot.name(), slot.codec().describe(schema)));
+        shape.slots().forEach(slot -> properties.put(slot.name(), schema.field(name, slot.name(), slot.codec().describe(schema))));
         List<String> required = shape.slots().stream()
                 .filter(RecordShape.Slot::isRequired)
                 .map(RecordShape.Slot::name)

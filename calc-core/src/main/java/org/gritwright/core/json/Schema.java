@@ -3,6 +3,7 @@ package org.gritwright.core.json;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 import java.util.function.Supplier;
 
@@ -11,6 +12,34 @@ public final class Schema {
     private static final String DIALECT = "https://json-schema.org/draft/2020-12/schema";
 
     private final Map<String, JsonNode> definitions = new TreeMap<>();
+    private final Words words;
+
+    /** What fields mean. */
+    public interface Words {
+        /** What a field of an object means, if there are words for it. */
+        Optional<String> of(String object, String field);
+    }
+
+    public Schema(Words words) {
+        this.words = words;
+    }
+
+    /**
+     * The description of a field with what it means.
+     *
+     * @param object the name of the object's definition
+     * @param type what is accepted there
+     */
+    public JsonNode field(String object, String field, JsonNode type) {
+        return words.of(object, field)
+                .<JsonNode>map(meaning -> {
+                    Map<String, JsonNode> described = new LinkedHashMap<>();
+                    described.put("description", text(meaning));
+                    described.putAll(((JsonNode.ObjectNode) type).fields());
+                    return new JsonNode.ObjectNode(described);
+                })
+                .orElse(type);
+    }
 
     /** A reference to a definition, which is made when it is asked for first. */
     public JsonNode reference(String name, Supplier<JsonNode> definition) {

@@ -15,6 +15,7 @@ import org.gritwright.core.document.DocumentLimits;
 import org.gritwright.core.document.ProblemCode;
 import org.gritwright.core.document.RejectedDocumentException;
 import org.gritwright.core.fleet.day.FleetDay;
+import org.gritwright.core.json.Codecs;
 import org.gritwright.core.json.JsonNode;
 import org.gritwright.core.json.JsonText;
 import org.gritwright.core.json.Migrating;
@@ -33,6 +34,9 @@ import org.jspecify.annotations.Nullable;
  * numbers without unit, quantities of another kind, and files past the limits, and lists everything it finds with JSON
  * pointers. Formats keep their name. A document of an older version is read as one of the newest; one of a newer version
  * is refused with a problem that says so.
+ *
+ * <p>A document may begin with {@code "$schema"}, the place of a schema, for whoever types it in an editor. That is read over
+ * and not written.
  *
  * <p>This alone needs Jackson (jackson-core 2.15 or any later 2.x) on the class path or module path. Immutable,
  * thread-safe.
@@ -54,6 +58,12 @@ public final class Document<T> {
     private static final String FORMAT = "format";
     private static final String VERSION = "formatVersion";
     private static final String MINOR = "formatMinor";
+
+    /** Where editors look for the schema by which they complete what is typed. It says nothing about the document. */
+    private static final String SCHEMA = "$schema";
+
+    /** What the words for these fields are filed under. */
+    private static final String DOCUMENT = "document";
 
     private final String name;
     private final int minor;
@@ -128,9 +138,10 @@ public final class Document<T> {
         Problems problems = new Problems(limits);
         JsonNode node = JsonText.read(in, limits, problems);
         if (!(node instanceof JsonNode.ObjectNode root)) {
-            problems.add(ProblemCode.WRONG_TYPE, Pointer.ROOT, "an object", node);
+            problems.add(ProblemCode.WRONG_TYPE, Pointer.ROOT, codec.expected(), node);
             throw problems.rejected();
         }
+        problems.about(pointer -> Trucks.at(root, pointer));
         migrate(root, takeVersion(root, problems), problems);
         T document = codec.read(root, Pointer.ROOT, problems);
         problems.throwIfAny();
@@ -191,11 +202,14 @@ public final class Document<T> {
      * @return the schema
      */
     public String schema() {
-        Schema schema = new Schema();
+        Schema schema = new Schema(FieldWords.read());
         JsonNode.ObjectNode definition = (JsonNode.ObjectNode) codec.definition(schema);
         Map<String, JsonNode> properties = new LinkedHashMap<>();
-        properties.put(FORMAT, Schema.object(Map.entry("const", Schema.text(name))));
-        properties.put(VERSION, Schema.object(Map.entry("const", number(version()))));
+        properties.put(SCHEMA, schema.field(DOCUMENT, SCHEMA, Codecs.TEXT.describe(schema)));
+        properties.put(
+                FORMAT, schema.field(DOCUMENT, FORMAT, Schema.object(Map.entry("const", Schema.text(name)))));
+        properties.put(
+                VERSION, schema.field(DOCUMENT, VERSION, Schema.object(Map.entry("const", number(version())))));
         if (minor > 0) {
             properties.put(
                     MINOR,
@@ -228,6 +242,10 @@ public final class Document<T> {
     }
 
     private int takeVersion(JsonNode.ObjectNode root, Problems problems) throws RejectedDocumentException {
+        JsonNode schema = root.fields().remove(SCHEMA);
+        if (schema != null) {
+            Codecs.TEXT.read(schema, Pointer.ROOT.at(SCHEMA), problems);
+        }
         JsonNode format = root.fields().remove(FORMAT);
         boolean isOurs = Schema.text(name).equals(format);
         if (!isOurs) {

@@ -70,6 +70,11 @@ final class FindingCodec implements Codec<Finding> {
     }
 
     @Override
+    public String expected() {
+        return "an object";
+    }
+
+    @Override
     public String type() {
         return Finding.class.getTypeName();
     }
@@ -77,7 +82,7 @@ final class FindingCodec implements Codec<Finding> {
     @Override
     public @Nullable Finding read(JsonNode node, Pointer pointer, Problems problems) {
         if (!(node instanceof JsonNode.ObjectNode object)) {
-            problems.add(ProblemCode.WRONG_TYPE, pointer, "an object", node);
+            problems.add(ProblemCode.WRONG_TYPE, pointer, expected(), node);
             return null;
         }
         boolean complete = hasAllFields(object.fields(), FIELDS, List.of(ARGUMENTS), pointer, problems);
@@ -101,7 +106,7 @@ final class FindingCodec implements Codec<Finding> {
         if (node instanceof JsonNode.ObjectNode object) {
             written = object.fields();
         } else if (node != null) {
-            problems.add(ProblemCode.WRONG_TYPE, pointer, "an object", node);
+            problems.add(ProblemCode.WRONG_TYPE, pointer, expected(), node);
             return null;
         } else if (!slots.isEmpty()) {
             problems.add(ProblemCode.MISSING_FIELD, pointer, "a value", "nothing");

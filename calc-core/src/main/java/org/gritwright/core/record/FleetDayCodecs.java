@@ -2,6 +2,7 @@ package org.gritwright.core.record;
 
 import static org.gritwright.core.json.Codecs.VERSION;
 import static org.gritwright.core.json.Codecs.mapped;
+import static org.gritwright.core.json.Codecs.notEmpty;
 import static org.gritwright.core.json.Codecs.uniqueListOf;
 import static org.gritwright.core.json.Field.inlined;
 import static org.gritwright.core.json.Field.optional;
@@ -194,7 +195,11 @@ final class FleetDayCodecs {
             withDefault("allowances", BOOK.get(CatchAllowances.class), CatchAllowances.NONE),
             required("scales", uniqueListOf(BOOK.get(Scale.class), "scale id", Scale::id, "id")),
             required("materials", uniqueListOf(BOOK.get(Material.class), "material name", Material::name, "name")),
-            required("trucks", uniqueListOf(BOOK.get(TruckDay.class), "truck id", TruckDay::id, "id")));
+            required(
+                    "trucks",
+                    notEmpty(
+                            uniqueListOf(BOOK.get(TruckDay.class), "truck id", TruckDay::id, "id"),
+                            "one truck or more")));
 
     private FleetDayCodecs() {}
 }

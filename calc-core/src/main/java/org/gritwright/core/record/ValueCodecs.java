@@ -1,8 +1,10 @@
 package org.gritwright.core.record;
 
 import java.util.Arrays;
+import java.util.HashMap;
 import java.util.Map;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import javax.measure.Quantity;
 import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Length;
@@ -10,11 +12,17 @@ import org.gritwright.core.calibration.FactorForm;
 import org.gritwright.core.calibration.Since;
 import org.gritwright.core.json.Codec;
 import org.gritwright.core.json.Codecs;
+import org.gritwright.core.metering.BuiltInTypes;
+import org.gritwright.core.spi.Parameter;
 import org.gritwright.core.spi.Setting;
+import org.gritwright.core.spi.SpreaderType;
+import org.gritwright.core.spi.TypeRegistry;
 import org.gritwright.core.weighing.AccuracyClass;
 import org.gritwright.core.weighing.ScaleAccuracy;
 import org.gritwright.units.Amounts;
+import org.gritwright.units.InvalidInputException;
 import org.gritwright.units.SpreadingUnits;
+import org.gritwright.units.UnitSymbol;
 
 /** Codecs of the trade's values that stand in several objects. */
 final class ValueCodecs {
@@ -49,7 +57,7 @@ final class ValueCodecs {
                     since.time().map(Codecs::format).orElseGet(() -> since.day().toString()));
 
     /** The parameters of a conveyor or gate: a quantity each, or a list of quantities. */
-    static final Codec<Map<String, Object>> PARAMETERS = Codecs.mapOf(Codecs.oneOrSeveral(Codecs.ANY_QUANTITY));
+    static final Codec<Map<String, Object>> PARAMETERS = parameters();
 
     private static final String PROPER_PART = "above 0 % and below 100 %";
 
@@ -75,6 +83,38 @@ final class ValueCodecs {
             ValueCodecs::printAccuracy);
 
     private ValueCodecs() {}
+
+    /** Which type they belong to isn't known yet, but those of the built-in types have names that say what they are. */
+    private static Codec<Map<String, Object>> parameters() {
+        Codec<Object> any = Codecs.oneOrSeveral(Codecs.ANY_QUANTITY);
+        Map<String, Codec<Object>> known = new HashMap<>();
+        TypeRegistry types = BuiltInTypes.registry();
+        Stream.<SpreaderType>concat(types.conveyors().stream(), types.gates().stream())
+                .flatMap(type -> type.parameters().stream())
+                .forEach(parameter -> known.put(parameter.name(), Codecs.oneOrSeveral(quantity(parameter))));
+        return Codecs.mapOf(any, name -> known.getOrDefault(name, any));
+    }
+
+    private static <Q extends Quantity<Q>> Quantity<Q> example(Parameter<Q> parameter) {
+        Quantity<Q> usual = Amounts.of(
+                parameter.isWhole() ? 8 : 2,
+                UnitSymbol.ofKind(parameter.kind()).get(0).unit());
+        try {
+            return parameter.check(usual);
+        } catch (InvalidInputException e) {
+            return parameter.lowest();
+        }
+    }
+
+    private static Codec<Quantity<?>> quantity(Parameter<?> parameter) {
+        String example = Amounts.format(example(parameter));
+        boolean isBare = parameter.lowest().getUnit().equals(SpreadingUnits.ONE);
+        return Codecs.anyQuantity(
+                isBare
+                        ? "a number in quotation marks"
+                        : "a " + UnitSymbol.kindName(parameter.kind()) + " with its unit",
+                example);
+    }
 
     private static boolean isProperPart(double percent) {
         return percent > 0 && percent < 100;

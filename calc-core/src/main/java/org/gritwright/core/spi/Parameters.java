@@ -13,6 +13,7 @@ import java.util.stream.Collectors;
 import javax.measure.Quantity;
 import org.gritwright.units.Amounts;
 import org.gritwright.units.InvalidInputException;
+import org.gritwright.units.check.NearestName;
 import org.gritwright.units.check.Require;
 import org.jspecify.annotations.Nullable;
 

@@ -11,6 +11,7 @@ import java.util.ServiceLoader;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import org.gritwright.units.InvalidInputException;
+import org.gritwright.units.check.NearestName;
 
 /**
  * The conveyor and gate types an application knows: an ordinary immutable object that is made from lists, from service
@@ -175,7 +176,13 @@ public final class TypeRegistry {
                             .limit(MOST_NAMED)
                             .map(RejectedType::toString)
                             .collect(Collectors.joining("; ", " (left out: ", more + ")"));
-            throw new InvalidInputException(field, "one of the registry: " + known + leftOut, id.toString());
+            InvalidInputException unknown =
+                    new InvalidInputException(field, "one of the registry: " + known + leftOut, id.toString());
+            throw NearestName.of(
+                            id.toString(),
+                            types.keySet().stream().map(TypeId::toString).toList())
+                    .map(near -> unknown.withWords(unknown.getMessage() + "; did you mean " + near + "?"))
+                    .orElse(unknown);
         }
         return type;
     }

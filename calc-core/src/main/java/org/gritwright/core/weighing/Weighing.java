@@ -6,6 +6,7 @@ import javax.measure.Unit;
 import javax.measure.quantity.Mass;
 import org.gritwright.units.Amounts;
 import org.gritwright.units.InvalidInputException;
+import org.gritwright.units.RefusalCode;
 import org.gritwright.units.check.Require;
 
 /**
@@ -26,10 +27,15 @@ public record Weighing(String container, Quantity<Mass> gross, Quantity<Mass> ta
         Require.notNegative("tare of container " + container, Mass.class, tare);
         Require.notNegative("gross of container " + container, Mass.class, gross);
         if (decimal(gross, gross.getUnit()).compareTo(decimal(tare, gross.getUnit())) < 0) {
+            String written = Amounts.format(gross);
+            String empty = Amounts.format(tare);
             throw new InvalidInputException(
-                    "gross of container " + container,
-                    "at least its tare, " + Amounts.format(tare),
-                    Amounts.format(gross));
+                            RefusalCode.INCONSISTENT,
+                            "gross of container " + container,
+                            "at least its tare, " + empty,
+                            written,
+                            empty)
+                    .withWords(container + ": gross " + written + " is below its tare " + empty + ". Swapped?");
         }
     }
 

@@ -19,6 +19,7 @@ import org.gritwright.core.document.Problem;
 import org.gritwright.core.document.RejectedDocumentException;
 import org.gritwright.core.fleet.day.FleetDay;
 import org.gritwright.core.fleet.day.TruckDay;
+import org.gritwright.core.json.DocumentRefusals;
 import org.gritwright.units.Amounts;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
@@ -40,7 +41,7 @@ class DocumentRefusalTest {
                 RejectedDocumentException.class,
                 () -> Document.FLEET_DAY.read(new ByteArrayInputStream(text.getBytes(StandardCharsets.UTF_8)), limits));
         assertThat(refused).as("refusal").isNotNull();
-        return refused.problems();
+        return DocumentRefusals.withoutPlaces(refused);
     }
 
     /** Puts one text for another, and proves that there was something to replace. */
@@ -252,7 +253,7 @@ class DocumentRefusalTest {
                 .containsExactly("JSON (RFC 8259)");
         assertThat(problems(GOOD.replace("\"day\"", "// a comment\n\"day\"")))
                 .extracting(Problem::found)
-                .allMatch(found -> found.contains("line 4, column"));
+                .containsExactly("a comment, which JSON doesn't have");
         assertThat(problems(GOOD.replace("true", "NaN"))).hasSize(1);
         assertThat(problems(GOOD.replace("\"day\"", "'day'"))).hasSize(1);
     }
@@ -384,7 +385,8 @@ class DocumentRefusalTest {
                 RejectedDocumentException.class,
                 () -> Document.FLEET_DAY.read(new ByteArrayInputStream(GOOD.getBytes(Charset.forName(encoding)))));
 
-        assertThat(refused.problems()).containsExactly(new Problem("not-json", "", "UTF-8", "another encoding"));
+        assertThat(DocumentRefusals.withoutPlaces(refused))
+                .containsExactly(new Problem("not-json", "", "UTF-8", "another encoding"));
     }
 
     @Test

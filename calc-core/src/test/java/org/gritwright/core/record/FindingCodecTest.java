@@ -276,7 +276,7 @@ class FindingCodecTest {
 
     @Example
     void theSchemaKnowsTheArgumentsOfEachCode() {
-        Schema definitions = new Schema();
+        Schema definitions = new Schema(FieldWords.read());
         JsonNode root = CODEC.describe(definitions);
         com.networknt.schema.Schema schema = SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12)
                 .getSchema(text(definitions.document("finding", root)), InputFormat.JSON);

@@ -72,7 +72,8 @@ final class FleetDays {
     static Arbitrary<FleetDay> any() {
         Arbitrary<List<Scale>> scales = scale().list().ofMaxSize(3).uniqueElements(Scale::id);
         Arbitrary<List<Material>> materials = material().list().ofMaxSize(3).uniqueElements(Material::name);
-        Arbitrary<List<TruckDay>> trucks = truck().list().ofMaxSize(3).uniqueElements(TruckDay::id);
+        Arbitrary<List<TruckDay>> trucks =
+                truck().list().ofMinSize(1).ofMaxSize(3).uniqueElements(TruckDay::id);
         return Combinators.combine(
                         dates(),
                         dates(),

@@ -122,19 +122,6 @@ class ParametersTest {
     }
 
     @Test
-    void ofTwoNamesThatAreNearTheNearerOneIsNamed() {
-        assertThat(NearestName.of("pitcher", List.of("pi", "pitcheers", "pitchers")))
-                .contains("pitchers");
-        assertThat(NearestName.of("pithc", List.of("pitch"))).contains("pitch");
-        assertThat(NearestName.of("teht", List.of("teeth")))
-                .as("two of five letters")
-                .contains("teeth");
-        assertThat(NearestName.of("weit", List.of("wide")))
-                .as("two of four letters")
-                .isEmpty();
-    }
-
-    @Test
     void canNotBeChanged() {
         List<Quantity<?>> steps = new ArrayList<>(List.of(inches(1), inches(2)));
         Parameters parameters = Parameters.of(List.of(STEPS), Map.of("steps", steps));

@@ -35,8 +35,7 @@ class WeighingTest {
     @Test
     void namesTheContainerInEveryError() {
         assertRefused(
-                "gross of container A must be at least its tare, 4 lb: 3.5 lb",
-                () -> new Weighing("A", pounds(3.5), pounds(4)));
+                "A: gross 3.5 lb is below its tare 4 lb. Swapped?", () -> new Weighing("A", pounds(3.5), pounds(4)));
         assertRefused("tare of container A must be 0 or more: -4 lb", () -> new Weighing("A", pounds(3), pounds(-4)));
         assertRefused("gross of container A must be 0 or more: -3 lb", () -> new Weighing("A", pounds(-3), pounds(0)));
         assertRefused("container must be a text that is not blank: \"\"", () -> new Weighing("", pounds(3), pounds(0)));

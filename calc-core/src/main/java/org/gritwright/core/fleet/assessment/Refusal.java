@@ -1,5 +1,6 @@
 package org.gritwright.core.fleet.assessment;
 
+import java.util.Optional;
 import org.gritwright.units.InvalidInputException;
 import org.gritwright.units.check.Require;
 
@@ -12,17 +13,33 @@ import org.gritwright.units.check.Require;
  * @param field what the value is, in the trade's words
  * @param accepted what would be accepted, worded to follow "must be"
  * @param value the offending value with its unit
+ * @param words a sentence that says it better than field, rule and value; none if they say it
  */
-public record Refusal(String pointer, String subject, String field, String accepted, String value) {
+public record Refusal(
+        String pointer, String subject, String field, String accepted, String value, Optional<String> words) {
     /** What was written down, or thrown, may be long; a person needs to recognize it. */
     private static final int LONGEST = 1000;
 
     /** Checks that all are given, and shortens what is longer than 1000 characters. */
     public Refusal {
-        Require.given(Refusal.class, pointer, subject, field, accepted, value);
+        Require.given(Refusal.class, pointer, subject, field, accepted, value, words);
         field = shortened(field);
         accepted = shortened(accepted);
         value = shortened(value);
+        words = words.map(Refusal::shortened);
+    }
+
+    /**
+     * A refusal that field, rule and value say.
+     *
+     * @param pointer as of the record
+     * @param subject as of the record
+     * @param field as of the record
+     * @param accepted as of the record
+     * @param value as of the record
+     */
+    public Refusal(String pointer, String subject, String field, String accepted, String value) {
+        this(pointer, subject, field, accepted, value, Optional.empty());
     }
 
     private static String shortened(String text) {
@@ -32,7 +49,7 @@ public record Refusal(String pointer, String subject, String field, String accep
     /** Also what nobody expected to be thrown is the trouble of one truck and not of the day. */
     static Refusal of(String pointer, String subject, RuntimeException thrown) {
         return thrown instanceof InvalidInputException refused
-                ? new Refusal(pointer, subject, refused.field(), refused.accepted(), refused.value())
+                ? new Refusal(pointer, subject, refused.field(), refused.accepted(), refused.value(), refused.words())
                 : new Refusal(pointer, subject, "result", "one that can be computed", thrown.toString());
     }
 
@@ -42,7 +59,8 @@ public record Refusal(String pointer, String subject, String field, String accep
      * @return for example "catch of 08:40: gate setting must be within 0 m to 1 m: 50 in"
      */
     public String sentence() {
-        return (subject.isEmpty() ? "" : subject + ": ") + field + " must be " + accepted + ": " + value;
+        return (subject.isEmpty() ? "" : subject + ": ")
+                + words.orElseGet(() -> field + " must be " + accepted + ": " + value);
     }
 
     /**

@@ -40,6 +40,7 @@ import org.gritwright.core.verification.VerificationCatch;
 import org.gritwright.core.weighing.CaughtMass;
 import org.gritwright.core.weighing.Weighing;
 import org.gritwright.units.InvalidInputException;
+import org.gritwright.units.RefusalCode;
 
 /**
  * Turns one truck's entries into values to compute with, and collects every reason why an entry can't be used. What
@@ -291,8 +292,9 @@ final class TruckReader {
                                 one.indicated().get(),
                                 one.indicatedStep()
                                         .orElseThrow(() -> new InvalidInputException(
-                                                "step of the indicated mass",
-                                                "given with the indicated mass",
+                                                RefusalCode.MISSING,
+                                                "indicatedStep, the step in which the display shows mass,",
+                                                "given with indicated, for example \"1 lb\"",
                                                 "nothing"))));
     }
 

@@ -2,9 +2,11 @@ package org.gritwright.core.fleet.day;
 
 import static java.util.Optional.empty;
 
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
-import java.util.stream.Stream;
 import javax.measure.Quantity;
 import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Time;
@@ -178,10 +180,8 @@ public record CountEntry(
         boolean readings = start.isPresent() && stop.isPresent();
         boolean byEye = revolutions.isPresent() && standardUncertainty.isPresent();
         boolean timed = shaftSpeed.isPresent() && time.isPresent();
-        long parts = Stream.of(
-                        pulses, start, stop, modulus, revolutions, standardUncertainty, shaftSpeed, setting, time)
-                .filter(Optional::isPresent)
-                .count();
+        List<String> given = given();
+        int parts = given.size();
         if (pulses.isPresent() && parts == 1) {
             return new ShaftCount.Pulses(pulses.get());
         }
@@ -199,9 +199,28 @@ public record CountEntry(
         }
         throw new InvalidInputException(
                 "count",
-                "pulses; or start and stop; or revolutions and their standard uncertainty; or shaft speed and time; or"
-                        + " control setting and time",
-                "a mixture of " + parts + " numbers");
+                "pulses; or start and stop; or revolutions and standardUncertainty; or shaftSpeed and time; or setting"
+                        + " and time"
+                        + (given.equals(List.of("revolutions")) ? "; for example standardUncertainty 0.1 rev" : ""),
+                given.isEmpty() ? "nothing" : String.join(" and ", given) + (given.size() == 1 ? " alone" : ""));
+    }
+
+    /** The fields that were written down. */
+    private List<String> given() {
+        Map<String, Optional<?>> all = new LinkedHashMap<>();
+        all.put("pulses", pulses);
+        all.put("start", start);
+        all.put("stop", stop);
+        all.put("modulus", modulus);
+        all.put("revolutions", revolutions);
+        all.put("standardUncertainty", standardUncertainty);
+        all.put("shaftSpeed", shaftSpeed);
+        all.put("setting", setting);
+        all.put("time", time);
+        return all.entrySet().stream()
+                .filter(field -> field.getValue().isPresent())
+                .map(Map.Entry::getKey)
+                .toList();
     }
 
     private static <T> Optional<T> given(String name, T value) {

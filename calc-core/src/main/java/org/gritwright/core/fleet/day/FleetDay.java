@@ -29,7 +29,7 @@ import org.gritwright.units.check.Require;
  * @param scales the scales in use
  * @param materials the materials in use
  * @param plan what the day is to be planned for; none if nobody plans it
- * @param trucks the trucks
+ * @param trucks the trucks, one or more
  */
 public record FleetDay(
         LocalDate day,
@@ -44,7 +44,11 @@ public record FleetDay(
         Optional<PlanEntry> plan,
         List<TruckDay> trucks) {
 
-    /** Copies the lists. */
+    /**
+     * Copies the lists.
+     *
+     * @throws org.gritwright.units.InvalidInputException if there is no truck
+     */
     public FleetDay {
         Require.given(
                 FleetDay.class,
@@ -59,6 +63,7 @@ public record FleetDay(
                 materials,
                 plan,
                 trucks);
+        Require.that(!trucks.isEmpty(), "trucks of a day", "one or more", "none");
         scales = List.copyOf(scales);
         materials = List.copyOf(materials);
         trucks = List.copyOf(trucks);

@@ -9,6 +9,7 @@ import org.gritwright.core.judgement.Tolerance;
 import org.gritwright.core.observation.Material;
 import org.gritwright.core.weighing.Scale;
 import org.gritwright.units.InvalidInputException;
+import org.gritwright.units.check.NearestName;
 import org.gritwright.units.check.Require;
 
 /**
@@ -78,12 +79,15 @@ public record Yard(FleetDay day, Tolerance tolerance, Map<String, Scale> scales,
         T found = all.get(name);
         if (found == null) {
             String more = all.size() > MOST_NAMED ? " and " + (all.size() - MOST_NAMED) + " more" : "";
-            throw new InvalidInputException(
+            InvalidInputException unknown = new InvalidInputException(
                     field,
                     "one of "
                             + new TreeSet<>(all.keySet())
                                     .stream().limit(MOST_NAMED).toList() + more,
                     "\"" + name + "\"");
+            throw NearestName.of(name, new TreeSet<>(all.keySet()))
+                    .map(near -> unknown.withWords(unknown.getMessage() + "; did you mean \"" + near + "\"?"))
+                    .orElse(unknown);
         }
         return found;
     }

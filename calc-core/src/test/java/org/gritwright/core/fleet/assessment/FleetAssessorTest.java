@@ -387,9 +387,8 @@ class FleetAssessorTest {
                         upsideDown, true, calibrationCatch(8, 2).coasting()));
         List<TruckAssessment> all = ASSESSOR.assess(day(bad, good()));
         assertThat(reasons(all.get(0)))
-                .containsExactly(
-                        "/trucks/0/calibrationCatches/0/containers/0: catch of 08:00: gross of container pail 2"
-                                + " must be at least its tare, 44 lb: 3.5 lb");
+                .containsExactly("/trucks/0/calibrationCatches/0/containers/0: catch of 08:00: pail 2: gross 3.5 lb"
+                        + " is below its tare 44 lb. Swapped?");
         assertThat(all.get(0).nextStep()).isEqualTo(NextStep.FIX_RECORD);
         assertThat(all.get(1).nextStep()).isEqualTo(NextStep.NOTHING);
     }
@@ -472,9 +471,9 @@ class FleetAssessorTest {
                 Optional.of(Amounts.of(300, SpreadingUnits.POUND)),
                 Optional.empty());
         assertThat(reasons(assess(with(idle("T-01"), withoutStep))))
-                .containsExactly(
-                        "/trucks/0/verificationCatches/0/indicatedStep: catch of 09:00: step of the indicated mass"
-                                + " must be given with the indicated mass: nothing");
+                .containsExactly("/trucks/0/verificationCatches/0/indicatedStep: catch of 09:00: indicatedStep,"
+                        + " the step in which the display shows mass, must be given with indicated, for example"
+                        + " \"1 lb\": nothing");
         VerificationCatchEntry withStep = new VerificationCatchEntry(
                 v.entry(),
                 v.inForce(),

@@ -48,6 +48,14 @@ class CountEntryTest {
                 .isEqualTo(new ShaftCount.SettingTimesTime(Amounts.of(4, ONE), Amounts.of(60, SECOND)));
     }
 
+    @Test
+    void whatIsGivenIsNamed() {
+        assertThatThrownBy(() -> given("r").count())
+                .hasMessageEndingWith("; for example standardUncertainty 0.1 rev: revolutions alone");
+        assertThatThrownBy(() -> given("pr").count()).hasMessageEndingWith("and time: pulses and revolutions");
+        assertThatThrownBy(() -> given("").count()).hasMessageEndingWith(": nothing");
+    }
+
     @ParameterizedTest
     @ValueSource(
             strings = {

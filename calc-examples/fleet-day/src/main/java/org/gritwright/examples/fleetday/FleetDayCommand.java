@@ -11,6 +11,7 @@ import java.util.concurrent.Callable;
 import org.gritwright.core.fleet.day.FleetDay;
 import org.gritwright.core.metering.BuiltInTypes;
 import org.gritwright.core.spi.TypeRegistry;
+import org.jspecify.annotations.Nullable;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -52,30 +53,32 @@ public final class FleetDayCommand implements Callable<Integer> {
 
     @Option(
             names = "--output",
-            required = true,
             paramLabel = "FOLDER",
             description = {
-                "Where the results go; made if it isn't there. Each run has a folder of its own in it, run-0001 and so on,",
+                "Where the results go, needed by all modes but check; made if it isn't there. Each run has a folder of its own in it, run-0001 and so on,",
                 "with report.html, fleet-day.csv and records/, one calibration record (JSON) a truck.",
                 "current.json names the last complete run. No earlier run is changed."
             })
-    private Path output;
+    private @Nullable Path output;
 
     /** What the program is to do. */
     enum Mode {
         REPORT,
-        PLAN
+        PLAN,
+        CHECK
     }
 
     @Option(
             names = "--mode",
             defaultValue = "report",
-            paramLabel = "report|plan",
+            paramLabel = "report|plan|check",
             description = {
                 "report (the default): work out what was caught.",
                 "plan: before anything is dropped, say how much to catch on each truck, for how long and how often, and"
                         + " how long the day takes; the document's plan says what is wanted. Writes plan.html, a"
-                        + " worksheet to print."
+                        + " worksheet to print.",
+                "check: read the document and list every problem in it, and what looks like a slip of the pen; write"
+                        + " nothing. Ends with 2 if there is a problem."
             })
     private Mode mode;
 
@@ -83,7 +86,8 @@ public final class FleetDayCommand implements Callable<Integer> {
             names = "--fail-on-attention",
             description = {
                 "End with exit code 1 when a truck needs attention before it goes out;",
-                "with --mode plan, when one can't be planned or can't reach what is wanted."
+                "with --mode plan, when one can't be planned or can't reach what is wanted;",
+                "with --mode check, when something looks like a slip."
             })
     private boolean failOnAttention;
 
@@ -143,22 +147,47 @@ public final class FleetDayCommand implements Callable<Integer> {
     public Integer call() throws IOException {
         PrintWriter err = spec.commandLine().getErr();
         try {
+            if (mode != Mode.CHECK) {
+                folder();
+            }
             err.println("Reading " + input);
             FleetDay day = InputFile.read(input);
             TypeRegistry types = types();
             types.rejected().forEach(left -> err.println(PlainText.oneLine("Left out spreader type " + left)));
-            return mode == Mode.PLAN ? plan(day, types) : report(day, types);
+            return switch (mode) {
+                case REPORT -> report(day, types);
+                case PLAN -> plan(day, types);
+                case CHECK -> check(day, types);
+            };
         } catch (BadInputException e) {
-            e.lines().forEach(line -> err.println(PlainText.oneLine(line)));
+            // What is wrong is what a check was asked for.
+            PrintWriter told = mode == Mode.CHECK ? spec.commandLine().getOut() : err;
+            e.lines().forEach(line -> told.println(PlainText.oneLine(line)));
             return BAD_INPUT;
         }
+    }
+
+    private Path folder() {
+        if (output == null) {
+            throw new CommandLine.ParameterException(spec.commandLine(), "Missing required option: '--output=FOLDER'");
+        }
+        return output;
+    }
+
+    private int check(FleetDay day, TypeRegistry types) throws BadInputException {
+        DayCheck check = InputFile.check(input, day, types);
+        check.lines(input.toString()).forEach(line -> spec.commandLine().getOut().println(PlainText.oneLine(line)));
+        if (!check.problems().isEmpty()) {
+            return BAD_INPUT;
+        }
+        return failOnAttention && !check.doubts().isEmpty() ? NEEDS_ATTENTION : DONE;
     }
 
     private int report(FleetDay day, TypeRegistry types) throws BadInputException, IOException {
         PrintWriter err = spec.commandLine().getErr();
         err.println("Assessing " + Words.count(day.trucks().size(), "truck"));
         FleetResult result = InputFile.assess(input, day, types);
-        try (OutputFolder folder = OutputFolder.open(output, err::println)) {
+        try (OutputFolder folder = OutputFolder.open(folder(), err::println)) {
             OutputFolder.Written written = folder.write(result);
             new ConsoleSummary(written.result())
                     .lines(written.page())
@@ -171,7 +200,7 @@ public final class FleetDayCommand implements Callable<Integer> {
         PrintWriter err = spec.commandLine().getErr();
         err.println("Planning " + Words.count(day.trucks().size(), "truck"));
         DayPlan plan = InputFile.plan(input, day, types);
-        try (OutputFolder folder = OutputFolder.open(output, err::println)) {
+        try (OutputFolder folder = OutputFolder.open(folder(), err::println)) {
             Path page = folder.write(plan);
             new PlanSummary(plan).lines(page).forEach(spec.commandLine().getOut()::println);
             return failOnAttention && plan.needAttention() > 0 ? NEEDS_ATTENTION : DONE;

@@ -11,6 +11,7 @@ import java.util.List;
 import org.gritwright.core.document.Problem;
 import org.gritwright.core.document.RejectedDocumentException;
 import org.gritwright.core.fleet.assessment.FleetAssessor;
+import org.gritwright.core.fleet.assessment.TruckAssessment;
 import org.gritwright.core.fleet.day.FleetDay;
 import org.gritwright.core.fleet.day.PlanEntry;
 import org.gritwright.core.fleet.plan.FleetPlanner;
@@ -78,6 +79,16 @@ final class InputFile {
         } catch (InvalidInputException e) {
             throw new BadInputException(List.of(file + " can't be used: " + e.getMessage()));
         }
+    }
+
+    /** Whether the day can be computed with, and planned if it says what for. */
+    static DayCheck check(Path file, FleetDay day, TypeRegistry types) throws BadInputException {
+        List<TruckAssessment> trucks = assess(file, day, types).trucks().stream()
+                .map(TruckResult::assessment)
+                .toList();
+        return DayCheck.of(
+                trucks,
+                day.plan().isPresent() ? plan(file, day, types).plan().trucks() : List.of());
     }
 
     private static BadInputException unreadable(Path file, String reason) {

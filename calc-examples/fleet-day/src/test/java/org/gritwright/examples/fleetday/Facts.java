@@ -56,10 +56,15 @@ final class Facts {
     }
 
     /** The frozen day kept the first reason only, which is the only one that it has. */
+    /** As every refusal was said when the facts were frozen, whatever its words are today. */
+    private static String rule(Refusal refusal) {
+        return refusal.field() + " must be " + refusal.accepted() + ": " + refusal.value();
+    }
+
     private static void refusal(FactSheet sheet, List<Refusal> refusals) {
         sheet.put("refused", refusals.isEmpty() ? "no" : "yes");
         List<String> amounts = refusals.stream()
-                .flatMap(refusal -> FrozenWords.amounts(refusal.sentence()).stream())
+                .flatMap(refusal -> FrozenWords.amounts(rule(refusal)).stream())
                 .toList();
         for (int i = 0; i < amounts.size(); i++) {
             sheet.number(i + 1).put("refused/amount", amounts.get(i));

@@ -178,7 +178,8 @@ class FleetDayCommandTest {
                 .containsExactly(
                         "Reading src/demo/tare-missing.json",
                         "src/demo/tare-missing.json can't be used: 1 problem",
-                        "  /trucks/0/calibrationCatches/0/containers/1/tare: expected a value, found nothing");
+                        "  /trucks/0/calibrationCatches/0/containers/1/tare (truck T-01, line 103, column 13): missing;"
+                                + " expected mass with its unit, for example \"1 lb\"");
         assertThat(output).doesNotExist();
     }
 
@@ -192,8 +193,10 @@ class FleetDayCommandTest {
         Run run = Run.of(input, output);
         assertThat(run.exitCode()).isEqualTo(2);
         assertThat(run.err())
-                .contains(
-                        "can't be used: 3 problems", "  /tolerance: ", "  /trucks/2/gearRatio: ", "  /trucks/3/color: ")
+                .contains("can't be used: 3 problems")
+                .containsPattern("  /tolerance \\(line \\d+, column \\d+\\): ")
+                .containsPattern("  /trucks/2/gearRatio \\(truck T-03, line \\d+, column \\d+\\): ")
+                .containsPattern("  /trucks/3/color \\(truck T-04, line \\d+, column \\d+\\): ")
                 .doesNotContain("\tat ", "Exception");
     }
 
@@ -203,7 +206,7 @@ class FleetDayCommandTest {
         Run run = Run.of(input, output);
         assertThat(run.exitCode()).isEqualTo(2);
         assertThat(run.err())
-                .contains("  /tolerance: expected percentage: above 0 % and below 100 %, written with %, found \"0 %\"")
+                .contains("): expected percentage: above 0 % and below 100 %, written with %, found \"0 %\"")
                 .doesNotContain("\tat ");
     }
 
@@ -272,13 +275,12 @@ class FleetDayCommandTest {
     }
 
     @Test
-    void aFleetWithoutTrucksIsNoTrouble() throws IOException {
+    void aFleetWithoutTrucksIsBadInput() throws IOException {
         Path input = DemoDay.write(folder.resolve("none.json"), day -> day.putArray("trucks"));
         Run run = Run.of(input, output);
-        assertThat(run.exitCode()).as(run.err()).isZero();
-        assertThat(run.out()).contains("0 trucks: 0 need attention");
-        assertThat(Run.names(output))
-                .containsExactly(".lock", "current.json", "run-0001/fleet-day.csv", "run-0001/report.html");
+        assertThat(run.exitCode()).isEqualTo(2);
+        assertThat(run.errLines()).last().asString().endsWith("): expected one truck or more, found none");
+        assertThat(output).doesNotExist();
     }
 
     @Test
@@ -378,7 +380,7 @@ class FleetDayCommandTest {
                 .contains(
                         "--input=FILE",
                         "--output=FOLDER",
-                        "--mode=report|plan",
+                        "--mode=report|plan|check",
                         "--fail-on-attention",
                         "--version",
                         "Exit codes:");

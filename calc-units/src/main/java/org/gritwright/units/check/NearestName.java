@@ -1,13 +1,12 @@
-package org.gritwright.core.spi;
+package org.gritwright.units.check;
 
 import java.util.Collection;
 import java.util.Comparator;
 import java.util.Locale;
 import java.util.Optional;
-import org.gritwright.units.check.Edits;
 
 /** Which of the known names may have been meant by a misspelled one. */
-final class NearestName {
+public final class NearestName {
     /** In a longer name than this two letters may be wrong, as when two are swapped. */
     private static final int SHORT = 4;
 
@@ -16,9 +15,17 @@ final class NearestName {
 
     private NearestName() {}
 
-    /** The known name with the fewest letters added, left out or changed, if it is near enough; case doesn't count. */
-    static Optional<String> of(String name, Collection<String> known) {
+    /**
+     * The known name with the fewest letters added, left out or changed, if it is near enough; case doesn't count.
+     *
+     * @param name what was written
+     * @param known the names that there are
+     * @return the nearest, the first of several; none if all are too far
+     */
+    public static Optional<String> of(String name, Collection<String> known) {
         return known.stream()
+                // What differs in length by more costs nothing, however long it is.
+                .filter(one -> Math.abs(name.length() - one.length()) <= slips(one))
                 .filter(one -> distance(name, one) <= slips(one))
                 .min(Comparator.comparingInt(one -> distance(name, one)));
     }

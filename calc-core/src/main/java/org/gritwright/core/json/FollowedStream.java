@@ -1,0 +1,79 @@
+package org.gritwright.core.json;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.util.BitSet;
+
+/**
+ * A stream that remembers where its lines begin and which bytes begin no character, two bits a byte, so that a place can be told as
+ * an editor counts it. The parser counts bytes, in which "78 lb/ft³" is longer than it looks. It also keeps the last bytes, for
+ * what is said of a text that isn't JSON.
+ */
+final class FollowedStream extends InputStream {
+    /** More than a parser reads at once, twice. */
+    private static final int KEPT = 1 << 15;
+
+    private final InputStream in;
+    private final BitSet lineStarts = new BitSet();
+    private final BitSet continued = new BitSet();
+    private final byte[] last = new byte[KEPT];
+    private int count;
+    private boolean isAfterReturn;
+
+    FollowedStream(InputStream in) {
+        this.in = in;
+    }
+
+    @Override
+    public int read() throws IOException {
+        int one = in.read();
+        if (one >= 0) {
+            follow((byte) one);
+        }
+        return one;
+    }
+
+    @Override
+    public int read(byte[] buffer, int offset, int length) throws IOException {
+        int read = in.read(buffer, offset, length);
+        for (int i = 0; i < read; i++) {
+            follow(buffer[offset + i]);
+        }
+        return read;
+    }
+
+    private void follow(byte one) {
+        if (isAfterReturn && one != '\n') {
+            lineStarts.set(count);
+        }
+        if (one == '\n') {
+            lineStarts.set(count + 1);
+        } else if ((one & 0xC0) == 0x80) {
+            continued.set(count);
+        }
+        isAfterReturn = one == '\r';
+        last[count % KEPT] = one;
+        count++;
+    }
+
+    /** The byte at an offset; 0 if it isn't kept any more, or there is none. */
+    byte at(int offset) {
+        return offset < 0 || offset >= count || offset < count - KEPT ? 0 : last[offset % KEPT];
+    }
+
+    /** The line of an offset, from 1. */
+    int line(int offset) {
+        return 1 + count(lineStarts, 0, offset + 1);
+    }
+
+    /** The column of an offset in characters, from 1. */
+    int column(int offset) {
+        int start = Math.max(0, lineStarts.previousSetBit(offset));
+        return 1 + offset - start - count(continued, start, offset);
+    }
+
+    /** How many bits are set; to look at each would take long in a text of a million lines. */
+    private static int count(BitSet bits, int from, int to) {
+        return bits.get(from, to).cardinality();
+    }
+}

@@ -1,0 +1,192 @@
+package org.gritwright.core.record;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.catchThrowableOfType;
+
+import java.io.ByteArrayInputStream;
+import java.nio.charset.StandardCharsets;
+import java.util.Optional;
+import org.gritwright.core.document.Problem;
+import org.gritwright.core.document.Problem.Place;
+import org.gritwright.core.document.RejectedDocumentException;
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** A problem says where it is as an editor counts, whose truck it is, and what may have been meant. */
+@Tag("jackson")
+@Tag("locale")
+class ProblemPlacesTest {
+    /** With a character of several bytes on the line of what goes wrong. */
+    private static final String GOOD = """
+            { "format": "gritwright/fleet-day", "formatVersion": 2,
+              "day": "2026-10-19", "seasonStart": "2026-11-01", "tolerance": "4 %",
+              "scales": [ { "id": "platform", "capacity": "1000 lb", "division": "0.5 lb" } ],
+              "materials": [ { "name": "salt", "looseBulkDensity": "78 lb/ft³", "grainDiameter": "2 mm" } ],
+              "trucks": [ { "id": "T-07",
+                  "conveyor": { "type": "drag-chain", "version": 1, "parameters": { "teeth": "7", "chainPitch": "2 in" } },
+                  "gate": { "type": "sliding-gate", "version": 1, "parameters": { "width": "22 in" } },
+                  "gearRatio": "1",
+                  "calibrationCatches": [ { "at": "2026-10-19T08:40:00-05:00", "material": "salt", "setting": "2 in",
+                      "scale": "platform",
+                      "containers": [ { "container": "tarp", "gross": "165.5 lb", "tare": "4 lb" } ],
+                      "counted": { "pulses": "356 pulse" }, "primed": true, "coasting": "in-both" } ] } ] }
+            """;
+
+    static RejectedDocumentException refusal(String text) {
+        RejectedDocumentException refused = catchThrowableOfType(
+                RejectedDocumentException.class,
+                () -> Document.FLEET_DAY.read(new ByteArrayInputStream(text.getBytes(StandardCharsets.UTF_8))));
+        assertThat(refused).as("refusal of %s", text).isNotNull();
+        return refused;
+    }
+
+    private static RejectedDocumentException changed(String part, String replacement) {
+        assertThat(GOOD).contains(part);
+        return refusal(GOOD.replace(part, replacement));
+    }
+
+    @Test
+    void anUnreadableMassHasATruckALineAndAColumn() {
+        assertThat(changed("\"165.5 lb\"", "165.5"))
+                .hasMessage("/trucks/0/calibrationCatches/0/containers/0/gross (truck T-07, line 11, column 50):"
+                        + " expected mass with its unit, for example \"1 lb\", found 165.5");
+    }
+
+    @Test
+    void columnsCountCharactersAndNotBytes() {
+        assertThat(changed("\"2 mm\"", "2").problems())
+                .extracting(Problem::place)
+                .containsExactly(Optional.of(new Place("", 4, 69)));
+    }
+
+    @Test
+    void whatIsMissingIsPlacedWhereItBelongs() {
+        assertThat(changed(", \"tare\": \"4 lb\"", ""))
+                .hasMessage("/trucks/0/calibrationCatches/0/containers/0/tare (truck T-07, line 11, column 27):"
+                        + " missing; expected mass with its unit, for example \"1 lb\"");
+    }
+
+    @Test
+    void aRepeatedFieldIsPlacedAtTheSecond() {
+        assertThat(changed("\"gearRatio\": \"1\"", "\"gearRatio\": \"1\",\n\"gearRatio\": \"1\"")
+                        .problems())
+                .extracting(problem -> problem.place().orElseThrow().line())
+                .containsExactly(9);
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"\n", "\r", "\r\n"})
+    void linesEndAsInAnyEditor(String end) {
+        assertThat(refusal(GOOD.replace("165.5 lb", "165.5").replace("\n", end)).problems())
+                .extracting(problem -> problem.place().orElseThrow())
+                .containsExactly(new Place("truck T-07", 11, 50));
+    }
+
+    @Test
+    void aTruckWithoutAnIdIsKnownByItsPlaceOnly() {
+        assertThat(changed("\"T-07\"", "7").problems())
+                .extracting(problem -> problem.place().orElseThrow().subject())
+                .containsExactly("");
+    }
+
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', textBlock = """
+            "scales"   | "scale"          | scales
+            "gearRatio" | "gearratio"     | gearRatio
+            "in-both"  | "in-boht"        | in-both
+            "setting"  | "seting"         | setting
+            """)
+    void whatMayHaveBeenMeantIsSaid(String part, String replacement, String meant) {
+        RejectedDocumentException refused = changed(part, replacement);
+        assertThat(refused.problems()).extracting(Problem::nearest).contains(Optional.of(meant));
+        assertThat(refused.getMessage()).contains("; did you mean \"" + meant + "\"?");
+    }
+
+    @Test
+    void nothingIsGuessedAtForWhatIsNearToNothing() {
+        assertThat(changed("\"gearRatio\"", "\"color\": 1, \"gearRatio\"").problems())
+                .extracting(Problem::nearest)
+                .containsExactly(Optional.empty());
+    }
+
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', textBlock = """
+            "teeth": "7"            | "teeth": 6        | a number in quotation marks, for example "8"
+            "chainPitch": "2 in"    | "chainPitch": 2   | a length with its unit, for example "2 in"
+            "width": "22 in"        | "breadth": 22     | a number and a unit, for example "2 in"
+            """)
+    void theExampleFitsTheParameter(String part, String replacement, String expected) {
+        assertThat(changed(part, replacement).problems())
+                .extracting(Problem::expected)
+                .containsExactly(expected);
+    }
+
+    @Test
+    void aDayWithoutTrucksIsNone() {
+        String empty = GOOD.substring(0, GOOD.indexOf("{ \"id\": \"T-07\"")) + "] }";
+        assertThat(refusal(empty)).hasMessage("/trucks (line 5, column 3): expected one truck or more, found none");
+    }
+
+    @Test
+    void aTruckOfAnOldDocumentIsNamedToo() {
+        String old =
+                GOOD.replace("\"formatVersion\": 2", "\"formatVersion\": 1").replace("\"setting\"", "\"opening\"");
+        assertThat(refusal(old.replace("\"opening\": \"2 in\"", "\"opening\": 2"))
+                        .problems())
+                .extracting(Problem::pointer, problem -> problem.place().orElseThrow())
+                .containsExactly(org.assertj.core.api.Assertions.tuple(
+                        "/trucks/0/calibrationCatches/0/opening", new Place("truck T-07", 9, 88)));
+    }
+
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', quoteCharacter = '`', textBlock = """
+            "4 lb" } ]          | "4 lb", } ]        | 11 | an extra comma before }
+            "22 in" } }         | "22 in" }, }       |  7 | an extra comma before }
+            in-both" } ]        | in-both" }, ]      | 12 | an extra comma before ]
+            "gearRatio": "1",   | "gearRatio": "1",, |  8 | an extra comma before ,
+            [ { "container"     | [, { "container"   | 11 | an extra comma after [
+            "gearRatio": "1",   | "gearRatio": "1"   |  9 | no comma before this
+            "primed": true,     | "primed": true     | 12 | no comma before this
+            "gearRatio": "1",   | "gearRatio": ,     |  8 | a colon without a value after it
+            "gearRatio": "1",   | "gearRatio" "1",   |  8 | a name without a colon after it; or is a quotation mark missing?
+            "salt", "set        | "salt, "set         |  9 | text outside quotation marks; is one missing?
+            g": "2 in",         | g": "2 in,         |  9 | the end of a line inside a text; is a quotation mark missing?
+            "4 lb"              | 4 lb"              | 11 | text outside quotation marks; is one missing?
+            "4 lb"              | 4,5                | 11 | a name without quotation marks; a number has a point and no comma
+            "gearRatio"         | gearRatio          |  8 | text outside quotation marks; is one missing?
+            true                | yes                | 12 | yes without quotation marks
+            true                | 'yes'              | 12 | a quotation mark of another kind than "
+            true                | “yes”              | 12 | a quotation mark of another kind than "
+            "salt", "set        | “salt”, "set       |  9 | a quotation mark of another kind than "
+            "gearRatio"         | // a "gearRatio"   |  8 | a comment, which JSON doesn't have
+            "4 lb" } ],         | "4 lb" },          | 12 | a colon after what is no name; is a bracket or a quotation mark missing before it?
+            "4 lb" } ],         | "4 lb" ] ],        | 11 | ] where } is missing
+            """)
+    void aSlipOfAnyoneWhoTypesJsonIsCalledByItsName(String part, String replacement, int line, String found) {
+        assertThat(changed(part, replacement).problems()).singleElement().satisfies(problem -> {
+            assertThat(problem.code()).isEqualTo("not-json");
+            assertThat(problem.found()).isEqualTo(found);
+            assertThat(problem.place().orElseThrow().line()).isEqualTo(line);
+        });
+    }
+
+    @Test
+    void aTextThatEndsTooSoonSaysWhatIsOpen() {
+        assertThat(refusal(GOOD.substring(0, GOOD.indexOf("\"gearRatio\""))).problems())
+                .extracting(Problem::found)
+                .containsExactly("the end of the text before what begins at line 5, column 15 is closed");
+    }
+
+    @Test
+    void theSchemaThatAnEditorAsksForIsReadOver() throws Exception {
+        String named = GOOD.replace("{ \"format\"", "{ \"$schema\": \"fleet-day-2.schema.json\", \"format\"");
+        assertThat(DocumentLawsTest.read(Document.FLEET_DAY, named))
+                .isEqualTo(DocumentLawsTest.read(Document.FLEET_DAY, GOOD));
+        assertThat(changed("{ \"format\"", "{ \"$schema\": 2, \"format\"").problems())
+                .extracting(Problem::pointer)
+                .containsExactly("/$schema");
+    }
+}

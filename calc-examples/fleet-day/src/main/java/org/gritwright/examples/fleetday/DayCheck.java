@@ -1,0 +1,63 @@
+package org.gritwright.examples.fleetday;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import org.gritwright.core.finding.Finding;
+import org.gritwright.core.finding.FindingCode;
+import org.gritwright.core.fleet.assessment.Refusal;
+import org.gritwright.core.fleet.assessment.TruckAssessment;
+import org.gritwright.core.fleet.plan.TruckPlan;
+
+/**
+ * What is wrong with a day as it was typed, and what looks like a slip, without any result.
+ *
+ * @param problems what can't be computed or planned with, a line each
+ * @param doubts what can, but should be looked at once more, a line each
+ */
+record DayCheck(List<String> problems, List<String> doubts) {
+
+    /** The lines of a day that could be read. */
+    static DayCheck of(List<TruckAssessment> trucks, List<TruckPlan> planned) {
+        List<String> problems = new ArrayList<>();
+        List<String> doubts = new ArrayList<>();
+        Set<String> refused = new HashSet<>();
+        for (TruckAssessment truck : trucks) {
+            String id = truck.truck().id();
+            for (Refusal refusal : truck.refusals()) {
+                refused.add(id);
+                problems.add(refusal.pointer() + " (truck " + id + "): " + refusal.sentence());
+            }
+            truck.findings().stream()
+                    .filter(DayCheck::isDoubt)
+                    .map(finding -> "truck " + id + ": " + finding.sentence())
+                    .forEach(doubts::add);
+        }
+        for (TruckPlan truck : planned) {
+            String id = truck.truck().id();
+            truck.refusal()
+                    .filter(reason -> !refused.contains(id))
+                    .ifPresent(reason -> problems.add("truck " + id + " can't be planned: " + reason));
+        }
+        return new DayCheck(problems, doubts);
+    }
+
+    /** Whether something may have been typed wrong; how a truck does is no matter of typing. */
+    private static boolean isDoubt(Finding finding) {
+        FindingCode code = finding.code();
+        return code.doubtsData() || code.slots().stream().anyMatch(slot -> slot.name().equals("slips"));
+    }
+
+    List<String> lines(String file) {
+        List<String> lines = new ArrayList<>();
+        lines.add(file + ": " + Words.count(problems.size(), "problem") + ", "
+                + Words.count(doubts.size(), "thing") + " to look at once more");
+        problems.stream().map("  "::concat).forEach(lines::add);
+        if (!doubts.isEmpty()) {
+            lines.add("Look at once more:");
+            doubts.stream().map("  "::concat).forEach(lines::add);
+        }
+        return lines;
+    }
+}
