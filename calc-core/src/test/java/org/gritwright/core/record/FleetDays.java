@@ -358,9 +358,8 @@ final class FleetDays {
 
     private static Arbitrary<WeighingMethodEntry> method() {
         Arbitrary<Quantity<Time>> minutes = positive(Time.class);
-        Arbitrary<StepTimes> times =
-                Combinators.combine(minutes, minutes, minutes, minutes, minutes, daily(), daily())
-                        .as(StepTimes::new);
+        Arbitrary<StepTimes> times = Combinators.combine(minutes, minutes, minutes, minutes, minutes, daily(), daily())
+                .as(StepTimes::new);
         Arbitrary<Containers> containers = Combinators.combine(
                         Arbitraries.integers().between(1, 10), positive(Mass.class), positive(Mass.class))
                 .as(Containers::new);

@@ -38,7 +38,6 @@ import org.gritwright.core.planning.Cause;
 import org.gritwright.core.planning.Containers;
 import org.gritwright.core.planning.PlanResult;
 import org.gritwright.core.planning.PlannedCount;
-import org.gritwright.core.planning.RunPlan;
 import org.gritwright.core.spi.Setting;
 import org.gritwright.units.Amounts;
 import org.gritwright.units.SpreadingUnits;

@@ -12,10 +12,10 @@ import static org.gritwright.core.fleet.plan.FleetPlannerTest.plan;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
-import org.gritwright.core.fleet.day.Trucks;
 import org.gritwright.core.fleet.day.PlanEntry;
 import org.gritwright.core.fleet.day.StepTimes;
 import org.gritwright.core.fleet.day.TruckDay;
+import org.gritwright.core.fleet.day.Trucks;
 import org.gritwright.core.fleet.day.WeighingMethodEntry;
 import org.gritwright.core.metering.BuiltInTypes;
 import org.gritwright.units.Amounts;
@@ -110,8 +110,7 @@ class ScheduleTest {
     @Test
     void aMixSetsUpEachMethodThatADayUses() {
         FleetPlan plan = planned(2, plan(3, daily(PAILS, 10, 5), daily(TARP, 20, 10)));
-        Schedule mix = plan.schedule(
-                truck -> Optional.of(truck.truck().id().equals("T-0") ? 0 : 1));
+        Schedule mix = plan.schedule(truck -> Optional.of(truck.truck().id().equals("T-0") ? 0 : 1));
         assertThat(mix.crewDays()).isEqualTo(1);
         assertThat(workMinutes(mix)).isCloseTo(truckMinutes(plan, 0) + truckMinutes(plan, 1) + 15 + 30, within(1e-9));
     }

@@ -9,7 +9,6 @@ import javax.measure.quantity.Time;
 import org.gritwright.core.fleet.day.FleetDay;
 import org.gritwright.core.fleet.day.WeighingMethodEntry;
 import org.gritwright.core.fleet.plan.FleetPlan;
-import org.gritwright.core.fleet.plan.MethodPlan;
 import org.gritwright.core.fleet.plan.PointPlan;
 import org.gritwright.core.fleet.plan.Schedule;
 import org.gritwright.core.fleet.plan.TruckPlan;
@@ -51,8 +50,8 @@ record DayPlan(FleetDay day, FleetPlan plan) {
         return IntStream.range(0, methods().size())
                 .filter(truck::isReachedBy)
                 .boxed()
-                .min(Comparator.<Integer, Boolean>comparing(
-                                method -> !units.isOwn(scale(methods().get(method)).division()))
+                .min(Comparator.<Integer, Boolean>comparing(method ->
+                                !units.isOwn(scale(methods().get(method)).division()))
                         .thenComparingDouble(method ->
                                 Amounts.si(Time.class, truck.time(method).orElseThrow())));
     }
@@ -77,7 +76,8 @@ record DayPlan(FleetDay day, FleetPlan plan) {
             method(truck)
                     .map(method -> point.methods().get(method))
                     .filter(method -> method.verifications().size() < runs())
-                    .ifPresent(method -> sentences.add(PlanWords.notVerified(truck, point, method)));
+                    .ifPresent(method ->
+                            sentences.add(PlanWords.where(truck, point) + PlanWords.notVerified(truck, method)));
         }
         return sentences;
     }

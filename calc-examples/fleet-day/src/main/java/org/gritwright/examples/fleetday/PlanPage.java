@@ -45,14 +45,12 @@ final class PlanPage {
         model.put(
                 "refused",
                 plan.refused().stream()
-                        .map(truck -> new Refused(
-                                truck.truck().id(), truck.refusal().orElseThrow() + "."))
+                        .map(truck ->
+                                new Refused(truck.truck().id(), truck.refusal().orElseThrow() + "."))
                         .toList());
         model.put(
                 "tables",
-                plan.planned().stream()
-                        .map(truck -> PlanTables.of(plan, truck))
-                        .toList());
+                plan.planned().stream().map(truck -> PlanTables.of(plan, truck)).toList());
         model.put("sheets", sheets);
         return ReportPage.filled(List.of("plan.peb", "worksheet.peb", "safety.peb", "table.peb"), model);
     }
@@ -94,7 +92,8 @@ final class PlanPage {
                 List.of("days", "trucks a day", "work of all crews", "works for", "doesn’t work for", "equipment"),
                 rows,
                 List.of(
-                        "With " + plan.crews() + ". Each crew needs a scale, containers and people of its own, and sets up"
+                        "With " + plan.crews()
+                                + ". Each crew needs a scale, containers and people of its own, and sets up"
                                 + " the yard once a day for each method that it uses that day. A truck isn’t left"
                                 + " half done overnight.",
                         "Times are the yard’s own minutes for each step and the runs. Driving, warming up, the road course,"

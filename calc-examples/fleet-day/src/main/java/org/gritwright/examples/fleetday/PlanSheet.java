@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
-import javax.measure.Quantity;
 import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Mass;
 import javax.measure.quantity.Speed;
@@ -167,21 +166,21 @@ record PlanSheet(
         String degrees = units.symbol(Temperature.class);
         boxes.add(Box.of("test weight", scale));
         boxes.add(Box.of("scale reads", scale));
-        boxes.add(Box.of("oil, manual", degrees));
-        boxes.add(Box.of("oil, reached", degrees));
-        boxes.add(Box.of("engine, manual", "rev/min"));
-        boxes.add(Box.of("engine, held", "rev/min"));
+        boxes.add(Box.of("oil target", degrees));
+        boxes.add(Box.of("oil reached", degrees));
+        boxes.add(Box.of("engine target", "rev/min"));
+        boxes.add(Box.of("engine held", "rev/min"));
         boxes.add(Box.of("hopper level", "%"));
         boxes.add(Box.of("moisture", "%"));
         if (WorkStep.hasSensor(truck)) {
-            boxes.add(Box.of("pulses, 10 turns", "pulse"));
+            boxes.add(Box.of("ten turns", "pulse"));
         }
         for (PointPlan point : truck.points()) {
             point.point()
                     .setting()
                     .quantity()
                     .ifPresent(setting -> boxes.add(Box.of(
-                            "gate measured" + (truck.points().size() > 1 ? ", for " + Amounts.format(setting) : ""),
+                            truck.points().size() > 1 ? "gate at " + Amounts.format(setting) : "gate measured",
                             TruckUnits.symbolOf(setting))));
         }
         return boxes;
@@ -196,8 +195,7 @@ record PlanSheet(
                     CatchSeries series = method.calibration().orElseThrow().series();
                     String unit = scaleUnit(day, method);
                     for (int i = 1; i <= series.repeats(); i++) {
-                        lines.add(Line.of(
-                                "Catch " + i, "", calibrationBoxes(point), series.containersToFill(), unit));
+                        lines.add(Line.of("Catch " + i, "", calibrationBoxes(point), series.containersToFill(), unit));
                     }
                     TruckUnits units = TruckUnits.of(truck);
                     int number = 0;
@@ -221,7 +219,7 @@ record PlanSheet(
                 .filter(method -> method.verifications().size()
                         < truck.plan().targetRates().size()
                                 * truck.plan().testSpeeds().size())
-                .ifPresent(method -> remarks.add(PlanWords.notVerified(truck, point, method)));
+                .ifPresent(method -> remarks.add(PlanWords.notVerified(truck, method)));
         remarks.add("Expected: " + Figures.text(point.expected(), DIGITS) + ", by "
                 + point.source().words() + ".");
         return new Part(
@@ -269,7 +267,7 @@ record PlanSheet(
     private static String weighed(MethodPlan method, int containers) {
         return method.method().name() + ": "
                 + (containers == 1
-                        ? "weigh the drop at once"
+                        ? "weigh the whole drop at once"
                         : "shovel the dropped heap into " + containers + " pails and weigh each");
     }
 
@@ -282,11 +280,7 @@ record PlanSheet(
                 + (run.result() instanceof PlanResult.OutOfReach out
                         ? " What is wanted is out of reach; main cause: "
                                 + out.mainCause().words() + "."
-                        : "")
-                + run.lostByStart()
-                        .map(lost -> " The start costs about " + PlanWords.uncertainty(lost)
-                                + ": a delivery error, not a calibration error.")
-                        .orElse("");
+                        : "");
     }
 
     private static List<Box> calibrationBoxes(PointPlan point) {
@@ -324,19 +318,23 @@ record PlanSheet(
         truck.truck()
                 .inForce()
                 .forEach(entry -> all.add(Box.of(
-                        "mass value" + entry.slot().map(slot -> ", slot " + slot).orElse(""),
+                        "mass value"
+                                + entry.slot().map(slot -> ", slot " + slot).orElse(""),
                         TruckUnits.symbolOf(entry.value()))));
         if (all.isEmpty()) {
-            all.add(Box.of("mass value", TruckUnits.symbolOf(truck.points().get(0).expected())));
+            all.add(Box.of(
+                    "mass value", TruckUnits.symbolOf(truck.points().get(0).expected())));
         }
         truck.points().stream()
                 .flatMap(point -> point.point().setting().quantity().stream())
                 .map(setting -> Box.of(
-                        "gate in display"
-                                + (truck.points().size() > 1 ? ", for " + Amounts.format(setting) : ""),
+                        truck.points().size() > 1 ? "gate for " + Amounts.format(setting) : "gate in display",
                         TruckUnits.symbolOf(setting)))
                 .forEach(all::add);
-        truck.truck().spreader().pulsesPerRevolution().ifPresent(pulses -> all.add(Box.of("shaft sensor", "pulse/rev")));
+        truck.truck()
+                .spreader()
+                .pulsesPerRevolution()
+                .ifPresent(pulses -> all.add(Box.of("shaft sensor", "pulse/rev")));
         all.add(Box.of(
                 "road speed",
                 truck.truck()

@@ -36,7 +36,8 @@ record PlanSummary(DayPlan plan) {
         TextTable methods = new TextTable(List.of(40, 6, 12, 36));
         lines.addAll(methods.row(List.of("Weighing method, with " + plan.crews(), "Days", "Trucks a day", "")));
         for (int i = 0; i < plan.methods().size(); i++) {
-            lines.addAll(methods.row(schedule(plan.methods().get(i).name(), plan.plan().schedule(i), without(i))));
+            lines.addAll(methods.row(
+                    schedule(plan.methods().get(i).name(), plan.plan().schedule(i), without(i))));
         }
         lines.addAll(methods.row(schedule("a mix: each truck as above", plan.mix(), "for all that have a method")));
         lines.add("-".repeat(WIDTH));
@@ -79,9 +80,7 @@ record PlanSummary(DayPlan plan) {
                 id,
                 where,
                 catches + " (" + truck.plan().weighingMethods().get(method).name() + ")"
-                        + (plan.notVerified(truck).isEmpty()
-                                ? ""
-                                : ". Can't be verified as planned."),
+                        + (plan.notVerified(truck).isEmpty() ? "" : ". Can't be verified as planned."),
                 PlanWords.duration(truck.time(method).orElseThrow()));
     }
 

@@ -42,7 +42,8 @@ record PlanTables(String id, List<Point> points) {
         List<SheetTable> tables = new ArrayList<>();
         tables.add(methods(truck, point));
         if (!truck.plan().testSpeeds().isEmpty()) {
-            day.method(truck).ifPresent(method -> tables.add(runs(point.methods().get(method))));
+            day.method(truck)
+                    .ifPresent(method -> tables.add(runs(point.methods().get(method))));
         }
         tables.add(others(point));
         return tables;
@@ -113,6 +114,6 @@ record PlanTables(String id, List<Point> points) {
                 "Verification runs with " + method.method().name(),
                 List.of("run", "mass", "shaft speed", "known to within", "start costs"),
                 rows,
-                List.of());
+                List.of("What the start costs is a delivery error, not a calibration error."));
     }
 }

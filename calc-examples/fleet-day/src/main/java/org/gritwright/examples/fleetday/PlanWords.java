@@ -76,14 +76,14 @@ final class PlanWords {
     }
 
     /** At which planned rates and speeds a truck can't be verified, and why, in a sentence. */
-    static String notVerified(TruckPlan truck, PointPlan point, MethodPlan method) {
+    static String notVerified(TruckPlan truck, MethodPlan method) {
         TruckUnits units = TruckUnits.of(truck);
         List<String> reasons = new ArrayList<>();
         for (Quantity<ApplicationRate> rate : truck.plan().targetRates()) {
             for (Quantity<Speed> speed : truck.plan().testSpeeds()) {
                 Optional<RunPlan> run = method.runs().stream()
-                        .filter(one -> one.targetRate().equals(rate)
-                                && one.testSpeed().equals(speed))
+                        .filter(one ->
+                                one.targetRate().equals(rate) && one.testSpeed().equals(speed))
                         .findFirst();
                 if (run.isEmpty()) {
                     reasons.add(at(units, rate, speed)
@@ -97,7 +97,7 @@ final class PlanWords {
                 }
             }
         }
-        return where(truck, point) + "Can't be verified as planned at " + String.join(", nor at ", reasons)
+        return "Can't be verified as planned at " + String.join(", nor at ", reasons)
                 + ". Plan another rate or speed for this truck.";
     }
 

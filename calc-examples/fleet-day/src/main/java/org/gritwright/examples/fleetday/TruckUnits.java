@@ -34,7 +34,8 @@ record TruckUnits(Quantity<?> like) {
     /** Whether a quantity is in the truck's units, or in those that all share. */
     boolean isOwn(Quantity<?> quantity) {
         TradeSystem system = UnitSymbol.of(quantity.getUnit()).system();
-        return system == TradeSystem.ANY || isMetric(system) == isMetric(UnitSymbol.of(like.getUnit()).system());
+        return system == TradeSystem.ANY
+                || isMetric(system) == isMetric(UnitSymbol.of(like.getUnit()).system());
     }
 
     private static boolean isMetric(TradeSystem system) {

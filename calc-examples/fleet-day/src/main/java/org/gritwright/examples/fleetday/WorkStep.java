@@ -40,7 +40,8 @@ record WorkStep(String text, List<String> times) {
     static List<WorkStep> of(DayPlan day, TruckPlan truck) {
         Optional<Integer> method = day.method(truck);
         List<MethodPlan> plans = method.stream()
-                .flatMap(index -> truck.points().stream().map(point -> point.methods().get(index)))
+                .flatMap(index ->
+                        truck.points().stream().map(point -> point.methods().get(index)))
                 .toList();
         int catches = plans.stream()
                 .flatMap(plan -> plan.calibration().stream())
@@ -54,7 +55,8 @@ record WorkStep(String text, List<String> times) {
         steps.add(once("Truck and yard safe: every caution above ticked, cones set, signals agreed."));
         steps.add(once("Write down every constant of the display, as found, before anything is changed."));
         steps.add(once("Scale level and at zero. Weigh a test weight near the load."));
-        steps.add(once("Warm up until oil and engine hold what the maker’s manual says. Write both down." + lastTime(truck)));
+        steps.add(once(
+                "Warm up until oil and engine hold what the maker’s manual says. Write both down." + lastTime(truck)));
         steps.add(once("Lock out. Mark the shaft"
                 + (gates.isEmpty() ? "." : ", set the gate to " + gates + ", measure it, enter it in the display.")));
         steps.add(once("Tarp or tray in place, everybody out of the zone. Prime: run until it falls evenly."));
@@ -127,10 +129,8 @@ record WorkStep(String text, List<String> times) {
     private static String lastTime(TruckPlan truck) {
         TruckUnits units = TruckUnits.of(truck);
         return Stream.concat(
-                        truck.truck().calibrationCatches().stream()
-                                .map(CalibrationCatchEntry::entry),
-                        truck.truck().verificationCatches().stream()
-                                .map(VerificationCatchEntry::entry))
+                        truck.truck().calibrationCatches().stream().map(CalibrationCatchEntry::entry),
+                        truck.truck().verificationCatches().stream().map(VerificationCatchEntry::entry))
                 .flatMap(entry -> entry.conditions().stream())
                 .map(conditions -> lastTime(units, conditions))
                 .filter(words -> !words.isEmpty())
