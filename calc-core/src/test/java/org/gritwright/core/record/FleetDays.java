@@ -359,12 +359,20 @@ final class FleetDays {
 
     private static Arbitrary<WeighingMethodEntry> method() {
         Arbitrary<Quantity<Time>> minutes = positive(Time.class);
-        Arbitrary<StepTimes> times =
-                Combinators.combine(minutes, minutes, minutes, minutes, minutes).as(StepTimes::new);
+        Arbitrary<StepTimes> times = Combinators.combine(minutes, minutes, minutes, minutes, minutes, daily(), daily())
+                .as(StepTimes::new);
         Arbitrary<Containers> containers = Combinators.combine(
                         Arbitraries.integers().between(1, 10), positive(Mass.class), positive(Mass.class))
                 .as(Containers::new);
         return Combinators.combine(texts(), texts(), containers, times).as(WeighingMethodEntry::new);
+    }
+
+    /** Both together are shorter than the shortest working day below. */
+    private static Arbitrary<Optional<Quantity<Time>>> daily() {
+        return Arbitraries.integers()
+                .between(0, 29)
+                .<Quantity<Time>>map(minutes -> Amounts.of(minutes, SpreadingUnits.MINUTE))
+                .optional();
     }
 
     private static Arbitrary<PlanEntry> plan() {
@@ -381,8 +389,13 @@ final class FleetDays {
                         Combinators.combine(
                                         positive(Time.class),
                                         percentages(0.001, 99.999),
-                                        positive(RevolutionCount.class))
-                                .as(StartAndCount::new),
+                                        positive(RevolutionCount.class),
+                                        Arbitraries.integers().between(1, 100).optional(),
+                                        Arbitraries.integers()
+                                                .between(1, 24)
+                                                .<Quantity<Time>>map(hours -> Amounts.of(hours, SpreadingUnits.HOUR))
+                                                .optional())
+                                .as(Others::new),
                         Combinators.combine(
                                         positive(ApplicationRate.class)
                                                 .list()
@@ -405,6 +418,8 @@ final class FleetDays {
                         Optional.of(others.start()),
                         Optional.of(others.loss()),
                         Optional.of(others.count()),
+                        others.crews(),
+                        others.workingDay(),
                         runs.getKey(),
                         runs.getValue(),
                         methods));
@@ -413,8 +428,13 @@ final class FleetDays {
         return Arbitraries.oneOf(whole, bare);
     }
 
-    /** What a plan says of starts and counts. */
-    private record StartAndCount(Quantity<Time> start, Quantity<Dimensionless> loss, Quantity<RevolutionCount> count) {}
+    /** What a plan says of starts, counts and crews. */
+    private record Others(
+            Quantity<Time> start,
+            Quantity<Dimensionless> loss,
+            Quantity<RevolutionCount> count,
+            Optional<Integer> crews,
+            Optional<Quantity<Time>> workingDay) {}
 
     /** One small valid day for tests that change a single thing. */
     static FleetDay small() {

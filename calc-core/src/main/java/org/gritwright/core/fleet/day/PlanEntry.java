@@ -12,7 +12,9 @@ import org.gritwright.core.planning.CatchPlanner;
 import org.gritwright.core.planning.FirstOrderStart;
 import org.gritwright.core.planning.PlannedCount;
 import org.gritwright.core.planning.WorkingRange;
+import org.gritwright.units.Amounts;
 import org.gritwright.units.InvalidInputException;
+import org.gritwright.units.SpreadingUnits;
 import org.gritwright.units.check.Require;
 import org.gritwright.units.quantity.ApplicationRate;
 import org.gritwright.units.quantity.RevolutionCount;
@@ -34,8 +36,10 @@ import org.gritwright.units.quantity.RotationalSpeed;
  * @param startTimeConstant the time constant with which the conveyors come up to speed, if known
  * @param greatestStartLoss the part of a verification run that its start may cost; only with the time constant
  * @param countUncertainty the standard uncertainty of a count by eye, for trucks without a sensor
+ * @param crews how many crews work side by side, each with a scale and containers of its own; none for one
+ * @param workingDay how long a crew works a day, breaks left out; none for 8 h (common practice, no source)
  * @param targetRates target rates for verification catches
- * @param testSpeeds test speeds that the trucks can be told
+ * @param testSpeeds test speeds that the trucks can be told; each is tried at each target rate
  * @param weighingMethods the weighing methods to compare, one or more, each with its own name
  */
 public record PlanEntry(
@@ -49,6 +53,8 @@ public record PlanEntry(
         Optional<Quantity<Time>> startTimeConstant,
         Optional<Quantity<Dimensionless>> greatestStartLoss,
         Optional<Quantity<RevolutionCount>> countUncertainty,
+        Optional<Integer> crews,
+        Optional<Quantity<Time>> workingDay,
         List<Quantity<ApplicationRate>> targetRates,
         List<Quantity<Speed>> testSpeeds,
         List<WeighingMethodEntry> weighingMethods) {
@@ -59,6 +65,11 @@ public record PlanEntry(
     private static final int MOST_WEIGHINGS = 10_000;
 
     private static final int MOST_RUNS = 1000;
+
+    private static final int MOST_CREWS = 100;
+
+    /** Common practice, no source. */
+    private static final Quantity<Time> WORKING_DAY = Amounts.of(8, SpreadingUnits.HOUR);
 
     /**
      * A plan that leaves all else to what is usual.
@@ -77,6 +88,8 @@ public record PlanEntry(
             List<WeighingMethodEntry> weighingMethods) {
         return new PlanEntry(
                 wantedUncertainty,
+                Optional.empty(),
+                Optional.empty(),
                 Optional.empty(),
                 Optional.empty(),
                 Optional.empty(),
@@ -110,6 +123,8 @@ public record PlanEntry(
                 startTimeConstant,
                 greatestStartLoss,
                 countUncertainty,
+                crews,
+                workingDay,
                 targetRates,
                 testSpeeds,
                 weighingMethods);
@@ -133,6 +148,9 @@ public record PlanEntry(
                 "given with the time constant of the start",
                 "it alone");
         countUncertainty.ifPresent(PlannedCount.ByEye::new);
+        crews.ifPresent(n -> Require.that(n >= 1 && n <= MOST_CREWS, "crews", "from 1 to " + MOST_CREWS, n));
+        workingDay.ifPresent(length -> Require.positive("working day", Time.class, length));
+        Quantity<Time> length = workingDay.orElse(WORKING_DAY);
         targetRates = List.copyOf(targetRates);
         targetRates.forEach(rate -> Require.positive("target rate", ApplicationRate.class, rate));
         testSpeeds = List.copyOf(testSpeeds);
@@ -151,6 +169,11 @@ public record PlanEntry(
         Set<String> names = new HashSet<>();
         for (WeighingMethodEntry method : weighingMethods) {
             Require.that(names.add(method.name()), "weighing method", "listed once", () -> "\"" + method.name() + "\"");
+            Require.that(
+                    Amounts.si(Time.class, method.times().daily()) < Amounts.si(Time.class, length),
+                    "yard's daily set-up and clean-up of weighing method " + method.name(),
+                    "shorter than the working day of " + Amounts.format(length),
+                    () -> Amounts.format(method.times().daily()));
             long weighings = (long) repeats * method.containers().howMany();
             Require.that(
                     weighings <= MOST_WEIGHINGS,
@@ -170,6 +193,14 @@ public record PlanEntry(
 
     public int most() {
         return mostRepeats.orElseGet(() -> Math.max(CatchPlanner.MOST_REPEATS, fewestRepeats.orElse(1)));
+    }
+
+    public int howManyCrews() {
+        return crews.orElse(1);
+    }
+
+    public Quantity<Time> lengthOfDay() {
+        return workingDay.orElse(WORKING_DAY);
     }
 
     public Optional<WorkingRange> range() {

@@ -1,11 +1,9 @@
 package org.gritwright.core.fleet.plan;
 
 import java.util.List;
-import javax.measure.Quantity;
-import javax.measure.quantity.Time;
+import java.util.Optional;
+import java.util.function.Function;
 import org.gritwright.core.fleet.day.PlanEntry;
-import org.gritwright.units.Amounts;
-import org.gritwright.units.SpreadingUnits;
 import org.gritwright.units.check.Require;
 
 /**
@@ -23,17 +21,23 @@ public record FleetPlan(PlanEntry plan, List<TruckPlan> trucks) {
     }
 
     /**
-     * How long the day takes with a weighing method, one truck after the other.
+     * How long it takes with one weighing method.
      *
      * @param method its position in the plan, from 0
-     * @return the time in hours, of the trucks for which that method reaches the wanted uncertainty
+     * @return the days of the trucks for which that method reaches the wanted uncertainty
      */
-    public Quantity<Time> time(int method) {
-        double seconds = trucks.stream()
-                .flatMap(truck -> truck.time(method).stream())
-                .mapToDouble(MethodPlan::si)
-                .sum();
-        return Amounts.ofSi(seconds, SpreadingUnits.HOUR);
+    public Schedule schedule(int method) {
+        return schedule(truck -> Optional.of(method));
+    }
+
+    /**
+     * How long it takes with a mix of weighing methods.
+     *
+     * @param methodOf the position of a truck's method in the plan, from 0; none for a truck that is left out
+     * @return the days of the trucks that have a method which reaches the wanted uncertainty
+     */
+    public Schedule schedule(Function<TruckPlan, Optional<Integer>> methodOf) {
+        return Schedule.of(this, methodOf);
     }
 
     /**

@@ -1,10 +1,8 @@
 package org.gritwright.core.fleet.plan;
 
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import javax.measure.Quantity;
-import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Time;
 import org.gritwright.core.fleet.day.PlanEntry;
 import org.gritwright.core.fleet.day.WeighingMethodEntry;
@@ -51,20 +49,13 @@ public record MethodPlan(
     }
 
     /**
-     * The verification catch to make: the shortest that tells enough at a shaft speed that the drive can hold, or else
-     * the one that tells most.
+     * The verification catches to make: one at each planned rate and speed that the containers can take and whose shaft speed
+     * the drive can hold.
      *
-     * @return the run; none if none was to be planned, or none can be
+     * @return the runs in the order of the plan, possibly none
      */
-    public Optional<RunPlan> verification() {
-        List<RunPlan> possible =
-                runs.stream().filter(run -> run.withinRange().orElse(true)).toList();
-        return possible.stream()
-                .filter(run -> run.result() instanceof PlanResult.Reached)
-                .min(Comparator.comparingDouble(run -> Amounts.si(Time.class, run.runTime())))
-                .or(() -> possible.stream()
-                        .min(Comparator.comparingDouble(run -> Amounts.si(
-                                Dimensionless.class, run.result().series().expandedUncertainty()))));
+    public List<RunPlan> verifications() {
+        return runs.stream().filter(run -> run.withinRange().orElse(true)).toList();
     }
 
     /** The seconds for all catches here, without setting up and cleaning up. */
@@ -76,11 +67,10 @@ public record MethodPlan(
                     plan.shaftSpeed().map(series::runTime).map(MethodPlan::si).orElse(0.0);
             sum += series.repeats() * (si(method.times().perCatch()) + run + weighing(series));
         }
-        Optional<RunPlan> verification = verification();
-        if (verification.isPresent()) {
+        for (RunPlan run : verifications()) {
             sum += si(method.times().perVerification())
-                    + si(verification.get().runTime())
-                    + weighing(verification.get().result().series());
+                    + si(run.runTime())
+                    + weighing(run.result().series());
         }
         return sum;
     }

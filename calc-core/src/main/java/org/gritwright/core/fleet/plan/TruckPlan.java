@@ -41,8 +41,8 @@ public record TruckPlan(TruckDay truck, PlanEntry plan, Optional<String> refusal
     }
 
     /**
-     * How long the truck takes with a weighing method: setting up, all catches with their runs and containers, cleaning
-     * up.
+     * How long the truck takes with a weighing method: setting up at it, all catches with their runs and containers, cleaning
+     * up at it. What is done once a day isn't in it.
      *
      * @param method its position in the plan, from 0
      * @return the time in minutes; none where that method doesn't reach the wanted uncertainty

@@ -1,11 +1,19 @@
 package org.gritwright.examples.fleetday;
 
+import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
+import java.util.stream.IntStream;
+import javax.measure.quantity.Time;
 import org.gritwright.core.fleet.day.FleetDay;
 import org.gritwright.core.fleet.day.WeighingMethodEntry;
 import org.gritwright.core.fleet.plan.FleetPlan;
+import org.gritwright.core.fleet.plan.PointPlan;
+import org.gritwright.core.fleet.plan.Schedule;
 import org.gritwright.core.fleet.plan.TruckPlan;
 import org.gritwright.core.observation.Repeatability;
+import org.gritwright.core.weighing.Scale;
 import org.gritwright.units.Amounts;
 
 /**
@@ -30,6 +38,55 @@ record DayPlan(FleetDay day, FleetPlan plan) {
                 .toList();
     }
 
+    /**
+     * The weighing method for a truck: the quickest whose scale reads in the truck's own units, so that nobody mixes pounds and
+     * kilograms on one sheet; if none of these will do, the quickest of all.
+     */
+    Optional<Integer> method(TruckPlan truck) {
+        if (truck.quickest().isEmpty()) {
+            return Optional.empty();
+        }
+        TruckUnits units = TruckUnits.of(truck);
+        return IntStream.range(0, methods().size())
+                .filter(truck::isReachedBy)
+                .boxed()
+                .min(Comparator.<Integer, Boolean>comparing(method ->
+                                !units.isOwn(scale(methods().get(method)).division()))
+                        .thenComparingDouble(method ->
+                                Amounts.si(Time.class, truck.time(method).orElseThrow())));
+    }
+
+    /** The scale of a weighing method; that it is there was checked when the plan was made. */
+    Scale scale(WeighingMethodEntry method) {
+        return day.scales().stream()
+                .filter(scale -> scale.id().equals(method.scale()))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    /** The days with each truck's own method. */
+    Schedule mix() {
+        return plan.schedule(this::method);
+    }
+
+    /** What can't be verified as planned, a sentence for each of a truck's points that has such a rate and speed. */
+    List<String> notVerified(TruckPlan truck) {
+        List<String> sentences = new ArrayList<>();
+        for (PointPlan point : truck.points()) {
+            method(truck)
+                    .map(method -> point.methods().get(method))
+                    .filter(method -> method.verifications().size() < runs())
+                    .ifPresent(method ->
+                            sentences.add(PlanWords.where(truck, point) + PlanWords.notVerified(truck, method)));
+        }
+        return sentences;
+    }
+
+    /** How many verification catches are planned for a point. */
+    private int runs() {
+        return plan.plan().targetRates().size() * plan.plan().testSpeeds().size();
+    }
+
     /** Trucks that can't be planned, and those that no weighing method makes as certain as wanted. */
     long needAttention() {
         return plan.trucks().stream()
@@ -48,13 +105,31 @@ record DayPlan(FleetDay day, FleetPlan plan) {
                         + " (common practice, no source).");
     }
 
-    /** For example "20 trucks: 19 have a plan that reaches what is wanted, 1 can't reach it, 0 can't be planned." */
+    /**
+     * For example "20 trucks: 19 have a plan that reaches what is wanted, 1 can't reach it, 0 can't be planned. 3 of them can't
+     * be verified at every rate and speed that is planned: T-08, T-17, T-20."
+     */
     String summary() {
         long refused = refused().size();
         long outOfReach = needAttention() - refused;
         long reached = plan.trucks().size() - needAttention();
+        List<String> notVerified = planned().stream()
+                .filter(truck -> !notVerified(truck).isEmpty())
+                .map(truck -> truck.truck().id())
+                .toList();
         return Words.count(plan.trucks().size(), "truck") + ": " + reached + " "
                 + Words.verb(reached, "has", "have") + " a plan that reaches what is wanted, " + outOfReach
-                + " can't reach it, " + refused + " can't be planned.";
+                + " can't reach it, " + refused + " can't be planned."
+                + (notVerified.isEmpty()
+                        ? ""
+                        : " " + notVerified.size()
+                                + " can't be verified at every rate and speed that is planned: "
+                                + String.join(", ", notVerified) + ".");
+    }
+
+    /** For example "1 crew, 8 h a day". */
+    String crews() {
+        return Words.count(plan.plan().howManyCrews(), "crew") + ", "
+                + Amounts.format(plan.plan().lengthOfDay()) + " a day";
     }
 }

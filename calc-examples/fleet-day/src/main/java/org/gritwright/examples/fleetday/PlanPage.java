@@ -4,26 +4,29 @@ import java.io.IOException;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.gritwright.core.fleet.day.WeighingMethodEntry;
+import org.gritwright.core.fleet.plan.Schedule;
 import org.gritwright.core.fleet.plan.TruckPlan;
 import org.gritwright.examples.fleetday.SheetTable.Cell;
 import org.gritwright.examples.fleetday.SheetTable.Row;
 import org.gritwright.units.Amounts;
 
-/** The plan as worksheets to print: a page for the day, then a page a truck with room to write. */
+/** The plan: an overview for the planner of the day, then a worksheet a truck to print, with room to write. */
 final class PlanPage {
     private PlanPage() {}
 
     static String html(DayPlan plan) throws IOException {
         List<PlanSheet> sheets = new ArrayList<>();
         for (TruckPlan truck : plan.planned()) {
-            sheets.add(PlanSheet.of(plan.day(), truck, sheets.size() + 1));
+            sheets.add(PlanSheet.of(plan, truck, sheets.size() + 1));
         }
         Map<String, Object> model = new HashMap<>();
         model.put("style", ReportPage.resource("report.css") + ReportPage.resource("plan.css"));
+        model.put("full", true);
         model.put("site", plan.day().site().orElse("Calibration day"));
         model.put("day", plan.day().day().toString());
         model.put("technician", plan.day().technician().orElse(""));
@@ -31,20 +34,29 @@ final class PlanPage {
         model.put("scatter", plan.scatter());
         model.put("summary", plan.summary());
         model.put("methods", methods(plan));
-        model.put("objections", objections(plan));
         model.put("trucks", trucks(plan));
+        model.put("objections", objections(plan));
+        model.put(
+                "notVerified",
+                plan.planned().stream()
+                        .flatMap(truck -> plan.notVerified(truck).stream()
+                                .map(sentence -> new Refused(truck.truck().id(), sentence)))
+                        .toList());
         model.put(
                 "refused",
                 plan.refused().stream()
                         .map(truck ->
-                                new Refused(truck.truck().id(), truck.refusal().orElseThrow()))
+                                new Refused(truck.truck().id(), truck.refusal().orElseThrow() + "."))
                         .toList());
+        model.put(
+                "tables",
+                plan.planned().stream().map(truck -> PlanTables.of(plan, truck)).toList());
         model.put("sheets", sheets);
         return ReportPage.filled(List.of("plan.peb", "worksheet.peb", "safety.peb", "table.peb"), model);
     }
 
     /**
-     * A truck without a plan, or with a weighing method that doesn't do, and why.
+     * A truck for which something can't be done as planned, and why.
      *
      * @param id the truck
      * @param reason why
@@ -55,28 +67,51 @@ final class PlanPage {
         List<Row> rows = new ArrayList<>();
         for (int i = 0; i < plan.methods().size(); i++) {
             WeighingMethodEntry method = plan.methods().get(i);
-            int index = i;
-            long reached = plan.plan().trucks().stream()
-                    .filter(truck -> truck.isReachedBy(index))
-                    .count();
-            String out = plan.plan().outOfReach(i).stream()
-                    .map(truck -> truck.truck().id())
-                    .collect(Collectors.joining(", "));
-            rows.add(Row.of(
+            rows.add(schedule(
                     method.name(),
-                    Cell.of(PlanWords.duration(plan.plan().time(i))),
-                    Cell.of(Words.count(reached, "truck")),
-                    Cell.of(out.isEmpty() ? "none" : out),
-                    Cell.of("scale " + method.scale() + ", "
+                    plan.plan().schedule(i),
+                    plan.plan().outOfReach(i),
+                    "scale " + method.scale() + ", "
                             + Words.count(method.containers().howMany(), "container") + " of "
-                            + Amounts.format(method.containers().holds()))));
+                            + Amounts.format(method.containers().holds())));
         }
+        rows.add(schedule(
+                "a mix: each truck by its own method below",
+                plan.mix(),
+                plan.planned().stream()
+                        .filter(truck -> plan.method(truck).isEmpty())
+                        .toList(),
+                plan.planned().stream()
+                        .flatMap(truck -> plan.method(truck).stream())
+                        .distinct()
+                        .sorted()
+                        .map(method -> plan.methods().get(method).name())
+                        .collect(Collectors.joining("; "))));
         return new SheetTable(
-                "The day by each weighing method",
-                List.of("total time", "works for", "doesn’t work for", "equipment"),
+                "The days by each weighing method",
+                List.of("days", "trucks a day", "work of all crews", "works for", "doesn’t work for", "equipment"),
                 rows,
-                List.of("Times are the yard’s own minutes per step and the runs, one truck after the other; driving,"
-                        + " warming up and waiting are not in them."));
+                List.of(
+                        "With " + plan.crews()
+                                + ". Each crew needs a scale, containers and people of its own, and sets up"
+                                + " the yard once a day for each method that it uses that day. A truck isn’t left"
+                                + " half done overnight.",
+                        "Times are the yard’s own minutes for each step and the runs. Driving, warming up, the road course,"
+                                + " breaks and waiting are not in them."));
+    }
+
+    private static Row schedule(String name, Schedule schedule, List<TruckPlan> out, String equipment) {
+        return Row.of(
+                name,
+                Cell.of(String.valueOf(schedule.days())),
+                Cell.of(String.format(Locale.ROOT, "%.1f", schedule.trucksPerDay())),
+                Cell.of(PlanWords.duration(schedule.work())),
+                Cell.of(Words.count(schedule.trucks(), "truck")),
+                Cell.of(
+                        out.isEmpty()
+                                ? "none"
+                                : out.stream().map(truck -> truck.truck().id()).collect(Collectors.joining(", "))),
+                Cell.of(equipment));
     }
 
     private static List<Refused> objections(DayPlan plan) {
@@ -102,22 +137,24 @@ final class PlanPage {
                 .map(truck -> Row.of(
                         truck.truck().id(),
                         Cell.of(truck.points().stream().map(PlanWords::point).collect(Collectors.joining("; "))),
-                        Cell.of(truck.quickest()
+                        Cell.of(plan.method(truck)
                                 .map(method -> plan.methods().get(method).name())
                                 .orElse("none works")),
-                        Cell.of(truck.quickest()
+                        Cell.of(plan.method(truck)
                                 .map(method -> truck.points().stream()
                                         .map(point -> PlanWords.table(point.methods()
                                                 .get(method)
                                                 .calibration()
                                                 .orElseThrow()))
                                         .collect(Collectors.joining("; ")))),
-                        Cell.of(truck.quickest().flatMap(truck::time).map(PlanWords::duration))))
+                        Cell.of(plan.method(truck).flatMap(truck::time).map(PlanWords::duration)),
+                        Cell.of(plan.notVerified(truck).isEmpty() ? "as planned" : "not as planned")))
                 .toList();
         return new SheetTable(
                 "The trucks",
-                List.of("where", "quickest weighing method", "calibration catches", "takes"),
+                List.of("where", "quickest weighing method", "how much to catch", "takes", "verification"),
                 rows,
-                List.of());
+                List.of("The quickest method is taken among those whose scale reads in the truck’s own units, if one of"
+                        + " these will do."));
     }
 }

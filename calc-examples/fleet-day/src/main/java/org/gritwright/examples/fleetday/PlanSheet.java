@@ -1,13 +1,16 @@
 package org.gritwright.examples.fleetday;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import javax.measure.quantity.Dimensionless;
-import org.gritwright.core.fleet.day.FleetDay;
-import org.gritwright.core.fleet.day.WeighingMethodEntry;
+import javax.measure.quantity.Mass;
+import javax.measure.quantity.Speed;
+import javax.measure.quantity.Temperature;
 import org.gritwright.core.fleet.plan.MethodPlan;
 import org.gritwright.core.fleet.plan.PointPlan;
 import org.gritwright.core.fleet.plan.TruckPlan;
@@ -15,148 +18,224 @@ import org.gritwright.core.planning.CatchSeries;
 import org.gritwright.core.planning.PlanResult;
 import org.gritwright.core.planning.PlannedCount;
 import org.gritwright.core.planning.RunPlan;
-import org.gritwright.examples.fleetday.SheetTable.Cell;
-import org.gritwright.examples.fleetday.SheetTable.Row;
 import org.gritwright.units.Amounts;
+import org.gritwright.units.quantity.ApplicationRate;
+import org.gritwright.units.quantity.PulsesPerDistance;
 
 /**
- * One truck's worksheet, for the template.
+ * One truck's worksheet, for the template: side 1 is what to do, side 2 a box for every number.
  *
  * @param anchor its anchor in the page
  * @param id the truck
  * @param onTruck the equipment on it
  * @param kit what to bring
+ * @param steps what to do, in working order
+ * @param before boxes for what is the same for all catches
  * @param parts a part for each material and gate opening
+ * @param constants the constants of the display, at most six side by side
+ * @param road boxes for the measured course
  */
-record PlanSheet(String anchor, String id, String onTruck, List<String> kit, List<Part> parts) {
+record PlanSheet(
+        String anchor,
+        String id,
+        String onTruck,
+        List<String> kit,
+        List<WorkStep> steps,
+        List<Box> before,
+        List<Part> parts,
+        List<List<Box>> constants,
+        List<Box> road) {
     private static final int DIGITS = 3;
 
-    /** The boxes of more containers go on in another line. */
-    private static final int BOXES_A_LINE = 4;
+    private static final int CONSTANTS_SIDE_BY_SIDE = 6;
+
+    /** Boxes for constants of the display that we don't know of. */
+    private static final int MORE_CONSTANTS = 2;
+
+    private static final int COURSE_RUNS = 3;
+
+    /** Gross, tare, net. */
+    private static final int BOXES_A_WEIGHING = 3;
+
+    /**
+     * A box to write one number in, or to cross out what isn't so.
+     *
+     * @param label what belongs in it
+     * @param unit its unit, or empty
+     * @param choice words of which one is crossed out, or empty
+     */
+    record Box(String label, String unit, String choice) {
+        static Box of(String label, String unit) {
+            return new Box(label, unit, "");
+        }
+
+        static Box choice(String label, String choice) {
+            return new Box(label, "", choice);
+        }
+    }
+
+    /**
+     * The boxes of one catch.
+     *
+     * @param head for example "Catch 1"
+     * @param task what is set for it; empty if the part says it for all
+     * @param boxes time, counter and the like, and what is weighed first
+     * @param more three boxes for each further pail
+     */
+    record Line(String head, String task, List<Box> boxes, List<Box> more) {
+        static Line of(String head, String task, List<Box> boxes, int containers, String unit) {
+            List<Box> weighed = IntStream.rangeClosed(1, containers)
+                    .mapToObj(i -> containers == 1 ? "" : "pail " + i + " ")
+                    .flatMap(pail -> Stream.of("gross", "tare", "net").map(what -> Box.of(pail + what, unit)))
+                    .toList();
+            List<Box> first = new ArrayList<>(boxes);
+            first.addAll(weighed.subList(0, BOXES_A_WEIGHING));
+            return new Line(head, task, first, weighed.subList(BOXES_A_WEIGHING, weighed.size()));
+        }
+    }
 
     /**
      * The part for one material and gate opening.
      *
      * @param point material and gate opening
-     * @param tasks what to do, a sentence each
-     * @param remarks what the plan takes for granted
-     * @param tables the weighing methods, the verification runs, the table for the yard
-     * @param heads the heads of the boxes before those of the containers
-     * @param lines a line of boxes for each catch, or several where the containers are many
-     * @param unit the unit in which masses are read
+     * @param task what to catch for the calibration; empty if no weighing method will do
+     * @param remarks what the plan takes for granted, and what can't be done
+     * @param lines the boxes of each catch
      */
-    record Part(
-            String point,
-            List<String> tasks,
-            List<String> remarks,
-            List<SheetTable> tables,
-            List<String> heads,
-            List<Line> lines,
-            String unit) {}
+    record Part(String point, String task, List<String> remarks, List<Line> lines) {}
 
-    /**
-     * A line of boxes to write in.
-     *
-     * @param head what it is for
-     * @param isFirst whether it has the boxes before those of the containers
-     * @param containers the names of the containers; an empty one for a point without a box
-     */
-    record Line(String head, boolean isFirst, List<String> containers) {}
-
-    static PlanSheet of(FleetDay day, TruckPlan truck, int number) {
-        List<Part> parts =
-                truck.points().stream().map(point -> part(day, truck, point)).toList();
+    static PlanSheet of(DayPlan day, TruckPlan truck, int number) {
+        TruckUnits units = TruckUnits.of(truck);
         return new PlanSheet(
-                "truck-" + number, truck.truck().id(), TruckSheet.equipment(truck.truck()), kit(truck), parts);
+                "truck-" + number,
+                truck.truck().id(),
+                TruckSheet.equipment(truck.truck()),
+                kit(day, truck),
+                WorkStep.of(day, truck),
+                before(day, truck, units),
+                truck.points().stream().map(point -> part(day, truck, point)).toList(),
+                constants(truck, units),
+                road(units));
     }
 
-    private static List<String> kit(TruckPlan truck) {
+    private static List<String> kit(DayPlan day, TruckPlan truck) {
         List<String> kit = new ArrayList<>();
-        kit.add("Wheel chocks, lockout locks and tags, high-visibility clothing, eye protection, gloves, dust mask");
-        if (truck.quickest().isPresent()) {
-            int method = truck.quickest().get();
+        kit.add("cones, wheel chocks, lockout locks and tags");
+        kit.add("high-visibility clothing, boots with grip, glasses, dust mask, hearing protection, gloves");
+        kit.add("tarp or tray, shovel, broom");
+        Optional<Integer> method = day.method(truck);
+        if (method.isPresent()) {
+            var entry = day.methods().get(method.get());
             int most = truck.points().stream()
-                    .map(point -> point.methods().get(method))
-                    .mapToInt(PlanSheet::containers)
+                    .map(point -> point.methods().get(method.get()))
+                    .mapToInt(PlanSheet::weighings)
                     .max()
                     .orElse(1);
-            WeighingMethodEntry entry = truck.plan().weighingMethods().get(method);
-            kit.add("For " + entry.name() + ": scale " + entry.scale() + ", a test weight near the load, "
-                    + Words.count(most, "container") + " for up to "
-                    + Amounts.format(entry.containers().holds()) + " each, marked with names");
+            kit.add("for " + entry.name() + ": scale " + entry.scale() + ", a test weight near the load"
+                    + (most > 1
+                            ? ", " + most + " pails or fewer to fill again, up to "
+                                    + Amounts.format(entry.containers().holds()) + " each, marked with names"
+                            : ""));
         } else {
-            kit.add("Scales and containers: none of the planned ones will do; see below");
+            kit.add("scales and containers: none of the planned ones will do");
         }
-        boolean pulses = truck.points().stream().anyMatch(p -> p.count() instanceof PlannedCount.Pulses);
         kit.add(
-                pulses
-                        ? "The display’s or a separate counter for the shaft’s pulses"
-                        : "Paint or tape to mark the shaft for counting by eye");
-        kit.add("Stopwatch, a rule or a gauge for the gate, thermometer for the oil, pen and this sheet");
+                WorkStep.hasSensor(truck)
+                        ? "the display’s or a separate counter for the shaft’s pulses, paint for the mark"
+                        : "paint or tape to mark the shaft for counting by eye");
+        kit.add("stopwatch, rule or gauge for the gate, oil thermometer, clipboard, pencil (ink freezes)");
         return kit;
     }
 
-    private static int containers(MethodPlan method) {
-        int calibration = method.calibration()
-                .map(result -> result.series().containersToFill())
-                .orElse(1);
-        int verification = method.verification()
-                .map(run -> run.result().series().containersToFill())
-                .orElse(1);
-        return Math.max(calibration, verification);
+    private static int weighings(MethodPlan method) {
+        return Math.max(
+                method.calibration()
+                        .map(result -> result.series().containersToFill())
+                        .orElse(1),
+                method.verifications().stream()
+                        .mapToInt(run -> run.result().series().containersToFill())
+                        .max()
+                        .orElse(1));
     }
 
-    private static Part part(FleetDay day, TruckPlan truck, PointPlan point) {
-        Optional<MethodPlan> shown = shown(truck, point);
-        List<String> tasks = new ArrayList<>();
+    private static List<Box> before(DayPlan day, TruckPlan truck, TruckUnits units) {
+        List<Box> boxes = new ArrayList<>();
+        String scale = shown(day, truck, truck.points().get(0))
+                .map(method -> scaleUnit(day, method))
+                .orElse("");
+        String degrees = units.symbol(Temperature.class);
+        boxes.add(Box.of("test weight", scale));
+        boxes.add(Box.of("scale reads", scale));
+        boxes.add(Box.of("oil target", degrees));
+        boxes.add(Box.of("oil reached", degrees));
+        boxes.add(Box.of("engine target", "rev/min"));
+        boxes.add(Box.of("engine held", "rev/min"));
+        boxes.add(Box.of("hopper level", "%"));
+        boxes.add(Box.of("moisture", "%"));
+        if (WorkStep.hasSensor(truck)) {
+            boxes.add(Box.of("ten turns", "pulse"));
+        }
+        for (PointPlan point : truck.points()) {
+            point.point()
+                    .setting()
+                    .quantity()
+                    .ifPresent(setting -> boxes.add(Box.of(
+                            truck.points().size() > 1 ? "gate at " + Amounts.format(setting) : "gate measured",
+                            TruckUnits.symbolOf(setting))));
+        }
+        return boxes;
+    }
+
+    private static Part part(DayPlan day, TruckPlan truck, PointPlan point) {
+        Optional<MethodPlan> shown = shown(day, truck, point);
         List<String> remarks = new ArrayList<>();
         List<Line> lines = new ArrayList<>();
-        shown.ifPresent(method -> {
-            CatchSeries series = method.calibration().orElseThrow().series();
-            tasks.add(calibrationTask(truck, method, series));
-            if (!truck.plan().testSpeeds().isEmpty()) {
-                tasks.add(method.verification()
-                        .map(PlanSheet::verificationTask)
-                        .orElse("Verification: none of the planned rates and speeds fits these containers at a shaft"
-                                + " speed that the drive can hold. Plan another rate or speed for this truck."));
-            }
-            remarks.addAll(series.assumptions());
-            int boxes = Math.min(BOXES_A_LINE, containers(method));
-            for (int i = 1; i <= series.repeats(); i++) {
-                lines.addAll(lines("Catch " + i, series.containersToFill(), boxes));
-            }
-            method.verification()
-                    .ifPresent(run -> lines.addAll(
-                            lines("Verification", run.result().series().containersToFill(), boxes)));
-        });
-        List<SheetTable> tables = new ArrayList<>();
-        tables.add(methods(truck, point));
-        shown.filter(method -> !truck.plan().testSpeeds().isEmpty())
-                .ifPresent(method -> tables.add(runs(truck, method)));
-        tables.add(yard(point));
+        shown.ifPresentOrElse(
+                method -> {
+                    CatchSeries series = method.calibration().orElseThrow().series();
+                    String unit = scaleUnit(day, method);
+                    for (int i = 1; i <= series.repeats(); i++) {
+                        lines.add(Line.of("Catch " + i, "", calibrationBoxes(point), series.containersToFill(), unit));
+                    }
+                    TruckUnits units = TruckUnits.of(truck);
+                    int number = 0;
+                    for (RunPlan run : method.verifications()) {
+                        number++;
+                        lines.add(Line.of(
+                                "Verification " + number,
+                                verificationTask(units, run),
+                                verificationBoxes(point, units),
+                                run.result().series().containersToFill(),
+                                unit));
+                    }
+                    if (!units.isOwn(day.scale(method.method()).division())) {
+                        remarks.add("The scale reads " + unit + ": write down what it shows; nobody converts by hand.");
+                    }
+                    remarks.addAll(series.assumptions());
+                },
+                () -> remarks.add("None of the planned weighing methods will do: plan others for this truck."));
+        day.method(truck)
+                .map(method -> point.methods().get(method))
+                .filter(method -> method.verifications().size()
+                        < truck.plan().targetRates().size()
+                                * truck.plan().testSpeeds().size())
+                .ifPresent(method -> remarks.add(PlanWords.notVerified(truck, method)));
         remarks.add("Expected: " + Figures.text(point.expected(), DIGITS) + ", by "
                 + point.source().words() + ".");
         return new Part(
                 PlanWords.point(point),
-                tasks,
+                shown.map(method -> calibrationTask(truck, method)).orElse(""),
                 remarks,
-                tables,
-                heads(point),
-                lines,
-                shown.map(method -> unit(day, method)).orElse(""));
+                lines);
     }
 
-    private static String unit(FleetDay day, MethodPlan method) {
-        return day.scales().stream()
-                .filter(scale -> scale.id().equals(method.method().scale()))
-                .findFirst()
-                .map(scale -> Amounts.format(scale.division()).replaceFirst("^\\S+ ", ""))
-                .orElse("");
+    private static String scaleUnit(DayPlan day, MethodPlan method) {
+        return TruckUnits.symbolOf(day.scale(method.method()).division());
     }
 
-    /** The quickest method that does, or the one that comes closest. */
-    private static Optional<MethodPlan> shown(TruckPlan truck, PointPlan point) {
-        return truck.quickest()
+    /** The truck's method, or the one that comes closest. */
+    private static Optional<MethodPlan> shown(DayPlan day, TruckPlan truck, PointPlan point) {
+        return day.method(truck)
                 .map(method -> point.methods().get(method))
                 .or(() -> point.methods().stream()
                         .filter(method -> method.calibration().isPresent())
@@ -165,136 +244,118 @@ record PlanSheet(String anchor, String id, String onTruck, List<String> kit, Lis
                                 method.calibration().orElseThrow().series().expandedUncertainty()))));
     }
 
-    private static String calibrationTask(TruckPlan truck, MethodPlan method, CatchSeries series) {
+    private static String calibrationTask(TruckPlan truck, MethodPlan method) {
+        CatchSeries series = method.calibration().orElseThrow().series();
         String reach = method.isReached()
-                ? "That should show the mass per revolution to within ±"
-                : "That comes closest to what is wanted, with ±";
-        return "Calibration, " + method.method().name() + ": " + PlanWords.catches(series.repeats()) + " of "
+                ? " Shows the mass per revolution to within ±"
+                : " Comes closest to what is wanted, with ±";
+        return PlanWords.catches(series.repeats()) + " of "
                 + Amounts.format(series.revolutions())
                 + " (" + series.pulses().map(p -> Amounts.format(p) + ", ").orElse("") + PlanWords.turns(series)
                 + "), about "
-                + Figures.text(series.massPerCatch(), DIGITS) + " each in "
-                + Words.count(series.containersToFill(), "container")
+                + Figures.text(series.massPerCatch(), DIGITS) + " each"
                 + truck.plan()
                         .shaftSpeed()
                         .map(speed ->
                                 ", about " + Figures.text(series.runTime(speed), 2) + " at " + Amounts.format(speed))
                         .orElse("")
-                + ". " + reach + PlanWords.uncertainty(series.expandedUncertainty()) + ".";
+                + "; " + weighed(method, series.containersToFill()) + "." + reach
+                + PlanWords.uncertainty(series.expandedUncertainty()) + ".";
     }
 
-    private static String verificationTask(RunPlan run) {
+    /** Whatever falls is first on the ground: several containers are filled from there, one after the other. */
+    private static String weighed(MethodPlan method, int containers) {
+        return method.method().name() + ": "
+                + (containers == 1
+                        ? "weigh the whole drop at once"
+                        : "shovel the dropped heap into " + containers + " pails and weigh each");
+    }
+
+    private static String verificationTask(TruckUnits units, RunPlan run) {
         CatchSeries series = run.result().series();
-        String start = run.lostByStart()
-                .map(lost -> " The start costs about " + PlanWords.uncertainty(lost)
-                        + " of the expected mass: a delivery error, not a calibration error.")
-                .orElse("");
-        String reach = run.result() instanceof PlanResult.OutOfReach out
-                ? " What is wanted is out of reach; main cause: "
-                        + out.mainCause().words() + "."
-                : "";
-        return "Verification: set the truck to " + Amounts.format(run.testSpeed()) + " and "
-                + Amounts.format(run.targetRate()) + ", run " + Amounts.format(run.runTime()) + " from rest, about "
-                + Figures.text(series.massPerCatch(), DIGITS) + " in "
-                + Words.count(series.containersToFill(), "container") + ". One catch shows the calibration error to"
-                + " within ±"
-                + PlanWords.uncertainty(series.expandedUncertainty()) + "." + reach + start;
+        return "Set " + PlanWords.at(units, run.targetRate(), run.testSpeed()) + ", run "
+                + Amounts.format(run.runTime()) + " from rest, about "
+                + Figures.text(series.massPerCatch(), DIGITS) + ". Shows the calibration error to within ±"
+                + PlanWords.uncertainty(series.expandedUncertainty()) + "."
+                + (run.result() instanceof PlanResult.OutOfReach out
+                        ? " What is wanted is out of reach; main cause: "
+                                + out.mainCause().words() + "."
+                        : "");
     }
 
-    private static SheetTable methods(TruckPlan truck, PointPlan point) {
-        List<Row> rows = new ArrayList<>();
-        List<String> notes = new ArrayList<>();
-        for (int i = 0; i < point.methods().size(); i++) {
-            MethodPlan method = point.methods().get(i);
-            String objection = PlanWords.objection(method);
-            if (!objection.isEmpty()) {
-                notes.add(method.method().name() + ": " + objection);
-            }
-            Optional<CatchSeries> series = method.calibration().map(PlanResult::series);
-            rows.add(Row.of(
-                    method.method().name(),
-                    Cell.of(series.map(PlanSheet::catchesOfRevolutions)),
-                    series.map(s -> Cell.computed(s.massPerCatch(), DIGITS)).orElse(Cell.of("—")),
-                    Cell.of(series.map(s -> String.valueOf(s.containersToFill()))),
-                    Cell.of(series.map(s -> "±" + PlanWords.uncertainty(s.expandedUncertainty()))),
-                    Cell.of(truck.time(i).map(PlanWords::duration).orElse("doesn’t work"))));
-        }
-        return new SheetTable(
-                "By each weighing method",
-                List.of("catches", "mass of each", "containers", "known to within", "truck takes"),
-                rows,
-                notes);
+    private static List<Box> calibrationBoxes(PointPlan point) {
+        List<Box> boxes = new ArrayList<>();
+        boxes.add(Box.of("time", ""));
+        boxes.addAll(counted(point));
+        boxes.add(Box.choice("primed", "yes / no"));
+        boxes.add(Box.choice("run-down", "in / out"));
+        return boxes;
     }
 
-    private static String catchesOfRevolutions(CatchSeries series) {
-        return series.repeats() + " × " + Amounts.format(series.revolutions());
+    private static List<Box> verificationBoxes(PointPlan point, TruckUnits units) {
+        List<Box> boxes = new ArrayList<>();
+        boxes.add(Box.of("time", ""));
+        boxes.add(Box.of("speed run", units.symbol(Speed.class)));
+        boxes.add(Box.of("rate run", units.symbol(ApplicationRate.class)));
+        boxes.add(Box.of("seconds run", "s"));
+        boxes.addAll(counted(point));
+        boxes.add(Box.of("display’s mass", units.symbol(Mass.class)));
+        return boxes;
     }
 
-    private static SheetTable yard(PointPlan point) {
-        List<MethodPlan> usable = point.methods().stream()
-                .filter(method -> method.refusal().isEmpty())
-                .toList();
-        List<Row> rows = usable.isEmpty()
-                ? List.of()
-                : IntStream.range(0, usable.get(0).table().size())
-                        .mapToObj(line -> new Row(
-                                "±"
-                                        + Amounts.format(
-                                                usable.get(0).table().get(line).wanted()),
-                                usable.stream()
-                                        .map(method -> Cell.of(
-                                                PlanWords.table(method.table().get(line))))
-                                        .toList()))
-                        .toList();
-        return new SheetTable(
-                "Total to catch for other uncertainties",
-                usable.stream().map(method -> method.method().name()).toList(),
-                rows,
-                List.of("rev are revolutions of the sensed or watched shaft: "
-                        + Amounts.format(point.count().gearRatio()) + " to a turn of the conveyor shaft."));
-    }
-
-    private static SheetTable runs(TruckPlan truck, MethodPlan method) {
-        List<Row> rows = method.runs().stream()
-                .map(run -> Row.of(
-                        Amounts.format(run.targetRate()) + " at " + Amounts.format(run.testSpeed()),
-                        Cell.of(Amounts.format(run.runTime())),
-                        Cell.computed(run.result().series().massPerCatch(), DIGITS),
-                        Cell.of(Figures.text(run.shaftSpeed(), DIGITS)
-                                + (run.withinRange().orElse(true) ? "" : ", out of range")),
-                        Cell.of("±"
-                                + PlanWords.uncertainty(run.result().series().expandedUncertainty())),
-                        Cell.of(run.lostByStart().map(PlanWords::uncertainty))))
-                .toList();
-        int left = truck.plan().targetRates().size() * truck.plan().testSpeeds().size() - rows.size();
-        return new SheetTable(
-                "Verification runs with " + method.method().name(),
-                List.of("run", "mass", "shaft speed", "known to within", "start costs"),
-                rows,
-                left == 0 ? List.of() : List.of(Words.count(left, "other run") + ": too fast for these containers."));
-    }
-
-    private static List<String> heads(PointPlan point) {
-        List<String> heads = new ArrayList<>(List.of("time"));
-        point.point().setting().quantity().ifPresent(setting -> heads.add("gate setting"));
+    private static List<Box> counted(PointPlan point) {
         if (point.count() instanceof PlannedCount.Pulses) {
-            heads.addAll(List.of("counter at start", "counter at stop"));
-        } else if (point.count() instanceof PlannedCount.ByEye) {
-            heads.addAll(List.of("revolutions by eye", "± (standard)"));
-        } else {
-            heads.addAll(List.of("setting or speed", "seconds"));
+            return List.of(Box.of("counter, start", "pulse"), Box.of("counter, stop", "pulse"));
         }
-        return heads;
+        if (point.count() instanceof PlannedCount.ByEye) {
+            return List.of(Box.of("turns by eye", "rev"), Box.of("± (standard)", "rev"));
+        }
+        return List.of(Box.of("control setting", ""), Box.of("time run", "s"));
     }
 
-    private static List<Line> lines(String head, int containers, int boxes) {
-        List<Line> lines = new ArrayList<>();
-        for (int first = 1; first <= containers; first += boxes) {
-            List<String> names = IntStream.range(first, first + boxes)
-                    .mapToObj(i -> i <= containers ? String.valueOf(i) : "")
-                    .toList();
-            lines.add(new Line(first == 1 ? head : "", first == 1, names));
+    private static List<List<Box>> constants(TruckPlan truck, TruckUnits units) {
+        List<Box> all = new ArrayList<>();
+        truck.truck()
+                .inForce()
+                .forEach(entry -> all.add(Box.of(
+                        "mass value"
+                                + entry.slot().map(slot -> ", slot " + slot).orElse(""),
+                        TruckUnits.symbolOf(entry.value()))));
+        if (all.isEmpty()) {
+            all.add(Box.of(
+                    "mass value", TruckUnits.symbolOf(truck.points().get(0).expected())));
         }
-        return lines;
+        truck.points().stream()
+                .flatMap(point -> point.point().setting().quantity().stream())
+                .map(setting -> Box.of(
+                        truck.points().size() > 1 ? "gate for " + Amounts.format(setting) : "gate in display",
+                        TruckUnits.symbolOf(setting)))
+                .forEach(all::add);
+        truck.truck()
+                .spreader()
+                .pulsesPerRevolution()
+                .ifPresent(pulses -> all.add(Box.of("shaft sensor", "pulse/rev")));
+        all.add(Box.of(
+                "road speed",
+                truck.truck()
+                        .roadSpeed()
+                        .map(check -> TruckUnits.symbolOf(check.inForce()))
+                        .orElseGet(() -> units.symbol(PulsesPerDistance.class))));
+        all.addAll(Collections.nCopies(MORE_CONSTANTS, Box.of("other:", "")));
+        List<List<Box>> chunks = new ArrayList<>();
+        for (int from = 0; from < all.size(); from += CONSTANTS_SIDE_BY_SIDE) {
+            chunks.add(all.subList(from, Math.min(all.size(), from + CONSTANTS_SIDE_BY_SIDE)));
+        }
+        return chunks;
+    }
+
+    private static List<Box> road(TruckUnits units) {
+        List<Box> boxes = new ArrayList<>();
+        // A course is as long as the unit that the display counts by.
+        boxes.add(Box.of("course", units.symbol(PulsesPerDistance.class).replaceFirst("^.*/", "")));
+        for (int run = 1; run <= COURSE_RUNS; run++) {
+            boxes.add(Box.of("run " + run, "pulse"));
+        }
+        return boxes;
     }
 }

@@ -3,7 +3,9 @@ package org.gritwright.examples.fleetday;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.stream.Collectors;
+import org.gritwright.core.fleet.plan.Schedule;
 import org.gritwright.core.fleet.plan.TruckPlan;
 import org.gritwright.core.planning.CatchSeries;
 import org.gritwright.units.Amounts;
@@ -31,16 +33,25 @@ record PlanSummary(DayPlan plan) {
         lines.add("-".repeat(WIDTH));
         plan.plan().trucks().forEach(truck -> lines.addAll(trucks.row(cells(truck))));
         lines.add("-".repeat(WIDTH));
-        TextTable methods = new TextTable(List.of(40, 14, 42));
-        lines.addAll(methods.row(List.of("Weighing method", "Takes", "")));
+        TextTable methods = new TextTable(List.of(40, 6, 12, 36));
+        lines.addAll(methods.row(List.of("Weighing method, with " + plan.crews(), "Days", "Trucks a day", "")));
         for (int i = 0; i < plan.methods().size(); i++) {
-            lines.addAll(methods.row(List.of(
-                    plan.methods().get(i).name(), PlanWords.duration(plan.plan().time(i)), without(i))));
+            lines.addAll(methods.row(
+                    schedule(plan.methods().get(i).name(), plan.plan().schedule(i), without(i))));
         }
+        lines.addAll(methods.row(schedule("a mix: each truck as above", plan.mix(), "for all that have a method")));
         lines.add("-".repeat(WIDTH));
         lines.addAll(TextTable.wrap(plan.summary(), WIDTH));
         lines.add("Worksheets: " + PlainText.oneLine(page.toString()));
         return lines;
+    }
+
+    private static List<String> schedule(String name, Schedule schedule, String remark) {
+        return List.of(
+                name,
+                String.valueOf(schedule.days()),
+                String.format(Locale.ROOT, "%.1f", schedule.trucksPerDay()),
+                remark);
     }
 
     private String without(int method) {
@@ -51,16 +62,16 @@ record PlanSummary(DayPlan plan) {
                         + ", where it can't reach that";
     }
 
-    private static List<String> cells(TruckPlan truck) {
+    private List<String> cells(TruckPlan truck) {
         String id = truck.truck().id();
         if (truck.refusal().isPresent()) {
             return List.of(id, "-", "Can't be planned: " + truck.refusal().get(), "-");
         }
         String where = truck.points().stream().map(PlanWords::point).collect(Collectors.joining("; "));
-        if (truck.quickest().isEmpty()) {
+        if (plan.method(truck).isEmpty()) {
             return List.of(id, where, closest(truck), "-");
         }
-        int method = truck.quickest().get();
+        int method = plan.method(truck).get();
         String catches = truck.points().stream()
                 .map(point -> catches(
                         point.methods().get(method).calibration().orElseThrow().series()))
@@ -68,7 +79,8 @@ record PlanSummary(DayPlan plan) {
         return List.of(
                 id,
                 where,
-                catches + " (" + truck.plan().weighingMethods().get(method).name() + ")",
+                catches + " (" + truck.plan().weighingMethods().get(method).name() + ")"
+                        + (plan.notVerified(truck).isEmpty() ? "" : ". Can't be verified as planned."),
                 PlanWords.duration(truck.time(method).orElseThrow()));
     }
 

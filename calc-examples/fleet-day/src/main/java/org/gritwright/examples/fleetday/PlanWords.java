@@ -1,7 +1,11 @@
 package org.gritwright.examples.fleetday;
 
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
 import javax.measure.Quantity;
 import javax.measure.quantity.Dimensionless;
+import javax.measure.quantity.Speed;
 import javax.measure.quantity.Time;
 import org.gritwright.core.fleet.plan.MethodPlan;
 import org.gritwright.core.fleet.plan.PointPlan;
@@ -9,8 +13,10 @@ import org.gritwright.core.fleet.plan.TruckPlan;
 import org.gritwright.core.observation.CalibrationPoint;
 import org.gritwright.core.planning.CatchSeries;
 import org.gritwright.core.planning.PlanResult;
+import org.gritwright.core.planning.RunPlan;
 import org.gritwright.units.Amounts;
 import org.gritwright.units.SpreadingUnits;
+import org.gritwright.units.quantity.ApplicationRate;
 
 /** A plan's numbers as people say them. */
 final class PlanWords {
@@ -67,6 +73,37 @@ final class PlanWords {
                                 + out.mainCause().help()
                         : "")
                 .orElse("");
+    }
+
+    /** At which planned rates and speeds a truck can't be verified, and why, in a sentence. */
+    static String notVerified(TruckPlan truck, MethodPlan method) {
+        TruckUnits units = TruckUnits.of(truck);
+        List<String> reasons = new ArrayList<>();
+        for (Quantity<ApplicationRate> rate : truck.plan().targetRates()) {
+            for (Quantity<Speed> speed : truck.plan().testSpeeds()) {
+                Optional<RunPlan> run = method.runs().stream()
+                        .filter(one ->
+                                one.targetRate().equals(rate) && one.testSpeed().equals(speed))
+                        .findFirst();
+                if (run.isEmpty()) {
+                    reasons.add(at(units, rate, speed)
+                            + " (no run of whole seconds gives more than the smallest sensible catch and less than the"
+                            + " containers hold)");
+                } else if (!run.get().withinRange().orElse(true)) {
+                    reasons.add(at(units, rate, speed) + " ("
+                            + Figures.text(run.get().shaftSpeed(), DIGITS) + ", and the drives hold "
+                            + Amounts.format(truck.plan().lowestShaftSpeed().orElseThrow()) + " to "
+                            + Amounts.format(truck.plan().highestShaftSpeed().orElseThrow()) + ")");
+                }
+            }
+        }
+        return "Can't be verified as planned at " + String.join(", nor at ", reasons)
+                + ". Plan another rate or speed for this truck.";
+    }
+
+    /** For example "320 lb/mi and 15 mi/h". */
+    static String at(TruckUnits units, Quantity<ApplicationRate> rate, Quantity<Speed> speed) {
+        return units.text(rate) + " and " + units.text(speed);
     }
 
     /** For example "75 min", "21 h 40 min". */

@@ -53,7 +53,8 @@ class PlanCommandTest {
                         "Writing " + output.resolve("run-0001/plan.html"));
         assertThat(run.outLines())
                 .contains(
-                        "20 trucks: 20 have a plan that reaches what is wanted, 0 can't reach it, 0 can't be planned.")
+                        "20 trucks: 20 have a plan that reaches what is wanted, 0 can't reach it, 0 can't be planned. 3 can't",
+                        "be verified at every rate and speed that is planned: T-08, T-17, T-20.")
                 .endsWith("Worksheets: " + output.resolve("run-0001/plan.html"));
         assertThat(run.outLines().stream().filter(line -> line.startsWith("T-")))
                 .hasSize(20);
@@ -68,7 +69,8 @@ class PlanCommandTest {
         assertThat(run.outLines())
                 .anyMatch(line -> line.startsWith("pails on a hanging scale") && line.contains("without T-17"))
                 .anyMatch(line -> line.startsWith("tarp and shovel") && line.contains("without T-17"))
-                .anyMatch(line -> line.startsWith("hopper scale") && line.contains("for all trucks that have a plan"));
+                .anyMatch(line -> line.startsWith("hopper scale") && line.contains("for all trucks that have a plan"))
+                .anyMatch(line -> line.startsWith("a mix: ") && line.contains("3       6.7"));
     }
 
     @Test

@@ -7,6 +7,7 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
+import java.util.List;
 import java.util.function.Consumer;
 import java.util.regex.Pattern;
 import org.gritwright.core.document.RejectedDocumentException;
@@ -20,7 +21,7 @@ import org.junit.jupiter.api.TestInstance;
 
 @TestInstance(TestInstance.Lifecycle.PER_CLASS)
 class PlanPageTest {
-    private static final Pattern BOX = Pattern.compile("<td class=\"pair\">");
+    private static final Pattern GROSS = Pattern.compile("<span>(pail \\d+ )?gross</span>");
 
     private String page;
 
@@ -43,12 +44,18 @@ class PlanPageTest {
     }
 
     private static String sheet(String page, String id) {
-        int found = page.indexOf("<h2>" + id + "</h2>");
+        int found = page.indexOf("<h2>" + id + "</h2>\n<p><b>Side 1");
         return page.substring(found, page.indexOf("</article>", found));
     }
 
-    private static long boxes(String sheet) {
-        return BOX.matcher(sheet).results().count();
+    private static long pails(String sheet) {
+        return GROSS.matcher(sheet).results().count();
+    }
+
+    /** Tables for the planner, which no sheet has. */
+    private static String tables(String page, String id) {
+        int found = page.indexOf("<summary>" + id + "</summary>");
+        return page.substring(found, page.indexOf("</details>", found));
     }
 
     @Test
@@ -59,55 +66,220 @@ class PlanPageTest {
         assertThat(page).contains(".worksheet { break-before: page;");
     }
 
+    /** Two crews of 8 h: T-17 needs more than the pails and the tarp hold. */
     @Test
-    void theFirstPageComparesTheWeighingMethods() {
-        String first = page.substring(page.indexOf("<h2>How long the day takes"), page.indexOf("<article"));
+    void theOverviewSaysHowManyDaysEachMethodAndAMixTake() {
+        String first = page.substring(page.indexOf("<h2>How long it takes"), page.indexOf("<article"));
         assertThat(first)
                 .containsSubsequence(
-                        "<th scope=\"row\">pails on a hanging scale</th><td>34 h 59 min</td><td>19 trucks</td><td>T-17</td>",
-                        "<th scope=\"row\">tarp and shovel</th><td>42 h 55 min</td><td>19 trucks</td><td>T-17</td>",
-                        "<th scope=\"row\">hopper scale that takes the whole drop</th><td>36 h 36 min</td><td>20"
-                                + " trucks</td><td>none</td>",
-                        "<b>T-17</b>, pails on a hanging scale. For road salt, gate 4 in: Can&#39;t be used: containers must be"
+                        "<th scope=\"col\">days</th><th scope=\"col\">trucks a day</th>",
+                        "<th scope=\"row\">pails on a hanging scale</th><td data-head=\"days\">3</td><td data-head=\"trucks a"
+                                + " day\">6.3</td>",
+                        "<td data-head=\"works for\">19 trucks</td><td data-head=\"doesn’t work for\">T-17</td>",
+                        "<th scope=\"row\">tarp and shovel</th><td data-head=\"days\">4</td>",
+                        "<th scope=\"row\">hopper scale that takes the whole drop</th><td data-head=\"days\">3</td><td"
+                                + " data-head=\"trucks a day\">6.7</td>",
+                        "<td data-head=\"works for\">20 trucks</td><td data-head=\"doesn’t work for\">none</td>",
+                        "<th scope=\"row\">a mix: each truck by its own method below</th><td data-head=\"days\">3</td>",
+                        "With 2 crews, 8 h a day.",
+                        "sets up the yard once a day")
+                .containsSubsequence(
+                        "Where a weighing method doesn’t work, and why",
+                        "<b>T-17</b>: pails on a hanging scale. For road salt, gate 4 in: Can&#39;t be used: containers must be"
                                 + " able to hold the smallest sensible catch, 5 rev or 266 lb: 175 lb in all.</li>",
-                        "<b>T-17</b>, tarp and shovel. For road salt, gate 4 in: Can&#39;t be used: containers must be"
+                        "<b>T-17</b>: tarp and shovel. For road salt, gate 4 in: Can&#39;t be used: containers must be"
                                 + " able to hold the smallest sensible catch, 5 rev or 266 lb: 200 lb in all.</li>");
     }
 
+    /** One crew of 8 h, nothing once a day: 40 h 30 min for 20 trucks, less 65 min on six days, are 34 h or five crew-days. */
     @Test
-    void eachSheetHasTheCautionsBeforeWhatToBringAndWhatToCatch() {
+    void documentsWithoutCrewsArePlannedToo() throws IOException, RejectedDocumentException {
+        String old = page(day -> {
+            ObjectNode plan = (ObjectNode) day.get("plan");
+            plan.remove(List.of("crews", "workingDay"));
+            plan.get("weighingMethods")
+                    .forEach(
+                            method -> ((ObjectNode) method.get("times")).remove(List.of("dailySetUp", "dailyCleanUp")));
+        });
+        assertThat(old)
+                .contains("With 1 crew, 8 h a day.")
+                .contains(
+                        "<th scope=\"row\">hopper scale that takes the whole drop</th><td data-head=\"days\">5</td><td"
+                                + " data-head=\"trucks a day\">4.0</td><td data-head=\"work of all crews\">34 h 0 min</td>");
+    }
+
+    /** How much to catch and how long it takes can be read on a phone: each number names its column. */
+    @Test
+    void theTrucksAreAListWhereThereIsNoRoomForATable() {
+        assertThat(page)
+                .contains(
+                        "<tr><th scope=\"row\">T-03</th><td data-head=\"where\">road salt</td><td data-head=\"quickest"
+                                + " weighing method\">pails on a hanging scale</td><td data-head=\"how much to catch\">3 × 5 rev, 87.8"
+                                + " lb</td><td data-head=\"takes\">80 min</td><td data-head=\"verification\">as planned</td></tr>")
+                .contains("@media (max-width: 44rem)", "content: attr(data-head)");
+    }
+
+    @Test
+    void eachCautionHasABoxToTickAndStandsAlone() {
         for (String sheet : page.split("<article class=\"worksheet\"", -1)) {
             if (!sheet.startsWith("<!DOCTYPE")) {
-                assertThat(sheet)
+                String cautions = sheet.substring(sheet.indexOf("Before anyone"), sheet.indexOf("In this order"));
+                assertThat(cautions)
                         .containsSubsequence(
-                                "Parking brake set, wheels chocked",
+                                "parking brake set, wheels chocked",
+                                "Box down",
+                                "nobody beneath",
+                                "look up for power lines",
+                                "never trust a prop under load",
+                                "cones",
+                                "No yard traffic",
+                                "hand on the stop",
                                 "Spinner disabled",
-                                "Nobody reaches",
-                                "controls locked out",
-                                "Never slide a container under running discharge",
-                                "Raised wheels stand on stands",
-                                "Nobody under a hanging load",
-                                "Hydraulic oil is hot",
-                                "the maker’s manual",
-                                "To bring",
-                                "What to catch: ",
-                                "To write down",
-                                "Signature");
+                                "all guards on",
+                                "Lock out",
+                                "hydraulic pressure relieved",
+                                "try the controls",
+                                "nothing is slid under running material",
+                                "Never enter the hopper; screens stay on",
+                                "Never feel for an oil leak by hand",
+                                "Engine exhaust outdoors",
+                                "stands, never on a jack alone",
+                                "rated for the load",
+                                "nobody under a hanging load",
+                                "lifted by two",
+                                "three points of contact",
+                                "ears",
+                                "one drives and a second person records",
+                                "Local lockout rules, the maker’s manual and licensed practice come first");
+                assertThat(count(cautions, "<i class=\"tick\"></i>"))
+                        .isEqualTo(count(cautions, "<li>"))
+                        .isEqualTo(16);
             }
         }
     }
 
-    /** Three catches in one pail each, and the verification in two. */
+    private static int count(String text, String part) {
+        return text.split(Pattern.quote(part), -1).length - 1;
+    }
+
     @Test
-    void thereIsABoxForEachContainerOfEachCatch() {
+    void theStepsAreInWorkingOrderWithABoxForEachTime() {
+        String sheet = sheet("T-01");
+        String steps = sheet.substring(sheet.indexOf("In this order"), sheet.indexOf("To bring:"));
+        assertThat(steps)
+                .containsSubsequence(
+                        "Truck and yard safe",
+                        "every constant of the display, as found",
+                        "test weight",
+                        "Warm up",
+                        "Written down before: oil 105 °F, engine 1600 rev/min.",
+                        "set the gate to 2.5 in, measure it, enter it in the display",
+                        "Prime",
+                        "Ten turns",
+                        "900 pulse for the sensed shaft, 4680 pulse for the conveyor’s",
+                        "Catch",
+                        "Lock out, shovel, weigh full, then empty",
+                        "Work out the new value and enter it",
+                        "Read it back",
+                        "Verification at each planned speed",
+                        "Simulated speed canceled",
+                        "Spinner enabled again",
+                        "Every guard refitted",
+                        "Road speed",
+                        "every constant, as left. Switch the display off and on",
+                        "Settings saved or backed up",
+                        "Put away");
+        // 19 steps; the catches are three, the verifications two, the runs over the course three.
+        assertThat(count(steps, "<i class=\"tick\"></i>")).isEqualTo(19 - 3 + 3 + 2 + 3);
+    }
+
+    /** The old words asked for several containers in one run, which the cautions forbid. */
+    @Test
+    void whateverFallsIsOnTheGroundBeforeItIsWeighed() {
+        assertThat(page).doesNotContain("each in 1 container", "in 2 containers", "in 5 containers,");
+        assertThat(sheet("T-07")).contains("shovel the dropped heap into 5 pails and weigh each");
+    }
+
+    /** Three catches in one pail each; the verifications in two pails and in three. */
+    @Test
+    void thereAreThreeBoxesForEachPailOfEachCatch() {
         String sheet = sheet("T-03");
         assertThat(sheet)
-                .contains("3 catches of 5 rev (300 pulse, 5.00 turns of the conveyor shaft), about 29.2 lb each in 1"
-                        + " container, about 10 s at 30 rev/min.")
-                .contains("set the truck to 15 mi/h and 320 lb/mi, run 40 s from rest, about 52.3 lb in 2 containers.")
-                .contains("<th scope=\"row\">Catch 3</th>", "<th scope=\"row\">Verification</th>")
-                .doesNotContain("<th scope=\"row\">Catch 4</th>");
-        assertThat(boxes(sheet)).isEqualTo(3 + 2);
+                .contains(
+                        "3 catches of 5 rev (300 pulse, 5.00 turns of the conveyor shaft), about 29.2 lb each, about 10 s at"
+                                + " 30 rev/min; pails on a hanging scale: weigh the whole drop at once.")
+                .contains("<b>Verification 1.</b> Set 320 lb/mi and 15 mi/h, run 40 s from rest, about 52.3 lb.")
+                .contains("<b>Verification 2.</b> Set 320 lb/mi and 25 mi/h, run 40 s from rest, about 87.1 lb.")
+                .contains("<h4>Catch 3</h4>")
+                .doesNotContain("<h4>Catch 4</h4>", "Verification 3");
+        assertThat(pails(sheet)).isEqualTo(3 + 2 + 3);
+        assertThat(count(sheet, "tare</span><i>lb</i>")).isEqualTo(3 + 2 + 3);
+        assertThat(count(sheet, "net</span><i>lb</i>")).isEqualTo(3 + 2 + 3);
+    }
+
+    @Test
+    void eachNumberHasOneBoxInItsUnit() {
+        String sheet = sheet("T-01");
+        for (String box : List.of(
+                "test weight</span><i>lb",
+                "scale reads</span><i>lb",
+                "oil target</span><i>°F",
+                "oil reached</span><i>°F",
+                "engine target</span><i>rev/min",
+                "engine held</span><i>rev/min",
+                "ten turns</span><i>pulse",
+                "gate measured</span><i>in",
+                "course</span><i>mi",
+                "run 3</span><i>pulse",
+                "signature</span>")) {
+            assertThat(count(sheet, "<span>" + box)).as(box).isOne();
+        }
+        for (String box : List.of(
+                "mass value, slot 1</span><i>lb/rev",
+                "gate in display</span><i>in",
+                "shaft sensor</span><i>pulse/rev",
+                "road speed</span><i>pulse/mi")) {
+            assertThat(count(sheet, "<span>" + box))
+                    .as(box + ", as found, as left, after reset")
+                    .isEqualTo(3);
+        }
+        for (String box : List.of(
+                "speed run</span><i>mi/h",
+                "rate run</span><i>lb/mi",
+                "seconds run</span><i>s",
+                "display’s mass</span><i>lb")) {
+            assertThat(count(sheet, "<span>" + box))
+                    .as(box + ", each verification")
+                    .isEqualTo(2);
+        }
+        assertThat(count(sheet, "<b>yes / no</b>")).isEqualTo(3);
+        assertThat(count(sheet, "<b>in / out</b>")).isEqualTo(3);
+    }
+
+    /** The scales of the first three weighing methods read pounds, that of the fourth kilograms. */
+    @Test
+    void aMetricTrucksSheetIsMetricThroughout() {
+        for (String id : List.of("T-07", "T-15", "T-19", "T-20")) {
+            assertThat(sheet(id))
+                    .contains("90.2 kg/km and ", "°C</i>", "pulse/km</i>", "<i>km</i>")
+                    .doesNotContainPattern("\\d (lb|lb/mi|mi/h|in|°F)\\b")
+                    .doesNotContainPattern("<i>(lb|lb/mi|mi/h|in|mi|°F|pulse/mi|lb/rev)</i>");
+        }
+        assertThat(sheet("T-01")).doesNotContainPattern("<i>(kg|kg/km|km/h|mm|km|°C|pulse/km|kg/rev)</i>");
+    }
+
+    @Test
+    void aScaleInOtherUnitsIsReadAsItIs() throws IOException, RejectedDocumentException {
+        String sheet = sheet(
+                page(day -> {
+                    DemoDay.only(day, "T-07");
+                    ((ArrayNode) day.get("plan").get("weighingMethods")).remove(3);
+                }),
+                "T-07");
+        assertThat(sheet)
+                .contains(
+                        "gross</span><i>lb</i>",
+                        "The scale reads lb: write down what it shows; nobody converts by hand.");
     }
 
     /** 26 revolutions of a shaft geared 5.2 : 1 are 5 turns of the conveyor's, 26 · 90 pulses, and 26 · 6.59 lb. */
@@ -120,7 +292,8 @@ class PlanPageTest {
                 }),
                 "T-01");
         assertThat(sheet)
-                .contains("3 catches of 26 rev (2340 pulse, 5.00 turns of the conveyor shaft), about 171 lb each")
+                .contains("3 catches of 26 rev (2340 pulse, 5.00 turns of the conveyor shaft), about 171 lb each");
+        assertThat(tables(page, "T-01"))
                 .contains("rev are revolutions of the sensed or watched shaft: 5.2 to a turn of the conveyor shaft.");
     }
 
@@ -128,12 +301,12 @@ class PlanPageTest {
     void aStatedScatterIsNotCalledAnAssumption() throws IOException, RejectedDocumentException {
         assertThat(page(day -> DemoDay.only(day, "T-01")))
                 .contains("Catches are taken to scatter by 0.7 %, as the day states.", "by 0.7 %, as stated;")
-                .doesNotContain("common practice");
+                .doesNotContain("(common practice");
     }
 
-    /** 26 revolutions in six pails, four of them in the first line. */
+    /** 26 revolutions in six pails; the two verifications fill six pails or fewer each. */
     @Test
-    void manyContainersGoOnInAnotherLine() throws IOException, RejectedDocumentException {
+    void furtherPailsHaveBoxesOfTheirOwn() throws IOException, RejectedDocumentException {
         String six = sheet(
                 page(day -> {
                     DemoDay.only(day, "T-01");
@@ -141,46 +314,57 @@ class PlanPageTest {
                             .put("fewestRepeats", "3")
                             .put("mostRepeats", "3")
                             .put("wantedUncertainty", "5.2 %");
-                    ObjectNode method =
-                            (ObjectNode) day.get("plan").get("weighingMethods").get(0);
-                    method.put("containers", "9").put("holds", "30 lb");
-                    ((ArrayNode) day.get("plan").get("weighingMethods")).remove(2);
-                    ((ArrayNode) day.get("plan").get("weighingMethods")).remove(1);
+                    ArrayNode methods = (ArrayNode) day.get("plan").get("weighingMethods");
+                    ((ObjectNode) methods.get(0)).put("containers", "9").put("holds", "30 lb");
+                    while (methods.size() > 1) {
+                        methods.remove(1);
+                    }
                 }),
                 "T-01");
-        assertThat(six).contains("about 171 lb each in 6 containers");
-        assertThat(six)
-                .contains("<span>6</span></td><td class=\"none\"><span></span></td><td class=\"none\">")
-                .contains("<td class=\"none\" colspan=\"4\"></td>");
+        assertThat(six).contains("about 171 lb each", "shovel the dropped heap into 6 pails and weigh each");
+        assertThat(count(six, "<span>pail 6 gross</span>")).isGreaterThanOrEqualTo(3);
+        assertThat(count(six, "<span>pail 1 gross</span>")).isEqualTo(3 + 2);
     }
 
     @Test
     void boxesAreForWhatTheTruckCounts() {
-        assertThat(sheet("T-01")).contains("<th scope=\"col\">counter at start</th>", "gate setting</th>");
+        assertThat(sheet("T-01")).contains("<span>counter, start</span><i>pulse</i>", "<span>gate measured</span>");
         assertThat(sheet("T-08"))
-                .contains("<th scope=\"col\">revolutions by eye</th>")
-                .doesNotContain("counter at start");
-        assertThat(sheet("T-03")).doesNotContain("gate setting</th>");
+                .contains("<span>turns by eye</span><i>rev</i>", "both persons count the same by eye")
+                .doesNotContain("counter, start", "ten turns</span>");
+        assertThat(sheet("T-03")).doesNotContain(">gate measured<", ">gate in display<", "set the gate");
     }
 
     /** 320 lb/mi at 25 mi/h are 4.3 rev/min of 31.2 lb/rev, below the 6 that the drives hold. */
     @Test
-    void noVerificationRunIsSaidAndNotLeftOut() {
+    void aTruckThatCantBeVerifiedAsPlannedSaysSo() {
         String sheet = sheet("T-17");
-        assertThat(sheet.substring(sheet.indexOf("What to catch: road salt, gate 2.5 in")))
-                .contains("Verification: none of the planned rates and speeds fits", "4.27 rev/min, out of range")
-                .doesNotContain("<th scope=\"row\">Verification</th>");
+        String part = sheet.substring(sheet.indexOf("What to catch: road salt, gate 2.5 in"));
+        part = part.substring(0, part.indexOf("</section>"));
+        assertThat(part)
+                .contains(
+                        "Can&#39;t be verified as planned at 320 lb/mi and 15 mi/h (2.56 rev/min, and the drives hold 6"
+                                + " rev/min to 60 rev/min), nor at 320 lb/mi and 25 mi/h (4.27 rev/min")
+                .doesNotContain("<b>Verification");
+        assertThat(page.substring(0, page.indexOf("<article")))
+                .contains("3 can&#39;t be verified at every rate and speed that is planned: T-08, T-17, T-20.")
+                .contains("<b>T-17</b>: For road salt, gate 2.5 in: Can&#39;t be verified as planned")
+                .contains("<td data-head=\"verification\">not as planned</td>");
+        assertThat(tables(page, "T-17")).contains("4.27 rev/min, out of range");
     }
 
     /** Of 6.59 lb/rev, 6 · 26 rev are 1028 lb and 3 · 26 rev are 514 lb. */
     @Test
-    void theYardTableIsOnTheSheet() {
-        assertThat(sheet("T-01"))
+    void thePlannersTablesAreInTheOverviewAndNotOnTheSheet() {
+        assertThat(tables(page, "T-01"))
                 .containsSubsequence(
+                        "<caption>By each weighing method</caption>",
+                        "<caption>Verification runs with ",
                         "<caption>Total to catch for other uncertainties</caption>",
                         "<th scope=\"row\">±1 %</th><td>6 × 26 rev, 1030 lb</td>",
                         "<th scope=\"row\">±3 %</th><td>3 × 26 rev, 514 lb</td>");
         assertThat(page).contains("<th scope=\"row\">±1 %</th><td>out of reach</td>");
+        assertThat(page.substring(page.indexOf("<article"))).doesNotContain("<table", "<caption");
     }
 
     @Test
@@ -216,8 +400,9 @@ class PlanPageTest {
                 }),
                 "T-17");
         assertThat(none).contains("none of the planned ones will do");
-        assertThat(none.substring(none.indexOf("What to catch: road salt, gate 4 in")))
-                .contains("doesn’t work", "5 rev or 266 lb: 175 lb in all")
-                .doesNotContain("To write down");
+        String part = none.substring(none.indexOf("What to catch: road salt, gate 4 in"));
+        assertThat(part.substring(0, part.indexOf("</section>")))
+                .contains("None of the planned weighing methods will do: plan others for this truck.")
+                .doesNotContain("<h4>Catch 1</h4>");
     }
 }

@@ -1,0 +1,119 @@
+package org.gritwright.examples.fleetday;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.IntStream;
+import org.gritwright.core.fleet.plan.MethodPlan;
+import org.gritwright.core.fleet.plan.PointPlan;
+import org.gritwright.core.fleet.plan.TruckPlan;
+import org.gritwright.core.planning.CatchSeries;
+import org.gritwright.core.planning.PlanResult;
+import org.gritwright.examples.fleetday.SheetTable.Cell;
+import org.gritwright.examples.fleetday.SheetTable.Row;
+import org.gritwright.units.Amounts;
+
+/**
+ * What the planner of the day may want to know of a truck, beyond its worksheet.
+ *
+ * @param id the truck
+ * @param points the tables of each material and gate opening
+ */
+record PlanTables(String id, List<Point> points) {
+    private static final int DIGITS = 3;
+
+    /**
+     * One material and gate opening.
+     *
+     * @param name material and gate opening
+     * @param tables the weighing methods, the verification runs, the total to catch for other uncertainties
+     */
+    record Point(String name, List<SheetTable> tables) {}
+
+    static PlanTables of(DayPlan day, TruckPlan truck) {
+        return new PlanTables(
+                truck.truck().id(),
+                truck.points().stream()
+                        .map(point -> new Point(PlanWords.point(point), tables(day, truck, point)))
+                        .toList());
+    }
+
+    private static List<SheetTable> tables(DayPlan day, TruckPlan truck, PointPlan point) {
+        List<SheetTable> tables = new ArrayList<>();
+        tables.add(methods(truck, point));
+        if (!truck.plan().testSpeeds().isEmpty()) {
+            day.method(truck)
+                    .ifPresent(method -> tables.add(runs(point.methods().get(method))));
+        }
+        tables.add(others(point));
+        return tables;
+    }
+
+    private static SheetTable methods(TruckPlan truck, PointPlan point) {
+        List<Row> rows = new ArrayList<>();
+        List<String> notes = new ArrayList<>();
+        for (int i = 0; i < point.methods().size(); i++) {
+            MethodPlan method = point.methods().get(i);
+            String objection = PlanWords.objection(method);
+            if (!objection.isEmpty()) {
+                notes.add(method.method().name() + ": " + objection);
+            }
+            Optional<CatchSeries> series = method.calibration().map(PlanResult::series);
+            rows.add(Row.of(
+                    method.method().name(),
+                    Cell.of(series.map(one -> one.repeats() + " × " + Amounts.format(one.revolutions()))),
+                    series.map(one -> Cell.computed(one.massPerCatch(), DIGITS)).orElse(Cell.of("—")),
+                    Cell.of(series.map(one -> String.valueOf(one.containersToFill()))),
+                    Cell.of(series.map(one -> "±" + PlanWords.uncertainty(one.expandedUncertainty()))),
+                    Cell.of(truck.time(i).map(PlanWords::duration).orElse("doesn’t work"))));
+        }
+        return new SheetTable(
+                "By each weighing method",
+                List.of("catches", "mass of each", "weighings of each", "known to within", "truck takes"),
+                rows,
+                notes);
+    }
+
+    private static SheetTable others(PointPlan point) {
+        List<MethodPlan> usable = point.methods().stream()
+                .filter(method -> method.refusal().isEmpty())
+                .toList();
+        List<Row> rows = usable.isEmpty()
+                ? List.of()
+                : IntStream.range(0, usable.get(0).table().size())
+                        .mapToObj(line -> new Row(
+                                "±"
+                                        + Amounts.format(
+                                                usable.get(0).table().get(line).wanted()),
+                                usable.stream()
+                                        .map(method -> Cell.of(
+                                                PlanWords.table(method.table().get(line))))
+                                        .toList()))
+                        .toList();
+        return new SheetTable(
+                "Total to catch for other uncertainties",
+                usable.stream().map(method -> method.method().name()).toList(),
+                rows,
+                List.of("rev are revolutions of the sensed or watched shaft: "
+                        + Amounts.format(point.count().gearRatio()) + " to a turn of the conveyor shaft."));
+    }
+
+    private static SheetTable runs(MethodPlan method) {
+        List<Row> rows = method.runs().stream()
+                .map(run -> Row.of(
+                        Amounts.format(run.targetRate()) + " at " + Amounts.format(run.testSpeed()),
+                        Cell.of(Amounts.format(run.runTime())),
+                        Cell.computed(run.result().series().massPerCatch(), DIGITS),
+                        Cell.of(Figures.text(run.shaftSpeed(), DIGITS)
+                                + (run.withinRange().orElse(true) ? "" : ", out of range")),
+                        Cell.of("±"
+                                + PlanWords.uncertainty(run.result().series().expandedUncertainty())),
+                        Cell.of(run.lostByStart().map(PlanWords::uncertainty))))
+                .toList();
+        return new SheetTable(
+                "Verification runs with " + method.method().name(),
+                List.of("run", "mass", "shaft speed", "known to within", "start costs"),
+                rows,
+                List.of("What the start costs is a delivery error, not a calibration error."));
+    }
+}

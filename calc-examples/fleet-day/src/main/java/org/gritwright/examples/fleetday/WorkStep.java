@@ -1,0 +1,147 @@
+package org.gritwright.examples.fleetday;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import javax.measure.quantity.Dimensionless;
+import org.gritwright.core.fleet.day.CalibrationCatchEntry;
+import org.gritwright.core.fleet.day.VerificationCatchEntry;
+import org.gritwright.core.fleet.plan.MethodPlan;
+import org.gritwright.core.fleet.plan.PointPlan;
+import org.gritwright.core.fleet.plan.TruckPlan;
+import org.gritwright.core.observation.Conditions;
+import org.gritwright.core.planning.PlannedCount;
+import org.gritwright.units.Amounts;
+import org.gritwright.units.SpreadingUnits;
+import org.gritwright.units.quantity.PulsesPerRevolution;
+
+/**
+ * A step of a truck's day, with a box to tick, or one for each time it is done.
+ *
+ * @param text what to do
+ * @param times what the boxes are for; one empty text for a step that is done once
+ */
+record WorkStep(String text, List<String> times) {
+    private static final int TURNS = 10;
+
+    private static WorkStep once(String text) {
+        return new WorkStep(text, List.of(""));
+    }
+
+    private static WorkStep numbered(String text, int times) {
+        return new WorkStep(
+                text, IntStream.rangeClosed(1, times).mapToObj(String::valueOf).toList());
+    }
+
+    /** In working order: what needs the engine off is done before the next start, and the road comes after the last guard. */
+    static List<WorkStep> of(DayPlan day, TruckPlan truck) {
+        Optional<Integer> method = day.method(truck);
+        List<MethodPlan> plans = method.stream()
+                .flatMap(index ->
+                        truck.points().stream().map(point -> point.methods().get(index)))
+                .toList();
+        int catches = plans.stream()
+                .flatMap(plan -> plan.calibration().stream())
+                .mapToInt(result -> result.series().repeats())
+                .sum();
+        int verifications =
+                plans.stream().mapToInt(plan -> plan.verifications().size()).sum();
+        String gates = gates(truck);
+        boolean several = truck.points().size() > 1;
+        List<WorkStep> steps = new ArrayList<>();
+        steps.add(once("Truck and yard safe: every caution above ticked, cones set, signals agreed."));
+        steps.add(once("Write down every constant of the display, as found, before anything is changed."));
+        steps.add(once("Scale level and at zero. Weigh a test weight near the load."));
+        steps.add(once(
+                "Warm up until oil and engine hold what the maker’s manual says. Write both down." + lastTime(truck)));
+        steps.add(once("Lock out. Mark the shaft"
+                + (gates.isEmpty() ? "." : ", set the gate to " + gates + ", measure it, enter it in the display.")));
+        steps.add(once("Tarp or tray in place, everybody out of the zone. Prime: run until it falls evenly."));
+        steps.add(once(turns(truck)));
+        steps.add(once("Lock out. Clear tarp or tray."));
+        steps.add(numbered(
+                "Catch: everybody out, counter read, run, stop, counter read when all stands still. Lock out, shovel,"
+                        + " weigh full, then empty. Clear, and again."
+                        + (several ? " Set and measure the gate between its catches." : ""),
+                catches));
+        steps.add(once("Work out the new value and enter it" + (several ? ", one in each slot." : ".")));
+        steps.add(once("Read it back from the display."));
+        if (verifications > 0) {
+            steps.add(numbered(
+                    "Verification at each planned speed: set simulated speed and rate of side 2, catch from rest, weigh"
+                            + " as before.",
+                    verifications));
+        }
+        steps.add(once("Simulated speed canceled."));
+        steps.add(once("Spinner enabled again by the maker’s method."));
+        steps.add(once("Every guard refitted. Tarp, chocks and stands away."));
+        steps.add(numbered("Road speed over the measured course; the second person writes.", 3));
+        steps.add(once("Write down every constant, as left. Switch the display off and on, write them down again and"
+                + " compare."));
+        steps.add(once("Settings saved or backed up."));
+        steps.add(once("Put away: locks, cones, scale, material. Sheet signed."));
+        return steps;
+    }
+
+    /** Whether the truck's shaft has a sensor that counts. */
+    static boolean hasSensor(TruckPlan truck) {
+        return truck.points().stream().anyMatch(point -> point.count() instanceof PlannedCount.Pulses);
+    }
+
+    private static String gates(TruckPlan truck) {
+        return truck.points().stream()
+                .flatMap(point -> point.point().setting().quantity().stream())
+                .distinct()
+                .map(Amounts::format)
+                .collect(Collectors.joining(", then "));
+    }
+
+    /** Ten turns are few enough to be counted by eye, and enough to show a wrong number of pulses. */
+    private static String turns(TruckPlan truck) {
+        String watch = "Ten turns of the marked shaft, run slowly and watched from outside the zone: ";
+        return truck.points().stream()
+                .map(PointPlan::count)
+                .filter(PlannedCount.Pulses.class::isInstance)
+                .map(PlannedCount.Pulses.class::cast)
+                .findFirst()
+                .map(count -> watch + pulses(count))
+                .orElse(watch + "both persons count the same by eye.");
+    }
+
+    private static String pulses(PlannedCount.Pulses count) {
+        double perRevolution = Amounts.si(PulsesPerRevolution.class, count.perRevolution());
+        double gearRatio = Amounts.si(Dimensionless.class, count.gearRatio());
+        String sensed = counted(TURNS * perRevolution);
+        return gearRatio == 1
+                ? "the counter shows " + sensed + "."
+                : "the counter shows " + sensed + " for the sensed shaft, " + counted(TURNS * perRevolution * gearRatio)
+                        + " for the conveyor’s.";
+    }
+
+    private static String counted(double pulses) {
+        return Amounts.format(Amounts.of(Math.rint(pulses), SpreadingUnits.PULSE));
+    }
+
+    /** What somebody wrote down of a warm truck; the manual's values aren't ours to know. */
+    private static String lastTime(TruckPlan truck) {
+        TruckUnits units = TruckUnits.of(truck);
+        return Stream.concat(
+                        truck.truck().calibrationCatches().stream().map(CalibrationCatchEntry::entry),
+                        truck.truck().verificationCatches().stream().map(VerificationCatchEntry::entry))
+                .flatMap(entry -> entry.conditions().stream())
+                .map(conditions -> lastTime(units, conditions))
+                .filter(words -> !words.isEmpty())
+                .findFirst()
+                .map(words -> " Written down before: " + words + ".")
+                .orElse("");
+    }
+
+    private static String lastTime(TruckUnits units, Conditions conditions) {
+        Stream<String> oil = conditions.oilTemperature().stream().map(value -> "oil " + units.text(value));
+        Stream<String> engine = conditions.engineSpeed().stream().map(value -> "engine " + units.text(value));
+        return Stream.concat(oil, engine).collect(Collectors.joining(", "));
+    }
+}
