@@ -1,9 +1,9 @@
 package org.gritwright.core.spi;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
 import static org.assertj.core.api.Assertions.assertThatNullPointerException;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.gritwright.core.Samples.assertRefused;
 import static org.gritwright.core.Samples.inches;
 
