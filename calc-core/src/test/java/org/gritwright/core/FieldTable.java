@@ -64,8 +64,9 @@ final class FieldTable {
 
     String text() {
         return objects.entrySet().stream()
-                .map(object -> "### " + object.getKey() + "\n\n| field | needed | what it is | example |\n|---|---|---|---|\n"
-                        + object.getValue().stream().map(Field::row).collect(Collectors.joining()))
+                .map(object ->
+                        "### " + object.getKey() + "\n\n| field | needed | what it is | example |\n|---|---|---|---|\n"
+                                + object.getValue().stream().map(Field::row).collect(Collectors.joining()))
                 .collect(Collectors.joining("\n", "\n", "\n"));
     }
 

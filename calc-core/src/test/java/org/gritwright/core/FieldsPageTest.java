@@ -36,22 +36,26 @@ class FieldsPageTest {
 
     @Test
     void everyFieldHasAMeaning() throws IOException {
-        assertThat(fields()).hasSizeGreaterThan(100).allSatisfy(field -> assertThat(field.meaning())
-                .as("%s.%s in fields.properties", field.object(), field.name())
-                .isNotBlank());
+        assertThat(fields())
+                .hasSizeGreaterThan(100)
+                .allSatisfy(field -> assertThat(field.meaning())
+                        .as("%s.%s in fields.properties", field.object(), field.name())
+                        .isNotBlank());
     }
 
     @Test
     void everyWordOfAChoiceIsExplained() throws IOException {
-        assertThat(fields()).allSatisfy(field -> assertThat(field.words())
-                .allSatisfy(word -> assertThat(field.meaning()).contains(word)));
+        assertThat(fields())
+                .allSatisfy(field -> assertThat(field.words())
+                        .allSatisfy(word -> assertThat(field.meaning()).contains(word)));
     }
 
     @Test
     void everyFieldStandsInTheExample() throws IOException {
-        assertThat(fields()).allSatisfy(field -> assertThat(field.example())
-                .as("%s.%s in the example", field.object(), field.name())
-                .isNotBlank());
+        assertThat(fields())
+                .allSatisfy(field -> assertThat(field.example())
+                        .as("%s.%s in the example", field.object(), field.name())
+                        .isNotBlank());
     }
 
     @Test

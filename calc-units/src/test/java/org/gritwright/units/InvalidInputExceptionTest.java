@@ -45,6 +45,20 @@ class InvalidInputExceptionTest {
     }
 
     @Test
+    void wordsOfItsOwnChangeNothingButTheMessage() {
+        InvalidInputException rule =
+                new InvalidInputException(RefusalCode.INCONSISTENT, "gross", "at least its tare, 4 lb", "3 lb", "4 lb");
+        InvalidInputException said = rule.withWords("gross 3 lb is below its tare 4 lb");
+        assertThat(said).hasMessage("gross 3 lb is below its tare 4 lb");
+        assertThat(said.words()).contains("gross 3 lb is below its tare 4 lb");
+        assertThat(rule.words()).isEmpty();
+        assertThat(said.code()).isEqualTo(RefusalCode.INCONSISTENT);
+        assertThat(said.field()).isEqualTo("gross");
+        assertThat(said.arguments()).containsExactly("4 lb");
+        assertThat(said.withField("pail")).hasMessage("pail must be at least its tare, 4 lb: 3 lb");
+    }
+
+    @Test
     void anotherFieldKeepsAllElse() {
         InvalidInputException e = new InvalidInputException(
                         RefusalCode.TOO_LOW, "width", "at least 1 in", "0.5 in", "1 in")

@@ -20,6 +20,11 @@ final class FollowedStream extends InputStream {
     private int count;
     private boolean isAfterReturn;
 
+    /** The last offset that was asked for, and its line: most problems are found in the order of the text. */
+    private int known;
+
+    private int knownLine = 1;
+
     FollowedStream(InputStream in) {
         this.in = in;
     }
@@ -63,7 +68,13 @@ final class FollowedStream extends InputStream {
 
     /** The line of an offset, from 1. */
     int line(int offset) {
-        return 1 + count(lineStarts, 0, offset + 1);
+        if (offset < known) {
+            known = 0;
+            knownLine = 1;
+        }
+        knownLine += count(lineStarts, known + 1, offset + 1);
+        known = offset;
+        return knownLine;
     }
 
     /** The column of an offset in characters, from 1. */
@@ -74,6 +85,6 @@ final class FollowedStream extends InputStream {
 
     /** How many bits are set; to look at each would take long in a text of a million lines. */
     private static int count(BitSet bits, int from, int to) {
-        return bits.get(from, to).cardinality();
+        return from >= to ? 0 : bits.get(from, to).cardinality();
     }
 }

@@ -122,7 +122,10 @@ public final class ObjectCodec<T> implements Codec<T> {
 
     public JsonNode definition(Schema schema) {
         Map<String, JsonNode> properties = new LinkedHashMap<>();
-        shape.slots().forEach(slot -> properties.put(slot.name(), schema.field(name, slot.name(), slot.codec().describe(schema))));
+        shape.slots()
+                .forEach(slot -> properties.put(
+                        slot.name(),
+                        schema.field(name, slot.name(), slot.codec().describe(schema))));
         List<String> required = shape.slots().stream()
                 .filter(RecordShape.Slot::isRequired)
                 .map(RecordShape.Slot::name)

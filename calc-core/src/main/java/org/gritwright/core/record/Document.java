@@ -206,10 +206,8 @@ public final class Document<T> {
         JsonNode.ObjectNode definition = (JsonNode.ObjectNode) codec.definition(schema);
         Map<String, JsonNode> properties = new LinkedHashMap<>();
         properties.put(SCHEMA, schema.field(DOCUMENT, SCHEMA, Codecs.TEXT.describe(schema)));
-        properties.put(
-                FORMAT, schema.field(DOCUMENT, FORMAT, Schema.object(Map.entry("const", Schema.text(name)))));
-        properties.put(
-                VERSION, schema.field(DOCUMENT, VERSION, Schema.object(Map.entry("const", number(version())))));
+        properties.put(FORMAT, schema.field(DOCUMENT, FORMAT, Schema.object(Map.entry("const", Schema.text(name)))));
+        properties.put(VERSION, schema.field(DOCUMENT, VERSION, Schema.object(Map.entry("const", number(version())))));
         if (minor > 0) {
             properties.put(
                     MINOR,

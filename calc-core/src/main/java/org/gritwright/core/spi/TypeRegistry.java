@@ -3,11 +3,14 @@ package org.gritwright.core.spi;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Collections;
+import java.util.Comparator;
 import java.util.Iterator;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.ServiceLoader;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import org.gritwright.units.InvalidInputException;
@@ -178,13 +181,27 @@ public final class TypeRegistry {
                             .collect(Collectors.joining("; ", " (left out: ", more + ")"));
             InvalidInputException unknown =
                     new InvalidInputException(field, "one of the registry: " + known + leftOut, id.toString());
-            throw NearestName.of(
-                            id.toString(),
-                            types.keySet().stream().map(TypeId::toString).toList())
+            throw nearest(types.keySet(), id)
                     .map(near -> unknown.withWords(unknown.getMessage() + "; did you mean " + near + "?"))
                     .orElse(unknown);
         }
         return type;
+    }
+
+    /** The newest type whose own name may have been meant, of the same origin, which would make any two long names near. */
+    private static Optional<TypeId> nearest(Set<TypeId> known, TypeId id) {
+        int own = id.name().lastIndexOf('/') + 1;
+        String origin = id.name().substring(0, own);
+        List<String> names = known.stream()
+                .map(TypeId::name)
+                .filter(name -> name.startsWith(origin) && name.indexOf('/', own) < 0)
+                .map(name -> name.substring(own))
+                .toList();
+        return NearestName.of(id.name().substring(own), names)
+                .filter(name -> !id.name().equals(origin + name))
+                .flatMap(name -> known.stream()
+                        .filter(type -> type.name().equals(origin + name))
+                        .max(Comparator.naturalOrder()));
     }
 
     /**

@@ -85,6 +85,26 @@ class ProblemPlacesTest {
                 .containsExactly(new Place("truck T-07", 11, 50));
     }
 
+    /** A parser reads a piece at a time, and a name may begin in one piece and end in the next. */
+    @Test
+    void farInALongTextPlacesAreRightToo() {
+        String truck = GOOD.substring(GOOD.indexOf("{ \"id\": \"T-07\""), GOOD.lastIndexOf("] }"));
+        StringBuilder trucks = new StringBuilder(truck);
+        for (int i = 0; i < 200; i++) {
+            trucks.append(", ").append(truck.replace("T-07", "T-" + (100 + i)).replace("165.5 lb", "165.5 lb/ft³"));
+        }
+        String text = GOOD.replace(truck, trucks);
+        assertThat(refusal(text).problems()).hasSize(200).allSatisfy(problem -> {
+            Place place = problem.place().orElseThrow();
+            String line = text.lines().toList().get(place.line() - 1);
+            assertThat(line.substring(place.column() - 1)).startsWith("\"gross\": \"165.5 lb/ft³\"");
+            assertThat(problem.pointer())
+                    .startsWith("/trucks/" + (Integer.parseInt(place.subject().substring(8)) - 99) + "/");
+        });
+        String broken = text.substring(0, text.lastIndexOf(']')) + ", ]" + text.substring(text.lastIndexOf(']') + 1);
+        assertThat(refusal(broken).problems()).extracting(Problem::found).containsExactly("an extra comma before ]");
+    }
+
     @Test
     void aTruckWithoutAnIdIsKnownByItsPlaceOnly() {
         assertThat(changed("\"T-07\"", "7").problems())

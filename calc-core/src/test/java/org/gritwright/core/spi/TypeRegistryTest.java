@@ -3,6 +3,7 @@ package org.gritwright.core.spi;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
 import static org.assertj.core.api.Assertions.assertThatNullPointerException;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.gritwright.core.Samples.assertRefused;
 import static org.gritwright.core.Samples.inches;
 
@@ -33,6 +34,12 @@ class TypeRegistryTest {
     private static final ConveyorType GOOD = new PlainConveyor("good");
     private static final ConveyorType BETTER = new PlainConveyor("better");
     private static final GateType GATE = new PlainGate("gate");
+
+    @Test
+    void aMisspelledTypeIsAnsweredWithTheOneThatMayHaveBeenMeant() {
+        assertThatThrownBy(() -> BuiltInTypes.registry().conveyor(TypeId.of("drag-chian", 1)))
+                .hasMessageEndingWith(": drag-chian, version 1; did you mean drag-chain, version 1?");
+    }
 
     @Test
     void theBuiltInOneHoldsTheTypesOfTheLibraryAndLeavesNothingOut() {

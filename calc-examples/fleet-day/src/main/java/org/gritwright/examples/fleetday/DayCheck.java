@@ -46,13 +46,14 @@ record DayCheck(List<String> problems, List<String> doubts) {
     /** Whether something may have been typed wrong; how a truck does is no matter of typing. */
     private static boolean isDoubt(Finding finding) {
         FindingCode code = finding.code();
-        return code.doubtsData() || code.slots().stream().anyMatch(slot -> slot.name().equals("slips"));
+        return code.doubtsData()
+                || code.slots().stream().anyMatch(slot -> slot.name().equals("slips"));
     }
 
     List<String> lines(String file) {
         List<String> lines = new ArrayList<>();
-        lines.add(file + ": " + Words.count(problems.size(), "problem") + ", "
-                + Words.count(doubts.size(), "thing") + " to look at once more");
+        lines.add(file + ": " + Words.count(problems.size(), "problem") + ", " + Words.count(doubts.size(), "thing")
+                + " to look at once more");
         problems.stream().map("  "::concat).forEach(lines::add);
         if (!doubts.isEmpty()) {
             lines.add("Look at once more:");

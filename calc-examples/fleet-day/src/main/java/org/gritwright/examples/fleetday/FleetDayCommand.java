@@ -176,7 +176,8 @@ public final class FleetDayCommand implements Callable<Integer> {
 
     private int check(FleetDay day, TypeRegistry types) throws BadInputException {
         DayCheck check = InputFile.check(input, day, types);
-        check.lines(input.toString()).forEach(line -> spec.commandLine().getOut().println(PlainText.oneLine(line)));
+        check.lines(input.toString())
+                .forEach(line -> spec.commandLine().getOut().println(PlainText.oneLine(line)));
         if (!check.problems().isEmpty()) {
             return BAD_INPUT;
         }

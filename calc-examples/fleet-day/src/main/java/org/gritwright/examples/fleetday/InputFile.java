@@ -87,8 +87,7 @@ final class InputFile {
                 .map(TruckResult::assessment)
                 .toList();
         return DayCheck.of(
-                trucks,
-                day.plan().isPresent() ? plan(file, day, types).plan().trucks() : List.of());
+                trucks, day.plan().isPresent() ? plan(file, day, types).plan().trucks() : List.of());
     }
 
     private static BadInputException unreadable(Path file, String reason) {
