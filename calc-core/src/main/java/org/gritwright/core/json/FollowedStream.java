@@ -48,6 +48,9 @@ final class FollowedStream extends InputStream {
     }
 
     private void follow(byte one) {
+        if (count == Integer.MAX_VALUE) {
+            return; // past every limit, which is about to be told
+        }
         if (isAfterReturn && one != '\n') {
             lineStarts.set(count);
         }

@@ -68,7 +68,7 @@ class FleetCsvTest {
     void aRefusedTruckHasItsReasonAndNoNumbers() throws IOException, RejectedDocumentException {
         CSVRecord row = rows(day -> {}).get(12);
         assertThat(row.get("record refused because"))
-                .startsWith("catch of 15:42: gross of container pail 2 must be at least");
+                .startsWith("catch of 15:42: pail 2: gross 3.5 lb is below its tare 44 lb. Swapped?");
         assertThat(row.get("calibration error (%)")).isEmpty();
         assertThat(row.get("caught (lb)")).isEmpty();
     }
