@@ -139,7 +139,7 @@ class PlanPageTest {
                                 "Lock out",
                                 "hydraulic pressure relieved",
                                 "try the controls",
-                                "nothing is slid under running material",
+                                "Nothing is slid under running material",
                                 "Never enter the hopper; screens stay on",
                                 "Never feel for an oil leak by hand",
                                 "Engine exhaust outdoors",
