@@ -32,14 +32,15 @@ public final class Shipped {
     }
 
     /**
-     * The laws of a value: it arrives as it was sent, equals one made alike and no other, and hashes and prints alike.
+     * The laws of a value: it arrives as it was sent, equals one made alike and no other, hashes and prints alike, and
+     * hashes otherwise than the other.
      */
     public static void assertIsAValue(Object value, Object madeAnew, Object other) {
         Object arrived = copyOf(value);
         assertThat(arrived).isNotSameAs(value).isEqualTo(value).hasSameHashCodeAs(value);
         assertThat(arrived).hasToString(value.toString());
         assertThat(madeAnew).isEqualTo(value).hasSameHashCodeAs(value);
-        assertThat(other).isNotEqualTo(value);
+        assertThat(other).isNotEqualTo(value).doesNotHaveSameHashCodeAs(value);
         assertThat(value).isNotEqualTo("a text").isNotEqualTo(null);
     }
 }

@@ -434,7 +434,7 @@ public final class Calibration {
     /**
      * The point and what it came to.
      *
-     * @return for example "road salt at 2 in: 27.24 lb/rev ± 0.54 lb/rev (95 %)"
+     * @return for example "road salt at 2 in: 27.24 lb/rev (u 0.25 lb/rev, 12 degrees of freedom)"
      */
     @Override
     public String toString() {

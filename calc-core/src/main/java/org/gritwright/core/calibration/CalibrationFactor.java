@@ -68,7 +68,7 @@ public record CalibrationFactor(Quantity<?> value) {
     public static CalibrationFactor ofDischarge(double kilogramsPerRevolution, DriveFeedback feedback, Unit<?> unit) {
         Objects.requireNonNull(feedback, "feedback");
         Require.that(
-                kilogramsPerRevolution > 0 && kilogramsPerRevolution <= Double.MAX_VALUE,
+                kilogramsPerRevolution > 0 && Double.isFinite(kilogramsPerRevolution),
                 "discharge per revolution",
                 "finite and greater than 0",
                 () -> kilogramsPerRevolution + " kg/rev");

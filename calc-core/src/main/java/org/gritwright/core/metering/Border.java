@@ -70,7 +70,7 @@ final class Border {
         } catch (Throwable thrown) {
             throw failed(id.toString(), what, thrown);
         }
-        if (!(value >= 0 && value <= Double.MAX_VALUE)) {
+        if (!(value >= 0) || Double.isInfinite(value)) {
             throw failed(id.toString(), what, "finite and 0 or more", value + " " + unit);
         }
         return value;

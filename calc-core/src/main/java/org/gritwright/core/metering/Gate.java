@@ -104,7 +104,8 @@ public final class Gate extends Equipment {
      */
     public boolean accepts(Setting setting) {
         try {
-            return squareMeters(setting) >= 0;
+            squareMeters(setting);
+            return true;
         } catch (InvalidInputException e) {
             return false;
         }

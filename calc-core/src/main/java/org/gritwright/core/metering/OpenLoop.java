@@ -94,7 +94,7 @@ public record OpenLoop(Quantity<Dimensionless> gearRatio, List<Row> table) imple
         Require.within("control setting", Dimensionless.class, setting, first.setting(), last.setting());
         double wanted = Amounts.si(Dimensionless.class, setting);
         int above = 1;
-        while (above < table.size() - 1 && Comparison.isAbove(wanted, settingOf(table.get(above)))) {
+        while (Comparison.isAbove(wanted, settingOf(table.get(above)))) {
             above++;
         }
         Row upper = table.get(above);

@@ -61,7 +61,7 @@ public final class RoundGate implements GateType {
         double angle = 4 * Math.asin(Math.sqrt(Math.min(1, height / (2 * radius))));
         double square = angle * angle;
         double angleMinusSine = angle < SMALL_ANGLE
-                ? angle * square / 6 * (1 - square / 20 * (1 - square / 42 * (1 - square / 72)))
+                ? angle * square / 6 * (1 - square / 20 * (1 - square / 42))
                 : angle - Math.sin(angle);
         return radius * radius / 2 * angleMinusSine;
     }

@@ -1,6 +1,7 @@
 package org.gritwright.core.planning;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -24,6 +25,7 @@ import org.gritwright.units.InvalidInputException;
 import org.gritwright.units.Rounded;
 import org.gritwright.units.SpreadingUnits;
 import org.gritwright.units.UnitSymbol;
+import org.gritwright.units.check.Comparison;
 import org.gritwright.units.check.Require;
 import org.gritwright.units.quantity.DischargePerRevolution;
 import org.gritwright.units.quantity.PulseCount;
@@ -55,6 +57,7 @@ final class CatchModel {
 
     private final CatchSetup setup;
     private final double kilogramsPerRevolution;
+    private final double capacityKilograms;
     private final double containerKilograms;
     private final double tareKilograms;
     private final OptionalDouble countRevolutions;
@@ -81,8 +84,8 @@ final class CatchModel {
         this.setup = setup;
         this.kilogramsPerRevolution = Amounts.si(DischargePerRevolution.class, setup.expected());
         this.tareKilograms = Amounts.si(Mass.class, setup.containers().tare());
-        double capacity = Amounts.si(Mass.class, setup.scale().capacity());
-        if (!(tareKilograms < capacity)) {
+        this.capacityKilograms = Amounts.si(Mass.class, setup.scale().capacity());
+        if (!(tareKilograms < capacityKilograms)) {
             throw new InvalidInputException(
                     "tare of a container",
                     "below the capacity of scale " + setup.scale().id() + ", "
@@ -90,19 +93,17 @@ final class CatchModel {
                     Amounts.format(setup.containers().tare()));
         }
         this.containerKilograms =
-                Math.min(Amounts.si(Mass.class, setup.containers().holds()), capacity - tareKilograms);
+                Math.min(Amounts.si(Mass.class, setup.containers().holds()), capacityKilograms - tareKilograms);
         this.countRevolutions = setup.count().uncertaintyRevolutions();
         this.revolutionsPerTurn = Amounts.si(Dimensionless.class, setup.count().gearRatio());
         this.ownScatter = Amounts.si(Dimensionless.class, setup.scatter().relativeDeviation());
-        double spillage = setup.limits().allowances().spillageUncertainty();
-        double transientPart = setup.limits().allowances().transientUncertainty();
-        double moisture = setup.limits().allowances().moistureUncertainty();
-        this.common = spillage * spillage + transientPart * transientPart + moisture * moisture;
+        this.common =
+                common().values().stream().mapToDouble(part -> part * part).sum();
         this.fewestRevolutions = fewestRevolutions();
         this.mostRevolutions = Require.finite(
                 "revolutions that fill the containers",
                 setup.containers().howMany() * containerKilograms / kilogramsPerRevolution);
-        if (fewestRevolutions > mostRevolutions * (1 + ROUNDING)) {
+        if (Comparison.isAbove(fewestRevolutions, mostRevolutions)) {
             throw new InvalidInputException(
                     "containers",
                     "able to hold the smallest sensible catch, " + text(fewestRevolutions)
@@ -151,13 +152,10 @@ final class CatchModel {
     Catch at(double revolutions) {
         double kilograms = revolutions * kilogramsPerRevolution;
         int containers = Math.max(1, (int) Math.ceil(kilograms / containerKilograms * (1 - ROUNDING)));
-        Quantity<Mass> gross = Amounts.of(kilograms / containers + tareKilograms, SpreadingUnits.KILOGRAM);
         // A full container may come out a rounding error above the capacity.
-        Quantity<Mass> weighable = Amounts.si(Mass.class, gross)
-                        > Amounts.si(Mass.class, setup.scale().capacity())
-                ? setup.scale().capacity()
-                : gross;
-        OptionalDouble limit = setup.scale().relativeSpanLimit(weighable, setup.weighedOn());
+        double gross = Math.min(kilograms / containers + tareKilograms, capacityKilograms);
+        OptionalDouble limit =
+                setup.scale().relativeSpanLimit(Amounts.of(gross, SpreadingUnits.KILOGRAM), setup.weighedOn());
         return new Catch(
                 revolutions,
                 containers,
@@ -178,14 +176,13 @@ final class CatchModel {
 
     /** A bound that costs no quantile. */
     boolean isAbove(Catch one, int n, double expanded) {
-        return LEAST_FACTOR * standard(one, n) > expanded * (1 + ROUNDING);
+        return Comparison.isAbove(LEAST_FACTOR * standard(one, n), expanded);
     }
 
     /** The relative expanded uncertainty (95 %), as the budget gives it. */
     double expanded(Catch one, int n) {
         double variance = standard(one, n) * standard(one, n);
-        double uncertain = ownScatter * ownScatter / n;
-        double part = variance > 0 ? uncertain / variance : 0;
+        double part = ownScatter * ownScatter / n / variance;
         double effective = part > 0 ? scatterDegrees(n) / (part * part) : Double.POSITIVE_INFINITY;
         return Student.of(Math.max(1, effective)).coverageFactor(COVERAGE) * Math.sqrt(variance);
     }
@@ -269,20 +266,13 @@ final class CatchModel {
 
     /** The largest row of the budget. */
     Cause mainCause(Catch one, int n) {
+        double root = Math.sqrt(n);
         Map<Cause, Double> parts = common();
+        parts.put(Cause.SCATTER, ownScatter / root);
+        parts.put(Cause.ROUNDING, one.rounding() / root);
+        parts.put(Cause.COUNT, one.count() / root);
         parts.put(Cause.SPAN, one.span());
-        Map.Entry<Cause, Double> largest = largest(parts);
-        Map<Cause, Double> random = new EnumMap<>(Cause.class);
-        random.put(Cause.SCATTER, ownScatter);
-        random.put(Cause.ROUNDING, one.rounding());
-        random.put(Cause.COUNT, one.count());
-        random.replaceAll((cause, part) -> part / Math.sqrt(n));
-        Map.Entry<Cause, Double> largestRandom = largest(random);
-        return (largestRandom.getValue() >= largest.getValue() ? largestRandom : largest).getKey();
-    }
-
-    private static Map.Entry<Cause, Double> largest(Map<Cause, Double> parts) {
-        return parts.entrySet().stream().max(Map.Entry.comparingByValue()).orElseThrow();
+        return Collections.max(parts.entrySet(), Map.Entry.comparingByValue()).getKey();
     }
 
     private List<String> assumptions(Catch one, int n) {

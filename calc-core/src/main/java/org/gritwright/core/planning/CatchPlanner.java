@@ -10,6 +10,7 @@ import org.gritwright.units.Amounts;
 import org.gritwright.units.InvalidInputException;
 import org.gritwright.units.Rounded;
 import org.gritwright.units.SpreadingUnits;
+import org.gritwright.units.check.Comparison;
 import org.gritwright.units.check.Require;
 
 /**
@@ -129,10 +130,10 @@ public final class CatchPlanner {
             double revolutions = best == null ? Double.POSITIVE_INFINITY : repeats * best.revolutions();
             for (CatchModel.Catch one : tried) {
                 // No more material, or just as much in more catches.
-                if (n * one.revolutions() >= revolutions * (1 - ROUNDING)) {
+                if (!Comparison.isAbove(revolutions, n * one.revolutions())) {
                     break;
                 }
-                if (!model.isAbove(one, n, limit) && model.expanded(one, n) <= limit * (1 + ROUNDING)) {
+                if (!model.isAbove(one, n, limit) && !Comparison.isAbove(model.expanded(one, n), limit)) {
                     best = one;
                     repeats = n;
                     break;
@@ -142,24 +143,20 @@ public final class CatchPlanner {
         return best == null ? outOfReach(wanted) : new PlanResult.Reached(wanted, model.series(best, repeats));
     }
 
+    /** Of the most catches, which are never worse than fewer: what scatters shrinks, and is better known. */
     private PlanResult outOfReach(Quantity<Dimensionless> wanted) {
         CatchModel.Catch best = tried.get(tried.size() - 1);
-        int repeats = mostRepeats;
-        double least = model.expanded(best, repeats);
-        for (int n = mostRepeats; n >= fewestRepeats; n--) {
-            for (int i = tried.size() - 1; i >= 0; i--) {
-                CatchModel.Catch one = tried.get(i);
-                if (!model.isAbove(one, n, least)) {
-                    double expanded = model.expanded(one, n);
-                    if (expanded < least) {
-                        best = one;
-                        repeats = n;
-                        least = expanded;
-                    }
+        double least = model.expanded(best, mostRepeats);
+        for (CatchModel.Catch one : tried) {
+            if (!model.isAbove(one, mostRepeats, least)) {
+                double expanded = model.expanded(one, mostRepeats);
+                if (expanded < least) {
+                    best = one;
+                    least = expanded;
                 }
             }
         }
-        return new PlanResult.OutOfReach(wanted, model.series(best, repeats), model.mainCause(best, repeats));
+        return new PlanResult.OutOfReach(wanted, model.series(best, mostRepeats), model.mainCause(best, mostRepeats));
     }
 
     /**

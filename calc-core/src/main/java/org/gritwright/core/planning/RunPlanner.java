@@ -7,6 +7,7 @@ import javax.measure.quantity.Speed;
 import javax.measure.quantity.Time;
 import org.gritwright.units.Amounts;
 import org.gritwright.units.SpreadingUnits;
+import org.gritwright.units.check.Comparison;
 import org.gritwright.units.check.Require;
 import org.gritwright.units.quantity.ApplicationRate;
 import org.gritwright.units.quantity.RotationalSpeed;
@@ -31,8 +32,6 @@ public record RunPlanner(
         Optional<WorkingRange> range,
         Optional<FirstOrderStart> start,
         Optional<Quantity<Dimensionless>> greatestStartLoss) {
-    private static final double ROUNDING = 1e-12;
-
     /**
      * Checks the values.
      *
@@ -85,21 +84,25 @@ public record RunPlanner(
         CatchModel.Catch best = null;
         double bestSeconds = 0;
         double least = Double.POSITIVE_INFINITY;
+        boolean bestIsCheap = false;
         boolean reached = false;
         for (double seconds = step; !reached; seconds += step) {
             double revolutions = revolutionsPerSecond * steadySeconds(seconds);
-            if (revolutions > model.most() * (1 + ROUNDING)) {
+            if (Comparison.isAbove(revolutions, model.most())) {
                 break;
             }
-            if (revolutions < model.fewest() * (1 - ROUNDING)) {
+            if (Comparison.isAbove(model.fewest(), revolutions)) {
                 continue;
             }
             CatchModel.Catch one = model.at(revolutions);
             double expanded = model.expanded(one, 1);
-            reached = expanded <= limit * (1 + ROUNDING) && isStartCheap(seconds);
-            if (reached || best == null || expanded < least || isStartCheap(seconds) != isStartCheap(bestSeconds)) {
+            boolean isCheap = isStartCheap(seconds);
+            reached = isCheap && !Comparison.isAbove(expanded, limit);
+            // The first with a cheap start is better than any before it.
+            if (expanded < least || isCheap != bestIsCheap) {
                 best = one;
                 bestSeconds = seconds;
+                bestIsCheap = isCheap;
                 least = expanded;
             }
         }
@@ -139,7 +142,8 @@ public record RunPlanner(
 
     private boolean isStartCheap(double seconds) {
         return greatestStartLoss.isEmpty()
-                || start.orElseThrow().lostPart(seconds)
-                        <= Amounts.si(Dimensionless.class, greatestStartLoss.get()) * (1 + ROUNDING);
+                || !Comparison.isAbove(
+                        start.orElseThrow().lostPart(seconds),
+                        Amounts.si(Dimensionless.class, greatestStartLoss.get()));
     }
 }

@@ -263,7 +263,7 @@ public final class Document<T> {
             problems.add(
                     ProblemCode.NEWER_VERSION,
                     Pointer.ROOT.at(major > version() ? VERSION : MINOR),
-                    "version " + (major > version() ? text(version(), minor) : text(major, readable)) + " or less",
+                    "version " + text(Math.min(major, version()), readable) + " or less",
                     "version " + text(major, lower) + ", which needs a newer version of this library");
             throw problems.rejected();
         }

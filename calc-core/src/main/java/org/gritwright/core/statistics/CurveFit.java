@@ -33,8 +33,6 @@ public final class CurveFit implements Serializable {
     /** About the cube root of the precision of doubles, where a central difference is most accurate. */
     private static final double STEP = 6e-6;
 
-    private static final int BISECTIONS = 200;
-
     /** The shape g of a curve: a pure function that can be serialized, as a lambda that captures only numbers can. */
     @FunctionalInterface
     public interface Shape extends DoubleUnaryOperator, Serializable {}
@@ -77,7 +75,8 @@ public final class CurveFit implements Serializable {
             weights += data.weights[i];
             sumOfSlopes += data.weights[i] * slopes[i];
         }
-        this.variance = degreesOfFreedom > 0 ? squares / degreesOfFreedom : Double.NaN;
+        // Asked for by nobody without a degree of freedom.
+        this.variance = squares / degreesOfFreedom;
         this.sumWeights = weights;
         this.meanSlope = sumOfSlopes / weights;
         double spread = 0;
@@ -103,7 +102,9 @@ public final class CurveFit implements Serializable {
     public static CurveFit proportional(Shape shape, double[] x, double[] y, double[] weights) {
         Objects.requireNonNull(shape, "shape");
         Observations data = new Observations(Scatter.RELATIVE, x, y, weights);
-        requirePositive(shape, data, 0);
+        for (double at : x) {
+            Require.positive("shape at " + at, shape.applyAsDouble(at));
+        }
         return new CurveFit(shape, Double.NEGATIVE_INFINITY, Double.POSITIVE_INFINITY, 1, 0, data);
     }
 
@@ -132,15 +133,6 @@ public final class CurveFit implements Serializable {
         double greatestShift = groups[0].x() - lowest;
         double shift = new ShiftSearch(shape, lowest, highest, List.of(groups)).find(leastShift, greatestShift);
         return new CurveFit(shape, lowest, highest, 2, shift, data);
-    }
-
-    private static void requirePositive(Shape shape, Observations data, double shift) {
-        for (double x : data.x) {
-            double value = shape.applyAsDouble(x - shift);
-            if (!(value > 0 && value <= Double.MAX_VALUE)) {
-                throw new InvalidInputException("shape at " + x, "finite and greater than 0", String.valueOf(value));
-            }
-        }
     }
 
     private double scaleAt(double atShift, Observations data) {
@@ -177,7 +169,8 @@ public final class CurveFit implements Serializable {
                         "no such shift fits best");
             }
             double middle = low + (high - low) / 2;
-            for (int i = 0; i < BISECTIONS && low < middle && middle < high; i++) {
+            // Until the interval holds no other double.
+            while (low < middle && middle < high) {
                 if (score(middle) > 0) {
                     low = middle;
                 } else {
@@ -193,21 +186,21 @@ public final class CurveFit implements Serializable {
             return greatest - (greatest - least) * distance;
         }
 
-        /** Half the gamma deviance up to a constant, at the best scale: W·ln k + Σ w·ln g. */
+        /**
+         * Half the gamma deviance up to a constant, at the best scale: W·ln k + Σ w·ln g. Where the shape is not finite and
+         * above 0 it is infinite or no number, and never the least.
+         */
         private double deviance(double shift) {
             double ratios = 0;
             double weights = 0;
             double logarithms = 0;
             for (Observations.Group group : groups) {
                 double value = shape.applyAsDouble(group.x() - shift);
-                if (!(value > 0 && value <= Double.MAX_VALUE)) {
-                    return Double.POSITIVE_INFINITY;
-                }
                 ratios += group.weight() * group.mean() / value;
                 weights += group.weight();
                 logarithms += group.weight() * Math.log(value);
             }
-            return weights * Math.log(ratios / weights) + logarithms;
+            return weights * Math.log(ratios) + logarithms;
         }
 
         /** The negative derivative of the deviance: above 0 below the best shift, NaN where the shape is not above 0. */

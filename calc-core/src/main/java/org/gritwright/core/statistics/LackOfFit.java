@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.function.DoubleUnaryOperator;
 import org.apache.commons.statistics.distribution.FDistribution;
 import org.gritwright.units.InvalidInputException;
+import org.gritwright.units.check.Require;
 
 /**
  * The lack-of-fit test of a curve with repeats at some x: does the curve miss the means by more than the scatter of the
@@ -109,13 +110,8 @@ public record LackOfFit(double statistic, int misfitDegrees, int scatterDegrees,
     }
 
     private static double valueAt(double x, DoubleUnaryOperator curve, Scatter scatter) {
+        String field = "curve at " + x;
         double value = curve.applyAsDouble(x);
-        if (!Double.isFinite(value) || (scatter == Scatter.RELATIVE && !(value > 0))) {
-            throw new InvalidInputException(
-                    "curve at " + x,
-                    scatter == Scatter.RELATIVE ? "finite and greater than 0" : "finite",
-                    String.valueOf(value));
-        }
-        return value;
+        return scatter == Scatter.RELATIVE ? Require.positive(field, value) : Require.finite(field, value);
     }
 }

@@ -215,7 +215,7 @@ public final class MonotoneTable implements Serializable {
 
     @Override
     public int hashCode() {
-        return 31 * Arrays.hashCode(x) + Arrays.hashCode(values);
+        return Arrays.hashCode(values);
     }
 
     /**

@@ -100,12 +100,10 @@ public enum RatioEstimator {
         @Override
         public double[] sensitivities(double[] denominators) {
             double mean = sum(denominators) / denominators.length;
-            double squares = Arrays.stream(denominators)
-                    .map(one -> (one - mean) * (one - mean))
-                    .sum();
-            return Arrays.stream(denominators)
-                    .map(one -> (one - mean) / squares)
-                    .toArray();
+            double[] fromMean =
+                    Arrays.stream(denominators).map(one -> one - mean).toArray();
+            double squares = Arrays.stream(fromMean).map(one -> one * one).sum();
+            return Arrays.stream(fromMean).map(one -> one / squares).toArray();
         }
     };
 

@@ -95,7 +95,7 @@ public record Sample(int size, double mean, OptionalDouble deviation) implements
      */
     public static double deviationFactor(int degreesOfFreedom, double risk) {
         Require.that(degreesOfFreedom >= 1, "degrees of freedom", "1 or more", degreesOfFreedom);
-        Require.that(risk > 0 && risk < 1, "risk", "greater than 0 and below 1", risk);
+        Require.probability("risk", risk);
         double quantile = ChiSquaredDistribution.of(degreesOfFreedom).inverseSurvivalProbability(risk);
         return Math.sqrt(quantile / degreesOfFreedom);
     }

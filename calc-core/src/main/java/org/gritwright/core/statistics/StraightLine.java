@@ -55,8 +55,9 @@ public final class StraightLine implements Serializable {
         double sxx = 0;
         double sxy = 0;
         for (int i = 0; i < n; i++) {
-            sxx += weights[i] * (x[i] - centreX) * (x[i] - centreX);
-            sxy += weights[i] * (x[i] - centreX) * (y[i] - centreY);
+            double fromCentre = x[i] - centreX;
+            sxx += weights[i] * fromCentre * fromCentre;
+            sxy += weights[i] * fromCentre * (y[i] - centreY);
         }
         if (!(sxx > 0)) {
             throw new InvalidInputException(
@@ -439,7 +440,7 @@ public final class StraightLine implements Serializable {
 
     @Override
     public int hashCode() {
-        return 31 * parts().hashCode() + Arrays.hashCode(residuals);
+        return parts().hashCode();
     }
 
     /**

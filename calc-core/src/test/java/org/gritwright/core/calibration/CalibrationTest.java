@@ -4,9 +4,13 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 import static org.gritwright.core.Samples.AUGER_POINT;
 import static org.gritwright.core.Samples.CHAIN;
+import static org.gritwright.core.Samples.DAY;
 import static org.gritwright.core.Samples.SALT;
+import static org.gritwright.core.Samples.SCALE;
+import static org.gritwright.core.Samples.assertNamesWhatIsMissing;
 import static org.gritwright.core.Samples.assertRefused;
 import static org.gritwright.core.Samples.augerCatch;
+import static org.gritwright.core.Samples.augerInForce;
 import static org.gritwright.core.Samples.augerPoint;
 import static org.gritwright.core.Samples.butForUnknown;
 import static org.gritwright.core.Samples.catchAt;
@@ -24,6 +28,7 @@ import org.gritwright.core.finding.FindingCode;
 import org.gritwright.core.metering.NoSensor;
 import org.gritwright.core.observation.CatchLimits;
 import org.gritwright.core.observation.ErrorSource;
+import org.gritwright.core.spi.FillLimits;
 import org.gritwright.core.statistics.RatioEstimator;
 import org.gritwright.core.uncertainty.Component;
 import org.gritwright.core.uncertainty.Measured;
@@ -240,5 +245,63 @@ class CalibrationTest {
 
     private static double poundsPerRevolution(Calibration calibration) {
         return Amounts.in(calibration.dischargePerRevolution().value(), SpreadingUnits.POUND_PER_REVOLUTION);
+    }
+
+    @Test
+    void isEqualWhenCatchesEstimatorAndLimitsAre() {
+        List<CalibrationCatch> catches = goodAugerCatches();
+        Calibration one = Calibration.from(catches, RatioEstimator.RATIO_OF_SUMS, CatchLimits.COMMON);
+        CatchLimits others = CatchLimits.COMMON.withFill(new FillLimits(0.1, 0.2, 1.1, 1.2));
+
+        assertThat(Calibration.from(goodAugerCatches(), RatioEstimator.RATIO_OF_SUMS, CatchLimits.COMMON))
+                .isEqualTo(one)
+                .hasSameHashCodeAs(one);
+        for (Calibration other : List.of(
+                Calibration.from(catches.subList(0, 2), RatioEstimator.RATIO_OF_SUMS, CatchLimits.COMMON),
+                Calibration.from(catches, RatioEstimator.MEAN_OF_RATIOS, CatchLimits.COMMON),
+                Calibration.from(catches, RatioEstimator.RATIO_OF_SUMS, others))) {
+            assertThat(other).isNotEqualTo(one).doesNotHaveSameHashCodeAs(one);
+        }
+        assertThat(one).isNotEqualTo(catches);
+    }
+
+    /** 5 and 6.5 lb/rev can't both be. */
+    @Test
+    void isDoubtedWhereAFindingDoubtsItsCatches() {
+        assertThat(Calibration.from(goodAugerCatches()).isDoubted()).isFalse();
+        assertThat(Calibration.from(List.of(augerCatch(100, 2000), augerCatch(130, 2000)))
+                        .isDoubted())
+                .isTrue();
+    }
+
+    @Test
+    void namesItsScalesAndItsPoint() {
+        Calibration calibration = Calibration.from(goodAugerCatches());
+
+        assertThat(calibration.scales()).containsExactly(SCALE.id());
+        assertThat(calibration.toString()).startsWith("salt: 5.9").contains(" lb/rev (u ");
+    }
+
+    /**
+     * 118 and 236 lb on a scale by 0.5 lb, whose two readings are uncertain by 0.5 ÷ √12 lb each, in 20 and 40 rev to a pulse of
+     * 100 a revolution, 1 ÷ √6: the root of the mean square.
+     */
+    @Test
+    void theResolutionIsThatOfAnAverageCatch() {
+        double rounding = 0.5 / Math.sqrt(12) * Math.sqrt(2);
+        double count = 0.01 / Math.sqrt(6);
+        double shorter = Math.hypot(rounding / 118, count / 20);
+        double longer = Math.hypot(rounding / 236, count / 40);
+        Calibration calibration = Calibration.from(List.of(augerCatch(118, 2000), augerCatch(236, 4000)));
+
+        assertThat(calibration.relativeResolution())
+                .isCloseTo(Math.sqrt((shorter * shorter + longer * longer) / 2), within(1e-14));
+    }
+
+    @Test
+    void whatIsMissingIsNamed() throws ReflectiveOperationException {
+        assertNamesWhatIsMissing(augerCatch(118, 2000));
+        assertNamesWhatIsMissing(augerInForce(6));
+        assertNamesWhatIsMissing(new Change(DAY, Change.Part.SENSOR));
     }
 }

@@ -2,6 +2,7 @@ package org.gritwright.core.metering;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
+import static org.gritwright.core.Samples.assertNamesWhatIsMissing;
 import static org.gritwright.core.Samples.assertRefused;
 import static org.gritwright.units.SpreadingUnits.ONE;
 import static org.gritwright.units.SpreadingUnits.PERCENT;
@@ -81,6 +82,19 @@ class OpenLoopTest {
         assertRefused(
                 "table of control settings must be two rows or more: 1",
                 () -> new OpenLoop(DIRECT, List.of(row(1, 10))));
+    }
+
+    @Test
+    void theSpeedMayStayTheSameFromOneRowToTheNext() {
+        OpenLoop flat = new OpenLoop(DIRECT, List.of(row(1, 10), row(2, 20), row(3, 20)));
+
+        assertThat(flat.shaftSpeed(Amounts.of(2.5, ONE)).getValue().doubleValue())
+                .isCloseTo(20, within(1e-13));
+    }
+
+    @Test
+    void whatIsMissingIsNamed() throws ReflectiveOperationException {
+        assertNamesWhatIsMissing(DRIVE);
     }
 
     @Test

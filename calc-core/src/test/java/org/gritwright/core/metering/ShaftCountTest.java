@@ -3,6 +3,7 @@ package org.gritwright.core.metering;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 import static org.gritwright.core.Samples.SENSOR;
+import static org.gritwright.core.Samples.assertNamesWhatIsMissing;
 import static org.gritwright.core.Samples.assertRefused;
 import static org.gritwright.core.Samples.pulses;
 import static org.gritwright.core.Samples.revolutionsByEye;
@@ -26,6 +27,11 @@ class ShaftCountTest {
 
     private static ShaftCount.CounterReadings readings(double start, double stop) {
         return new ShaftCount.CounterReadings(reading(start), reading(stop), Optional.empty());
+    }
+
+    @Test
+    void aReadingThatIsMissingIsNamed() throws ReflectiveOperationException {
+        assertNamesWhatIsMissing(readings(120, 476, 1000));
     }
 
     @Test

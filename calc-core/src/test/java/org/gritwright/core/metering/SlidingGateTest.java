@@ -68,6 +68,7 @@ class SlidingGateTest {
     @Test
     void isClosedAtItsDeadOpeningIfThatCanBeSet() {
         assertThat(closed(GATE)).contains(Setting.height(Amounts.of(0, SpreadingUnits.MILLIMETER)));
+        assertThat(closed(dead(0))).contains(Setting.height(inches(0)));
         assertThat(closed(dead(0.375))).contains(Setting.height(inches(0.375)));
         assertThat(closed(dead(-0.375))).isEmpty();
     }

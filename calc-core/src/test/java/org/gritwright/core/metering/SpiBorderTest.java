@@ -1,6 +1,7 @@
 package org.gritwright.core.metering;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.gritwright.core.Samples.AUGER;
 import static org.gritwright.core.Samples.CHAIN;
 import static org.gritwright.core.Samples.SENSOR;
@@ -27,6 +28,7 @@ import org.gritwright.core.spi.Spi;
 import org.gritwright.core.spi.SweptVolume;
 import org.gritwright.core.spi.TypeId;
 import org.gritwright.units.Amounts;
+import org.gritwright.units.InvalidInputException;
 import org.gritwright.units.SpreadingUnits;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -185,6 +187,36 @@ class SpiBorderTest {
         assertRefused(
                 "parameters of type example.org/nameless, version 1 must be given by the type: null",
                 () -> Conveyor.of(new Nameless(TypeId.of("example.org/nameless", 1), null), Map.of()));
+    }
+
+    @Test
+    void aTypeThatIsInterruptedLeavesTheThreadInterrupted() {
+        Gate gate = gate(upToAFoot(openingMeters -> interrupted()));
+
+        assertThatThrownBy(() -> gate.squareMeters(Setting.of(inches(4))))
+                .isInstanceOf(InvalidInputException.class)
+                .hasCauseInstanceOf(InterruptedException.class);
+        assertThat(Thread.interrupted()).isTrue();
+    }
+
+    @Test
+    void aTypeThatFailsInAnotherWayDoesNotInterrupt() {
+        Gate gate = gate(upToAFoot(openingMeters -> Math.floorDiv(1, 0)));
+
+        assertThatThrownBy(() -> gate.squareMeters(Setting.of(inches(4))))
+                .isInstanceOf(InvalidInputException.class)
+                .hasCauseInstanceOf(ArithmeticException.class);
+        assertThat(Thread.interrupted()).isFalse();
+    }
+
+    private static double interrupted() {
+        SpiBorderTest.<RuntimeException>sneak(new InterruptedException("stopped"));
+        return 1;
+    }
+
+    @SuppressWarnings("unchecked") // that's how checked exceptions get past the compiler
+    private static <T extends Throwable> void sneak(Throwable thrown) throws T {
+        throw (T) thrown;
     }
 
     @Test

@@ -60,6 +60,30 @@ class SpreaderTest {
     }
 
     @Test
+    void acceptsWhatItsGateAccepts() {
+        assertThat(CHAIN.accepts(Setting.of(inches(4)))).isTrue();
+        assertThat(CHAIN.accepts(Setting.none())).isFalse();
+        assertThat(AUGER.accepts(Setting.none())).isTrue();
+        assertThat(AUGER.accepts(Setting.of(inches(4)))).isFalse();
+        assertThat(CHAIN.isSettable()).isTrue();
+        assertThat(AUGER.isSettable()).isFalse();
+    }
+
+    @Test
+    void aGateMetersByItsSettingIfItCanBeSetAndMetersTheConveyor() {
+        Spreader fixed = new Spreader(
+                CHAIN.conveyor(), Gate.of(new FixedGate(), Map.of("width", inches(24), "height", inches(4))), SENSOR);
+        Spreader gateThatMetersNothing = new Spreader(AUGER.conveyor(), CHAIN.gate(), SENSOR);
+
+        assertThat(CHAIN.isMeteredBySetting()).isTrue();
+        assertThat(fixed.isMeteredBySetting()).isFalse();
+        assertThat(gateThatMetersNothing.isMeteredBySetting()).isFalse();
+        assertThat(CHAIN.meteringArea(Setting.of(inches(4)))).contains(CHAIN.openArea(Setting.of(inches(4))));
+        assertThat(fixed.meteringArea(Setting.none())).contains(fixed.openArea(Setting.none()));
+        assertThat(gateThatMetersNothing.meteringArea(Setting.of(inches(4)))).isEmpty();
+    }
+
+    @Test
     void aClosedGateSweepsNothing() {
         assertRefused(
                 "gate setting must be one at which the conveyor sweeps a volume: 0 in",
@@ -78,6 +102,7 @@ class SpreaderTest {
         assertThat(augerWith(SENSOR)).isEqualTo(AUGER).hasSameHashCodeAs(AUGER);
         assertThat(augerWith(NoSensor.onDriveShaft())).isNotEqualTo(AUGER);
         assertThat(CHAIN).isNotEqualTo(AUGER);
+        assertThat(CHAIN.conveyor()).doesNotHaveSameHashCodeAs(AUGER.conveyor());
         assertThat(CHAIN.conveyor()).isNotEqualTo(AUGER.conveyor()).isNotEqualTo(CHAIN.gate());
         assertThat(CHAIN.gate()).isNotEqualTo(AUGER.gate()).isNotEqualTo(CHAIN.conveyor());
         assertThat(Gate.of(new SlidingGate(), Map.of("width", inches(23)))).isNotEqualTo(CHAIN.gate());

@@ -17,6 +17,7 @@ import net.jqwik.api.Provide;
 import net.jqwik.api.constraints.DoubleRange;
 import net.jqwik.api.constraints.IntRange;
 import org.gritwright.core.observation.CatchAllowances;
+import org.gritwright.core.observation.Moisture;
 import org.gritwright.core.observation.Repeatability;
 import org.gritwright.core.weighing.Scale;
 import org.gritwright.core.weighing.ScaleAccuracy;
@@ -43,11 +44,14 @@ class CatchPlannerLawsTest {
                 Arbitraries.of(0.02, 0.1).map(u -> new PlannedCount.ByEye(Amounts.of(u, SpreadingUnits.REVOLUTION))),
                 Arbitraries.of(new PlannedCount.Timed()));
         Arbitrary<CatchAllowances> allowances = Combinators.combine(
-                        Arbitraries.of(0.0, 0.5, 1.0), Arbitraries.of(0.0, 0.5), Arbitraries.of(0.3, 1.0, 2.0, 3.0))
-                .as((spillage, start, scatter) -> new CatchAllowances(
+                        Arbitraries.of(0.0, 0.5, 1.0),
+                        Arbitraries.of(0.0, 0.5),
+                        Arbitraries.of(0.5, 1.0).optional(),
+                        Arbitraries.of(0.3, 1.0, 2.0, 3.0))
+                .as((spillage, start, moisture, scatter) -> new CatchAllowances(
                         percent(spillage),
                         percent(start),
-                        Optional.empty(),
+                        moisture.map(range -> new Moisture(percent(4), percent(range), Moisture.Basis.WET_MASS)),
                         Optional.of(Repeatability.assumed(percent(scatter)))));
         return Combinators.combine(scales, containers, counts, allowances)
                 .as((scale, pails, count, allowed) -> CatchSetup.of(

@@ -1,8 +1,11 @@
 package org.gritwright.core.planning;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 import static org.gritwright.core.Samples.DAY;
+import static org.gritwright.core.Samples.SENSOR;
+import static org.gritwright.core.Samples.assertNamesWhatIsMissing;
 import static org.gritwright.core.Samples.assertRefused;
 import static org.gritwright.core.Samples.pounds;
 import static org.gritwright.core.planning.Setups.SIXTY_PULSES;
@@ -20,6 +23,7 @@ import java.util.Optional;
 import java.util.stream.DoubleStream;
 import javax.measure.Quantity;
 import javax.measure.quantity.Dimensionless;
+import org.gritwright.core.metering.NoSensor;
 import org.gritwright.core.observation.CatchAllowances;
 import org.gritwright.core.observation.CatchLimits;
 import org.gritwright.core.observation.ErrorSource;
@@ -33,6 +37,7 @@ import org.gritwright.core.weighing.ScaleAccuracy;
 import org.gritwright.core.weighing.ScaleCheck;
 import org.gritwright.units.Amounts;
 import org.gritwright.units.SpreadingUnits;
+import org.gritwright.units.quantity.RevolutionCount;
 import org.hipparchus.distribution.continuous.TDistribution;
 import org.junit.jupiter.api.Test;
 
@@ -362,17 +367,9 @@ class CatchPlannerTest {
     /** 5 and 5.4 revolutions: only five are whole. 5.1 and 5.9: none is. */
     @Test
     void revolutionsAreWhole() {
-        CatchLimits fromFivePointOne = new CatchLimits(
-                Optional.empty(),
-                Amounts.of(0, SpreadingUnits.PULSE),
-                Amounts.of(5.1, SpreadingUnits.REVOLUTION),
-                0,
-                percent(5),
-                percent(2),
-                CatchAllowances.NONE);
         CatchSetup common = setup(scale(0.1), pails(1, 29.5), SIXTY_PULSES);
         CatchSetup setup = new CatchSetup(
-                common.scale(), DAY, common.containers(), common.count(), common.expected(), fromFivePointOne);
+                common.scale(), DAY, common.containers(), common.count(), common.expected(), fromRevolutions(5.1));
         assertRefused(
                 "containers must be able to hold a whole number of revolutions, 6 rev or more: 5.9 rev",
                 () -> CatchPlanner.of(setup));
@@ -393,6 +390,90 @@ class CatchPlannerTest {
                         .series()
                         .revolutions()))
                 .isEqualTo("176 rev");
+    }
+
+    /** As above, up to 600 lb: at 120 rev 2 lb of 600 are 0.333 %, so that nothing comes near the 0.2943 % of 100 rev. */
+    @Test
+    void whereNoneReachesTheBestIsTakenEvenIfItIsNotTheLargest() {
+        Scale hopper = Scale.of("hopper", pounds(10_000), pounds(1))
+                .withAccuracy(new ScaleAccuracy.OfClass(AccuracyClass.HB44_III, AccuracyClass.Stage.IN_SERVICE));
+        CatchSetup setup = setup(hopper, new Containers(1, pounds(600), pounds(0)), SIXTY_PULSES)
+                .allowing(scatter(0.05));
+        CatchSeries best =
+                outOfReach(CatchPlanner.of(setup, 1, 1).plan(percent(0.29))).series();
+        assertThat(Amounts.format(best.revolutions())).isEqualTo("100 rev");
+        assertThat(inPercent(best.expandedUncertainty())).isCloseTo(0.2943, within(5e-5));
+    }
+
+    /** By the same class ±1 lb of what is weighed: 100 lb in two pails of 4 lb are twice 54 lb. */
+    @Test
+    void whatIsWeighedIsThePartInOneContainerAndItsTare() {
+        Scale platform = Scale.of("platform", pounds(500), pounds(1))
+                .withAccuracy(new ScaleAccuracy.OfClass(AccuracyClass.HB44_III, AccuracyClass.Stage.IN_SERVICE));
+        CatchSeries series = reached(CatchPlanner.of(setup(platform, pails(2, 60), SIXTY_PULSES), 1, 1)
+                        .plan(percent(50)))
+                .series();
+        assertThat(Amounts.format(series.revolutions())).isEqualTo("20 rev");
+        assertThat(series.budget().components())
+                .filteredOn(c -> c.name().equals(Cause.SPAN.words()))
+                .singleElement()
+                .satisfies(c ->
+                        assertThat(inPercent(c.contribution())).isCloseTo(100 / 54.0 / Math.sqrt(3), within(1e-9)));
+    }
+
+    /**
+     * To 1.97 % with s₀ 1 %: the rounding and the count of one catch, 4.13856 % ÷ N, may add √((1.97 ÷ 1.959964)² − 1) % =
+     * 0.10133 %, which takes 41 revolutions; two catches of 10, the least, are far better than that.
+     */
+    @Test
+    void twoCatchesMayTakeLessMaterialThanOne() {
+        CatchSetup setup = setup(rightScale(0.5), pails(1, 400), SIXTY_PULSES).allowing(scatter(1));
+        assertThat(Amounts.format(reached(CatchPlanner.of(setup, 1, 1).plan(percent(1.97)))
+                        .series()
+                        .revolutions()))
+                .isEqualTo("41 rev");
+        CatchSeries two =
+                reached(CatchPlanner.of(setup, 1, 1000).plan(percent(1.97))).series();
+        assertThat(two.repeats()).isEqualTo(2);
+        assertThat(Amounts.format(two.revolutions())).isEqualTo("10 rev");
+    }
+
+    /** A count is off by less than a pulse, a triangle; the mean of several is nearly normal. */
+    @Test
+    void thePulsesOfOneCatchAreOffByATriangle() {
+        PlannedCount byEye = new PlannedCount.ByEye(Amounts.of(0.1, SpreadingUnits.REVOLUTION));
+        assertThat(ofTheCount(SIXTY_PULSES, 1)).isEqualTo(Distribution.TRIANGULAR);
+        assertThat(ofTheCount(SIXTY_PULSES, 2)).isEqualTo(Distribution.NORMAL);
+        assertThat(ofTheCount(byEye, 1)).isEqualTo(Distribution.NORMAL);
+    }
+
+    private static Distribution ofTheCount(PlannedCount count, int repeats) {
+        CatchSetup setup = setup(rightScale(0.5), pails(1, 200), count);
+        return CatchPlanner.of(setup, repeats, repeats).plan(percent(50)).series().budget().components().stream()
+                .filter(c -> c.name().equals(Cause.COUNT.words()))
+                .findFirst()
+                .orElseThrow()
+                .distribution();
+    }
+
+    @Test
+    void aSensorCountsPulsesAndWithoutOneSomebodyOrNobodyCounts() {
+        Quantity<RevolutionCount> byEye = Amounts.of(0.1, SpreadingUnits.REVOLUTION);
+        assertThat(PlannedCount.with(SENSOR, Optional.of(byEye)))
+                .isEqualTo(new PlannedCount.Pulses(SENSOR.pulsesPerRevolution(), SENSOR.gearRatio()));
+        assertThat(PlannedCount.with(NoSensor.onDriveShaft(), Optional.of(byEye)))
+                .isEqualTo(new PlannedCount.ByEye(byEye));
+        assertThat(PlannedCount.with(NoSensor.onDriveShaft(), Optional.empty())).isEqualTo(new PlannedCount.Timed());
+    }
+
+    @Test
+    void whatIsMissingIsNamed() throws ReflectiveOperationException {
+        CatchSetup setup = setup(rightScale(0.5), pails(1, 200), SIXTY_PULSES);
+        PlanResult.Reached reached = reached(CatchPlanner.of(setup).plan(percent(4)));
+        assertNamesWhatIsMissing(setup);
+        assertNamesWhatIsMissing(reached);
+        assertNamesWhatIsMissing(reached.series());
+        assertNamesWhatIsMissing(new PlanResult.OutOfReach(percent(1), reached.series(), Cause.SPAN));
     }
 
     /** The least mass in all, of 3 to 10 catches of 10 to 24 revolutions that fill one pail of 60 lb or two. */
@@ -467,6 +548,14 @@ class CatchPlannerTest {
                 () -> new PlannedCount.Pulses(Amounts.of(0, SpreadingUnits.PULSE_PER_REVOLUTION)));
     }
 
+    @Test
+    void noMoreThanTwentyThousandNumbersAreTried() {
+        assertThat(CatchPlanner.step(20_000)).isEqualTo(1);
+        assertThat(CatchPlanner.step(20_001)).isEqualTo(10);
+        assertThat(CatchPlanner.step(200_000)).isEqualTo(10);
+        assertThat(CatchPlanner.step(200_001)).isEqualTo(100);
+    }
+
     /** 60 000 lb at 0.5 lb/rev are 120 000 rev: tens are tried. */
     @Test
     void aHopperOfManyTonsIsSearchedInSteps() {
@@ -485,5 +574,40 @@ class CatchPlannerTest {
         assertThat(revolutions % 10).isZero();
         // (0.25 ÷ 1.959964)² − 0.1² = 0.0791824² %; 20 ÷ √6 lb = 8.16497 lb are that of 10 311.6 lb, 20 623 rev.
         assertThat(revolutions).isEqualTo(20_630);
+        // 1.959964 × 0.1 % can't be reached with all 60 000 lb; 100 divisions are 4000 rev.
+        assertThat(Amounts.format(outOfReach(CatchPlanner.of(setup, 1, 1).plan(percent(0.19)))
+                        .series()
+                        .massPerCatch()))
+                .isEqualTo("60000 lb");
+        assertThat(Amounts.format(reached(CatchPlanner.of(setup, 1, 1).plan(percent(50)))
+                        .series()
+                        .revolutions()))
+                .isEqualTo("4000 rev");
+    }
+
+    /** From 120 001 to 120 005 rev there is no ten. */
+    @Test
+    void wholeTensAreMissedAsWholeRevolutionsAre() {
+        CatchSetup setup = new CatchSetup(
+                Scale.of("hopper", pounds(100_000), pounds(20)),
+                DAY,
+                new Containers(1, pounds(60_002.5), pounds(0)),
+                SIXTY_PULSES,
+                Amounts.of(0.5, SpreadingUnits.POUND_PER_REVOLUTION),
+                fromRevolutions(120_001));
+        assertThatThrownBy(() -> CatchPlanner.of(setup))
+                .hasMessageStartingWith(
+                        "containers must be able to hold a whole number of revolutions, 120010 rev or more: ");
+    }
+
+    private static CatchLimits fromRevolutions(double fewest) {
+        return new CatchLimits(
+                Optional.empty(),
+                Amounts.of(0, SpreadingUnits.PULSE),
+                Amounts.of(fewest, SpreadingUnits.REVOLUTION),
+                0,
+                percent(5),
+                percent(2),
+                CatchAllowances.NONE);
     }
 }

@@ -2,7 +2,9 @@ package org.gritwright.core.planning;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
+import static org.gritwright.core.Samples.assertNamesWhatIsMissing;
 import static org.gritwright.core.Samples.assertRefused;
+import static org.gritwright.core.Samples.pounds;
 import static org.gritwright.core.planning.Setups.SIXTY_PULSES;
 import static org.gritwright.core.planning.Setups.inPercent;
 import static org.gritwright.core.planning.Setups.pails;
@@ -14,6 +16,9 @@ import static org.gritwright.core.planning.Setups.setup;
 import java.util.Optional;
 import javax.measure.Quantity;
 import javax.measure.quantity.Speed;
+import org.gritwright.core.weighing.AccuracyClass;
+import org.gritwright.core.weighing.Scale;
+import org.gritwright.core.weighing.ScaleAccuracy;
 import org.gritwright.units.Amounts;
 import org.gritwright.units.SpreadingUnits;
 import org.gritwright.units.quantity.ApplicationRate;
@@ -112,6 +117,63 @@ class RunPlannerTest {
                         out -> assertThat(out.mainCause()).isEqualTo(Cause.START));
         assertThat(Amounts.in(half.shortestForStart().orElseThrow(), SpreadingUnits.SECOND))
                 .isCloseTo(160, within(1e-9));
+    }
+
+    /** ±1 lb of up to 500 lb, ±2 lb beyond. */
+    private static CatchSetup byClass(double holdsPounds) {
+        Scale hopper = Scale.of("hopper", pounds(10_000), pounds(1))
+                .withAccuracy(new ScaleAccuracy.OfClass(AccuracyClass.HB44_III, AccuracyClass.Stage.IN_SERVICE));
+        return setup(hopper, new Containers(1, pounds(holdsPounds), pounds(0)), SIXTY_PULSES)
+                .allowing(scatter(0.05));
+    }
+
+    /** 600 lb are 240 s; but beyond 500 lb, 200 s, the scale may be off by twice as much. */
+    @Test
+    void whereNoneReachesTheSurestIsTakenEvenIfItIsNotTheLongest() {
+        RunPlan plan = RunPlanner.of(byClass(600), RATE)
+                .at(milesPerHour(22.5), percent(0.29))
+                .orElseThrow();
+        assertThat(plan.result()).isInstanceOf(PlanResult.OutOfReach.class);
+        assertThat(Amounts.format(plan.runTime())).isEqualTo("200 s");
+    }
+
+    /** Of τ 0.8 s 0.399 % are 200.5 s: from 201 s, 500.5 lb, on the start is cheap, though less sure. 505 lb are 202.8 s. */
+    @Test
+    void aRunWhoseStartCostsLittleIsTakenBeforeASurerOne() {
+        RunPlan plan = new RunPlanner(
+                        byClass(505),
+                        RATE,
+                        Optional.empty(),
+                        Optional.of(new FirstOrderStart(Amounts.of(0.8, SpreadingUnits.SECOND))),
+                        Optional.of(percent(0.399)))
+                .at(milesPerHour(22.5), percent(0.29))
+                .orElseThrow();
+        assertThat(plan.result())
+                .isInstanceOfSatisfying(
+                        PlanResult.OutOfReach.class,
+                        out -> assertThat(out.mainCause()).isEqualTo(Cause.SPAN));
+        assertThat(Amounts.format(plan.runTime())).isEqualTo("202 s");
+    }
+
+    /** 60 012.5 lb are 24 005 s, more than 20 000, so that tens are tried. */
+    @Test
+    void aRunOfHoursIsSearchedInSteps() {
+        CatchSetup setup = setup(
+                        Scale.of("hopper", pounds(100_000), pounds(20))
+                                .withAccuracy(new ScaleAccuracy.Stated(percent(0.001))),
+                        new Containers(1, pounds(60_012.5), pounds(0)),
+                        SIXTY_PULSES)
+                .allowing(scatter(1));
+        RunPlan plan =
+                RunPlanner.of(setup, RATE).at(milesPerHour(22.5), percent(1)).orElseThrow();
+        assertThat(Amounts.format(plan.runTime())).isEqualTo("24000 s");
+    }
+
+    @Test
+    void whatIsMissingIsNamed() throws ReflectiveOperationException {
+        assertNamesWhatIsMissing(RunPlanner.of(SETUP, RATE));
+        assertNamesWhatIsMissing(
+                RunPlanner.of(SETUP, RATE).at(milesPerHour(22.5), percent(4)).orElseThrow());
     }
 
     @Test

@@ -7,7 +7,11 @@ import java.util.List;
 import org.gritwright.core.calibration.Calibration;
 import org.gritwright.core.observation.CatchLimits;
 import org.gritwright.core.statistics.RatioEstimator;
+import org.gritwright.core.uncertainty.Component;
+import org.gritwright.core.uncertainty.Distribution;
 import org.gritwright.core.uncertainty.Measured;
+import org.gritwright.units.Amounts;
+import org.gritwright.units.SpreadingUnits;
 import org.junit.jupiter.api.Test;
 
 class CalibrationOutcomeTest {
@@ -38,5 +42,27 @@ class CalibrationOutcomeTest {
 
         assertThat(outcome.massPerStart()).isEmpty();
         assertThat(outcome.massPerStartUncertainty()).isEmpty();
+    }
+
+    /** Three catches show their scatter; what the scale may be off is taken as known. */
+    @Test
+    void holdsTheDegreesOfFreedomThatAreFinite() {
+        Calibration calibration = calibration(RatioEstimator.RATIO_OF_SUMS);
+        BudgetOutcome budget = CalibrationOutcome.of(calibration).budget().orElseThrow();
+        Component<?> scatter = calibration.budget().components().stream()
+                .filter(row -> row.evaluation() == Component.Evaluation.TYPE_A)
+                .findFirst()
+                .orElseThrow();
+
+        assertThat(scatter.degreesOfFreedom()).isBetween(2.0, 10.0);
+        assertThat(budget.components())
+                .filteredOn(row -> row.name().equals(scatter.name()))
+                .singleElement()
+                .satisfies(row -> assertThat(row.degreesOfFreedom())
+                        .contains(Amounts.of(scatter.degreesOfFreedom(), SpreadingUnits.ONE)));
+        assertThat(budget.components())
+                .filteredOn(row -> row.distribution() == Distribution.RECTANGULAR)
+                .isNotEmpty()
+                .allSatisfy(row -> assertThat(row.degreesOfFreedom()).isEmpty());
     }
 }

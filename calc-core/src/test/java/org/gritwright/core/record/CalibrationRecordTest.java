@@ -3,6 +3,7 @@ package org.gritwright.core.record;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
+import static org.gritwright.core.Samples.assertNamesWhatIsMissing;
 import static org.gritwright.core.fleet.day.Trucks.calibrationCatch;
 import static org.gritwright.core.fleet.day.Trucks.entry;
 import static org.gritwright.core.fleet.day.Trucks.idle;
@@ -35,6 +36,8 @@ import org.gritwright.core.judgement.Verdict;
 import org.gritwright.core.metering.BuiltInTypes;
 import org.gritwright.core.observation.Coasting;
 import org.gritwright.core.verification.Correction;
+import org.gritwright.core.verification.Verification;
+import org.gritwright.core.verification.VerificationSeries;
 import org.gritwright.units.Amounts;
 import org.gritwright.units.InvalidInputException;
 import org.gritwright.units.SpreadingUnits;
@@ -108,6 +111,39 @@ class CalibrationRecordTest {
         assertThat(RECORD.toDo().get(0).step()).isEqualTo(NextStep.FIX_ROAD_SPEED);
         assertThat(RECORD.findings()).isEqualTo(ASSESSMENT.findings());
         assertThat(RECORD.signOff()).isEmpty();
+    }
+
+    @Test
+    void whatIsToBeDoneForAPointNamesItsMaterialAndSetting() {
+        FleetDay day = Trucks.day(idle("T-02"));
+        CalibrationRecord record =
+                CalibrationRecord.of(day, ASSESSOR.assess(day).get(0));
+        assertThat(record.toDo()).anySatisfy(toDo -> {
+            assertThat(toDo.material()).contains("salt");
+            assertThat(toDo.setting()).contains(inches("2 in"));
+        });
+    }
+
+    @Test
+    void catchesThatAreJudgedTogetherSayItAtTheLast() {
+        FleetDay day = Trucks.day(with(
+                idle("T-01"),
+                verificationCatch(9, "5.2 lb/rev", 120, 57.6),
+                verificationCatch(10, "5.2 lb/rev", 120, 57.6)));
+        List<Verification> both = ASSESSOR.assess(day).get(0).points().get(0).verifications();
+        Optional<VerificationSeries> judged = Optional.of(VerificationSeries.of(both));
+
+        assertThat(VerificationOutcome.of(both.get(0), judged).together()).isEmpty();
+        assertThat(VerificationOutcome.of(both.get(1), judged).together()).isPresent();
+        assertThat(VerificationOutcome.of(both.get(1), Optional.of(VerificationSeries.of(both.subList(1, 2))))
+                        .together())
+                .isEmpty();
+    }
+
+    @Test
+    void whatIsMissingIsNamed() throws ReflectiveOperationException {
+        assertNamesWhatIsMissing(RECORD);
+        assertNamesWhatIsMissing(new SignOff("L. Marsh", Optional.empty(), LocalDate.EPOCH));
     }
 
     private static Quantity<Length> inches(String text) {

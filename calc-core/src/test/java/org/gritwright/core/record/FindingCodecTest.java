@@ -39,7 +39,7 @@ import org.gritwright.units.SpreadingUnits;
 @Tag("jackson")
 @Tag("locale")
 class FindingCodecTest {
-    private static final FindingCodec CODEC = new FindingCodec();
+    private final FindingCodec codec = new FindingCodec();
 
     private static JsonNode tree(String json) {
         try {
@@ -53,18 +53,18 @@ class FindingCodecTest {
         }
     }
 
-    private static Finding read(String json) {
+    private Finding read(String json) {
         Problems problems = new Problems(DocumentLimits.COMMON);
         JsonNode tree = tree(json);
         FindingOfVersion1.toToday((JsonNode.ObjectNode) tree);
-        Finding finding = CODEC.read(tree, Pointer.ROOT, problems);
+        Finding finding = codec.read(tree, Pointer.ROOT, problems);
         assertThat(finding).as(problems(json).toString()).isNotNull();
         return finding;
     }
 
-    private static List<Problem> problems(String json) {
+    private List<Problem> problems(String json) {
         Problems problems = new Problems(DocumentLimits.COMMON);
-        CODEC.read(tree(json), Pointer.ROOT, problems);
+        codec.read(tree(json), Pointer.ROOT, problems);
         try {
             problems.throwIfAny();
             return List.of();
@@ -81,20 +81,20 @@ class FindingCodecTest {
     @Property(tries = 500, edgeCases = EdgeCasesMode.NONE)
     void readingAWrittenFindingGivesTheSame(@ForAll("findings") Finding finding) {
         Problems problems = new Problems(DocumentLimits.COMMON);
-        assertThat(CODEC.read(CODEC.write(finding), Pointer.ROOT, problems)).isEqualTo(finding);
+        assertThat(codec.read(codec.write(finding), Pointer.ROOT, problems)).isEqualTo(finding);
     }
 
     @Example
     void aFindingOfEveryCodeIsReadAsItWasWritten() {
         for (Finding finding : FindingSamples.all()) {
             Problems problems = new Problems(DocumentLimits.COMMON);
-            assertThat(CODEC.read(CODEC.write(finding), Pointer.ROOT, problems)).isEqualTo(finding);
+            assertThat(codec.read(codec.write(finding), Pointer.ROOT, problems)).isEqualTo(finding);
         }
     }
 
     @Example
     void argumentsAreWrittenAsWhatTheyAre() {
-        assertThat(CODEC.write(FindingSamples.of(FindingCode.FILL_IMPOSSIBLE))).isEqualTo(tree("""
+        assertThat(codec.write(FindingSamples.of(FindingCode.FILL_IMPOSSIBLE))).isEqualTo(tree("""
                 {
                   "code": "fill-impossible",
                   "severity": "error",
@@ -112,7 +112,7 @@ class FindingCodecTest {
                 }
                 """.formatted(
                         FindingSamples.of(FindingCode.FILL_IMPOSSIBLE).sentence())));
-        assertThat(CODEC.write(FindingSamples.of(FindingCode.UNCERTAINTY_INCOMPLETE)))
+        assertThat(codec.write(FindingSamples.of(FindingCode.UNCERTAINTY_INCOMPLETE)))
                 .isEqualTo(tree("""
                 {
                   "code": "uncertainty-incomplete",
@@ -124,7 +124,7 @@ class FindingCodecTest {
                 }
                 """.formatted(FindingSamples.of(FindingCode.UNCERTAINTY_INCOMPLETE)
                         .sentence())));
-        assertThat(CODEC.write(FindingSamples.of(FindingCode.CALIBRATION_BEFORE_CHANGE)))
+        assertThat(codec.write(FindingSamples.of(FindingCode.CALIBRATION_BEFORE_CHANGE)))
                 .isEqualTo(tree("""
                 {
                   "code": "calibration-before-change",
@@ -133,7 +133,7 @@ class FindingCodecTest {
                   "arguments": { "calibrated": "2026-10-19", "change": "hydraulic", "changed": "2026-10-19" }
                 }
                 """));
-        assertThat(CODEC.write(FindingSamples.of(FindingCode.CURVE_IMPOSSIBLE))).isEqualTo(tree("""
+        assertThat(codec.write(FindingSamples.of(FindingCode.CURVE_IMPOSSIBLE))).isEqualTo(tree("""
                 {
                   "code": "curve-impossible",
                   "severity": "error",
@@ -145,7 +145,7 @@ class FindingCodecTest {
                 }
                 """.formatted(
                         FindingSamples.of(FindingCode.CURVE_IMPOSSIBLE).sentence())));
-        assertThat(CODEC.write(Finding.of(FindingCode.CONVEYOR_NOT_PRIMED))).isEqualTo(tree("""
+        assertThat(codec.write(Finding.of(FindingCode.CONVEYOR_NOT_PRIMED))).isEqualTo(tree("""
                 {
                   "code": "conveyor-not-primed",
                   "severity": "error",
@@ -177,6 +177,87 @@ class FindingCodecTest {
                 { "severity": "warning", "sentence": "x" }
                 """)).extracting(Problem::pointer).containsExactly("/code");
         assertThat(problems("[]")).extracting(Problem::expected).containsExactly("an object");
+    }
+
+    @Example
+    void whatIsNotWholeIsNotRead() {
+        assertThat(openLoop("\"severity\": \"note\", \"sentence\": \"x\"")).isNotNull();
+        assertThat(openLoop("\"severity\": \"note\"")).isNull();
+        assertThat(openLoop("\"sentence\": \"x\"")).isNull();
+        assertThat(openLoop("\"severity\": 5, \"sentence\": \"x\"")).isNull();
+        assertThat(openLoop("\"severity\": \"note\", \"sentence\": \"x\", \"more\": 1"))
+                .isNull();
+        assertThat(openLoop("\"severity\": \"note\", \"sentence\": \"x\", \"arguments\": \"x\""))
+                .isNull();
+        assertThat(problems("""
+                { "code": "open-loop", "severity": "note", "sentence": "x", "arguments": "x" }
+                """))
+                .extracting(problem -> problem.pointer() + ": " + problem.expected())
+                .containsExactly("/arguments: an object");
+    }
+
+    private Finding openLoop(String fields) {
+        return codec.read(
+                tree("{ \"code\": \"open-loop\", " + fields + " }"), Pointer.ROOT, new Problems(DocumentLimits.COMMON));
+    }
+
+    @Example
+    void isCalledByTheNameOfTheClass() {
+        assertThat(codec.type()).isEqualTo("org.gritwright.core.finding.Finding");
+    }
+
+    @Example
+    void aSentenceThatNoTextHoldsLosesItsEnd() {
+        assertThat(sentence(5000)).hasSize(5000).doesNotContain("…");
+        assertThat(sentence(5001)).hasSize(5001).endsWith("…");
+        assertThat(sentence(6000)).hasSize(5001).endsWith("…");
+    }
+
+    /** As it is written where the whole sentence is so long. */
+    private String sentence(int length) {
+        int others = scaleNotChecked("x").sentence().length() - 1;
+        Finding finding = scaleNotChecked("x".repeat(length - others));
+        assertThat(finding.sentence()).hasSize(length);
+        JsonNode written = ((JsonNode.ObjectNode) codec.write(finding)).fields().get("sentence");
+        return ((JsonNode.TextNode) written).text();
+    }
+
+    private static Finding scaleNotChecked(String scale) {
+        return Finding.of(FindingCode.SCALE_NOT_CHECKED, Map.of("scale", Argument.name(scale)));
+    }
+
+    @Example
+    void aRoadSpeedOfVersion1SaysByItsSignWhichWayTheTruckErrs() {
+        assertThat(roadSpeedOff("-4.8 %"))
+                .containsEntry("effect", Argument.number(Amounts.of(4.8, SpreadingUnits.PERCENT)))
+                .containsEntry("way", Term.TOO_LITTLE);
+        assertThat(roadSpeedOff("4.8 %"))
+                .containsEntry("effect", Argument.number(Amounts.of(4.8, SpreadingUnits.PERCENT)))
+                .containsEntry("way", Term.TOO_MUCH);
+    }
+
+    private Map<String, Argument> roadSpeedOff(String effect) {
+        return read("""
+                { "code": "road-speed-off", "severity": "warning", "sentence": "x",
+                  "numbers": { "effect": "%s", "error": "5 %%", "inForce": "13650 pulse/mi", "measured": "13000 pulse/mi" } }
+                """.formatted(effect)).arguments();
+    }
+
+    @Example
+    void aDeliveryErrorOfVersion1IsWhatWasLaid() {
+        assertThat(toleranceMissed("6 %"))
+                .containsEntry("laid", Argument.number(Amounts.of(6, SpreadingUnits.PERCENT)))
+                .containsEntry("way", Term.TOO_MUCH);
+        assertThat(toleranceMissed("-6 %"))
+                .containsEntry("laid", Argument.number(Amounts.of(6, SpreadingUnits.PERCENT)))
+                .containsEntry("way", Term.TOO_LITTLE);
+    }
+
+    private Map<String, Argument> toleranceMissed(String error) {
+        return read("""
+                { "code": "tolerance-missed", "severity": "warning", "sentence": "x",
+                  "numbers": { "error": "%s", "tolerance": "4 %%" }, "words": { "which": "delivery error" } }
+                """.formatted(error)).arguments();
     }
 
     @Example
@@ -234,7 +315,7 @@ class FindingCodecTest {
                 .containsExactly(Term.HYDRAULIC, Term.SENSOR, Term.TIRE, Term.MATERIAL);
     }
 
-    private static Argument argument(String code, String name, String words, String numbers) {
+    private Argument argument(String code, String name, String words, String numbers) {
         String dates =
                 code.startsWith("calibration") ? "\"calibrated\": \"2026-09-28\", \"changed\": \"2026-10-08\", " : "";
         return read("{ \"code\": \"" + code + "\", \"severity\": \"error\", \"sentence\": \"x\", " + numbers
@@ -277,12 +358,12 @@ class FindingCodecTest {
     @Example
     void theSchemaKnowsTheArgumentsOfEachCode() {
         Schema definitions = new Schema(FieldWords.read());
-        JsonNode root = CODEC.describe(definitions);
+        JsonNode root = codec.describe(definitions);
         com.networknt.schema.Schema schema = SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12)
                 .getSchema(text(definitions.document("finding", root)), InputFormat.JSON);
 
         for (Finding finding : FindingSamples.all()) {
-            String written = text(CODEC.write(finding));
+            String written = text(codec.write(finding));
             assertThat(schema.validate(written, InputFormat.JSON)).as(written).isEmpty();
             for (String name : finding.arguments().keySet()) {
                 assertThat(schema.validate(written.replace("\"" + name + "\"", "\"other\""), InputFormat.JSON))
@@ -290,7 +371,7 @@ class FindingCodecTest {
                         .isNotEmpty();
             }
         }
-        String unknown = text(CODEC.write(FindingSamples.of(FindingCode.UNCERTAINTY_INCOMPLETE)));
+        String unknown = text(codec.write(FindingSamples.of(FindingCode.UNCERTAINTY_INCOMPLETE)));
         assertThat(schema.validate(unknown.replace("\"scale-accuracy\"", "\"sensor\""), InputFormat.JSON))
                 .isNotEmpty();
     }

@@ -128,6 +128,21 @@ class CurveFitTest {
     }
 
     @Test
+    void theShapesLimitsMayLieOnBothSidesOfZeroAndItIsAskedOnlyWithinThem() {
+        CurveFit.Shape raised = at -> {
+            assertThat(at).isBetween(-20.0, 20.0);
+            return at + 25;
+        };
+
+        // 16·(x − 3 + 25)
+        CurveFit fit = CurveFit.shifted(
+                raised, -20, 20, new double[] {2, 4, 6}, new double[] {384, 416, 448}, new double[] {1, 1, 1});
+
+        assertThat(fit.shift()).isCloseTo(3, within(1e-9));
+        assertThat(fit.scale()).isCloseTo(16, within(1e-9));
+    }
+
+    @Test
     void theShiftIsFoundCloseToTheFirstX() {
         for (double distance : new double[] {1e-1, 1e-2, 1e-3, 2e-4}) {
             double[] y = {16 * distance, 16 * (2 + distance), 16 * (4 + distance)};

@@ -70,6 +70,23 @@ class GrubbsTest {
     }
 
     @Test
+    void largeValuesThatDifferByRoundingAloneAreEqual() {
+        assertThat(Grubbs.of(6.1e12, 6.1e12, Math.nextUp(6.1e12)).statistic()).isZero();
+    }
+
+    @Test
+    void ofTwoThatAreEquallyFarTheFirstIsTaken() {
+        assertThat(Grubbs.of(0, -1, 1, 0).index()).isEqualTo(1);
+        assertThat(Grubbs.of(0, 1, -1, 0).index()).isEqualTo(1);
+    }
+
+    @Test
+    void refusesOneValueAndNone() {
+        assertRefused("values for Grubbs' test must be 3 or more: 1", () -> Grubbs.of(6.1));
+        assertRefused("values for Grubbs' test must be 3 or more: 0", () -> Grubbs.of());
+    }
+
+    @Test
     void roundingIsAddedToTheDeviation() {
         // s² = 1/3, distance 2/3
         assertThat(Grubbs.of(new double[] {0, 1, 0}, 0.5))

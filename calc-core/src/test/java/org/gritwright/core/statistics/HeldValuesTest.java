@@ -54,6 +54,11 @@ class HeldValuesTest {
                         RatioEstimator.LINE_WITH_INTERCEPT.estimate(OTHER_Y, X)),
                 value(line(Y), line(Y), line(OTHER_Y)),
                 value(line(Y), line(Y), StraightLine.throughOrigin(X, Y)),
+                // All on their lines, so that only the lines differ.
+                value(
+                        StraightLine.fit(new double[] {1, 2, 3}, new double[] {5, 7, 9}),
+                        StraightLine.fit(new double[] {1, 2, 3}, new double[] {5, 7, 9}),
+                        StraightLine.fit(new double[] {1, 2, 3}, new double[] {6, 8, 10})),
                 value(line(Y).meanAt(3), line(Y).meanAt(3), line(Y).observationAt(3)),
                 value(
                         line(Y).rangeOfXForMean(40, 0.95).orElseThrow(),
@@ -76,7 +81,7 @@ class HeldValuesTest {
         // A lambda is read as another object, so a fit is compared by what it says, below.
         if (value instanceof CurveFit) {
             assertThat(madeAnew).isEqualTo(value).hasSameHashCodeAs(value);
-            assertThat(other).isNotEqualTo(value);
+            assertThat(other).isNotEqualTo(value).doesNotHaveSameHashCodeAs(value);
         } else {
             assertIsAValue(value, madeAnew, other);
         }
@@ -116,6 +121,8 @@ class HeldValuesTest {
                 .hasToString("y = 3.0 + 2.0 · x, 1 degree of freedom");
         assertThat(StraightLine.throughOrigin(new double[] {2}, new double[] {32}))
                 .hasToString("y = 16.0 · x, 0 degrees of freedom");
+        assertThat(new StraightLine.Prediction(2.2, OptionalDouble.of(0.3), 2))
+                .hasToString("2.2 (u 0.3, 2 degrees of freedom)");
         assertThat(CurveFit.proportional(
                         HeldValuesTest::straight, new double[] {4}, new double[] {58}, new double[] {1}))
                 .hasToString("y = 14.5 · g(x), 0 degrees of freedom");

@@ -41,6 +41,20 @@ class LackOfFitTest {
     }
 
     @Test
+    void oneRepeatIsEnough() {
+        // Means 10 and 20, off by 0.25 and −0.2: misfit 2·0.0625 + 0.04 = 0.165 on 1 degree; scatter 2·0.01 on 1
+        // degree.
+        LackOfFit test = LackOfFit.test(
+                        Scatter.RELATIVE, new double[] {1, 2, 1}, new double[] {9, 20, 11}, LackOfFitTest::curve, 1)
+                .orElseThrow();
+
+        assertThat(test.statistic()).isCloseTo(8.25, within(1e-12));
+        assertThat(test.scatterDegrees()).isEqualTo(1);
+        // With 1 and 1 degree the chance is that of Cauchy's distribution: 1 − 2/π·atan √F.
+        assertThat(test.chance()).isCloseTo(1 - 2 / Math.PI * Math.atan(Math.sqrt(8.25)), within(1e-12));
+    }
+
+    @Test
     void meansAndSquaresAreWeighted() {
         // The mean at 1 is (3·9 + 13)/4 = 10. Scaled weights are 3/2, 1/2, 1, 1. Misfit 2·0.0625 + 2·0.04 = 0.205;
         // scatter
@@ -266,7 +280,7 @@ class LackOfFitTest {
                 "fitted parameters must be 0 or more: -1",
                 () -> LackOfFit.test(Scatter.ABSOLUTE, new double[] {1}, new double[] {1}, x -> 1, -1));
         assertRefused(
-                "curve at 1.0 must be finite and greater than 0: 0.0",
+                "curve at 1.0 must be greater than 0: 0.0",
                 () -> LackOfFit.test(Scatter.RELATIVE, new double[] {1, 1}, new double[] {1, 2}, x -> 0, 0));
         assertRefused(
                 "curve at 1.0 must be finite: NaN",

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import static org.gritwright.core.Samples.assertRefused;
 
 import java.util.Arrays;
+import java.util.function.DoubleUnaryOperator;
 import org.gritwright.units.InvalidInputException;
 import org.junit.jupiter.api.Test;
 
@@ -97,6 +98,31 @@ class MonotoneTableTest {
         // A quarter of the way from 20 to 50.
         assertThat(table.uncertaintyAt(2.5).orElseThrow())
                 .isCloseTo(Math.hypot(0.75 * 20 * s / Math.sqrt(2), 0.25 * 50 * s), within(1e-13));
+    }
+
+    @Test
+    void oneRepeatIsEnoughForAnUncertainty() {
+        // Repeats off by 0.1: s² = 2·0.01/(3 − 2).
+        MonotoneTable table = MonotoneTable.fit(new double[] {1, 1, 2}, new double[] {9, 11, 20}, ones(3));
+
+        assertThat(table.uncertaintyAt(1).orElseThrow()).isCloseTo(10 * Math.sqrt(0.02 / 2), within(1e-13));
+        assertThat(table.uncertaintyAt(2).orElseThrow()).isCloseTo(20 * Math.sqrt(0.02), within(1e-13));
+    }
+
+    @Test
+    void rowsThatAreAlikeAreNotPooledSoEachKeepsTheErrorsOfItsOwn() {
+        MonotoneTable table = MonotoneTable.fit(new double[] {1, 1, 2}, new double[] {10, 10, 10}, ones(3));
+        DoubleUnaryOperator uncertainty = table.relativeUncertainty(new double[] {0.1, 0.1, 0.1});
+
+        assertThat(uncertainty.applyAsDouble(1)).isCloseTo(0.1 / Math.sqrt(2), within(1e-15));
+        assertThat(uncertainty.applyAsDouble(2)).isCloseTo(0.1, within(1e-15));
+    }
+
+    @Test
+    void refusesRepeatsWhoseSumNoDoubleHolds() {
+        assertRefused(
+                "value of the table must be finite: Infinity",
+                () -> MonotoneTable.fit(new double[] {1, 1}, new double[] {1.7e308, 1.7e308}, ones(2)));
     }
 
     @Test

@@ -35,6 +35,38 @@ class RatioEstimatorTest {
     }
 
     @Test
+    void aLinesSampleDeviationIsThatOfItsResidualsPerDenominator() {
+        // y = 0.6·x − 0.5: residuals −0.1, 0.3, −0.3, 0.1; over x −0.1, 0.15, −0.1, 0.025; squares 0.043125
+        RatioEstimate estimate =
+                RatioEstimator.LINE_WITH_INTERCEPT.estimate(new double[] {0, 1, 1, 2}, new double[] {1, 2, 3, 4});
+
+        assertThat(estimate.sampleDeviation().orElseThrow()).isCloseTo(Math.sqrt(0.043125 / 2), within(1e-15));
+    }
+
+    @Test
+    void theSensitivitiesAreThoseOfTheFormulas() {
+        assertThat(RatioEstimator.RATIO_OF_SUMS.sensitivities(REVOLUTIONS))
+                .containsExactly(new double[] {1 / 35.0, 1 / 35.0, 1 / 35.0}, within(1e-16));
+        assertThat(RatioEstimator.MEAN_OF_RATIOS.sensitivities(REVOLUTIONS))
+                .containsExactly(new double[] {1 / 15.0, 1 / 30.0, 1 / 60.0}, within(1e-16));
+        // From the mean, 35/3: −20/3, −5/3, 25/3; squares 350/3
+        assertThat(RatioEstimator.LINE_WITH_INTERCEPT.sensitivities(REVOLUTIONS))
+                .containsExactly(new double[] {-2 / 35.0, -1 / 70.0, 1 / 14.0}, within(1e-16));
+    }
+
+    @ParameterizedTest
+    @EnumSource
+    void theRatioIsTheSumOfTheNumeratorsTimesTheirSensitivities(RatioEstimator estimator) {
+        double[] sensitivities = estimator.sensitivities(REVOLUTIONS);
+        double sum = 0;
+        for (int i = 0; i < POUNDS.length; i++) {
+            sum += POUNDS[i] * sensitivities[i];
+        }
+
+        assertThat(sum).isCloseTo(estimator.estimate(POUNDS, REVOLUTIONS).ratio(), within(1e-14));
+    }
+
+    @Test
     void theSampleDeviationIsThatOfTheRatiosWhateverTheEstimator() {
         assertThat(RatioEstimator.RATIO_OF_SUMS.estimate(POUNDS, REVOLUTIONS).sampleDeviation())
                 .isEqualTo(RatioEstimator.MEAN_OF_RATIOS

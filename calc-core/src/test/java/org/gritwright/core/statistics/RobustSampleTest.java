@@ -2,6 +2,7 @@ package org.gritwright.core.statistics;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
+import static org.gritwright.core.Samples.assertRefused;
 
 import java.util.Arrays;
 import java.util.List;
@@ -19,6 +20,11 @@ class RobustSampleTest {
         assertThat(RobustSample.of(1, 1, 2, 2, 4, 6, 9)).isEqualTo(new RobustSample(2, 1));
         assertThat(RobustSample.of(4, 1, 2, 3)).isEqualTo(new RobustSample(2.5, 1));
         assertThat(RobustSample.of(7)).isEqualTo(new RobustSample(7, 0));
+    }
+
+    @Test
+    void ofNothingThereIsNoMiddle() {
+        assertRefused("sample must be one number or more: none", () -> RobustSample.of());
     }
 
     /** Modified Z-scores 0.6745·|x − 2| ÷ 1 beyond 3.5 are outliers: |x − 2| beyond 5.18903. */

@@ -85,6 +85,21 @@ class StraightLineTest {
     }
 
     @Test
+    void aLargeNumberAddedToEveryYCostsTheSlopeNoDigit() {
+        StraightLine line = StraightLine.fit(new double[] {0, 1, 3}, new double[] {1e15, 1e15 + 1, 1e15 + 3});
+
+        assertThat(line.slope()).isCloseTo(1, within(1e-14));
+    }
+
+    @Test
+    void aFlatLineLeavesNoXOutEvenWithoutScatter() {
+        StraightLine flat = StraightLine.fit(new double[] {1, 2, 3}, new double[] {5, 5, 5});
+
+        assertThat(flat.slopeUncertainty()).hasValue(0);
+        assertThat(flat.rangeOfXForMean(5, 0.95)).isEmpty();
+    }
+
+    @Test
     void predictionsAreThoseOfTheFormula() {
         assertThat(LINE.meanAt(4.5).value()).isCloseTo(2.2, within(1e-15));
         assertThat(u(LINE.meanAt(4.5))).isCloseTo(Math.sqrt(0.1 * (1 / 4.0 + 4 / 5.0)), within(1e-15));

@@ -196,6 +196,7 @@ class CorrectionTest {
                         .proposedCorrection()
                         .orElseThrow())
                 .isNotEqualTo(entered)
+                .doesNotHaveSameHashCodeAs(entered)
                 .isNotEqualTo(TO_ENTER);
         assertThat(entered).isNotEqualTo(entered.confirmedBy(later(5300, 298)));
     }

@@ -3,6 +3,8 @@ package org.gritwright.core.verification;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatNullPointerException;
 import static org.assertj.core.api.Assertions.within;
+import static org.gritwright.core.Samples.DAY;
+import static org.gritwright.core.Samples.SCALE;
 import static org.gritwright.core.Samples.assertRefused;
 import static org.gritwright.core.Samples.augerInForce;
 import static org.gritwright.core.Samples.augerPoint;
@@ -20,6 +22,8 @@ import org.gritwright.core.judgement.Tolerance;
 import org.gritwright.core.judgement.Verdict;
 import org.gritwright.core.metering.NoSensor;
 import org.gritwright.core.observation.Observation;
+import org.gritwright.core.weighing.CaughtMass;
+import org.gritwright.core.weighing.Weighing;
 import org.junit.jupiter.api.Test;
 
 class VerificationCatchTest {
@@ -82,5 +86,20 @@ class VerificationCatchTest {
         assertThatNullPointerException()
                 .isThrownBy(() -> Runs.of(augerInForce(6), null, caught(290)))
                 .withMessage("run");
+    }
+
+    @Test
+    void theNumbersOfADischargeAreItsWeighingsToo() {
+        CaughtMass caught = CaughtMass.of(SCALE, DAY, new Weighing("A", pounds(300), pounds(10)));
+        VerificationCatch.Numbers numbers = Runs.of(augerInForce(6), Runs.seconds(120), caught, pulses(5000))
+                .numbers();
+
+        // A pound is 0.45359237 kg by definition.
+        assertThat(numbers.grossAndTare())
+                .satisfiesExactly(
+                        gross -> assertThat(gross).isCloseTo(300 * 0.45359237, within(1e-12)),
+                        tare -> assertThat(tare).isCloseTo(10 * 0.45359237, within(1e-12)));
+        assertThat(numbers.expectedKilograms()).isCloseTo(300 * 0.45359237, within(1e-12));
+        assertThat(numbers.counted()).hasValue(50);
     }
 }

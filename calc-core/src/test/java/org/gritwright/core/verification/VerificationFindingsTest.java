@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 import static org.gritwright.core.Samples.CHAIN;
 import static org.gritwright.core.Samples.SALT;
+import static org.gritwright.core.Samples.augerCatch;
 import static org.gritwright.core.Samples.augerInForce;
 import static org.gritwright.core.Samples.butForUnknown;
 import static org.gritwright.core.Samples.caught;
@@ -18,14 +19,18 @@ import static org.gritwright.core.Samples.revolutionsByEye;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.DoubleStream;
 import javax.measure.Quantity;
 import org.assertj.core.data.Offset;
+import org.gritwright.core.calibration.Calibration;
 import org.gritwright.core.calibration.CalibrationFactor;
 import org.gritwright.core.calibration.CalibrationInForce;
 import org.gritwright.core.finding.Finding;
 import org.gritwright.core.finding.FindingCode;
 import org.gritwright.core.finding.Severity;
+import org.gritwright.core.judgement.DecisionRule;
 import org.gritwright.core.judgement.Tolerance;
+import org.gritwright.core.metering.ShaftCount;
 import org.gritwright.core.observation.CalibrationPoint;
 import org.gritwright.core.observation.Material;
 import org.gritwright.units.Amounts;
@@ -162,6 +167,62 @@ class VerificationFindingsTest {
                 .isEmpty();
         assertThat(findings(Runs.counted(5000, 298).indicated(pounds(299), pounds(1))))
                 .isEmpty();
+    }
+
+    /** A step of 1 lb, half of 0.01 lb/rev for 50 rev, and three times a tenth of a turn of 6 lb: 3.05 lb. */
+    @Test
+    void aCountByEyeAndADisplayMayDifferByThreeTimesTheEyesErrorToo() {
+        VerificationCatch byEye = Runs.counted(revolutionsByEye(50), 298);
+
+        assertThat(codes(findings(byEye.indicated(pounds(303), pounds(1)))))
+                .doesNotContain(FindingCode.COUNT_AND_DISPLAY_DISAGREE);
+        assertThat(codes(findings(byEye.indicated(pounds(303.1), pounds(1)))))
+                .contains(FindingCode.COUNT_AND_DISPLAY_DISAGREE);
+    }
+
+    /** Half a turn of the 50 that were expected is 1 %; twice that may be counted wrong, whatever was counted. */
+    @Test
+    void whatACountMayExplainIsAPartOfWhatWasExpected() {
+        assertThat(codes(findings(Runs.counted(toHalfATurn(46.95), 281.7)))).contains(FindingCode.SHORTFALL);
+        assertThat(codes(findings(Runs.counted(toHalfATurn(47.05), 282.3)))).doesNotContain(FindingCode.SHORTFALL);
+    }
+
+    private static ShaftCount toHalfATurn(double revolutions) {
+        return new ShaftCount.ByEye(
+                Amounts.of(revolutions, SpreadingUnits.REVOLUTION), Amounts.of(0.5, SpreadingUnits.REVOLUTION));
+    }
+
+    /** 5.9 lb/rev caught, as three calibration catches say too. */
+    private static Verification withInForce(double poundsPerRevolution, Calibration calibration) {
+        return Runs.of(augerInForce(poundsPerRevolution), Runs.seconds(120), caught(295), pulses(5000))
+                .assess(TOLERANCE, DecisionRule.SIMPLE, VerificationLimits.COMMON, Optional.of(calibration));
+    }
+
+    private static Calibration calibration(double... pounds) {
+        return Calibration.from(
+                DoubleStream.of(pounds).mapToObj(one -> augerCatch(one, 2000)).toList());
+    }
+
+    @Test
+    void aValueFarOffThatACalibrationRefutesIsOutOfDateAndIsCorrected() {
+        Verification old = withInForce(7.5, calibration(118, 118.2, 117.8));
+        Finding finding = only(FindingCode.VALUE_OUT_OF_DATE, old.findings());
+
+        assertThat(number(finding, "error")).isCloseTo((375 / 295.0 - 1) * 100, ROUNDING);
+        assertThat(codes(old.findings())).doesNotContain(FindingCode.CORRECTION_TOO_LARGE);
+        assertThat(old.proposedCorrection()).isPresent();
+    }
+
+    @Test
+    void aValueIsNotOutOfDateWhereTheCalibrationDisagreesOrNoWearExplainsIt() {
+        // 136 lb are 6.8 lb/rev; 8 lb/rev are 35.6 % too much, beyond twice 15 %
+        for (Verification fault : List.of(
+                withInForce(7.5, calibration(136, 136.2, 135.8)), withInForce(8, calibration(118, 118.2, 117.8)))) {
+            assertThat(codes(fault.findings()))
+                    .contains(FindingCode.CORRECTION_TOO_LARGE)
+                    .doesNotContain(FindingCode.VALUE_OUT_OF_DATE);
+            assertThat(fault.proposedCorrection()).isEmpty();
+        }
     }
 
     /** Student's factor for 2 degrees of freedom, 4.30, × 1 % × 1.25 is 5.4 %, and 25 % are beyond 15 % by more. */

@@ -7,6 +7,7 @@ import static org.gritwright.core.Samples.augerCatch;
 import static org.gritwright.core.Samples.augerInForce;
 import static org.gritwright.core.Samples.caught;
 import static org.gritwright.core.Samples.goodAugerCatches;
+import static org.gritwright.core.Samples.pounds;
 import static org.gritwright.core.Samples.pulses;
 import static org.gritwright.units.SpreadingUnits.PERCENT;
 
@@ -236,8 +237,27 @@ class VerificationSeriesTest {
         assertRefused(message, () -> series(one, plain(Runs.openLoop(290))));
         assertRefused(message, () -> series(plain(Runs.openLoop(290)), one));
         assertRefused(message, () -> series(plain(withAnother), one));
+        assertRefused(message, () -> series(one).plus(plain(Runs.openLoop(290))));
+        assertRefused(message, () -> series(one).again(plain(withAnother)));
         assertRefused(
                 "verification catches to judge together must be one or more: none", VerificationSeriesTest::series);
+    }
+
+    @Test
+    void aCatchThatIsDoubtedDoubtsTheSeries() {
+        Verification good = plain(Runs.counted(5000, 300));
+        Verification doubted = plain(Runs.counted(5000, 300).indicated(pounds(310), pounds(1)));
+
+        assertThat(series(good, good).judgement().advice()).isNotEqualTo(Advice.FIND_FAULT);
+        assertThat(series(good, doubted).judgement().advice()).isEqualTo(Advice.FIND_FAULT);
+        assertThat(series(doubted, good).judgement().advice()).isEqualTo(Advice.FIND_FAULT);
+    }
+
+    /** Beyond 10¹⁶ doubles are two apart. */
+    @Test
+    void aSumKeepsWhatRoundingTakesOffIt() {
+        assertThat(new ErrorSums.Sum(1e16, 0).plus(1).plus(1).total()).isEqualTo(1e16 + 2);
+        assertThat(new ErrorSums.Sum(1, 0.5).total()).isEqualTo(1.5);
     }
 
     /** 20 lb in 333 pulses. */

@@ -2,6 +2,8 @@ package org.gritwright.core.verification;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
+import static org.gritwright.core.Samples.assertNamesWhatIsMissing;
+import static org.gritwright.core.Samples.assertRefused;
 import static org.gritwright.core.Samples.augerInForce;
 import static org.gritwright.core.Samples.caught;
 import static org.gritwright.core.Samples.pounds;
@@ -123,5 +125,29 @@ class VerificationTest {
                 .isCloseTo(300, within(1e-12));
         // 5.8 lb/rev of 6.98132 lb/rev
         assertThat(verification.apparentFill().orElseThrow().value()).isCloseTo(0.830789, within(5e-7));
+    }
+
+    @Test
+    void whatIsMissingIsNamed() throws ReflectiveOperationException {
+        Verification verification = Runs.counted(5000, 290).assess(TOLERANCE);
+
+        assertNamesWhatIsMissing(Runs.seconds(120));
+        assertNamesWhatIsMissing(verification.judgement());
+        assertNamesWhatIsMissing(new Correction.Step(
+                Optional.empty(),
+                Correction.Action.ENTERED,
+                verification.source().inForce().factor(),
+                Optional.empty()));
+    }
+
+    @Test
+    void furtherCatchesAreOneOrMore() {
+        assertRefused("further catches must be 1 or more: 0", () -> new Judgement.FurtherCatches(0, pounds(300)));
+    }
+
+    @Test
+    void adviceIsGivenInWords() {
+        assertThat(Advice.CORRECT.words()).isEqualTo("correct and confirm");
+        assertThat(Advice.FIND_FAULT.words()).isEqualTo("find the fault");
     }
 }
