@@ -16,7 +16,6 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.DoubleStream;
 import javax.measure.Quantity;
 import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Speed;
@@ -254,48 +253,6 @@ class FleetPlannerTest {
                 .allSatisfy(run -> assertThat(run.result()).isInstanceOf(PlanResult.OutOfReach.class));
         assertThat(method.verifications()).isEqualTo(method.runs());
         assertThat(method.isReached()).isTrue();
-    }
-
-    /** At the speeds, for 400 lb/mi, whatever the drive can hold, with catches that are known to scatter by 1 %. */
-    private static MethodPlan at(double wantedPercent, double... milesPerHour) {
-        PlanEntry plan = plan(3, PAILS);
-        PlanEntry other = new PlanEntry(
-                plan.wantedUncertainty(),
-                Optional.of(percent(wantedPercent)),
-                Optional.empty(),
-                Optional.empty(),
-                plan.shaftSpeed(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                plan.targetRates(),
-                DoubleStream.of(milesPerHour)
-                        .mapToObj(speed -> Amounts.of(speed, SpreadingUnits.MILE_PER_HOUR))
-                        .toList(),
-                plan.weighingMethods());
-        CatchAllowances known = new CatchAllowances(
-                percent(0), percent(0), Optional.empty(), Optional.of(Repeatability.assumed(percent(1))));
-        return only(PLANNER.plan(Trucks.day(idle("T-1")).withAllowances(known), other))
-                .methods()
-                .get(0);
-    }
-
-    /** Of 135.2 lb or more, 138 lb fall in 46 s at 27 mi/h, and 136.7 lb, a little less sure, in 41 s at 30 mi/h. */
-    @Test
-    void ofRunsThatTellEnoughTheShortestIsMade() {
-        RunPlan run = at(6, 27, 30).verification().orElseThrow();
-        assertThat(Amounts.format(run.testSpeed())).isEqualTo("30 mi/h");
-        assertThat(Amounts.format(run.runTime())).isEqualTo("41 s");
-    }
-
-    /** The pails hold 240 lb: 237.2 lb fall in 61 s at 35 mi/h, 240 lb in 144 s at 15 mi/h. */
-    @Test
-    void ofRunsThatDontTellEnoughTheSurestIsMade() {
-        RunPlan run = at(1, 35, 15).verification().orElseThrow();
-        assertThat(Amounts.format(run.testSpeed())).isEqualTo("15 mi/h");
-        assertThat(Amounts.format(run.runTime())).isEqualTo("144 s");
     }
 
     @Test

@@ -104,7 +104,8 @@ class BadSpreaderInputTest {
         });
         Run run = Run.of(input, folder.resolve("output"));
         assertThat(run.exitCode()).isEqualTo(2);
-        assertThat(run.err().replaceAll(" \\(truck T-\\d+, line \\d+, column \\d+\\)", "")
+        assertThat(run.err()
+                        .replaceAll(" \\(truck T-\\d+, line \\d+, column \\d+\\)", "")
                         .lines())
                 .containsExactly(
                         "Reading " + input,
