@@ -440,7 +440,7 @@ class CalibrationBudgetTest {
                 .isEqualTo(ASSUMED_DEGREES);
         assertThat(contribution(row(calibration, "span of scale S-3"))).isCloseTo(0.01 / Math.sqrt(3) * 6, EXACT);
         assertThat(only(FindingCode.UNCERTAINTY_ASSUMED, calibration.findings()).sentence())
-                .isEqualTo("The stated uncertainty takes a usual value for the scatter of the catches, the accuracy of"
+                .isEqualTo("The uncertainty shown takes a usual value for the scatter of the catches, the accuracy of"
                         + " scale S-3, which was not recorded (common practice, no source).");
         assertThat(codes(calibration.findings())).doesNotContain(FindingCode.UNCERTAINTY_INCOMPLETE);
     }
@@ -458,7 +458,7 @@ class CalibrationBudgetTest {
 
         assertThat(only(FindingCode.UNCERTAINTY_INCOMPLETE, calibration.findings())
                         .sentence())
-                .isEqualTo("The stated uncertainty omits the uncertainty of the count, which was not recorded; the true"
+                .isEqualTo("The uncertainty shown omits the uncertainty of the count, which was not recorded; the true"
                         + " uncertainty is larger.");
         assertThat(names(calibration))
                 .containsExactly("rounding of the scale", "scatter of the catches", "span of scale S-1");

@@ -65,7 +65,7 @@ class DischargeCurveFindingsTest {
     @Test
     void whatIsAssumedOfTheScatterIsSaidWhereTheCurveShowsNone() {
         String unknown =
-                "The stated uncertainty takes a usual value for the scatter of the catches, which was not recorded (common"
+                "The uncertainty shown takes a usual value for the scatter of the catches, which was not recorded (common"
                         + " practice, no source).";
         for (DischargeCurve none : List.of(
                 fit(CurveModel.PROPORTIONAL, at(4, 58)),

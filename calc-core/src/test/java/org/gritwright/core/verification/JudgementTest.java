@@ -144,7 +144,7 @@ class JudgementTest {
                 .isCloseTo(perCent - 100, EXACT);
         assertThat(only(FindingCode.UNCERTAINTY_ASSUMED, verification.findings())
                         .sentence())
-                .isEqualTo("The stated uncertainty takes a usual value for the scatter of the catches, which was not"
+                .isEqualTo("The uncertainty shown takes a usual value for the scatter of the catches, which was not"
                         + " recorded (common practice, no source).");
         assertThat(codes(verification.findings())).doesNotContain(FindingCode.UNCERTAINTY_INCOMPLETE);
     }
@@ -251,7 +251,7 @@ class JudgementTest {
                 .containsExactly("rounding of the scale", "scatter of catches, assumed", "span of scale S-1");
         assertThat(only(FindingCode.UNCERTAINTY_INCOMPLETE, verification.findings())
                         .sentence())
-                .isEqualTo("The stated uncertainty omits the uncertainty of the count, which was not recorded; the true"
+                .isEqualTo("The uncertainty shown omits the uncertainty of the count, which was not recorded; the true"
                         + " uncertainty is larger.");
         assertThat(codes(verification.findings())).contains(FindingCode.UNCERTAINTY_ASSUMED);
     }
