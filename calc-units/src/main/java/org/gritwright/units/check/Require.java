@@ -275,7 +275,7 @@ public final class Require {
      */
     public static <T extends @Nullable Object> List<T> noMoreThan(int most, String field, Iterable<? extends T> items) {
         List<T> copy = new ArrayList<>();
-        for (T item : items) {
+        for (T item : Objects.requireNonNull(items, field)) {
             that(copy.size() < most, field, "at most " + most, "more");
             copy.add(item);
         }

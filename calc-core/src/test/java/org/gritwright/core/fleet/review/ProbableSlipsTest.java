@@ -231,8 +231,8 @@ class ProbableSlipsTest {
 
         assertThat(trucks.get(3).findings().stream().map(Finding::sentence))
                 .contains(
-                        "The apparent fill 0.5334 is unlike that of the fleet's 6 trucks of this type with this material, whose"
-                                + " median is 0.8001: check the entries.");
+                        "By the entries the conveyor is filled to 0.5334 of what it can hold, unlike the fleet's 6 trucks of this"
+                                + " type with this material, half of which are at 0.8001 or more: check the entries.");
         assertThat(trucks.get(3).nextStep()).isEqualTo(NextStep.CHECK_ENTRIES);
         assertThat(trucks.get(2).nextStep()).isEqualTo(NextStep.CHECK_ROAD_SPEED);
     }
