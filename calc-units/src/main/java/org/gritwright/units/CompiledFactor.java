@@ -29,7 +29,7 @@ record CompiledFactor(double high, double low) implements Serializable {
     static CompiledFactor of(ExactFactor factor) {
         BigInteger numerator = factor.numerator();
         BigInteger denominator = factor.denominator();
-        int scale = QUOTIENT_BITS - numerator.bitLength() + denominator.bitLength();
+        int scale = QUOTIENT_BITS + denominator.bitLength();
         BigInteger quotient = numerator.shiftLeft(scale).divide(denominator);
         int lowBits = quotient.bitLength() - SIGNIFICAND_BITS;
         BigInteger head = quotient.shiftRight(lowBits);

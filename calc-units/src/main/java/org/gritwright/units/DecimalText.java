@@ -71,7 +71,7 @@ final class DecimalText {
         if (text.charAt(endOfNumber - 1) == '0' && (next == 'x' || next == 'X')) {
             return "no hexadecimal number";
         }
-        boolean lone = rest.length() == 1 || (rest.length() > 1 && rest.charAt(1) == ' ');
+        boolean lone = rest.length() == 1 || rest.startsWith(" ", 1);
         if (lone && "dDfF".indexOf(next) >= 0) {
             return "no letter \"" + next + "\" after a number";
         }
@@ -107,14 +107,12 @@ final class DecimalText {
             return "0";
         }
         BigDecimal decimal = shortest(value);
-        int digits = decimal.precision();
-        int pointAt = digits - decimal.scale();
+        int pointAt = decimal.precision() - decimal.scale();
         if (pointAt <= PLAIN_DIGITS && pointAt > -PLAIN_ZEROS) {
             return decimal.toPlainString();
         }
-        String unscaled = decimal.unscaledValue().abs().toString();
-        String fraction = digits == 1 ? "" : "." + unscaled.substring(1);
-        return (value < 0 ? "-" : "") + unscaled.charAt(0) + fraction + "e" + (pointAt - 1);
+        int exponent = pointAt - 1;
+        return decimal.scaleByPowerOfTen(-exponent).toPlainString() + "e" + exponent;
     }
 
     /**

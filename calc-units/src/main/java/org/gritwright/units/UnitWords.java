@@ -131,14 +131,14 @@ final class UnitWords {
             return symbols;
         }
         int end = folded.length() - 1;
-        if (end > 0 && "23".indexOf(folded.charAt(end)) >= 0) {
+        if (folded.endsWith("2") || folded.endsWith("3")) {
             Set<String> powers = new TreeSet<>();
             for (String base : known(folded.substring(0, end))) {
                 powers.addAll(FOLDED.getOrDefault(fold(base) + folded.charAt(end), Set.of()));
             }
             return powers;
         }
-        if (end > 0 && folded.charAt(end) == 's' && !METRIC.matcher(folded).matches()) {
+        if (folded.endsWith("s") && !METRIC.matcher(folded).matches()) {
             Set<String> singular = known(folded.substring(0, end));
             return singular.isEmpty() && folded.endsWith("es") ? known(folded.substring(0, end - 1)) : singular;
         }
@@ -189,15 +189,13 @@ final class UnitWords {
             return 0;
         }
         int longest = Math.max(written.length(), word.length());
-        boolean comparable = Math.abs(written.length() - word.length()) <= allowed(longest)
+        // Of a single letter, another one leaves nothing.
+        int allowed = longest == 1 ? 0 : 1 + (longest - 1) / 5;
+        boolean comparable = Math.abs(written.length() - word.length()) <= allowed
                 && written.replaceAll("[^0-9]", "").equals(word.replaceAll("[^0-9]", ""))
                 && known(written).isEmpty()
                 && !isForeign(written);
         int edits = comparable ? Edits.between(written, word) : longest;
-        return edits <= allowed(longest) && 2 * edits <= longest ? edits : -1;
-    }
-
-    private static int allowed(int length) {
-        return 1 + (length - 1) / 5;
+        return edits <= allowed ? edits : -1;
     }
 }

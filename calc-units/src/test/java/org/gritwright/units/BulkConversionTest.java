@@ -61,7 +61,7 @@ class BulkConversionTest {
     }
 
     @ParameterizedTest
-    @ValueSource(ints = {0, 1, 2, 3, 4, 1021, 1022, 1023, 1024, 1025, 2047, 2048, 2049, 2050})
+    @ValueSource(ints = {0, 1, 2, 3, 4, 5, 6, 7, 8, 1021, 1022, 1023, 1024, 1025, 2047, 2048, 2049, 2050})
     void writesEverythingAndThenNamesTheFirstBadIndex(int badIndex) {
         for (double bad : new double[] {Double.NaN, Double.POSITIVE_INFINITY, Double.NEGATIVE_INFINITY}) {
             for (Conversion conversion : CONVERSIONS) {

@@ -94,6 +94,7 @@ class ConversionEdgesTest {
     void conversionsAreEqualBetweenTheSameUnitsOnly() {
         Conversion again = Conversion.between(SpreadingUnits.POUND_PER_MILE, SpreadingUnits.KILOGRAM_PER_KILOMETER);
         assertThat(again).isEqualTo(toMetric).hasSameHashCodeAs(toMetric);
+        assertThat(UnitPairs.between("t", "kg")).doesNotHaveSameHashCodeAs(toMetric);
         assertThat(again)
                 .isNotEqualTo(Conversion.between(
                         SpreadingUnits.KILOGRAM_PER_KILOMETER, SpreadingUnits.KILOGRAM_PER_KILOMETER))

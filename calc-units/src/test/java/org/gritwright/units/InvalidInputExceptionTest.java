@@ -69,6 +69,14 @@ class InvalidInputExceptionTest {
     }
 
     @Test
+    void anotherFieldKeepsTheCause() {
+        InvalidInputException e = new InvalidInputException("width", "a number", "x");
+        ArithmeticException cause = new ArithmeticException("no number");
+        e.initCause(cause);
+        assertThat(e.withField("belt: width")).hasCause(cause);
+    }
+
+    @Test
     void neitherCodeNorArgumentMayBeNull() {
         assertThatThrownBy(() -> new InvalidInputException((RefusalCode) null, "value", "finite", "1 lb"))
                 .isInstanceOf(NullPointerException.class)

@@ -95,6 +95,8 @@ class NearestSymbolsTest {
                 "square meters|m²",
                 "cu in/rev|in³/rev",
                 "cuft|ft³",
+                "sq-ft|ft²",
+                "cu inches/rev|in³/rev",
                 "lb/1000sqft|lb/1000 ft²",
                 "lb/ac|lb/acre",
                 // A slip of the pen in one part; the other is kept.
@@ -203,6 +205,20 @@ class NearestSymbolsTest {
             String kept = parts.get(first ? 0 : 1);
             assertThat(SIZES.get(kept)).as(unit + " became " + kept).isEqualTo(SIZES.get(unit));
         }
+    }
+
+    /** From "milute" it is one letter to the minute and two to the mile. */
+    @Test
+    void whatDiffersInFewerLettersComesFirst() {
+        assertThat(offered("lb/milute")).containsExactly("lb/min", "lb/mi");
+    }
+
+    @Test
+    void aTextOfMoreThanSixtyCharactersIsNoUnit() {
+        String longest = "lb" + " ".repeat(53) + "/mile";
+        assertThat(longest).hasSize(60);
+        assertThat(offered(longest)).containsExactly("lb/mi");
+        assertThat(offered(" " + longest)).isEmpty();
     }
 
     @Test

@@ -35,6 +35,21 @@ class SymbolTableTest {
         return (Unit<?>) constant.get(null);
     }
 
+    @Test
+    void theRowsAreThoseOfTheFile() {
+        assertThat(SymbolRows.all()).isEqualTo(UnitSymbol.all()).first().hasFieldOrPropertyWithValue("symbol", "lb");
+    }
+
+    /** The avoirdupois pound is 0.453 592 37 kg exactly (NIST SP 811, B.8). */
+    @Test
+    void aUnitsFactorIsExactAndATemperatureScaleHasNone() {
+        assertThat(FactorPair.toSystemUnit(SpreadingUnits.POUND).orElseThrow().toSystem())
+                .isEqualTo(ExactFactor.of(45_359_237, 100_000_000));
+        assertThat(FactorPair.toSystemUnit(SpreadingUnits.TONNE).orElseThrow().toSystem())
+                .isEqualTo(ExactFactor.of(1000, 1));
+        assertThat(FactorPair.toSystemUnit(SpreadingUnits.CELSIUS)).isEmpty();
+    }
+
     @ParameterizedTest
     @MethodSource("constants")
     void everyConstantStandsInTheTableOnceAsTheKindItIsDeclaredWith(Field constant) throws IllegalAccessException {

@@ -58,7 +58,7 @@ public final class Budget<Q extends Quantity<Q>> implements Serializable {
                 .toArray();
         // In a power of two of the unit, which changes no digit, their squares neither overflow nor vanish.
         double greatest = Arrays.stream(contributions).map(Math::abs).max().orElse(0);
-        int power = greatest > 0 ? Math.getExponent(greatest) : 0;
+        int power = Math.getExponent(greatest);
         double[] scaled =
                 Arrays.stream(contributions).map(c -> Math.scalb(c, -power)).toArray();
         Map<ComponentKey, Integer> places = places();
@@ -234,6 +234,9 @@ public final class Budget<Q extends Quantity<Q>> implements Serializable {
     }
 
     private double effectiveDegreesOfFreedom(double variance, double[] variances, int[] blocks) {
+        if (variance == 0) {
+            return Double.POSITIVE_INFINITY;
+        }
         double[] ofBlocks = new double[blocks.length];
         double[] fewest = new double[blocks.length];
         Arrays.fill(fewest, Double.POSITIVE_INFINITY);
@@ -244,11 +247,11 @@ public final class Budget<Q extends Quantity<Q>> implements Serializable {
         double sum = 0;
         for (int block = 0; block < blocks.length; block++) {
             // Shares of the total, whose squares neither overflow nor vanish.
-            double part = variance > 0 ? ofBlocks[block] / variance : 0;
+            double part = ofBlocks[block] / variance;
             sum += part * part / fewest[block];
         }
         // A single block gives its own degrees of freedom, which rounding may take below 1.
-        return sum > 0 ? Math.max(1, 1 / sum) : Double.POSITIVE_INFINITY;
+        return Math.max(1, 1 / sum);
     }
 
     /**

@@ -43,7 +43,7 @@ public enum Distribution {
                 double atStart = random.nextDouble();
                 yield (random.nextDouble() - atStart) / deviationOfOne;
             }
-            case ARCSINE -> Math.sin(Math.PI * (2 * random.nextDouble() - 1)) / deviationOfOne;
+            case ARCSINE -> Math.sin(2 * Math.PI * random.nextDouble()) / deviationOfOne;
         };
     }
 

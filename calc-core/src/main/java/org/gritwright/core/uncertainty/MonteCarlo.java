@@ -134,9 +134,9 @@ public final class MonteCarlo implements Serializable {
      */
     public double quantile(double probability) {
         double place = Require.probability("probability", probability) * (sorted.length - 1);
+        // Below the last place even for the greatest double below 1, so that there is always one above.
         int below = (int) place;
-        int above = Math.min(below + 1, sorted.length - 1);
-        return sorted[below] + (place - below) * (sorted[above] - sorted[below]);
+        return sorted[below] + (place - below) * (sorted[below + 1] - sorted[below]);
     }
 
     /**

@@ -43,7 +43,7 @@ public final class WeightedMean {
                 result.standardUncertainty().map(u -> Amounts.in(u, unit)).orElse(0.0);
         double weight = 1 / (uncertainty * uncertainty);
         Require.that(
-                weight > 0 && weight <= Double.MAX_VALUE,
+                weight > 0 && Double.isFinite(weight),
                 "uncertainty of evidence to combine",
                 "known and greater than 0",
                 uncertainty);

@@ -1,12 +1,19 @@
 package org.gritwright.core.document;
 
+import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import org.gritwright.units.InvalidInputException;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 class DocumentLimitsTest {
+
+    @Test
+    void oneOfEachIsTheLeast() {
+        assertThat(new DocumentLimits(1, 1, 1, 1, 1, 1, 1).nodes()).isEqualTo(1);
+    }
 
     @ParameterizedTest
     @CsvSource({

@@ -177,11 +177,13 @@ class ApparentFillTest {
                         .finding()
                         .orElseThrow()
                         .sentence())
-                .isEqualTo("By the entries the conveyor is filled to 0.17 of what it can hold, outside the possible 0.3 to 1.3:"
-                        + " an entry is wrong. Any one of these would make it usual: gate opening ÷ 10 (2 in); gear ratio × 2 (6).");
+                .isEqualTo(
+                        "By the entries the conveyor is filled to 0.17 of what it can hold, outside the possible 0.3 to 1.3:"
+                                + " an entry is wrong. Any one of these would make it usual: gate opening ÷ 10 (2 in); gear ratio × 2 (6).");
         assertThat(findingAt(0.4).orElseThrow().sentence())
-                .isEqualTo("By the entries the conveyor is filled to 0.4 of what it can hold, outside the usual 0.5 to 1.15."
-                        + " Single slips that would make it usual: none.");
+                .isEqualTo(
+                        "By the entries the conveyor is filled to 0.4 of what it can hold, outside the usual 0.5 to 1.15."
+                                + " Single slips that would make it usual: none.");
     }
 
     @ParameterizedTest

@@ -1,6 +1,7 @@
 package org.gritwright.core.uncertainty;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 import static org.gritwright.core.Samples.assertRefused;
 import static org.gritwright.core.Samples.foreign;
@@ -15,6 +16,7 @@ import java.util.List;
 import java.util.Set;
 import javax.measure.quantity.Mass;
 import org.gritwright.units.Amounts;
+import org.gritwright.units.InvalidInputException;
 import org.gritwright.units.SpreadingUnits;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
@@ -95,7 +97,16 @@ class BudgetTest {
         assertThat(u(budget)).isZero();
         assertThat(degrees(budget)).isInfinite();
         assertThat(budget.dominant()).isEmpty();
-        assertThat(of(List.of(normal("a", 0))).shareOf(normal("a", 0))).isZero();
+    }
+
+    @Test
+    void componentsOfNothingAreAsGoodAsNone() {
+        Budget<Mass> budget = of(List.of(a("a", 0, 2), normal("b", 0)));
+
+        assertThat(u(budget)).isZero();
+        assertThat(degrees(budget)).isInfinite();
+        assertThat(budget.shareOf(normal("b", 0))).isZero();
+        assertThat(budget.dominant()).isEmpty();
     }
 
     @Test
@@ -220,6 +231,20 @@ class BudgetTest {
                         new Correlation("a", "c", 0.5),
                         new Correlation("b", "c", 0.5))))
                 .isCloseTo(Math.sqrt(3 + 2 * (1 + 0.5 + 0.5)), within(1e-12));
+    }
+
+    /** Of a that is b, another correlation with c is taken for rounding as far as √10⁻⁹. */
+    @Test
+    void whatRoundingMayHaveDoneToCorrelationsPasses() {
+        List<Component<Mass>> three = List.of(normal("a", 1), normal("b", 1), normal("c", 1));
+        double rounding = Math.sqrt(1e-9);
+
+        assertThat(u(of(three, new Correlation("a", "b", 1), new Correlation("b", "c", rounding))))
+                .isCloseTo(Math.sqrt(5 + 2 * rounding), within(1e-12));
+        assertThatThrownBy(
+                        () -> of(three, new Correlation("a", "b", 1), new Correlation("b", "c", Math.nextUp(rounding))))
+                .isInstanceOf(InvalidInputException.class)
+                .hasMessageStartingWith("correlations must be possible together");
     }
 
     @Test

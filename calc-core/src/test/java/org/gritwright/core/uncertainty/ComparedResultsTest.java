@@ -111,6 +111,12 @@ class ComparedResultsTest {
         assertRefused(
                 "uncertainty of evidence to combine must be known and greater than 0: 0.0",
                 () -> WeightedMean.of(measured(61, 1, 2), measured(60, 0, 2)));
+        // 1 ÷ u² is 0 in doubles, or infinite.
+        for (double u : new double[] {1e200, 1e-200}) {
+            assertRefused(
+                    "uncertainty of evidence to combine must be known and greater than 0: " + u,
+                    () -> WeightedMean.of(measured(61, 1, 2), measured(60, u, 2)));
+        }
     }
 
     @Property

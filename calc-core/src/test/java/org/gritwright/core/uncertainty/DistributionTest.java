@@ -5,7 +5,9 @@ import static org.assertj.core.api.Assertions.within;
 import static org.gritwright.core.Samples.assertRefused;
 
 import java.util.Arrays;
+import java.util.PrimitiveIterator;
 import java.util.SplittableRandom;
+import java.util.random.RandomGenerator;
 import java.util.stream.DoubleStream;
 import org.gritwright.core.statistics.Sample;
 import org.gritwright.core.statistics.Student;
@@ -68,6 +70,25 @@ class DistributionTest {
             double quantile = draws[(int) (probability * DRAWS)];
             assertThat(student.probabilityBelow(quantile)).isCloseTo(probability, within(0.005));
         }
+    }
+
+    /** A source of these numbers from 0 to 1, each exact in binary. */
+    private static RandomGenerator of(double... numbers) {
+        PrimitiveIterator.OfDouble next = Arrays.stream(numbers).iterator();
+        return () -> (long) (next.nextDouble() * 0x1p53) << 11;
+    }
+
+    /** Bailey's method by hand: u = 1/2 and v = 0 give w = 1/4, and t = u·√(2·(1/w − 1) ÷ w) = √6. */
+    @Test
+    void aPointOfTheDiskGivesStudentsT() {
+        assertThat(Distribution.NORMAL.draw(2, of(0.75, 0.5))).isCloseTo(Math.sqrt(6), within(1e-15));
+    }
+
+    /** u = −1 and v = 0 are on the edge, where t = 0; both 0 are the center, which has no direction. */
+    @Test
+    void theEdgeOfTheDiskCountsAndItsCenterIsDrawnAgain() {
+        assertThat(Math.abs(Distribution.NORMAL.draw(2, of(0, 0.5, 0.75, 0.5)))).isZero();
+        assertThat(Distribution.NORMAL.draw(2, of(0.5, 0.5, 0.75, 0.5))).isCloseTo(Math.sqrt(6), within(1e-15));
     }
 
     @Test

@@ -69,6 +69,7 @@ class HeldValuesTest {
     @MethodSource("values")
     void isAValue(Object value, Object madeAnew, Object other) {
         assertIsAValue(value, madeAnew, other);
+        assertThat(other).doesNotHaveSameHashCodeAs(value);
     }
 
     @Test

@@ -6,6 +6,8 @@ import static org.gritwright.core.Samples.foreign;
 import static org.gritwright.core.Samples.pounds;
 import static org.gritwright.core.Samples.wrongKind;
 
+import java.util.Optional;
+import java.util.OptionalDouble;
 import javax.measure.quantity.Mass;
 import org.gritwright.units.Amounts;
 import org.gritwright.units.SpreadingUnits;
@@ -63,6 +65,16 @@ class MeasuredTest {
     @Test
     void refusesAnUncertaintyWithoutDegreesOfFreedom() {
         assertRefused("degrees of freedom must be 1 or more: 0.0", () -> Measured.of(pounds(5), pounds(0.1), 0));
+    }
+
+    @Test
+    void uncertaintyAndDegreesOfFreedomComeTogether() {
+        assertRefused(
+                "degrees of freedom must be given with a standard uncertainty, and only with it: OptionalDouble.empty",
+                () -> new Measured<>(pounds(5), Optional.of(pounds(0.1)), OptionalDouble.empty()));
+        assertRefused(
+                "degrees of freedom must be given with a standard uncertainty, and only with it: OptionalDouble[2.0]",
+                () -> new Measured<>(pounds(5), Optional.empty(), OptionalDouble.of(2)));
     }
 
     @Test

@@ -11,6 +11,7 @@ import static org.gritwright.core.uncertainty.Components.u;
 
 import java.util.List;
 import java.util.SplittableRandom;
+import java.util.random.RandomGenerator;
 import javax.measure.quantity.Mass;
 import org.gritwright.core.uncertainty.MonteCarlo.Input;
 import org.gritwright.core.uncertainty.MonteCarlo.Interval;
@@ -133,6 +134,36 @@ class MonteCarloTest {
         assertThat(counted.interval(0.95).upper()).isCloseTo(975, within(1e-9));
         assertThat(counted.mean()).isEqualTo(500);
         assertThat(counted.standardDeviation()).isCloseTo(Math.sqrt(1001 * 1002 / 12.0), within(1e-9));
+    }
+
+    @Test
+    void evenTheGreatestProbabilityHasAQuantile() {
+        double[] next = {0};
+        MonteCarlo counted = MonteCarlo.propagate(List.of(), x -> next[0]++, 1025, new SplittableRandom(1));
+
+        assertThat(counted.quantile(Math.nextDown(1.0))).isCloseTo(1024, within(1e-12));
+        assertThat(counted.quantile(Double.MIN_VALUE)).isCloseTo(0, within(1e-300));
+    }
+
+    /** Three quarters of the way from one limit, ±√3·u, to the other is half the upper one. */
+    @Test
+    void anErrorIsAddedWithItsSign() {
+        RandomGenerator threeQuarters = () -> 3L << 62;
+        Budget<Mass> budget = Budget.of(pounds(60), List.of(b("a", Distribution.RECTANGULAR, 1)));
+        MonteCarlo input = MonteCarlo.propagate(
+                List.of(new Input(10, 1, Distribution.RECTANGULAR, INFINITE)), x -> x[0], 1000, threeQuarters);
+
+        assertThat(budget.simulate(1000, threeQuarters).mean()).isCloseTo(60 + Math.sqrt(3) / 2, within(1e-12));
+        assertThat(input.mean()).isCloseTo(10 + Math.sqrt(3) / 2, within(1e-12));
+    }
+
+    @Test
+    void anIntervalMayBeAPointButNotUpsideDown() {
+        MonteCarlo same = MonteCarlo.propagate(List.of(), x -> 2, 1000, new SplittableRandom(1));
+
+        assertThat(same.interval(0.95)).isEqualTo(new Interval(2, 2));
+        assertRefused("interval must be from a lower to an upper end: 2.0 to 1.0", () -> new Interval(2, 1));
+        assertRefused("interval must be from a lower to an upper end: NaN to 1.0", () -> new Interval(Double.NaN, 1));
     }
 
     @Test
