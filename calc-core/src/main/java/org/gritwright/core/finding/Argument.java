@@ -157,6 +157,12 @@ public sealed interface Argument extends Serializable
         public Amount {
             Objects.requireNonNull(quantity, "quantity");
             Require.finite("number of a finding", quantity.getValue().doubleValue());
+            quantity = asRead(quantity);
+        }
+
+        /** What a product of quantities holds has more digits than are written, and would not equal what is read again. */
+        private static <Q extends Quantity<Q>> Quantity<Q> asRead(Quantity<Q> quantity) {
+            return Amounts.of(quantity.getValue().doubleValue(), quantity.getUnit());
         }
 
         @Override

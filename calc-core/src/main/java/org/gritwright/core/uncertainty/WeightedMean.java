@@ -55,7 +55,7 @@ public final class WeightedMean {
         return Component.typeA(
                 name,
                 uncertainty,
-                uncertainty.multiply(share),
+                Amounts.of(Amounts.in(uncertainty, uncertainty.getUnit()) * share, uncertainty.getUnit()),
                 result.degreesOfFreedom().orElseThrow());
     }
 }

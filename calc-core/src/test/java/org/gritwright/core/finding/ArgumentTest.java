@@ -13,6 +13,7 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import javax.measure.Quantity;
 import javax.measure.quantity.Dimensionless;
+import javax.measure.quantity.Length;
 import org.gritwright.units.Amounts;
 import org.gritwright.units.InvalidInputException;
 import org.gritwright.units.SpreadingUnits;
@@ -61,6 +62,16 @@ class ArgumentTest {
             "wrong-reading");
 
     private static final Quantity<Dimensionless> NO_FACTOR = Amounts.of(1, SpreadingUnits.ONE);
+
+    /** A product holds dozens of digits: a record with such a number didn't equal what was read from it. */
+    @Test
+    void aProductOfQuantitiesEqualsWhatIsReadAgain() {
+        Quantity<Length> product = inches(0.1).multiply(1 / 0.45359237);
+        Quantity<Length> read = inches(product.getValue().doubleValue());
+
+        assertThat(product).isNotEqualTo(read);
+        assertThat(Argument.number(product)).isEqualTo(Argument.number(read));
+    }
 
     @Test
     void idsOfTermsAreStable() {
