@@ -112,7 +112,7 @@ final class ValueCodecs {
         return Codecs.anyQuantity(
                 isBare
                         ? "a number in quotation marks"
-                        : "a " + UnitSymbol.kindName(parameter.kind()) + " with its unit",
+                        : article(UnitSymbol.kindName(parameter.kind())) + " with its unit",
                 example);
     }
 
@@ -137,5 +137,9 @@ final class ValueCodecs {
             return ofClass.accuracyClass().id() + (ofClass.stage() == AccuracyClass.Stage.NEW ? NEW_SCALE : "");
         }
         return Amounts.format(((ScaleAccuracy.Stated) accuracy).ofReading());
+    }
+
+    private static String article(String kind) {
+        return ("aeiou".indexOf(kind.charAt(0)) < 0 ? "a " : "an ") + kind;
     }
 }

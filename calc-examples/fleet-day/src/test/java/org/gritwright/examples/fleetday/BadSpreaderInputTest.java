@@ -90,8 +90,8 @@ class BadSpreaderInputTest {
             T-17 | /inForce/0/setting            | "2 lb"      | gate setting: a height, the number of a painted mark, or a percentage, found "2 lb"
             T-17 | /calibrationCatches/0/setting | 2           | a height, the number of a painted mark, or a percentage, for example "2 in", found 2
             T-17 | /curveModel                   | "quadratic" | one of [proportional, dead-opening, table], found "quadratic"
-            T-20 | /gate/parameters/areas/3      | 190         | a number and a unit, for example "27.4 lb/rev", found 190
-            T-20 | /gate/parameters/areas/3      | ["1 cm²"]   | a number and a unit, for example "27.4 lb/rev", found an array
+            T-20 | /gate/parameters/areas/3      | 190         | an area with its unit, for example "2 in²", found 190
+            T-20 | /gate/parameters/areas/3      | ["1 cm²"]   | an area with its unit, for example "2 in²", found an array
             T-15 | /controlSettings/0            | {"setting": "-2", "shaftSpeed": "12 rev/min"} | control setting: 0 or more, found -2
             """)
     void aDocumentIsRefusedAtItsPlace(String id, String pointer, String json, String problem) throws IOException {

@@ -387,11 +387,6 @@ class PlanPageTest {
     }
 
     @Test
-    void aDayWithoutTrucksIsNoTrouble() throws IOException, RejectedDocumentException {
-        assertThat(page(day -> day.putArray("trucks"))).contains("0 trucks: ").doesNotContain("<article");
-    }
-
-    @Test
     void aTruckThatNoWeighingMethodSuitsStillHasItsSheet() throws IOException, RejectedDocumentException {
         String none = sheet(
                 page(day -> {
