@@ -58,8 +58,8 @@ class PluginForkedRunTest {
         assertThat(run.errLines()).first().isEqualTo("Reading " + input);
         assertThat(run.errLines()).noneMatch(line -> line.startsWith("Left out"));
         assertThat(run.outLines())
-                .anyMatch(line ->
-                        line.startsWith("T-01   6.59 lb/rev   6.555 lb/rev  +0.5 +/-1.8 %;  mass per revolution"));
+                .anyMatch(line -> line.startsWith(
+                        "T-01   right        right        6.59 lb/rev   +0.5 +/-1.8 %;  Nothing to do"));
         assertThat(Run.text(folder.resolve(name).resolve("run-0001/records/T-01.json")))
                 .contains("\"example.org/diamond-gate\"", "\"apparentFill\": \"0.8")
                 .doesNotContain("\"refusals\"");
