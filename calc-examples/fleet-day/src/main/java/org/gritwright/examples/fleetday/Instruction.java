@@ -56,7 +56,7 @@ record Instruction(String text, String shortReason, List<String> reasons, String
                         words,
                         truck.refusals().get(0).sentence(),
                         truck.refusals().stream()
-                                .map(refusal -> "Nothing could be computed: " + refusal.sentence() + ".")
+                                .map(refusal -> "Nothing could be computed: " + Words.ended(refusal.sentence()))
                                 .toList());
             case FIND_FAULT ->
                 because(

@@ -16,6 +16,11 @@ final class Words {
         return number + " " + (number == 1 ? one : many);
     }
 
+    /** With a period, unless it is a question. */
+    static String ended(String sentence) {
+        return sentence.endsWith("?") ? sentence : sentence + ".";
+    }
+
     /** For example "needs", "need". */
     static String verb(long number, String forOne, String forMany) {
         return number == 1 ? forOne : forMany;
