@@ -46,8 +46,7 @@ record DayCheck(List<String> problems, List<String> doubts) {
     /** Whether something may have been typed wrong; how a truck does is no matter of typing. */
     private static boolean isDoubt(Finding finding) {
         FindingCode code = finding.code();
-        return code.doubtsData()
-                || code.slots().stream().anyMatch(slot -> slot.name().equals("slips"));
+        return code.doubtsData() || Instruction.OF_ENTRIES.contains(code);
     }
 
     List<String> lines(String file) {

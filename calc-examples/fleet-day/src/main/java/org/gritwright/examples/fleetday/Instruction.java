@@ -33,6 +33,30 @@ import org.gritwright.units.quantity.PulsesPerDistance;
  * @param causes where to look on the truck, in a sentence, or empty
  */
 record Instruction(String text, String shortReason, List<String> reasons, String causes) {
+    /** Those that name entries to look at again. */
+    static final Set<FindingCode> OF_ENTRIES = Set.of(
+            FindingCode.PROBABLE_SLIPS,
+            FindingCode.FILL_IMPLAUSIBLE,
+            FindingCode.FILL_UNLIKE_FLEET,
+            FindingCode.NO_TARE,
+            FindingCode.OTHER_VALUE_IN_FORCE,
+            FindingCode.CATCH_OF_ANOTHER_DAY,
+            FindingCode.CATCH_HALF_A_DAY_OFF,
+            FindingCode.CATCH_BEFORE_CALIBRATION,
+            FindingCode.COUNTER_RUNS_BACKWARDS,
+            FindingCode.COUNTS_OVERLAP,
+            FindingCode.TARES_DIFFER,
+            FindingCode.RUNS_OVERLAP,
+            FindingCode.TICKET_ENTERED_TWICE,
+            FindingCode.TICKET_OF_TWO_TRUCKS,
+            FindingCode.RATE_IN_OTHER_UNIT,
+            FindingCode.RUN_TIME_IN_MINUTES,
+            FindingCode.ROAD_RUN_DIFFERS,
+            FindingCode.ROAD_RUNS_DISAGREE,
+            FindingCode.COURSE_IN_OTHER_UNIT,
+            FindingCode.ROAD_SPEED_BY_FACTOR,
+            FindingCode.ROAD_PULSES_IMPLAUSIBLE);
+
     Instruction(String text, String shortReason, List<String> reasons) {
         this(text, shortReason, reasons, "");
     }
@@ -73,32 +97,7 @@ record Instruction(String text, String shortReason, List<String> reasons, String
                                 FindingCode.DISPLAY_SET_FOR_ANOTHER_SETTING,
                                 FindingCode.DISPLAY_SET_FOR_ANOTHER_MATERIAL,
                                 FindingCode.CATCH_BEFORE_ENTRY));
-            case CHECK_ENTRIES ->
-                because(
-                        words,
-                        withCode(
-                                truck,
-                                FindingCode.PROBABLE_SLIPS,
-                                FindingCode.FILL_IMPLAUSIBLE,
-                                FindingCode.FILL_UNLIKE_FLEET,
-                                FindingCode.NO_TARE,
-                                FindingCode.OTHER_VALUE_IN_FORCE,
-                                FindingCode.CATCH_OF_ANOTHER_DAY,
-                                FindingCode.CATCH_HALF_A_DAY_OFF,
-                                FindingCode.CATCH_BEFORE_CALIBRATION,
-                                FindingCode.COUNTER_RUNS_BACKWARDS,
-                                FindingCode.COUNTS_OVERLAP,
-                                FindingCode.TARES_DIFFER,
-                                FindingCode.RUNS_OVERLAP,
-                                FindingCode.TICKET_ENTERED_TWICE,
-                                FindingCode.TICKET_OF_TWO_TRUCKS,
-                                FindingCode.RATE_IN_OTHER_UNIT,
-                                FindingCode.RUN_TIME_IN_MINUTES,
-                                FindingCode.ROAD_RUN_DIFFERS,
-                                FindingCode.ROAD_RUNS_DISAGREE,
-                                FindingCode.COURSE_IN_OTHER_UNIT,
-                                FindingCode.ROAD_SPEED_BY_FACTOR,
-                                FindingCode.ROAD_PULSES_IMPLAUSIBLE));
+            case CHECK_ENTRIES -> because(words, truck.findings().stream().filter(f -> OF_ENTRIES.contains(f.code())));
             case ENTER_CORRECTION ->
                 because(
                         enter(truck, point.flatMap(PointAssessment::correction).orElseThrow())

@@ -28,6 +28,21 @@ class CheckCommandTest {
         return DemoDay.write(folder.resolve("day.json"), change);
     }
 
+    /** What the report would tell to check must not pass here as if nothing were wrong. */
+    @Test
+    void taresOfZeroAreSomethingToLookAtOnceMore() throws IOException {
+        Path input = DemoDay.write(
+                folder.resolve("zero.json"),
+                day -> DemoDay.only(day, "T-12")
+                        .findParents("tare")
+                        .forEach(container -> ((ObjectNode) container).put("tare", "0 lb")));
+
+        Run run = Run.of("--mode", "check", "--input", input.toString());
+
+        assertThat(run.exitCode()).isZero();
+        assertThat(run.out()).contains("Look at once more:", "All tares at ");
+    }
+
     @Test
     void aDayWithoutProblemsEndsWithZeroAndWritesNothing() throws IOException {
         Path input = changed(day -> DemoDay.only(day, "T-04"));

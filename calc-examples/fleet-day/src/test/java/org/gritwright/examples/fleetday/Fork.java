@@ -82,12 +82,17 @@ record Fork(Path folder) {
         command.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
         command.addAll(java);
         command.addAll(List.of("--input", input.toString(), "--output", output.toString()));
+        ProcessBuilder builder = new ProcessBuilder(command);
+        builder.environment().putAll(environment);
+        return ended(builder);
+    }
+
+    /** Starts it and waits for its end. */
+    Run ended(ProcessBuilder builder) throws Exception {
         Path out = Files.createTempFile(folder, "out", ".txt");
         Path err = Files.createTempFile(folder, "err", ".txt");
-        ProcessBuilder builder =
-                new ProcessBuilder(command).redirectOutput(out.toFile()).redirectError(err.toFile());
-        builder.environment().putAll(environment);
-        Process process = builder.start();
+        Process process =
+                builder.redirectOutput(out.toFile()).redirectError(err.toFile()).start();
         try {
             assertThat(process.waitFor(120, TimeUnit.SECONDS))
                     .as("ended in time")

@@ -3,7 +3,6 @@ package org.gritwright.examples.fleetday;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
@@ -11,7 +10,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.concurrent.TimeUnit;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -41,29 +39,13 @@ class ProgramFolderTest {
     }
 
     private Run start(Path script, Map<String, String> environment, String... arguments) throws Exception {
-        Path out = Files.createTempFile(folder, "out", ".txt");
-        Path err = Files.createTempFile(folder, "err", ".txt");
         List<String> command = new ArrayList<>();
         command.add(script.toString());
         command.addAll(List.of(arguments));
-        ProcessBuilder builder = new ProcessBuilder(command)
-                .directory(folder.toFile())
-                .redirectOutput(out.toFile())
-                .redirectError(err.toFile());
+        ProcessBuilder builder = new ProcessBuilder(command).directory(folder.toFile());
         builder.environment().put("JAVA_HOME", System.getProperty("java.home"));
         builder.environment().putAll(environment);
-        Process process = builder.start();
-        try {
-            assertThat(process.waitFor(120, TimeUnit.SECONDS))
-                    .as("ended in time")
-                    .isTrue();
-        } finally {
-            process.destroyForcibly();
-        }
-        return new Run(
-                process.exitValue(),
-                Files.readString(out, StandardCharsets.UTF_8),
-                Files.readString(err, StandardCharsets.UTF_8));
+        return new Fork(folder).ended(builder);
     }
 
     private Run start(String... arguments) throws Exception {
