@@ -32,7 +32,7 @@ import org.gritwright.units.quantity.PulsesPerDistance;
  * @param steps what to do, in working order
  * @param before boxes for what is the same for all catches
  * @param parts a part for each material and gate opening
- * @param constants the constants of the display, at most six side by side
+ * @param constants the constants of the display, at most ten side by side
  * @param road boxes for the measured course
  */
 record PlanSheet(
@@ -47,7 +47,13 @@ record PlanSheet(
         List<Box> road) {
     private static final int DIGITS = 3;
 
-    private static final int CONSTANTS_SIDE_BY_SIDE = 6;
+    private static final int CONSTANTS_SIDE_BY_SIDE = 10;
+
+    /** Rows of boxes at their full height that one side of paper has room for, between all that is printed. */
+    private static final int ROOMY_ROWS = 15;
+
+    private static final int BEFORE_SIDE_BY_SIDE = 10;
+    private static final int MORE_SIDE_BY_SIDE = 12;
 
     /** Boxes for constants of the display that we don't know of. */
     private static final int MORE_CONSTANTS = 2;
@@ -103,6 +109,19 @@ record PlanSheet(
      * @param lines the boxes of each catch
      */
     record Part(String point, String task, List<String> remarks, List<Line> lines) {}
+
+    /** Whether the boxes must be less high, to keep to one side of paper. */
+    public boolean isCrowded() {
+        int weighed = parts.stream()
+                .flatMap(part -> part.lines().stream())
+                .mapToInt(line -> 1 + rows(line.more().size(), MORE_SIDE_BY_SIDE))
+                .sum();
+        return rows(before.size(), BEFORE_SIDE_BY_SIDE) + weighed + 3 * constants.size() + 1 > ROOMY_ROWS;
+    }
+
+    private static int rows(int boxes, int sideBySide) {
+        return (boxes + sideBySide - 1) / sideBySide;
+    }
 
     static PlanSheet of(DayPlan day, TruckPlan truck, int number) {
         TruckUnits units = TruckUnits.of(truck);
@@ -211,7 +230,6 @@ record PlanSheet(
                     if (!units.isOwn(day.scale(method.method()).division())) {
                         remarks.add("The scale reads " + unit + ": write down what it shows; nobody converts by hand.");
                     }
-                    remarks.addAll(series.assumptions());
                 },
                 () -> remarks.add("None of the planned weighing methods will do: plan others for this truck."));
         day.method(truck)

@@ -1,8 +1,10 @@
 package org.gritwright.examples.fleetday;
 
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.IntStream;
 import org.gritwright.core.fleet.plan.MethodPlan;
 import org.gritwright.core.fleet.plan.PointPlan;
@@ -52,6 +54,7 @@ record PlanTables(String id, List<Point> points) {
     private static SheetTable methods(TruckPlan truck, PointPlan point) {
         List<Row> rows = new ArrayList<>();
         List<String> notes = new ArrayList<>();
+        Set<String> taken = new LinkedHashSet<>();
         for (int i = 0; i < point.methods().size(); i++) {
             MethodPlan method = point.methods().get(i);
             String objection = PlanWords.objection(method);
@@ -59,6 +62,7 @@ record PlanTables(String id, List<Point> points) {
                 notes.add(method.method().name() + ": " + objection);
             }
             Optional<CatchSeries> series = method.calibration().map(PlanResult::series);
+            series.map(CatchSeries::assumptions).ifPresent(taken::addAll);
             rows.add(Row.of(
                     method.method().name(),
                     Cell.of(series.map(one -> one.repeats() + " × " + Amounts.format(one.revolutions()))),
@@ -67,6 +71,7 @@ record PlanTables(String id, List<Point> points) {
                     Cell.of(series.map(one -> "±" + PlanWords.uncertainty(one.expandedUncertainty()))),
                     Cell.of(truck.time(i).map(PlanWords::duration).orElse("doesn’t work"))));
         }
+        notes.addAll(taken);
         return new SheetTable(
                 "By each weighing method",
                 List.of("catches", "mass of each", "weighings of each", "known to within", "truck takes"),
