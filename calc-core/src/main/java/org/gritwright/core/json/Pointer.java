@@ -1,5 +1,7 @@
 package org.gritwright.core.json;
 
+import java.util.List;
+import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -10,6 +12,25 @@ import org.jspecify.annotations.Nullable;
  */
 public record Pointer(@Nullable Pointer parent, Object name) {
     public static final Pointer ROOT = new Pointer(null, "");
+
+    private static final Pattern INDEX = Pattern.compile("0|[1-9][0-9]{0,8}");
+
+    /**
+     * The place that a pointer's text names.
+     *
+     * @param text as of {@link #toString()}; what is a number is the index of an item
+     */
+    public static Pointer of(String text) {
+        Pointer pointer = ROOT;
+        List<String> steps = List.of(text.split("/", -1));
+        // Before the first slash there is nothing.
+        for (String step : steps.subList(1, steps.size())) {
+            pointer = INDEX.matcher(step).matches()
+                    ? pointer.at(Integer.parseInt(step))
+                    : pointer.at(step.replace("~1", "/").replace("~0", "~"));
+        }
+        return pointer;
+    }
 
     public Pointer at(String field) {
         return new Pointer(this, field);

@@ -55,6 +55,12 @@ public final class Problems {
         subjects = of;
     }
 
+    /** Where in the text a value is, or what it would be in if it were there. */
+    public Optional<Problem.Place> place(Pointer pointer) {
+        Pointer written = asWritten.apply(pointer);
+        return place(written, places.offset(written));
+    }
+
     /** Adds a problem. */
     public void add(ProblemCode code, Pointer pointer, String expected, String found) {
         add(code.id(), pointer, expected, found, Optional.empty());

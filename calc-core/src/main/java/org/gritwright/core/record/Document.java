@@ -135,6 +135,20 @@ public final class Document<T> {
      * @throws RejectedDocumentException if the document can't be used; it lists everything that is wrong
      */
     public T read(InputStream in, DocumentLimits limits) throws IOException, RejectedDocumentException {
+        return readPlaced(in, limits).document();
+    }
+
+    /**
+     * Reads a document, and remembers where in the text everything stood, for what turns out only when it is computed with.
+     *
+     * @param in UTF-8 text; not closed
+     * @param limits how large it may be
+     * @return the document and its places
+     * @throws IOException if the stream can't be read
+     * @throws RejectedDocumentException if the document can't be used; it lists everything that is wrong
+     */
+    public PlacedDocument<T> readPlaced(InputStream in, DocumentLimits limits)
+            throws IOException, RejectedDocumentException {
         Problems problems = new Problems(limits);
         JsonNode node = JsonText.read(in, limits, problems);
         if (!(node instanceof JsonNode.ObjectNode root)) {
@@ -145,7 +159,7 @@ public final class Document<T> {
         migrate(root, takeVersion(root, problems), problems);
         T document = codec.read(root, Pointer.ROOT, problems);
         problems.throwIfAny();
-        return Objects.requireNonNull(document, "nothing but problems makes it null");
+        return new PlacedDocument<>(Objects.requireNonNull(document, "nothing but problems makes it null"), problems);
     }
 
     /**

@@ -4,8 +4,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.catchThrowableOfType;
 
 import java.io.ByteArrayInputStream;
+import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.util.Optional;
+import org.gritwright.core.document.DocumentLimits;
 import org.gritwright.core.document.Problem;
 import org.gritwright.core.document.Problem.Place;
 import org.gritwright.core.document.RejectedDocumentException;
@@ -67,6 +69,40 @@ class ProblemPlacesTest {
         assertThat(changed(", \"tare\": \"4 lb\"", ""))
                 .hasMessage("/trucks/0/calibrationCatches/0/containers/0/tare (truck T-07, line 11, column 27):"
                         + " missing; expected mass with its unit, for example \"1 lb\"");
+    }
+
+    private static Optional<Place> placed(String text, String pointer) throws IOException, RejectedDocumentException {
+        return Document.FLEET_DAY
+                .readPlaced(new ByteArrayInputStream(text.getBytes(StandardCharsets.UTF_8)), DocumentLimits.COMMON)
+                .place(pointer);
+    }
+
+    /** What only turns out when it is computed with is found in the text as what can't be read is. */
+    @Test
+    void aDocumentThatWasReadKnowsWhereEverythingStands() throws IOException, RejectedDocumentException {
+        assertThat(placed(GOOD, "/trucks/0/calibrationCatches/0/containers/0/gross"))
+                .contains(new Place("truck T-07", 11, 50));
+        assertThat(placed(GOOD, "/materials/0/grainDiameter")).contains(new Place("", 4, 69));
+        assertThat(placed(GOOD, "/trucks/0")).contains(new Place("truck T-07", 5, 15));
+        assertThat(placed(GOOD, "")).contains(new Place("", 1, 1));
+    }
+
+    @Test
+    void whatIsNotThereIsPlacedInWhatItWouldBeIn() throws IOException, RejectedDocumentException {
+        assertThat(placed(GOOD, "/trucks/0/calibrationCatches/0/containers/0/a~1b~0c"))
+                .contains(new Place("truck T-07", 11, 27));
+        assertThat(placed(GOOD, "/trucks/7/id")).contains(new Place("", 5, 3));
+        assertThat(placed(GOOD, "/materials/0/01")).contains(new Place("", 4, 18));
+    }
+
+    /** As version 1 called it. */
+    @Test
+    void aPlaceIsThatOfTheDocumentAsItWasWritten() throws IOException, RejectedDocumentException {
+        String old = GOOD.replace("\"formatVersion\": 2", "\"formatVersion\": 1")
+                .replace("\"setting\": \"2 in\"", "\"opening\": \"2 in\"");
+        assertThat(placed(old, "/trucks/0/calibrationCatches/0/setting"))
+                .isEqualTo(placed(GOOD, "/trucks/0/calibrationCatches/0/setting"))
+                .contains(new Place("truck T-07", 9, 88));
     }
 
     @Test

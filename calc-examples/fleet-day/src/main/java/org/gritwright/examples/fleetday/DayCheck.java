@@ -8,7 +8,9 @@ import org.gritwright.core.finding.Finding;
 import org.gritwright.core.finding.FindingCode;
 import org.gritwright.core.fleet.assessment.Refusal;
 import org.gritwright.core.fleet.assessment.TruckAssessment;
+import org.gritwright.core.fleet.day.FleetDay;
 import org.gritwright.core.fleet.plan.TruckPlan;
+import org.gritwright.core.record.PlacedDocument;
 
 /**
  * What is wrong with a day as it was typed, and what looks like a slip, without any result.
@@ -19,7 +21,7 @@ import org.gritwright.core.fleet.plan.TruckPlan;
 record DayCheck(List<String> problems, List<String> doubts) {
 
     /** The lines of a day that could be read. */
-    static DayCheck of(List<TruckAssessment> trucks, List<TruckPlan> planned) {
+    static DayCheck of(PlacedDocument<FleetDay> day, List<TruckAssessment> trucks, List<TruckPlan> planned) {
         List<String> problems = new ArrayList<>();
         List<String> doubts = new ArrayList<>();
         Set<String> refused = new HashSet<>();
@@ -27,7 +29,11 @@ record DayCheck(List<String> problems, List<String> doubts) {
             String id = truck.truck().id();
             for (Refusal refusal : truck.refusals()) {
                 refused.add(id);
-                problems.add(refusal.pointer() + " (truck " + id + "): " + refusal.sentence());
+                problems.add(refusal.pointer()
+                        + day.place(refusal.pointer())
+                                .map(place -> " (" + place + ")")
+                                .orElse("")
+                        + ": " + refusal.sentence());
             }
             truck.findings().stream()
                     .filter(DayCheck::isDoubt)

@@ -94,6 +94,12 @@ record DayPlan(FleetDay day, FleetPlan plan) {
                 .count();
     }
 
+    /** Whether the day can go as it is planned: every truck as certain as wanted, and verified at every rate and speed. */
+    boolean isWhole() {
+        return needAttention() == 0
+                && planned().stream().allMatch(truck -> notVerified(truck).isEmpty());
+    }
+
     /** How much catches scatter decides how certain a plan is: whether that is known or only assumed. */
     String scatter() {
         return day.allowances()

@@ -10,6 +10,7 @@ import java.nio.file.Path;
 import java.util.concurrent.Callable;
 import org.gritwright.core.fleet.day.FleetDay;
 import org.gritwright.core.metering.BuiltInTypes;
+import org.gritwright.core.record.PlacedDocument;
 import org.gritwright.core.spi.TypeRegistry;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine;
@@ -86,7 +87,7 @@ public final class FleetDayCommand implements Callable<Integer> {
             names = "--fail-on-attention",
             description = {
                 "End with exit code 1 when a truck needs attention before it goes out;",
-                "with --mode plan, when one can't be planned or can't reach what is wanted;",
+                "with --mode plan, when one can't be planned, can't reach what is wanted, or can't be verified as planned;",
                 "with --mode check, when something looks like a slip."
             })
     private boolean failOnAttention;
@@ -151,13 +152,14 @@ public final class FleetDayCommand implements Callable<Integer> {
                 folder();
             }
             err.println("Reading " + input);
-            FleetDay day = InputFile.read(input);
+            PlacedDocument<FleetDay> read = InputFile.read(input);
+            FleetDay day = read.document();
             TypeRegistry types = types();
             types.rejected().forEach(left -> err.println(PlainText.oneLine("Left out spreader type " + left)));
             return switch (mode) {
                 case REPORT -> report(day, types);
                 case PLAN -> plan(day, types);
-                case CHECK -> check(day, types);
+                case CHECK -> check(read, types);
             };
         } catch (BadInputException e) {
             // What is wrong is what a check was asked for.
@@ -174,8 +176,8 @@ public final class FleetDayCommand implements Callable<Integer> {
         return output;
     }
 
-    private int check(FleetDay day, TypeRegistry types) throws BadInputException {
-        DayCheck check = InputFile.check(input, day, types);
+    private int check(PlacedDocument<FleetDay> read, TypeRegistry types) throws BadInputException {
+        DayCheck check = InputFile.check(input, read, types);
         check.lines(input.toString())
                 .forEach(line -> spec.commandLine().getOut().println(PlainText.oneLine(line)));
         if (!check.problems().isEmpty()) {
@@ -204,7 +206,7 @@ public final class FleetDayCommand implements Callable<Integer> {
         try (OutputFolder folder = OutputFolder.open(folder(), err::println)) {
             Path page = folder.write(plan);
             new PlanSummary(plan).lines(page).forEach(spec.commandLine().getOut()::println);
-            return failOnAttention && plan.needAttention() > 0 ? NEEDS_ATTENTION : DONE;
+            return failOnAttention && !plan.isWhole() ? NEEDS_ATTENTION : DONE;
         }
     }
 }

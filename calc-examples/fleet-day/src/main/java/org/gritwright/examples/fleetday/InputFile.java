@@ -8,6 +8,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import org.gritwright.core.document.DocumentLimits;
 import org.gritwright.core.document.Problem;
 import org.gritwright.core.document.RejectedDocumentException;
 import org.gritwright.core.fleet.assessment.FleetAssessor;
@@ -16,6 +17,7 @@ import org.gritwright.core.fleet.day.FleetDay;
 import org.gritwright.core.fleet.day.PlanEntry;
 import org.gritwright.core.fleet.plan.FleetPlanner;
 import org.gritwright.core.record.Document;
+import org.gritwright.core.record.PlacedDocument;
 import org.gritwright.core.spi.TypeRegistry;
 import org.gritwright.units.InvalidInputException;
 
@@ -23,7 +25,7 @@ import org.gritwright.units.InvalidInputException;
 final class InputFile {
     private InputFile() {}
 
-    static FleetDay read(Path file) throws BadInputException {
+    static PlacedDocument<FleetDay> read(Path file) throws BadInputException {
         if (Files.isDirectory(file)) {
             throw unreadable(file, "it is a folder");
         }
@@ -32,7 +34,7 @@ final class InputFile {
             throw unreadable(file, "it is no regular file; to pipe a document in, say --input -");
         }
         try (InputStream in = new BufferedInputStream(open(file))) {
-            return Document.FLEET_DAY.read(in);
+            return Document.FLEET_DAY.readPlaced(in, DocumentLimits.COMMON);
         } catch (RejectedDocumentException e) {
             List<String> lines = new ArrayList<>();
             lines.add(file + " can't be used: " + Words.count(e.problems().size() + (long) e.more(), "problem"));
@@ -82,12 +84,15 @@ final class InputFile {
     }
 
     /** Whether the day can be computed with, and planned if it says what for. */
-    static DayCheck check(Path file, FleetDay day, TypeRegistry types) throws BadInputException {
+    static DayCheck check(Path file, PlacedDocument<FleetDay> read, TypeRegistry types) throws BadInputException {
+        FleetDay day = read.document();
         List<TruckAssessment> trucks = assess(file, day, types).trucks().stream()
                 .map(TruckResult::assessment)
                 .toList();
         return DayCheck.of(
-                trucks, day.plan().isPresent() ? plan(file, day, types).plan().trucks() : List.of());
+                read,
+                trucks,
+                day.plan().isPresent() ? plan(file, day, types).plan().trucks() : List.of());
     }
 
     private static BadInputException unreadable(Path file, String reason) {

@@ -45,8 +45,8 @@ final class PlanPage {
         model.put(
                 "refused",
                 plan.refused().stream()
-                        .map(truck ->
-                                new Refused(truck.truck().id(), truck.refusal().orElseThrow() + "."))
+                        .map(truck -> new Refused(
+                                truck.truck().id(), Words.ended(truck.refusal().orElseThrow())))
                         .toList());
         model.put(
                 "tables",

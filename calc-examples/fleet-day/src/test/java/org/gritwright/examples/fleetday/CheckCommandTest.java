@@ -74,8 +74,9 @@ class CheckCommandTest {
         Run run = check(Run.DEMO);
         assertThat(run.exitCode()).isEqualTo(2);
         assertThat(run.out())
+                .containsPattern("\n {2}/trucks/12/\\S+ \\(truck T-13, line \\d+, column \\d+\\): catch of 15:42: ")
                 .contains(
-                        " (truck T-13): catch of 15:42: pail 2: gross 3.5 lb is below its tare 44 lb. Swapped?\n",
+                        "): catch of 15:42: pail 2: gross 3.5 lb is below its tare 44 lb. Swapped?\n",
                         "Look at once more:\n  truck T-");
     }
 
