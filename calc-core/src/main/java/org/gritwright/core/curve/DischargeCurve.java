@@ -37,11 +37,14 @@ import org.gritwright.units.quantity.DischargePerRevolution;
  * and, where they show one, a dead opening h₀ ({@link CurveModel}). The scatter of catches is taken to be relative. A
  * curve is fitted with a model that the caller names ({@link #fit}), or with the first of k·g(h) and k·g(h − h₀) that a
  * lack-of-fit test at 5 % doesn't refuse, or a rising table where the test refuses them at 1 % and an opening is missed by
- * more than 2 % ({@link #chosenByTest}). Immutable; thread-safe if the types behind it are.
+ * more than 2 % ({@link #chosenByTest}). Immutable, a value; thread-safe if the types behind it are.
  */
 public final class DischargeCurve {
     private final List<CalibrationCatch> catches;
     private final CurveModel model;
+    private final boolean chosenByTest;
+    private final RatioEstimator estimator;
+    private final CatchLimits limits;
     private final CaughtOpenings data;
     private final Optional<CurveFit> fit;
     private final Optional<LackOfFit> test;
@@ -56,9 +59,13 @@ public final class DischargeCurve {
             ModelFits fits,
             CurveModel model,
             boolean chosenByTest,
+            RatioEstimator estimator,
             CatchLimits limits) {
         this.catches = List.copyOf(catches);
         this.model = model;
+        this.chosenByTest = chosenByTest;
+        this.estimator = estimator;
+        this.limits = limits;
         this.data = fits.data();
         this.unit = UnitSymbol.tradeUnit(
                 DischargePerRevolution.class, catches.get(0).caught().total());
@@ -112,7 +119,7 @@ public final class DischargeCurve {
         Objects.requireNonNull(model, "model");
         Objects.requireNonNull(estimator, "estimator");
         CaughtOpenings data = CaughtOpenings.of(catches, estimator, limits.allowances());
-        return new DischargeCurve(catches, new ModelFits(data), model, false, limits);
+        return new DischargeCurve(catches, new ModelFits(data), model, false, estimator, limits);
     }
 
     /**
@@ -151,7 +158,7 @@ public final class DischargeCurve {
         CaughtOpenings data = CaughtOpenings.of(catches, estimator, limits.allowances());
         ModelFits fits = new ModelFits(data);
         boolean testable = fits.isTestable();
-        return new DischargeCurve(catches, fits, testable ? fits.chosen() : untested, testable, limits);
+        return new DischargeCurve(catches, fits, testable ? fits.chosen() : untested, testable, estimator, limits);
     }
 
     /**
@@ -319,5 +326,22 @@ public final class DischargeCurve {
      */
     public List<Finding> findings() {
         return findings;
+    }
+
+    /** Everything else follows from these. */
+    @Override
+    public boolean equals(Object other) {
+        return this == other
+                || (other instanceof DischargeCurve that
+                        && catches.equals(that.catches)
+                        && model == that.model
+                        && chosenByTest == that.chosenByTest
+                        && estimator == that.estimator
+                        && limits.equals(that.limits));
+    }
+
+    @Override
+    public int hashCode() {
+        return Objects.hash(catches, model, chosenByTest, estimator, limits);
     }
 }

@@ -44,6 +44,7 @@ public record VerificationOutcome(
         Verdict verdict,
         Optional<JudgementOutcome> judgement,
         Optional<JudgementOutcome> together) {
+    @SuppressWarnings("ReferenceEquality") // an equal one may have been written down before it
     static VerificationOutcome of(Verification verification, Optional<VerificationSeries> judged) {
         return new VerificationOutcome(
                 Optional.of(verification.source().observation().at()),

@@ -66,7 +66,7 @@ public final class Verification {
 
     private final VerificationCatch source;
     private final Optional<Calibration> calibration;
-    private final CatchAllowances allowances;
+    private final VerificationLimits limits;
     private final ErrorSums sums;
     private final Judgement judgement;
     private final Optional<Counted> counted;
@@ -93,9 +93,9 @@ public final class Verification {
                 : Optional.empty();
         this.deliveryError = believedKilograms() / source.run().expectedKilograms() - 1;
         this.calibration = Objects.requireNonNull(calibration, "calibration");
-        this.allowances = limits.catches().allowances();
-        this.sums = ErrorSums.of(source, allowances.spillageFactor());
-        ErrorBudget errors = new ErrorBudget(sums, calibration, allowances);
+        this.limits = limits;
+        this.sums = ErrorSums.of(source, allowances().spillageFactor());
+        ErrorBudget errors = new ErrorBudget(sums, calibration, allowances());
         Judgement judged = Judgement.of(errors, rule, tolerance, source.caught().total());
         this.apparentFill = counted.map(known -> ApparentFill.of(
                 known.kilogramsPerRevolution(),
@@ -172,7 +172,7 @@ public final class Verification {
     }
 
     CatchAllowances allowances() {
-        return allowances;
+        return limits.catches().allowances();
     }
 
     /** What this catch says about the error. */
@@ -463,5 +463,22 @@ public final class Verification {
      */
     public List<Finding> findings() {
         return findings;
+    }
+
+    /** Everything else follows from these. */
+    @Override
+    public boolean equals(Object other) {
+        return this == other
+                || (other instanceof Verification that
+                        && source.equals(that.source)
+                        && tolerance().equals(that.tolerance())
+                        && judgement.rule().equals(that.judgement.rule())
+                        && limits.equals(that.limits)
+                        && calibration.equals(that.calibration));
+    }
+
+    @Override
+    public int hashCode() {
+        return Objects.hash(source, tolerance(), judgement.rule(), limits, calibration);
     }
 }

@@ -3,6 +3,7 @@ package org.gritwright.core.verification;
 import java.util.ArrayDeque;
 import java.util.Deque;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import javax.measure.Quantity;
@@ -23,7 +24,7 @@ import org.gritwright.units.quantity.DischargePerRevolution;
 /**
  * Verification catches made with one calibration in force, judged together: what one catch can't tell, several may. Their
  * error is Σ indicated ÷ Σ caught − 1, or Σ caught ÷ Σ expected − 1 where nothing was counted or displayed. {@link
- * SeriesFollower} makes series catch by catch. Immutable, thread-safe.
+ * SeriesFollower} makes series catch by catch. Immutable, thread-safe, a value.
  *
  * <p>A series shares what came before with the one that it extends, and knows its sums, so that one more catch costs the same
  * however many there are.
@@ -326,5 +327,21 @@ public final class VerificationSeries {
      */
     public Quantity<Dimensionless> error() {
         return Amounts.ofSi(sums.error(), SpreadingUnits.PERCENT);
+    }
+
+    /** Everything else follows from these. */
+    @Override
+    public boolean equals(Object other) {
+        return this == other
+                || (other instanceof VerificationSeries that
+                        && withCalibration == that.withCalibration
+                        && doubted == that.doubted
+                        && last.equals(that.last)
+                        && verifications().equals(that.verifications()));
+    }
+
+    @Override
+    public int hashCode() {
+        return Objects.hash(last, sums.catches(), withCalibration);
     }
 }

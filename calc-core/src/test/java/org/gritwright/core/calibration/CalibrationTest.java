@@ -1,6 +1,7 @@
 package org.gritwright.core.calibration;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 import static org.gritwright.core.Samples.AUGER_POINT;
 import static org.gritwright.core.Samples.CHAIN;
@@ -19,6 +20,7 @@ import static org.gritwright.core.Samples.chainAt;
 import static org.gritwright.core.Samples.codes;
 import static org.gritwright.core.Samples.goodAugerCatches;
 import static org.gritwright.core.Samples.height;
+import static org.gritwright.core.Samples.inches;
 import static org.gritwright.core.Samples.pulses;
 import static org.gritwright.core.Samples.revolutionsByEye;
 
@@ -30,9 +32,11 @@ import org.gritwright.core.observation.CatchLimits;
 import org.gritwright.core.observation.ErrorSource;
 import org.gritwright.core.spi.FillLimits;
 import org.gritwright.core.statistics.RatioEstimator;
+import org.gritwright.core.uncertainty.Budget;
 import org.gritwright.core.uncertainty.Component;
 import org.gritwright.core.uncertainty.Measured;
 import org.gritwright.units.Amounts;
+import org.gritwright.units.InvalidInputException;
 import org.gritwright.units.SpreadingUnits;
 import org.gritwright.units.quantity.DischargePerRevolution;
 import org.junit.jupiter.api.Test;
@@ -303,5 +307,33 @@ class CalibrationTest {
         assertNamesWhatIsMissing(augerCatch(118, 2000));
         assertNamesWhatIsMissing(augerInForce(6));
         assertNamesWhatIsMissing(new Change(DAY, Change.Part.SENSOR));
+    }
+
+    /** By hand: a sliding gate's area is proportional to its opening, so 0.06 in at 3 in move the discharge by 2 %, either way. */
+    @Test
+    void aGateThatIsSetAgainIsUncertainByHowFinelyItIsRead() {
+        Calibration calibration = Calibration.from(List.of(
+                catchAt(chainAt(3), caught(211), pulses(500)),
+                catchAt(chainAt(3), caught(419), pulses(1000)),
+                catchAt(chainAt(3), caught(835), pulses(2000))));
+        Budget<DischargePerRevolution> again = calibration.budgetOfGateSetAgain(inches(0.06));
+        double pounds = poundsPerRevolution(calibration);
+        double before = Amounts.in(
+                calibration.budget().result().standardUncertainty().orElseThrow(), SpreadingUnits.POUND_PER_REVOLUTION);
+
+        assertThat(again.result().value())
+                .isEqualTo(calibration.dischargePerRevolution().value());
+        assertThat(Amounts.in(again.result().standardUncertainty().orElseThrow(), SpreadingUnits.POUND_PER_REVOLUTION))
+                .isCloseTo(Math.hypot(before, pounds * 0.02 / Math.sqrt(3)), within(1e-9));
+        assertThat(again.components())
+                .hasSize(calibration.budget().components().size() + 1)
+                .containsAll(calibration.budget().components());
+    }
+
+    /** A point that has no gate to set again. */
+    @Test
+    void withoutAnAdjustableGateNothingIsSetAgain() {
+        Calibration auger = Calibration.from(goodAugerCatches());
+        assertThatThrownBy(() -> auger.budgetOfGateSetAgain(inches(0.06))).isInstanceOf(InvalidInputException.class);
     }
 }

@@ -301,4 +301,44 @@ class DischargeCurveTest {
         assertThat(CurveModel.DEAD_OPENING.openingsToTest()).isEqualTo(3);
         assertThat(CurveModel.TABLE.openingsToTest()).isZero();
     }
+
+    /** A value: what it was made from decides. */
+    @Test
+    void curvesOfEqualCatchesFittedAlikeAreEqual() {
+        DischargeCurve one = DischargeCurve.fit(UNEQUAL, CurveModel.PROPORTIONAL);
+
+        assertThat(DischargeCurve.fit(
+                        List.copyOf(UNEQUAL),
+                        CurveModel.PROPORTIONAL,
+                        RatioEstimator.RATIO_OF_SUMS,
+                        CatchLimits.COMMON))
+                .isEqualTo(one)
+                .hasSameHashCodeAs(one);
+        for (DischargeCurve other : List.of(
+                DischargeCurve.fit(UNEQUAL.subList(0, 2), CurveModel.PROPORTIONAL),
+                DischargeCurve.fit(UNEQUAL, CurveModel.TABLE),
+                DischargeCurve.fit(UNEQUAL, CurveModel.PROPORTIONAL, RatioEstimator.MEAN_OF_RATIOS, CatchLimits.COMMON),
+                DischargeCurve.fit(
+                        UNEQUAL,
+                        CurveModel.PROPORTIONAL,
+                        RatioEstimator.RATIO_OF_SUMS,
+                        CatchLimits.COMMON.withAllowances(new CatchAllowances(
+                                CatchAllowances.NONE.greatestSpillage(),
+                                CatchAllowances.NONE.greatestTransient(),
+                                Optional.empty(),
+                                Optional.of(Repeatability.COMMON)))))) {
+            assertThat(other).isNotEqualTo(one);
+        }
+        assertThat(one).isNotEqualTo(UNEQUAL);
+    }
+
+    @Test
+    void aModelThatATestChoseMakesAnotherCurveThanTheSameModelStated() {
+        CalibrationCatch[] catches = {at(2, 26.5), at(2, 25.5), at(3, 42.4), at(4, 57), at(4, 58.5)};
+        DischargeCurve chosen = DischargeCurve.chosenByTest(List.of(catches), CurveModel.PROPORTIONAL);
+
+        assertThat(DischargeCurve.fit(List.of(catches), chosen.model())).isNotEqualTo(chosen);
+        assertThat(DischargeCurve.chosenByTest(List.of(catches), CurveModel.TABLE))
+                .isEqualTo(chosen);
+    }
 }

@@ -225,4 +225,12 @@ class SeriesWithCalibrationTest {
         assertThat(writtenDownAgain.isWithCalibration()).isFalse();
         assertThat(writtenDownAgain.size()).isEqualTo(1);
     }
+
+    @Test
+    void itIsAnotherThanTheSeriesAloneAndEqualToOneMadeAlike() {
+        VerificationSeries all = off(3, SAME).withCalibration();
+
+        assertThat(all).isNotEqualTo(off(3, SAME));
+        assertThat(off(3, SAME).withCalibration()).isEqualTo(all).hasSameHashCodeAs(all);
+    }
 }

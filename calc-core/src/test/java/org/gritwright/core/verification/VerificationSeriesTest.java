@@ -392,4 +392,48 @@ class VerificationSeriesTest {
         assertThat(Amounts.in(further.mass(), SpreadingUnits.POUND))
                 .isCloseTo(further.catches() * 297 / 1.02, within(1e-9));
     }
+
+    /** A value: what it was made from decides. */
+    @Test
+    void equalCatchesJudgedAlikeAreEqual() {
+        VerificationCatch source = Runs.counted(1000, 104);
+        Verification one = source.assess(FOUR, GUARDED, VerificationLimits.COMMON, Optional.of(GOOD));
+
+        assertThat(Runs.counted(1000, 104).assess(FOUR, GUARDED, VerificationLimits.COMMON, Optional.of(GOOD)))
+                .isEqualTo(one)
+                .hasSameHashCodeAs(one);
+        for (Verification other : List.of(
+                Runs.counted(1000, 104.5).assess(FOUR, GUARDED, VerificationLimits.COMMON, Optional.of(GOOD)),
+                source.assess(Tolerance.percent(5), GUARDED, VerificationLimits.COMMON, Optional.of(GOOD)),
+                source.assess(FOUR, DecisionRule.SIMPLE, VerificationLimits.COMMON, Optional.of(GOOD)),
+                source.assess(FOUR, DecisionRule.guarded(4), VerificationLimits.COMMON, Optional.of(GOOD)),
+                source.assess(FOUR, GUARDED, VerificationLimits.COMMON, Optional.of(SCATTERED)),
+                source.assess(FOUR, GUARDED, VerificationLimits.COMMON, Optional.empty()),
+                source.assess(
+                        FOUR,
+                        GUARDED,
+                        new VerificationLimits(
+                                SimulatedDay.limits(0, 0.5), VerificationLimits.COMMON.greatestCorrection()),
+                        Optional.of(GOOD)))) {
+            assertThat(other).isNotEqualTo(one);
+        }
+        assertThat(one).isNotEqualTo(source);
+    }
+
+    @Test
+    void equalCatchesTogetherAreEqual() {
+        Verification one = plain(Runs.counted(1000, 104));
+        Verification other = plain(Runs.counted(1000, 103));
+        VerificationSeries together = series(one, other);
+
+        assertThat(series(plain(Runs.counted(1000, 104)), plain(Runs.counted(1000, 103))))
+                .isEqualTo(together)
+                .hasSameHashCodeAs(together);
+        assertThat(series(one).plus(other)).isEqualTo(together).hasSameHashCodeAs(together);
+        for (VerificationSeries different :
+                List.of(series(one), series(other), series(other, one), series(one, other, other), series(one, one))) {
+            assertThat(different).isNotEqualTo(together);
+        }
+        assertThat(together).isNotEqualTo(other);
+    }
 }
