@@ -20,6 +20,7 @@ import org.gritwright.units.Amounts;
 import org.gritwright.units.InvalidInputException;
 import org.gritwright.units.RefusalCode;
 import org.gritwright.units.UnitSymbol;
+import org.gritwright.units.check.Require;
 import org.gritwright.units.quantity.ApplicationRate;
 import org.gritwright.units.quantity.BulkDensity;
 import org.gritwright.units.quantity.DischargePerPulse;
@@ -40,7 +41,18 @@ import org.gritwright.units.quantity.RotationalSpeed;
  * it, is left to each field's own rule.
  */
 public final class EnteredRanges {
-    private record Range(Quantity<?> lowest, Quantity<?> highest) {
+    /**
+     * The numbers of a field or kind that can be, both ends included. Immutable, thread-safe, a value.
+     *
+     * @param lowest the lowest
+     * @param highest the highest
+     */
+    public record Range(Quantity<?> lowest, Quantity<?> highest) {
+        /** Checks that both are given. */
+        public Range {
+            Require.given(Range.class, lowest, highest);
+        }
+
         private static <Q extends Quantity<Q>> Range of(Class<Q> kind, String lowest, String highest) {
             return new Range(Amounts.parse(kind, lowest), Amounts.parse(kind, highest));
         }
@@ -145,10 +157,22 @@ public final class EnteredRanges {
         }
     }
 
+    /**
+     * The range of a field's numbers, for whoever checks them where they are typed in. Where its lowest number is above zero, zero
+     * and what is below it are left to the field's own rule.
+     *
+     * @param field the field's name in the document, for example "gross"
+     * @param kind the kind of its quantity
+     * @return the field's own range, or else that of its kind; none for a kind without one
+     */
+    public static Optional<Range> of(String field, Class<?> kind) {
+        Objects.requireNonNull(kind, "kind");
+        return Optional.ofNullable(BY_FIELD.get(Objects.requireNonNull(field, "field")))
+                .or(() -> Optional.ofNullable(BY_KIND.get(kind)));
+    }
+
     private static Optional<InvalidInputException> refusal(String name, Quantity<?> quantity) {
-        Class<?> kind = UnitSymbol.of(quantity.getUnit()).kind();
-        return Optional.ofNullable(BY_FIELD.get(name))
-                .or(() -> Optional.ofNullable(BY_KIND.get(kind)))
+        return of(name, UnitSymbol.of(quantity.getUnit()).kind())
                 .filter(range -> !range.holds(quantity))
                 .map(range -> refusal(words(name), quantity, range));
     }

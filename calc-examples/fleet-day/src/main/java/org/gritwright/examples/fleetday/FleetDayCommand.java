@@ -77,7 +77,8 @@ public final class FleetDayCommand implements Callable<Integer> {
                 "report (the default): work out what was caught.",
                 "plan: before anything is dropped, say how much to catch on each truck, for how long and how often, and"
                         + " how long the day takes; the document's plan says what is wanted. Writes plan.html, a"
-                        + " worksheet to print.",
+                        + " worksheet to print, and type-in.html, a page on which the finished worksheets are typed in;"
+                        + " it saves the day's document.",
                 "check: read the document and list every problem in it, and what looks like a slip of the pen; write"
                         + " nothing. Ends with 2 if there is a problem."
             })

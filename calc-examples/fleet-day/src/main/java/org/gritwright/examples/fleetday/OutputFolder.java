@@ -34,6 +34,7 @@ import org.gritwright.units.InvalidInputException;
 final class OutputFolder implements Closeable {
     static final String REPORT = "report.html";
     static final String PLAN = "plan.html";
+    static final String TYPE_IN = "type-in.html";
     static final String TABLE = "fleet-day.csv";
     static final String RECORDS = "records";
     static final String MANIFEST = "current.json";
@@ -206,6 +207,9 @@ final class OutputFolder implements Closeable {
             progress.accept("Writing " + run.resolve(PLAN));
             String page = PlanPage.html(plan);
             WholeFile.write(unfinished.resolve(PLAN), out -> out.write(page.getBytes(StandardCharsets.UTF_8)));
+            progress.accept("Writing " + run.resolve(TYPE_IN));
+            String typeIn = TypeInPage.html(plan);
+            WholeFile.write(unfinished.resolve(TYPE_IN), out -> out.write(typeIn.getBytes(StandardCharsets.UTF_8)));
             return run.resolve(PLAN);
         });
     }

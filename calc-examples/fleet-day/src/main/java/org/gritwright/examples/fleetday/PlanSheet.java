@@ -60,6 +60,9 @@ record PlanSheet(
 
     private static final int COURSE_RUNS = 3;
 
+    /** The gate as measured, which the document has no field for but the notes of each catch. */
+    static final String GATE = "gate";
+
     /** Gross, tare, net. */
     private static final int BOXES_A_WEIGHING = 3;
 
@@ -69,14 +72,20 @@ record PlanSheet(
      * @param label what belongs in it
      * @param unit its unit, or empty
      * @param choice words of which one is crossed out, or empty
+     * @param field where the document has it, as "definition/path"; empty for what only the paper keeps
      */
-    record Box(String label, String unit, String choice) {
+    record Box(String label, String unit, String choice, String field) {
         static Box of(String label, String unit) {
-            return new Box(label, unit, "");
+            return new Box(label, unit, "", "");
         }
 
         static Box choice(String label, String choice) {
-            return new Box(label, "", choice);
+            return new Box(label, "", choice, "");
+        }
+
+        /** The same box, for a field of the document. */
+        Box as(String where) {
+            return new Box(label, unit, choice, where);
         }
     }
 
@@ -183,14 +192,14 @@ record PlanSheet(
                 .map(method -> scaleUnit(day, method))
                 .orElse("");
         String degrees = units.symbol(Temperature.class);
-        boxes.add(Box.of("test weight", scale));
-        boxes.add(Box.of("scale reads", scale));
+        boxes.add(Box.of("test weight", scale).as("scale-check/testWeight"));
+        boxes.add(Box.of("scale reads", scale).as("scale-check/reading"));
         boxes.add(Box.of("oil target", degrees));
-        boxes.add(Box.of("oil reached", degrees));
+        boxes.add(Box.of("oil reached", degrees).as("conditions/oilTemperature"));
         boxes.add(Box.of("engine target", "rev/min"));
-        boxes.add(Box.of("engine held", "rev/min"));
-        boxes.add(Box.of("hopper level", "%"));
-        boxes.add(Box.of("moisture", "%"));
+        boxes.add(Box.of("engine held", "rev/min").as("conditions/engineSpeed"));
+        boxes.add(Box.of("hopper level", "%").as("conditions/hopperLevel"));
+        boxes.add(Box.of("moisture", "%").as("conditions/moisture"));
         if (WorkStep.hasSensor(truck)) {
             boxes.add(Box.of("ten turns", "pulse"));
         }
@@ -200,7 +209,8 @@ record PlanSheet(
                     .quantity()
                     .ifPresent(setting -> boxes.add(Box.of(
                             truck.points().size() > 1 ? "gate at " + Amounts.format(setting) : "gate measured",
-                            TruckUnits.symbolOf(setting))));
+                                    TruckUnits.symbolOf(setting))
+                            .as(GATE)));
         }
         return boxes;
     }
@@ -252,7 +262,7 @@ record PlanSheet(
     }
 
     /** The truck's method, or the one that comes closest. */
-    private static Optional<MethodPlan> shown(DayPlan day, TruckPlan truck, PointPlan point) {
+    static Optional<MethodPlan> shown(DayPlan day, TruckPlan truck, PointPlan point) {
         return day.method(truck)
                 .map(method -> point.methods().get(method))
                 .or(() -> point.methods().stream()
@@ -303,32 +313,38 @@ record PlanSheet(
 
     private static List<Box> calibrationBoxes(PointPlan point) {
         List<Box> boxes = new ArrayList<>();
-        boxes.add(Box.of("time", ""));
+        boxes.add(Box.of("time", "").as("catch/at"));
         boxes.addAll(counted(point));
-        boxes.add(Box.choice("primed", "yes / no"));
-        boxes.add(Box.choice("run-down", "in / out"));
+        boxes.add(Box.choice("primed", "yes / no").as("catch/primed"));
+        boxes.add(Box.choice("run-down", "in / out").as("catch/coasting"));
         return boxes;
     }
 
-    private static List<Box> verificationBoxes(PointPlan point, TruckUnits units) {
+    static List<Box> verificationBoxes(PointPlan point, TruckUnits units) {
         List<Box> boxes = new ArrayList<>();
-        boxes.add(Box.of("time", ""));
-        boxes.add(Box.of("speed run", units.symbol(Speed.class)));
-        boxes.add(Box.of("rate run", units.symbol(ApplicationRate.class)));
-        boxes.add(Box.of("seconds run", "s"));
+        boxes.add(Box.of("time", "").as("catch/at"));
+        boxes.add(Box.of("speed run", units.symbol(Speed.class)).as("catch/testSpeed"));
+        boxes.add(Box.of("rate run", units.symbol(ApplicationRate.class)).as("catch/targetRate"));
+        boxes.add(Box.of("seconds run", "s").as("catch/runTime"));
         boxes.addAll(counted(point));
-        boxes.add(Box.of("display’s mass", units.symbol(Mass.class)));
+        boxes.add(Box.of("display’s mass", units.symbol(Mass.class)).as("catch/indicated"));
         return boxes;
     }
 
     private static List<Box> counted(PointPlan point) {
         if (point.count() instanceof PlannedCount.Pulses) {
-            return List.of(Box.of("counter, start", "pulse"), Box.of("counter, stop", "pulse"));
+            return List.of(
+                    Box.of("counter, start", "pulse").as("catch/counted.start"),
+                    Box.of("counter, stop", "pulse").as("catch/counted.stop"));
         }
         if (point.count() instanceof PlannedCount.ByEye) {
-            return List.of(Box.of("turns by eye", "rev"), Box.of("± (standard)", "rev"));
+            return List.of(
+                    Box.of("turns by eye", "rev").as("catch/counted.revolutions"),
+                    Box.of("± (standard)", "rev").as("catch/counted.standardUncertainty"));
         }
-        return List.of(Box.of("control setting", ""), Box.of("time run", "s"));
+        return List.of(
+                Box.of("control setting", "").as("catch/counted.setting"),
+                Box.of("time run", "s").as("catch/counted.time"));
     }
 
     private static List<List<Box>> constants(TruckPlan truck, TruckUnits units) {
@@ -370,9 +386,10 @@ record PlanSheet(
     private static List<Box> road(TruckUnits units) {
         List<Box> boxes = new ArrayList<>();
         // A course is as long as the unit that the display counts by.
-        boxes.add(Box.of("course", units.symbol(PulsesPerDistance.class).replaceFirst("^.*/", "")));
+        boxes.add(Box.of("course", units.symbol(PulsesPerDistance.class).replaceFirst("^.*/", ""))
+                .as("course-run/course"));
         for (int run = 1; run <= COURSE_RUNS; run++) {
-            boxes.add(Box.of("run " + run, "pulse"));
+            boxes.add(Box.of("run " + run, "pulse").as("course-run/pulses"));
         }
         return boxes;
     }

@@ -43,6 +43,8 @@ record PlanSummary(DayPlan plan) {
         lines.add("-".repeat(WIDTH));
         lines.addAll(TextTable.wrap(plan.summary(), WIDTH));
         lines.add("Worksheets: " + PlainText.oneLine(page.toString()));
+        lines.add("To type them in: "
+                + PlainText.oneLine(page.resolveSibling(OutputFolder.TYPE_IN).toString()));
         return lines;
     }
 

@@ -45,20 +45,23 @@ class PlanCommandTest {
     void theDemoFleetsPlanIsOnePageAndASummary() throws IOException {
         Run run = plan(Run.DEMO);
         assertThat(run.exitCode()).as(run.err()).isZero();
-        assertThat(Run.names(output)).containsExactly(".lock", "current.json", "run-0001/plan.html");
+        assertThat(Run.names(output)).containsExactly(".lock", "current.json", "run-0001/plan.html", "run-0001/type-in.html");
         assertThat(run.errLines())
                 .containsExactly(
                         "Reading src/demo/demo-fleet.json",
                         "Planning 20 trucks",
-                        "Writing " + output.resolve("run-0001/plan.html"));
+                        "Writing " + output.resolve("run-0001/plan.html"),
+                        "Writing " + output.resolve("run-0001/type-in.html"));
         assertThat(run.outLines())
                 .contains(
                         "20 trucks: 20 have a plan that reaches what is wanted, 0 can't reach it, 0 can't be planned. 3 can't",
                         "be verified at every rate and speed that is planned: T-08, T-17, T-20.")
-                .endsWith("Worksheets: " + output.resolve("run-0001/plan.html"));
+                .endsWith(
+                        "Worksheets: " + output.resolve("run-0001/plan.html"),
+                        "To type them in: " + output.resolve("run-0001/type-in.html"));
         assertThat(run.outLines().stream().filter(line -> line.startsWith("T-")))
                 .hasSize(20);
-        assertThat(run.outLines().stream().filter(line -> !line.startsWith("Worksheets: ")))
+        assertThat(run.outLines().stream().filter(line -> !line.matches("(Worksheets|To type them in): .*")))
                 .allSatisfy(line -> assertThat(line).hasSizeLessThanOrEqualTo(100));
     }
 
@@ -77,8 +80,10 @@ class PlanCommandTest {
     void twoRunsGiveTheSameBytes() throws IOException {
         plan(Run.DEMO);
         String first = Run.text(output.resolve("run-0001/plan.html"));
+        String typeIn = Run.text(output.resolve("run-0001/type-in.html"));
         plan(Run.DEMO);
         assertThat(Run.text(output.resolve("run-0002/plan.html"))).isEqualTo(first);
+        assertThat(Run.text(output.resolve("run-0002/type-in.html"))).isEqualTo(typeIn);
     }
 
     @Test

@@ -1,0 +1,345 @@
+package org.gritwright.examples.fleetday;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import javax.measure.Quantity;
+import javax.measure.Unit;
+import javax.measure.quantity.Mass;
+import javax.measure.quantity.Speed;
+import org.gritwright.core.fleet.day.InForceEntry;
+import org.gritwright.core.fleet.plan.MethodPlan;
+import org.gritwright.core.fleet.plan.PointPlan;
+import org.gritwright.core.fleet.plan.TruckPlan;
+import org.gritwright.core.metering.OpenLoop;
+import org.gritwright.core.planning.CatchSeries;
+import org.gritwright.core.planning.RunPlan;
+import org.gritwright.core.verification.TestRun;
+import org.gritwright.core.weighing.Scale;
+import org.gritwright.units.Amounts;
+import org.gritwright.units.SpreadingUnits;
+import org.gritwright.units.quantity.ApplicationRate;
+import org.gritwright.units.quantity.DischargePerRevolution;
+import org.gritwright.units.quantity.PulsesPerDistance;
+import org.gritwright.units.quantity.PulsesPerRevolution;
+import org.gritwright.units.quantity.RotationalSpeed;
+
+/**
+ * One truck's boxes for the type-in page: those of the worksheet's side 2 that the document has a field for, in the order of the
+ * paper, and what the plan expects in them.
+ *
+ * @param index the truck's place in the day
+ * @param id the truck
+ * @param onTruck the equipment on it
+ * @param scale the id of the scale that is planned
+ * @param before the boxes for what is the same for all catches
+ * @param parts a part for each material and gate opening
+ * @param control control settings and the revolutions a second at each, in order; empty without such a table
+ * @param indicatedStep the box for the step in which the display shows mass
+ * @param roadInForce the box for the road-speed value
+ * @param road the boxes for the measured course
+ */
+record TypeInSheet(
+        int index,
+        String id,
+        String onTruck,
+        String scale,
+        List<TypeInBox> before,
+        List<Part> parts,
+        List<List<Double>> control,
+        TypeInBox indicatedStep,
+        TypeInBox roadInForce,
+        List<TypeInBox> road) {
+
+    /** Net masses further from what is expected are asked about, by where that comes from (common practice, no source). */
+    private static final double USUAL_OF_A_CALIBRATION = 1.5;
+
+    private static final double USUAL_OF_AN_ESTIMATE = 2.5;
+
+    /**
+     * One material and gate opening.
+     *
+     * @param point both in words
+     * @param task what to catch
+     * @param material the material
+     * @param setting the gate setting as the document has it; none where there is nothing to set
+     * @param gate the box for the gate as measured, and what is planned
+     * @param held the place of its value among those in force; -1 where the document has none
+     * @param slot the slot of that value
+     * @param value the box for that value
+     * @param kilogramsPerRevolution what is expected of the sensed or watched shaft
+     * @param usual so many times more or less is worth a question
+     * @param pulsesPerRevolution of the sensor, if there is one
+     * @param lines the catches planned, calibration catches first
+     * @param more a verification catch that nobody planned; none where no weighing method will do
+     */
+    record Part(
+            String point,
+            String task,
+            String material,
+            Optional<String> setting,
+            Optional<Gate> gate,
+            int held,
+            Optional<String> slot,
+            TypeInBox value,
+            double kilogramsPerRevolution,
+            double usual,
+            Optional<Double> pulsesPerRevolution,
+            List<Line> lines,
+            Optional<Line> more) {}
+
+    /**
+     * The gate as measured.
+     *
+     * @param box its box
+     * @param planned what is planned, in the box's unit
+     * @param off how far it may be off what is read, in the box's unit
+     */
+    record Gate(TypeInBox box, double planned, double off) {}
+
+    /**
+     * One planned catch.
+     *
+     * @param head for example "Catch 1"
+     * @param task what is set for it; empty if the part says it for all
+     * @param isCalibration whether it is a calibration catch
+     * @param boxes all but those of the containers
+     * @param container what a container is called: a pail among several, or a container of another kind
+     * @param pails how many containers are planned
+     * @param revolutions how many revolutions are planned
+     * @param planned rate, speed and seconds of a verification, in the units of their boxes; empty for a calibration catch
+     * @param kilograms what a rate of one at a speed of one puts down in a second, in those units
+     */
+    record Line(
+            String head,
+            String task,
+            boolean isCalibration,
+            List<TypeInBox> boxes,
+            String container,
+            int pails,
+            double revolutions,
+            List<Double> planned,
+            double kilograms) {}
+
+    /**
+     * A scale of the day.
+     *
+     * @param id its id
+     * @param unit the unit that it reads in
+     * @param division its division in that unit
+     * @param capacity its capacity in that unit
+     * @param capacityWords its capacity as it was written down
+     * @param kilogram a kilogram in that unit
+     * @param gross what a gross mass on it can be
+     * @param tare what a tare on it can be
+     * @param testWeight what a test weight on it can be
+     * @param reading what its reading of a test weight can be
+     */
+    record ScaleChoice(
+            String id,
+            String unit,
+            double division,
+            double capacity,
+            String capacityWords,
+            double kilogram,
+            Optional<TypeInBox.Range> gross,
+            Optional<TypeInBox.Range> tare,
+            Optional<TypeInBox.Range> testWeight,
+            Optional<TypeInBox.Range> reading) {
+
+        static ScaleChoice of(Scale scale) {
+            Unit<Mass> unit = scale.division().getUnit();
+            return new ScaleChoice(
+                    scale.id(),
+                    TruckUnits.symbolOf(scale.division()),
+                    scale.division().getValue().doubleValue(),
+                    Amounts.in(scale.capacity(), unit),
+                    Amounts.format(scale.capacity()),
+                    Amounts.in(Amounts.of(1, SpreadingUnits.KILOGRAM), unit),
+                    TypeInBox.Range.of("gross", unit),
+                    TypeInBox.Range.of("tare", unit),
+                    TypeInBox.Range.of("testWeight", unit),
+                    TypeInBox.Range.of("reading", unit));
+        }
+    }
+
+    static TypeInSheet of(DayPlan day, TruckPlan truck) {
+        PlanSheet paper = PlanSheet.of(day, truck, 1);
+        TruckUnits units = TruckUnits.of(truck);
+        List<TypeInBox> before = paper.before().stream()
+                .filter(box -> !box.field().isEmpty() && !box.field().equals(PlanSheet.GATE))
+                .map(TypeInBox::of)
+                .collect(Collectors.toCollection(ArrayList::new));
+        if (WorkStep.hasSensor(truck)) {
+            before.add(TypeInBox.of("catch/counted.modulus", "counter goes round at", "pulse"));
+        }
+        String roadUnit = truck.truck()
+                .roadSpeed()
+                .map(check -> TruckUnits.symbolOf(check.inForce()))
+                .orElseGet(() -> units.symbol(PulsesPerDistance.class));
+        return new TypeInSheet(
+                day.day().trucks().indexOf(truck.truck()),
+                truck.truck().id(),
+                paper.onTruck(),
+                PlanSheet.shown(day, truck, truck.points().get(0))
+                        .map(method -> method.method().scale())
+                        .orElse(day.day().scales().get(0).id()),
+                before,
+                IntStream.range(0, truck.points().size())
+                        .mapToObj(i -> part(day, truck, paper.parts().get(i), i))
+                        .toList(),
+                truck.truck().spreader().controlSettings().stream()
+                        .map(row -> List.of(
+                                row.setting().getValue().doubleValue(),
+                                Amounts.si(RotationalSpeed.class, row.shaftSpeed())))
+                        .toList(),
+                TypeInBox.of("catch/indicatedStep", "display’s mass in steps of", units.symbol(Mass.class)),
+                TypeInBox.of("road-speed/inForce", "road speed", roadUnit),
+                paper.road().stream().map(TypeInBox::of).toList());
+    }
+
+    private static Part part(DayPlan day, TruckPlan truck, PlanSheet.Part paper, int index) {
+        PointPlan point = truck.points().get(index);
+        // The plan has a point for each value in force, or else for each point that somebody wrote down.
+        Optional<InForceEntry> held =
+                truck.truck().inForce().stream().skip(index).findFirst();
+        Optional<Quantity<?>> setting = point.point().setting().quantity();
+        return new Part(
+                paper.point(),
+                paper.task(),
+                point.point().material().name(),
+                setting.map(Amounts::format),
+                setting.map(one -> gate(truck, one)),
+                held.isPresent() ? index : -1,
+                held.flatMap(InForceEntry::slot),
+                TypeInBox.of(
+                        "in-force/value",
+                        "mass value"
+                                + held.flatMap(InForceEntry::slot)
+                                        .map(slot -> ", slot " + slot)
+                                        .orElse(""),
+                        TruckUnits.symbolOf(
+                                held.<Quantity<?>>map(InForceEntry::value).orElse(point.expected()))),
+                Amounts.si(DischargePerRevolution.class, point.expected()),
+                point.source() == PointPlan.Source.IN_FORCE ? USUAL_OF_A_CALIBRATION : USUAL_OF_AN_ESTIMATE,
+                truck.truck()
+                        .spreader()
+                        .pulsesPerRevolution()
+                        .map(pulses -> Amounts.si(PulsesPerRevolution.class, pulses)),
+                PlanSheet.shown(day, truck, point)
+                        .map(method -> lines(truck, paper, method))
+                        .orElse(List.of()),
+                PlanSheet.shown(day, truck, point)
+                        .map(method -> verification(
+                                new PlanSheet.Line(
+                                        "",
+                                        "",
+                                        PlanSheet.verificationBoxes(point, TruckUnits.of(truck)),
+                                        List.of()),
+                                truck,
+                                method,
+                                Optional.empty())));
+    }
+
+    /** Where nobody says how closely a gate is read, a tenth of what is planned is no reading error any more. */
+    private static Gate gate(TruckPlan truck, Quantity<?> planned) {
+        double number = planned.getValue().doubleValue();
+        return new Gate(
+                TypeInBox.of(
+                        PlanSheet.GATE,
+                        truck.points().size() > 1 ? "gate at " + Amounts.format(planned) : "gate measured",
+                        TruckUnits.symbolOf(planned)),
+                number,
+                truck.truck()
+                        .spreader()
+                        .gateReading()
+                        .map(off -> TypeInBox.in(off, planned.getUnit()))
+                        .orElse(number / 10));
+    }
+
+    private static List<Line> lines(TruckPlan truck, PlanSheet.Part paper, MethodPlan method) {
+        CatchSeries series = method.calibration().orElseThrow().series();
+        List<RunPlan> runs = method.verifications();
+        return IntStream.range(0, paper.lines().size())
+                .mapToObj(i -> i < series.repeats()
+                        ? calibration(paper.lines().get(i), truck, method)
+                        : verification(
+                                paper.lines().get(i),
+                                truck,
+                                method,
+                                Optional.of(runs.get(i - series.repeats()))))
+                .toList();
+    }
+
+    private static Line calibration(PlanSheet.Line line, TruckPlan truck, MethodPlan method) {
+        CatchSeries series = method.calibration().orElseThrow().series();
+        return new Line(
+                line.head(),
+                line.task(),
+                true,
+                boxes(truck, line),
+                container(method),
+                series.containersToFill(),
+                series.revolutions().getValue().doubleValue(),
+                List.of(),
+                0);
+    }
+
+    private static Line verification(PlanSheet.Line line, TruckPlan truck, MethodPlan method, Optional<RunPlan> run) {
+        CatchSeries series = run.map(RunPlan::result)
+                .orElseGet(() -> method.calibration().orElseThrow())
+                .series();
+        List<TypeInBox> boxes = boxes(truck, line);
+        Unit<ApplicationRate> rate = unit(boxes, "catch/targetRate").asType(ApplicationRate.class);
+        Unit<Speed> speed = unit(boxes, "catch/testSpeed").asType(Speed.class);
+        return new Line(
+                line.head(),
+                line.task(),
+                false,
+                boxes,
+                container(method),
+                series.containersToFill(),
+                series.revolutions().getValue().doubleValue(),
+                run.map(one -> List.of(
+                                Amounts.in(one.targetRate(), rate),
+                                Amounts.in(one.testSpeed(), speed),
+                                Amounts.in(one.runTime(), SpreadingUnits.SECOND)))
+                        .orElse(List.of()),
+                TestRun.lasting(Amounts.of(1, rate), Amounts.of(1, speed), Amounts.of(1, SpreadingUnits.SECOND))
+                        .expectedKilograms());
+    }
+
+    private static String container(MethodPlan method) {
+        return method.method().containers().howMany() > 1 ? "pail" : "container";
+    }
+
+    private static List<TypeInBox> boxes(TruckPlan truck, PlanSheet.Line line) {
+        return line.boxes().stream()
+                .filter(box -> !box.field().isEmpty())
+                .flatMap(box -> counted(truck, box))
+                .toList();
+    }
+
+    private static Unit<?> unit(List<TypeInBox> boxes, String field) {
+        return boxes.stream()
+                .filter(box -> box.field().equals(field))
+                .map(box -> TypeInBox.unit(box.unit()))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    /** A control setting without a table that says its speed can't be computed with: then the speed itself is asked for. */
+    private static Stream<TypeInBox> counted(TruckPlan truck, PlanSheet.Box box) {
+        if (!box.field().equals("catch/counted.setting")) {
+            return Stream.of(TypeInBox.of(box));
+        }
+        List<OpenLoop.Row> table = truck.truck().spreader().controlSettings();
+        return Stream.of(
+                table.isEmpty()
+                        ? TypeInBox.of("catch/counted.shaftSpeed", "shaft speed", "rev/min")
+                        : TypeInBox.of(box).within(table));
+    }
+}
