@@ -346,7 +346,6 @@ function showOffset() {
   byId("offset-source").textContent = source;
   input.addEventListener("input", () => {
     day.offset = input.value.trim();
-    isDirty = true;
   });
   input.addEventListener("blur", () => {
     check();

@@ -137,7 +137,7 @@ class TypeInDayTest {
         ObjectNode planned = whole.deepCopy();
         ids.forEach(id -> strip(DemoDay.truck(planned, id)));
         String saved;
-        try (Browser browser = Browser.open(1300, 900)) {
+        try (Browser browser = Browser.open()) {
             Typist typist = Typist.of(browser, folder, planned.toString());
             for (int i = 0; i < ids.size(); i++) {
                 ObjectNode truck = DemoDay.truck(whole, ids.get(i));

@@ -75,12 +75,14 @@ class TypeInRefusalTest {
 
     @BeforeAll
     void open() {
-        browser = Browser.open(1300, 900);
+        browser = Browser.open();
     }
 
     @AfterAll
     void close() {
-        browser.close();
+        if (browser != null) {
+            browser.close();
+        }
     }
 
     private static Arguments slip(String truck, String... changed) {

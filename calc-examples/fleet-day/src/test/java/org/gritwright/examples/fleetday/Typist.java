@@ -6,9 +6,10 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.time.Duration;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Stream;
 import org.gritwright.core.document.RejectedDocumentException;
 import org.gritwright.core.fleet.day.FleetDay;
 import org.gritwright.core.fleet.plan.FleetPlanner;
@@ -16,14 +17,13 @@ import org.gritwright.core.metering.BuiltInTypes;
 import org.gritwright.core.record.Document;
 import org.openqa.selenium.By;
 import org.openqa.selenium.Keys;
-import org.openqa.selenium.TimeoutException;
 import org.openqa.selenium.WebElement;
-import org.openqa.selenium.chromium.HasCdp;
-import org.openqa.selenium.support.ui.Select;
-import org.openqa.selenium.support.ui.WebDriverWait;
 
 /** Somebody who types a day's worksheets into the page. */
 final class Typist {
+    private static final int WAITS = 100;
+    private static final int WAIT_MILLIS = 100;
+
     private final Browser browser;
     private final Path folder;
     private int saved;
@@ -80,7 +80,7 @@ final class Typist {
     Typist type(String key, String text) {
         WebElement box = box(key);
         if (box.getTagName().equals("select")) {
-            new Select(box).selectByValue(text);
+            box.findElement(By.cssSelector("option[value='" + text + "']")).click();
         } else {
             box.clear();
             box.sendKeys(text);
@@ -132,20 +132,24 @@ final class Typist {
     }
 
     /** The file that a button saves. */
-    String file(String button) throws IOException {
+    String file(String button) throws IOException, InterruptedException {
         saved++;
         Path downloads = Files.createDirectories(folder.resolve("saved-" + saved));
-        ((HasCdp) browser.driver())
+        browser.driver()
                 .executeCdpCommand(
-                        "Browser.setDownloadBehavior", Map.of("behavior", "allow", "downloadPath", downloads.toString()));
-        box(button).sendKeys(Keys.ENTER);
-        Path whole = new WebDriverWait(browser.driver(), Duration.ofSeconds(10)).withMessage(() -> text("said")).until(any -> {
-            try (var files = Files.list(downloads)) {
-                return files.filter(one -> one.toString().endsWith(".json")).findFirst().orElse(null);
-            } catch (IOException e) {
-                throw new TimeoutException(e);
+                        "Browser.setDownloadBehavior",
+                        Map.of("behavior", "allow", "downloadPath", downloads.toString()));
+        press(button);
+        for (int i = 0; i < WAITS; i++) {
+            try (Stream<Path> files = Files.list(downloads)) {
+                Optional<Path> whole =
+                        files.filter(one -> one.toString().endsWith(".json")).findFirst();
+                if (whole.isPresent()) {
+                    return Files.readString(whole.get());
+                }
             }
-        });
-        return Files.readString(whole);
+            Thread.sleep(WAIT_MILLIS);
+        }
+        throw new AssertionError("nothing was saved: " + text("said"));
     }
 }
