@@ -208,7 +208,7 @@ record PlanSheet(
                     .setting()
                     .quantity()
                     .ifPresent(setting -> boxes.add(Box.of(
-                            truck.points().size() > 1 ? "gate at " + Amounts.format(setting) : "gate measured",
+                                    truck.points().size() > 1 ? "gate at " + Amounts.format(setting) : "gate measured",
                                     TruckUnits.symbolOf(setting))
                             .as(GATE)));
         }

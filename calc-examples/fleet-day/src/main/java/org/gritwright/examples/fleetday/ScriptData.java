@@ -65,13 +65,13 @@ final class ScriptData {
      */
     static String inPage(String json) {
         StringBuilder safe = new StringBuilder(json.length());
-        for (char c : json.toCharArray()) {
+        json.chars().forEach(c -> {
             if (c == '<' || c == '>' || c == '&' || c > '~') {
-                safe.append("\\u").append(HexFormat.of().toHexDigits(c));
+                safe.append("\\u").append(HexFormat.of().toHexDigits((char) c));
             } else {
-                safe.append(c);
+                safe.append((char) c);
             }
-        }
+        });
         return safe.toString();
     }
 }

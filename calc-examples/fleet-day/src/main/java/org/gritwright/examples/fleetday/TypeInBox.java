@@ -45,7 +45,9 @@ record TypeInBox(String field, String label, String unit, String name, String ru
         static Range of(String name, Quantity<?> lowest, Quantity<?> highest, Unit<?> unit) {
             return new Range(
                     name,
-                    in(lowest, unit), in(highest, unit), Amounts.format(lowest) + " to " + Amounts.format(highest));
+                    in(lowest, unit),
+                    in(highest, unit),
+                    Amounts.format(lowest) + " to " + Amounts.format(highest));
         }
     }
 
@@ -89,7 +91,12 @@ record TypeInBox(String field, String label, String unit, String name, String ru
         }
         if (PARTS_OF_A_WHOLE.contains(field)) {
             return new TypeInBox(
-                    field, label, unit, asked.name(), asked.rule(), Optional.of(new Range(label, 0, 100, "0 % to 100 %")));
+                    field,
+                    label,
+                    unit,
+                    asked.name(),
+                    asked.rule(),
+                    Optional.of(new Range(label, 0, 100, "0 % to 100 %")));
         }
         String name = field.replaceFirst("^.*[/.]", "");
         Optional<Range> range = unit.isEmpty() ? Optional.empty() : Range.of(name, unit(unit));

@@ -24,8 +24,7 @@ import org.gritwright.examples.fleetday.TypeInSheet.ScaleChoice;
 final class TypeInPage {
     private static final String SCHEMA = "/META-INF/schemas/fleet-day-2.schema.json";
 
-    private static final List<String> SCRIPTS =
-            List.of(
+    private static final List<String> SCRIPTS = List.of(
             "type-in-rules.js",
             "type-in-sheet.js",
             "type-in-check.js",

@@ -235,10 +235,7 @@ record TypeInSheet(
                 PlanSheet.shown(day, truck, point)
                         .map(method -> verification(
                                 new PlanSheet.Line(
-                                        "",
-                                        "",
-                                        PlanSheet.verificationBoxes(point, TruckUnits.of(truck)),
-                                        List.of()),
+                                        "", "", PlanSheet.verificationBoxes(point, TruckUnits.of(truck)), List.of()),
                                 truck,
                                 method,
                                 Optional.empty())));
@@ -267,10 +264,7 @@ record TypeInSheet(
                 .mapToObj(i -> i < series.repeats()
                         ? calibration(paper.lines().get(i), truck, method)
                         : verification(
-                                paper.lines().get(i),
-                                truck,
-                                method,
-                                Optional.of(runs.get(i - series.repeats()))))
+                                paper.lines().get(i), truck, method, Optional.of(runs.get(i - series.repeats()))))
                 .toList();
     }
 

@@ -46,12 +46,11 @@ function checkCatch(truck, result, before, held, done) {
     object.notes = "gate measured " + gate.text;
   }
   for (const path of missingIn(it.definition, object)) {
-    const place = path === "containers" ? "containers.0.gross" : path;
-    const label = place === "inForce" ? "value in the display" : labelOf(it, place);
-    if (!result.problems.has(it.key + "/" + place) && !result.missing.includes(label)) {
-      result.missing.push(label);
-    }
+    const places = path === "containers" ? ["containers.0.gross", "containers.0.tare"] : [path];
+    const open = places.filter((place) => !result.problems.has(it.key + "/" + place));
+    result.missing.push(...open.map((place) => (place === "inForce" ? "value in the display" : labelOf(it, place))));
   }
+  result.missing = [...new Set(result.missing)];
   result.object = object;
   expected(truck, result);
 }

@@ -62,7 +62,8 @@ function want(result, ...paths) {
 }
 
 function checkBefore(truck, result) {
-  result.isEmpty = result.isEmpty || [...result.said.keys()].every((path) => path === "scale" || !has(result, path));
+  result.isEmpty = result.isEmpty || [...result.said.keys()].every((path) => path === "scale" || !has(result, path)
+    || !truck.values.has("before/" + path));
   if (has(result, "testWeight") !== has(result, "reading")) {
     want(result, "testWeight", "reading");
   }

@@ -311,7 +311,9 @@ function openFile(file) {
       day.trucks.forEach((truck) => showStatus(truck, evaluate(truck)));
       showTruck();
       isDirty = isDirty && problem !== "";
-      tell(problem || "The draft " + plain(file.name) + " is open.");
+      const lost = day.trucks.flatMap(withoutABox).map(plain);
+      tell(problem || "The draft " + plain(file.name) + " is open."
+        + (lost.length > 0 ? " There is no box here for " + lost.join("; ") + "." : ""));
     };
     if (isDirty) {
       tell("Something is typed here that isn’t saved. ", button("Open the draft in its place", put, { id: "open-anyway" }));

@@ -74,7 +74,7 @@ function unfinished(truck) {
 }
 
 function unanswered(truck) {
-  return evaluate(truck).flatMap((result) => result.open.map((text) => ({
+  return evaluate(truck).filter((result) => result.state === "complete").flatMap((result) => result.open.map((text) => ({
     key: result.group.boxes[0].key,
     head: headOf(truck, result.group),
     reasons: [text],
@@ -99,6 +99,13 @@ function draftOf(day) {
       answers: [...truck.answers],
     })),
   }, null, 1) + "\n";
+}
+
+/** What was typed where this page has no box: a plan that changed asks for other catches. */
+function withoutABox(truck) {
+  const boxes = new Set(groupsOf(truck).flatMap((it) => it.boxes.map((box) => box.key)));
+  return [...truck.values].filter(([key, text]) => text.trim() !== "" && !boxes.has(key))
+    .map(([key, text]) => truck.sheet.id + ", " + key + ": " + text);
 }
 
 function isPairs(list, type) {

@@ -166,12 +166,20 @@ function doneGroup(truck) {
   return it;
 }
 
+/** The step in which the display showed mass in an earlier catch. */
+function stepBefore(truck) {
+  const unit = " " + truck.sheet.indicatedStep.unit;
+  const steps = (data.document.trucks[truck.sheet.index].verificationCatches || []).map((one) => one.indicatedStep || "");
+  return (steps.find((step) => step.endsWith(unit)) || "").replace(unit, "");
+}
+
 /** All boxes of a truck, in the order of the paper. */
 function groupsOf(truck) {
   const places = truck.sheet.parts.map((part, i) => i);
   const groups = [beforeGroup(truck)];
   if (truck.sheet.parts.some((part) => part.more)) {
-    groups[0].boxes.push(boxOf({ key: "before", definition: "verification-catch" }, truck, truck.sheet.indicatedStep));
+    groups[0].boxes.push(boxOf({ key: "before", definition: "verification-catch" }, truck, truck.sheet.indicatedStep,
+      { value: stepBefore(truck) }));
   }
   places.forEach((place) => groups.push(...catchGroups(truck, place)));
   places.forEach((place) => groups.push(heldGroup(truck, place)));

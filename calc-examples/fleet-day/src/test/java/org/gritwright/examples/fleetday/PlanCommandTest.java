@@ -45,7 +45,8 @@ class PlanCommandTest {
     void theDemoFleetsPlanIsOnePageAndASummary() throws IOException {
         Run run = plan(Run.DEMO);
         assertThat(run.exitCode()).as(run.err()).isZero();
-        assertThat(Run.names(output)).containsExactly(".lock", "current.json", "run-0001/plan.html", "run-0001/type-in.html");
+        assertThat(Run.names(output))
+                .containsExactly(".lock", "current.json", "run-0001/plan.html", "run-0001/type-in.html");
         assertThat(run.errLines())
                 .containsExactly(
                         "Reading src/demo/demo-fleet.json",

@@ -8,7 +8,6 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.nio.file.Path;
 import java.util.List;
 import org.gritwright.core.fleet.assessment.FleetAssessor;
-import org.gritwright.core.fleet.assessment.TruckAssessment;
 import org.gritwright.core.metering.BuiltInTypes;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -46,7 +45,8 @@ class TypeInDayTest {
                     one.remove(List.of("targetLaneRate", "lanes", "testDistance"));
                     one.put("targetRate", "85 kg/km").put("runTime", "90 s");
                 }
-                if (list.equals("verificationCatches") && truck.at("/inForce/0/slot").isTextual()) {
+                if (list.equals("verificationCatches")
+                        && truck.at("/inForce/0/slot").isTextual()) {
                     one.put("slot", truck.at("/inForce/0/slot").asText());
                 }
             }
@@ -56,8 +56,12 @@ class TypeInDayTest {
     private static void addCheck(ObjectNode day, String scale, String weight) {
         for (JsonNode one : day.withArray("scales")) {
             if (one.get("id").asText().equals(scale)) {
-                ((ObjectNode) one).withArray("checks").addObject()
-                        .put("on", "2026-10-19").put("testWeight", weight).put("reading", weight);
+                ((ObjectNode) one)
+                        .withArray("checks")
+                        .addObject()
+                        .put("on", "2026-10-19")
+                        .put("testWeight", weight)
+                        .put("reading", weight);
             }
         }
     }
@@ -69,8 +73,9 @@ class TypeInDayTest {
                 typist.type(group + "/" + field, number(one.get(field)));
             }
         }
-        one.path("counted").properties().forEach(
-                field -> typist.type(group + "/counted." + field.getKey(), number(field.getValue())));
+        one.path("counted")
+                .properties()
+                .forEach(field -> typist.type(group + "/counted." + field.getKey(), number(field.getValue())));
         for (String field : List.of("primed", "coasting")) {
             if (one.has(field)) {
                 typist.type(group + "/" + field, one.get(field).asText());
@@ -94,8 +99,9 @@ class TypeInDayTest {
         JsonNode first = truck.get("calibrationCatches").get(0);
         typist.type("before/scale", first.get("scale").asText());
         typist.type("before/testWeight", weight).type("before/reading", weight);
-        first.path("conditions").properties().forEach(
-                field -> typist.type("before/" + field.getKey(), number(field.getValue())));
+        first.path("conditions")
+                .properties()
+                .forEach(field -> typist.type("before/" + field.getKey(), number(field.getValue())));
         for (JsonNode one : truck.path("verificationCatches")) {
             if (one.has("indicatedStep")) {
                 typist.type("before/indicatedStep", number(one.get("indicatedStep")));
@@ -142,7 +148,9 @@ class TypeInDayTest {
             for (int i = 0; i < ids.size(); i++) {
                 ObjectNode truck = DemoDay.truck(whole, ids.get(i));
                 typeTruck(typist, truck, weights[i]);
-                String unit = truck.at("/calibrationCatches/0/containers/0/gross").asText().replaceFirst(".* ", "");
+                String unit = truck.at("/calibrationCatches/0/containers/0/gross")
+                        .asText()
+                        .replaceFirst(".* ", "");
                 addCheck(whole, truck.at("/calibrationCatches/0/scale").asText(), weights[i] + " " + unit);
             }
             saved = typist.file("save");
@@ -153,7 +161,8 @@ class TypeInDayTest {
                 .filteredOn(truck -> ids.contains(truck.truck().id()))
                 .hasSize(ids.size())
                 .allSatisfy(truck -> assertThat(truck.refusals()).isEmpty())
-                .allSatisfy(truck -> assertThat(truck.points().get(0).calibration()).isPresent());
+                .allSatisfy(
+                        truck -> assertThat(truck.points().get(0).calibration()).isPresent());
     }
 
     /** A sensor and pails on a hanging scale, a metric truck with a catch more than planned, a count by eye. */

@@ -77,14 +77,16 @@ class TypeInPageTest {
         String saved = good(typist(before("T-03"))).file("save");
         assertThat(saved).contains("\"gross\": \"34.60 lb\"", "\"at\": \"2026-10-19T09:55:00-05:00\"");
         assertThat(JSON.readTree(saved).at("/trucks/0/calibrationCatches")).hasSize(1);
-        assertThat(JSON.readTree(saved).at("/trucks/0").has("verificationCatches")).isFalse();
+        assertThat(JSON.readTree(saved).at("/trucks/0").has("verificationCatches"))
+                .isFalse();
     }
 
     @Test
     void catchesThatAreThereStayAndAreNeitherLostNorDoubled() throws Exception {
         ObjectNode day = (ObjectNode) JSON.readTree(DemoDay.changed(all -> DemoDay.only(all, "T-03")));
         Typist typist = typist(day);
-        assertThat(typist.text("sheet")).contains("Already in the document, and kept as it is (4)", "Catch of 09:55: road salt");
+        assertThat(typist.text("sheet"))
+                .contains("Already in the document, and kept as it is (4)", "Catch of 09:55: road salt");
         good(typist)
                 .type(FIRST + "containers.0.gross", "54")
                 .press("more-p0.c0")
@@ -98,7 +100,10 @@ class TypeInPageTest {
         assertThat(typist.notes("p0.c0")).doesNotContain("already in the document");
         TruckDay truck = Typist.read(typist.file("save")).trucks().get(0);
         TruckDay was = Typist.read(day.toString()).trucks().get(0);
-        assertThat(truck.calibrationCatches()).hasSize(4).startsWith(was.calibrationCatches().toArray(org.gritwright.core.fleet.day.CalibrationCatchEntry[]::new));
+        assertThat(truck.calibrationCatches())
+                .hasSize(4)
+                .startsWith(
+                        was.calibrationCatches().toArray(org.gritwright.core.fleet.day.CalibrationCatchEntry[]::new));
         assertThat(truck.verificationCatches()).isEqualTo(was.verificationCatches());
         assertThat(truck.roadSpeed()).isEqualTo(was.roadSpeed());
     }
@@ -106,7 +111,10 @@ class TypeInPageTest {
     @Test
     void whatIsUnfinishedIsListedAndGoesIntoADraftThatIsReadBack() throws Exception {
         ObjectNode day = before("T-03");
-        Typist typist = good(typist(day)).type("p0.c1/at", "10:0").type("p0.c1/containers.0.gross", "34,6").press("more-p0.c");
+        Typist typist = good(typist(day))
+                .type("p0.c1/at", "10:0")
+                .type("p0.c1/containers.0.gross", "34,6")
+                .press("more-p0.c");
         typist.type("p0.c3/counted.stop", "12").type("done/notes", "a note with \"quotes\", </script> and \u2028");
         typist.press("save");
         assertThat(typist.text("said"))
@@ -169,10 +177,13 @@ class TypeInPageTest {
         typist.type(FIRST + "containers.0.gross", "315");
         assertThat(typist.notes("p0.c0")).contains("at most the capacity of scale hanging 2, 300 lb: 315 lb");
         typist.type(FIRST + "containers.0.gross", "299.6").type(FIRST + "counted.stop", "1300");
-        assertThat(typist.notes("p0.c0")).contains("The net of 296.0 lb is 10.1 times the 29.3 lb that its turns would give. A decimal point?");
+        assertThat(typist.notes("p0.c0"))
+                .contains("The net of 296.0 lb is 10.1 times the 29.3 lb that its turns would give. A decimal point?");
         typist.type(FIRST + "counted.stop", "1000000");
         assertThat(typist.notes("p0.c0")).contains("turns, and 5 were planned.");
-        typist.type(FIRST + "counted.stop", "1320").type(FIRST + "containers.0.gross", "34.6").type(FIRST + "containers.0.tare", "0");
+        typist.type(FIRST + "counted.stop", "1320")
+                .type(FIRST + "containers.0.gross", "34.6")
+                .type(FIRST + "containers.0.tare", "0");
         assertThat(typist.notes("p0.c0")).contains("Every tare is 0.");
         typist.yes("p0.c0", "Every tare is 0.");
         good2(typist, "p0.c1/", "09:50");
@@ -181,12 +192,16 @@ class TypeInPageTest {
         assertThat(typist.notes("p0.c1")).contains("was made in the night; 12 hours off, it is next to that of 09:55");
         typist.type("p0.c1/at", "09:55");
         assertThat(typist.notes("p0.c1")).contains("Another catch of this truck has the time 09:55 too.");
-        typist.type("p0.c1/containers.0.gross", "38").type("p0.c1/containers.0.tare", "7.6").type(FIRST + "containers.0.tare", "3.6");
+        typist.type("p0.c1/containers.0.gross", "38")
+                .type("p0.c1/containers.0.tare", "7.6")
+                .type(FIRST + "containers.0.tare", "3.6");
         assertThat(typist.notes("p0.c1")).contains("pail 1 weighs 7.6 lb empty, and 3.6 lb in an earlier catch.");
         typist.type("before/testWeight", "50").type("before/reading", "55");
         assertThat(typist.notes("before")).contains("The scale shows 55 lb for a test weight of 50 lb.");
         typist.type("p0.c2/at", "").press("save");
-        assertThat(typist.text("said")).contains("Looks like a slip, and isn’t answered; saved as it is", "Saved as fleet-day-2026-10-19.json");
+        assertThat(typist.text("said"))
+                .contains(
+                        "Looks like a slip, and isn’t answered; saved as it is", "Saved as fleet-day-2026-10-19.json");
     }
 
     private static void good2(Typist typist, String group, String at) {
@@ -205,7 +220,10 @@ class TypeInPageTest {
         typist.yes("p0.c0", "Every tare is 0.");
         String saved = typist.file("save");
         assertThat(typist.text("said")).doesNotContain("Every tare is 0.");
-        assertThat(JSON.readTree(saved).at("/trucks/0/calibrationCatches/0/conditions/scaleZeroed").asBoolean()).isTrue();
+        assertThat(JSON.readTree(saved)
+                        .at("/trucks/0/calibrationCatches/0/conditions/scaleZeroed")
+                        .asBoolean())
+                .isTrue();
     }
 
     /** The value as left goes into verifications and notes; the gate as measured into the notes of the catches. */
@@ -214,15 +232,23 @@ class TypeInPageTest {
         Typist typist = typist(before("T-01"))
                 .type("before/gate0", "2.6")
                 .type("before/indicatedStep", "1")
-                .type("p0.v0/at", "10:31").type("p0.v0/testSpeed", "15").type("p0.v0/targetRate", "320").type("p0.v0/runTime", "376")
-                .type("p0.v0/counted.start", "0").type("p0.v0/counted.stop", "6840").type("p0.v0/indicated", "501")
-                .type("p0.v0/containers.0.gross", "1150").type("p0.v0/containers.0.tare", "650")
+                .type("p0.v0/at", "10:31")
+                .type("p0.v0/testSpeed", "15")
+                .type("p0.v0/targetRate", "320")
+                .type("p0.v0/runTime", "376")
+                .type("p0.v0/counted.start", "0")
+                .type("p0.v0/counted.stop", "6840")
+                .type("p0.v0/indicated", "501")
+                .type("p0.v0/containers.0.gross", "1150")
+                .type("p0.v0/containers.0.tare", "650")
                 .type("p0.held/left", "6.62")
                 .type("road/inForce", "11000")
                 .type("done/notes", "windy");
         assertThat(typist.notes("p0.v0")).isEqualTo("Complete. Net 500 lb.");
         TruckDay truck = Typist.read(typist.file("save")).trucks().get(0);
-        assertThat(truck.notes()).contains("value in the display as left: 6.62 lb/rev, slot 1; road-speed value as found: 11000 pulse/mi; windy");
+        assertThat(truck.notes())
+                .contains(
+                        "value in the display as left: 6.62 lb/rev, slot 1; road-speed value as found: 11000 pulse/mi; windy");
         assertThat(truck.verificationCatches()).singleElement().satisfies(one -> {
             assertThat(Amounts.format(one.inForce())).isEqualTo("6.62 lb/rev");
             assertThat(one.entry().notes()).contains("gate measured 2.6 in");
@@ -234,8 +260,11 @@ class TypeInPageTest {
 
     @Test
     void aCounterThatWentRoundNeedsToBeSaid() throws Exception {
-        Typist typist = good(typist(before("T-03"))).type(FIRST + "counted.start", "9900").type(FIRST + "counted.stop", "220");
-        assertThat(typist.notes("p0.c0")).contains("or below it with a stated modulus: 220 pulse. If the counter went round, say where");
+        Typist typist = good(typist(before("T-03")))
+                .type(FIRST + "counted.start", "9900")
+                .type(FIRST + "counted.stop", "220");
+        assertThat(typist.notes("p0.c0"))
+                .contains("or below it with a stated modulus: 220 pulse. If the counter went round, say where");
         typist.type("before/counted.modulus", "10000");
         assertThat(typist.notes("p0.c0")).isEqualTo("Complete. Net 31.00 lb.");
         assertThat(typist.file("save")).contains("\"modulus\": \"10000 pulse\"");
@@ -248,8 +277,8 @@ class TypeInPageTest {
         WebElement offset = browser.driver().findElement(By.id("offset"));
         offset.sendKeys(Keys.ENTER);
         List<String> order = new java.util.ArrayList<>();
-        List<String> typed = List.of(
-                "", "", "", "", "", "", "", "", "", "", "", "0810", "1000", "7840", "y", "i", "1150", "650");
+        List<String> typed =
+                List.of("", "", "", "", "", "", "", "", "", "", "", "0810", "1000", "7840", "y", "i", "1150", "650");
         for (String text : typed) {
             WebElement box = browser.driver().switchTo().activeElement();
             order.add(box.getDomAttribute("id"));
@@ -257,13 +286,35 @@ class TypeInPageTest {
         }
         assertThat(order)
                 .containsSubsequence(
-                        "before/scale", "before/testWeight", "before/reading", "before/oilTemperature", "before/engineSpeed",
-                        "before/hopperLevel", "before/moisture", "before/moistureBasis", "before/counted.modulus", "before/gate0",
-                        "before/indicatedStep", "p0.c0/at", "p0.c0/counted.start", "p0.c0/counted.stop", "p0.c0/primed",
-                        "p0.c0/coasting", "p0.c0/containers.0.gross", "p0.c0/containers.0.tare");
-        assertThat(browser.driver().switchTo().activeElement().getDomAttribute("id")).isEqualTo("p0.c1/at");
+                        "before/scale",
+                        "before/testWeight",
+                        "before/reading",
+                        "before/oilTemperature",
+                        "before/engineSpeed",
+                        "before/hopperLevel",
+                        "before/moisture",
+                        "before/moistureBasis",
+                        "before/counted.modulus",
+                        "before/gate0",
+                        "before/indicatedStep",
+                        "p0.c0/at",
+                        "p0.c0/counted.start",
+                        "p0.c0/counted.stop",
+                        "p0.c0/primed",
+                        "p0.c0/coasting",
+                        "p0.c0/containers.0.gross",
+                        "p0.c0/containers.0.tare");
+        assertThat(browser.driver().switchTo().activeElement().getDomAttribute("id"))
+                .isEqualTo("p0.c1/at");
         assertThat(browser.driver().findElement(By.id("notes-p0.c0")).getText()).contains("Complete. Net 500 lb.");
-        for (int i = 0; i < 200 && !"save".equals(browser.driver().switchTo().activeElement().getDomAttribute("id")); i++) {
+        for (int i = 0;
+                i < 200
+                        && !"save"
+                                .equals(browser.driver()
+                                        .switchTo()
+                                        .activeElement()
+                                        .getDomAttribute("id"));
+                i++) {
             browser.driver().switchTo().activeElement().sendKeys(Keys.TAB);
         }
         browser.driver().switchTo().activeElement().sendKeys(Keys.ENTER);
@@ -277,16 +328,19 @@ class TypeInPageTest {
         ObjectNode day = before(id);
         typist(day);
         var read = Typist.read(day.toString());
-        DayPlan plan = new DayPlan(read, org.gritwright.core.fleet.plan.FleetPlanner.of(org.gritwright.core.metering.BuiltInTypes.registry())
-                .plan(read, read.plan().orElseThrow()));
+        DayPlan plan = new DayPlan(
+                read,
+                org.gritwright.core.fleet.plan.FleetPlanner.of(org.gritwright.core.metering.BuiltInTypes.registry())
+                        .plan(read, read.plan().orElseThrow()));
         List<String> paper = PlanSheet.of(plan, plan.planned().get(0), 1).parts().stream()
                 .flatMap(part -> part.lines().stream())
                 .flatMap(line -> java.util.stream.Stream.concat(line.boxes().stream(), line.more().stream()))
                 .map(PlanSheet.Box::label)
                 .filter(label -> !label.endsWith("net"))
                 .toList();
-        List<String> page = browser.texts("return [...document.querySelectorAll('[id^=\"group-p\"]')].filter(one => /[cv][0-9]+$/.test(one.id))"
-                + ".flatMap(one => [...one.querySelectorAll('.entry label')].map(label => label.textContent)).filter(text => text !== 'display held')");
+        List<String> page = browser.texts(
+                "return [...document.querySelectorAll('[id^=\"group-p\"]')].filter(one => /[cv][0-9]+$/.test(one.id))"
+                        + ".flatMap(one => [...one.querySelectorAll('.entry label')].map(label => label.textContent)).filter(text => text !== 'display held')");
         assertThat(page).isEqualTo(paper);
     }
 
@@ -296,7 +350,9 @@ class TypeInPageTest {
             day.put("technician", "<script>document.title='run'</script>");
             ObjectNode truck = DemoDay.truck(day, "T-03");
             truck.put("id", "M".repeat(200));
-            truck.put("notes", "</script><script>document.title='run'</script>\u2028\u2029<!-- & \" ' ]]> \u202e\u0001 \ud83d\ude9a");
+            truck.put(
+                    "notes",
+                    "</script><script>document.title='run'</script>\u2028\u2029<!-- & \" ' ]]> \u202e\u0001 \ud83d\ude9a");
             DemoDay.truck(day, "T-05").put("id", "__proto__");
             DemoDay.truck(day, "T-06").put("id", "\u0634\u0627\u062d\u0646\u0629 7");
             DemoDay.truck(day, "T-09").put("id", "\"><img src=x onerror=document.title='run'>");
@@ -329,7 +385,8 @@ class TypeInPageTest {
         assertThat((String) browser.run("return document.body.innerText")).doesNotContain("\u202e");
         typist.type("done/notes", "</script>\u202e & more");
         String saved = typist.file("save");
-        DemoDay.truck(day, "T-20").put("notes", DemoDay.truck(day, "T-20").get("notes").asText() + "; </script>\u202e & more");
+        DemoDay.truck(day, "T-20")
+                .put("notes", DemoDay.truck(day, "T-20").get("notes").asText() + "; </script>\u202e & more");
         assertThat(Typist.canonical(saved)).isEqualTo(Typist.canonical(day.toString()));
     }
 
@@ -339,7 +396,10 @@ class TypeInPageTest {
         for (ObjectNode day : List.of(before("T-17"), hostile())) {
             Typist typist = typist(day);
             browser.width(width);
-            typist.type("p0.c0/at", "9x").type("p0.c0/containers.0.gross", "3.5").type("p0.c0/containers.0.tare", "44").press("save");
+            typist.type("p0.c0/at", "9x")
+                    .type("p0.c0/containers.0.gross", "3.5")
+                    .type("p0.c0/containers.0.tare", "44")
+                    .press("save");
             String looks = Browser.script("looks.js");
             assertThat(browser.texts(looks + "return looks.sideways();")).isEmpty();
             assertThat(browser.texts(looks + "return looks.cut();")).isEmpty();
@@ -363,6 +423,7 @@ class TypeInPageTest {
                                 + "rule => rule.nodes.map(node => rule.id + ': ' + node.html + ' ' + node.failureSummary))}))",
                         AXE_TAGS);
         assertThat((List<String>) result.get("broken")).isEmpty();
-        assertThat((List<String>) result.get("passed")).contains("color-contrast", "label", "select-name", "button-name", "target-size");
+        assertThat((List<String>) result.get("passed"))
+                .contains("color-contrast", "label", "select-name", "button-name", "target-size");
     }
 }

@@ -160,8 +160,9 @@ class TypeInRefusalTest {
 
     /** Sheets before the slip: those of a verification and of the road are typed only where the slip is there. */
     private static Map<String, String> boxes(String truck, String slip) {
-        Map<String, String> boxes =
-                slip.startsWith(RUN) || slip.equals("before/indicatedStep") ? run() : new LinkedHashMap<>(GOOD.get(truck));
+        Map<String, String> boxes = slip.startsWith(RUN) || slip.equals("before/indicatedStep")
+                ? run()
+                : new LinkedHashMap<>(GOOD.get(truck));
         if (slip.startsWith("before/") && !slip.equals("before/indicatedStep")) {
             boxes.put("before/testWeight", "55");
             boxes.put("before/reading", "55");
@@ -171,7 +172,16 @@ class TypeInRefusalTest {
         }
         if (slip.startsWith("road/")) {
             boxes.putAll(Map.of(
-                    "road/inForce", "11000", "road/course", "0.5", "road/run1", "5484", "road/run2", "5473", "road/run3", "5476"));
+                    "road/inForce",
+                    "11000",
+                    "road/course",
+                    "0.5",
+                    "road/run1",
+                    "5484",
+                    "road/run2",
+                    "5473",
+                    "road/run3",
+                    "5476"));
         }
         if (slip.startsWith("p0.held/")) {
             boxes.put("p0.held/found", "5.9");
@@ -183,9 +193,14 @@ class TypeInRefusalTest {
     /** What the library says of a document that has the same: its refusals, or that it isn't even a document. */
     private static List<String> library(ObjectNode day) throws IOException {
         try {
-            return FleetAssessor.of(BuiltInTypes.registry()).assess(Typist.read(day.toString())).get(0).refusals().stream()
+            return FleetAssessor.of(BuiltInTypes.registry())
+                    .assess(Typist.read(day.toString()))
+                    .get(0)
+                    .refusals()
+                    .stream()
                     .map(Refusal::sentence)
-                    .map(sentence -> sentence.replaceFirst("^(catch of [0-9:]+|road speed|calibration in force): (?=.* must be |.*: gross )", ""))
+                    .map(sentence -> sentence.replaceFirst(
+                            "^(catch of [0-9:]+|road speed|calibration in force): (?=.* must be |.*: gross )", ""))
                     .toList();
         } catch (RejectedDocumentException e) {
             return List.of();

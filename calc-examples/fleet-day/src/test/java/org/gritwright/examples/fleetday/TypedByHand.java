@@ -18,11 +18,13 @@ final class TypedByHand {
             String symbol = unit.apply(box.getKey());
             String text = symbol.isEmpty() ? box.getValue() : box.getValue() + " " + symbol;
             switch (group) {
-                case "p0.c0", "p0.v0" -> catchOf(day, truck, held, group.startsWith("p0.c")).accept(path, text);
+                case "p0.c0", "p0.v0" ->
+                    catchOf(day, truck, held, group.startsWith("p0.c")).accept(path, text);
                 case "before" -> before(day, truck, path, text);
                 case "road" -> road(truck, path, text);
-                case "p0.held" -> ((ObjectNode) truck.withArray("/inForce").get(0))
-                        .put(path.equals("found") ? "value" : "since", text);
+                case "p0.held" ->
+                    ((ObjectNode) truck.withArray("/inForce").get(0))
+                            .put(path.equals("found") ? "value" : "since", text);
                 default -> throw new IllegalArgumentException(group);
             }
         }
@@ -59,13 +61,16 @@ final class TypedByHand {
     private static Entry catchOf(ObjectNode day, ObjectNode truck, ObjectNode held, boolean isCalibration) {
         String list = isCalibration ? "/calibrationCatches" : "/verificationCatches";
         if (truck.withArray(list).isEmpty()) {
-            ObjectNode made = truck.withArray(list).addObject().put("material", held.get("material").asText());
+            ObjectNode made = truck.withArray(list)
+                    .addObject()
+                    .put("material", held.get("material").asText());
             if (held.has("setting")) {
                 made.put("setting", held.get("setting").asText());
             }
             made.put("scale", planned(truck));
             if (!isCalibration) {
-                made.put("inForce", held.get("value").asText()).put("slot", held.get("slot").asText());
+                made.put("inForce", held.get("value").asText())
+                        .put("slot", held.get("slot").asText());
             }
         }
         ObjectNode one = (ObjectNode) truck.withArray(list).get(0);
@@ -78,7 +83,9 @@ final class TypedByHand {
                 one.withObject("/counted").put(path.substring("counted.".length()), text);
             } else if (path.startsWith("containers.")) {
                 if (one.withArray("/containers").isEmpty()) {
-                    one.withArray("/containers").addObject().put("container", planned(truck).equals("hopper 5") ? "container 1" : "pail 1");
+                    one.withArray("/containers")
+                            .addObject()
+                            .put("container", planned(truck).equals("hopper 5") ? "container 1" : "pail 1");
                 }
                 ((ObjectNode) one.withArray("/containers").get(0)).put(path.replaceFirst(".*\\.", ""), text);
             } else {
@@ -89,7 +96,11 @@ final class TypedByHand {
 
     private static void before(ObjectNode day, ObjectNode truck, String path, String text) {
         if (path.equals("testWeight")) {
-            scale(day, planned(truck)).withArray("/checks").addObject().put("on", day.get("day").asText()).put("testWeight", text);
+            scale(day, planned(truck))
+                    .withArray("/checks")
+                    .addObject()
+                    .put("on", day.get("day").asText())
+                    .put("testWeight", text);
         } else if (path.equals("reading")) {
             var checks = scale(day, planned(truck)).withArray("/checks");
             ((ObjectNode) checks.get(checks.size() - 1)).put("reading", text);
@@ -108,7 +119,8 @@ final class TypedByHand {
         } else if (path.equals("course")) {
             road.withArray("/runs").forEach(run -> ((ObjectNode) run).put("course", text));
         } else {
-            ((ObjectNode) road.withArray("/runs").get(Integer.parseInt(path.substring("run".length())) - 1)).put("pulses", text);
+            ((ObjectNode) road.withArray("/runs").get(Integer.parseInt(path.substring("run".length())) - 1))
+                    .put("pulses", text);
         }
     }
 }

@@ -26,7 +26,6 @@ final class Typist {
 
     private final Browser browser;
     private final Path folder;
-    private int saved;
 
     private Typist(Browser browser, Path folder) {
         this.browser = browser;
@@ -133,8 +132,7 @@ final class Typist {
 
     /** The file that a button saves. */
     String file(String button) throws IOException, InterruptedException {
-        saved++;
-        Path downloads = Files.createDirectories(folder.resolve("saved-" + saved));
+        Path downloads = Files.createTempDirectory(folder, "saved");
         browser.driver()
                 .executeCdpCommand(
                         "Browser.setDownloadBehavior",
