@@ -126,6 +126,8 @@ function showTruck(focused) {
       "Already in the document, and kept as it is (" + there.length + ")"),
     element("ul", {}, ...there.map((line) => element("li", {}, plain(line))))));
   }
+  truck.sheet.parts.filter((part) => part.lines.length === 0).forEach((part) => parts.push(element("p", { class: "task" },
+    plain(part.point) + ": none of the planned weighing methods will do, so there is no sheet to type in.")));
   let place = -1;
   for (const it of groupsOf(truck)) {
     if (it.kind === "catch" && it.place !== place) {
@@ -145,7 +147,7 @@ function showTruck(focused) {
 /** Keeps what stands there already, so that the focus stays where it is. */
 function keep(list, wanted, make) {
   const there = new Map([...list.children].map((item) => [item.dataset.key, item]));
-  const items = wanted.map((one) => there.get(one.key) || Object.assign(make(one), {}));
+  const items = wanted.map((one) => there.get(one.key) || make(one));
   items.forEach((item, i) => {
     item.dataset.key = wanted[i].key;
     if (list.children[i] !== item) {
@@ -391,6 +393,7 @@ byId("file").addEventListener("change", (event) => {
 });
 if (day.trucks.length > 0) {
   byId("app").hidden = false;
+  byId("bar").hidden = false;
   day.trucks.forEach((truck) => showStatus(truck, evaluate(truck)));
   byId("go-0").setAttribute("aria-current", "true");
   showTruck();

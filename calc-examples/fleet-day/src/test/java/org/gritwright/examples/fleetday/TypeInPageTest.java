@@ -9,9 +9,14 @@ import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.stream.Stream;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import org.gritwright.core.fleet.day.TruckDay;
+import org.gritwright.core.fleet.day.CalibrationCatchEntry;
+import org.gritwright.core.fleet.plan.FleetPlanner;
+import org.gritwright.core.metering.BuiltInTypes;
 import org.gritwright.units.Amounts;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
@@ -103,7 +108,7 @@ class TypeInPageTest {
         assertThat(truck.calibrationCatches())
                 .hasSize(4)
                 .startsWith(
-                        was.calibrationCatches().toArray(org.gritwright.core.fleet.day.CalibrationCatchEntry[]::new));
+                        was.calibrationCatches().toArray(CalibrationCatchEntry[]::new));
         assertThat(truck.verificationCatches()).isEqualTo(was.verificationCatches());
         assertThat(truck.roadSpeed()).isEqualTo(was.roadSpeed());
     }
@@ -276,7 +281,7 @@ class TypeInPageTest {
         typist(before("T-05"));
         WebElement offset = browser.driver().findElement(By.id("offset"));
         offset.sendKeys(Keys.ENTER);
-        List<String> order = new java.util.ArrayList<>();
+        List<String> order = new ArrayList<>();
         List<String> typed =
                 List.of("", "", "", "", "", "", "", "", "", "", "", "0810", "1000", "7840", "y", "i", "1150", "650");
         for (String text : typed) {
@@ -330,11 +335,11 @@ class TypeInPageTest {
         var read = Typist.read(day.toString());
         DayPlan plan = new DayPlan(
                 read,
-                org.gritwright.core.fleet.plan.FleetPlanner.of(org.gritwright.core.metering.BuiltInTypes.registry())
+                FleetPlanner.of(BuiltInTypes.registry())
                         .plan(read, read.plan().orElseThrow()));
         List<String> paper = PlanSheet.of(plan, plan.planned().get(0), 1).parts().stream()
                 .flatMap(part -> part.lines().stream())
-                .flatMap(line -> java.util.stream.Stream.concat(line.boxes().stream(), line.more().stream()))
+                .flatMap(line -> Stream.concat(line.boxes().stream(), line.more().stream()))
                 .map(PlanSheet.Box::label)
                 .filter(label -> !label.endsWith("net"))
                 .toList();

@@ -1,6 +1,7 @@
 package org.gritwright.examples.fleetday;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.junit.jupiter.params.provider.Arguments.arguments;
 
 import com.fasterxml.jackson.databind.ObjectMapper;
@@ -222,7 +223,7 @@ class TypeInRefusalTest {
         String said = typist.said(slip.get(0));
         if (refused.isEmpty()) {
             // Then the document itself is refused, and the page says what is wrong with the form in its own words.
-            org.assertj.core.api.Assertions.assertThatThrownBy(() -> Typist.read(day.toString()))
+            assertThatThrownBy(() -> Typist.read(day.toString()))
                     .isInstanceOf(RejectedDocumentException.class);
             assertThat(said).containsAnyOf("must be", "write ").contains(slip.get(1));
         } else {

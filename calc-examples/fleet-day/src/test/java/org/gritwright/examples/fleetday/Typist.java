@@ -21,6 +21,7 @@ import org.openqa.selenium.WebElement;
 
 /** Somebody who types a day's worksheets into the page. */
 final class Typist {
+    private static final List<String> CHOICES = List.of("scale", "moistureBasis", "primed", "coasting", "held");
     private static final int WAITS = 100;
     private static final int WAIT_MILLIS = 100;
 
@@ -78,14 +79,13 @@ final class Typist {
     /** Types a text in place of what stands in a box, and leaves the box. */
     Typist type(String key, String text) {
         WebElement box = box(key);
-        if (box.getTagName().equals("select")) {
+        if (CHOICES.contains(key.replaceFirst(".*/", ""))) {
             box.findElement(By.cssSelector("option[value='" + text + "']")).click();
+            // Another scale has other units: then the page shows the truck anew.
+            box(key).sendKeys(Keys.TAB);
         } else {
-            box.clear();
-            box.sendKeys(text);
+            box.sendKeys(Keys.chord(Keys.CONTROL, "a"), text.isEmpty() ? Keys.DELETE : text, Keys.TAB);
         }
-        // Another scale has other units: then the page shows the truck anew.
-        box(key).sendKeys(Keys.TAB);
         return this;
     }
 
