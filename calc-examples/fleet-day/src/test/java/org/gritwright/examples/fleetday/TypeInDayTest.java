@@ -34,8 +34,11 @@ class TypeInDayTest {
                 one.remove("notes");
                 if (truck.get("id").asText().equals("T-08")) {
                     // Planned for a scale that takes the whole drop: the page calls what is weighed otherwise.
-                    one.get("containers").forEach(pail -> ((ObjectNode) pail)
-                            .put("container", pail.get("container").asText().replace("pail", "container")));
+                    one.get("containers")
+                            .forEach(pail -> ((ObjectNode) pail)
+                                    .put(
+                                            "container",
+                                            pail.get("container").asText().replace("pail", "container")));
                 }
                 one.remove("conditions");
                 if (conditions.isObject()) {

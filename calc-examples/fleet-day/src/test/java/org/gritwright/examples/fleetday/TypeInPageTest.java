@@ -9,12 +9,12 @@ import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.stream.Stream;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import org.gritwright.core.fleet.day.TruckDay;
+import java.util.stream.Stream;
 import org.gritwright.core.fleet.day.CalibrationCatchEntry;
+import org.gritwright.core.fleet.day.TruckDay;
 import org.gritwright.core.fleet.plan.FleetPlanner;
 import org.gritwright.core.metering.BuiltInTypes;
 import org.gritwright.units.Amounts;
@@ -107,8 +107,7 @@ class TypeInPageTest {
         TruckDay was = Typist.read(day.toString()).trucks().get(0);
         assertThat(truck.calibrationCatches())
                 .hasSize(4)
-                .startsWith(
-                        was.calibrationCatches().toArray(CalibrationCatchEntry[]::new));
+                .startsWith(was.calibrationCatches().toArray(CalibrationCatchEntry[]::new));
         assertThat(truck.verificationCatches()).isEqualTo(was.verificationCatches());
         assertThat(truck.roadSpeed()).isEqualTo(was.roadSpeed());
     }
@@ -335,8 +334,7 @@ class TypeInPageTest {
         var read = Typist.read(day.toString());
         DayPlan plan = new DayPlan(
                 read,
-                FleetPlanner.of(BuiltInTypes.registry())
-                        .plan(read, read.plan().orElseThrow()));
+                FleetPlanner.of(BuiltInTypes.registry()).plan(read, read.plan().orElseThrow()));
         List<String> paper = PlanSheet.of(plan, plan.planned().get(0), 1).parts().stream()
                 .flatMap(part -> part.lines().stream())
                 .flatMap(line -> Stream.concat(line.boxes().stream(), line.more().stream()))

@@ -223,8 +223,7 @@ class TypeInRefusalTest {
         String said = typist.said(slip.get(0));
         if (refused.isEmpty()) {
             // Then the document itself is refused, and the page says what is wrong with the form in its own words.
-            assertThatThrownBy(() -> Typist.read(day.toString()))
-                    .isInstanceOf(RejectedDocumentException.class);
+            assertThatThrownBy(() -> Typist.read(day.toString())).isInstanceOf(RejectedDocumentException.class);
             assertThat(said).containsAnyOf("must be", "write ").contains(slip.get(1));
         } else {
             assertThat(said).contains(refused.get(0));
