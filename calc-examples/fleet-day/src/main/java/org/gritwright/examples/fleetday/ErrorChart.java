@@ -107,10 +107,7 @@ final class ErrorChart {
     }
 
     private static String label(TruckResult truck) {
-        String id = PlainText.oneLine(truck.id());
-        return id.codePointCount(0, id.length()) <= LONGEST_LABEL
-                ? id
-                : id.substring(0, id.offsetByCodePoints(0, LONGEST_LABEL - 1)) + "…";
+        return PlainText.shortened(PlainText.oneLine(truck.id()), LONGEST_LABEL);
     }
 
     private void truck(Plot plot, TruckResult truck, int line) {
@@ -127,7 +124,7 @@ final class ErrorChart {
         truck.assessment().verifications().stream()
                 .filter(v -> judged.isEmpty()
                         || judged.get().verifications().size() > 1
-                        || v != judged.get().last())
+                        || !v.equals(judged.get().last()))
                 .flatMap(v -> v.calibrationError().stream())
                 .forEach(error -> plot.mark(Plot.Mark.CROSS, within(percent(error)), line));
         judged.ifPresent(series -> plot.mark(mark(series.judgement()), within(percent(series.error())), line));

@@ -57,7 +57,8 @@ public final class FleetDayCommand implements Callable<Integer> {
             paramLabel = "FOLDER",
             description = {
                 "Where the results go, needed by all modes but check; made if it isn't there. Each run has a folder of its own in it, run-0001 and so on,",
-                "with report.html, fleet-day.csv and records/, one calibration record (JSON) a truck.",
+                "with report.html, fleet-day.csv and records/, one calibration record (JSON) a truck; and the report"
+                        + " as report.pdf, and in trucks/ a PDF a truck.",
                 "current.json names the last complete run. No earlier run is changed."
             })
     private @Nullable Path output;
@@ -77,8 +78,8 @@ public final class FleetDayCommand implements Callable<Integer> {
                 "report (the default): work out what was caught.",
                 "plan: before anything is dropped, say how much to catch on each truck, for how long and how often, and"
                         + " how long the day takes; the document's plan says what is wanted. Writes plan.html, a"
-                        + " worksheet to print, and type-in.html, a page on which the finished worksheets are typed in;"
-                        + " it saves the day's document.",
+                        + " worksheet to print, the same as plan.pdf, in trucks/ a PDF a truck, and type-in.html, a page on"
+                        + " which the finished worksheets are typed in; it saves the day's document.",
                 "check: read the document and list every problem in it, and what looks like a slip of the pen; write"
                         + " nothing. Ends with 2 if there is a problem."
             })
@@ -92,6 +93,11 @@ public final class FleetDayCommand implements Callable<Integer> {
                 "with --mode check, when something looks like a slip."
             })
     private boolean failOnAttention;
+
+    @Option(
+            names = "--no-pdf",
+            description = "Write no PDF files, which take a few seconds; who only reads the records needs none.")
+    private boolean withoutPdf;
 
     @Spec
     private CommandSpec spec;
@@ -192,7 +198,7 @@ public final class FleetDayCommand implements Callable<Integer> {
         err.println("Assessing " + Words.count(day.trucks().size(), "truck"));
         FleetResult result = InputFile.assess(input, day, types);
         try (OutputFolder folder = OutputFolder.open(folder(), err::println)) {
-            OutputFolder.Written written = folder.write(result);
+            OutputFolder.Written written = folder.write(result, !withoutPdf);
             new ConsoleSummary(written.result())
                     .lines(written.page())
                     .forEach(spec.commandLine().getOut()::println);
@@ -205,7 +211,7 @@ public final class FleetDayCommand implements Callable<Integer> {
         err.println("Planning " + Words.count(day.trucks().size(), "truck"));
         DayPlan plan = InputFile.plan(input, day, types);
         try (OutputFolder folder = OutputFolder.open(folder(), err::println)) {
-            Path page = folder.write(plan);
+            Path page = folder.write(plan, !withoutPdf);
             new PlanSummary(plan).lines(page).forEach(spec.commandLine().getOut()::println);
             return failOnAttention && !plan.isWhole() ? NEEDS_ATTENTION : DONE;
         }

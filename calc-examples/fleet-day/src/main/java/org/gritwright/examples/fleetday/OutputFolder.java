@@ -157,7 +157,7 @@ final class OutputFolder implements Closeable {
         }
     }
 
-    Written write(FleetResult result) throws IOException {
+    Written write(FleetResult result, boolean withPdf) throws IOException {
         return inNewFolder("report", result.day().day().toString(), REPORT, (unfinished, run) -> {
             Path records = Files.createDirectory(unfinished.resolve(RECORDS));
             progress.accept(
@@ -173,6 +173,10 @@ final class OutputFolder implements Closeable {
             progress.accept("Writing " + run.resolve(REPORT));
             String report = ReportPage.html(written);
             WholeFile.write(unfinished.resolve(REPORT), out -> out.write(report.getBytes(StandardCharsets.UTF_8)));
+            if (withPdf) {
+                progress.accept("Writing " + run.resolve(DayPapers.REPORT) + " and " + run.resolve(DayPapers.TRUCKS));
+                DayPapers.write(written, unfinished, progress);
+            }
             return new Written(written, run.resolve(REPORT));
         });
     }
@@ -202,7 +206,7 @@ final class OutputFolder implements Closeable {
         WholeFile.write(records.resolve(truck.recordFile()), out -> Document.CALIBRATION_RECORD.write(record, out));
     }
 
-    Path write(DayPlan plan) throws IOException {
+    Path write(DayPlan plan, boolean withPdf) throws IOException {
         return inNewFolder("plan", plan.day().day().toString(), PLAN, (unfinished, run) -> {
             progress.accept("Writing " + run.resolve(PLAN));
             String page = PlanPage.html(plan);
@@ -210,6 +214,10 @@ final class OutputFolder implements Closeable {
             progress.accept("Writing " + run.resolve(TYPE_IN));
             String typeIn = TypeInPage.html(plan);
             WholeFile.write(unfinished.resolve(TYPE_IN), out -> out.write(typeIn.getBytes(StandardCharsets.UTF_8)));
+            if (withPdf) {
+                progress.accept("Writing " + run.resolve(DayPapers.PLAN) + " and " + run.resolve(DayPapers.TRUCKS));
+                DayPapers.write(plan, unfinished, progress);
+            }
             return run.resolve(PLAN);
         });
     }

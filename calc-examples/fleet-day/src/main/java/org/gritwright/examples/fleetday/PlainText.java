@@ -41,6 +41,13 @@ final class PlainText {
         return plain.toString();
     }
 
+    /** A text of which the end may be left out. */
+    static String shortened(String text, int longest) {
+        return text.codePointCount(0, text.length()) <= longest
+                ? text
+                : text.substring(0, text.offsetByCodePoints(0, longest - 1)) + "…";
+    }
+
     private static boolean isOfPage(int codePoint) {
         return switch (Character.getType(codePoint)) {
             case Character.CONTROL -> codePoint == '\n' || codePoint == '\t';

@@ -17,18 +17,56 @@ import org.gritwright.units.Amounts;
 
 /** The plan: an overview for the planner of the day, then a worksheet a truck to print, with room to write. */
 final class PlanPage {
+    private static final List<String> TEMPLATES = List.of("plan.peb", "worksheet.peb", "safety.peb", "table.peb");
+
     private PlanPage() {}
 
     static String html(DayPlan plan) throws IOException {
+        Map<String, Object> model = model(plan);
+        model.put("style", ReportPage.resource("report.css") + ReportPage.resource("plan.css"));
+        return ReportPage.filled(TEMPLATES, model);
+    }
+
+    /** The same for {@link Papers}. */
+    static String paper(DayPlan plan) throws IOException {
+        Map<String, Object> model = model(plan);
+        model.put("style", ReportPage.resource("papers.css"));
+        model.put(
+                "foot",
+                PlainText.shortened(site(plan), PaperPage.LONGEST_SITE) + ", plan for "
+                        + plan.day().day());
+        return ReportPage.filled(TEMPLATES, model);
+    }
+
+    /** A truck's worksheet, for {@link Papers}. */
+    static String paper(DayPlan plan, TruckPlan truck) throws IOException {
+        Map<String, Object> model = heading(plan);
+        model.put("style", ReportPage.resource("papers.css"));
+        model.put("foot", "");
+        model.put("id", truck.truck().id());
+        model.put("what", "worksheet for");
+        model.put("sheet", PlanSheet.of(plan, truck, 1));
+        return ReportPage.filled(List.of("paper.peb", "worksheet.peb", "safety.peb"), model);
+    }
+
+    private static String site(DayPlan plan) {
+        return plan.day().site().orElse("Calibration day");
+    }
+
+    private static Map<String, Object> heading(DayPlan plan) {
+        Map<String, Object> model = new HashMap<>();
+        model.put("full", true);
+        model.put("site", site(plan));
+        model.put("day", plan.day().day().toString());
+        return model;
+    }
+
+    private static Map<String, Object> model(DayPlan plan) {
         List<PlanSheet> sheets = new ArrayList<>();
         for (TruckPlan truck : plan.planned()) {
             sheets.add(PlanSheet.of(plan, truck, sheets.size() + 1));
         }
-        Map<String, Object> model = new HashMap<>();
-        model.put("style", ReportPage.resource("report.css") + ReportPage.resource("plan.css"));
-        model.put("full", true);
-        model.put("site", plan.day().site().orElse("Calibration day"));
-        model.put("day", plan.day().day().toString());
+        Map<String, Object> model = heading(plan);
         model.put("technician", plan.day().technician().orElse(""));
         model.put("wanted", Amounts.format(plan.plan().plan().wantedUncertainty()));
         model.put("scatter", plan.scatter());
@@ -52,7 +90,7 @@ final class PlanPage {
                 "tables",
                 plan.planned().stream().map(truck -> PlanTables.of(plan, truck)).toList());
         model.put("sheets", sheets);
-        return ReportPage.filled(List.of("plan.peb", "worksheet.peb", "safety.peb", "table.peb"), model);
+        return model;
     }
 
     /**

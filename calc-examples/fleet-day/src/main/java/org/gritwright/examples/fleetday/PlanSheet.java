@@ -49,11 +49,13 @@ record PlanSheet(
 
     private static final int CONSTANTS_SIDE_BY_SIDE = 10;
 
-    /** Rows of boxes at their full height that one side of paper has room for, between all that is printed. */
-    private static final int ROOMY_ROWS = 15;
-
-    private static final int BEFORE_SIDE_BY_SIDE = 10;
+    /** Boxes of further pails in a row. */
     private static final int MORE_SIDE_BY_SIDE = 12;
+
+    /** Before the first catch, three for the display's constants, road speed. */
+    private static final int ROWS_OF_ALL = 5;
+
+    private static final int ROOMY_ROWS = 13;
 
     /** Boxes for constants of the display that we don't know of. */
     private static final int MORE_CONSTANTS = 2;
@@ -119,19 +121,6 @@ record PlanSheet(
      */
     record Part(String point, String task, List<String> remarks, List<Line> lines) {}
 
-    /** Whether the boxes must be less high, to keep to one side of paper. */
-    public boolean isCrowded() {
-        int weighed = parts.stream()
-                .flatMap(part -> part.lines().stream())
-                .mapToInt(line -> 1 + rows(line.more().size(), MORE_SIDE_BY_SIDE))
-                .sum();
-        return rows(before.size(), BEFORE_SIDE_BY_SIDE) + weighed + 3 * constants.size() + 1 > ROOMY_ROWS;
-    }
-
-    private static int rows(int boxes, int sideBySide) {
-        return (boxes + sideBySide - 1) / sideBySide;
-    }
-
     static PlanSheet of(DayPlan day, TruckPlan truck, int number) {
         TruckUnits units = TruckUnits.of(truck);
         return new PlanSheet(
@@ -144,6 +133,26 @@ record PlanSheet(
                 truck.points().stream().map(point -> part(day, truck, point)).toList(),
                 constants(truck, units),
                 road(units));
+    }
+
+    /** The truck, for the foot of a page, which is one line. */
+    public String shortId() {
+        return PlainText.shortened(id, PaperPage.LONGEST_ID);
+    }
+
+    /** How the second side's boxes are spaced, so that it stays one side: a class of the style sheets. */
+    public String spacing() {
+        int rows = ROWS_OF_ALL + parts.stream().mapToInt(PlanSheet::rows).sum();
+        if (rows <= ROOMY_ROWS) {
+            return "";
+        }
+        return parts.size() == 1 ? "close" : "closest";
+    }
+
+    private static int rows(Part part) {
+        return part.lines().stream()
+                .mapToInt(line -> 1 + (line.more().size() + MORE_SIDE_BY_SIDE - 1) / MORE_SIDE_BY_SIDE)
+                .sum();
     }
 
     private static List<String> kit(DayPlan day, TruckPlan truck) {

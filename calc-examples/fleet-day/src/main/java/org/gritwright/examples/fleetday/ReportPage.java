@@ -28,8 +28,39 @@ import org.gritwright.units.quantity.ApplicationRate;
 final class ReportPage {
     private ReportPage() {}
 
+    private static final List<String> TEMPLATES =
+            List.of("report.peb", "safety.peb", "truck.peb", "table.peb", "picture.peb");
+
     static String html(FleetResult result) throws IOException {
-        return filled(List.of("report.peb", "safety.peb", "truck.peb", "table.peb", "picture.peb"), model(result));
+        Map<String, Object> model = model(result);
+        model.put("style", resource("report.css"));
+        return filled(TEMPLATES, model);
+    }
+
+    /** The same for {@link Papers}. */
+    static String paper(FleetResult result) throws IOException {
+        Map<String, Object> model = model(result);
+        model.put("style", resource("papers.css"));
+        model.put("foot", foot(result));
+        return filled(TEMPLATES, model);
+    }
+
+    /** What the report says of one truck, for {@link Papers}. */
+    static String paper(FleetResult result, TruckResult truck) throws IOException {
+        Map<String, Object> model = heading(result.day());
+        model.put("style", resource("papers.css"));
+        model.put("foot", PlainText.shortened(truck.id(), PaperPage.LONGEST_ID) + ", " + foot(result));
+        model.put("id", truck.id());
+        model.put("what", "calibration day");
+        model.put("sheet", TruckSheet.of(truck, 1));
+        return filled(List.of("paper.peb", "safety.peb", "truck.peb", "table.peb", "picture.peb"), model);
+    }
+
+    private static String foot(FleetResult result) {
+        return result.day()
+                        .site()
+                        .map(site -> PlainText.shortened(site, PaperPage.LONGEST_SITE) + ", ")
+                        .orElse("") + "calibration day " + result.day().day();
     }
 
     /** The first template, which may use the others, filled in. */
@@ -56,14 +87,8 @@ final class ReportPage {
             sheets.add(TruckSheet.of(truck, sheets.size() + 1));
         }
         ErrorChart chart = new ErrorChart(result);
-        Map<String, Object> model = new HashMap<>();
-        model.put("style", resource("report.css"));
-        model.put("site", day.site().orElse("Calibration day"));
-        model.put("day", day.day().toString());
-        model.put("technician", day.technician().orElse(""));
+        Map<String, Object> model = heading(day);
         model.put("rule", rule(day.decisionRule()));
-        model.put("tolerance", Amounts.format(day.tolerance()));
-        model.put("seasonStart", day.seasonStart().toString());
         model.put("summary", result.summary());
         model.put("groups", Group.of(sheets));
         model.put("reach", reach(day.decisionRule()));
@@ -72,6 +97,16 @@ final class ReportPage {
         model.put("beyondEdge", chart.beyondEdge());
         model.put("fleet", fleet(result));
         model.put("sheets", sheets);
+        return model;
+    }
+
+    private static Map<String, Object> heading(FleetDay day) {
+        Map<String, Object> model = new HashMap<>();
+        model.put("site", day.site().orElse("Calibration day"));
+        model.put("day", day.day().toString());
+        model.put("technician", day.technician().orElse(""));
+        model.put("tolerance", Amounts.format(day.tolerance()));
+        model.put("seasonStart", day.seasonStart().toString());
         return model;
     }
 

@@ -8,7 +8,9 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.function.Consumer;
+import java.util.stream.Stream;
 import org.gritwright.core.document.RejectedDocumentException;
 import org.gritwright.core.fleet.assessment.FleetAssessor;
 import org.gritwright.core.fleet.day.FleetDay;
@@ -45,6 +47,12 @@ final class DemoDay {
             }
         }
         throw new IllegalArgumentException(id);
+    }
+
+    /** Leaves these trucks in the day, in this order. */
+    static void cut(ObjectNode day, String... ids) {
+        List<ObjectNode> left = Stream.of(ids).map(id -> truck(day, id)).toList();
+        day.putArray("trucks").addAll(left);
     }
 
     /** Leaves one truck in the day. */

@@ -73,15 +73,24 @@ record Fork(Path folder) {
                 .collect(Collectors.joining(File.pathSeparator));
     }
 
+    /** Without PDF files, as {@link Run#of} does. */
     Run run(List<String> java, Path input, Path output) throws Exception {
+        return run(java, Map.of(), input, output, "--no-pdf");
+    }
+
+    Run withPdf(List<String> java, Path input, Path output) throws Exception {
         return run(java, Map.of(), input, output);
     }
 
-    Run run(List<String> java, Map<String, String> environment, Path input, Path output) throws Exception {
+    Run run(List<String> java, Map<String, String> environment, Path input, Path output, String... more)
+            throws Exception {
         List<String> command = new ArrayList<>();
         command.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
+        // As the program's own scripts do.
+        command.add("-XX:TieredStopAtLevel=1");
         command.addAll(java);
         command.addAll(List.of("--input", input.toString(), "--output", output.toString()));
+        command.addAll(List.of(more));
         ProcessBuilder builder = new ProcessBuilder(command);
         builder.environment().putAll(environment);
         return ended(builder);

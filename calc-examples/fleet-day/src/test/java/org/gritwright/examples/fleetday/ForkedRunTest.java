@@ -16,21 +16,25 @@ class ForkedRunTest {
 
     @Test
     void classPathAndModulePathGiveTheSame() throws Exception {
-        Run here = Run.of(Run.DEMO, folder.resolve("here"));
-        Run onClassPath = new Fork(folder).run(Fork.onClassPath(), Run.DEMO, folder.resolve("class path"));
-        Run onModulePath = new Fork(folder).run(Fork.onModulePath(), Run.DEMO, folder.resolve("module path"));
+        Run here = Run.withPdf(Run.DEMO, folder.resolve("here"), "report");
+        Run onClassPath = new Fork(folder).withPdf(Fork.onClassPath(), Run.DEMO, folder.resolve("class path"));
+        Run onModulePath = new Fork(folder).withPdf(Fork.onModulePath(), Run.DEMO, folder.resolve("module path"));
         for (Run run : List.of(onClassPath, onModulePath)) {
             assertThat(run.exitCode()).as(run.err()).isZero();
+            assertThat(run.errLines()).allMatch(line -> line.matches("(Reading|Assessing|Writing) .*"));
             assertThat(withoutReport(run)).isEqualTo(withoutReport(here)).hasSizeGreaterThan(30);
         }
-        assertSameFiles("class path");
-        assertSameFiles("module path");
+        assertSameFiles("class path", 20);
+        assertSameFiles("module path", 20);
     }
 
     @Test
     void neitherLanguageNorCharacterSetMatters() throws Exception {
-        Path input = DemoDay.write(folder.resolve("umlaut.json"), day -> day.put("site", "Grafschaft Füchsen, 3 °C"));
-        Run here = Run.of(input, folder.resolve("here"));
+        Path input = DemoDay.write(folder.resolve("umlaut.json"), day -> {
+            day.put("site", "Grafschaft Füchsen, 3 °C");
+            DemoDay.cut(day, "T-01", "T-10", "T-17");
+        });
+        Run here = Run.withPdf(input, folder.resolve("here"), "report");
         List<String> german = List.of(
                 "-Duser.language=de",
                 "-Duser.country=DE",
@@ -38,21 +42,21 @@ class ForkedRunTest {
                 "-Dsun.stdout.encoding=US-ASCII",
                 "-Dsun.stderr.encoding=US-ASCII",
                 "-Duser.timezone=Asia/Kathmandu");
-        Run run = new Fork(folder).run(with(german, Fork.onModulePath()), input, folder.resolve("german"));
+        Run run = new Fork(folder).withPdf(with(german, Fork.onModulePath()), input, folder.resolve("german"));
         assertThat(run.exitCode()).as(run.err()).isZero();
         assertThat(withoutReport(run))
                 .isEqualTo(withoutReport(here))
                 .first()
                 .asString()
                 .contains("Füchsen, 3 °C");
-        assertSameFiles("german");
+        assertSameFiles("german", 3);
         Run arabic = new Fork(folder)
-                .run(
+                .withPdf(
                         with(List.of("-Duser.language=ar", "-Duser.country=EG"), Fork.onClassPath()),
                         input,
                         folder.resolve("arabic"));
         assertThat(arabic.exitCode()).as(arabic.err()).isZero();
-        assertSameFiles("arabic");
+        assertSameFiles("arabic", 3);
     }
 
     @Test
@@ -65,10 +69,10 @@ class ForkedRunTest {
                 .doesNotContain("\tat ");
     }
 
-    private void assertSameFiles(String name) throws IOException {
+    private void assertSameFiles(String name, int trucks) throws IOException {
         Path here = folder.resolve("here");
         Path there = folder.resolve(name);
-        assertThat(Run.names(there)).isEqualTo(Run.names(here)).hasSize(24);
+        assertThat(Run.names(there)).isEqualTo(Run.names(here)).hasSize(5 + 2 * trucks);
         for (String file : Run.names(here)) {
             assertThat(there.resolve(file)).hasSameBinaryContentAs(here.resolve(file));
         }

@@ -68,7 +68,7 @@ class KilledRunTest {
         List<String> command = new ArrayList<>();
         command.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
         command.addAll(Fork.onClassPath());
-        command.addAll(List.of("--input", Run.DEMO.toString(), "--output", output.toString()));
+        command.addAll(List.of("--input", Run.DEMO.toString(), "--output", output.toString(), "--no-pdf"));
         Process process = new ProcessBuilder(command)
                 .redirectOutput(ProcessBuilder.Redirect.DISCARD)
                 .start();

@@ -63,6 +63,8 @@ class ProgramFolderTest {
         assertThat(run.err()).doesNotContain("SLF4J", "WARNING");
         assertThat(folder.resolve("my results/run-0001/report.html")).isNotEmptyFile();
         assertThat(run.outLines()).contains("Report: my results/run-0001/report.html");
+        assertThat(folder.resolve("my results/run-0001/report.pdf")).isNotEmptyFile();
+        assertThat(folder.resolve("my results/run-0001/trucks/T-20.pdf")).isNotEmptyFile();
     }
 
     @Test
@@ -133,8 +135,9 @@ class ProgramFolderTest {
     @Test
     void theScriptForWindowsStartsTheSame() throws IOException {
         String main = " org.gritwright.examples.fleetday.FleetDayCommand ";
-        assertThat(Run.text(program.resolve("bin/fleet-day"))).contains("-cp \"$home/lib/*\"" + main + "\"$@\"");
+        assertThat(Run.text(program.resolve("bin/fleet-day")))
+                .contains("-XX:TieredStopAtLevel=1 -cp \"$home/lib/*\"" + main + "\"$@\"");
         assertThat(Run.text(program.resolve("bin/fleet-day.cmd")))
-                .contains("-cp \"%~dp0..\\lib\\*\"" + main + "%*\r\n", "exit /b %ERRORLEVEL%");
+                .contains("-XX:TieredStopAtLevel=1 -cp \"%~dp0..\\lib\\*\"" + main + "%*\r\n", "exit /b %ERRORLEVEL%");
     }
 }

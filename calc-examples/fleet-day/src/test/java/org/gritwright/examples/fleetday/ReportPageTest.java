@@ -255,7 +255,7 @@ class ReportPageTest {
         String page = ReportPage.html(DemoDay.result(day -> {}));
         assertThat(page)
                 .contains("<meta http-equiv=\"Content-Security-Policy\" content=\"default-src 'none'; style-src"
-                        + " 'unsafe-inline'; base-uri 'none'; form-action 'none'\">")
+                        + " 'unsafe-inline'; base-uri 'none'; form-action 'none'\"/>")
                 .doesNotContain("<script", "<img", "javascript:", "url(http", "url(\"", "@import");
     }
 }

@@ -20,8 +20,17 @@ record Run(int exitCode, String out, String err) {
     static final Path DEMO = Path.of("src/demo/demo-fleet.json");
     static final Path TARE_MISSING = Path.of("src/demo/tare-missing.json");
 
-    /** In this Java virtual machine. */
+    /** In this Java virtual machine, without PDF files, which take longer than all else. */
     static Run of(String... arguments) {
+        return as(Stream.concat(Stream.of(arguments), Stream.of("--no-pdf")).toArray(String[]::new));
+    }
+
+    /** With PDF files. */
+    static Run withPdf(Path input, Path output, String mode) {
+        return as("--input", input.toString(), "--output", output.toString(), "--mode", mode);
+    }
+
+    private static Run as(String... arguments) {
         StringWriter out = new StringWriter();
         StringWriter err = new StringWriter();
         int exitCode = FleetDayCommand.run(new PrintWriter(out), new PrintWriter(err), arguments);
