@@ -341,7 +341,9 @@ class CalibrationTest {
     void whatIsOnlyWorthANoteDoesNotDoubtIt() {
         Calibration calibration = Calibration.from(goodAugerCatches());
 
-        assertThat(calibration.findings()).isNotEmpty().noneMatch(finding -> finding.code().doubtsData());
+        assertThat(calibration.findings())
+                .isNotEmpty()
+                .noneMatch(finding -> finding.code().doubtsData());
         assertThat(calibration.isDoubted()).isFalse();
     }
 }

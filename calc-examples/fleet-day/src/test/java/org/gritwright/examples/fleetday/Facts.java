@@ -158,7 +158,7 @@ final class Facts {
         sheet.put("delivered rate", verification.deliveredRate());
         sheet.put("verdict", verification.verdict());
         judgement(sheet.part("judgement"), verification.judgement(), 1);
-        judged.filter(series -> series.last() == verification)
+        judged.filter(series -> series.last().equals(verification))
                 .filter(series -> series.verifications().size() > 1)
                 .ifPresent(series -> judgement(
                         sheet.part("together"),
