@@ -5,6 +5,7 @@ module org.gritwright.core {
     requires static com.fasterxml.jackson.core;
     requires org.apache.commons.statistics.distribution;
 
+    exports org.gritwright.core.blend;
     exports org.gritwright.core.calibration;
     exports org.gritwright.core.conformance;
     exports org.gritwright.core.curve;
@@ -14,6 +15,7 @@ module org.gritwright.core {
     exports org.gritwright.core.fleet.day;
     exports org.gritwright.core.fleet.plan;
     exports org.gritwright.core.judgement;
+    exports org.gritwright.core.lateral;
     exports org.gritwright.core.metering;
     exports org.gritwright.core.observation;
     exports org.gritwright.core.planning;

@@ -35,12 +35,14 @@ import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Mass;
 import org.gritwright.core.calibration.CalibrationFactor;
 import org.gritwright.core.calibration.CalibrationInForce;
+import org.gritwright.core.lateral.SpreadPattern;
 import org.gritwright.core.metering.Belt;
 import org.gritwright.core.metering.Conveyor;
 import org.gritwright.core.metering.Gate;
 import org.gritwright.core.metering.Metering;
 import org.gritwright.core.metering.RoundGate;
 import org.gritwright.core.observation.CalibrationPoint;
+import org.gritwright.core.observation.Moisture;
 import org.gritwright.core.spi.ConveyorType;
 import org.gritwright.core.spi.FillLimits;
 import org.gritwright.core.spi.GateType;
@@ -93,6 +95,13 @@ class NullsTest {
                         Map.entry(
                                 CalibrationFactor.class, Samples.augerInForce(2).factor()),
                         Map.entry(FillLimits.class, FillLimits.COMMON),
+                        Map.entry(SpreadPattern.class, Samples.PATTERN),
+                        Map.entry(
+                                Moisture.class,
+                                new Moisture(
+                                        Amounts.of(4, SpreadingUnits.PERCENT),
+                                        Amounts.of(1, SpreadingUnits.PERCENT),
+                                        Moisture.Basis.WET_MASS)),
                         Map.entry(TypeId.class, TypeId.of("belt", 1)),
                         Map.entry(Record.class, FillLimits.COMMON),
                         Map.entry(BiConsumer.class, (BiConsumer<Object, Object>) (at, why) -> {}))

@@ -56,6 +56,7 @@ class PublicApiTest {
                         .map(name -> name.replaceAll("\\.[A-Z].*", ""))
                         .distinct())
                 .containsExactlyInAnyOrder(
+                        "org.gritwright.core.blend",
                         "org.gritwright.core.calibration",
                         "org.gritwright.core.conformance",
                         "org.gritwright.core.curve",
@@ -65,6 +66,7 @@ class PublicApiTest {
                         "org.gritwright.core.fleet.day",
                         "org.gritwright.core.fleet.plan",
                         "org.gritwright.core.judgement",
+                        "org.gritwright.core.lateral",
                         "org.gritwright.core.metering",
                         "org.gritwright.core.observation",
                         "org.gritwright.core.planning",

@@ -77,6 +77,19 @@ record PublishedCheck(
                 "NIST Handbook 44, section 2.20, table 6, classes III L and IIII; from memory"),
         R76("OIML R 76", "OIML R 76-1, 3.5.1, as in the UK's SI 1995/1907, schedule 2; in service twice as much"),
         TABLES("tables, from memory", "the usual tables of quantiles, to the digits they print; from memory"),
+        CATCH_CANS(
+                "NC State catch cans",
+                "G. Grabow (North Carolina State University), spreval 2022, vignette \"lateral-move systems\": rates in a row of"
+                        + " catch cans across an irrigation lateral, and of two laterals together"),
+        BULLETIN_817(
+                "Ohio State Bulletin 817",
+                "Ohio State University Extension, Bulletin 817, on rotary spreaders, Fig. 20"),
+        IOWA_TARP(
+                "Iowa State tarp",
+                "J. Lorimor, Iowa State University Extension, fall 2001: calibrating solid manure spreaders by a tarp"),
+        PEARSON(
+                "Montana State Pearson squares",
+                "Montana State University Extension, animal and range sciences, Pearson squares"),
         UNITS(
                 "derived: units",
                 "computed from the exact definitions of the units (NIST Special Publication 811, 2008, Appendix B; NIST"

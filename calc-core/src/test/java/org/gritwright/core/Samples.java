@@ -25,6 +25,8 @@ import org.gritwright.core.calibration.CalibrationInForce;
 import org.gritwright.core.finding.Argument;
 import org.gritwright.core.finding.Finding;
 import org.gritwright.core.finding.FindingCode;
+import org.gritwright.core.lateral.Pan;
+import org.gritwright.core.lateral.SpreadPattern;
 import org.gritwright.core.metering.Auger;
 import org.gritwright.core.metering.Conveyor;
 import org.gritwright.core.metering.DragChain;
@@ -71,6 +73,12 @@ public final class Samples {
 
     /** Salt by the auger, which has nothing to set. */
     public static final CalibrationPoint AUGER_POINT = CalibrationPoint.of(SALT, AUGER, Setting.none());
+
+    /** Three pans of a square foot beside each other, the middle one before the truck. */
+    public static final SpreadPattern PATTERN = SpreadPattern.of(List.of(
+            Pan.of(inches(-12), inches(12), inches(12), pounds(1)),
+            Pan.of(inches(0), inches(12), inches(12), pounds(2)),
+            Pan.of(inches(12), inches(12), inches(12), pounds(1))));
 
     private Samples() {}
 

@@ -29,6 +29,17 @@ public enum FindingCode {
     /** The caught mass is only a few of the scale's divisions. */
     CAUGHT_MASS_SMALL(NOTE),
 
+    /** A row of pans across the road doesn't cover the lane. */
+    PANS_SHORT_OF_LANE(WARNING),
+    /** The outermost pan of a row caught much: the pattern is wider than the row. */
+    PATTERN_BEYOND_PANS(WARNING),
+    /** One pan of a row caught other than its neighbors. */
+    PAN_STANDS_OUT(WARNING),
+    /** Few pans lie within the treated width. */
+    FEW_PANS(NOTE),
+    /** The pans account for much less or more than was asked of the truck. */
+    PAN_RECOVERY_OFF(WARNING),
+
     /** The apparent fill is unusual for this type of conveyor. */
     FILL_IMPLAUSIBLE(WARNING, Slot.SLIPS),
     /** The apparent fill can't be: an input is wrong. */
