@@ -2,6 +2,7 @@ package org.gritwright.core.blend;
 
 import java.util.HashSet;
 import java.util.List;
+import java.util.Objects;
 import java.util.Set;
 import java.util.function.ToDoubleFunction;
 import javax.measure.Quantity;
@@ -45,7 +46,7 @@ public record Blend(List<BlendPart> parts) {
      * @throws InvalidInputException as for the full form
      */
     public static Blend of(BlendPart... parts) {
-        return new Blend(List.of(parts));
+        return new Blend(List.of(Objects.requireNonNull(parts, "parts")));
     }
 
     private double sum(ToDoubleFunction<BlendPart> kilograms) {

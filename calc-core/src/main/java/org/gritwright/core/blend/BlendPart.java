@@ -1,5 +1,6 @@
 package org.gritwright.core.blend;
 
+import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.Unit;
 import javax.measure.quantity.Mass;
@@ -50,6 +51,9 @@ public record BlendPart(BlendComponent component, Measured<Mass> mass) {
      */
     public static BlendPart byVolume(
             BlendComponent component, Measured<Volume> volume, Measured<BulkDensity> looseBulkDensity) {
+        Objects.requireNonNull(component, "component");
+        Objects.requireNonNull(volume, "volume");
+        Objects.requireNonNull(looseBulkDensity, "looseBulkDensity");
         Require.positive("volume of " + component.name(), Volume.class, volume.value());
         Require.positive("loose bulk density of " + component.name(), BulkDensity.class, looseBulkDensity.value());
         double kilograms =
