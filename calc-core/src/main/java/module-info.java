@@ -20,6 +20,7 @@ module org.gritwright.core {
     exports org.gritwright.core.observation;
     exports org.gritwright.core.planning;
     exports org.gritwright.core.plausibility;
+    exports org.gritwright.core.range;
     exports org.gritwright.core.record;
     exports org.gritwright.core.roadspeed;
     exports org.gritwright.core.spi;

@@ -49,6 +49,7 @@ class ArchitectureTest {
             "curve",
             "judgement",
             "roadspeed",
+            "range",
             "verification",
             "planning",
             "fleet.day",

@@ -43,6 +43,9 @@ import org.gritwright.core.metering.Metering;
 import org.gritwright.core.metering.RoundGate;
 import org.gritwright.core.observation.CalibrationPoint;
 import org.gritwright.core.observation.Moisture;
+import org.gritwright.core.range.CommandScale;
+import org.gritwright.core.range.DriveConditions;
+import org.gritwright.core.range.DriveMeasurement;
 import org.gritwright.core.spi.ConveyorType;
 import org.gritwright.core.spi.FillLimits;
 import org.gritwright.core.spi.GateType;
@@ -102,6 +105,13 @@ class NullsTest {
                                         Amounts.of(4, SpreadingUnits.PERCENT),
                                         Amounts.of(1, SpreadingUnits.PERCENT),
                                         Moisture.Basis.WET_MASS)),
+                        Map.entry(
+                                DriveMeasurement.class,
+                                new DriveMeasurement(
+                                        CommandScale.percent(1),
+                                        Amounts.of(0.1, SpreadingUnits.REVOLUTION_PER_MINUTE),
+                                        DriveConditions.NOT_SAID,
+                                        List.of())),
                         Map.entry(TypeId.class, TypeId.of("belt", 1)),
                         Map.entry(Record.class, FillLimits.COMMON),
                         Map.entry(BiConsumer.class, (BiConsumer<Object, Object>) (at, why) -> {}))

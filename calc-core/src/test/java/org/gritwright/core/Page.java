@@ -27,6 +27,7 @@ public record Page(String path) {
     public static final Page FINDINGS = new Page("calc-core/FINDINGS.md");
     public static final Page LATERAL = new Page("calc-core/LATERAL.md");
     public static final Page PLANNING = new Page("calc-core/PLANNING.md");
+    public static final Page RANGE = new Page("calc-core/RANGE.md");
     public static final Page SIMULATION = new Page("calc-core/SIMULATION.md");
     public static final Page UNCERTAINTY = new Page("calc-core/UNCERTAINTY.md");
 

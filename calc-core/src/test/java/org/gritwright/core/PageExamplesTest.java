@@ -46,7 +46,8 @@ class PageExamplesTest {
                 new Program(Page.UNITS, "Rate"),
                 new Program(Page.CURVES, "Openings"),
                 new Program(Page.LATERAL, "Pans"),
-                new Program(Page.PLANNING, "Plan"));
+                new Program(Page.PLANNING, "Plan"),
+                new Program(Page.RANGE, "Valve"));
     }
 
     /** The libraries, wherever the run has put them. */

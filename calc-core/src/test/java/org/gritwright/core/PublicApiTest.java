@@ -71,6 +71,7 @@ class PublicApiTest {
                         "org.gritwright.core.observation",
                         "org.gritwright.core.planning",
                         "org.gritwright.core.plausibility",
+                        "org.gritwright.core.range",
                         "org.gritwright.core.record",
                         "org.gritwright.core.roadspeed",
                         "org.gritwright.core.spi",

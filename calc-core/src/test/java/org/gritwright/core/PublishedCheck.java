@@ -57,6 +57,16 @@ record PublishedCheck(
                 "Massart and others",
                 "D. L. Massart and others, Handbook of Chemometrics and Qualimetrics, part A, 1997, chapter 8,"
                         + " examples 1 and 7"),
+        BUSING(
+                "Busing",
+                "F. M. T. A. Busing, Monotone regression: a simple and fast O(n) PAVA implementation, Journal of"
+                        + " Statistical Software 102, 2022, an example of the paper and one computed by its program;"
+                        + " second-hand, title and year from memory"),
+        FRITSCH_CARLSON(
+                "Fritsch and Carlson, RPN 14",
+                "data RPN 14 of F. N. Fritsch and R. E. Carlson, Monotone piecewise cubic interpolation, SIAM Journal"
+                        + " on Numerical Analysis 17, 1980, 238–246 (title and pages from memory); the values between them, by"
+                        + " the variant of Fritsch and Butland, as the manual of the NAG Library prints them; second-hand"),
         GRUBBS("NIST e-Handbook, Grubbs", "NIST/SEMATECH e-Handbook of Statistical Methods, 1.3.5.17.1"),
         GUM_T("GUM Table G.2", "JCGM 100:2008, Guide to the expression of uncertainty in measurement, Table G.2"),
         GUM_H2("GUM H.2", "JCGM 100:2008, Guide to the expression of uncertainty in measurement, example H.2"),

@@ -83,6 +83,7 @@ final class PublishedChecks {
         checks.lines();
         checks.rows.addAll(MetrologyChecks.all());
         checks.rows.addAll(UncertaintyChecks.all());
+        checks.rows.addAll(RangeChecks.all());
         checks.rows.addAll(SpreadChecks.all());
         return Collections.unmodifiableList(checks.rows);
     }

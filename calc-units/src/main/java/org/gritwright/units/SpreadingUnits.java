@@ -6,6 +6,7 @@ import javax.measure.Unit;
 import javax.measure.UnitConverter;
 import javax.measure.quantity.Area;
 import javax.measure.quantity.Dimensionless;
+import javax.measure.quantity.ElectricCurrent;
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Mass;
 import javax.measure.quantity.Speed;
@@ -204,6 +205,11 @@ public final class SpreadingUnits {
 
     /** Per cent. */
     public static final Unit<Dimensionless> PERCENT = Units.PERCENT;
+
+    // Electric current
+
+    /** Milliampere, in which the current through a valve's coil is given. */
+    public static final Unit<ElectricCurrent> MILLIAMPERE = Units.AMPERE.prefix(MetricPrefix.MILLI);
 
     // Temperature
 

@@ -179,7 +179,30 @@ public enum FindingCode {
             WARNING,
             Slot.date("calibrated"),
             Slot.term("change", Term.HYDRAULIC, Term.SENSOR, Term.TIRE, Term.MATERIAL),
-            Slot.date("changed"));
+            Slot.date("changed")),
+
+    /** The shaft turned at few commands in a direction. */
+    DRIVE_POINTS_FEW(NOTE, Slot.DIRECTION),
+    /** Commands are left to try between the last at rest and the first at which the shaft turned. */
+    DRIVE_THRESHOLD_OPEN(NOTE, Slot.DIRECTION),
+    /** The shaft turned slower at a higher command, by more than readings scatter. */
+    DRIVE_REVERSAL(WARNING, Slot.DIRECTION),
+    /** The shaft doesn't turn steadily at a command. */
+    DRIVE_JERKY(WARNING, Slot.DIRECTION),
+    /** The drive was measured in one direction only. */
+    DRIVE_ONE_DIRECTION(NOTE, Slot.DIRECTION),
+    /** No command was measured twice, so nothing is known of how speeds scatter. */
+    DRIVE_NOT_REPEATED(NOTE),
+    /** The speed at one command moves with the temperature of the oil. */
+    DRIVE_OIL_DRIFT(WARNING),
+    /** The drive was not measured as it works. */
+    DRIVE_NOT_AS_AT_WORK(WARNING, Slot.WORK),
+    /** Nobody says whether the drive was measured as it works. */
+    DRIVE_CONDITIONS_NOT_SAID(NOTE, Slot.WORK),
+    /** The drive holds a narrower range of speeds than when it was last measured. */
+    DRIVE_RANGE_NARROWER(WARNING),
+    /** The measured range of speeds is another one than that which somebody states. */
+    DRIVE_RANGE_DISAGREES(WARNING, Slot.term("source", Term.BY_EYE, Term.FROM_MAKER));
 
     private final Severity severity;
     private final String template;

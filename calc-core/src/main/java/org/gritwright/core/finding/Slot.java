@@ -45,6 +45,13 @@ public record Slot(String name, Argument.Kind kind, boolean isList, List<Term> t
             true,
             List.of(Term.SCATTER, Term.COUNT, Term.RUN_TIME, Term.SCALE_ACCURACY));
 
+    static final Slot DIRECTION = term("direction", Term.RISING, Term.FALLING);
+    static final Slot WORK = new Slot(
+            "missing",
+            Argument.Kind.TERM,
+            true,
+            List.of(Term.LOAD, Term.LOWEST_ENGINE_SPEED, Term.SPINNER, Term.PREWET, Term.PLOW));
+
     static Slot number(String name) {
         return new Slot(name, Argument.Kind.NUMBER, false, List.of());
     }

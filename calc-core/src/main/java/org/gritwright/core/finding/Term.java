@@ -85,7 +85,28 @@ public enum Term implements Argument {
     /** How a count may have been written down wrongly: without one of its digits. */
     DIGIT_DROPPED("a dropped digit"),
     /** How a count may be wrong, where no slip of a digit explains it. */
-    WRONG_READING("a wrong reading or another course");
+    WRONG_READING("a wrong reading or another course"),
+
+    /** From which side commands were reached: from below. */
+    RISING("rising"),
+    /** From which side commands were reached: from above. */
+    FALLING("falling"),
+
+    /** At work: the material on the conveyor. */
+    LOAD("the load on the conveyor"),
+    /** At work: the engine at the lowest speed it works at. */
+    LOWEST_ENGINE_SPEED("the engine at its lowest working speed"),
+    /** At work: the spinner. */
+    SPINNER("the spinner"),
+    /** At work: the prewet pump. */
+    PREWET("the prewet pump"),
+    /** At work: the plow. */
+    PLOW("the plow"),
+
+    /** Where a working range comes from: a person's eye. */
+    BY_EYE("by eye"),
+    /** Where a working range comes from: the maker. */
+    FROM_MAKER("by the maker");
 
     /** Where the name goes of what a term is about. */
     static final String SUBJECT = "{of}";

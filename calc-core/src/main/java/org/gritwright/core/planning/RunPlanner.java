@@ -5,6 +5,7 @@ import javax.measure.Quantity;
 import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Speed;
 import javax.measure.quantity.Time;
+import org.gritwright.core.range.WorkingRange;
 import org.gritwright.units.Amounts;
 import org.gritwright.units.SpreadingUnits;
 import org.gritwright.units.check.Comparison;

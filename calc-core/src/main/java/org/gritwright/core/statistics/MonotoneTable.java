@@ -1,7 +1,6 @@
 package org.gritwright.core.statistics;
 
 import java.io.Serializable;
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.OptionalDouble;
@@ -11,8 +10,7 @@ import org.gritwright.units.check.Require;
 
 /**
  * A table that never falls, through the means of observations of {@link Scatter#RELATIVE relative} scatter: the least-squares
- * fit among those that never fall (isotonic regression by pooling adjacent rows; Barlow, Bartholomew, Bremner and Brunk,
- * Statistical Inference under Order Restrictions; cited from memory), with straight lines between the rows.
+ * fit among those that never fall (isotonic regression, as by {@link MonotoneRegression}), with straight lines between the rows.
  *
  * <p>The uncertainty of a row comes from the scatter of all repeats together, s / √W with W the weight of the row's
  * observations; between rows it is interpolated as the value is. It doesn't cover how the true curve bends between rows.
@@ -35,7 +33,7 @@ public final class MonotoneTable implements Serializable {
     private MonotoneTable(Observations data) {
         Observations.Group[] groups = data.groups();
         this.x = Arrays.stream(groups).mapToDouble(Observations.Group::x).toArray();
-        List<Block> pooled = pooled(groups);
+        List<PooledBlock> pooled = PooledBlock.pool(groups);
         this.values = new double[x.length];
         this.blocks = new int[x.length];
         int row = 0;
@@ -79,24 +77,6 @@ public final class MonotoneTable implements Serializable {
      */
     public static MonotoneTable fit(double[] x, double[] y, double[] weights) {
         return new MonotoneTable(new Observations(Scatter.RELATIVE, x, y, weights));
-    }
-
-    private record Block(double weight, double mean, int rows) {}
-
-    /** Adjacent rows that fall are pooled into a block at their weighted mean until nothing falls. */
-    private static List<Block> pooled(Observations.Group[] groups) {
-        List<Block> blocks = new ArrayList<>();
-        for (Observations.Group group : groups) {
-            Block block = new Block(group.weight(), group.mean(), 1);
-            while (!blocks.isEmpty() && blocks.get(blocks.size() - 1).mean() > block.mean()) {
-                Block before = blocks.remove(blocks.size() - 1);
-                double weight = before.weight() + block.weight();
-                double mean = (before.weight() * before.mean() + block.weight() * block.mean()) / weight;
-                block = new Block(weight, mean, before.rows() + block.rows());
-            }
-            blocks.add(block);
-        }
-        return blocks;
     }
 
     /**

@@ -89,7 +89,18 @@ class FindingCodeTest {
             "road-speed-not-checked",
             "road-speed-before-change",
             "calibration-before-season",
-            "calibration-before-change");
+            "calibration-before-change",
+            "drive-points-few",
+            "drive-threshold-open",
+            "drive-reversal",
+            "drive-jerky",
+            "drive-one-direction",
+            "drive-not-repeated",
+            "drive-oil-drift",
+            "drive-not-as-at-work",
+            "drive-conditions-not-said",
+            "drive-range-narrower",
+            "drive-range-disagrees");
 
     @Test
     void idsAreStable() {

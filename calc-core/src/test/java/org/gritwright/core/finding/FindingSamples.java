@@ -33,7 +33,8 @@ public final class FindingSamples {
             case DATE -> Argument.date(DAY);
             case TIME -> Argument.time(NOON);
             case NAME -> Argument.name("hanging 4");
-            case TERM -> slot.terms().get(0);
+            case TERM ->
+                slot.isList() ? Argument.several(slot.terms()) : slot.terms().get(0);
             case UNKNOWN ->
                 Argument.several(
                         List.of(Argument.Unknown.of(Term.COUNT), Argument.Unknown.accuracyOfScale("hanging 4")));

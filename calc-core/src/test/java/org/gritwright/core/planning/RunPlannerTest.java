@@ -16,6 +16,7 @@ import static org.gritwright.core.planning.Setups.setup;
 import java.util.Optional;
 import javax.measure.Quantity;
 import javax.measure.quantity.Speed;
+import org.gritwright.core.range.WorkingRange;
 import org.gritwright.core.weighing.AccuracyClass;
 import org.gritwright.core.weighing.Scale;
 import org.gritwright.core.weighing.ScaleAccuracy;

@@ -11,7 +11,7 @@ import javax.measure.quantity.Time;
 import org.gritwright.core.planning.CatchPlanner;
 import org.gritwright.core.planning.FirstOrderStart;
 import org.gritwright.core.planning.PlannedCount;
-import org.gritwright.core.planning.WorkingRange;
+import org.gritwright.core.range.WorkingRange;
 import org.gritwright.units.Amounts;
 import org.gritwright.units.InvalidInputException;
 import org.gritwright.units.SpreadingUnits;

@@ -1,5 +1,6 @@
-package org.gritwright.core.planning;
+package org.gritwright.core.range;
 
+import java.io.Serializable;
 import javax.measure.Quantity;
 import org.gritwright.units.Amounts;
 import org.gritwright.units.check.Comparison;
@@ -12,7 +13,8 @@ import org.gritwright.units.quantity.RotationalSpeed;
  * @param lowest the lowest steady speed of the sensed or watched shaft, 0 or more
  * @param highest the highest, greater than zero and not below the lowest
  */
-public record WorkingRange(Quantity<RotationalSpeed> lowest, Quantity<RotationalSpeed> highest) {
+public record WorkingRange(Quantity<RotationalSpeed> lowest, Quantity<RotationalSpeed> highest)
+        implements Serializable {
     /**
      * Checks the values.
      *
