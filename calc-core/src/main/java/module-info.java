@@ -10,6 +10,7 @@ module org.gritwright.core {
     exports org.gritwright.core.conformance;
     exports org.gritwright.core.curve;
     exports org.gritwright.core.document;
+    exports org.gritwright.core.envelope;
     exports org.gritwright.core.finding;
     exports org.gritwright.core.fleet.assessment;
     exports org.gritwright.core.fleet.day;

@@ -50,6 +50,7 @@ class ArchitectureTest {
             "judgement",
             "roadspeed",
             "range",
+            "envelope",
             "verification",
             "planning",
             "fleet.day",

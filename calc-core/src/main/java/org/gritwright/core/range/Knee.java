@@ -67,7 +67,6 @@ record Knee(int below, int first, double end) {
         return end >= rows.get(rows.size() - 1).x()
                 ? Optional.empty()
                 : Optional.of(new CommandInterval(
-                        below < 0 ? threshold.from() : scale.at(rows.get(below).x()),
-                        scale.at(end)));
+                        below < 0 ? threshold.from() : scale.at(rows.get(below).x()), scale.at(end)));
     }
 }

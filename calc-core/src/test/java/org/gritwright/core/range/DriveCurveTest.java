@@ -167,9 +167,11 @@ class DriveCurveTest {
     /** 0.1 rev/min a percent, read to 0.1 rev/min: the last steps are within the reading, and yet it rises. */
     @Test
     void aSlowRiseInSmallStepsIsNoKnee() {
-        assertThat(curve(rising(0, 0, 1, 20.1, 50, 25, 97, 29.7, 98, 29.8, 99, 29.9, 100, 30)).saturation())
+        assertThat(curve(rising(0, 0, 1, 20.1, 50, 25, 97, 29.7, 98, 29.8, 99, 29.9, 100, 30))
+                        .saturation())
                 .isEmpty();
-        assertThat(curve(rising(0, 0, 1, 20.1, 50, 25, 97, 29.7, 98, 29.7, 99, 29.7, 100, 29.7)).saturation())
+        assertThat(curve(rising(0, 0, 1, 20.1, 50, 25, 97, 29.7, 98, 29.7, 99, 29.7, 100, 29.7))
+                        .saturation())
                 .isPresent();
     }
 

@@ -1,0 +1,26 @@
+package org.gritwright.core.envelope;
+
+/** Why a spreader can't put down more, or less. */
+public enum Limit {
+    /** The shaft can't turn any slower and still turn steadily. */
+    SLOWEST_STEADY_SHAFT("the shaft can't turn more slowly and stay steady"),
+    /** The valve is fully open, or the pump gives no more. */
+    FASTEST_SHAFT("the drive turns the shaft no faster"),
+    /** Grains fall no faster through this opening. */
+    GRAIN_FLOW("the grains run no faster through the gate");
+
+    private final String words;
+
+    Limit(String words) {
+        this.words = words;
+    }
+
+    /**
+     * The limit in English.
+     *
+     * @return a clause, for example "the drive turns the shaft no faster"
+     */
+    public String words() {
+        return words;
+    }
+}
