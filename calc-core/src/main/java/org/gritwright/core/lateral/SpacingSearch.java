@@ -15,7 +15,7 @@ record SpacingSearch(Profile first, Driving driving, double limit) {
     OptionalDouble widest(double narrowest) {
         double touching = 2 * Math.max(Math.abs(first.left()), Math.abs(first.right()));
         double step = (touching - narrowest) / STEPS;
-        for (int i = 0; i <= STEPS && step > 0; i++) {
+        for (int i = 0; i <= STEPS && step >= 0; i++) {
             double spacing = touching - i * step;
             if (isEven(spacing)) {
                 return OptionalDouble.of(i == 0 ? spacing : edge(spacing, spacing + step));

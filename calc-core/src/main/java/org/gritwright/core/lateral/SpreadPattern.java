@@ -65,7 +65,7 @@ public record SpreadPattern(List<Pan> pans, int passes) {
     private static void requireBeside(Pan pan, Pan next) {
         double between = next.meters() - pan.meters();
         double halves = pan.halfWidth() + next.halfWidth();
-        if (!(between > 0) || Comparison.isAbove(halves, between)) {
+        if (Comparison.isAbove(halves, between)) {
             throw new InvalidInputException(
                     "pan at " + Amounts.format(next.position()),
                     "beside the pan at " + Amounts.format(pan.position()),

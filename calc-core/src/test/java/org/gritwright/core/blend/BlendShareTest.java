@@ -81,12 +81,12 @@ class BlendShareTest {
 
     @Test
     void whatWashesOutIsTheChemical() {
-        // 1 kg with 4 % water: 0.96 kg dry, of which 0.8 kg stays.
-        DissolvedSample sample = new DissolvedSample(kilograms(1), kilograms(0.8), wet(4, 0.5), kilograms(0.001));
+        // 2 kg with 4 % water: 1.92 kg dry, of which 1.6 kg stays.
+        DissolvedSample sample = new DissolvedSample(kilograms(2), kilograms(1.6), wet(4, 0.5), kilograms(0.001));
         Measured<?> share = sample.chemicalShare().share();
 
         assertThat(number(share)).isCloseTo(16, TINY);
-        double rounding = 0.001 / Math.sqrt(12);
+        double rounding = 0.001 / 2 / Math.sqrt(12);
         double moisture = 0.005 / Math.sqrt(3);
         assertThat(uncertainty(share))
                 .isCloseTo(100 * Math.sqrt(moisture * moisture + rounding * rounding * (1 + 0.8 * 0.8)), TINY);

@@ -2,6 +2,7 @@ package org.gritwright.core.blend;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
+import static org.gritwright.core.Samples.assertNamesWhatIsMissing;
 import static org.gritwright.core.Samples.assertRefused;
 import static org.gritwright.core.blend.BlendSamples.DRY_SALT;
 import static org.gritwright.core.blend.BlendSamples.DRY_SAND;
@@ -216,5 +217,16 @@ class BlendTest {
 
         assertThat(number(sand.chemicalMass())).isZero();
         assertRefused("share of dry chemical must be greater than 0: 0 %", sand::chemicalShare);
+    }
+
+    @Test
+    void whatIsMissingIsNamed() throws ReflectiveOperationException {
+        Blend blend = blend(DRY_SAND, 4, SALT, 1);
+        assertNamesWhatIsMissing(SALT);
+        assertNamesWhatIsMissing(blend.parts().get(0));
+        assertNamesWhatIsMissing(blend);
+        assertNamesWhatIsMissing(blend.chemicalShare());
+        assertNamesWhatIsMissing(new DissolvedSample(kilograms(2), kilograms(1), wet(5, 0), kilograms(0.1)));
+        assertNamesWhatIsMissing(new MixingSquare(percent(90, 0), percent(0, 0), percent(20, 0)));
     }
 }

@@ -1,13 +1,18 @@
 package org.gritwright.core.lateral;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 import static org.gritwright.core.Samples.codes;
 import static org.gritwright.core.Samples.numbers;
 import static org.gritwright.core.Samples.only;
 import static org.gritwright.core.lateral.LateralSamples.number;
+import static org.gritwright.core.lateral.LateralSamples.pan;
+import static org.gritwright.core.lateral.LateralSamples.row;
 import static org.gritwright.core.lateral.LateralSamples.strip;
 import static org.gritwright.core.lateral.LateralSamples.touching;
 
+import java.util.ArrayList;
+import java.util.List;
 import org.gritwright.core.finding.Finding;
 import org.gritwright.core.finding.FindingCode;
 import org.junit.jupiter.api.Test;
@@ -108,5 +113,30 @@ class LateralFindingsTest {
                         "Only 7 pans lie within the treated width of 3 m, fewer than 8: width and evenness are rough.");
         assertThat(touching(0, 2, 5, 10, 10, 10, 10, 10, 10, 5, 2, 0).findings(LANE))
                 .isEmpty();
+    }
+
+    @Test
+    void ofTwoThatAreEquallyFarOffTheLeftOneIsNamed() {
+        Finding out = only(
+                FindingCode.PAN_STANDS_OUT,
+                touching(1, 9, 1, 1, 1, 1, 1, 1, 1, 9, 1).findings(LANE));
+        Finding wide = only(
+                FindingCode.PATTERN_BEYOND_PANS,
+                touching(9, 9, 9, 9, 9, 9, 9, 9).findings(LANE));
+
+        assertThat(number(numbers(out).get("position"))).isEqualTo(-2);
+        assertThat(number(numbers(wide).get("position"))).isEqualTo(-1.75);
+    }
+
+    @Test
+    void neighborsCountByTheirDistance() {
+        // From 10 at 3 m to 2 at 5 m: 8 at 3.5 m, where 1 was caught.
+        List<Pan> pans = new ArrayList<>(row(-4, 1, 10, 10, 10, 10, 10, 10, 10, 10));
+        pans.add(pan(3.5, 1));
+        pans.add(pan(5, 2));
+        Finding out = only(FindingCode.PAN_STANDS_OUT, SpreadPattern.of(pans).findings(LANE));
+
+        assertThat(number(numbers(out).get("position"))).isEqualTo(3.5);
+        assertThat(number(numbers(out).get("neighbors"))).isCloseTo(32, within(1e-9));
     }
 }

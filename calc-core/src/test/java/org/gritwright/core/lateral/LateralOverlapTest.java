@@ -179,4 +179,22 @@ class LateralOverlapTest {
                 "mass between the center lines must be greater than 0: none at a spacing of 0.1 m",
                 () -> left.overlap(meters(0.1), Driving.SAME_DIRECTION).variation());
     }
+
+    @Test
+    void theOuterEdgesBelongToThePattern() {
+        Overlap overlap = SKEWED.overlap(meters(1), Driving.SAME_DIRECTION);
+
+        assertThat(ratesAt(overlap, -1, 2)).containsExactly(4.0, 16.0);
+    }
+
+    @Test
+    void theNarrowestSpacingIsLookedAtToo() {
+        // Level at a meter, and nowhere beyond.
+        assertThat(number(SKEWED.widestSpacing(Driving.RETURN_ON_RIGHT, percent(1e-4), meters(1))
+                        .orElseThrow()))
+                .isCloseTo(1, within(1e-5));
+        // The narrowest may be where the passes just touch.
+        assertThat(touching(1, 1, 1).widestSpacing(Driving.SAME_DIRECTION, percent(1), meters(1.5)))
+                .contains(meters(1.5));
+    }
 }

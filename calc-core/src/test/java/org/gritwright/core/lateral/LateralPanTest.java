@@ -3,6 +3,7 @@ package org.gritwright.core.lateral;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 import static org.gritwright.core.Samples.SCALE;
+import static org.gritwright.core.Samples.assertNamesWhatIsMissing;
 import static org.gritwright.core.Samples.assertRefused;
 import static org.gritwright.core.Samples.inches;
 import static org.gritwright.core.Samples.pounds;
@@ -128,5 +129,19 @@ class LateralPanTest {
     void aLaneLiesEvenlyAboutTheTruck() {
         assertThat(RoadStrip.lane(meters(3.5))).isEqualTo(strip(-1.75, 1.75));
         assertRefused("lane width must be greater than 0: 0 m", () -> RoadStrip.lane(meters(0)));
+    }
+
+    @Test
+    void whatIsMissingIsNamed() throws ReflectiveOperationException {
+        SpreadPattern pattern = SpreadPattern.of(row(0, 1, 1, 2, 1));
+        assertNamesWhatIsMissing(pan(1, 2));
+        assertNamesWhatIsMissing(strip(0, 1));
+        assertNamesWhatIsMissing(pattern);
+        assertNamesWhatIsMissing(pattern.shares(strip(0, 1)));
+        assertNamesWhatIsMissing(pattern.recovery(Amounts.of(1, SpreadingUnits.KILOGRAM_PER_KILOMETER)));
+        assertNamesWhatIsMissing(pattern.overlap(meters(1), Driving.SAME_DIRECTION));
+        SpinnerSetting setting = new SpinnerSetting("slow", pattern);
+        assertNamesWhatIsMissing(setting);
+        assertNamesWhatIsMissing(new SpinnerTrial(List.of(setting)));
     }
 }

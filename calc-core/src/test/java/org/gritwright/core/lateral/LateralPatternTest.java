@@ -244,4 +244,11 @@ class LateralPatternTest {
         assertThat(mixed.massPerDistance().value().getUnit()).isEqualTo(SpreadingUnits.POUND_PER_MILE);
         assertThat(mixed.treated().left().getUnit()).isEqualTo(SpreadingUnits.INCH);
     }
+
+    @Test
+    void aPanWithExactlyHalfOfTheMiddlesRateIsTreated() {
+        assertThat(touching(2, 4, 4, 4, 2).treated()).isEqualTo(strip(-1.25, 1.25));
+        // The outermost of those on the level, not the last.
+        assertThat(touching(0, 2, 2, 4, 4, 4, 2, 2, 0).treated()).isEqualTo(strip(-1.5, 1.5));
+    }
 }
