@@ -61,6 +61,7 @@ class PublicApiTest {
                         "org.gritwright.core.conformance",
                         "org.gritwright.core.curve",
                         "org.gritwright.core.document",
+                        "org.gritwright.core.envelope",
                         "org.gritwright.core.finding",
                         "org.gritwright.core.fleet.assessment",
                         "org.gritwright.core.fleet.day",
