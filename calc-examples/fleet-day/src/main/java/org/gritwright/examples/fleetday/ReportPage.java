@@ -72,6 +72,7 @@ final class ReportPage {
         // The engine escapes every value for HTML unless the template says otherwise.
         PebbleEngine engine = new PebbleEngine.Builder()
                 .loader(templates)
+                .extension(new MinusSign())
                 .strictVariables(true)
                 .defaultLocale(Locale.ROOT)
                 .build();

@@ -258,4 +258,11 @@ class ReportPageTest {
                         + " 'unsafe-inline'; base-uri 'none'; form-action 'none'\"/>")
                 .doesNotContain("<script", "<img", "javascript:", "url(http", "url(\"", "@import");
     }
+
+    @Test
+    void negativeNumbersHaveAMinusSignInSentencesToo() {
+        assertThat(page)
+                .contains("The calibration error of −5.728 % is outside the tolerance")
+                .doesNotContainPattern("error of -[0-9]");
+    }
 }
