@@ -105,12 +105,10 @@ final class Branch {
         return row.size() > 1 ? OptionalDouble.of(Math.sqrt(row.squares() / (row.size() - 1))) : OptionalDouble.empty();
     }
 
-    /** Whether the command at which the shaft starts or stops is known to one step. */
-    boolean isThresholdFound(CommandScale scale) {
-        if (turning.isEmpty()) {
-            return false;
-        }
-        return rest.map(resting -> !scale.isMoreThanAStep(resting, turning.get()))
-                .orElse(turning.get().equals(scale.lowest()));
+    /** Whether commands are left to try between the last at rest, or the lowest, and the first that turns. */
+    boolean isThresholdOpen(CommandScale scale) {
+        return turning.filter(first ->
+                        rest.map(last -> scale.isMoreThanAStep(last, first)).orElse(!first.equals(scale.lowest())))
+                .isPresent();
     }
 }

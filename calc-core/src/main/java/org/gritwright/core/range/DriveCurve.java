@@ -67,7 +67,7 @@ public final class DriveCurve implements Serializable {
         this.noise = noise;
         this.restSeen = branch.rest.isPresent();
         this.threshold = new CommandInterval(branch.rest.orElse(scale.lowest()), branch.turning.orElseThrow());
-        this.thresholdFound = branch.isThresholdFound(scale);
+        this.thresholdFound = !branch.isThresholdOpen(scale);
         this.commands = rows.stream().mapToDouble(MonotoneRegression.Row::x).toArray();
         this.speeds = rows.stream().mapToDouble(MonotoneRegression.Row::value).toArray();
         this.jerky = new boolean[commands.length];
@@ -353,10 +353,6 @@ public final class DriveCurve implements Serializable {
     /** The fastest speed below the plateau, where each speed has one command; nothing if all is plateau. */
     double fastestBelowKnee() {
         return lastBelowKnee < 0 ? 0 : speeds[lastBelowKnee];
-    }
-
-    double lastCommandBelowKnee() {
-        return lastBelowKnee < 0 ? scale.lowest().number() : commands[lastBelowKnee];
     }
 
     CommandScale scale() {

@@ -60,7 +60,7 @@ record DriveFindings(DriveMeasurement measurement, Noise noise) {
     }
 
     private Optional<Finding> thresholdOpen(Branch branch) {
-        if (branch.isThresholdFound(measurement.scale()) || branch.turning.isEmpty()) {
+        if (!branch.isThresholdOpen(measurement.scale())) {
             return Optional.empty();
         }
         return Optional.of(Finding.of(
@@ -68,7 +68,7 @@ record DriveFindings(DriveMeasurement measurement, Noise noise) {
                 Map.of(
                         "direction", branch.direction.term(),
                         "from", command(branch.rest.orElse(measurement.scale().lowest())),
-                        "to", command(branch.turning.get()))));
+                        "to", command(branch.turning.orElseThrow()))));
     }
 
     /** The one that exceeds noise by most; a shaft that stands where it turned at a lower command exceeds it for certain. */

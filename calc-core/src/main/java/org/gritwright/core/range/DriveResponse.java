@@ -1,6 +1,7 @@
 package org.gritwright.core.range;
 
 import java.io.Serializable;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
@@ -88,22 +89,33 @@ public final class DriveResponse implements Serializable {
      * @return the range; absent if the shaft never turned steadily, or there is no such speed
      */
     public Optional<WorkingRange> workingRange() {
-        List<WorkingRange> ranges =
-                curves().flatMap(curve -> curve.workingRange().stream()).toList();
-        if (ranges.isEmpty()) {
-            return Optional.empty();
-        }
-        double lowest = ranges.stream()
-                .mapToDouble(range -> DriveMeasurement.si(range.lowest()))
-                .max()
-                .orElseThrow();
-        double highest = ranges.stream()
-                .mapToDouble(range -> DriveMeasurement.si(range.highest()))
-                .min()
-                .orElseThrow();
-        return lowest > highest
-                ? Optional.empty()
-                : Optional.of(new WorkingRange(measurement.speed(lowest), measurement.speed(highest)));
+        return comparison().map(RangeComparison::measured);
+    }
+
+    /** The range with the curves that its ends are of; of two that end alike, the one that nothing is left to try of. */
+    private Optional<RangeComparison> comparison() {
+        List<DriveCurve> steady =
+                curves().filter(curve -> curve.workingRange().isPresent()).toList();
+        Optional<DriveCurve> ofLowest = steady.stream()
+                .max(Comparator.comparingDouble((DriveCurve curve) ->
+                                DriveMeasurement.si(range(curve).lowest()))
+                        .thenComparing(DriveCurve::isLowestProven));
+        Optional<DriveCurve> ofHighest = steady.stream()
+                .min(Comparator.comparingDouble((DriveCurve curve) ->
+                                DriveMeasurement.si(range(curve).highest()))
+                        .thenComparing(curve -> !curve.isHighestProven()));
+        return ofLowest.flatMap(low -> ofHighest
+                .filter(high -> DriveMeasurement.si(range(low).lowest())
+                        <= DriveMeasurement.si(range(high).highest()))
+                .map(high -> new RangeComparison(
+                        new WorkingRange(range(low).lowest(), range(high).highest()),
+                        low,
+                        high,
+                        measurement.resolution())));
+    }
+
+    private static WorkingRange range(DriveCurve steady) {
+        return steady.workingRange().orElseThrow();
     }
 
     /**
@@ -125,10 +137,7 @@ public final class DriveResponse implements Serializable {
      */
     public List<Finding> comparedWith(StatedRange stated) {
         Objects.requireNonNull(stated, "stated");
-        return workingRange()
-                .flatMap(range -> new RangeComparison(measurement, curves().toList(), range).with(stated))
-                .map(List::of)
-                .orElse(List.of());
+        return comparison().flatMap(range -> range.with(stated)).map(List::of).orElse(List.of());
     }
 
     @Override

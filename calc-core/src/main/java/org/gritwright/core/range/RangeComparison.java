@@ -2,7 +2,6 @@ package org.gritwright.core.range;
 
 import static org.gritwright.core.finding.Argument.number;
 
-import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
@@ -11,20 +10,26 @@ import org.gritwright.core.finding.Finding;
 import org.gritwright.core.finding.FindingCode;
 import org.gritwright.core.finding.Term;
 
-/** Compares a working range with another one. */
-record RangeComparison(DriveMeasurement measurement, List<DriveCurve> curves, WorkingRange measured) {
+/**
+ * Compares a measured working range with another one.
+ *
+ * @param measured the measured range
+ * @param ofLowest the curve that its lowest speed is of
+ * @param ofHighest the curve that its highest speed is of
+ * @param resolution the step to which speeds are read, revolutions per second
+ */
+record RangeComparison(WorkingRange measured, DriveCurve ofLowest, DriveCurve ofHighest, double resolution) {
     private static final double COVERAGE = 0.95;
 
     Optional<Finding> with(StatedRange stated) {
         WorkingRange other = stated.range();
         double lowestRises = DriveMeasurement.si(measured.lowest()) - DriveMeasurement.si(other.lowest());
         double highestFalls = DriveMeasurement.si(other.highest()) - DriveMeasurement.si(measured.highest());
-        boolean lowestProven = curves.stream().anyMatch(curve -> isLowest(curve) && curve.isLowestProven());
-        boolean highestProven = curves.stream().anyMatch(curve -> isHighest(curve) && curve.isHighestProven());
-        double ofLowest = allowance(true);
-        double ofHighest = allowance(false);
-        boolean narrower = (lowestProven && lowestRises > ofLowest) || (highestProven && highestFalls > ofHighest);
-        boolean wider = -lowestRises > ofLowest || -highestFalls > ofHighest;
+        double aroundLowest = allowance(ofLowest, ofLowest.lowestSteady());
+        double aroundHighest = allowance(ofHighest, ofHighest.highestSteady());
+        boolean narrower = (ofLowest.isLowestProven() && lowestRises > aroundLowest)
+                || (ofHighest.isHighestProven() && highestFalls > aroundHighest);
+        boolean wider = -lowestRises > aroundLowest || -highestFalls > aroundHighest;
         if (stated.source() == RangeSource.MEASURED) {
             return narrower
                     ? Optional.of(Finding.of(FindingCode.DRIVE_RANGE_NARROWER, arguments(other)))
@@ -38,29 +43,14 @@ record RangeComparison(DriveMeasurement measurement, List<DriveCurve> curves, Wo
         return Optional.of(Finding.of(FindingCode.DRIVE_RANGE_DISAGREES, arguments));
     }
 
-    private boolean isLowest(DriveCurve curve) {
-        return curve.workingRange()
-                .filter(range -> DriveMeasurement.si(range.lowest()) == DriveMeasurement.si(measured.lowest()))
-                .isPresent();
-    }
-
-    private boolean isHighest(DriveCurve curve) {
-        return curve.workingRange()
-                .filter(range -> DriveMeasurement.si(range.highest()) == DriveMeasurement.si(measured.highest()))
-                .isPresent();
-    }
-
     /** What the measured speed may be off by. */
-    private double allowance(boolean lowest) {
-        return measurement.resolution()
-                + curves.stream()
-                        .filter(curve -> lowest ? isLowest(curve) : isHighest(curve))
-                        .flatMap(curve -> (lowest ? curve.lowestSteady() : curve.highestSteady())
-                                .stream().flatMap(command -> curve.speedAt(command).stream()))
-                        .flatMap(at -> at.expandedUncertainty(COVERAGE).stream())
-                        .mapToDouble(DriveMeasurement::si)
-                        .max()
-                        .orElse(0);
+    private double allowance(DriveCurve curve, Optional<Command> command) {
+        return resolution
+                + curve.speedAt(command.orElseThrow())
+                        .orElseThrow()
+                        .expandedUncertainty(COVERAGE)
+                        .map(DriveMeasurement::si)
+                        .orElse(0.0);
     }
 
     private Map<String, Argument> arguments(WorkingRange other) {

@@ -65,6 +65,9 @@ class CommandTest {
         assertRefused(step + "0 %", () -> CommandScale.percent(0));
         assertRefused(step + "101 %", () -> CommandScale.percent(101));
         assertRefused(step + "0.00009 %", () -> CommandScale.percent(0.00009));
+        assertRefused(
+                "command step must be from a millionth of the span to all of it: 17 mA",
+                () -> CommandScale.milliamperes(4, 20, 17));
         assertThat(CommandScale.percent(100).steps()).isEqualTo(1);
         assertThat(CommandScale.percent(0.0001).steps()).isEqualTo(1_000_000);
         assertRefused(

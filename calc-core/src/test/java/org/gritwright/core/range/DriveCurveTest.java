@@ -215,6 +215,14 @@ class DriveCurveTest {
     }
 
     @Test
+    void theResolutionIsThatOfTheSteepestStretch() {
+        assertThat(inRpm(curve(rising(0, 0, 10, 2, 20, 4, 30, 12, 40, 13))
+                        .resolution()
+                        .orElseThrow()))
+                .isCloseTo(0.8, within(1e-12));
+    }
+
+    @Test
     void oneCommandHasNoGain() {
         DriveCurve curve = curve(rising(30, 0, 31, 2));
 
@@ -320,6 +328,13 @@ class DriveCurveTest {
         assertThat(curve.highestSteady()).hasValue(Command.percent(60));
         assertThat(inRpm(curve.workingRange().orElseThrow().lowest())).isCloseTo(2, within(1e-12));
         assertThat(inRpm(curve.workingRange().orElseThrow().highest())).isCloseTo(20, within(1e-12));
+    }
+
+    @Test
+    void aSwingConcernsItsOwnCommandOnly() {
+        assertThat(curve(DriveRun.of(Direction.RISING, point(22, 1).withSwing(rpm(3)), point(24, 2), point(60, 20)))
+                        .lowestSteady())
+                .hasValue(Command.percent(24));
     }
 
     @Test

@@ -139,6 +139,26 @@ class DriveFindingsTest {
                 .contains("2 rev/min give or take 0.41 rev/min");
     }
 
+    /** Read to 1 rev/min: the limit is √(0.3² + 0.5²); (2, 4) have s² = 2, 5.9 times its square, and (2, 3) 0.5. */
+    @Test
+    void readingsOfOneSpeedMayBeRoundedToBothSides() {
+        for (double other : new double[] {3, 4}) {
+            DriveResponse response = DriveResponse.of(new DriveMeasurement(
+                    CommandScale.percent(1),
+                    rpm(1),
+                    DriveConditions.AS_AT_WORK,
+                    List.of(rising(31, 0, 32, 2, 32, other))));
+            assertThat(sentence(FindingCode.DRIVE_JERKY, response).isPresent()).isEqualTo(other == 4);
+        }
+    }
+
+    @Test
+    void theLowestCommandThatTurnedBelowRestIsTold() {
+        assertThat(sentence(FindingCode.DRIVE_REVERSAL, rising(25, 3), rising(20, 2), rising(30, 0, 31, 5))
+                        .orElseThrow())
+                .contains("2 rev/min at 20 %", "0 rev/min at 30 %");
+    }
+
     private static DrivePoint warm(double percent, double rpm, double celsius) {
         return point(percent, rpm).withOilTemperature(Amounts.of(celsius, SpreadingUnits.CELSIUS));
     }
@@ -157,6 +177,22 @@ class DriveFindingsTest {
                 .hasValue(
                         "The speed at one command moves with the oil: by 0.8 rev/min from 20 °C to 60 °C. Measure with the"
                                 + " oil as warm as at work.");
+    }
+
+    /** Weights 1, 1, 2: means 45 °C and 10.4425; Σwxy 19.15 + 14 by Σwx² 1100 + 800 = 0.017447, by 40 °C 0.6979; unweighted 0.7. */
+    @Test
+    void aMeanOfReadingsWeighsByTheirNumber() {
+        assertThat(sentence(
+                                FindingCode.DRIVE_OIL_DRIFT,
+                                DriveRun.of(
+                                        Direction.RISING,
+                                        warm(40, 10, 20),
+                                        warm(40, 10.37, 40),
+                                        warm(40, 10.7, 60).withReadings(2),
+                                        warm(60, 20, 20),
+                                        warm(60, 20.7, 60)))
+                        .orElseThrow())
+                .contains("by 0.6979 rev/min");
     }
 
     @Test

@@ -116,6 +116,67 @@ class DriveResponseTest {
         assertThat(response(DOWN).hysteresis()).isEmpty();
     }
 
+    /** 6 rev/min is the fastest on the way up, at 40 %, and the slowest on the way down, at 35 %. */
+    @Test
+    void oneCommonSpeedIsEnough() {
+        DriveResponse response = response(rising(30, 0, 32, 2, 40, 6), falling(100, 30, 35, 6));
+
+        assertThat(percent(response.hysteresis().orElseThrow().ofSpan())).isCloseTo(5, within(1e-9));
+        assertThat(inRpm(response.hysteresis().orElseThrow().at())).isCloseTo(6, within(1e-12));
+        assertRange(response, 6, 6);
+    }
+
+    /** Below the plateau there is one row only, at 30 % up and at 27 % down. */
+    @Test
+    void aPlateauHasNoHysteresis() {
+        Hysteresis hysteresis = response(
+                        rising(0, 0, 30, 10, 60, 22, 80, 22, 100, 22), falling(100, 22, 80, 22, 50, 22, 27, 10, 0, 0))
+                .hysteresis()
+                .orElseThrow();
+
+        assertThat(percent(hysteresis.ofSpan())).isCloseTo(3, within(1e-9));
+        assertThat(inRpm(hysteresis.at())).isCloseTo(10, within(1e-12));
+    }
+
+    @Test
+    void itsLimitsHoldForAllSpeedsAtOnce() {
+        DriveResponse response = response(
+                rising(20, 10, 20, 10.1, 40, 20, 60, 30, 80, 40), falling(75, 40, 55, 30, 35, 20, 35, 20.1, 15, 10));
+        Hysteresis hysteresis = response.hysteresis().orElseThrow();
+        double lowest = 0;
+        double highest = 0;
+        // The speeds of either curve between 10.05 and 40.
+        double[] speeds = {10.05, 20, 20.05, 30, 40};
+        for (double speed : speeds) {
+            CommandInterval up = response.curve(Direction.RISING)
+                    .orElseThrow()
+                    .commandsFor(rpm(speed), 1 - 0.05 / 10)
+                    .orElseThrow();
+            CommandInterval down = response.curve(Direction.FALLING)
+                    .orElseThrow()
+                    .commandsFor(rpm(speed), 1 - 0.05 / 10)
+                    .orElseThrow();
+            lowest = Math.max(lowest, up.from().number() - down.to().number());
+            highest = Math.max(highest, up.to().number() - down.from().number());
+        }
+
+        assertThat(lowest).isPositive();
+        assertThat(percent(hysteresis.lowest().orElseThrow())).isCloseTo(lowest, within(1e-9));
+        assertThat(percent(hysteresis.highest().orElseThrow())).isCloseTo(highest, within(1e-9));
+    }
+
+    /** Where the way down is the one that takes more command. */
+    @Test
+    void itCountsWhicheverSideTakesMore() {
+        Hysteresis hysteresis = response(
+                        rising(15, 10, 35, 20, 55, 30, 55, 30.2), falling(60, 30, 60, 30.2, 40, 20, 20, 10))
+                .hysteresis()
+                .orElseThrow();
+
+        assertThat(percent(hysteresis.ofSpan())).isCloseTo(5, within(0.1));
+        assertThat(percent(hysteresis.highest().orElseThrow())).isGreaterThan(5);
+    }
+
     @Test
     void theWorkingRangeIsWhatBothDirectionsHold() {
         assertRange(response(UP, DOWN), 2, 26);
@@ -210,6 +271,27 @@ class DriveResponseTest {
         assertThat(compared(10, 28, RangeSource.FROM_MAKER, rising(10, 0, 11, 10, 40, 20, 40, 20.6, 100, 26)))
                 .isEmpty();
         assertThat(compared(10, 28, RangeSource.FROM_MAKER, rising(10, 0, 11, 10, 40, 20, 40, 20, 100, 26)))
+                .hasSize(1);
+    }
+
+    /** Up, the start is known to a step; down, it isn't: which one the lowest speed is of decides. */
+    @Test
+    void whatIsLeftToTryCountsWhereTheRangeEnds() {
+        DriveRun known = rising(31, 0, 32, 2, 100, 26);
+
+        assertThat(compared(1, 26, RangeSource.MEASURED, known, falling(100, 26, 30, 1.5, 20, 0)))
+                .hasSize(1);
+        assertThat(compared(1, 26, RangeSource.MEASURED, known, falling(100, 26, 30, 2.5, 20, 0)))
+                .isEmpty();
+        assertThat(compared(1, 26, RangeSource.MEASURED, known, falling(100, 26, 30, 2, 20, 0)))
+                .hasSize(1);
+        assertThat(compared(2, 30, RangeSource.MEASURED, known, falling(90, 27, 30, 1.5)))
+                .hasSize(1);
+        assertThat(compared(2, 30, RangeSource.MEASURED, known, falling(90, 25, 30, 1.5)))
+                .isEmpty();
+        assertThat(compared(2, 30, RangeSource.MEASURED, known, falling(90, 26, 30, 1.5)))
+                .hasSize(1);
+        assertThat(compared(2, 30, RangeSource.MEASURED, falling(90, 26, 30, 1.5), known))
                 .hasSize(1);
     }
 

@@ -20,7 +20,7 @@ import org.gritwright.units.quantity.RotationalSpeed;
 import org.junit.jupiter.api.Test;
 
 /** Drives that are known are measured with noise: what is said of them is true as often as is promised. */
-class SimulatedDrivesTest {
+class DriveCoverageTest {
     private static final int DRIVES = 1000;
 
     private static Simulated drive(RandomGenerator random, double resolution) {
