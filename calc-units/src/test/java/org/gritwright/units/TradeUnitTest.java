@@ -25,6 +25,7 @@ class TradeUnitTest {
         "area, in², m², in², in²",
         "volume, gal, L, imp gal, gal",
         "ratio, '', '', '', ''",
+        "electric current, mA, mA, mA, mA",
         "temperature, °F, °C, °C, °C",
         "application rate, lb/mi, kg/km, lb/mi, lb/mi",
         "lane application rate, lb/lane-mi, kg/lane-km, lb/lane-mi, lb/lane-mi",
@@ -73,7 +74,7 @@ class TradeUnitTest {
         Set<String> kinds = UnitSymbol.all().stream()
                 .map(row -> UnitSymbol.kindName(row.kind()))
                 .collect(Collectors.toCollection(TreeSet::new));
-        assertThat(kinds).hasSize(30);
+        assertThat(kinds).hasSize(31);
     }
 
     private static <Q extends Quantity<Q>> String tradeSymbol(UnitSymbol<Q> row, TradeSystem system) {
