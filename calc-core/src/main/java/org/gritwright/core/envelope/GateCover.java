@@ -53,6 +53,8 @@ public record GateCover(List<Setting> settings, List<Need> unserved) {
      *     need aren't next to each other
      */
     public static GateCover smallest(List<Setting> settings, List<Need> needs) {
+        Objects.requireNonNull(settings, "settings");
+        Objects.requireNonNull(needs, "needs");
         Map<Setting, Integer> numbers = new HashMap<>();
         for (Setting setting : settings) {
             numbers.put(setting, numbers.size());

@@ -31,6 +31,8 @@ public final class GatePlanner {
      * @throws org.gritwright.units.InvalidInputException if there is no setting or no demand
      */
     public static List<GateFit> compare(Map<Setting, Envelope> envelopes, List<Demand> demands) {
+        Objects.requireNonNull(envelopes, "envelopes");
+        Objects.requireNonNull(demands, "demands");
         Require.that(!envelopes.isEmpty(), "gate settings to choose from", "one or more", "none");
         Require.that(!demands.isEmpty(), "demands on a truck", "one or more", "none");
         return envelopes.entrySet().stream()
