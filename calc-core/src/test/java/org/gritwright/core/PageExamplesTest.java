@@ -45,6 +45,7 @@ class PageExamplesTest {
                 new Program(Page.README, "Yard"),
                 new Program(Page.UNITS, "Rate"),
                 new Program(Page.CURVES, "Openings"),
+                new Program(Page.ENVELOPE, "Limits"),
                 new Program(Page.LATERAL, "Pans"),
                 new Program(Page.PLANNING, "Plan"),
                 new Program(Page.RANGE, "Valve"));
