@@ -336,14 +336,4 @@ class CalibrationTest {
         Calibration auger = Calibration.from(goodAugerCatches());
         assertThatThrownBy(() -> auger.budgetOfGateSetAgain(inches(0.06))).isInstanceOf(InvalidInputException.class);
     }
-
-    @Test
-    void whatIsOnlyWorthANoteDoesNotDoubtIt() {
-        Calibration calibration = Calibration.from(goodAugerCatches());
-
-        assertThat(calibration.findings())
-                .isNotEmpty()
-                .noneMatch(finding -> finding.code().doubtsData());
-        assertThat(calibration.isDoubted()).isFalse();
-    }
 }

@@ -59,7 +59,16 @@ class ArgumentTest {
             "digits-swapped",
             "digit-too-many",
             "digit-dropped",
-            "wrong-reading");
+            "wrong-reading",
+            "rising",
+            "falling",
+            "load",
+            "lowest-engine-speed",
+            "spinner",
+            "prewet",
+            "plow",
+            "by-eye",
+            "from-maker");
 
     private static final Quantity<Dimensionless> NO_FACTOR = Amounts.of(1, SpreadingUnits.ONE);
 

@@ -6,7 +6,7 @@ package org.gritwright.core.fleet.assessment;
  */
 public enum NextStep {
     /** The record can't be computed with. */
-    FIX_RECORD("Fix the record", true),
+    FIX_RECORD("Correct what was written down", true),
     /** A finding says that data are wrong: nothing may be built on them. */
     FIND_FAULT("Find the fault, then catch again", true),
     /** The display was set for another calibration point than the catch's. */

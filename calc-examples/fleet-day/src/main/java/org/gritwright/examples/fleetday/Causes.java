@@ -42,7 +42,15 @@ final class Causes {
         causes.removeAll(first);
         return Optional.of("Look for "
                 + (first.isEmpty() ? "" : String.join(" and ", first) + ", as was written down, and then for ")
-                + either(List.copyOf(causes)) + ".");
+                + either(List.copyOf(causes)) + "."
+                + (isAmong(first, causes, BRIDGING)
+                        ? " Nobody enters the hopper: bridged material is loosened from outside, locked out."
+                        : "")
+                + (isAmong(first, causes, VALVE) ? " Oil is hot and under pressure: no hand near a leak." : ""));
+    }
+
+    private static boolean isAmong(List<String> first, Set<String> others, String cause) {
+        return first.contains(cause) || others.contains(cause);
     }
 
     private static List<String> of(FindingCode code) {

@@ -33,6 +33,9 @@ import org.gritwright.units.quantity.PulsesPerDistance;
  * @param causes where to look on the truck, in a sentence, or empty
  */
 record Instruction(String text, String shortReason, List<String> reasons, String causes) {
+    private static final String CHECK_FIRST =
+            "Check what was written down; if it is right, find the fault and catch again";
+
     /** Those that name entries to look at again. */
     static final Set<FindingCode> OF_ENTRIES = Set.of(
             FindingCode.PROBABLE_SLIPS,
@@ -84,7 +87,7 @@ record Instruction(String text, String shortReason, List<String> reasons, String
                                 .toList());
             case FIND_FAULT ->
                 because(
-                                words,
+                                isOfEntries(truck) ? CHECK_FIRST : words,
                                 truck.findings().stream()
                                         .filter(f -> f.severity() == Severity.ERROR
                                                 || f.code() == FindingCode.PROBABLE_SLIPS))
@@ -130,6 +133,12 @@ record Instruction(String text, String shortReason, List<String> reasons, String
             case VERIFY -> because(seeThatDisplayHolds(truck) + words, withCode(truck, FindingCode.CATCH_BEFORE_ENTRY));
             case CHECK_ROAD_SPEED, NOTHING -> because(words, Stream.of());
         };
+    }
+
+    /** An entry that may be a slip is no place to send somebody to. */
+    private static boolean isOfEntries(TruckAssessment truck) {
+        return truck.findings().stream()
+                .anyMatch(f -> f.code() == FindingCode.PROBABLE_SLIPS || OF_ENTRIES.contains(f.code()));
     }
 
     private Instruction withCausesOf(List<Finding> findings) {

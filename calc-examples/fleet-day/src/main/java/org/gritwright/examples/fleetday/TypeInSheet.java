@@ -174,7 +174,7 @@ record TypeInSheet(
                 .map(TypeInBox::of)
                 .collect(Collectors.toCollection(ArrayList::new));
         if (WorkStep.hasSensor(truck)) {
-            before.add(TypeInBox.of("catch/counted.modulus", "counter goes round at", "pulse"));
+            before.add(TypeInBox.of("catch/counted.modulus", "counter rolls over at", "pulse"));
         }
         String roadUnit = truck.truck()
                 .roadSpeed()

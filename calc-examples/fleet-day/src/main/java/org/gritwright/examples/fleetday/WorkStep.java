@@ -54,7 +54,7 @@ record WorkStep(String text, List<String> times) {
         List<WorkStep> steps = new ArrayList<>();
         steps.add(once("Truck and yard safe: every caution above ticked, cones set, signals agreed."));
         steps.add(once("Write down every constant of the display, as found, before anything is changed."));
-        steps.add(once("Scale level and at zero. Weigh a test weight near the load."));
+        steps.add(once("Scale level and at zero. Weigh a test weight about as heavy as the load."));
         steps.add(once(
                 "Warm up until oil and engine hold what the maker’s manual says. Write both down." + lastTime(truck)));
         steps.add(once("Lock out. Mark the shaft"
@@ -63,21 +63,28 @@ record WorkStep(String text, List<String> times) {
         steps.add(once(turns(truck)));
         steps.add(once("Lock out. Clear tarp or tray."));
         steps.add(numbered(
-                "Catch: everybody out, counter read, run, stop, counter read when all stands still. Lock out, shovel,"
-                        + " weigh full, then empty. Clear, and again."
-                        + (several ? " Set and measure the gate between its catches." : ""),
+                "Catch: tarp or tray in place, everybody out, own locks off. " + counted(truck)
+                        + " Lock out, shovel, weigh full, then empty."
+                        + (several ? " Set and measure the gate between its catches, locked out." : ""),
                 catches));
-        steps.add(once("Work out the new value and enter it" + (several ? ", one in each slot." : ".")));
-        steps.add(once("Read it back from the display."));
+        steps.add(
+                once(
+                        "Net ÷ turns of each catch against what side 2 expects"
+                                + (several ? ", opening by opening" : "") + ". Within ±"
+                                + Amounts.format(day.day().tolerance())
+                                + ": leave the display’s value. Beyond: find out why first; what is left is entered as the new value."));
+        steps.add(once("Read the value back from the display."));
         if (verifications > 0) {
             steps.add(numbered(
-                    "Verification at each planned speed: set simulated speed and rate of side 2, catch from rest, weigh"
-                            + " as before.",
+                    "Verification at each planned speed, from tarp to weighing as for a catch: "
+                            + (gates.isEmpty() ? "" : "gate and slot of side 2, ")
+                            + "simulated speed and rate set only when everybody is out, since they may start the conveyor.",
                     verifications));
         }
-        steps.add(once("Simulated speed canceled."));
-        steps.add(once("Spinner enabled again by the maker’s method."));
-        steps.add(once("Every guard refitted. Tarp, chocks and stands away."));
+        steps.add(once(
+                "Simulated speed canceled. Lock out. Tarp away, every guard seen on, spinner enabled by the maker’s"
+                        + " method."));
+        steps.add(once("Off the stands, if it was on any; chocks last. Everybody out, each takes off their own lock."));
         steps.add(numbered("Road speed over the measured course; the second person writes.", 3));
         steps.add(once("Write down every constant, as left. Switch the display off and on, write them down again and"
                 + " compare."));
@@ -108,7 +115,15 @@ record WorkStep(String text, List<String> times) {
                 .map(PlannedCount.Pulses.class::cast)
                 .findFirst()
                 .map(count -> watch + pulses(count))
-                .orElse(watch + "both persons count the same by eye.");
+                .orElse(watch + "two people count the same by eye, beside the one at the controls.");
+    }
+
+    /** Where a counter or a shaft is read or watched while nothing is locked out. */
+    private static String counted(TruckPlan truck) {
+        return hasSensor(truck)
+                ? "Counter read at the controls, run, stop, counter read when all stands still; a counter on the shaft is"
+                        + " read locked out."
+                : "Run, turns or seconds counted from outside the zone, stop.";
     }
 
     private static String pulses(PlannedCount.Pulses count) {
@@ -135,7 +150,7 @@ record WorkStep(String text, List<String> times) {
                 .map(conditions -> lastTime(units, conditions))
                 .filter(words -> !words.isEmpty())
                 .findFirst()
-                .map(words -> " Written down before: " + words + ".")
+                .map(words -> " Last time: " + words + ".")
                 .orElse("");
     }
 

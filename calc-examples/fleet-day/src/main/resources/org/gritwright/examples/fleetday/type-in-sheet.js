@@ -61,7 +61,7 @@ function beforeGroup(truck) {
     const isOfCatch = box.field.startsWith("catch/");
     it.boxes.push(boxOf(it, truck, box, isOfCatch ? { field: box.field.replace("catch", "calibration-catch") } : {}));
     if (box.field === "conditions/moisture") {
-      it.boxes.push(boxOf(it, truck, { field: "conditions/moistureBasis", label: "moisture is a part of" }));
+      it.boxes.push(boxOf(it, truck, { field: "conditions/moistureBasis", label: "moisture in percent of" }));
     }
   }
   truck.sheet.parts.forEach((part, i) => {

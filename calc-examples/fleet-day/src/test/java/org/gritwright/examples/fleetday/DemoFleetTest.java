@@ -32,7 +32,7 @@ class DemoFleetTest {
             T-02 | CHECK_ROAD_SPEED | Check the road speed over a measured course
             T-03 | NOTHING          | Nothing to do
             T-04 | NOTHING          | Nothing to do
-            T-05 | FIND_FAULT       | Find the fault, then catch again (road salt at 20 in)
+            T-05 | FIND_FAULT       | Check what was written down; if it is right, find the fault and catch again
             T-06 | CHECK_DELIVERY   | Check start-up, valve and speed limits
             T-07 | NOTHING          | Nothing to do
             T-08 | CHECK_ROAD_SPEED | Check the road speed over a measured course
@@ -40,8 +40,8 @@ class DemoFleetTest {
             T-10 | FIX_ROAD_SPEED   | Enter 12303 pulse/mi in place of 13200 pulse/mi, drive the course again
             T-11 | ENTER_CORRECTION | Enter 5.68 lb/rev for road salt in slot 1 in place of 5.35 lb/rev, read it back, catch again
             T-12 | NOTHING          | Nothing to do
-            T-13 | FIX_RECORD       | Fix the record
-            T-14 | FIND_FAULT       | Find the fault, then catch again
+            T-13 | FIX_RECORD       | Correct what was written down
+            T-14 | FIND_FAULT       | Check what was written down; if it is right, find the fault and catch again
             T-15 | CATCH_MORE       | Catch 203 kg more with the same value in the display, in 3 catches like the last
             T-16 | NOTHING          | Nothing to do
             T-17 | NOTHING          | Nothing to do

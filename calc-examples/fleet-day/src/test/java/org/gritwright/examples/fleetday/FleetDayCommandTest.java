@@ -73,7 +73,7 @@ class FleetDayCommandTest {
                 .contains("20 trucks: 8 need attention, 2 lack only a road-speed check, 10 have nothing to do.")
                 .endsWith("Report: " + output.resolve("run-0001/report.html"));
         assertThat(row(run, "T-04")).contains("4.83 lb/rev", "+1.6 +/-1.6 %;", "right        right", "Nothing to do");
-        assertThat(run.out()).contains("(gate opening /", "catch again (two").doesNotContain("÷");
+        assertThat(run.out()).contains("(gate opening /", "(two digits").doesNotContain("÷");
         assertThat(row(run, "T-12")).contains("4.500 lb/rev", "-0.9");
         assertThat(row(run, "T-15")).contains("2.47 kg/rev", "delivery -3.1");
     }

@@ -172,25 +172,24 @@ class PlanPageTest {
                         "every constant of the display, as found",
                         "test weight",
                         "Warm up",
-                        "Written down before: oil 105 °F, engine 1600 rev/min.",
+                        "Last time: oil 105 °F, engine 1600 rev/min.",
                         "set the gate to 2.5 in, measure it, enter it in the display",
                         "Prime",
                         "Ten turns",
                         "900 pulse for the sensed shaft, 4680 pulse for the conveyor’s",
                         "Catch",
                         "Lock out, shovel, weigh full, then empty",
-                        "Work out the new value and enter it",
-                        "Read it back",
+                        "Net ÷ turns of each catch against what side 2 expects. Within ±4 %: leave",
+                        "Read the value back",
                         "Verification at each planned speed",
-                        "Simulated speed canceled",
-                        "Spinner enabled again",
-                        "Every guard refitted",
+                        "Simulated speed canceled. Lock out. Tarp away, every guard seen on, spinner enabled",
+                        "chocks last. Everybody out, each takes off their own lock",
                         "Road speed",
                         "every constant, as left. Switch the display off and on",
                         "Settings saved or backed up",
                         "Put away");
-        // 19 steps; the catches are three, the verifications two, the runs over the course three.
-        assertThat(count(steps, "<i class=\"tick\"></i>")).isEqualTo(19 - 3 + 3 + 2 + 3);
+        // 18 steps; the catches are three, the verifications two, the runs over the course three.
+        assertThat(count(steps, "<i class=\"tick\"></i>")).isEqualTo(18 - 3 + 3 + 2 + 3);
     }
 
     /** The old words asked for several containers in one run, which the cautions forbid. */
@@ -330,7 +329,7 @@ class PlanPageTest {
     void boxesAreForWhatTheTruckCounts() {
         assertThat(sheet("T-01")).contains("<span>counter, start</span><i>pulse</i>", "<span>gate measured</span>");
         assertThat(sheet("T-08"))
-                .contains("<span>turns by eye</span><i>rev</i>", "both persons count the same by eye")
+                .contains("<span>turns by eye</span><i>rev</i>", "two people count the same by eye")
                 .doesNotContain("counter, start", "ten turns</span>");
         assertThat(sheet("T-03")).doesNotContain(">gate measured<", ">gate in display<", "set the gate");
     }

@@ -139,7 +139,7 @@ class ReportPageTest {
                 .contains(
                         "<b>Enter 5.68 lb/rev for road salt in slot 1 in place of 5.35 lb/rev, read it back, catch again.</b>",
                         "<b>Enter 12303 pulse/mi in place of 13200 pulse/mi, drive the course again.</b>",
-                        "<b>Fix the record.</b> Nothing could be computed: catch of 15:42: pail 2: gross 3.5 lb");
+                        "<b>Correct what was written down.</b> Nothing could be computed: catch of 15:42: pail 2: gross 3.5 lb");
     }
 
     @Test
