@@ -51,7 +51,7 @@ record TruckSheet(
         static FindingLine of(Finding finding) {
             String word = switch (finding.severity()) {
                 case ERROR -> "Error";
-                case WARNING -> "Look at";
+                case WARNING -> "Check";
                 case NOTE -> "Note";
             };
             return new FindingLine(word, finding.sentence());

@@ -106,7 +106,7 @@ class JudgedResultsTest {
                 .startsWith("By the entries the conveyor is filled to 0.08767 of what");
         assertThat(TruckSheet.of(truck, 1).findings())
                 .element(0)
-                .isEqualTo(new TruckSheet.FindingLine("Look at", wrongOpening));
+                .isEqualTo(new TruckSheet.FindingLine("Check", wrongOpening));
         assertThat(TruckSheet.of(truck("T-14", day -> {}), 1).findings())
                 .element(0)
                 .extracting(TruckSheet.FindingLine::sentence)
