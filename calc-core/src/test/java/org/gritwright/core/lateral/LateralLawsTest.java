@@ -28,6 +28,9 @@ import org.gritwright.units.SpreadingUnits;
 import org.gritwright.units.quantity.ApplicationRate;
 
 class LateralLawsTest {
+    /** In percent: where a lane ends just between two pans, a last digit of a length decides on a part in 10¹⁶ of the other pan. */
+    private static final Offset<Double> SPARE = within(1e-4);
+
     private static final Offset<Double> PERCENT = within(1e-7);
 
     /** Three to fourteen pans of various widths and gaps, in meters and grams; at least one caught something. */
@@ -125,8 +128,7 @@ class LateralLawsTest {
         assertThat(number(mirrored.shares(mirrored(lane)).left()))
                 .isCloseTo(number(pattern.shares(lane).right()), PERCENT);
         if (isCaughtIn(pattern, lane)) {
-            assertThat(number(mirrored.variation(mirrored(lane))))
-                    .isCloseTo(number(pattern.variation(lane)), within(1e-5));
+            assertThat(number(mirrored.variation(mirrored(lane)))).isCloseTo(number(pattern.variation(lane)), SPARE);
         }
     }
 
@@ -146,7 +148,7 @@ class LateralLawsTest {
         assertThat(number(more.treated().width()))
                 .isCloseTo(number(pattern.treated().width()), within(1e-9));
         if (isCaughtIn(pattern, lane)) {
-            assertThat(number(more.variation(lane))).isCloseTo(number(pattern.variation(lane)), within(1e-5));
+            assertThat(number(more.variation(lane))).isCloseTo(number(pattern.variation(lane)), SPARE);
         }
     }
 
@@ -178,7 +180,7 @@ class LateralLawsTest {
         assertThat(LateralSamples.uncertainty(us.shares(usLane).inside()))
                 .isCloseTo(LateralSamples.uncertainty(pattern.shares(lane).inside()), PERCENT);
         if (isCaughtIn(pattern, lane)) {
-            assertThat(number(us.variation(usLane))).isCloseTo(number(pattern.variation(lane)), within(1e-5));
+            assertThat(number(us.variation(usLane))).isCloseTo(number(pattern.variation(lane)), SPARE);
         }
     }
 
