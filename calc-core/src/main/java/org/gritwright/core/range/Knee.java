@@ -3,6 +3,7 @@ package org.gritwright.core.range;
 import java.util.List;
 import java.util.Optional;
 import org.gritwright.core.statistics.MonotoneRegression;
+import org.gritwright.units.check.Comparison;
 
 /**
  * Where the speed stops rising: the last row that is still slower than the plateau above it by more than noise, the first row on
@@ -25,7 +26,7 @@ record Knee(int below, int first, double end) {
         while (first > 0) {
             MonotoneRegression.Row next = rows.get(first - 1);
             double allowance = noise.allowance(weight, next.weight(), CHANCE / last);
-            if (mean - next.mean() > allowance) {
+            if (Comparison.isAbove(mean - next.mean(), allowance)) {
                 break;
             }
             first--;
@@ -64,7 +65,7 @@ record Knee(int below, int first, double end) {
      */
     Optional<CommandInterval> interval(
             List<MonotoneRegression.Row> rows, CommandScale scale, CommandInterval threshold) {
-        return end >= rows.get(rows.size() - 1).x()
+        return !Comparison.isAbove(rows.get(rows.size() - 1).x(), end)
                 ? Optional.empty()
                 : Optional.of(new CommandInterval(
                         below < 0 ? threshold.from() : scale.at(rows.get(below).x()), scale.at(end)));

@@ -12,7 +12,8 @@ import org.gritwright.units.check.Require;
  * shaft starts (or, from above, stops), by halving what is left until one step is; then the highest; then that from which on the speed no
  * longer rises, by halving again. Immutable, thread-safe, a value.
  *
- * <p>For a scale of n steps that is at most log₂(n + 2) tries, rounded up, for each of the two, and one for the highest command.
+ * <p>For a scale of n steps that is at most log₂(n + 2) tries, rounded up, for each of the two, one for the
+ * highest command, and a few more where a reading's resolution hides the knee at first.
  * Each command is to be reached in the direction that is asked about: before a lower one on the way up, go back to rest.
  *
  * @param command the command to try
