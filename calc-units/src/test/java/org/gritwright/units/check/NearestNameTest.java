@@ -24,4 +24,16 @@ class NearestNameTest {
         assertThat(NearestName.of("teeth".repeat(2000), List.of("teeth", "pitch")))
                 .isEmpty();
     }
+
+    @Test
+    void asManyLettersMayBeMissingAsMayBeWrong() {
+        assertThat(NearestName.of("tee", List.of("teeth"))).contains("teeth");
+        assertThat(NearestName.of("te", List.of("teeth"))).isEmpty();
+    }
+
+    @Test
+    void inAShortNameOnlyOneLetterMayBeWrong() {
+        assertThat(NearestName.of("wire", List.of("wide"))).contains("wide");
+        assertThat(NearestName.of("wabe", List.of("wide"))).isEmpty();
+    }
 }
