@@ -140,8 +140,10 @@ final class Typist {
         press(button);
         for (int i = 0; i < WAITS; i++) {
             try (Stream<Path> files = Files.list(downloads)) {
-                Optional<Path> whole =
-                        files.filter(one -> one.toString().endsWith(".json")).findFirst();
+                // The browser holds the name with an empty file until all is there.
+                Optional<Path> whole = files.filter(one ->
+                                one.toString().endsWith(".json") && one.toFile().length() > 0)
+                        .findFirst();
                 if (whole.isPresent()) {
                     return Files.readString(whole.get());
                 }
