@@ -67,6 +67,10 @@ record PublishedCheck(
                 "data RPN 14 of F. N. Fritsch and R. E. Carlson, Monotone piecewise cubic interpolation, SIAM Journal"
                         + " on Numerical Analysis 17, 1980, 238–246 (title and pages from memory); the values between them, by"
                         + " the variant of Fritsch and Butland, as the manual of the NAG Library prints them; second-hand"),
+        FLUID_POWER(
+                "fluid-power pages",
+                "worked examples of general fluid-power pages: motor calculations of nottco.com, resources of"
+                        + " ktnfluidpower.com"),
         GRUBBS("NIST e-Handbook, Grubbs", "NIST/SEMATECH e-Handbook of Statistical Methods, 1.3.5.17.1"),
         GUM_T("GUM Table G.2", "JCGM 100:2008, Guide to the expression of uncertainty in measurement, Table G.2"),
         GUM_H2("GUM H.2", "JCGM 100:2008, Guide to the expression of uncertainty in measurement, example H.2"),

@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;
 import java.util.function.DoubleSupplier;
+import javax.measure.Quantity;
 import org.gritwright.core.PublishedCheck.Source;
 import org.gritwright.core.PublishedCheck.Tolerance;
 import org.gritwright.core.range.Command;
@@ -15,11 +16,15 @@ import org.gritwright.core.range.DriveMeasurement;
 import org.gritwright.core.range.DrivePoint;
 import org.gritwright.core.range.DriveResponse;
 import org.gritwright.core.range.DriveRun;
+import org.gritwright.core.range.OilSupply;
 import org.gritwright.core.range.Stretch;
 import org.gritwright.core.statistics.MonotoneCurve;
 import org.gritwright.core.statistics.MonotoneRegression;
 import org.gritwright.units.Amounts;
 import org.gritwright.units.SpreadingUnits;
+import org.gritwright.units.quantity.FlowRate;
+import org.gritwright.units.quantity.RotationalSpeed;
+import org.gritwright.units.quantity.VolumePerRevolution;
 
 /** Published and derived numbers of what a drive can do: fits that never fall, curves between points, a valve. */
 final class RangeChecks {
@@ -32,6 +37,7 @@ final class RangeChecks {
         checks.monotoneRegression();
         checks.monotoneCubic();
         checks.valve();
+        checks.oil();
         return Collections.unmodifiableList(checks.rows);
     }
 
@@ -165,5 +171,72 @@ final class RangeChecks {
                 Source.ARITHMETIC,
                 "35.556",
                 () -> 40 - 5 / gain.getAsDouble());
+    }
+
+    private void oil() {
+        add(
+                "motor-flow",
+                "motor of 2.51 in³ at 1200 rev/min: flow in gal/min",
+                Source.FLUID_POWER,
+                "13.04",
+                () -> Amounts.in(supply(2.51, 100, 1).flow(turns(1200)), SpreadingUnits.US_GALLON_PER_MINUTE));
+        add(
+                "pump-flow",
+                "pump of 3.75 in³ at 1500 rev/min: flow in gal/min",
+                Source.FLUID_POWER,
+                "24.35",
+                () -> Amounts.in(supply(3.75, 100, 1).flow(turns(1500)), SpreadingUnits.US_GALLON_PER_MINUTE));
+        add(
+                "motor-speed-1",
+                "8 gal/min into a motor of 0.95 in³: rev/min",
+                Source.FLUID_POWER,
+                "1945",
+                () -> motorSpeed(8, 0.95));
+        add(
+                "motor-speed-2",
+                "6 gal/min into a motor of 0.75 in³: rev/min",
+                Source.FLUID_POWER,
+                "1848",
+                () -> motorSpeed(6, 0.75));
+        add(
+                "pump-efficiency",
+                "10.0 gal/min from a pump that gives 11.69 gal/min at 1500 rev/min if tight: volumetric efficiency in percent",
+                Source.ARITHMETIC,
+                "85.54",
+                () -> Amounts.in(
+                        OilSupply.volumetricEfficiency(displacement(11.69 * 231 / 1500), turns(1500), gallons(10)),
+                        SpreadingUnits.PERCENT));
+        add(
+                "pump-flow-worn",
+                "pump of 1.5 in³ at 1800 rev/min, volumetric efficiency 90 %: flow in gal/min",
+                Source.ARITHMETIC,
+                "10.51948",
+                () -> Amounts.in(supply(1.5, 90, 1).flow(turns(1800)), SpreadingUnits.US_GALLON_PER_MINUTE));
+    }
+
+    private static double motorSpeed(double gallonsPerMinute, double cubicInches) {
+        return Amounts.in(
+                supply(1, 100, cubicInches).motorSpeed(gallons(gallonsPerMinute)),
+                SpreadingUnits.REVOLUTION_PER_MINUTE);
+    }
+
+    private static OilSupply supply(double pump, double percent, double motor) {
+        return new OilSupply(
+                displacement(pump),
+                Amounts.of(percent, SpreadingUnits.PERCENT),
+                displacement(motor),
+                Amounts.of(100, SpreadingUnits.PERCENT));
+    }
+
+    private static Quantity<VolumePerRevolution> displacement(double cubicInches) {
+        return Amounts.of(cubicInches, SpreadingUnits.CUBIC_INCH_PER_REVOLUTION);
+    }
+
+    private static Quantity<RotationalSpeed> turns(double perMinute) {
+        return Amounts.of(perMinute, SpreadingUnits.REVOLUTION_PER_MINUTE);
+    }
+
+    private static Quantity<FlowRate> gallons(double perMinute) {
+        return Amounts.of(perMinute, SpreadingUnits.US_GALLON_PER_MINUTE);
     }
 }

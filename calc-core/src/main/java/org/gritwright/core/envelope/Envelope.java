@@ -29,22 +29,25 @@ import org.gritwright.units.rate.Rates;
  * @param discharge the discharge per revolution of the sensed or watched shaft, greater than zero
  * @param range its steady speeds
  * @param greatestFlow what runs through the gate at the most, if that is known
+ * @param pumpLimit how fast the shaft turns where all of the pump's oil drives it, at the engine speed at work, if that is known
  * @param below what the controller does when less is asked for than the slowest steady speed gives
  */
 public record Envelope(
         Measured<DischargePerRevolution> discharge,
         WorkingRange range,
         Optional<Quantity<DischargeRate>> greatestFlow,
+        Optional<Quantity<RotationalSpeed>> pumpLimit,
         BelowRange below) {
     /**
      * Checks the values.
      *
-     * @throws org.gritwright.units.InvalidInputException if discharge or flow isn't greater than zero
+     * @throws org.gritwright.units.InvalidInputException if discharge, flow or the shaft speed by the pump isn't greater than zero
      */
     public Envelope {
-        Require.given(Envelope.class, discharge, range, greatestFlow, below);
+        Require.given(Envelope.class, discharge, range, greatestFlow, pumpLimit, below);
         Require.positive("discharge per revolution", DischargePerRevolution.class, discharge.value());
         greatestFlow.ifPresent(flow -> Require.positive("greatest flow", DischargeRate.class, flow));
+        pumpLimit.ifPresent(speed -> Require.positive("shaft speed by the pump", RotationalSpeed.class, speed));
     }
 
     /**
@@ -55,7 +58,7 @@ public record Envelope(
      * @return the envelope
      */
     public static Envelope of(Measured<DischargePerRevolution> discharge, WorkingRange range) {
-        return new Envelope(discharge, range, Optional.empty(), BelowRange.KEEPS_SLOWEST);
+        return new Envelope(discharge, range, Optional.empty(), Optional.empty(), BelowRange.KEEPS_SLOWEST);
     }
 
     /**
@@ -65,7 +68,18 @@ public record Envelope(
      * @return the envelope
      */
     public Envelope withGreatestFlow(Quantity<DischargeRate> flow) {
-        return new Envelope(discharge, range, Optional.of(Objects.requireNonNull(flow, "flow")), below);
+        return new Envelope(discharge, range, Optional.of(Objects.requireNonNull(flow, "flow")), pumpLimit, below);
+    }
+
+    /**
+     * The same at an engine speed at which the pump turns the shaft no faster than stated.
+     *
+     * @param shaftSpeed the fastest shaft by the pump, such as that of {@link org.gritwright.core.range.OilSupply}
+     * @return the envelope
+     */
+    public Envelope withPumpLimit(Quantity<RotationalSpeed> shaftSpeed) {
+        return new Envelope(
+                discharge, range, greatestFlow, Optional.of(Objects.requireNonNull(shaftSpeed, "shaftSpeed")), below);
     }
 
     /**
@@ -75,7 +89,7 @@ public record Envelope(
      * @return the envelope
      */
     public Envelope with(BelowRange otherwise) {
-        return new Envelope(discharge, range, greatestFlow, otherwise);
+        return new Envelope(discharge, range, greatestFlow, pumpLimit, otherwise);
     }
 
     /**
@@ -241,8 +255,19 @@ public record Envelope(
         return perRevolution() * Amounts.si(RotationalSpeed.class, range.highest());
     }
 
+    /** By the oil that the pump gives. */
+    private double pumpFlow() {
+        return pumpLimit
+                .map(speed -> perRevolution() * Amounts.si(RotationalSpeed.class, speed))
+                .orElse(Double.POSITIVE_INFINITY);
+    }
+
+    private double shaftFlow() {
+        return Math.min(fastestFlow(), pumpFlow());
+    }
+
     private double mostFlow() {
-        return Math.min(fastestFlow(), grainFlow());
+        return Math.min(shaftFlow(), grainFlow());
     }
 
     private double grainFlow() {
@@ -250,6 +275,9 @@ public record Envelope(
     }
 
     private Limit upperLimit() {
-        return grainFlow() < fastestFlow() ? Limit.GRAIN_FLOW : Limit.FASTEST_SHAFT;
+        if (grainFlow() < shaftFlow()) {
+            return Limit.GRAIN_FLOW;
+        }
+        return pumpFlow() < fastestFlow() ? Limit.ENGINE_SPEED : Limit.FASTEST_SHAFT;
     }
 }

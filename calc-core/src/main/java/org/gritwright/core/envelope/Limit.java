@@ -6,6 +6,8 @@ public enum Limit {
     SLOWEST_STEADY_SHAFT("the shaft can't turn more slowly and stay steady"),
     /** The valve is fully open, or the pump gives no more. */
     FASTEST_SHAFT("the drive turns the shaft no faster"),
+    /** At this engine speed the pump gives no more oil. */
+    ENGINE_SPEED("the pump turns the shaft no faster at this engine speed"),
     /** Grains fall no faster through this opening. */
     GRAIN_FLOW("the grains run no faster through the gate");
 

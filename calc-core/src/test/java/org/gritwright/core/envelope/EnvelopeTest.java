@@ -147,6 +147,44 @@ class EnvelopeTest {
     }
 
     @Test
+    void atALowEngineSpeedThePumpIsTheLimit() {
+        // 25 rev/min of 6 lb are 150 lb/min, which is 300 lb/mi at 30 mi/h.
+        Envelope idling = SIX.withPumpLimit(Amounts.of(25, REVOLUTION_PER_MINUTE));
+        Bound<Speed> highest = idling.speedsFor(rate(300)).highest();
+
+        assertThat(milesPerHour(highest)).isCloseTo(30, within(1e-11));
+        assertThat(highest.limit()).isEqualTo(Limit.ENGINE_SPEED);
+        assertThat(highest.value().degreesOfFreedom()).hasValue(8);
+        Delivered fast = idling.deliveredAt(rate(300), speed(60));
+        assertThat(Amounts.in(fast.share(), SpreadingUnits.PERCENT)).isCloseTo(50, within(1e-11));
+        assertThat(fast.limit()).contains(Limit.ENGINE_SPEED);
+        assertThat(idling.withGreatestFlow(HUNDRED_POUNDS_A_MINUTE)
+                        .speedsFor(rate(300))
+                        .highest()
+                        .limit())
+                .isEqualTo(Limit.GRAIN_FLOW);
+        assertThat(SIX.withGreatestFlow(HUNDRED_POUNDS_A_MINUTE)
+                        .withPumpLimit(Amounts.of(10, REVOLUTION_PER_MINUTE))
+                        .with(BelowRange.STOPS)
+                        .speedsFor(rate(300))
+                        .highest()
+                        .limit())
+                .isEqualTo(Limit.ENGINE_SPEED);
+        assertThat(idling.with(BelowRange.STOPS).pumpLimit()).isEqualTo(idling.pumpLimit());
+    }
+
+    @Test
+    void aPumpThatGivesMoreThanTheValveLetsThroughIsNoLimit() {
+        Envelope revving = SIX.withPumpLimit(Amounts.of(50, REVOLUTION_PER_MINUTE));
+
+        assertThat(revving.speedsFor(rate(300)).highest())
+                .isEqualTo(SIX.speedsFor(rate(300)).highest());
+        assertRefused(
+                "shaft speed by the pump must be greater than 0: 0 rev/min",
+                () -> SIX.withPumpLimit(Amounts.of(0, REVOLUTION_PER_MINUTE)));
+    }
+
+    @Test
     void grainsThatRunMoreSlowlyThanTheShaftTurnsAreTheLimit() {
         Envelope envelope = SIX.withGreatestFlow(HUNDRED_POUNDS_A_MINUTE);
         Bound<Speed> highest = envelope.speedsFor(rate(300)).highest();

@@ -29,9 +29,9 @@ import org.gritwright.core.planning.CatchSetup;
 import org.gritwright.core.planning.FirstOrderStart;
 import org.gritwright.core.planning.PlanResult;
 import org.gritwright.core.planning.PlannedCount;
+import org.gritwright.core.planning.PredictedDischarge;
 import org.gritwright.core.planning.RunPlan;
 import org.gritwright.core.planning.RunPlanner;
-import org.gritwright.core.spi.FillLimits;
 import org.gritwright.core.spi.Setting;
 import org.gritwright.core.spi.TypeRegistry;
 import org.gritwright.units.Amounts;
@@ -39,7 +39,6 @@ import org.gritwright.units.InvalidInputException;
 import org.gritwright.units.UnitSymbol;
 import org.gritwright.units.check.Require;
 import org.gritwright.units.quantity.ApplicationRate;
-import org.gritwright.units.quantity.BulkDensity;
 import org.gritwright.units.quantity.DischargePerRevolution;
 
 /**
@@ -139,17 +138,7 @@ public record FleetPlanner(TypeRegistry types, CatchLimits limits) {
     }
 
     private PointPlan estimated(Yard yard, PlanEntry plan, CalibrationPoint point) {
-        FillLimits fill = point.metering().fillLimits();
-        double kilograms = point.metering().sweptCubicMetersPerRevolution(point.setting())
-                * Amounts.si(BulkDensity.class, point.material().looseBulkDensity())
-                * (fill.lowestUsual() + fill.highestUsual())
-                / 2;
-        return point(
-                yard,
-                plan,
-                point,
-                discharge(kilograms, point.material().looseBulkDensity()),
-                PointPlan.Source.GEOMETRY);
+        return point(yard, plan, point, PredictedDischarge.of(point).expected(), PointPlan.Source.GEOMETRY);
     }
 
     private static Quantity<DischargePerRevolution> discharge(double kilograms, Quantity<?> inTheSystemOf) {
