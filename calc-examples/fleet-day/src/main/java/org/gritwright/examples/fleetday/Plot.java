@@ -141,6 +141,11 @@ final class Plot {
         label("start", 0, up.at(y, ys), text);
     }
 
+    /** A short text right above a place. */
+    void above(double x, double y, String text) {
+        label("middle", across.at(x, xs), up.at(y, ys) - 9, text);
+    }
+
     private void label(String look, double x, double y, String text) {
         labels.add(new Label(look, Math.round(x), Math.round(y), text));
     }
