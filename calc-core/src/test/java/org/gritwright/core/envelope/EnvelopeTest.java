@@ -174,6 +174,29 @@ class EnvelopeTest {
     }
 
     @Test
+    void whereTwoLimitsMeetItIsTheShafts() {
+        Envelope both =
+                SIX.withGreatestFlow(Amounts.ofSi(SIX.compiled().greatestFlow(), SpreadingUnits.KILOGRAM_PER_SECOND));
+
+        assertThat(both.speedsFor(rate(300)).highest().limit()).isEqualTo(Limit.FASTEST_SHAFT);
+    }
+
+    @Test
+    void whatIsJustHeldIsHeld() {
+        CompiledEnvelope stopping = new CompiledEnvelope(1, 10, false);
+
+        assertThat(stopping.flow(1)).isEqualTo(1);
+        assertThat(stopping.flow(10)).isEqualTo(10);
+        FlowOverTime sums = new FlowOverTime(stopping);
+        sums.add(1, 1, 5);
+        sums.add(10, 10, 5);
+        assertThat(sums.beyond()).isZero();
+        assertThat(sums.under()).isZero();
+        assertThat(sums.over()).isZero();
+        assertThat(sums.asked()).isEqualTo(55);
+    }
+
+    @Test
     void aPumpThatGivesMoreThanTheValveLetsThroughIsNoLimit() {
         Envelope revving = SIX.withPumpLimit(Amounts.of(50, REVOLUTION_PER_MINUTE));
 

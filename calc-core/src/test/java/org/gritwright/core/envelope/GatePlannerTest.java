@@ -62,7 +62,7 @@ class GatePlannerTest {
         // 800 lb/mi at 35 mi/h are 466.67 lb/min; 100 lb/mi at 10 mi/h are 16.67.
         Demand much = new Demand("interstate", rate(800), speed(35), speed(35));
         Demand little = new Demand("village", rate(100), speed(10), speed(10));
-        List<GateFit> fits = GatePlanner.compare(openings(1, 2, 2.5), List.of(much, little));
+        List<GateFit> fits = GatePlanner.compare(openings(2, 2.5, 1), List.of(much, little));
 
         assertThat(fits).noneMatch(GateFit::servesAll);
         assertThat(fits).extracting(GateFit::setting).containsExactly(height(1), height(2), height(2.5));
