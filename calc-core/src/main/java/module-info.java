@@ -7,6 +7,7 @@ module org.gritwright.core {
 
     exports org.gritwright.core.blend;
     exports org.gritwright.core.calibration;
+    exports org.gritwright.core.chart;
     exports org.gritwright.core.conformance;
     exports org.gritwright.core.curve;
     exports org.gritwright.core.document;

@@ -51,6 +51,7 @@ class ArchitectureTest {
             "roadspeed",
             "range",
             "envelope",
+            "chart",
             "verification",
             "planning",
             "fleet.day",

@@ -35,16 +35,20 @@ import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Mass;
 import org.gritwright.core.calibration.CalibrationFactor;
 import org.gritwright.core.calibration.CalibrationInForce;
+import org.gritwright.core.chart.ControlSetting;
+import org.gritwright.core.envelope.Envelope;
 import org.gritwright.core.lateral.SpreadPattern;
 import org.gritwright.core.metering.Belt;
 import org.gritwright.core.metering.Conveyor;
 import org.gritwright.core.metering.Gate;
 import org.gritwright.core.metering.Metering;
+import org.gritwright.core.metering.OpenLoop;
 import org.gritwright.core.metering.RoundGate;
 import org.gritwright.core.observation.CalibrationPoint;
 import org.gritwright.core.observation.Moisture;
 import org.gritwright.core.range.CommandScale;
 import org.gritwright.core.range.DriveConditions;
+import org.gritwright.core.range.DriveCurve;
 import org.gritwright.core.range.DriveMeasurement;
 import org.gritwright.core.spi.ConveyorType;
 import org.gritwright.core.spi.FillLimits;
@@ -112,6 +116,12 @@ class NullsTest {
                                         Amounts.of(0.1, SpreadingUnits.REVOLUTION_PER_MINUTE),
                                         DriveConditions.NOT_SAID,
                                         List.of())),
+                        Map.entry(Envelope.class, Samples.ENVELOPE),
+                        Map.entry(OpenLoop.class, Samples.OPEN_LOOP),
+                        Map.entry(DriveCurve.class, Samples.DRIVE_CURVE),
+                        Map.entry(
+                                ControlSetting.class,
+                                ControlSetting.of(Samples.OPEN_LOOP).get(0)),
                         Map.entry(TypeId.class, TypeId.of("belt", 1)),
                         Map.entry(Record.class, FillLimits.COMMON),
                         Map.entry(BiConsumer.class, (BiConsumer<Object, Object>) (at, why) -> {}))

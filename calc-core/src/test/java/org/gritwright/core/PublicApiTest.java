@@ -58,6 +58,7 @@ class PublicApiTest {
                 .containsExactlyInAnyOrder(
                         "org.gritwright.core.blend",
                         "org.gritwright.core.calibration",
+                        "org.gritwright.core.chart",
                         "org.gritwright.core.conformance",
                         "org.gritwright.core.curve",
                         "org.gritwright.core.document",

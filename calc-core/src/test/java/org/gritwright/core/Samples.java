@@ -22,6 +22,7 @@ import org.assertj.core.api.ThrowableAssert.ThrowingCallable;
 import org.gritwright.core.calibration.CalibrationCatch;
 import org.gritwright.core.calibration.CalibrationFactor;
 import org.gritwright.core.calibration.CalibrationInForce;
+import org.gritwright.core.envelope.Envelope;
 import org.gritwright.core.finding.Argument;
 import org.gritwright.core.finding.Finding;
 import org.gritwright.core.finding.FindingCode;
@@ -33,6 +34,7 @@ import org.gritwright.core.metering.DragChain;
 import org.gritwright.core.metering.DriveFeedback;
 import org.gritwright.core.metering.Gate;
 import org.gritwright.core.metering.NoGate;
+import org.gritwright.core.metering.OpenLoop;
 import org.gritwright.core.metering.ShaftCount;
 import org.gritwright.core.metering.ShaftSensor;
 import org.gritwright.core.metering.SlidingGate;
@@ -40,7 +42,18 @@ import org.gritwright.core.metering.Spreader;
 import org.gritwright.core.observation.CalibrationPoint;
 import org.gritwright.core.observation.Material;
 import org.gritwright.core.observation.Observation;
+import org.gritwright.core.range.Command;
+import org.gritwright.core.range.CommandScale;
+import org.gritwright.core.range.Direction;
+import org.gritwright.core.range.DriveConditions;
+import org.gritwright.core.range.DriveCurve;
+import org.gritwright.core.range.DriveMeasurement;
+import org.gritwright.core.range.DrivePoint;
+import org.gritwright.core.range.DriveResponse;
+import org.gritwright.core.range.DriveRun;
+import org.gritwright.core.range.WorkingRange;
 import org.gritwright.core.spi.Setting;
+import org.gritwright.core.uncertainty.Measured;
 import org.gritwright.core.weighing.CaughtMass;
 import org.gritwright.core.weighing.Scale;
 import org.gritwright.core.weighing.ScaleAccuracy;
@@ -79,6 +92,34 @@ public final class Samples {
             Pan.of(inches(-12), inches(12), inches(12), pounds(1)),
             Pan.of(inches(0), inches(12), inches(12), pounds(2)),
             Pan.of(inches(12), inches(12), inches(12), pounds(1))));
+
+    /** What a drive holds. */
+    public static final WorkingRange RANGE = new WorkingRange(
+            Amounts.of(2, SpreadingUnits.REVOLUTION_PER_MINUTE), Amounts.of(28, SpreadingUnits.REVOLUTION_PER_MINUTE));
+
+    /** One that meters 2 kg/rev. */
+    public static final Envelope ENVELOPE =
+            Envelope.of(Measured.once(Amounts.of(2, SpreadingUnits.KILOGRAM_PER_REVOLUTION)), RANGE);
+
+    /** 2 rev/min at 1, 28 at 9. */
+    public static final OpenLoop OPEN_LOOP = new OpenLoop(
+            Amounts.of(1, SpreadingUnits.ONE),
+            List.of(
+                    new OpenLoop.Row(Amounts.of(1, SpreadingUnits.ONE), RANGE.lowest()),
+                    new OpenLoop.Row(Amounts.of(9, SpreadingUnits.ONE), RANGE.highest())));
+
+    /** 2 rev/min at 30 %, 28 at 90 %. */
+    public static final DriveCurve DRIVE_CURVE = DriveResponse.of(new DriveMeasurement(
+                    CommandScale.percent(1),
+                    Amounts.of(0.1, SpreadingUnits.REVOLUTION_PER_MINUTE),
+                    DriveConditions.NOT_SAID,
+                    List.of(new DriveRun(
+                            Direction.RISING,
+                            List.of(
+                                    DrivePoint.of(Command.percent(30), RANGE.lowest()),
+                                    DrivePoint.of(Command.percent(90), RANGE.highest()))))))
+            .curve(Direction.RISING)
+            .orElseThrow();
 
     private Samples() {}
 
