@@ -202,7 +202,41 @@ public enum FindingCode {
     /** The drive holds a narrower range of speeds than when it was last measured. */
     DRIVE_RANGE_NARROWER(WARNING),
     /** The measured range of speeds is another one than that which somebody states. */
-    DRIVE_RANGE_DISAGREES(WARNING, Slot.term("source", Term.BY_EYE, Term.FROM_MAKER));
+    DRIVE_RANGE_DISAGREES(WARNING, Slot.term("source", Term.BY_EYE, Term.FROM_MAKER)),
+    /** The measured range and a stated one are as far apart as the gear ratio makes two shafts. */
+    STATED_RANGE_OF_OTHER_SHAFT(WARNING),
+    /** A catch fits the range of speeds only if that is the conveyor shaft's. */
+    DRIVE_OF_OTHER_SHAFT(WARNING, Slot.time("at")),
+    /** The shaft turned faster in a catch than the drive is said to. */
+    CATCH_ABOVE_RANGE(WARNING, Slot.time("at")),
+    /** The shaft turned slower in a catch than the drive holds steadily. */
+    CATCH_BELOW_RANGE(WARNING, Slot.time("at")),
+    /** The table of control settings has another speed than was measured at the same command. */
+    CONTROL_SETTING_DISAGREES(WARNING),
+    /** A limit of the drive explains that less was laid than expected. */
+    LIMIT_EXPLAINS_SHORTFALL(WARNING, Slot.time("at")),
+    /** A limit of the drive explains that more was laid than expected. */
+    LIMIT_EXPLAINS_OVERRUN(WARNING, Slot.time("at")),
+    /** A limit of the drive explains only a part of what was laid too little or too much. */
+    LIMIT_EXPLAINS_PART(WARNING, Slot.time("at")),
+
+    /** A route asks for a faster shaft than the drive holds, at every calibrated setting. */
+    ROUTE_ABOVE_RANGE(WARNING, Slot.name("route"), Slot.name("point")),
+    /** A route asks for a slower shaft than the drive holds steadily, at every calibrated setting. */
+    ROUTE_BELOW_RANGE(WARNING, Slot.name("route"), Slot.name("point")),
+    /** A route asks for a shaft speed at which the drive was not measured. */
+    ROUTE_BEYOND_MEASURED(WARNING, Slot.name("route"), Slot.name("point")),
+    /** A route can be done at one calibrated setting and not at another. */
+    ROUTE_NEEDS_SETTING(NOTE, Slot.name("route"), Slot.name("point"), Slot.name("otherPoint")),
+    /** A route's material isn't calibrated on the truck. */
+    ROUTE_NOT_CALIBRATED(WARNING, Slot.name("route"), Slot.name("material")),
+    /** Nobody knows which speeds the drive of a truck on a route holds. */
+    ROUTE_RANGE_NOT_KNOWN(NOTE, Slot.name("route")),
+
+    /** A plan runs the shaft at a speed that the truck's drive doesn't hold. */
+    PLAN_SPEED_OUTSIDE_RANGE(WARNING),
+    /** A plan has another range of speeds than the truck's drive. */
+    PLAN_RANGE_DISAGREES(WARNING);
 
     private final Severity severity;
     private final String template;

@@ -28,11 +28,20 @@ public final class ObjectCodec<T> implements Codec<T> {
     private final String name;
     private final Class<T> type;
     private final RecordShape shape;
+    private final Check<T> check;
 
-    private ObjectCodec(String name, Class<T> type, RecordShape shape) {
+    /** What a whole must keep that no part of it knows, such as that one part names another that is there. */
+    @FunctionalInterface
+    public interface Check<T> {
+        /** Adds what is wrong with a value that was read at a place. */
+        void check(T value, Pointer pointer, Problems problems);
+    }
+
+    private ObjectCodec(String name, Class<T> type, RecordShape shape, Check<T> check) {
         this.name = name;
         this.type = type;
         this.shape = shape;
+        this.check = check;
     }
 
     /**
@@ -44,7 +53,12 @@ public final class ObjectCodec<T> implements Codec<T> {
      * @throws IllegalArgumentException if fields and components don't match; the message names the field
      */
     public static <T extends Record> ObjectCodec<T> object(String name, Class<T> type, Field... fields) {
-        return new ObjectCodec<>(name, type, RecordShape.of(type, List.of(fields)));
+        return new ObjectCodec<>(name, type, RecordShape.of(type, List.of(fields)), (value, pointer, problems) -> {});
+    }
+
+    /** The same codec, which looks at each whole that was read. */
+    public ObjectCodec<T> checked(Check<T> other) {
+        return new ObjectCodec<>(name, type, shape, other);
     }
 
     RecordShape shape() {
@@ -91,7 +105,9 @@ public final class ObjectCodec<T> implements Codec<T> {
 
     private @Nullable T make(Object[] values, Pointer pointer, Problems problems) {
         try {
-            return type.cast(shape.make(values, 0));
+            T made = type.cast(shape.make(values, 0));
+            check.check(made, pointer, problems);
+            return made;
         } catch (InvalidInputException e) {
             problems.refused(pointer, e);
             return null;

@@ -86,6 +86,11 @@ public final class Problems {
                 NearestName.of(found.text(), known));
     }
 
+    /** Adds that something of this name isn't there. */
+    public void unknownName(Pointer pointer, Collection<String> known, String name) {
+        add(ProblemCode.UNKNOWN_WORD.id(), pointer, "one of " + known, "\"" + name + "\"", NearestName.of(name, known));
+    }
+
     /** Adds a problem. */
     public void add(ProblemCode code, Pointer pointer, String expected, JsonNode found) {
         add(code, pointer, expected, found.describe());

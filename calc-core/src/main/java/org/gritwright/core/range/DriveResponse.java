@@ -92,6 +92,24 @@ public final class DriveResponse implements Serializable {
         return comparison().map(RangeComparison::measured);
     }
 
+    /**
+     * The lowest speed of the working range, as well as it is known.
+     *
+     * @return the speed; absent without a range
+     */
+    public Optional<RangeEnd> lowestSteady() {
+        return comparison().map(RangeComparison::lowest);
+    }
+
+    /**
+     * The highest speed of the working range, as well as it is known.
+     *
+     * @return the speed; absent without a range
+     */
+    public Optional<RangeEnd> highestSteady() {
+        return comparison().map(RangeComparison::highest);
+    }
+
     /** The range with the curves that its ends are of; of two that end alike, the one that nothing is left to try of. */
     private Optional<RangeComparison> comparison() {
         List<DriveCurve> steady =

@@ -9,6 +9,7 @@ import org.gritwright.core.finding.Argument;
 import org.gritwright.core.finding.Finding;
 import org.gritwright.core.finding.FindingCode;
 import org.gritwright.core.finding.Term;
+import org.gritwright.units.Amounts;
 
 /**
  * Compares a measured working range with another one.
@@ -41,6 +42,24 @@ record RangeComparison(WorkingRange measured, DriveCurve ofLowest, DriveCurve of
         Map<String, Argument> arguments = arguments(other);
         arguments.put("source", stated.source() == RangeSource.BY_EYE ? Term.BY_EYE : Term.FROM_MAKER);
         return Optional.of(Finding.of(FindingCode.DRIVE_RANGE_DISAGREES, arguments));
+    }
+
+    RangeEnd lowest() {
+        return new RangeEnd(
+                measured.lowest(),
+                Amounts.ofSi(
+                        allowance(ofLowest, ofLowest.lowestSteady()),
+                        measured.lowest().getUnit()),
+                ofLowest.isLowestProven());
+    }
+
+    RangeEnd highest() {
+        return new RangeEnd(
+                measured.highest(),
+                Amounts.ofSi(
+                        allowance(ofHighest, ofHighest.highestSteady()),
+                        measured.highest().getUnit()),
+                ofHighest.isHighestProven());
     }
 
     /** What the measured speed may be off by. */

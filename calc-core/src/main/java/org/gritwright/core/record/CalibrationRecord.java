@@ -10,9 +10,13 @@ import org.gritwright.core.fleet.assessment.MassProof;
 import org.gritwright.core.fleet.assessment.Refusal;
 import org.gritwright.core.fleet.assessment.RoadProof;
 import org.gritwright.core.fleet.assessment.TruckAssessment;
+import org.gritwright.core.fleet.day.DriveEntry;
 import org.gritwright.core.fleet.day.FleetDay;
 import org.gritwright.core.fleet.day.InForceEntry;
+import org.gritwright.core.fleet.day.StatedRangeEntry;
 import org.gritwright.core.fleet.day.TruckDay;
+import org.gritwright.core.range.DriveResponse;
+import org.gritwright.core.range.RangeSource;
 import org.gritwright.core.spi.TypeRegistry;
 import org.gritwright.units.check.Require;
 
@@ -107,7 +111,7 @@ public record CalibrationRecord(
     }
 
     /**
-     * The same truck on another day, with what its displays held after this one and nothing done yet.
+     * The same truck on another day, with what its displays held after this one, the range of its drive, and nothing done yet.
      *
      * @param types the conveyor and gate types that are known
      * @return the truck's next day
@@ -118,7 +122,21 @@ public record CalibrationRecord(
                 .inForce(inForceAfter(types).stream()
                         .map(held -> InForceEntry.of(held, Since.of(entered.day())))
                         .toList());
-        return truck.curveModel().map(next::curveModel).orElse(next);
+        TruckDay modeled = truck.curveModel().map(next::curveModel).orElse(next);
+        return driveAfter(truck).map(modeled::drive).orElse(modeled);
+    }
+
+    /** What was measured of the drive that day is what it is compared with on the next. */
+    private Optional<DriveEntry> driveAfter(TruckDay truck) {
+        if (!refusals.isEmpty()) {
+            return Optional.empty();
+        }
+        Optional<StatedRangeEntry> measured = truck.drive()
+                .flatMap(DriveEntry::response)
+                .flatMap(DriveResponse::workingRange)
+                .map(range -> new StatedRangeEntry(
+                        range.lowest(), range.highest(), RangeSource.MEASURED, Optional.of(entered.day())));
+        return measured.or(() -> truck.drive().flatMap(DriveEntry::statedRange)).map(DriveEntry::stated);
     }
 
     /**

@@ -1,6 +1,7 @@
 package org.gritwright.core.record;
 
 import static org.gritwright.core.json.Codecs.VERSION;
+import static org.gritwright.core.json.Codecs.choice;
 import static org.gritwright.core.json.Codecs.mapped;
 import static org.gritwright.core.json.Codecs.notEmpty;
 import static org.gritwright.core.json.Codecs.uniqueListOf;
@@ -8,12 +9,14 @@ import static org.gritwright.core.json.Field.inlined;
 import static org.gritwright.core.json.Field.optional;
 import static org.gritwright.core.json.Field.required;
 import static org.gritwright.core.json.Field.withDefault;
+import static org.gritwright.core.record.ValueCodecs.COMMAND;
 import static org.gritwright.core.record.ValueCodecs.FACTOR;
 import static org.gritwright.core.record.ValueCodecs.PARAMETERS;
 import static org.gritwright.core.record.ValueCodecs.PART;
 import static org.gritwright.core.record.ValueCodecs.SETTING;
 import static org.gritwright.core.record.ValueCodecs.TOLERANCE;
 
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import javax.measure.Quantity;
@@ -23,11 +26,16 @@ import org.gritwright.core.fleet.day.CatchEntry;
 import org.gritwright.core.fleet.day.ChangeEntry;
 import org.gritwright.core.fleet.day.CountEntry;
 import org.gritwright.core.fleet.day.CourseRunEntry;
+import org.gritwright.core.fleet.day.DriveEntry;
+import org.gritwright.core.fleet.day.DrivePointEntry;
+import org.gritwright.core.fleet.day.DriveRunEntry;
 import org.gritwright.core.fleet.day.FleetDay;
 import org.gritwright.core.fleet.day.InForceEntry;
 import org.gritwright.core.fleet.day.PlanEntry;
 import org.gritwright.core.fleet.day.RoadSpeedEntry;
+import org.gritwright.core.fleet.day.RouteEntry;
 import org.gritwright.core.fleet.day.SpreaderEntry;
+import org.gritwright.core.fleet.day.StatedRangeEntry;
 import org.gritwright.core.fleet.day.StepTimes;
 import org.gritwright.core.fleet.day.TargetEntry;
 import org.gritwright.core.fleet.day.TruckDay;
@@ -38,7 +46,10 @@ import org.gritwright.core.fleet.day.WeighingMethodEntry;
 import org.gritwright.core.json.Codec;
 import org.gritwright.core.json.CodecBook;
 import org.gritwright.core.json.Codecs;
+import org.gritwright.core.json.Field;
 import org.gritwright.core.json.ObjectCodec;
+import org.gritwright.core.json.Pointer;
+import org.gritwright.core.json.Problems;
 import org.gritwright.core.judgement.DecisionRule;
 import org.gritwright.core.metering.OpenLoop;
 import org.gritwright.core.observation.CatchAllowances;
@@ -47,6 +58,8 @@ import org.gritwright.core.observation.Material;
 import org.gritwright.core.observation.Moisture;
 import org.gritwright.core.observation.Repeatability;
 import org.gritwright.core.planning.Containers;
+import org.gritwright.core.range.AtWork;
+import org.gritwright.core.range.DriveConditions;
 import org.gritwright.core.weighing.Scale;
 import org.gritwright.core.weighing.ScaleCheck;
 import org.gritwright.units.Amounts;
@@ -136,8 +149,33 @@ final class FleetDayCodecs {
 
     private static final Quantity<Dimensionless> NOTHING = Amounts.of(0, SpreadingUnits.PERCENT);
 
-    static final CodecBook BOOK = OF_CATCHES
+    private static final CodecBook OF_DRIVES = OF_CATCHES
+            .with(
+                    "drive-conditions",
+                    DriveConditions.class,
+                    atWork("loaded"),
+                    atWork("lowestEngineSpeed"),
+                    atWork("spinner"),
+                    atWork("prewet"),
+                    atWork("plow"))
+            .with("drive-point", DrivePointEntry.class, required("command", COMMAND))
+            .with("drive-run", DriveRunEntry.class, required("points"))
+            .with("stated-range", StatedRangeEntry.class);
+
+    private static Field atWork(String what) {
+        return withDefault(what, choice(AtWork.class), AtWork.NOT_SAID);
+    }
+
+    static final CodecBook BOOK = OF_DRIVES
             .with(CATCH, DECISION_RULE)
+            .with(
+                    "drive",
+                    DriveEntry.class,
+                    optional("lowestCommand", COMMAND),
+                    optional("highestCommand", COMMAND),
+                    optional("commandStep", COMMAND),
+                    withDefault("atWork", OF_DRIVES.get(DriveConditions.class), DriveConditions.NOT_SAID))
+            .with("route", RouteEntry.class, inlined("target"))
             .with("calibration-catch", CalibrationCatchEntry.class, inlined("entry"))
             .with(
                     "verification-catch",
@@ -188,18 +226,42 @@ final class FleetDayCodecs {
                     required("weighingMethods"));
 
     static final ObjectCodec<FleetDay> FLEET_DAY = BOOK.object(
-            "fleet-day",
-            FleetDay.class,
-            required("tolerance", TOLERANCE),
-            withDefault("decisionRule", DECISION_RULE, DecisionRule.SIMPLE),
-            withDefault("allowances", BOOK.get(CatchAllowances.class), CatchAllowances.NONE),
-            required("scales", uniqueListOf(BOOK.get(Scale.class), "scale id", Scale::id, "id")),
-            required("materials", uniqueListOf(BOOK.get(Material.class), "material name", Material::name, "name")),
-            required(
-                    "trucks",
-                    notEmpty(
-                            uniqueListOf(BOOK.get(TruckDay.class), "truck id", TruckDay::id, "id"),
-                            "one truck or more")));
+                    "fleet-day",
+                    FleetDay.class,
+                    required("tolerance", TOLERANCE),
+                    withDefault("decisionRule", DECISION_RULE, DecisionRule.SIMPLE),
+                    withDefault("allowances", BOOK.get(CatchAllowances.class), CatchAllowances.NONE),
+                    required("scales", uniqueListOf(BOOK.get(Scale.class), "scale id", Scale::id, "id")),
+                    required(
+                            "materials",
+                            uniqueListOf(BOOK.get(Material.class), "material name", Material::name, "name")),
+                    withDefault(
+                            "routes",
+                            uniqueListOf(BOOK.get(RouteEntry.class), "route name", RouteEntry::name, "name"),
+                            List.of()),
+                    required(
+                            "trucks",
+                            notEmpty(
+                                    uniqueListOf(BOOK.get(TruckDay.class), "truck id", TruckDay::id, "id"),
+                                    "one truck or more")))
+            .checked(FleetDayCodecs::checkRoutes);
+
+    /** A route that names something that isn't there is nobody's: it is a matter of the day. */
+    private static void checkRoutes(FleetDay day, Pointer pointer, Problems problems) {
+        if (day.routes().isEmpty()) {
+            return;
+        }
+        NameCheck materials = new NameCheck(day.materials().stream().map(Material::name), problems);
+        NameCheck trucks = new NameCheck(day.trucks().stream().map(TruckDay::id), problems);
+        for (int i = 0; i < day.routes().size(); i++) {
+            RouteEntry route = day.routes().get(i);
+            Pointer at = pointer.at("routes").at(i);
+            materials.check(at.at("material"), route.material());
+            for (int j = 0; j < route.trucks().size(); j++) {
+                trucks.check(at.at("trucks").at(j), route.trucks().get(j));
+            }
+        }
+    }
 
     private FleetDayCodecs() {}
 }

@@ -46,6 +46,16 @@ final class ValueCodecs {
                     || row.unit().equals(SpreadingUnits.ONE)
                     || row.unit().equals(SpreadingUnits.PERCENT));
 
+    /** What a valve is told, by its kind only: of which kind a drive's commands are is a matter of its truck. */
+    static final Codec<Quantity<?>> COMMAND = Codecs.quantity(
+            "drive-command",
+            "command",
+            "a percentage, a current in mA or a bare number",
+            "40 %",
+            row -> row.unit().equals(SpreadingUnits.PERCENT)
+                    || row.unit().equals(SpreadingUnits.MILLIAMPERE)
+                    || row.unit().equals(SpreadingUnits.ONE));
+
     /** Since when a display holds a value: a day, or a time with its offset. */
     static final Codec<Since> SINCE = Codecs.text(
             Since.class.getName(),

@@ -100,7 +100,23 @@ class FindingCodeTest {
             "drive-not-as-at-work",
             "drive-conditions-not-said",
             "drive-range-narrower",
-            "drive-range-disagrees");
+            "drive-range-disagrees",
+            "stated-range-of-other-shaft",
+            "drive-of-other-shaft",
+            "catch-above-range",
+            "catch-below-range",
+            "control-setting-disagrees",
+            "limit-explains-shortfall",
+            "limit-explains-overrun",
+            "limit-explains-part",
+            "route-above-range",
+            "route-below-range",
+            "route-beyond-measured",
+            "route-needs-setting",
+            "route-not-calibrated",
+            "route-range-not-known",
+            "plan-speed-outside-range",
+            "plan-range-disagrees");
 
     @Test
     void idsAreStable() {

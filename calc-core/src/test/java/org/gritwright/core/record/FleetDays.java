@@ -26,11 +26,16 @@ import org.gritwright.core.fleet.day.CatchEntry;
 import org.gritwright.core.fleet.day.ChangeEntry;
 import org.gritwright.core.fleet.day.CountEntry;
 import org.gritwright.core.fleet.day.CourseRunEntry;
+import org.gritwright.core.fleet.day.DriveEntry;
+import org.gritwright.core.fleet.day.DrivePointEntry;
+import org.gritwright.core.fleet.day.DriveRunEntry;
 import org.gritwright.core.fleet.day.FleetDay;
 import org.gritwright.core.fleet.day.InForceEntry;
 import org.gritwright.core.fleet.day.PlanEntry;
 import org.gritwright.core.fleet.day.RoadSpeedEntry;
+import org.gritwright.core.fleet.day.RouteEntry;
 import org.gritwright.core.fleet.day.SpreaderEntry;
+import org.gritwright.core.fleet.day.StatedRangeEntry;
 import org.gritwright.core.fleet.day.StepTimes;
 import org.gritwright.core.fleet.day.TargetEntry;
 import org.gritwright.core.fleet.day.TruckDay;
@@ -47,6 +52,10 @@ import org.gritwright.core.observation.Material;
 import org.gritwright.core.observation.Moisture;
 import org.gritwright.core.observation.Repeatability;
 import org.gritwright.core.planning.Containers;
+import org.gritwright.core.range.AtWork;
+import org.gritwright.core.range.Direction;
+import org.gritwright.core.range.DriveConditions;
+import org.gritwright.core.range.RangeSource;
 import org.gritwright.core.weighing.AccuracyClass;
 import org.gritwright.core.weighing.Scale;
 import org.gritwright.core.weighing.ScaleAccuracy;
@@ -82,7 +91,11 @@ final class FleetDays {
                         texts().list().ofSize(2),
                         scales,
                         materials,
-                        Combinators.combine(plan().optional(0.5), trucks).as(Map::entry))
+                        Combinators.combine(
+                                        plan().optional(0.5),
+                                        trucks,
+                                        route().list().ofMaxSize(2).uniqueElements(RouteEntry::name))
+                                .as(Rest::new))
                 .as((day, season, tolerance, judging, who, allScales, allMaterials, rest) -> new FleetDay(
                         day,
                         season,
@@ -93,8 +106,93 @@ final class FleetDays {
                         Optional.of(who.get(1)),
                         allScales,
                         allMaterials,
-                        rest.getKey(),
-                        rest.getValue()));
+                        rest.plan(),
+                        rest.routes(allMaterials),
+                        rest.trucks()));
+    }
+
+    /** What comes last in a day. */
+    private record Rest(Optional<PlanEntry> plan, List<TruckDay> trucks, List<RouteEntry> any) {
+        /** For one of the trucks or for all, with materials that are there. */
+        List<RouteEntry> routes(List<Material> materials) {
+            return materials.isEmpty()
+                    ? List.of()
+                    : any.stream()
+                            .map(route -> new RouteEntry(
+                                    route.name(),
+                                    materials
+                                            .get(route.name().length() % materials.size())
+                                            .name(),
+                                    route.target(),
+                                    route.lowestSpeed(),
+                                    route.highestSpeed(),
+                                    route.name().length() % 2 == 0
+                                            ? List.of()
+                                            : List.of(trucks.get(trucks.size() - 1)
+                                                    .id())))
+                            .toList();
+        }
+    }
+
+    private static Arbitrary<RouteEntry> route() {
+        Arbitrary<TargetEntry> perDistance = positive(ApplicationRate.class)
+                .map(rate -> new TargetEntry(Optional.of(rate), Optional.empty(), Optional.empty()));
+        Arbitrary<TargetEntry> perLane = Combinators.combine(
+                        positive(LaneApplicationRate.class), positive(LaneCount.class))
+                .as((rate, lanes) -> new TargetEntry(Optional.empty(), Optional.of(rate), Optional.of(lanes)));
+        return Combinators.combine(
+                        texts(),
+                        Arbitraries.oneOf(perDistance, perLane),
+                        positive(Speed.class),
+                        Arbitraries.doubles().between(1, 100))
+                .as((name, target, lowest, times) -> new RouteEntry(
+                        name,
+                        "any",
+                        target,
+                        lowest,
+                        Amounts.of(times * lowest.getValue().doubleValue(), lowest.getUnit()),
+                        List.of()));
+    }
+
+    /** What a valve may be told: any percentage, current or number. */
+    private static Arbitrary<Quantity<?>> commands() {
+        return Combinators.combine(
+                        numbers(),
+                        Arbitraries.of(SpreadingUnits.PERCENT, SpreadingUnits.MILLIAMPERE, SpreadingUnits.ONE))
+                .as(Amounts::of);
+    }
+
+    private static Arbitrary<DriveEntry> drive() {
+        Arbitrary<AtWork> atWork = Arbitraries.of(AtWork.class);
+        Arbitrary<DriveConditions> conditions =
+                Combinators.combine(atWork, atWork, atWork, atWork, atWork).as(DriveConditions::new);
+        Arbitrary<DrivePointEntry> point = Combinators.combine(
+                        commands(),
+                        quantities(RotationalSpeed.class),
+                        Arbitraries.integers().between(1, 9999).optional(),
+                        quantities(RotationalSpeed.class).optional(),
+                        quantities(RotationalSpeed.class).optional(),
+                        quantities(Temperature.class).optional(),
+                        quantities(RotationalSpeed.class).optional())
+                .as(DrivePointEntry::new);
+        Arbitrary<DriveRunEntry> run = Combinators.combine(
+                        Arbitraries.of(Direction.class), point.list().ofMaxSize(3))
+                .as(DriveRunEntry::new);
+        Arbitrary<StatedRangeEntry> stated = Combinators.combine(
+                        quantities(RotationalSpeed.class),
+                        quantities(RotationalSpeed.class),
+                        Arbitraries.of(RangeSource.class),
+                        dates().optional())
+                .as(StatedRangeEntry::new);
+        return Combinators.combine(
+                        commands().optional(),
+                        commands().optional(),
+                        commands().optional(),
+                        quantities(RotationalSpeed.class).optional(),
+                        conditions,
+                        run.list().ofMaxSize(2),
+                        stated.optional())
+                .as(DriveEntry::new);
     }
 
     /** A decision rule and allowances. */
@@ -338,7 +436,8 @@ final class FleetDays {
                         settings().optional())
                 .as(SpreaderEntry::new);
         return Combinators.combine(
-                        Combinators.combine(texts(), spreader).as(Map::entry),
+                        Combinators.combine(texts(), spreader, drive().optional(0.5))
+                                .as(Standing::new),
                         Arbitraries.of(CurveModel.class).optional(),
                         inForce().list().ofMaxSize(3),
                         change.list().ofMaxSize(2),
@@ -346,8 +445,9 @@ final class FleetDays {
                         verification().list().ofMaxSize(2),
                         rest)
                 .as((truck, model, inForce, changes, calibrations, verifications, last) -> new TruckDay(
-                        truck.getKey(),
-                        truck.getValue(),
+                        truck.id(),
+                        truck.spreader(),
+                        truck.drive(),
                         model,
                         inForce,
                         changes,
@@ -356,6 +456,9 @@ final class FleetDays {
                         last.getKey(),
                         last.getValue()));
     }
+
+    /** What stands on a truck. */
+    private record Standing(String id, SpreaderEntry spreader, Optional<DriveEntry> drive) {}
 
     private static Arbitrary<WeighingMethodEntry> method() {
         Arbitrary<Quantity<Time>> minutes = positive(Time.class);

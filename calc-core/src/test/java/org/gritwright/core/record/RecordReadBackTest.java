@@ -145,6 +145,7 @@ class RecordReadBackTest {
                 scales,
                 materials,
                 one.plan(),
+                one.routes(),
                 one.trucks());
         List<CalibrationRecord> records = records(many);
 

@@ -273,6 +273,7 @@ final class DayFaults {
                                     .toList(),
                             day.materials(),
                             day.plan(),
+                            day.routes(),
                             List.of(day.trucks().get(0), second.trucks().get(0)));
                     return swapped(both, 0, 0);
                 })

@@ -142,6 +142,7 @@ final class DayMaker {
                 List.of(truck.scale().entry()),
                 List.of(truck.material()),
                 Optional.empty(),
+                List.of(),
                 List.of(entry));
         return new Made(truck, fault.day(day, situation), List.copyOf(held));
     }

@@ -274,6 +274,7 @@ final class Edit {
                 day.scales(),
                 day.materials().stream().map(edit).toList(),
                 day.plan(),
+                day.routes(),
                 day.trucks());
     }
 

@@ -77,8 +77,8 @@ public record FleetAssessor(
      *
      * @param day the fleet's day
      * @return one assessment a truck, in the order of the day
-     * @throws InvalidInputException if the tolerance is not greater than zero, two scales or materials share a name, or there
-     *     are too many trucks
+     * @throws InvalidInputException if the tolerance is not greater than zero, two scales, materials or routes share a name, a route
+     *     names a material or truck that isn't there, or there are too many trucks or routes
      */
     public List<TruckAssessment> assess(FleetDay day) {
         size.requireFew(day);
@@ -101,7 +101,7 @@ public record FleetAssessor(
         return trucks.stream().map(one -> one.assess(fleet)).toList();
     }
 
-    /** What a truck has too much of, and numbers that can't be, of its own or of a scale or material that it names. */
+    /** What a truck has too much of, and numbers that can't be, of its own or of a scale, material or route that is for it. */
     private List<Refusal> unusable(FleetDay day, int index) {
         TruckDay truck = day.trucks().get(index);
         String root = "/trucks/" + index;
@@ -119,6 +119,11 @@ public record FleetAssessor(
         only.materials()
                 .forEach(one ->
                         EnteredRanges.check(one, "/materials/" + day.materials().indexOf(one), refused));
+        for (int i = 0; i < day.routes().size(); i++) {
+            if (day.routes().get(i).isFor(truck.id())) {
+                EnteredRanges.check(day.routes().get(i), "/routes/" + i, refused);
+            }
+        }
         return refusals;
     }
 

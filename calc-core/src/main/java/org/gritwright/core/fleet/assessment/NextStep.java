@@ -25,6 +25,8 @@ public enum NextStep {
     CATCH_MORE("Catch more: the last verification catch can't tell", true),
     /** The calibration is right, but what was asked for isn't delivered. */
     CHECK_DELIVERY("Check start-up, valve and speed limits", true),
+    /** What is asked of the truck is more, or less, than its drive holds. */
+    FIT_TO_DRIVE("Fit rates, speeds or gate to what the conveyor holds", true),
     /** Nobody has proven the calibration. */
     VERIFY("Make a verification catch", true),
     /** Nobody has checked the road speed. */

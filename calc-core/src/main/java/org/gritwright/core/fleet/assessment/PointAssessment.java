@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import org.gritwright.core.calibration.Calibration;
 import org.gritwright.core.calibration.CalibrationInForce;
+import org.gritwright.core.envelope.Envelope;
 import org.gritwright.core.finding.Finding;
 import org.gritwright.core.observation.CalibrationPoint;
 import org.gritwright.core.verification.Correction;
@@ -24,6 +25,8 @@ import org.gritwright.units.check.Require;
  * @param startUp what a start loses, where two run times tell
  * @param proof whether the value in force is proven
  * @param held what the display holds for the point after the day, as far as the catches show
+ * @param envelope what the truck can do on the road with the discharge as it is best known: the day's calibration, or else the
+ *     value as left; none where the drive's range or the discharge isn't known
  * @param findings everything that a person should know about the point
  */
 public record PointAssessment(
@@ -36,6 +39,7 @@ public record PointAssessment(
         Optional<StartUp> startUp,
         MassProof proof,
         List<CalibrationInForce> held,
+        Optional<Envelope> envelope,
         List<Finding> findings) {
 
     /** Copies the lists. */
@@ -51,6 +55,7 @@ public record PointAssessment(
                 startUp,
                 proof,
                 held,
+                envelope,
                 findings);
         inForce = List.copyOf(inForce);
         verifications = List.copyOf(verifications);

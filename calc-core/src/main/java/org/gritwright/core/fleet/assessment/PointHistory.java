@@ -18,18 +18,22 @@ import org.gritwright.core.calibration.CalibrationCatch;
 import org.gritwright.core.calibration.CalibrationFactor;
 import org.gritwright.core.calibration.CalibrationInForce;
 import org.gritwright.core.calibration.Since;
+import org.gritwright.core.envelope.Envelope;
 import org.gritwright.core.finding.Finding;
 import org.gritwright.core.finding.FindingCode;
 import org.gritwright.core.judgement.Tolerance;
 import org.gritwright.core.judgement.Verdict;
 import org.gritwright.core.observation.CalibrationPoint;
 import org.gritwright.core.observation.Observation;
+import org.gritwright.core.range.WorkingRange;
+import org.gritwright.core.uncertainty.Measured;
 import org.gritwright.core.verification.Correction;
 import org.gritwright.core.verification.StartUp;
 import org.gritwright.core.verification.Verification;
 import org.gritwright.core.verification.VerificationCatch;
 import org.gritwright.core.verification.VerificationSeries;
 import org.gritwright.units.Amounts;
+import org.gritwright.units.UnitSymbol;
 import org.gritwright.units.quantity.DischargePerRevolution;
 
 /**
@@ -199,6 +203,10 @@ final class PointHistory {
         return outOfPlace;
     }
 
+    Stream<Verification> assessedCatches() {
+        return verifications.stream();
+    }
+
     Stream<VerificationCatch> verified() {
         return verifications.stream().map(Verification::source);
     }
@@ -222,7 +230,8 @@ final class PointHistory {
         return standing.stream().map(Verification::source);
     }
 
-    private Optional<Verification> last() {
+    /** The last verification catch that says something about the value in force. */
+    Optional<Verification> last() {
         return standing.isEmpty() ? Optional.empty() : Optional.of(standing.get(standing.size() - 1));
     }
 
@@ -324,9 +333,39 @@ final class PointHistory {
         startUp.ifPresent(s -> findings.addAll(s.findings()));
     }
 
-    /** The point as it is shown to the world. */
-    PointAssessment assessed(MassProof proof) {
+    /** The discharge as it is best known: by the day's calibration, or else by the value that is in the display or is to be. */
+    Optional<Measured<DischargePerRevolution>> bestKnown() {
+        Optional<CalibrationFactor> left = correction
+                .map(c -> c.asLeft().orElseGet(c::toEnter))
+                .or(() -> held().stream().reduce((earlier, later) -> later).map(CalibrationInForce::factor));
+        return calibration
+                .map(Calibration::dischargePerRevolution)
+                .or(() -> left.map(value -> Measured.once(Amounts.ofSi(
+                        value.kilogramsPerRevolution(point.metering().feedback()),
+                        UnitSymbol.tradeUnit(DischargePerRevolution.class, value.value())))));
+    }
+
+    /**
+     * The point as it is shown to the world.
+     *
+     * @param range the steady speeds of the shaft, if they are known
+     * @param limits what limits of the drive explain
+     */
+    PointAssessment assessed(MassProof proof, Optional<WorkingRange> range, DriveLimits limits) {
+        List<Finding> findings = new ArrayList<>(findings());
+        verifications.forEach(
+                one -> limits.of(one).map(DriveLimits.Explained::finding).ifPresent(findings::add));
         return new PointAssessment(
-                point, inForce, calibration, verifications, judged, correction, startUp, proof, held(), findings());
+                point,
+                inForce,
+                calibration,
+                verifications,
+                judged,
+                correction,
+                startUp,
+                proof,
+                held(),
+                range.flatMap(speeds -> bestKnown().map(discharge -> Envelope.of(discharge, speeds))),
+                findings);
     }
 }

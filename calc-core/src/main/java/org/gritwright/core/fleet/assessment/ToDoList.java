@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import javax.measure.quantity.Dimensionless;
 import org.gritwright.core.finding.Finding;
 import org.gritwright.core.finding.FindingCode;
@@ -20,9 +21,20 @@ import org.gritwright.units.Amounts;
  * advice is made, from judgements, corrections and all findings. Of each point it names the most urgent step toward a proven
  * value, and whether what is delivered has to be looked into.
  */
-record ToDoList(TruckDay truck, List<Finding> curveFindings, List<Finding> contradictions, RoadProof roadProof) {
+record ToDoList(
+        TruckDay truck,
+        List<Finding> curveFindings,
+        List<Finding> contradictions,
+        RoadProof roadProof,
+        Optional<DriveAssessment> drive,
+        List<RouteAssessment> routes,
+        DriveLimits limits) {
     private static final Set<FindingCode> MISSED_DELIVERY =
             Set.of(FindingCode.SHORTFALL, FindingCode.OVERRUN, FindingCode.START_UP_LOSS, FindingCode.STEADY_FLOW_OFF);
+
+    /** What a limit of the drive makes. */
+    private static final Set<FindingCode> BY_LIMIT =
+            Set.of(FindingCode.SHORTFALL, FindingCode.OVERRUN, FindingCode.STEADY_FLOW_OFF);
 
     /** What explains a missed delivery without anything wrong with the truck. */
     private static final Set<FindingCode> SLIPS_OF_DELIVERY =
@@ -53,12 +65,20 @@ record ToDoList(TruckDay truck, List<Finding> curveFindings, List<Finding> contr
             Optional<NextStep> step = towardsProof(
                     history, proof, !ages.getOrDefault(history, List.of()).isEmpty());
             step.ifPresent(s -> toDo.add(new ToDo(s, Optional.of(history.point()))));
-            boolean missed =
-                    history.currentFindings().stream().map(Finding::code).anyMatch(MISSED_DELIVERY::contains);
+            Optional<DriveLimits.Explained> limit = history.last().flatMap(limits::of);
+            boolean limited = limit.filter(DriveLimits.Explained::wholly).isPresent();
+            boolean missed = history.currentFindings().stream()
+                    .map(Finding::code)
+                    .filter(code -> !limited || !BY_LIMIT.contains(code))
+                    .anyMatch(MISSED_DELIVERY::contains);
             if (missed && !explained && !isFault(history.currentFindings())) {
                 toDo.add(new ToDo(NextStep.CHECK_DELIVERY, Optional.of(history.point())));
             }
+            if (limit.isPresent()) {
+                toDo.add(new ToDo(NextStep.FIT_TO_DRIVE, Optional.of(history.point())));
+            }
         }
+        ofDrive(toDo);
         if (roadProof == RoadProof.NOT_PROVEN) {
             toDo.add(ToDo.ofTruck(NextStep.FIX_ROAD_SPEED));
         }
@@ -70,6 +90,21 @@ record ToDoList(TruckDay truck, List<Finding> curveFindings, List<Finding> contr
                         .thenComparing(Comparator.<ToDo>comparingDouble(one -> error(one, points))
                                 .reversed()))
                 .toList();
+    }
+
+    /** What routes and a drive that holds less than before ask for, where it isn't to be done anyway. */
+    private void ofDrive(List<ToDo> toDo) {
+        Set<RouteAssessment.Status> found =
+                routes.stream().map(RouteAssessment::status).collect(Collectors.toSet());
+        if (found.contains(RouteAssessment.Status.NOT_HELD)) {
+            toDo.add(ToDo.ofTruck(NextStep.FIT_TO_DRIVE));
+        }
+        if (found.contains(RouteAssessment.Status.NOT_CALIBRATED) && !toDo.contains(ToDo.ofTruck(NextStep.CALIBRATE))) {
+            toDo.add(ToDo.ofTruck(NextStep.CALIBRATE));
+        }
+        if (drive.filter(DriveCheck::isNarrower).isPresent()) {
+            toDo.add(ToDo.ofTruck(NextStep.CHECK_DELIVERY));
+        }
     }
 
     /** How far the value in force is off at a task's point, as far as its catches tell. */

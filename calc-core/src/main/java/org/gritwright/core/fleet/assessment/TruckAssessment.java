@@ -23,6 +23,8 @@ import org.gritwright.units.check.Require;
  *     those that only a value in force names
  * @param curves the discharge curves, one for each material that was caught at several settings
  * @param roadSpeed the check of the road speed
+ * @param drive which speeds its shaft holds; none if nobody says anything
+ * @param routes its routes, in the order of the day, and whether it can do them
  * @param massProof whether the mass per revolution is proven, at all points that are in use
  * @param roadProof whether the road speed is proven
  * @param toDo what has to be done, most urgent first; empty if there is nothing
@@ -34,6 +36,8 @@ public record TruckAssessment(
         List<PointAssessment> points,
         List<DischargeCurve> curves,
         Optional<RoadSpeedCheck> roadSpeed,
+        Optional<DriveAssessment> drive,
+        List<RouteAssessment> routes,
         MassProof massProof,
         RoadProof roadProof,
         List<ToDo> toDo,
@@ -48,6 +52,8 @@ public record TruckAssessment(
                 points,
                 curves,
                 roadSpeed,
+                drive,
+                routes,
                 massProof,
                 roadProof,
                 toDo,
@@ -55,6 +61,7 @@ public record TruckAssessment(
         refusals = List.copyOf(refusals);
         points = List.copyOf(points);
         curves = List.copyOf(curves);
+        routes = List.copyOf(routes);
         toDo = List.copyOf(toDo);
         findings = List.copyOf(findings);
     }
@@ -73,6 +80,8 @@ public record TruckAssessment(
                 List.of(),
                 List.of(),
                 empty(),
+                empty(),
+                List.of(),
                 MassProof.NOT_CHECKED,
                 RoadProof.NOT_CHECKED,
                 List.of(ToDo.ofTruck(NextStep.FIX_RECORD)),

@@ -122,8 +122,19 @@ final class TruckAssessor {
                 limits.catches());
         CurveProof byCurve = new CurveProof(
                 curves, histories, yard.tolerance(), truck.spreader().gateReading());
-        List<PointAssessment> points =
-                histories.stream().map(h -> h.assessed(byCurve.of(h))).toList();
+        Optional<DriveAssessment> drive = read.drive()
+                .map(entry -> DriveCheck.of(
+                        entry.response(), entry.stated(), truck.spreader().gearRatio()));
+        DriveLimits driveLimits = new DriveLimits(
+                drive, histories.stream().flatMap(PointHistory::assessedCatches).toList());
+        List<PointAssessment> points = histories.stream()
+                .map(h -> h.assessed(byCurve.of(h), drive.flatMap(DriveAssessment::range), driveLimits))
+                .toList();
+        RouteCheck routeCheck = new RouteCheck(drive, points, yard.tolerance());
+        List<RouteAssessment> routes = yard.day().routes().stream()
+                .filter(route -> route.isFor(truck.id()))
+                .map(routeCheck::assess)
+                .toList();
         Optional<Finding> changedTires = changedTires();
         Map<PointHistory, List<Finding>> ages = new LinkedHashMap<>();
         histories.forEach(h -> ages.put(h, age(h)));
@@ -145,17 +156,28 @@ final class TruckAssessor {
                         read.verificationCatches().stream().map(VerificationCatch::observation))
                 .sorted(Comparator.comparing(Observation::at))
                 .toList();
+        // Revolutions that come from a table are as wrong as the table.
+        drive.flatMap(one -> DriveCheck.controlSettings(one, truck.spreader().controlSettings()))
+                .ifPresent(ofMass::add);
         ofMass.addAll(OddTimes.of(read, inOrder, histories));
         OddTares.of(inOrder).ifPresent(ofMass::add);
         List<Finding> contradictions = new ArrayList<>(ofMass);
-        DeliverySlips.of(
-                        points.stream().flatMap(p -> p.verifications().stream()).toList())
+        DeliverySlips.of(points.stream()
+                        .flatMap(p -> p.verifications().stream())
+                        .filter(one -> !driveLimits.isExplained(one))
+                        .toList())
                 .ifPresent(contradictions::add);
+        drive.ifPresent(one -> {
+            DriveCheck.contradictions(one).forEach(contradictions::add);
+            contradictions.addAll(catchSpeeds(one));
+        });
         read.roadSpeed().flatMap(RoadSpeedCheck::doubt).ifPresent(contradictions::add);
 
         Set<Finding> findings = new LinkedHashSet<>(contradictions);
         histories.forEach(h -> findings.addAll(h.outOfPlace()));
         points.forEach(p -> findings.addAll(p.findings()));
+        drive.ifPresent(one -> findings.addAll(one.findings()));
+        routes.forEach(one -> findings.addAll(routeCheck.findings(one)));
         findings.addAll(nearMisses(histories));
         findings.addAll(curves.findings());
         read.roadSpeed()
@@ -169,10 +191,24 @@ final class TruckAssessor {
                 points,
                 curves.curves(),
                 read.roadSpeed(),
+                drive,
+                routes,
                 leastProven(points, !ofMass.isEmpty()),
                 roadProof,
-                new ToDoList(truck, curves.findings(), contradictions, roadProof).of(histories, points, ages),
+                new ToDoList(truck, curves.findings(), contradictions, roadProof, drive, routes, driveLimits)
+                        .of(histories, points, ages),
                 List.copyOf(findings));
+    }
+
+    private List<Finding> catchSpeeds(DriveAssessment drive) {
+        return read.feedback()
+                .map(feedback -> {
+                    CatchSpeeds speeds = new CatchSpeeds(drive, feedback, yard.tolerance());
+                    read.calibrationCatches().forEach(speeds::add);
+                    read.verificationCatches().forEach(speeds::add);
+                    return speeds.findings();
+                })
+                .orElse(List.of());
     }
 
     private static RoadProof proof(RoadSpeedCheck check) {

@@ -16,8 +16,10 @@ import org.gritwright.core.calibration.CalibrationInForce;
 import org.gritwright.core.fleet.day.CalibrationCatchEntry;
 import org.gritwright.core.fleet.day.CatchEntry;
 import org.gritwright.core.fleet.day.CountEntry;
+import org.gritwright.core.fleet.day.DriveEntry;
 import org.gritwright.core.fleet.day.InForceEntry;
 import org.gritwright.core.fleet.day.SpreaderEntry;
+import org.gritwright.core.fleet.day.StatedRangeEntry;
 import org.gritwright.core.fleet.day.TruckDay;
 import org.gritwright.core.fleet.day.VerificationCatchEntry;
 import org.gritwright.core.fleet.day.Yard;
@@ -70,6 +72,7 @@ final class TruckReader {
     private final List<CalibrationCatch> calibrationCatches;
     private final List<VerificationCatch> verificationCatches;
     private final Optional<RoadSpeedCheck> roadSpeed;
+    private final Optional<DriveReader> drive;
 
     /**
      * Reads all entries.
@@ -101,6 +104,12 @@ final class TruckReader {
                         .get(Integer.parseInt(at.substring(at.lastIndexOf('/') + 1)))
                         .flatMap(observation -> verificationCatch(at, entry, observation)));
         this.roadSpeed = readRoadSpeed();
+        subject = "drive";
+        this.drive = truck.drive().map(entry -> new DriveReader(this::attempt, entry));
+        truck.drive()
+                .flatMap(DriveEntry::statedRange)
+                .flatMap(StatedRangeEntry::on)
+                .ifPresent(on -> requireNotAfterTheDay("/drive/statedRange/on", "date of a stated range", on));
         subject = "";
         for (int i = 0; i < truck.changes().size(); i++) {
             requireNotAfterTheDay(
@@ -353,5 +362,15 @@ final class TruckReader {
 
     Optional<RoadSpeedCheck> roadSpeed() {
         return roadSpeed;
+    }
+
+    /** What was written down of the drive. */
+    Optional<DriveReader> drive() {
+        return drive;
+    }
+
+    /** How the revolutions of the drive become known. */
+    Optional<DriveFeedback> feedback() {
+        return metering.map(Metering::feedback);
     }
 }

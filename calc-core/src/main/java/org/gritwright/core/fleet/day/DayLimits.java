@@ -15,11 +15,31 @@ import org.gritwright.units.check.Require;
  * @param catches the most calibration catches of a truck, and the most verification catches, course runs and changes, 1 or more
  * @param containers the most weighings of a truck, in all its catches, 1 or more
  * @param openings the most calibration points of a truck's catches, and the most values in force and control settings, 1 or more
+ * @param routes the most routes of a day; they may name ten times as many trucks as it may have, 1 or more
+ * @param drivePoints the most points that were measured of a truck's drive, 1 or more
  */
-public record DayLimits(int trucks, int catches, int containers, int openings) {
+public record DayLimits(int trucks, int catches, int containers, int openings, int routes, int drivePoints) {
+    private static final int MOST_ROUTES = 1000;
+    private static final int MOST_POINTS = 1000;
 
-    /** 10 000 trucks; 1000 catches, 10 000 containers and 1000 openings a truck. */
+    /** How many routes a truck may be named by, if all are. */
+    private static final int NAMED = 10;
+
+    /** 10 000 trucks and 1000 routes; 1000 catches, 10 000 containers, 1000 openings and 1000 points of the drive a truck. */
     public static final DayLimits COMMON = new DayLimits(10_000, 1000, 10_000, 1000);
+
+    /**
+     * Limits with the common ones of routes and of points of a drive.
+     *
+     * @param trucks as of the record
+     * @param catches as of the record
+     * @param containers as of the record
+     * @param openings as of the record
+     * @throws InvalidInputException if one is below 1
+     */
+    public DayLimits(int trucks, int catches, int containers, int openings) {
+        this(trucks, catches, containers, openings, MOST_ROUTES, MOST_POINTS);
+    }
 
     /**
      * Checks the limits.
@@ -28,23 +48,31 @@ public record DayLimits(int trucks, int catches, int containers, int openings) {
      */
     public DayLimits {
         Require.that(
-                IntStream.of(trucks, catches, containers, openings).min().orElseThrow() >= 1,
+                IntStream.of(trucks, catches, containers, openings, routes, drivePoints)
+                                .min()
+                                .orElseThrow()
+                        >= 1,
                 "limits of a day",
                 "1 or more each",
                 () -> trucks + " trucks, " + catches + " catches, " + containers + " containers, " + openings
-                        + " openings");
+                        + " openings, " + routes + " routes, " + drivePoints + " points of a drive");
     }
 
     /**
-     * Checks how many trucks there are.
+     * Checks how many trucks and routes there are.
      *
      * @param day a day
      * @throws InvalidInputException if there are too many
      */
     public void requireFew(FleetDay day) {
-        refusal("trucks of a day", trucks, day.trucks().size()).ifPresent(refused -> {
-            throw refused;
-        });
+        long named =
+                day.routes().stream().mapToLong(route -> route.trucks().size()).sum();
+        refusal("trucks of a day", trucks, day.trucks().size())
+                .or(() -> refusal("routes of a day", routes, day.routes().size()))
+                .or(() -> refusal("trucks named by all routes", (long) NAMED * trucks, named))
+                .ifPresent(refused -> {
+                    throw refused;
+                });
     }
 
     /**
@@ -78,10 +106,14 @@ public record DayLimits(int trucks, int catches, int containers, int openings) {
                 .or(() -> refusal(
                         "control settings",
                         openings,
-                        truck.spreader().controlSettings().size()));
+                        truck.spreader().controlSettings().size()))
+                .or(() -> refusal(
+                        "points of the drive",
+                        drivePoints,
+                        truck.drive().map(DriveEntry::points).orElse(0)));
     }
 
-    private static Optional<InvalidInputException> refusal(String field, int most, long found) {
+    private static Optional<InvalidInputException> refusal(String field, long most, long found) {
         return found <= most
                 ? Optional.empty()
                 : Optional.of(new InvalidInputException(

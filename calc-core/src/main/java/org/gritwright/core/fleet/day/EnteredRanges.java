@@ -11,6 +11,7 @@ import java.util.Set;
 import java.util.function.BiConsumer;
 import javax.measure.Quantity;
 import javax.measure.quantity.Dimensionless;
+import javax.measure.quantity.ElectricCurrent;
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Mass;
 import javax.measure.quantity.Speed;
@@ -82,6 +83,7 @@ public final class EnteredRanges {
             entry(Time.class, "0.01 s", "1000 h"),
             entry(Speed.class, "0.01 km/h", "500 km/h"),
             entry(Temperature.class, "-100 °C", "300 °C"),
+            entry(ElectricCurrent.class, "0.0001 mA", "1000000 mA"),
             entry(Dimensionless.class, "1e-9", "1e6"),
             entry(BulkDensity.class, "1 kg/m³", "30000 kg/m³"),
             entry(RotationalSpeed.class, "0.001 rev/min", "100000 rev/min"),

@@ -29,6 +29,7 @@ import org.gritwright.units.check.Require;
  * @param scales the scales in use
  * @param materials the materials in use
  * @param plan what the day is to be planned for; none if nobody plans it
+ * @param routes what the trucks are to do on the road
  * @param trucks the trucks, one or more
  */
 public record FleetDay(
@@ -42,6 +43,7 @@ public record FleetDay(
         List<Scale> scales,
         List<Material> materials,
         Optional<PlanEntry> plan,
+        List<RouteEntry> routes,
         List<TruckDay> trucks) {
 
     /**
@@ -62,10 +64,12 @@ public record FleetDay(
                 scales,
                 materials,
                 plan,
+                routes,
                 trucks);
         Require.that(!trucks.isEmpty(), "trucks of a day", "one or more", "none");
         scales = List.copyOf(scales);
         materials = List.copyOf(materials);
+        routes = List.copyOf(routes);
         trucks = List.copyOf(trucks);
     }
 
@@ -98,6 +102,7 @@ public record FleetDay(
                 scales,
                 materials,
                 empty(),
+                List.of(),
                 trucks);
     }
 
@@ -109,21 +114,38 @@ public record FleetDay(
      */
     public FleetDay withDecisionRule(DecisionRule other) {
         return new FleetDay(
-                day, seasonStart, tolerance, other, allowances, site, technician, scales, materials, plan, trucks);
+                day,
+                seasonStart,
+                tolerance,
+                other,
+                allowances,
+                site,
+                technician,
+                scales,
+                materials,
+                plan,
+                routes,
+                trucks);
     }
 
     /**
-     * The same day with one truck only, and with those scales and materials that the truck's entries name; without the plan,
-     * which is the whole day's.
+     * The same day with one truck only, with those routes that are for it, and with those scales and materials that its entries
+     * and routes name; without the plan, which is the whole day's.
      *
      * @param truck one of the trucks
      * @return the day as that truck saw it
      */
     public FleetDay withOnly(TruckDay truck) {
         Set<String> scalesOfTruck = truck.entries().map(CatchEntry::scale).collect(Collectors.toSet());
-        Set<String> materialsOfTruck = Stream.concat(
+        List<RouteEntry> routesOfTruck = routes.stream()
+                .filter(route -> route.isFor(truck.id()))
+                .map(route -> route.withOnly(truck.id()))
+                .toList();
+        Set<String> materialsOfTruck = Stream.of(
                         truck.entries().map(CatchEntry::material),
-                        truck.inForce().stream().map(InForceEntry::material))
+                        truck.inForce().stream().map(InForceEntry::material),
+                        routesOfTruck.stream().map(RouteEntry::material))
+                .flatMap(names -> names)
                 .collect(Collectors.toSet());
         return with(
                 allowances,
@@ -134,6 +156,7 @@ public record FleetDay(
                         .filter(material -> materialsOfTruck.contains(material.name()))
                         .toList(),
                 empty(),
+                routesOfTruck,
                 List.of(truck));
     }
 
@@ -144,7 +167,7 @@ public record FleetDay(
      * @return the day
      */
     public FleetDay withTrucks(List<TruckDay> all) {
-        return with(allowances, scales, materials, plan, all);
+        return with(allowances, scales, materials, plan, routes, all);
     }
 
     /**
@@ -154,7 +177,7 @@ public record FleetDay(
      * @return the day
      */
     public FleetDay withAllowances(CatchAllowances allowed) {
-        return with(allowed, scales, materials, plan, trucks);
+        return with(allowed, scales, materials, plan, routes, trucks);
     }
 
     /**
@@ -164,7 +187,17 @@ public record FleetDay(
      * @return the day
      */
     public FleetDay withPlan(PlanEntry wanted) {
-        return with(allowances, scales, materials, Optional.of(wanted), trucks);
+        return with(allowances, scales, materials, Optional.of(wanted), routes, trucks);
+    }
+
+    /**
+     * The same day with other routes.
+     *
+     * @param all what the trucks are to do on the road
+     * @return the day
+     */
+    public FleetDay withRoutes(List<RouteEntry> all) {
+        return with(allowances, scales, materials, plan, all, trucks);
     }
 
     private FleetDay with(
@@ -172,8 +205,20 @@ public record FleetDay(
             List<Scale> others,
             List<Material> substances,
             Optional<PlanEntry> planned,
+            List<RouteEntry> driven,
             List<TruckDay> all) {
         return new FleetDay(
-                day, seasonStart, tolerance, decisionRule, allowed, site, technician, others, substances, planned, all);
+                day,
+                seasonStart,
+                tolerance,
+                decisionRule,
+                allowed,
+                site,
+                technician,
+                others,
+                substances,
+                planned,
+                driven,
+                all);
     }
 }

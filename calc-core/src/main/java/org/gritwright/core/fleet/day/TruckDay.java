@@ -14,6 +14,7 @@ import org.gritwright.units.check.Require;
  *
  * @param id the truck's id, unique in the fleet
  * @param spreader the equipment on it
+ * @param drive how its drive answers the control; none if nobody says anything
  * @param curveModel the model of the discharge curve over several settings; none to have it chosen by test
  * @param inForce the calibrations in force when the day began
  * @param changes repairs and other changes
@@ -25,6 +26,7 @@ import org.gritwright.units.check.Require;
 public record TruckDay(
         String id,
         SpreaderEntry spreader,
+        Optional<DriveEntry> drive,
         Optional<CurveModel> curveModel,
         List<InForceEntry> inForce,
         List<ChangeEntry> changes,
@@ -39,6 +41,7 @@ public record TruckDay(
                 TruckDay.class,
                 id,
                 spreader,
+                drive,
                 curveModel,
                 inForce,
                 changes,
@@ -60,7 +63,8 @@ public record TruckDay(
      * @return the day
      */
     public static TruckDay of(String id, SpreaderEntry spreader) {
-        return new TruckDay(id, spreader, empty(), List.of(), List.of(), List.of(), List.of(), empty(), empty());
+        return new TruckDay(
+                id, spreader, empty(), empty(), List.of(), List.of(), List.of(), List.of(), empty(), empty());
     }
 
     /** What all catches have, calibration catches first. */
@@ -78,7 +82,16 @@ public record TruckDay(
      */
     public TruckDay id(String one) {
         return new TruckDay(
-                one, spreader, curveModel, inForce, changes, calibrationCatches, verificationCatches, roadSpeed, notes);
+                one,
+                spreader,
+                drive,
+                curveModel,
+                inForce,
+                changes,
+                calibrationCatches,
+                verificationCatches,
+                roadSpeed,
+                notes);
     }
 
     /**
@@ -89,7 +102,37 @@ public record TruckDay(
      */
     public TruckDay spreader(SpreaderEntry other) {
         return new TruckDay(
-                id, other, curveModel, inForce, changes, calibrationCatches, verificationCatches, roadSpeed, notes);
+                id,
+                other,
+                drive,
+                curveModel,
+                inForce,
+                changes,
+                calibrationCatches,
+                verificationCatches,
+                roadSpeed,
+                notes);
+    }
+
+    /**
+     * How the drive answers the control.
+     *
+     * @param measured what was measured of it or is stated
+     * @return the day with it
+     */
+    public TruckDay drive(DriveEntry measured) {
+        Optional<DriveEntry> noted = Optional.of(measured);
+        return new TruckDay(
+                id,
+                spreader,
+                noted,
+                curveModel,
+                inForce,
+                changes,
+                calibrationCatches,
+                verificationCatches,
+                roadSpeed,
+                notes);
     }
 
     /**
@@ -101,7 +144,7 @@ public record TruckDay(
     public TruckDay curveModel(CurveModel model) {
         Optional<CurveModel> used = Optional.of(model);
         return new TruckDay(
-                id, spreader, used, inForce, changes, calibrationCatches, verificationCatches, roadSpeed, notes);
+                id, spreader, drive, used, inForce, changes, calibrationCatches, verificationCatches, roadSpeed, notes);
     }
 
     /**
@@ -112,7 +155,16 @@ public record TruckDay(
      */
     public TruckDay inForce(List<InForceEntry> entries) {
         return new TruckDay(
-                id, spreader, curveModel, entries, changes, calibrationCatches, verificationCatches, roadSpeed, notes);
+                id,
+                spreader,
+                drive,
+                curveModel,
+                entries,
+                changes,
+                calibrationCatches,
+                verificationCatches,
+                roadSpeed,
+                notes);
     }
 
     /**
@@ -123,7 +175,16 @@ public record TruckDay(
      */
     public TruckDay changes(List<ChangeEntry> entries) {
         return new TruckDay(
-                id, spreader, curveModel, inForce, entries, calibrationCatches, verificationCatches, roadSpeed, notes);
+                id,
+                spreader,
+                drive,
+                curveModel,
+                inForce,
+                entries,
+                calibrationCatches,
+                verificationCatches,
+                roadSpeed,
+                notes);
     }
 
     /**
@@ -133,7 +194,8 @@ public record TruckDay(
      * @return the day with it
      */
     public TruckDay calibrationCatches(List<CalibrationCatchEntry> entries) {
-        return new TruckDay(id, spreader, curveModel, inForce, changes, entries, verificationCatches, roadSpeed, notes);
+        return new TruckDay(
+                id, spreader, drive, curveModel, inForce, changes, entries, verificationCatches, roadSpeed, notes);
     }
 
     /**
@@ -143,7 +205,8 @@ public record TruckDay(
      * @return the day with it
      */
     public TruckDay verificationCatches(List<VerificationCatchEntry> entries) {
-        return new TruckDay(id, spreader, curveModel, inForce, changes, calibrationCatches, entries, roadSpeed, notes);
+        return new TruckDay(
+                id, spreader, drive, curveModel, inForce, changes, calibrationCatches, entries, roadSpeed, notes);
     }
 
     /**
@@ -155,7 +218,16 @@ public record TruckDay(
     public TruckDay roadSpeed(RoadSpeedEntry check) {
         Optional<RoadSpeedEntry> road = Optional.of(check);
         return new TruckDay(
-                id, spreader, curveModel, inForce, changes, calibrationCatches, verificationCatches, road, notes);
+                id,
+                spreader,
+                drive,
+                curveModel,
+                inForce,
+                changes,
+                calibrationCatches,
+                verificationCatches,
+                road,
+                notes);
     }
 
     /**
@@ -167,6 +239,15 @@ public record TruckDay(
     public TruckDay notes(String text) {
         Optional<String> noted = Optional.of(text);
         return new TruckDay(
-                id, spreader, curveModel, inForce, changes, calibrationCatches, verificationCatches, roadSpeed, noted);
+                id,
+                spreader,
+                drive,
+                curveModel,
+                inForce,
+                changes,
+                calibrationCatches,
+                verificationCatches,
+                roadSpeed,
+                noted);
     }
 }

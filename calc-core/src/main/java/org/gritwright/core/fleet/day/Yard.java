@@ -37,14 +37,32 @@ public record Yard(FleetDay day, Tolerance tolerance, Map<String, Scale> scales,
      *
      * @param day the day
      * @return what its trucks share
-     * @throws InvalidInputException if the tolerance is not greater than zero, or two scales or materials share a name
+     * @throws InvalidInputException if the tolerance is not greater than zero, two scales, materials or routes share a name, or a
+     *     route names a material or truck that isn't there
      */
     public static Yard of(FleetDay day) {
-        return new Yard(
+        Yard yard = new Yard(
                 day,
                 new Tolerance(day.tolerance()),
                 byName("scale", day.scales(), Scale::id),
                 byName("material", day.materials(), Material::name));
+        byName("route", day.routes(), RouteEntry::name);
+        yard.requireKnown(day.routes());
+        return yard;
+    }
+
+    /** What names something that isn't there would be driven by nobody, and nobody would notice. */
+    private void requireKnown(List<RouteEntry> routes) {
+        Map<String, String> ids = routes.isEmpty()
+                ? Map.of()
+                : day.trucks().stream().map(TruckDay::id).distinct().collect(Collectors.toMap(id -> id, id -> id));
+        for (RouteEntry route : routes) {
+            Require.naming("route \"" + route.name() + "\"", () -> {
+                material(route.material());
+                route.trucks().forEach(id -> known("truck", ids, id));
+                return route;
+            });
+        }
     }
 
     private static <T> Map<String, T> byName(String field, List<T> all, Function<T, String> name) {

@@ -32,6 +32,7 @@ import org.gritwright.core.planning.PlannedCount;
 import org.gritwright.core.planning.PredictedDischarge;
 import org.gritwright.core.planning.RunPlan;
 import org.gritwright.core.planning.RunPlanner;
+import org.gritwright.core.range.WorkingRange;
 import org.gritwright.core.spi.Setting;
 import org.gritwright.core.spi.TypeRegistry;
 import org.gritwright.units.Amounts;
@@ -76,7 +77,7 @@ public record FleetPlanner(TypeRegistry types, CatchLimits limits) {
      * @param plan what the plan is to reach
      * @return the plan
      * @throws InvalidInputException if the tolerance is not greater than zero, two scales or materials share a name, a
-     *     weighing method names a scale that isn't there, or a number of the plan is out of its range
+     *     weighing method names a scale or a route something that isn't there, or a number of the plan is out of its range
      */
     public FleetPlan plan(FleetDay day, PlanEntry plan) {
         DayLimits.COMMON.requireFew(day);
@@ -101,14 +102,16 @@ public record FleetPlanner(TypeRegistry types, CatchLimits limits) {
                 throw refused.withField(at + ": " + refused.field());
             });
             Spreader spreader = truck.spreader().spreader(types);
+            PlannedRange drive = Require.naming("drive", () -> PlannedRange.of(plan, truck.drive()));
+            Wanted wanted = new Wanted(yard, plan, drive.range());
             List<PointPlan> points = truck.inForce().isEmpty()
                     ? noted(yard, truck, spreader).stream()
-                            .map(point -> estimated(yard, plan, point))
+                            .map(point -> estimated(wanted, point))
                             .toList()
                     : truck.inForce().stream()
-                            .map(entry -> inForce(yard, plan, spreader, entry))
+                            .map(entry -> inForce(wanted, spreader, entry))
                             .toList();
-            return new TruckPlan(truck, plan, Optional.empty(), points);
+            return new TruckPlan(truck, plan, Optional.empty(), drive.range(), points, drive.findings());
         } catch (InvalidInputException e) {
             return refused(truck, plan, e.getMessage());
         } catch (RuntimeException e) {
@@ -117,16 +120,18 @@ public record FleetPlanner(TypeRegistry types, CatchLimits limits) {
     }
 
     private static TruckPlan refused(TruckDay truck, PlanEntry plan, String reason) {
-        return new TruckPlan(truck, plan, Optional.of(reason), List.of());
+        return new TruckPlan(truck, plan, Optional.of(reason), Optional.empty(), List.of(), List.of());
     }
 
-    private PointPlan inForce(Yard yard, PlanEntry plan, Spreader spreader, InForceEntry entry) {
+    /** What a truck is planned for, and the shaft speeds that it holds. */
+    private record Wanted(Yard yard, PlanEntry plan, Optional<WorkingRange> range) {}
+
+    private PointPlan inForce(Wanted wanted, Spreader spreader, InForceEntry entry) {
         return Require.naming("calibration in force", () -> {
-            Material material = yard.material(entry.material());
+            Material material = wanted.yard().material(entry.material());
             double kilograms = CalibrationFactor.of(entry.value()).kilogramsPerRevolution(spreader.feedback());
             return point(
-                    yard,
-                    plan,
+                    wanted,
                     CalibrationPoint.of(material, spreader, setting(entry.setting())),
                     discharge(kilograms, entry.value()),
                     PointPlan.Source.IN_FORCE);
@@ -137,8 +142,8 @@ public record FleetPlanner(TypeRegistry types, CatchLimits limits) {
         return reading.map(Setting::of).orElse(Setting.none());
     }
 
-    private PointPlan estimated(Yard yard, PlanEntry plan, CalibrationPoint point) {
-        return point(yard, plan, point, PredictedDischarge.of(point).expected(), PointPlan.Source.GEOMETRY);
+    private PointPlan estimated(Wanted wanted, CalibrationPoint point) {
+        return point(wanted, point, PredictedDischarge.of(point).expected(), PointPlan.Source.GEOMETRY);
     }
 
     private static Quantity<DischargePerRevolution> discharge(double kilograms, Quantity<?> inTheSystemOf) {
@@ -170,25 +175,20 @@ public record FleetPlanner(TypeRegistry types, CatchLimits limits) {
     }
 
     private PointPlan point(
-            Yard yard,
-            PlanEntry plan,
-            CalibrationPoint point,
-            Quantity<DischargePerRevolution> expected,
-            PointPlan.Source source) {
+            Wanted wanted, CalibrationPoint point, Quantity<DischargePerRevolution> expected, PointPlan.Source source) {
+        PlanEntry plan = wanted.plan();
         PlannedCount count = PlannedCount.with(point.metering().feedback(), plan.countUncertainty());
         List<MethodPlan> methods = plan.weighingMethods().stream()
-                .map(method -> method(yard, plan, method, count, expected))
+                .map(method -> method(wanted, method, count, expected))
                 .toList();
         return new PointPlan(point, expected, source, count, methods);
     }
 
     /** A method that can't take even the smallest catch is no fault of the truck's. */
     private MethodPlan method(
-            Yard yard,
-            PlanEntry plan,
-            WeighingMethodEntry method,
-            PlannedCount count,
-            Quantity<DischargePerRevolution> expected) {
+            Wanted wanted, WeighingMethodEntry method, PlannedCount count, Quantity<DischargePerRevolution> expected) {
+        Yard yard = wanted.yard();
+        PlanEntry plan = wanted.plan();
         try {
             CatchSetup setup = new CatchSetup(
                     yard.scale(method.scale()),
@@ -204,25 +204,26 @@ public record FleetPlanner(TypeRegistry types, CatchLimits limits) {
                     Optional.empty(),
                     Optional.of(calibration),
                     planner.table(CatchPlanner.USUAL),
-                    runs(yard, plan, setup.afterCalibration(calibration.series().repeats())));
+                    runs(wanted, setup.afterCalibration(calibration.series().repeats())));
         } catch (InvalidInputException e) {
             return MethodPlan.refused(method, e.getMessage());
         }
     }
 
-    private static List<RunPlan> runs(Yard yard, PlanEntry plan, CatchSetup setup) {
-        Quantity<Dimensionless> wanted =
-                plan.wantedVerificationUncertainty().orElse(yard.day().tolerance());
+    private static List<RunPlan> runs(Wanted wanted, CatchSetup setup) {
+        PlanEntry plan = wanted.plan();
+        Quantity<Dimensionless> uncertainty =
+                plan.wantedVerificationUncertainty().orElse(wanted.yard().day().tolerance());
         List<RunPlan> runs = new ArrayList<>();
         for (Quantity<ApplicationRate> rate : plan.targetRates()) {
             RunPlanner planner = new RunPlanner(
                     setup,
                     rate,
-                    plan.range(),
+                    wanted.range(),
                     plan.startTimeConstant().map(FirstOrderStart::new),
                     plan.greatestStartLoss());
             for (Quantity<Speed> speed : plan.testSpeeds()) {
-                planner.at(speed, wanted).ifPresent(runs::add);
+                planner.at(speed, uncertainty).ifPresent(runs::add);
             }
         }
         return runs;

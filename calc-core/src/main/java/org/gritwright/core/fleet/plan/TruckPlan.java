@@ -6,9 +6,11 @@ import java.util.Optional;
 import java.util.stream.IntStream;
 import javax.measure.Quantity;
 import javax.measure.quantity.Time;
+import org.gritwright.core.finding.Finding;
 import org.gritwright.core.fleet.day.PlanEntry;
 import org.gritwright.core.fleet.day.StepTimes;
 import org.gritwright.core.fleet.day.TruckDay;
+import org.gritwright.core.range.WorkingRange;
 import org.gritwright.units.Amounts;
 import org.gritwright.units.SpreadingUnits;
 import org.gritwright.units.check.Require;
@@ -19,14 +21,24 @@ import org.gritwright.units.check.Require;
  * @param truck the truck
  * @param plan what the plan is to reach
  * @param refusal why nothing can be planned; none if something can
+ * @param range the steady shaft speeds that are planned with: the truck's own, measured or stated, or else the plan's; none where
+ *     neither is known
  * @param points a plan for each calibration point; empty with a refusal
+ * @param findings where the plan doesn't go with the truck's drive
  */
-public record TruckPlan(TruckDay truck, PlanEntry plan, Optional<String> refusal, List<PointPlan> points) {
+public record TruckPlan(
+        TruckDay truck,
+        PlanEntry plan,
+        Optional<String> refusal,
+        Optional<WorkingRange> range,
+        List<PointPlan> points,
+        List<Finding> findings) {
 
-    /** Copies the list. */
+    /** Copies the lists. */
     public TruckPlan {
-        Require.given(TruckPlan.class, truck, plan, refusal, points);
+        Require.given(TruckPlan.class, truck, plan, refusal, range, points, findings);
         points = List.copyOf(points);
+        findings = List.copyOf(findings);
     }
 
     /**

@@ -53,6 +53,7 @@ class ContradictionsTest {
                         day.scales(),
                         day.materials(),
                         day.plan(),
+                        day.routes(),
                         day.trucks()));
     }
 

@@ -502,6 +502,7 @@ class FleetAssessorTest {
                 day.scales(),
                 List.of(salt, salt),
                 day.plan(),
+                day.routes(),
                 day.trucks());
         assertThatThrownBy(() -> ASSESSOR.assess(twice))
                 .isInstanceOf(InvalidInputException.class)

@@ -47,6 +47,7 @@ class SeveralCatchesTest {
                         day.scales(),
                         day.materials(),
                         Optional.empty(),
+                        day.routes(),
                         day.trucks())
                 .withAllowances(new CatchAllowances(
                         Amounts.of(0, PERCENT),

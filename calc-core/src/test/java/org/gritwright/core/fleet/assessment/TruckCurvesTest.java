@@ -235,6 +235,7 @@ class TruckCurvesTest {
                 salt.scales(),
                 List.of(salt.materials().get(0), Material.of("sand", density), Material.of("grit", density)),
                 salt.plan(),
+                salt.routes(),
                 salt.trucks());
 
         TruckAssessment assessment = ASSESSOR.assess(several).get(0);

@@ -85,7 +85,8 @@ class DayLimitsTest {
                 "trucks of a day must be at most 1: 2",
                 () -> ASSESSOR.within(new DayLimits(1, 1, 1, 1)).assess(day(idle("T-1"), idle("T-2"))));
         assertRefused(
-                "limits of a day must be 1 or more each: 1 trucks, 0 catches, 1 containers, 1 openings",
+                "limits of a day must be 1 or more each: 1 trucks, 0 catches, 1 containers, 1 openings, 1000 routes, 1000 points"
+                        + " of a drive",
                 () -> new DayLimits(1, 0, 1, 1));
     }
 

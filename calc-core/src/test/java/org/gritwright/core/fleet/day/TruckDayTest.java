@@ -20,6 +20,7 @@ import javax.measure.quantity.Length;
 import org.gritwright.core.calibration.Change;
 import org.gritwright.core.curve.CurveModel;
 import org.gritwright.core.metering.OpenLoop;
+import org.gritwright.core.range.RangeSource;
 import org.gritwright.units.Amounts;
 import org.junit.jupiter.api.Test;
 
@@ -38,8 +39,15 @@ class TruckDayTest {
     private static final RoadSpeedEntry ROAD_SPEED =
             new RoadSpeedEntry(DAY, Amounts.of(13_000, PULSE_PER_MILE), List.of());
 
+    private static final DriveEntry DRIVE = DriveEntry.stated(new StatedRangeEntry(
+            Amounts.of(2, REVOLUTION_PER_MINUTE),
+            Amounts.of(28, REVOLUTION_PER_MINUTE),
+            RangeSource.BY_EYE,
+            Optional.empty()));
+
     private static TruckDay full() {
         return TruckDay.of("T-01", SPREADER)
+                .drive(DRIVE)
                 .curveModel(CurveModel.TABLE)
                 .inForce(IN_FORCE)
                 .changes(CHANGES)
@@ -55,6 +63,7 @@ class TruckDayTest {
                 .isEqualTo(new TruckDay(
                         "T-01",
                         SPREADER,
+                        Optional.empty(),
                         Optional.empty(),
                         List.of(),
                         List.of(),
@@ -73,13 +82,15 @@ class TruckDayTest {
                 .calibrationCatches(CALIBRATIONS)
                 .changes(CHANGES)
                 .inForce(IN_FORCE)
-                .curveModel(CurveModel.TABLE);
+                .curveModel(CurveModel.TABLE)
+                .drive(DRIVE);
 
         assertThat(full())
                 .isEqualTo(inOtherOrder)
                 .isEqualTo(new TruckDay(
                         "T-01",
                         SPREADER,
+                        Optional.of(DRIVE),
                         Optional.of(CurveModel.TABLE),
                         IN_FORCE,
                         CHANGES,
@@ -99,6 +110,7 @@ class TruckDayTest {
                 .isEqualTo(new TruckDay(
                         "T-02",
                         read,
+                        Optional.of(DRIVE),
                         Optional.of(CurveModel.TABLE),
                         IN_FORCE,
                         CHANGES,

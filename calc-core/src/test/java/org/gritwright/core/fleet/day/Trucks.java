@@ -63,6 +63,7 @@ public final class Trucks {
                 List.of(scale),
                 List.of(Material.of("salt", Amounts.of(78, POUND_PER_CUBIC_FOOT))),
                 Optional.empty(),
+                List.of(),
                 List.of(trucks));
     }
 

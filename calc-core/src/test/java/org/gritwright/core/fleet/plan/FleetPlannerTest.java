@@ -163,6 +163,7 @@ class FleetPlannerTest {
                         twoMaterials.materials().get(0),
                         Material.of("sand", Amounts.of(95, SpreadingUnits.POUND_PER_CUBIC_FOOT))),
                 Optional.empty(),
+                List.of(),
                 twoMaterials.trucks());
         assertThat(PLANNER.plan(more, plan(3, PAILS)).trucks().get(0).refusal())
                 .hasValue(

@@ -58,7 +58,23 @@ record Instruction(String text, String shortReason, List<String> reasons, String
             FindingCode.ROAD_RUNS_DISAGREE,
             FindingCode.COURSE_IN_OTHER_UNIT,
             FindingCode.ROAD_SPEED_BY_FACTOR,
-            FindingCode.ROAD_PULSES_IMPLAUSIBLE);
+            FindingCode.ROAD_PULSES_IMPLAUSIBLE,
+            FindingCode.DRIVE_REVERSAL,
+            FindingCode.DRIVE_RANGE_DISAGREES,
+            FindingCode.STATED_RANGE_OF_OTHER_SHAFT,
+            FindingCode.DRIVE_OF_OTHER_SHAFT,
+            FindingCode.CATCH_ABOVE_RANGE,
+            FindingCode.CATCH_BELOW_RANGE,
+            FindingCode.CONTROL_SETTING_DISAGREES);
+
+    /** Those that say where more or less is asked of a truck than its drive holds. */
+    private static final Set<FindingCode> OF_DRIVE_LIMITS = Set.of(
+            FindingCode.ROUTE_ABOVE_RANGE,
+            FindingCode.ROUTE_BELOW_RANGE,
+            FindingCode.ROUTE_BEYOND_MEASURED,
+            FindingCode.LIMIT_EXPLAINS_SHORTFALL,
+            FindingCode.LIMIT_EXPLAINS_OVERRUN,
+            FindingCode.LIMIT_EXPLAINS_PART);
 
     Instruction(String text, String shortReason, List<String> reasons) {
         this(text, shortReason, reasons, "");
@@ -122,14 +138,24 @@ record Instruction(String text, String shortReason, List<String> reasons, String
             case CALIBRATE ->
                 because(
                         words,
-                        withCode(truck, FindingCode.CALIBRATION_BEFORE_SEASON, FindingCode.CALIBRATION_BEFORE_CHANGE));
+                        withCode(
+                                truck,
+                                FindingCode.CALIBRATION_BEFORE_SEASON,
+                                FindingCode.CALIBRATION_BEFORE_CHANGE,
+                                FindingCode.ROUTE_NOT_CALIBRATED));
             case CHECK_DELIVERY ->
                 because(
                                 words,
                                 point.flatMap(PointAssessment::startUp).isPresent()
                                         ? withCode(truck, FindingCode.START_UP_LOSS, FindingCode.STEADY_FLOW_OFF)
-                                        : withCode(truck, FindingCode.SHORTFALL, FindingCode.OVERRUN))
+                                        : withCode(
+                                                truck,
+                                                FindingCode.SHORTFALL,
+                                                FindingCode.OVERRUN,
+                                                FindingCode.DRIVE_RANGE_NARROWER))
                         .withCausesOf(truck.findings());
+            case FIT_TO_DRIVE ->
+                because(words, truck.findings().stream().filter(f -> OF_DRIVE_LIMITS.contains(f.code())));
             case VERIFY -> because(seeThatDisplayHolds(truck) + words, withCode(truck, FindingCode.CATCH_BEFORE_ENTRY));
             case CHECK_ROAD_SPEED, NOTHING -> because(words, Stream.of());
         };

@@ -11,6 +11,7 @@ import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Mass;
 import javax.measure.quantity.Speed;
 import javax.measure.quantity.Temperature;
+import org.gritwright.core.finding.Finding;
 import org.gritwright.core.fleet.plan.MethodPlan;
 import org.gritwright.core.fleet.plan.PointPlan;
 import org.gritwright.core.fleet.plan.TruckPlan;
@@ -257,6 +258,7 @@ record PlanSheet(
                         < truck.plan().targetRates().size()
                                 * truck.plan().testSpeeds().size())
                 .ifPresent(method -> remarks.add(PlanWords.notVerified(truck, method)));
+        truck.findings().stream().map(Finding::sentence).forEach(remarks::add);
         remarks.add("Expected: " + Figures.text(point.expected(), DIGITS) + ", by "
                 + point.source().words() + ".");
         return new Part(

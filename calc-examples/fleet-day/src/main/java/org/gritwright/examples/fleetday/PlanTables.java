@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.IntStream;
+import org.gritwright.core.finding.Finding;
 import org.gritwright.core.fleet.plan.MethodPlan;
 import org.gritwright.core.fleet.plan.PointPlan;
 import org.gritwright.core.fleet.plan.TruckPlan;
@@ -72,6 +73,7 @@ record PlanTables(String id, List<Point> points) {
                     Cell.of(truck.time(i).map(PlanWords::duration).orElse("doesn’t work"))));
         }
         notes.addAll(taken);
+        truck.findings().stream().map(Finding::sentence).forEach(notes::add);
         return new SheetTable(
                 "By each weighing method",
                 List.of("catches", "mass of each", "weighings of each", "known to within", "truck takes"),

@@ -91,9 +91,13 @@ final class PlanWords {
                             + " containers hold)");
                 } else if (!run.get().withinRange().orElse(true)) {
                     reasons.add(at(units, rate, speed) + " ("
-                            + Figures.text(run.get().shaftSpeed(), DIGITS) + ", and the drives hold "
-                            + Amounts.format(truck.plan().lowestShaftSpeed().orElseThrow()) + " to "
-                            + Amounts.format(truck.plan().highestShaftSpeed().orElseThrow()) + ")");
+                            + Figures.text(run.get().shaftSpeed(), DIGITS) + ", and "
+                            + (truck.range().equals(truck.plan().range()) ? "the drives hold " : "its drive holds ")
+                            + truck.range()
+                                    .map(range -> Figures.text(range.lowest(), DIGITS) + " to "
+                                            + Figures.text(range.highest(), DIGITS))
+                                    .orElseThrow()
+                            + ")");
                 }
             }
         }

@@ -1,0 +1,181 @@
+package org.gritwright.core.fleet.assessment;
+
+import static org.gritwright.core.finding.Argument.name;
+import static org.gritwright.core.finding.Argument.number;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import javax.measure.Quantity;
+import javax.measure.quantity.Dimensionless;
+import javax.measure.quantity.Speed;
+import org.gritwright.core.envelope.Delivered;
+import org.gritwright.core.envelope.Demand;
+import org.gritwright.core.envelope.Envelope;
+import org.gritwright.core.envelope.GateFit;
+import org.gritwright.core.envelope.GatePlanner;
+import org.gritwright.core.envelope.Limit;
+import org.gritwright.core.finding.Argument;
+import org.gritwright.core.finding.Finding;
+import org.gritwright.core.finding.FindingCode;
+import org.gritwright.core.fleet.day.RouteEntry;
+import org.gritwright.core.judgement.Tolerance;
+import org.gritwright.core.observation.CalibrationPoint;
+import org.gritwright.core.range.RangeEnd;
+import org.gritwright.core.range.WorkingRange;
+import org.gritwright.core.spi.Setting;
+import org.gritwright.units.Amounts;
+
+/** Compares what routes ask of a truck with what it holds at each of its calibrated settings. */
+final class RouteCheck {
+    private final Optional<DriveAssessment> drive;
+    private final List<PointAssessment> points;
+    private final Tolerance tolerance;
+
+    /**
+     * A check of one truck's routes.
+     *
+     * @param drive what the truck's drive holds
+     * @param points its calibration points
+     * @param tolerance what may be lost, or laid too much
+     */
+    RouteCheck(Optional<DriveAssessment> drive, List<PointAssessment> points, Tolerance tolerance) {
+        this.drive = drive;
+        this.points = points;
+        this.tolerance = tolerance;
+    }
+
+    RouteAssessment assess(RouteEntry route) {
+        List<PointAssessment> ofMaterial = points.stream()
+                .filter(one -> one.point().material().name().equals(route.material()))
+                .toList();
+        if (ofMaterial.stream().noneMatch(RouteCheck::isCalibrated)) {
+            return new RouteAssessment(route, RouteAssessment.Status.NOT_CALIBRATED, List.of());
+        }
+        Map<Setting, CalibrationPoint> bySetting = new LinkedHashMap<>();
+        Map<Setting, Envelope> envelopes = new LinkedHashMap<>();
+        ofMaterial.forEach(one -> one.envelope().ifPresent(envelope -> {
+            bySetting.put(one.point().setting(), one.point());
+            envelopes.put(one.point().setting(), envelope);
+        }));
+        if (envelopes.isEmpty()) {
+            return new RouteAssessment(route, RouteAssessment.Status.RANGE_NOT_KNOWN, List.of());
+        }
+        Demand demand = route.demand();
+        List<RouteFit> fits = GatePlanner.compare(envelopes, List.of(demand)).stream()
+                .map(fit -> fit(demand, bySetting, envelopes, fit))
+                // What is lost within the tolerance is held too.
+                .sorted(Comparator.comparing(fit -> !fit.held()))
+                .toList();
+        return new RouteAssessment(
+                route, fits.get(0).held() ? RouteAssessment.Status.HELD : RouteAssessment.Status.NOT_HELD, fits);
+    }
+
+    private static boolean isCalibrated(PointAssessment point) {
+        return point.calibration().isPresent() || !point.held().isEmpty();
+    }
+
+    private RouteFit fit(
+            Demand demand, Map<Setting, CalibrationPoint> points, Map<Setting, Envelope> envelopes, GateFit fit) {
+        Envelope envelope = Objects.requireNonNull(envelopes.get(fit.setting()), "it was compared");
+        Delivered atSlowest = envelope.deliveredAt(demand.rate(), demand.slowest());
+        Delivered atFastest = envelope.deliveredAt(demand.rate(), demand.fastest());
+        return new RouteFit(
+                Objects.requireNonNull(points.get(fit.setting()), "it was compared"),
+                envelope,
+                envelope.speedsFor(demand.rate()),
+                atSlowest,
+                atFastest,
+                fit.margin(),
+                isHeld(atSlowest) && isHeld(atFastest));
+    }
+
+    private boolean isHeld(Delivered delivered) {
+        return tolerance.acceptsRatio(Amounts.si(Dimensionless.class, delivered.share()) - 1);
+    }
+
+    /** What a person should know of a route. */
+    List<Finding> findings(RouteAssessment assessed) {
+        RouteEntry route = assessed.route();
+        return switch (assessed.status()) {
+            case NOT_CALIBRATED ->
+                List.of(Finding.of(
+                        FindingCode.ROUTE_NOT_CALIBRATED,
+                        Map.of("route", name(route.name()), "material", name(route.material()))));
+            case RANGE_NOT_KNOWN ->
+                List.of(Finding.of(FindingCode.ROUTE_RANGE_NOT_KNOWN, Map.of("route", name(route.name()))));
+            case NOT_HELD -> lost(route.demand(), assessed.best().orElseThrow());
+            case HELD ->
+                assessed.fits().stream()
+                        .filter(fit -> !fit.held())
+                        .findFirst()
+                        .map(other -> List.of(
+                                otherSetting(route.demand(), assessed.best().orElseThrow(), other)))
+                        .orElse(List.of());
+        };
+    }
+
+    private Finding otherSetting(Demand demand, RouteFit best, RouteFit other) {
+        boolean slow = !isHeld(other.atSlowest());
+        Map<String, Argument> about = about(demand, slow ? demand.slowest() : demand.fastest());
+        about.put("point", name(best.point().toString()));
+        about.put("otherPoint", name(other.point().toString()));
+        about.put("delivered", number((slow ? other.atSlowest() : other.atFastest()).delivered()));
+        return Finding.of(FindingCode.ROUTE_NEEDS_SETTING, about);
+    }
+
+    private static Map<String, Argument> about(Demand demand, Quantity<Speed> speed) {
+        Map<String, Argument> about = new LinkedHashMap<>();
+        about.put("route", name(demand.name()));
+        about.put("rate", number(demand.rate()));
+        about.put("speed", number(speed));
+        return about;
+    }
+
+    private List<Finding> lost(Demand demand, RouteFit fit) {
+        List<Finding> findings = new ArrayList<>();
+        if (is(fit.atFastest(), Limit.FASTEST_SHAFT)) {
+            findings.add(lost(demand, fit, fit.atFastest(), demand.fastest(), highest()));
+        }
+        if (is(fit.atSlowest(), Limit.SLOWEST_STEADY_SHAFT)) {
+            findings.add(lost(demand, fit, fit.atSlowest(), demand.slowest(), lowest()));
+        }
+        return findings;
+    }
+
+    private boolean is(Delivered delivered, Limit limit) {
+        return !isHeld(delivered) && delivered.limit().filter(limit::equals).isPresent();
+    }
+
+    private RangeEnd highest() {
+        return drive.flatMap(DriveAssessment::highest).orElseThrow();
+    }
+
+    private RangeEnd lowest() {
+        return drive.flatMap(DriveAssessment::lowest).orElseThrow();
+    }
+
+    private Finding lost(Demand demand, RouteFit fit, Delivered delivered, Quantity<Speed> speed, RangeEnd end) {
+        Map<String, Argument> about = about(demand, speed);
+        about.put("needed", number(delivered.shaftSpeed()));
+        about.put("point", name(fit.point().toString()));
+        if (!end.proven()) {
+            WorkingRange range = fit.envelope().range();
+            about.put("lowest", number(range.lowest()));
+            about.put("highest", number(range.highest()));
+            return Finding.of(FindingCode.ROUTE_BEYOND_MEASURED, about);
+        }
+        about.put("holds", number(end.speed()));
+        about.put("delivered", number(delivered.delivered()));
+        if (delivered.limit().filter(Limit.FASTEST_SHAFT::equals).isPresent()) {
+            about.put("upTo", number(fit.speeds().highest().value().value()));
+            return Finding.of(FindingCode.ROUTE_ABOVE_RANGE, about);
+        }
+        about.put("from", number(fit.speeds().lowest().orElseThrow().value().value()));
+        return Finding.of(FindingCode.ROUTE_BELOW_RANGE, about);
+    }
+}
