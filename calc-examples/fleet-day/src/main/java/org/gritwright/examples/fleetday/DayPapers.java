@@ -13,6 +13,7 @@ import org.gritwright.core.fleet.plan.TruckPlan;
  */
 final class DayPapers {
     static final String REPORT = "report.pdf";
+    static final String CAB = "cab.pdf";
     static final String PLAN = "plan.pdf";
     static final String TRUCKS = "trucks";
 
@@ -38,6 +39,7 @@ final class DayPapers {
     static void write(FleetResult result, Path run, Consumer<String> progress, Press press) throws IOException {
         DayPapers day = new DayPapers(press, result.day().day(), progress);
         day.write(run.resolve(REPORT), "the report", () -> ReportPage.paper(result));
+        day.write(run.resolve(CAB), "the papers for the cabs", () -> CabPage.paper(result));
         Path trucks = Files.createDirectory(run.resolve(TRUCKS));
         for (TruckResult truck : result.trucks()) {
             Path file = trucks.resolve(name(truck.recordFile()));

@@ -92,7 +92,9 @@ final class EnvelopeChart {
             // The upper edge where it is in the picture, not where the picture ends.
             List<Double> upper =
                     speeds.stream().filter(v -> highest(v) <= most).toList();
-            plot.line("solid", upper, v -> v, this::highest);
+            if (!upper.isEmpty()) {
+                plot.line("solid", upper, v -> v, this::highest);
+            }
         }
         plot.xAxis(Plot::text);
         plot.xTitle("road speed, " + UnitSymbol.of(speedUnit).symbol());

@@ -34,7 +34,7 @@ import org.gritwright.units.SpreadingUnits;
  */
 final class FleetCsv {
     /** All cells in quotation marks: in many countries a spreadsheet takes a semicolon for the end of a cell. */
-    private static final CSVFormat FORMAT =
+    static final CSVFormat FORMAT =
             CSVFormat.RFC4180.builder().setQuoteMode(QuoteMode.ALL).get();
 
     private final List<String> header = new ArrayList<>();

@@ -36,6 +36,8 @@ final class OutputFolder implements Closeable {
     static final String PLAN = "plan.html";
     static final String TYPE_IN = "type-in.html";
     static final String TABLE = "fleet-day.csv";
+    static final String CAB = "cab.html";
+    static final String CAB_TABLE = "cab.csv";
     static final String RECORDS = "records";
     static final String MANIFEST = "current.json";
 
@@ -139,6 +141,10 @@ final class OutputFolder implements Closeable {
         return written;
     }
 
+    private static void write(Path file, String text) throws IOException {
+        WholeFile.write(file, out -> out.write(text.getBytes(StandardCharsets.UTF_8)));
+    }
+
     private List<Path> runs() throws IOException {
         try (Stream<Path> all = Files.list(folder)) {
             return all.filter(one -> RUN.matcher(one.getFileName().toString()).matches()
@@ -168,11 +174,12 @@ final class OutputFolder implements Closeable {
             }
             FleetResult written = new FleetResult(result.day(), List.copyOf(trucks));
             progress.accept("Writing " + run.resolve(TABLE));
-            String table = FleetCsv.text(written);
-            WholeFile.write(unfinished.resolve(TABLE), out -> out.write(table.getBytes(StandardCharsets.UTF_8)));
+            write(unfinished.resolve(TABLE), FleetCsv.text(written));
             progress.accept("Writing " + run.resolve(REPORT));
-            String report = ReportPage.html(written);
-            WholeFile.write(unfinished.resolve(REPORT), out -> out.write(report.getBytes(StandardCharsets.UTF_8)));
+            write(unfinished.resolve(REPORT), ReportPage.html(written));
+            progress.accept("Writing " + run.resolve(CAB) + " and " + run.resolve(CAB_TABLE));
+            write(unfinished.resolve(CAB), CabPage.html(written));
+            write(unfinished.resolve(CAB_TABLE), CabCsv.text(written));
             if (withPdf) {
                 progress.accept("Writing " + run.resolve(DayPapers.REPORT) + " and " + run.resolve(DayPapers.TRUCKS));
                 DayPapers.write(written, unfinished, progress);
@@ -209,11 +216,9 @@ final class OutputFolder implements Closeable {
     Path write(DayPlan plan, boolean withPdf) throws IOException {
         return inNewFolder("plan", plan.day().day().toString(), PLAN, (unfinished, run) -> {
             progress.accept("Writing " + run.resolve(PLAN));
-            String page = PlanPage.html(plan);
-            WholeFile.write(unfinished.resolve(PLAN), out -> out.write(page.getBytes(StandardCharsets.UTF_8)));
+            write(unfinished.resolve(PLAN), PlanPage.html(plan));
             progress.accept("Writing " + run.resolve(TYPE_IN));
-            String typeIn = TypeInPage.html(plan);
-            WholeFile.write(unfinished.resolve(TYPE_IN), out -> out.write(typeIn.getBytes(StandardCharsets.UTF_8)));
+            write(unfinished.resolve(TYPE_IN), TypeInPage.html(plan));
             if (withPdf) {
                 progress.accept("Writing " + run.resolve(DayPapers.PLAN) + " and " + run.resolve(DayPapers.TRUCKS));
                 DayPapers.write(plan, unfinished, progress);

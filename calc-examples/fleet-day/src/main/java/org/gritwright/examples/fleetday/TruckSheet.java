@@ -25,6 +25,8 @@ import org.gritwright.units.Amounts;
  * @param catches tables of the catches
  * @param budgets where the uncertainties come from
  * @param curves the discharge curves over several gate openings
+ * @param drive what the drive holds; empty where nobody says anything
+ * @param envelopes what the truck can do at each calibration point
  * @param findings everything that a person should know
  */
 record TruckSheet(
@@ -37,6 +39,8 @@ record TruckSheet(
         List<SheetTable> catches,
         List<BudgetSheet> budgets,
         List<CurveSheet> curves,
+        List<SheetTable> drive,
+        List<EnvelopeSheet> envelopes,
         List<FindingLine> findings) {
 
     private static final int LONGEST_LIST = 12;
@@ -70,6 +74,8 @@ record TruckSheet(
                 tables.catches(),
                 BudgetSheet.of(truck),
                 curves(truck),
+                truck.assessment().drive().map(DriveTable::of).stream().toList(),
+                envelopes(truck),
                 truck.assessment().findings().stream().map(FindingLine::of).toList());
     }
 
@@ -78,6 +84,13 @@ record TruckSheet(
                 truck.assessment().truck().spreader().gateReading();
         return truck.assessment().curves().stream()
                 .map(curve -> CurveSheet.of(curve, gateReading))
+                .toList();
+    }
+
+    private static List<EnvelopeSheet> envelopes(TruckResult truck) {
+        return CabPoint.of(truck.assessment()).stream()
+                .flatMap(point -> point.point().envelope().stream()
+                        .map(envelope -> EnvelopeSheet.of(point.name(), envelope, point.asked())))
                 .toList();
     }
 

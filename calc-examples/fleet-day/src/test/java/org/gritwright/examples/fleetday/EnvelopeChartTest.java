@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 import static org.gritwright.units.SpreadingUnits.KILOGRAM_PER_KILOMETER;
 import static org.gritwright.units.SpreadingUnits.KILOGRAM_PER_REVOLUTION;
+import static org.gritwright.units.SpreadingUnits.KILOGRAM_PER_SECOND;
 import static org.gritwright.units.SpreadingUnits.KILOMETER_PER_HOUR;
 import static org.gritwright.units.SpreadingUnits.MILE_PER_HOUR;
 import static org.gritwright.units.SpreadingUnits.POUND_PER_MILE;
@@ -107,9 +108,19 @@ class EnvelopeChartTest {
     }
 
     @Test
+    void anEdgeThatIsBeyondThePictureIsNotDrawn() {
+        // 300 lb/min at 45 mi/h are 400 lb/mi; at 115 the picture ends.
+        Picture picture = new EnvelopeChart(SIX, List.of(road("path", 100, 10, 20))).picture();
+
+        assertThat(shapes(picture, "solid"))
+                .hasSize(1)
+                .allSatisfy(shape -> assertThat(shape.d()).contains("L"));
+    }
+
+    @Test
     void whereNothingIsHeldOnlyAxesAndMarksAreDrawn() {
         // Grains run at 20 lb/min at the most, below the 30 of the slowest shaft.
-        Envelope none = SIX.withGreatestFlow(Amounts.of(20 * 0.45359237 / 60, org.gritwright.units.SpreadingUnits.KILOGRAM_PER_SECOND));
+        Envelope none = SIX.withGreatestFlow(Amounts.of(20 * 0.45359237 / 60, KILOGRAM_PER_SECOND));
         Picture picture = new EnvelopeChart(none, List.of(road("hill road", 300, 10, 30))).picture();
 
         assertThat(shapes(picture, "band")).isEmpty();

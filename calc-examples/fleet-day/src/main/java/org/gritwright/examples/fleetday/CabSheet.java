@@ -1,0 +1,221 @@
+package org.gritwright.examples.fleetday;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import javax.measure.Quantity;
+import javax.measure.quantity.Speed;
+import org.gritwright.core.chart.CabCard;
+import org.gritwright.core.chart.CardLine;
+import org.gritwright.core.chart.CardSection;
+import org.gritwright.core.chart.FeedbackLine;
+import org.gritwright.core.chart.HeldSpeeds;
+import org.gritwright.core.chart.OpenLoopLine;
+import org.gritwright.core.chart.RateBasis;
+import org.gritwright.core.envelope.Demand;
+import org.gritwright.core.fleet.day.FleetDay;
+import org.gritwright.core.spi.Setting;
+import org.gritwright.units.Amounts;
+import org.gritwright.units.SpreadingUnits;
+import org.gritwright.units.check.Comparison;
+import org.gritwright.units.quantity.ApplicationRate;
+
+/**
+ * What goes into a truck's cab, as the template reads it: a card to cut out, and charts.
+ *
+ * @param anchor the place in the page
+ * @param id the truck
+ * @param cards one card; none where no point of the truck may have a paper
+ * @param charts the charts of its points
+ * @param missing the points that have no paper, and what to do first
+ * @param roadSpeed how far the road speed is checked, in words
+ */
+record CabSheet(
+        String anchor,
+        String id,
+        List<Card> cards,
+        List<ChartTable> charts,
+        List<String> missing,
+        String roadSpeed) {
+    /** What ends a card's life before its last day. */
+    private static final List<String> VOIDED_BY = List.of(
+            "pump, valve, motor, hoses or sensor repaired",
+            "gate, conveyor or chain changed, worn or bent",
+            "other tires",
+            "other material, supplier or moisture",
+            "a value of the display changed",
+            "a newer card");
+
+    private static final String NOBODY = "not named";
+
+    private static final int DIGITS = 3;
+
+    /** Nobody spreads faster, so that a limit beyond is none (common practice, no source). */
+    private static final Quantity<Speed> FASTEST_TRUCK = Amounts.of(75, SpreadingUnits.MILE_PER_HOUR);
+
+    /**
+     * A card.
+     *
+     * @param sections what to set and what then holds, for each material and gate opening
+     * @param rule what happens beyond that
+     * @param on the day of the catches
+     * @param by who answers for it
+     * @param validUntil its last day
+     * @param voidedBy what voids it before
+     */
+    record Card(List<Section> sections, String rule, String on, String by, String validUntil, List<String> voidedBy) {}
+
+    /**
+     * A material at a gate opening.
+     *
+     * @param set what to set
+     */
+    record Section(String material, String set, List<Line> lines) {}
+
+    /**
+     * A rate.
+     *
+     * @param forWhat which routes ask for it
+     * @param speeds between which road speeds, or which control setting for which
+     * @param beyond where what is asked for goes beyond them
+     */
+    record Line(String rate, String forWhat, List<String> speeds, List<String> beyond) {}
+
+    /** Whether there is anything for the cab. */
+    boolean hasPaper() {
+        return !cards.isEmpty() || !charts.isEmpty();
+    }
+
+    static CabSheet of(FleetResult result, TruckResult truck, int number) {
+        List<Known> sections = new ArrayList<>();
+        List<ChartTable> charts = new ArrayList<>();
+        List<String> missing = new ArrayList<>();
+        if (truck.assessment().isRefused()) {
+            missing.add(truck.instruction().text() + ".");
+        }
+        for (CabPoint point : CabPoint.of(truck.assessment())) {
+            Optional<String> objection = point.objection();
+            if (objection.isPresent()) {
+                missing.add(point.name() + ": " + objection.get() + ".");
+            } else {
+                section(result.day(), point).ifPresent(sections::add);
+                charts.addAll(CabCharts.of(point));
+            }
+        }
+        return new CabSheet(
+                "cab-" + number,
+                truck.id(),
+                sections.isEmpty() ? List.of() : List.of(card(result.day(), truck, sections)),
+                charts,
+                missing,
+                truck.roadSpeed().words());
+    }
+
+    /** What a card says of a point, with what asks for each of its rates. */
+    private record Known(CabPoint point, CardSection section, List<List<Demand>> askers) {
+        Section words() {
+            List<String> set = new ArrayList<>();
+            if (!section.gate().equals(Setting.none())) {
+                set.add("gate at " + section.gate());
+            }
+            section.display().ifPresent(value -> set.add("display at " + value));
+            List<Line> lines = new ArrayList<>();
+            for (CardLine<?> line : section.lines()) {
+                List<Demand> asking = askers.get(lines.size());
+                String rate = Figures.text(line.rate(), DIGITS);
+                lines.add(
+                        line instanceof FeedbackLine<?> one
+                                ? new Line(
+                                        rate,
+                                        CabCharts.names(asking),
+                                        List.of(one.held().map(CabSheet::words).orElse("at no speed")),
+                                        one.held()
+                                                .map(held -> beyond(asking.stream()
+                                                        .filter(route -> !point.isDone(route))
+                                                        .toList(), held))
+                                                .orElse(List.of()))
+                                : new Line(rate, CabCharts.names(asking), line.words(), List.of()));
+            }
+            return new Section(section.material(), String.join(", ", set), lines);
+        }
+    }
+
+    private static String words(HeldSpeeds held) {
+        return isFaster(held.highest(), FASTEST_TRUCK)
+                ? held.lowest().map(lowest -> "from " + Amounts.format(lowest) + " on").orElse("at any speed")
+                : held.toString();
+    }
+
+    /** Where a route goes beyond what holds. */
+    private static List<String> beyond(List<Demand> asking, HeldSpeeds held) {
+        List<String> beyond = new ArrayList<>();
+        for (Demand one : asking) {
+            if (isFaster(one.fastest(), held.highest())) {
+                beyond.add("slow down to " + Amounts.format(held.highest()) + " where " + one.name() + " allows "
+                        + Amounts.format(one.fastest()));
+            }
+            held.lowest()
+                    .filter(lowest -> isFaster(lowest, one.slowest()))
+                    .ifPresent(lowest -> beyond.add("too much below " + Amounts.format(lowest) + ", and " + one.name()
+                            + " begins at " + Amounts.format(one.slowest())));
+        }
+        return beyond;
+    }
+
+    private static boolean isFaster(Quantity<Speed> one, Quantity<Speed> other) {
+        return Comparison.isAbove(Amounts.si(Speed.class, one), Amounts.si(Speed.class, other));
+    }
+
+    /** None where nothing is asked for, so that there is nothing to say; the chart says all. */
+    private static Optional<Known> section(FleetDay day, CabPoint point) {
+        CabUnits units = CabUnits.of(point.discharge().orElseThrow().value());
+        Map<Quantity<ApplicationRate>, List<Demand>> asked = CabCharts.asked(point.askedOnTheRoad(), units);
+        return asked.isEmpty()
+                ? Optional.empty()
+                : Optional.of(new Known(
+                        point,
+                        new CardSection(
+                                PlainText.oneLine(point.point().point().material().name()),
+                                point.point().point().setting(),
+                                point.display(),
+                                asked.keySet().stream()
+                                        .<CardLine<?>>map(rate -> line(day, point, rate))
+                                        .toList()),
+                        List.copyOf(asked.values())));
+    }
+
+    private static CardLine<ApplicationRate> line(FleetDay day, CabPoint point, Quantity<ApplicationRate> rate) {
+        return point.envelope()
+                .<CardLine<ApplicationRate>>map(
+                        envelope -> new FeedbackLine<>(envelope, RateBasis.perDistance(), rate))
+                .orElseGet(() -> new OpenLoopLine<>(
+                        point.discharge().orElseThrow(),
+                        point.settings(),
+                        RateBasis.perDistance(),
+                        rate,
+                        day.tolerance()));
+    }
+
+    private static Card card(FleetDay day, TruckResult truck, List<Known> sections) {
+        // Every spreader before each season: University of Delaware T² Center, 2020.
+        LocalDate last = day.seasonStart().plusYears(1).minusDays(1);
+        CabCard card = new CabCard(
+                PlainText.oneLine(truck.id()),
+                day.day(),
+                day.technician().map(PlainText::oneLine).orElse(NOBODY),
+                Optional.of(last.isBefore(day.day()) ? day.day() : last),
+                VOIDED_BY,
+                sections.stream().map(Known::section).toList());
+        return new Card(
+                sections.stream().map(Known::words).toList(),
+                sections.stream().flatMap(one -> one.section().lines().stream()).anyMatch(OpenLoopLine.class::isInstance)
+                        ? "Set the control for the road speed, and anew for another."
+                        : "Slow down, or take another gate opening that is calibrated.",
+                card.on().toString(),
+                day.technician().isPresent() ? card.by() : "",
+                card.validUntil().map(LocalDate::toString).orElse(""),
+                card.voidedBy());
+    }
+}
