@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
 import javax.measure.Quantity;
+import javax.measure.Unit;
 import org.gritwright.core.uncertainty.Measured;
 import org.gritwright.units.Amounts;
 import org.gritwright.units.UnitSymbol;
@@ -15,7 +16,7 @@ import org.gritwright.units.check.Require;
  *
  * <ul>
  *   <li>The step is the largest of 1, 2 or 5 × 10<sup>k</sup> that isn't above the standard uncertainty (by more than doubles lose:
- *       the uncertainty is taken to 13 digits). What rounding adds to the uncertainty is at most √(1 + 1/12) − 1, 4 %.
+ *       the uncertainty is taken to 13 digits). What rounding adds to the uncertainty is at most √(1 + 1/12) − 1, 4.1 %.
  *   <li>Where no uncertainty is known, or it is 0, the step is that of the third significant digit.
  *   <li>The number is taken as the decimal it is written as, and goes to the nearest multiple of the step; a half goes to the
  *       even multiple.
@@ -84,6 +85,25 @@ public record CellValue<Q extends Quantity<Q>>(Measured<Q> exact) {
      */
     public Quantity<Q> rounded() {
         return quantity(decimal());
+    }
+
+    /**
+     * The same number in another unit, where it is rounded by the same rule.
+     *
+     * @param unit the unit
+     * @return the number; its uncertainty goes with it
+     * @throws org.gritwright.units.InvalidInputException if the unit is of another kind
+     */
+    public CellValue<Q> in(Unit<Q> unit) {
+        Quantity<Q> value = converted(exact.value(), unit);
+        return new CellValue<>(exact.standardUncertainty()
+                .map(u -> Measured.of(
+                        value, converted(u, unit), exact.degreesOfFreedom().orElseThrow()))
+                .orElseGet(() -> Measured.once(value)));
+    }
+
+    private static <Q extends Quantity<Q>> Quantity<Q> converted(Quantity<Q> quantity, Unit<Q> unit) {
+        return Amounts.of(Amounts.in(quantity, unit), unit);
     }
 
     private Quantity<Q> quantity(BigDecimal number) {

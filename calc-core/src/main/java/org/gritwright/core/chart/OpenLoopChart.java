@@ -11,6 +11,7 @@ import org.gritwright.units.SpreadingUnits;
 import org.gritwright.units.check.Comparison;
 import org.gritwright.units.check.Require;
 import org.gritwright.units.quantity.DischargePerRevolution;
+import org.gritwright.units.quantity.RotationalSpeed;
 import org.gritwright.units.rate.Rates;
 
 /**
@@ -60,13 +61,14 @@ public record OpenLoopChart<Q extends Quantity<Q>>(
     }
 
     private OpenLoopCell<Q> cell(ControlSetting setting, Quantity<Speed> speed) {
-        Measured<Q> rate = Carried.by(
-                discharge,
-                setting.shaftSpeed(),
-                turning -> basis.stated(Rates.rateFromShaftSpeed(discharge.value(), turning, speed), unit));
+        Measured<Q> rate = Carried.by(discharge, setting.shaftSpeed(), turning -> rate(turning, speed));
         boolean isAllKnown = discharge.standardUncertainty().isPresent()
                 && setting.shaftSpeed().standardUncertainty().isPresent();
         return new OpenLoopCell<>(new CellValue<>(rate), !isAllKnown);
+    }
+
+    private Quantity<Q> rate(Quantity<RotationalSpeed> shaftSpeed, Quantity<Speed> speed) {
+        return basis.stated(Rates.rateFromShaftSpeed(discharge.value(), shaftSpeed, speed), unit);
     }
 
     /**
@@ -107,6 +109,6 @@ public record OpenLoopChart<Q extends Quantity<Q>>(
     }
 
     private double error(ControlSetting setting, double asked, Quantity<Speed> speed) {
-        return Amounts.si(basis.kind(), cell(setting, speed).rate().exact().value()) / asked - 1;
+        return Amounts.si(basis.kind(), rate(setting.shaftSpeed().value(), speed)) / asked - 1;
     }
 }

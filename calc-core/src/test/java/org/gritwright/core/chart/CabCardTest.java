@@ -156,6 +156,12 @@ class CabCardTest {
     }
 
     @Test
+    void whereTheDriveWasntMeasuredACardSaysOnlyWhatToSet() {
+        assertThat(section().lines()).isEmpty();
+        assertThat(section().display()).contains(CalibrationFactor.parse("7 lb/rev"));
+    }
+
+    @Test
     void aCardKeepsItsOwnLists() {
         List<String> voids = new ArrayList<>(List.of("gate repaired"));
         CabCard card =
@@ -192,7 +198,6 @@ class CabCardTest {
         assertRefused(
                 "what voids a card must be at most 100: more",
                 () -> new CabCard("T-12", DAY, "A. Miller", none, Collections.nCopies(101, "repair"), sections));
-        assertRefused("rates of a card must be one or more: none", CabCardTest::section);
         assertRefused(
                 "rates of a card must be at most 100: more",
                 () -> section(Collections.nCopies(101, line(ENVELOPE, 300)).toArray(CardLine<?>[]::new)));

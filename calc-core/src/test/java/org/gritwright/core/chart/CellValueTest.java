@@ -1,6 +1,7 @@
 package org.gritwright.core.chart;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import org.gritwright.core.uncertainty.Measured;
 import org.gritwright.units.Amounts;
@@ -90,6 +91,18 @@ class CellValueTest {
         assertThat(cell.exact().value()).isEqualTo(Trucks.rate(0.1 * 3));
         assertThat(new CellValue<>(Measured.once(Amounts.of(2.5, SpreadingUnits.ONE))))
                 .hasToString("2.50");
+    }
+
+    /** 630 lb/mi are 177.565 kg/km, 6 of them 1.69: the step is 1. */
+    @Test
+    void inAnotherUnitANumberIsRoundedThere() {
+        CellValue<ApplicationRate> cell = known(630, 6).in(SpreadingUnits.KILOGRAM_PER_KILOMETER);
+
+        assertThat(cell).hasToString("178 kg/km");
+        assertThat(cell.exact().degreesOfFreedom()).hasValue(8);
+        assertThat(Amounts.in(cell.exact().standardUncertainty().orElseThrow(), SpreadingUnits.POUND_PER_MILE))
+                .isCloseTo(6, within(1e-12));
+        assertThat(unknown(630).in(SpreadingUnits.KILOGRAM_PER_KILOMETER)).hasToString("178 kg/km");
     }
 
     @Test
