@@ -44,12 +44,13 @@ public record FeedbackLine<Q extends Quantity<Q>>(Envelope envelope, RateBasis<Q
     /**
      * The speeds that the card promises.
      *
-     * @return rounded inward; none where no speed is left
+     * @return rounded inward to whole units; none where no speed is left
      */
     public Optional<HeldSpeeds> held() {
         Span<Speed> exact = exact();
         return HeldSpeeds.within(
-                exact.lowest().map(Bound::value), exact.highest().value());
+                        exact.lowest().map(Bound::value), exact.highest().value())
+                .flatMap(HeldSpeeds::whole);
     }
 
     @Override

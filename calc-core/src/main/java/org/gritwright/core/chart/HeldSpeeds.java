@@ -1,6 +1,7 @@
 package org.gritwright.core.chart;
 
 import java.util.Optional;
+import java.util.function.DoubleUnaryOperator;
 import javax.measure.Quantity;
 import javax.measure.quantity.Speed;
 import org.gritwright.core.uncertainty.Measured;
@@ -10,7 +11,8 @@ import org.gritwright.units.check.Require;
 
 /**
  * The road speeds that a card promises, rounded inward so that it never promises more than can be held: the lowest is rounded up,
- * the highest down, to the step of {@link CellValue}. Immutable, thread-safe, a value.
+ * the highest down, to the step of {@link CellValue} and, of a spreader that follows the truck, to whole miles or kilometers per hour,
+ * because nobody reads a speedometer more finely (common practice, no source). Immutable, thread-safe, a value.
  *
  * @param lowest from which speed on; none where there is no lower limit
  * @param highest up to which speed, greater than zero and not below the lowest
@@ -29,8 +31,19 @@ public record HeldSpeeds(Optional<Quantity<Speed>> lowest, Quantity<Speed> highe
 
     /** None where rounding leaves nothing. */
     static Optional<HeldSpeeds> within(Optional<Measured<Speed>> lowest, Measured<Speed> highest) {
-        Optional<Quantity<Speed>> from = lowest.map(speed -> new CellValue<>(speed).up());
-        Quantity<Speed> to = new CellValue<>(highest).down();
+        return of(lowest.map(speed -> new CellValue<>(speed).up()), new CellValue<>(highest).down());
+    }
+
+    /** Inward to whole miles or kilometers per hour, as speedometers are read; none where that leaves nothing. */
+    Optional<HeldSpeeds> whole() {
+        return of(lowest.map(speed -> whole(speed, Math::ceil)), whole(highest, Math::floor));
+    }
+
+    private static Quantity<Speed> whole(Quantity<Speed> speed, DoubleUnaryOperator inward) {
+        return Amounts.of(inward.applyAsDouble(speed.getValue().doubleValue()), speed.getUnit());
+    }
+
+    private static Optional<HeldSpeeds> of(Optional<Quantity<Speed>> from, Quantity<Speed> to) {
         double meters = Amounts.si(Speed.class, to);
         boolean isLeft = meters > 0
                 && from.stream().noneMatch(speed -> Comparison.isAbove(Amounts.si(Speed.class, speed), meters));
@@ -40,7 +53,7 @@ public record HeldSpeeds(Optional<Quantity<Speed>> lowest, Quantity<Speed> highe
     /**
      * From where to where.
      *
-     * @return for example "2.4 mi/h to 31 mi/h", or "up to 31 mi/h"
+     * @return for example "3 mi/h to 31 mi/h", or "up to 31 mi/h"
      */
     @Override
     public String toString() {

@@ -55,35 +55,35 @@ class CabCardTest {
                 "T-12", DAY, "A. Miller", validUntil, List.of("gate repaired"), List.of(section(line(ENVELOPE, 300))));
     }
 
-    /** 35 × 60 ÷ 260 = 8.077 mi/h, 1 % of it 0.08, steps of 0.05; 350 × 60 ÷ 260 = 80.77 mi/h, steps of 0.5. */
+    /** 35 × 60 ÷ 260 = 8.077 mi/h and 350 × 60 ÷ 260 = 80.77 mi/h, to whole miles per hour. */
     @Test
     void aCardPromisesFromTheLowestSpeedRoundedUpToTheHighestRoundedDown() {
         FeedbackLine<ApplicationRate> line = line(ENVELOPE, 260);
 
-        assertThat(line.held()).contains(new HeldSpeeds(Optional.of(speed(8.1)), speed(80.5)));
-        assertThat(line.held().orElseThrow()).hasToString("8.1 mi/h to 80.5 mi/h");
+        assertThat(line.held()).contains(new HeldSpeeds(Optional.of(speed(9)), speed(80)));
+        assertThat(line.held().orElseThrow()).hasToString("9 mi/h to 80 mi/h");
         assertThat(line.exact()).isEqualTo(ENVELOPE.speedsFor(rate(260)));
         assertThat(line.words())
                 .containsExactly(
-                        "slow down above 80.5 mi/h: the drive turns the shaft no faster",
-                        "below 8.1 mi/h too much is laid: the shaft can't turn more slowly and stay steady");
+                        "slow down above 80 mi/h: the drive turns the shaft no faster",
+                        "below 9 mi/h too much is laid: the shaft can't turn more slowly and stay steady");
     }
 
     @Test
     void whereTheShaftStopsBelowItsRangeTheCardSaysThatNothingIsLaid() {
         assertThat(line(ENVELOPE.with(BelowRange.STOPS), 260).words())
-                .contains("below 8.1 mi/h nothing is laid: the shaft can't turn more slowly and stay steady");
+                .contains("below 9 mi/h nothing is laid: the shaft can't turn more slowly and stay steady");
     }
 
     @Test
     void withoutALowerLimitTheCardNamesTheUpperOneOnly() {
         FeedbackLine<ApplicationRate> line = line(Envelope.of(SEVEN, new WorkingRange(rpm(0), rpm(50))), 260);
 
-        assertThat(line.held().orElseThrow()).hasToString("up to 80.5 mi/h");
-        assertThat(line.words()).containsExactly("slow down above 80.5 mi/h: the drive turns the shaft no faster");
+        assertThat(line.held().orElseThrow()).hasToString("up to 80 mi/h");
+        assertThat(line.words()).containsExactly("slow down above 80 mi/h: the drive turns the shaft no faster");
     }
 
-    /** 7 lb/rev × 20.1 rev/min × 60 ÷ 300 = 28.14 mi/h and 28.10 at 20.07, where the step is 0.2: 28.2 isn't below 28. */
+    /** 7 lb/rev × 20.1 rev/min × 60 ÷ 300 = 28.14 mi/h and 28.10 at 20.07: 29 isn't below 28. */
     @Test
     void whereRoundingLeavesNoSpeedNothingIsPromised() {
         FeedbackLine<ApplicationRate> line = line(Envelope.of(SEVEN, new WorkingRange(rpm(20.07), rpm(20.1))), 300);

@@ -40,8 +40,8 @@ public record DrivePointEntry(
     public DrivePointEntry {
         Require.given(
                 DrivePointEntry.class, command, shaftSpeed, readings, slowest, fastest, oilTemperature, engineSpeed);
-        readings.ifPresent(n ->
-                Require.that(n >= 1 && n <= MOST_READINGS, "readings", "from 1 to " + MOST_READINGS, n));
+        readings.ifPresent(
+                n -> Require.that(n >= 1 && n <= MOST_READINGS, "readings", "from 1 to " + MOST_READINGS, n));
     }
 
     /**
