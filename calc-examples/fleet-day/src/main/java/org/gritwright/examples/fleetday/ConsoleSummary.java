@@ -33,6 +33,8 @@ record ConsoleSummary(FleetResult result) {
         lines.add("-".repeat(WIDTH));
         lines.addAll(TextTable.wrap(result.summary(), WIDTH));
         lines.add("Report: " + PlainText.oneLine(page.toString()));
+        lines.add("For the cabs: "
+                + PlainText.oneLine(page.resolveSibling(OutputFolder.CAB).toString()));
         return lines;
     }
 

@@ -36,7 +36,8 @@ class FleetDayCommandTest {
     void theDemoFleetEndsWellAndLeavesEverything() throws IOException {
         Run run = Run.of(Run.DEMO, output);
         assertThat(run.exitCode()).as(run.err()).isZero();
-        List<String> expected = new ArrayList<>(List.of(".lock", "current.json", "run-0001/fleet-day.csv"));
+        List<String> expected = new ArrayList<>(List.of(
+                ".lock", "current.json", "run-0001/cab.csv", "run-0001/cab.html", "run-0001/fleet-day.csv"));
         IntStream.rangeClosed(1, 20).forEach(i -> expected.add("run-0001/records/T-%02d.json".formatted(i)));
         expected.add("run-0001/report.html");
         assertThat(Run.names(output)).isEqualTo(expected);
@@ -54,7 +55,9 @@ class FleetDayCommandTest {
                         "Assessing 20 trucks",
                         "Writing 20 records into " + output.resolve("run-0001/records"),
                         "Writing " + output.resolve("run-0001/fleet-day.csv"),
-                        "Writing " + output.resolve("run-0001/report.html"));
+                        "Writing " + output.resolve("run-0001/report.html"),
+                        "Writing " + output.resolve("run-0001/cab.html") + " and "
+                                + output.resolve("run-0001/cab.csv"));
     }
 
     @Test
@@ -71,7 +74,9 @@ class FleetDayCommandTest {
         assertThat(run.out().replace('\n', ' ')).contains("most urgent trucks first");
         assertThat(run.outLines())
                 .contains("20 trucks: 8 need attention, 2 lack only a road-speed check, 10 have nothing to do.")
-                .endsWith("Report: " + output.resolve("run-0001/report.html"));
+                .endsWith(
+                        "Report: " + output.resolve("run-0001/report.html"),
+                        "For the cabs: " + output.resolve("run-0001/cab.html"));
         assertThat(row(run, "T-04")).contains("4.83 lb/rev", "+1.6 +/-1.6 %;", "right        right", "Nothing to do");
         assertThat(run.out()).contains("(gate opening /", "(two digits").doesNotContain("÷");
         assertThat(row(run, "T-12")).contains("4.500 lb/rev", "-0.9");
@@ -87,7 +92,7 @@ class FleetDayCommandTest {
 
     @Test
     void theTableFitsAHundredColumns() {
-        assertThat(Run.of(Run.DEMO, output).outLines().stream().filter(line -> !line.startsWith("Report: ")))
+        assertThat(Run.of(Run.DEMO, output).outLines().stream().filter(line -> !line.matches("(Report|For the cabs): .*")))
                 .hasSizeGreaterThan(30)
                 .allSatisfy(line -> assertThat(line).hasSizeLessThanOrEqualTo(100));
     }
@@ -106,7 +111,7 @@ class FleetDayCommandTest {
         });
         Run run = Run.of(input, output);
         assertThat(run.exitCode()).as(run.err()).isZero();
-        assertThat(run.outLines().stream().filter(line -> !line.startsWith("Report: ")))
+        assertThat(run.outLines().stream().filter(line -> !line.matches("(Report|For the cabs): .*")))
                 .hasSizeGreaterThan(30)
                 .allSatisfy(line -> assertThat(line).hasSizeLessThanOrEqualTo(100));
         assertThat(run.out().replace("\n", "").replaceAll("[^x]", "")).hasSizeGreaterThanOrEqualTo(120);
@@ -118,7 +123,7 @@ class FleetDayCommandTest {
         Path second = folder.resolve("second");
         Run.of(Run.DEMO, output);
         Run.of(Run.DEMO, second);
-        assertThat(Run.names(second)).isEqualTo(Run.names(output)).hasSize(24);
+        assertThat(Run.names(second)).isEqualTo(Run.names(output)).hasSize(26);
         for (String name : Run.names(output)) {
             assertThat(second.resolve(name)).hasSameBinaryContentAs(output.resolve(name));
         }
@@ -138,7 +143,7 @@ class FleetDayCommandTest {
         assertThat(output.resolve("records/T-01.json")).hasContent("old");
         assertThat(Run.text(output.resolve("run-0001/records/T-01.json"))).isEqualTo(first);
         assertThat(Run.names(output.resolve("run-0002")))
-                .containsExactly("fleet-day.csv", "records/T-04.json", "report.html");
+                .containsExactly("cab.csv", "cab.html", "fleet-day.csv", "records/T-04.json", "report.html");
         assertThat(Run.text(output.resolve("current.json"))).contains("\"page\": \"run-0002/report.html\"");
     }
 
@@ -293,7 +298,7 @@ class FleetDayCommandTest {
                 .asString()
                 .startsWith("fleet-day failed: " + output.resolve("current.json") + ": ");
         assertThat(run.err()).doesNotContain("\tat ");
-        assertThat(Run.names(output.resolve("run-0001"))).hasSize(22);
+        assertThat(Run.names(output.resolve("run-0001"))).hasSize(24);
     }
 
     @Test

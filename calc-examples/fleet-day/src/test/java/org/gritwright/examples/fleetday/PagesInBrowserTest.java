@@ -24,7 +24,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 /** The pages in a real browser, as wide as a phone, a tablet and a desk, with everything in the demo and with names that hurt. */
 @TestInstance(TestInstance.Lifecycle.PER_CLASS)
 class PagesInBrowserTest {
-    static final List<String> PAGES = List.of("report", "plan", "hostile-report", "hostile-plan");
+    static final List<String> PAGES = List.of("report", "cab", "plan", "hostile-report", "hostile-cab", "hostile-plan");
     private static final List<Integer> WIDTHS = List.of(390, 800, 1300);
 
     /** What WCAG 2.2 asks for at levels A and AA, as far as a program can tell. */
@@ -85,7 +85,7 @@ class PagesInBrowserTest {
     private void show(String page, int width) {
         String file = page.substring(page.indexOf('-') + 1) + ".html";
         browser.width(width);
-        browser.goTo(folder.resolve(page).resolve("run-0001").resolve(file));
+        browser.goTo(folder.resolve(page.replace("cab", "report")).resolve("run-0001").resolve(file));
     }
 
     private List<String> look(String what) {

@@ -200,7 +200,7 @@ class PapersTest {
     /** Wherever a printer puts a Letter page on A4: in the middle, or at either edge. */
     @Test
     void nothingLiesWhereLetterOrA4CantBePrinted() {
-        assertThat(papers).hasSize(2 + 2 * IDS.size());
+        assertThat(papers).hasSize(3 + 2 * IDS.size());
         papers.forEach((name, paper) -> assertPrintable(paper, name));
     }
 
@@ -334,7 +334,7 @@ class PapersTest {
                     return papers.pdf(page, day);
                 });
         assertThat(told).containsExactly("No PDF of T-02: no room");
-        assertThat(Run.names(folder)).containsExactly("report.pdf", "trucks/T-01.pdf", "trucks/T-03.pdf");
+        assertThat(Run.names(folder)).containsExactly("cab.pdf", "report.pdf", "trucks/T-01.pdf", "trucks/T-03.pdf");
     }
 
     private static String bare(String text) {

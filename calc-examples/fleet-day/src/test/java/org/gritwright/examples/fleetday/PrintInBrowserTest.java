@@ -52,7 +52,7 @@ class PrintInBrowserTest {
     private record Side(String text, double right, double bottom) {}
 
     private List<Side> sides(String mode, Browser.Paper paper) throws IOException {
-        browser.goTo(folder.resolve(mode).resolve("run-0001").resolve(mode + ".html"));
+        browser.goTo(folder.resolve(mode.replace("cab", "report")).resolve("run-0001").resolve(mode + ".html"));
         List<Side> sides = new ArrayList<>();
         try (PDDocument document = Loader.loadPDF(browser.print(paper))) {
             for (int page = 1; page <= document.getNumberOfPages(); page++) {
@@ -115,7 +115,7 @@ class PrintInBrowserTest {
     @ParameterizedTest
     @FieldSource("PAPERS")
     void nothingIsPrintedBesideThePaper(Browser.Paper paper) throws IOException {
-        for (String mode : List.of("report", "plan")) {
+        for (String mode : List.of("report", "cab", "plan")) {
             assertThat(sides(mode, paper))
                     .allSatisfy(side -> assertThat(side.right()).isBetween(0.2, 0.96))
                     .allSatisfy(side -> assertThat(side.bottom()).isBetween(0.1, 0.97));
