@@ -42,7 +42,7 @@ public final class DocumentFuzz {
     private static final FleetAssessor ASSESSOR = FleetAssessor.of(BuiltInTypes.registry());
     private static final FleetPlanner PLANNER = FleetPlanner.of(BuiltInTypes.registry());
 
-    /** A day as version 1 and as version 2 write it, and some of its records. */
+    /** A day as version 1 and as version 2 write it, one with drives and routes, and some records. */
     private static final Seeds SEEDS = Seeds.made();
 
     private DocumentFuzz() {}
@@ -58,10 +58,12 @@ public final class DocumentFuzz {
                     records.add(tree(written(
                             Document.CALIBRATION_RECORD, DocumentFuzz.read(Document.CALIBRATION_RECORD, record))));
                 }
+                FleetDay read = DocumentFuzz.read(Document.FLEET_DAY, day);
                 return new Seeds(
                         List.of(
-                                tree(written(Document.FLEET_DAY, DocumentFuzz.read(Document.FLEET_DAY, day))),
-                                tree(day)),
+                                tree(written(Document.FLEET_DAY, read)),
+                                tree(day),
+                                tree(written(Document.FLEET_DAY, DrivenDay.made(read)))),
                         records);
             } catch (IOException | RejectedDocumentException e) {
                 throw new IllegalStateException(e);
@@ -102,6 +104,12 @@ public final class DocumentFuzz {
         List<JsonNode> few = List.copyOf(trucks.subList(first, Math.min(trucks.size(), first + 1 + choices.below(3))));
         Map<String, JsonNode> fields = ((JsonNode.ObjectNode) copy).fields();
         fields.put("trucks", new JsonNode.ArrayNode(new ArrayList<>(few)));
+        // One route names a truck; it has to be there.
+        if (fields.get("routes") instanceof JsonNode.ArrayNode routes
+                && few.get(0) instanceof JsonNode.ObjectNode truck
+                && routes.items().get(0) instanceof JsonNode.ObjectNode route) {
+            route.fields().put("trucks", new JsonNode.ArrayNode(new ArrayList<>(List.of(truck.get("id")))));
+        }
         return copy;
     }
 

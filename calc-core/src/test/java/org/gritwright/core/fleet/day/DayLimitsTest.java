@@ -14,12 +14,18 @@ import static org.gritwright.core.fleet.day.Trucks.withRoadSpeed;
 import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
+import java.util.List;
+import java.util.Optional;
 import java.util.stream.IntStream;
 import org.gritwright.core.calibration.Change;
 import org.gritwright.core.fleet.assessment.FleetAssessor;
 import org.gritwright.core.fleet.assessment.Refusal;
 import org.gritwright.core.fleet.assessment.TruckAssessment;
 import org.gritwright.core.metering.BuiltInTypes;
+import org.gritwright.core.range.Direction;
+import org.gritwright.core.range.DriveConditions;
+import org.gritwright.units.Amounts;
+import org.gritwright.units.SpreadingUnits;
 import org.junit.jupiter.api.Assertions;
 import org.junit.jupiter.api.Test;
 
@@ -77,6 +83,49 @@ class DayLimitsTest {
                                 .mapToObj(i -> inForce("5.2 lb/rev", DAY))
                                 .toArray(InForceEntry[]::new)),
                 "calibrations in force must be at most 4: 5");
+    }
+
+    @Test
+    void aDriveWithTooManyPointsRefusesItsTruck() {
+        List<DrivePointEntry> points = IntStream.range(0, 5)
+                .mapToObj(i -> DrivePointEntry.of(
+                        Amounts.of(i, SpreadingUnits.PERCENT), Amounts.of(i, SpreadingUnits.REVOLUTION_PER_MINUTE)))
+                .toList();
+        DriveEntry drive = new DriveEntry(
+                Optional.of(Amounts.of(0, SpreadingUnits.PERCENT)),
+                Optional.of(Amounts.of(100, SpreadingUnits.PERCENT)),
+                Optional.of(Amounts.of(1, SpreadingUnits.PERCENT)),
+                Optional.empty(),
+                DriveConditions.NOT_SAID,
+                List.of(new DriveRunEntry(Direction.RISING, points)),
+                Optional.empty());
+        TruckDay truck = idle("T-1").drive(drive);
+        assertRefusedWithin(new DayLimits(2, 9, 9, 9, 9, 4), truck, "points of the drive must be at most 4: 5");
+        assertThat(ASSESSOR.within(new DayLimits(2, 9, 9, 9, 9, 5))
+                        .assess(day(truck))
+                        .get(0)
+                        .isRefused())
+                .isFalse();
+    }
+
+    @Test
+    void aDayWithTooManyRoutesIsRefused() {
+        FleetDay day = day(idle("T-1"));
+        RouteEntry one = new RouteEntry(
+                "Hill road",
+                "salt",
+                new TargetEntry(
+                        Optional.of(Amounts.of(300, SpreadingUnits.POUND_PER_MILE)), Optional.empty(), Optional.empty()),
+                Amounts.of(10, SpreadingUnits.MILE_PER_HOUR),
+                Amounts.of(35, SpreadingUnits.MILE_PER_HOUR),
+                IntStream.range(0, 11).mapToObj(i -> "T-" + i).toList());
+        DayLimits few = new DayLimits(1, 9, 9, 9, 1, 9);
+        assertRefused(
+                "routes of a day must be at most 1: 2",
+                () -> ASSESSOR.within(few).assess(day.withRoutes(List.of(one, one))));
+        assertRefused(
+                "trucks named by all routes must be at most 10: 11",
+                () -> ASSESSOR.within(few).assess(day.withRoutes(List.of(one))));
     }
 
     @Test

@@ -21,9 +21,14 @@ import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Speed;
 import javax.measure.quantity.Time;
 import org.gritwright.core.calibration.Since;
+import org.gritwright.core.finding.Finding;
+import org.gritwright.core.fleet.day.DriveEntry;
+import org.gritwright.core.fleet.day.DrivePointEntry;
+import org.gritwright.core.fleet.day.DriveRunEntry;
 import org.gritwright.core.fleet.day.FleetDay;
 import org.gritwright.core.fleet.day.PlanEntry;
 import org.gritwright.core.fleet.day.SpreaderEntry;
+import org.gritwright.core.fleet.day.StatedRangeEntry;
 import org.gritwright.core.fleet.day.StepTimes;
 import org.gritwright.core.fleet.day.TruckDay;
 import org.gritwright.core.fleet.day.Trucks;
@@ -40,6 +45,9 @@ import org.gritwright.core.planning.Containers;
 import org.gritwright.core.planning.PlanResult;
 import org.gritwright.core.planning.PlannedCount;
 import org.gritwright.core.spi.Setting;
+import org.gritwright.core.range.Direction;
+import org.gritwright.core.range.DriveConditions;
+import org.gritwright.core.range.RangeSource;
 import org.gritwright.units.Amounts;
 import org.gritwright.units.SpreadingUnits;
 import org.gritwright.units.quantity.RotationalSpeed;
@@ -99,6 +107,74 @@ class FleetPlannerTest {
         assertThat(plan.trucks().get(0).refusal()).isEmpty();
         assertThat(plan.trucks().get(0).points()).hasSize(1);
         return plan.trucks().get(0).points().get(0);
+    }
+
+    private static StatedRangeEntry range(double lowest, double highest, RangeSource source) {
+        return new StatedRangeEntry(
+                Amounts.of(lowest, SpreadingUnits.REVOLUTION_PER_MINUTE),
+                Amounts.of(highest, SpreadingUnits.REVOLUTION_PER_MINUTE),
+                source,
+                Optional.empty());
+    }
+
+    @Test
+    void aTruckIsPlannedWithItsOwnRange() {
+        // 400 lb/mi at 15 and 22.5 mi/h by 5.2 lb/rev are 19.2 and 28.8 rev/min; the plan has 10 to 25.
+        TruckDay own = idle("T-1").drive(DriveEntry.stated(range(2, 32, RangeSource.FROM_MAKER)));
+        TruckPlan planned = PLANNER.plan(day(own, idle("T-2")), plan(3, PAILS)).trucks().get(0);
+        assertThat(planned.range()).contains(range(2, 32, RangeSource.FROM_MAKER).range().range());
+        assertThat(planned.points().get(0).methods().get(0).runs())
+                .extracting(run -> run.withinRange().orElseThrow())
+                .containsExactly(true, true);
+        assertThat(planned.findings())
+                .extracting(Finding::sentence)
+                .containsExactly("The plan says that the drives hold 10 rev/min to 25 rev/min, but this truck's holds 2 rev/min"
+                        + " to 32 rev/min: its own range is planned with.");
+
+        TruckPlan other = PLANNER.plan(day(own, idle("T-2")), plan(3, PAILS)).trucks().get(1);
+        assertThat(other.range()).isEqualTo(other.plan().range());
+        assertThat(other.findings()).isEmpty();
+    }
+
+    @Test
+    void aShaftSpeedOfThePlanThatTheTruckDoesNotHoldIsSaid() {
+        TruckDay slow = idle("T-1").drive(DriveEntry.stated(range(10.2, 25.5, RangeSource.FROM_MAKER)));
+        assertThat(PLANNER.plan(day(slow), plan(3, PAILS)).trucks().get(0).findings())
+                .extracting(Finding::sentence)
+                .containsExactly("The plan runs the shaft at 30 rev/min in calibration catches, but this truck's drive holds 10.2"
+                        + " rev/min to 25.5 rev/min: choose a speed within.");
+    }
+
+    @Test
+    void aMeasuredRangeWinsOverAStatedOne() {
+        DriveEntry measured = new DriveEntry(
+                        Optional.of(Amounts.of(0, SpreadingUnits.PERCENT)),
+                        Optional.of(Amounts.of(100, SpreadingUnits.PERCENT)),
+                        Optional.of(Amounts.of(1, SpreadingUnits.PERCENT)),
+                        Optional.empty(),
+                        DriveConditions.AS_AT_WORK,
+                        List.of(new DriveRunEntry(
+                                Direction.RISING, List.of(point(20, 0), point(21, 3), point(60, 20), point(100, 36)))),
+                        Optional.empty())
+                .with(range(2, 32, RangeSource.FROM_MAKER));
+        TruckPlan planned =
+                PLANNER.plan(day(idle("T-1").drive(measured)), plan(3, PAILS)).trucks().get(0);
+        assertThat(Amounts.in(planned.range().orElseThrow().highest(), SpreadingUnits.REVOLUTION_PER_MINUTE))
+                .isCloseTo(36, within(1e-9));
+    }
+
+    private static DrivePointEntry point(double percent, double revolutionsPerMinute) {
+        return DrivePointEntry.of(
+                percent(percent), Amounts.of(revolutionsPerMinute, SpreadingUnits.REVOLUTION_PER_MINUTE));
+    }
+
+    @Test
+    void aDriveThatCanNotBeComputedRefusesItsTruckOnly() {
+        TruckDay upsideDown = idle("T-1").drive(DriveEntry.stated(range(28, 2, RangeSource.BY_EYE)));
+        FleetPlan planned = PLANNER.plan(day(upsideDown, idle("T-2")), plan(3, PAILS));
+        assertThat(planned.trucks().get(0).refusal())
+                .contains("drive: highest steady shaft speed must be at least 28 rev/min: 2 rev/min");
+        assertThat(planned.trucks().get(1).refusal()).isEmpty();
     }
 
     @Test
