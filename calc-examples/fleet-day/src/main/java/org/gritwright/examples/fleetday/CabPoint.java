@@ -62,7 +62,10 @@ record CabPoint(TruckAssessment truck, PointAssessment point) {
             return open;
         }
         if (display().isEmpty()) {
-            return Optional.of("Write down the value that the display holds");
+            return Optional.of(
+                    point.held().isEmpty()
+                            ? "Write down the value that the display holds"
+                            : "Find out which of its slots the display works with");
         }
         return envelope().isEmpty() && settings().isEmpty()
                 ? Optional.of(
