@@ -155,7 +155,9 @@ record Instruction(String text, String shortReason, List<String> reasons, String
                                                 FindingCode.DRIVE_RANGE_NARROWER))
                         .withCausesOf(truck.findings());
             case FIT_TO_DRIVE ->
-                because(words, truck.findings().stream().filter(f -> OF_DRIVE_LIMITS.contains(f.code())));
+                because(
+                        RouteAdvice.of(truck).orElse(words),
+                        truck.findings().stream().filter(f -> OF_DRIVE_LIMITS.contains(f.code())));
             case VERIFY -> because(seeThatDisplayHolds(truck) + words, withCode(truck, FindingCode.CATCH_BEFORE_ENTRY));
             case CHECK_ROAD_SPEED, NOTHING -> because(words, Stream.of());
         };
