@@ -63,13 +63,11 @@ final class DrivenDay {
     }
 
     private static RouteEntry route(String name, String material, TargetEntry target, double lowest, double highest) {
-        return new RouteEntry(
-                name, material, target, of(lowest, MILE_PER_HOUR), of(highest, MILE_PER_HOUR), List.of());
+        return new RouteEntry(name, material, target, of(lowest, MILE_PER_HOUR), of(highest, MILE_PER_HOUR), List.of());
     }
 
     private static StatedRangeEntry stated(double lowest, RangeSource source) {
-        return new StatedRangeEntry(
-                speed(lowest), speed(28), source, Optional.of(LocalDate.of(2025, 10, 1)));
+        return new StatedRangeEntry(speed(lowest), speed(28), source, Optional.of(LocalDate.of(2025, 10, 1)));
     }
 
     private static Quantity<RotationalSpeed> speed(double speed) {

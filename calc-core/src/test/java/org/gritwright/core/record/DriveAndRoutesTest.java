@@ -34,7 +34,9 @@ class DriveAndRoutesTest {
                 name,
                 material,
                 new TargetEntry(
-                        Optional.of(Amounts.of(300, SpreadingUnits.POUND_PER_MILE)), Optional.empty(), Optional.empty()),
+                        Optional.of(Amounts.of(300, SpreadingUnits.POUND_PER_MILE)),
+                        Optional.empty(),
+                        Optional.empty()),
                 Amounts.of(10, SpreadingUnits.MILE_PER_HOUR),
                 Amounts.of(35, SpreadingUnits.MILE_PER_HOUR),
                 List.of(trucks));
@@ -96,7 +98,9 @@ class DriveAndRoutesTest {
         // Computed again it says the same.
         assertThat(CalibrationRecord.of(
                         entered,
-                        FleetAssessor.of(BuiltInTypes.registry()).assess(entered).get(0)))
+                        FleetAssessor.of(BuiltInTypes.registry())
+                                .assess(entered)
+                                .get(0)))
                 .isEqualTo(records.get(1));
     }
 

@@ -77,8 +77,9 @@ class DriveContradictionsTest {
     void aShaftThatTurnedFasterThanTheDriveHoldsIsAContradiction() {
         TruckAssessment assessed = first(day(watched(at(30)).drive(stated(2, 28))));
         assertThat(sentences(assessed, FindingCode.CATCH_ABOVE_RANGE))
-                .containsExactly("In the catch of 2026-10-19 08:00 the shaft turned at 30 rev/min, but the drive is said to hold"
-                        + " 28 rev/min at most: find out which is right, the range, the count or the run time.");
+                .containsExactly(
+                        "In the catch of 2026-10-19 08:00 the shaft turned at 30 rev/min, but the drive is said to hold"
+                                + " 28 rev/min at most: find out which is right, the range, the count or the run time.");
         assertThat(assessed.nextStep()).isEqualTo(NextStep.CHECK_ENTRIES);
     }
 
@@ -98,9 +99,10 @@ class DriveContradictionsTest {
     void aShaftThatTurnedSlowerThanItHoldsSteadilyIsOneToo() {
         TruckAssessment assessed = first(day(watched(at(4), at(1.5)).drive(stated(2, 28))));
         assertThat(sentences(assessed, FindingCode.CATCH_BELOW_RANGE))
-                .containsExactly("In the catch of 2026-10-19 08:00 the shaft turned at 1.5 rev/min, but the drive is said to hold"
-                        + " no less than 2 rev/min steadily, and a calibration is right only while the shaft turns"
-                        + " steadily: find out which is right, or catch again within the range.");
+                .containsExactly(
+                        "In the catch of 2026-10-19 08:00 the shaft turned at 1.5 rev/min, but the drive is said to hold"
+                                + " no less than 2 rev/min steadily, and a calibration is right only while the shaft turns"
+                                + " steadily: find out which is right, or catch again within the range.");
         assertThat(assessed.nextStep()).isEqualTo(NextStep.CHECK_ENTRIES);
     }
 
@@ -120,9 +122,10 @@ class DriveContradictionsTest {
         TruckDay counted = with(idle("T-1"), verificationCatch(9, "5.2 lb/rev", 120, 57.7));
         TruckAssessment assessed = first(day(counted.drive(stated(0.4, 8))));
         assertThat(sentences(assessed, FindingCode.DRIVE_OF_OTHER_SHAFT))
-                .containsExactly("In the catch of 2026-10-19 09:00 the shaft turned at 28.85 rev/min, but the drive is said to"
-                        + " hold 0.4 rev/min to 8 rev/min. With the gear ratio of 5.2 they would agree: the range is"
-                        + " probably that of the conveyor's own shaft, not of the sensed or watched one.");
+                .containsExactly(
+                        "In the catch of 2026-10-19 09:00 the shaft turned at 28.85 rev/min, but the drive is said to"
+                                + " hold 0.4 rev/min to 8 rev/min. With the gear ratio of 5.2 they would agree: the range is"
+                                + " probably that of the conveyor's own shaft, not of the sensed or watched one.");
         assertThat(sentences(assessed, FindingCode.CATCH_ABOVE_RANGE)).isEmpty();
         assertThat(steps(assessed)).contains(NextStep.CHECK_ENTRIES);
     }
@@ -194,8 +197,9 @@ class DriveContradictionsTest {
                 .isEmpty();
         TruckAssessment assessed = first(day(openLoop(setting(3)).drive(dial(5, 10, 17, 21, 25))));
         assertThat(sentences(assessed, FindingCode.CONTROL_SETTING_DISAGREES))
-                .containsExactly("At control setting 3 the truck's table has 15 rev/min, but the drive was measured at 17 rev/min"
-                        + " there: find out which is right.");
+                .containsExactly(
+                        "At control setting 3 the truck's table has 15 rev/min, but the drive was measured at 17 rev/min"
+                                + " there: find out which is right.");
         assertThat(assessed.nextStep()).isEqualTo(NextStep.CHECK_ENTRIES);
         assertThat(assessed.massProof()).isEqualTo(MassProof.UNDECIDED);
     }
@@ -203,8 +207,9 @@ class DriveContradictionsTest {
     @Test
     void aCatchAtAControlSettingHasTheSpeedOfTheTable() {
         assertThat(sentences(first(day(openLoop(setting(5)).drive(stated(2, 20)))), FindingCode.CATCH_ABOVE_RANGE))
-                .containsExactly("In the catch of 2026-10-19 08:00 the shaft turned at 25 rev/min, but the drive is said to hold"
-                        + " 20 rev/min at most: find out which is right, the range, the count or the run time.");
+                .containsExactly(
+                        "In the catch of 2026-10-19 08:00 the shaft turned at 25 rev/min, but the drive is said to hold"
+                                + " 20 rev/min at most: find out which is right, the range, the count or the run time.");
     }
 
     @Test
@@ -239,11 +244,11 @@ class DriveContradictionsTest {
                         "/trucks/0/drive/statedRange: drive: highest steady shaft speed must be at least 28 rev/min: 2"
                                 + " rev/min");
         assertThat(Assessments.reasons(trucks.get(1)))
-                .containsExactly("/trucks/1/drive/runs/0: drive: command 3 of a rising run must be a percentage, at least 50 %:"
-                        + " 40 %");
-        assertThat(Assessments.reasons(trucks.get(2)))
                 .containsExactly(
-                        "/trucks/2/drive/runs/0/points/1: drive: command must be within 0 % to 100 %: 150 %");
+                        "/trucks/1/drive/runs/0: drive: command 3 of a rising run must be a percentage, at least 50 %:"
+                                + " 40 %");
+        assertThat(Assessments.reasons(trucks.get(2)))
+                .containsExactly("/trucks/2/drive/runs/0/points/1: drive: command must be within 0 % to 100 %: 150 %");
         assertThat(Assessments.reasons(trucks.get(3)))
                 .containsExactly("/trucks/3/drive: drive: drive must be given with runs or with statedRange: nothing");
         assertThat(trucks.get(4).isRefused()).isFalse();
@@ -254,7 +259,8 @@ class DriveContradictionsTest {
         DriveEntry later = DriveEntry.stated(new StatedRangeEntry(
                 speed(2), speed(28), RangeSource.MEASURED, Optional.of(LocalDate.of(2026, 10, 20))));
         assertThat(Assessments.reasons(first(day(idle("T-1").drive(later)))))
-                .containsExactly("/trucks/0/drive/statedRange/on: drive: date of a stated range must be not after the day,"
-                        + " 2026-10-19: 2026-10-20");
+                .containsExactly(
+                        "/trucks/0/drive/statedRange/on: drive: date of a stated range must be not after the day,"
+                                + " 2026-10-19: 2026-10-20");
     }
 }

@@ -26,9 +26,10 @@ class DriveLimitsTest {
         // 26 ÷ 28.85 − 1 = −9.867 %; 52 rev in 120 s are 26 rev/min.
         TruckAssessment assessed = first(day(turned(52).drive(stated(2, 26))));
         assertThat(sentences(assessed, FindingCode.LIMIT_EXPLAINS_SHORTFALL))
-                .containsExactly("In the catch of 2026-10-19 09:00, target rate and test speed need 28.85 rev/min, but the drive"
-                        + " holds 26 rev/min at most: a limit of 9.867 %, which explains the 9.867 % that are missing. Slow"
-                        + " down, lower the rate or open the gate; a new calibration would change nothing.");
+                .containsExactly(
+                        "In the catch of 2026-10-19 09:00, target rate and test speed need 28.85 rev/min, but the drive"
+                                + " holds 26 rev/min at most: a limit of 9.867 %, which explains the 9.867 % that are missing. Slow"
+                                + " down, lower the rate or open the gate; a new calibration would change nothing.");
         assertThat(steps(assessed)).containsExactly(NextStep.FIT_TO_DRIVE);
         assertThat(assessed.massProof()).isEqualTo(MassProof.PROVEN);
         assertThat(assessed.points().get(0).findings())
@@ -46,9 +47,10 @@ class DriveLimitsTest {
         // 44 rev are 23.7 % less; 26 rev/min would have made 9.9 % of it.
         TruckAssessment assessed = first(day(turned(44).drive(stated(2, 26))));
         assertThat(sentences(assessed, FindingCode.LIMIT_EXPLAINS_PART))
-                .containsExactly("In the catch of 2026-10-19 09:00, target rate and test speed need 28.85 rev/min, and the drive's"
-                        + " limit is 26 rev/min: it explains 9.867 % of the 23.73 % by which delivery is off. Look for what"
-                        + " makes the rest.");
+                .containsExactly(
+                        "In the catch of 2026-10-19 09:00, target rate and test speed need 28.85 rev/min, and the drive's"
+                                + " limit is 26 rev/min: it explains 9.867 % of the 23.73 % by which delivery is off. Look for what"
+                                + " makes the rest.");
         assertThat(steps(assessed)).containsExactly(NextStep.CHECK_DELIVERY, NextStep.FIT_TO_DRIVE);
     }
 
@@ -73,10 +75,11 @@ class DriveLimitsTest {
         // 32 rev/min is the slowest: 64 rev in 120 s, 10.93 % more than 57.69.
         TruckAssessment assessed = first(day(turned(64).drive(stated(32, 60))));
         assertThat(sentences(assessed, FindingCode.LIMIT_EXPLAINS_OVERRUN))
-                .containsExactly("In the catch of 2026-10-19 09:00, target rate and test speed need only 28.85 rev/min, but the"
-                        + " drive turns no more slowly than 32 rev/min steadily: a limit of 10.93 %, which explains the"
-                        + " 10.93 % too much. Drive faster, raise the rate or close the gate; a new calibration would"
-                        + " change nothing.");
+                .containsExactly(
+                        "In the catch of 2026-10-19 09:00, target rate and test speed need only 28.85 rev/min, but the"
+                                + " drive turns no more slowly than 32 rev/min steadily: a limit of 10.93 %, which explains the"
+                                + " 10.93 % too much. Drive faster, raise the rate or close the gate; a new calibration would"
+                                + " change nothing.");
         assertThat(steps(assessed)).containsExactly(NextStep.FIT_TO_DRIVE);
     }
 }

@@ -80,8 +80,7 @@ class RouteLawsTest {
         RouteEntry metric = new RouteEntry(
                 trade.name(),
                 trade.material(),
-                new TargetEntry(
-                        Optional.of(in(trade.target().perDistance())), Optional.empty(), Optional.empty()),
+                new TargetEntry(Optional.of(in(trade.target().perDistance())), Optional.empty(), Optional.empty()),
                 kilometersPerHour(slowest),
                 kilometersPerHour(1.5 * slowest),
                 List.of());
@@ -99,9 +98,7 @@ class RouteLawsTest {
         assertThat(Amounts.si(Dimensionless.class, other.margin()))
                 .isCloseTo(Amounts.si(Dimensionless.class, one.margin()), within(1e-9 * 1000));
         assertThat(Amounts.si(ApplicationRate.class, other.atFastest().delivered()))
-                .isCloseTo(
-                        Amounts.si(ApplicationRate.class, one.atFastest().delivered()),
-                        within(1e-9));
+                .isCloseTo(Amounts.si(ApplicationRate.class, one.atFastest().delivered()), within(1e-9));
     }
 
     private static Quantity<ApplicationRate> in(Quantity<ApplicationRate> rate) {

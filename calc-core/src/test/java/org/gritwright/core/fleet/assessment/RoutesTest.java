@@ -67,8 +67,9 @@ class RoutesTest {
                 .isCloseTo(249.6, within(1e-9));
         assertThat(best.atSlowest().limit()).isEmpty();
         assertThat(sentences(assessed, FindingCode.ROUTE_ABOVE_RANGE))
-                .containsExactly("Route Hill road: 300 lb/mi at 35 mi/h needs 33.65 rev/min for salt at 2 in, but the drive"
-                        + " holds 28 rev/min at most: it will lay 249.6 lb/mi. The rate holds up to 29.12 mi/h.");
+                .containsExactly(
+                        "Route Hill road: 300 lb/mi at 35 mi/h needs 33.65 rev/min for salt at 2 in, but the drive"
+                                + " holds 28 rev/min at most: it will lay 249.6 lb/mi. The rate holds up to 29.12 mi/h.");
         assertThat(steps(assessed)).contains(NextStep.FIT_TO_DRIVE);
     }
 
@@ -78,41 +79,48 @@ class RoutesTest {
         assertThat(only(assessed).status()).isEqualTo(RouteAssessment.Status.NOT_HELD);
         // 30 × 10 ÷ 60 ÷ 5.2 = 0.9615; 2 × 5.2 ÷ (10 ÷ 60) = 62.4; 2 × 5.2 × 60 ÷ 30 = 20.8.
         assertThat(sentences(assessed, FindingCode.ROUTE_BELOW_RANGE))
-                .containsExactly("Route Bridges: 30 lb/mi at 10 mi/h needs only 0.9615 rev/min for salt at 2 in, but the drive"
-                        + " turns no more slowly than 2 rev/min steadily: it will lay 62.4 lb/mi, unless the controller"
-                        + " stops the conveyor. The rate holds from 20.8 mi/h on.");
+                .containsExactly(
+                        "Route Bridges: 30 lb/mi at 10 mi/h needs only 0.9615 rev/min for salt at 2 in, but the drive"
+                                + " turns no more slowly than 2 rev/min steadily: it will lay 62.4 lb/mi, unless the controller"
+                                + " stops the conveyor. The rate holds from 20.8 mi/h on.");
         assertThat(sentences(assessed, FindingCode.ROUTE_ABOVE_RANGE)).isEmpty();
     }
 
     @Test
     void whatIsLostWithinTheToleranceIsNoMatter() {
         // 28 ÷ 28.85 is 2.9 % less, 28 ÷ 29.33 is 4.5 % less.
-        assertThat(only(first(day(truck()).withRoutes(List.of(route("Flat road", 300, 10, 30))))).status())
+        assertThat(only(first(day(truck()).withRoutes(List.of(route("Flat road", 300, 10, 30)))))
+                        .status())
                 .isEqualTo(RouteAssessment.Status.HELD);
-        assertThat(only(first(day(truck()).withRoutes(List.of(route("Flat road", 300, 10, 30.5))))).status())
+        assertThat(only(first(day(truck()).withRoutes(List.of(route("Flat road", 300, 10, 30.5)))))
+                        .status())
                 .isEqualTo(RouteAssessment.Status.NOT_HELD);
     }
 
     @Test
     void aTruckThatIsProvenHasSomethingToDoWhereARouteIsNotHeld() {
         assertThat(first(day(proven())).nextStep()).isEqualTo(NextStep.NOTHING);
-        assertThat(first(day(proven()).withRoutes(List.of(route("Flat road", 300, 10, 30)))).nextStep())
+        assertThat(first(day(proven()).withRoutes(List.of(route("Flat road", 300, 10, 30))))
+                        .nextStep())
                 .isEqualTo(NextStep.NOTHING);
-        assertThat(first(day(proven()).withRoutes(List.of(route("Hill road", 300, 10, 35)))).nextStep())
+        assertThat(first(day(proven()).withRoutes(List.of(route("Hill road", 300, 10, 35))))
+                        .nextStep())
                 .isEqualTo(NextStep.FIT_TO_DRIVE);
     }
 
     @Test
     void anotherCalibratedSettingThatServesIsNamed() {
-        TruckDay two = truck().inForce(
-                        List.of(inForce("5.2 lb/rev", DAY), inForce("7.8 lb/rev", 3, Since.of(DAY))));
+        TruckDay two = truck().inForce(List.of(inForce("5.2 lb/rev", DAY), inForce("7.8 lb/rev", 3, Since.of(DAY))));
         TruckAssessment assessed = first(day(two).withRoutes(List.of(route("Hill road", 300, 10, 35))));
         RouteAssessment route = only(assessed);
         assertThat(route.status()).isEqualTo(RouteAssessment.Status.HELD);
-        assertThat(route.fits()).extracting(fit -> fit.point().toString()).containsExactly("salt at 3 in", "salt at 2 in");
+        assertThat(route.fits())
+                .extracting(fit -> fit.point().toString())
+                .containsExactly("salt at 3 in", "salt at 2 in");
         assertThat(sentences(assessed, FindingCode.ROUTE_NEEDS_SETTING))
-                .containsExactly("Route Hill road can be done with salt at 3 in, but not with salt at 2 in: there 300 lb/mi at"
-                        + " 35 mi/h would come to 249.6 lb/mi.");
+                .containsExactly(
+                        "Route Hill road can be done with salt at 3 in, but not with salt at 2 in: there 300 lb/mi at"
+                                + " 35 mi/h would come to 249.6 lb/mi.");
         assertThat(steps(assessed)).doesNotContain(NextStep.FIT_TO_DRIVE);
     }
 
@@ -155,13 +163,13 @@ class RoutesTest {
     @Test
     void beyondTheLastCommandThatWasTriedNobodyKnowsEither() {
         // Still rising at the last command of 60 %: more may be left.
-        TruckDay half = idle("T-1")
-                .drive(measured(run(Direction.RISING, 29, 0, 30, 2, 30, 2, 40, 8, 50, 14, 60, 20)));
+        TruckDay half = idle("T-1").drive(measured(run(Direction.RISING, 29, 0, 30, 2, 30, 2, 40, 8, 50, 14, 60, 20)));
         TruckAssessment assessed = first(day(half).withRoutes(List.of(route("Hill road", 300, 10, 35))));
         assertThat(only(assessed).status()).isEqualTo(RouteAssessment.Status.NOT_HELD);
         assertThat(sentences(assessed, FindingCode.ROUTE_BEYOND_MEASURED))
-                .containsExactly("Route Hill road: 300 lb/mi at 35 mi/h needs 33.65 rev/min for salt at 2 in, but the drive was"
-                        + " measured from 2 rev/min to 20 rev/min only: measure it there too.");
+                .containsExactly(
+                        "Route Hill road: 300 lb/mi at 35 mi/h needs 33.65 rev/min for salt at 2 in, but the drive was"
+                                + " measured from 2 rev/min to 20 rev/min only: measure it there too.");
         assertThat(sentences(assessed, FindingCode.ROUTE_ABOVE_RANGE)).isEmpty();
     }
 
@@ -189,13 +197,13 @@ class RoutesTest {
     @Test
     void theEnvelopeIsThatOfAProposedCorrection() {
         // 57.7 rev discharge 300 lb, where 4.8 lb/rev believe to lay 277 lb.
-        TruckDay wrong = with(idle("T-1").inForce(List.of(inForce("4.8 lb/rev", DAY))),
+        TruckDay wrong = with(
+                        idle("T-1").inForce(List.of(inForce("4.8 lb/rev", DAY))),
                         verificationCatch(9, "4.8 lb/rev", 120, 57.7))
                 .drive(stated(2, 40));
         PointAssessment point = first(day(wrong)).points().get(0);
         assertThat(point.correction()).isPresent();
-        assertThat(Amounts.in(
-                        point.envelope().orElseThrow().discharge().value(), SpreadingUnits.POUND_PER_REVOLUTION))
+        assertThat(Amounts.in(point.envelope().orElseThrow().discharge().value(), SpreadingUnits.POUND_PER_REVOLUTION))
                 .isCloseTo(5.2, within(1e-9));
     }
 

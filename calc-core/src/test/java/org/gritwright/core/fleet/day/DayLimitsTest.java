@@ -14,8 +14,6 @@ import static org.gritwright.core.fleet.day.Trucks.withRoadSpeed;
 import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
-import java.util.List;
-import java.util.Optional;
 import java.util.stream.IntStream;
 import org.gritwright.core.calibration.Change;
 import org.gritwright.core.fleet.assessment.FleetAssessor;
@@ -115,7 +113,9 @@ class DayLimitsTest {
                 "Hill road",
                 "salt",
                 new TargetEntry(
-                        Optional.of(Amounts.of(300, SpreadingUnits.POUND_PER_MILE)), Optional.empty(), Optional.empty()),
+                        Optional.of(Amounts.of(300, SpreadingUnits.POUND_PER_MILE)),
+                        Optional.empty(),
+                        Optional.empty()),
                 Amounts.of(10, SpreadingUnits.MILE_PER_HOUR),
                 Amounts.of(35, SpreadingUnits.MILE_PER_HOUR),
                 IntStream.range(0, 11).mapToObj(i -> "T-" + i).toList());

@@ -44,10 +44,10 @@ import org.gritwright.core.planning.Cause;
 import org.gritwright.core.planning.Containers;
 import org.gritwright.core.planning.PlanResult;
 import org.gritwright.core.planning.PlannedCount;
-import org.gritwright.core.spi.Setting;
 import org.gritwright.core.range.Direction;
 import org.gritwright.core.range.DriveConditions;
 import org.gritwright.core.range.RangeSource;
+import org.gritwright.core.spi.Setting;
 import org.gritwright.units.Amounts;
 import org.gritwright.units.SpreadingUnits;
 import org.gritwright.units.quantity.RotationalSpeed;
@@ -121,17 +121,21 @@ class FleetPlannerTest {
     void aTruckIsPlannedWithItsOwnRange() {
         // 400 lb/mi at 15 and 22.5 mi/h by 5.2 lb/rev are 19.2 and 28.8 rev/min; the plan has 10 to 25.
         TruckDay own = idle("T-1").drive(DriveEntry.stated(range(2, 32, RangeSource.FROM_MAKER)));
-        TruckPlan planned = PLANNER.plan(day(own, idle("T-2")), plan(3, PAILS)).trucks().get(0);
-        assertThat(planned.range()).contains(range(2, 32, RangeSource.FROM_MAKER).range().range());
+        TruckPlan planned =
+                PLANNER.plan(day(own, idle("T-2")), plan(3, PAILS)).trucks().get(0);
+        assertThat(planned.range())
+                .contains(range(2, 32, RangeSource.FROM_MAKER).range().range());
         assertThat(planned.points().get(0).methods().get(0).runs())
                 .extracting(run -> run.withinRange().orElseThrow())
                 .containsExactly(true, true);
         assertThat(planned.findings())
                 .extracting(Finding::sentence)
-                .containsExactly("The plan says that the drives hold 10 rev/min to 25 rev/min, but this truck's holds 2 rev/min"
-                        + " to 32 rev/min: its own range is planned with.");
+                .containsExactly(
+                        "The plan says that the drives hold 10 rev/min to 25 rev/min, but this truck's holds 2 rev/min"
+                                + " to 32 rev/min: its own range is planned with.");
 
-        TruckPlan other = PLANNER.plan(day(own, idle("T-2")), plan(3, PAILS)).trucks().get(1);
+        TruckPlan other =
+                PLANNER.plan(day(own, idle("T-2")), plan(3, PAILS)).trucks().get(1);
         assertThat(other.range()).isEqualTo(other.plan().range());
         assertThat(other.findings()).isEmpty();
     }
@@ -141,8 +145,9 @@ class FleetPlannerTest {
         TruckDay slow = idle("T-1").drive(DriveEntry.stated(range(10.2, 25.5, RangeSource.FROM_MAKER)));
         assertThat(PLANNER.plan(day(slow), plan(3, PAILS)).trucks().get(0).findings())
                 .extracting(Finding::sentence)
-                .containsExactly("The plan runs the shaft at 30 rev/min in calibration catches, but this truck's drive holds 10.2"
-                        + " rev/min to 25.5 rev/min: choose a speed within.");
+                .containsExactly(
+                        "The plan runs the shaft at 30 rev/min in calibration catches, but this truck's drive holds 10.2"
+                                + " rev/min to 25.5 rev/min: choose a speed within.");
     }
 
     @Test
@@ -157,8 +162,9 @@ class FleetPlannerTest {
                                 Direction.RISING, List.of(point(20, 0), point(21, 3), point(60, 20), point(100, 36)))),
                         Optional.empty())
                 .with(range(2, 32, RangeSource.FROM_MAKER));
-        TruckPlan planned =
-                PLANNER.plan(day(idle("T-1").drive(measured)), plan(3, PAILS)).trucks().get(0);
+        TruckPlan planned = PLANNER.plan(day(idle("T-1").drive(measured)), plan(3, PAILS))
+                .trucks()
+                .get(0);
         assertThat(Amounts.in(planned.range().orElseThrow().highest(), SpreadingUnits.REVOLUTION_PER_MINUTE))
                 .isCloseTo(36, within(1e-9));
     }

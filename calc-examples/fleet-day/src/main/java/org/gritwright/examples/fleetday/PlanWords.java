@@ -14,6 +14,7 @@ import org.gritwright.core.observation.CalibrationPoint;
 import org.gritwright.core.planning.CatchSeries;
 import org.gritwright.core.planning.PlanResult;
 import org.gritwright.core.planning.RunPlan;
+import org.gritwright.core.range.WorkingRange;
 import org.gritwright.units.Amounts;
 import org.gritwright.units.SpreadingUnits;
 import org.gritwright.units.quantity.ApplicationRate;
@@ -92,17 +93,22 @@ final class PlanWords {
                 } else if (!run.get().withinRange().orElse(true)) {
                     reasons.add(at(units, rate, speed) + " ("
                             + Figures.text(run.get().shaftSpeed(), DIGITS) + ", and "
-                            + (truck.range().equals(truck.plan().range()) ? "the drives hold " : "its drive holds ")
-                            + truck.range()
-                                    .map(range -> Figures.text(range.lowest(), DIGITS) + " to "
-                                            + Figures.text(range.highest(), DIGITS))
-                                    .orElseThrow()
+                            + range(truck)
                             + ")");
                 }
             }
         }
         return "Can't be verified as planned at " + String.join(", nor at ", reasons)
                 + ". Plan another rate or speed for this truck.";
+    }
+
+    /** As the plan has it of all drives, or what this one's own is. */
+    private static String range(TruckPlan truck) {
+        WorkingRange range = truck.range().orElseThrow();
+        return truck.range().equals(truck.plan().range())
+                ? "the drives hold " + Amounts.format(range.lowest()) + " to " + Amounts.format(range.highest())
+                : "its drive holds " + Figures.text(range.lowest(), DIGITS) + " to "
+                        + Figures.text(range.highest(), DIGITS);
     }
 
     /** For example "320 lb/mi and 15 mi/h". */

@@ -48,7 +48,8 @@ enum Urgency {
         Optional<Quantity<Dimensionless>> error = switch (truck.assessment().nextStep()) {
             case ENTER_CORRECTION -> truck.judged().map(series -> series.error());
             case FIX_ROAD_SPEED -> truck.assessment().roadSpeed().map(RoadSpeedCheck::effectOnRate);
-            case CHECK_DELIVERY, FIT_TO_DRIVE -> truck.lastVerification().map(last -> last.deliveryError());
+            case CHECK_DELIVERY -> truck.lastVerification().map(last -> last.deliveryError());
+            // What a drive doesn't hold is wrong at the ends of what it is asked for only.
             default -> Optional.empty();
         };
         return error.map(e -> Math.abs(Amounts.si(Dimensionless.class, e))).orElse(0.0);

@@ -8,6 +8,7 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Consumer;
 import java.util.stream.Stream;
@@ -27,6 +28,7 @@ final class DemoDay {
     static String changed(Consumer<ObjectNode> change) throws IOException {
         ObjectNode day = (ObjectNode) JSON.readTree(Run.text(Run.DEMO));
         change.accept(day);
+        keepRoutes(day);
         return JSON.writeValueAsString(day);
     }
 
@@ -61,5 +63,36 @@ final class DemoDay {
         ArrayNode trucks = day.putArray("trucks");
         trucks.add(truck);
         return truck;
+    }
+
+    /** Gives a truck another id, in its routes too. */
+    static void rename(ObjectNode day, String id, String other) {
+        truck(day, id).put("id", other);
+        for (var route : day.withArray("routes")) {
+            ArrayNode named = (ArrayNode) route.get("trucks");
+            for (int i = 0; i < named.size(); i++) {
+                if (named.get(i).asText().equals(id)) {
+                    named.set(i, other);
+                }
+            }
+        }
+    }
+
+    /** A route names no truck that a change took away or gave another id. */
+    private static void keepRoutes(ObjectNode day) {
+        List<String> ids = new ArrayList<>();
+        day.withArray("trucks").forEach(truck -> ids.add(truck.path("id").asText()));
+        ArrayNode routes = day.withArray("routes");
+        for (int i = routes.size() - 1; i >= 0; i--) {
+            ArrayNode named = (ArrayNode) routes.get(i).get("trucks");
+            for (int j = named.size() - 1; j >= 0; j--) {
+                if (!ids.contains(named.get(j).asText())) {
+                    named.remove(j);
+                }
+            }
+            if (named.isEmpty()) {
+                routes.remove(i);
+            }
+        }
     }
 }

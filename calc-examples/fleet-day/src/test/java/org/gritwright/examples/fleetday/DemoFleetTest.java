@@ -8,6 +8,7 @@ import org.gritwright.core.calibration.Calibration;
 import org.gritwright.core.calibration.CalibrationCatch;
 import org.gritwright.core.curve.CurveModel;
 import org.gritwright.core.document.RejectedDocumentException;
+import org.gritwright.core.fleet.assessment.TruckAssessment;
 import org.gritwright.core.spi.Setting;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -34,12 +35,12 @@ class DemoFleetTest {
             T-04 | NOTHING          | Nothing to do
             T-05 | FIND_FAULT       | Check what was written down; if it is right, find the fault and catch again
             T-06 | CHECK_DELIVERY   | Check start-up, valve and speed limits
-            T-07 | NOTHING          | Nothing to do
+            T-07 | FIT_TO_DRIVE     | Fit rates, speeds or gate to what the conveyor holds
             T-08 | CHECK_ROAD_SPEED | Check the road speed over a measured course
             T-09 | CALIBRATE        | Calibrate
             T-10 | FIX_ROAD_SPEED   | Enter 12303 pulse/mi in place of 13200 pulse/mi, drive the course again
             T-11 | ENTER_CORRECTION | Enter 5.68 lb/rev for road salt in slot 1 in place of 5.35 lb/rev, read it back, catch again
-            T-12 | NOTHING          | Nothing to do
+            T-12 | FIT_TO_DRIVE     | Fit rates, speeds or gate to what the conveyor holds
             T-13 | FIX_RECORD       | Correct what was written down
             T-14 | FIND_FAULT       | Check what was written down; if it is right, find the fault and catch again
             T-15 | CATCH_MORE       | Catch 203 kg more with the same value in the display, in 3 catches like the last
@@ -60,8 +61,12 @@ class DemoFleetTest {
             T-04 | The calibration error of 6.07 % is outside the tolerance of 4 %: the truck lays 5.723 % too little.
             T-05 | gate opening ÷ 10 (2 in)
             T-06 | Each start loses about 21.4 lb or 6.409 s
+            T-01 | The drive was measured without the spinner
+            T-07 | 85 kg/km at 60 km/h needs 32.56 rev/min for sand-salt mix at 50 mm, but the drive holds 28 rev/min at most
             T-09 | is older than the hydraulic change of 2026-10-08
             T-12 | Scale hanging 4 was not checked
+            T-12 | a limit of 11.84 %, which explains the 12.94 % that are missing
+            T-17 | it is not known whether it can do route hill road: measure the drive
             T-14 | The catches scatter by 11.86 % of their mean
             T-14 | two digits in the gross mass of pail 1 swapped (54.5 lb), catch of 2026-10-19 16:12
             T-15 | Nothing was counted or displayed
@@ -114,6 +119,26 @@ class DemoFleetTest {
             """)
     void theReasonInAFewWords(String id, String words) {
         assertThat(truck(id).instruction().shortReason()).isEqualTo(words);
+    }
+
+    /** T-01 and T-07 were measured both ways, T-15 at its control settings; T-03 by eye, T-12 a year ago. */
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', textBlock = """
+            T-01 | MEASURED   | 44.0 rev/min | town: can do it
+            T-03 | BY_EYE     | 40.0 rev/min | town: can do it
+            T-07 | MEASURED   | 28.0 rev/min | ridge road: can't hold rate and speeds
+            T-12 | MEASURED   | 40.0 rev/min | hill road: can do it
+            T-15 | MEASURED   | 47.0 rev/min | ridge road: can do it
+            """)
+    void whatTheDriveHoldsAndTheRoutesAsk(String id, String source, String highest, String route) {
+        TruckAssessment truck = truck(id).assessment();
+        assertThat(truck.drive().orElseThrow().source().orElseThrow()).hasToString(source);
+        assertThat(Figures.text(
+                        truck.drive().orElseThrow().range().orElseThrow().highest(), 3))
+                .isEqualTo(highest);
+        assertThat(truck.routes())
+                .extracting(one -> one.route().name() + ": " + one.status().words())
+                .containsExactly(route);
     }
 
     private TruckResult truck(String id) {

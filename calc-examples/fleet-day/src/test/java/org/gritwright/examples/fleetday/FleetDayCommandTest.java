@@ -69,11 +69,11 @@ class FleetDayCommandTest {
                 .toList();
         assertThat(ids)
                 .containsExactly(
-                        "T-10", "T-11", "T-06", "T-13", "T-05", "T-14", "T-09", "T-15", "T-02", "T-08", "T-01", "T-03",
-                        "T-04", "T-07", "T-12", "T-16", "T-17", "T-18", "T-19", "T-20");
+                        "T-10", "T-11", "T-06", "T-07", "T-12", "T-13", "T-05", "T-14", "T-09", "T-15", "T-02", "T-08",
+                        "T-01", "T-03", "T-04", "T-16", "T-17", "T-18", "T-19", "T-20");
         assertThat(run.out().replace('\n', ' ')).contains("most urgent trucks first");
         assertThat(run.outLines())
-                .contains("20 trucks: 8 need attention, 2 lack only a road-speed check, 10 have nothing to do.")
+                .contains("20 trucks: 10 need attention, 2 lack only a road-speed check, 8 have nothing to do.")
                 .endsWith(
                         "Report: " + output.resolve("run-0001/report.html"),
                         "For the cabs: " + output.resolve("run-0001/cab.html"));

@@ -377,7 +377,8 @@ class PlanPageTest {
     @Test
     void whatOthersWroteCantBecomeMarkup() throws IOException, RejectedDocumentException {
         String hostile = page(day -> {
-            DemoDay.only(day, "T-01").put("id", "<img src=x>");
+            DemoDay.only(day, "T-01");
+            DemoDay.rename(day, "T-01", "<img src=x>");
             ((ObjectNode) day.get("plan").get("weighingMethods").get(0)).put("name", "<b>pails</b> & \"more\"");
             day.put("site", "<script>1</script>");
         });

@@ -224,8 +224,10 @@ class ReportPageTest {
                     .filter(entry -> entry.get("material").asText().equals("road salt"))
                     .forEach(entry -> ((ObjectNode) entry).put("material", attack));
             ((ObjectNode) day.get("materials").get(0)).put("name", attack);
+            ((ObjectNode) day.get("routes").get(1)).put("name", attack);
             for (String id : new String[] {"T-01", "T-13", "T-11", "T-17"}) {
-                DemoDay.truck(day, id).put("notes", attack).put("id", id + attack);
+                DemoDay.truck(day, id).put("notes", attack);
+                DemoDay.rename(day, id, id + attack);
             }
         });
         assertThat(attacked).doesNotContain("<script", "<img").contains("&lt;script&gt;");

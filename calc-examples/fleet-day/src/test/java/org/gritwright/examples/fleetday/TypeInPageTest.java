@@ -352,7 +352,7 @@ class TypeInPageTest {
             day.put("site", "</title><script>document.title='run'</script>" + "W".repeat(150));
             day.put("technician", "<script>document.title='run'</script>");
             ObjectNode truck = DemoDay.truck(day, "T-03");
-            truck.put("id", "M".repeat(200));
+            DemoDay.rename(day, "T-03", "M".repeat(200));
             truck.put(
                     "notes",
                     "</script><script>document.title='run'</script>\u2028\u2029<!-- & \" ' ]]> \u202e\u0001 \ud83d\ude9a");
