@@ -15,6 +15,7 @@ final class DayPapers {
     static final String REPORT = "report.pdf";
     static final String CAB = "cab.pdf";
     static final String PLAN = "plan.pdf";
+    static final String BLANK = "blank-sheets.pdf";
     static final String TRUCKS = "trucks";
 
     private final Press press;
@@ -50,6 +51,7 @@ final class DayPapers {
     static void write(DayPlan plan, Path run, Consumer<String> progress) throws IOException {
         DayPapers day = new DayPapers(Papers.load()::pdf, plan.day().day(), progress);
         day.write(run.resolve(PLAN), "the plan", () -> PlanPage.paper(plan));
+        day.write(run.resolve(BLANK), "the blank sheets", BlankSheets::paper);
         Path trucks = Files.createDirectory(run.resolve(TRUCKS));
         RecordNames names = new RecordNames();
         for (TruckPlan truck : plan.plan().trucks()) {

@@ -79,7 +79,8 @@ public final class FleetDayCommand implements Callable<Integer> {
                 "plan: before anything is dropped, say how much to catch on each truck, for how long and how often, and"
                         + " how long the day takes; the document's plan says what is wanted. Writes plan.html, a"
                         + " worksheet to print, the same as plan.pdf, in trucks/ a PDF a truck, and type-in.html, a page on"
-                        + " which the finished worksheets are typed in; it saves the day's document.",
+                        + " which the finished worksheets are typed in; it saves the day's document. blank-sheets.html and"
+                        + " blank-sheets.pdf are for measuring a drive's range, and what lies where across the road.",
                 "check: read the document and list every problem in it, and what looks like a slip of the pen; write"
                         + " nothing. Ends with 2 if there is a problem."
             })

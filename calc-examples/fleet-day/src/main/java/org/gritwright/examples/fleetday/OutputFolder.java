@@ -35,6 +35,7 @@ final class OutputFolder implements Closeable {
     static final String REPORT = "report.html";
     static final String PLAN = "plan.html";
     static final String TYPE_IN = "type-in.html";
+    static final String BLANK = "blank-sheets.html";
     static final String TABLE = "fleet-day.csv";
     static final String CAB = "cab.html";
     static final String CAB_TABLE = "cab.csv";
@@ -219,6 +220,8 @@ final class OutputFolder implements Closeable {
             write(unfinished.resolve(PLAN), PlanPage.html(plan));
             progress.accept("Writing " + run.resolve(TYPE_IN));
             write(unfinished.resolve(TYPE_IN), TypeInPage.html(plan));
+            progress.accept("Writing " + run.resolve(BLANK));
+            write(unfinished.resolve(BLANK), BlankSheets.html());
             if (withPdf) {
                 progress.accept("Writing " + run.resolve(DayPapers.PLAN) + " and " + run.resolve(DayPapers.TRUCKS));
                 DayPapers.write(plan, unfinished, progress);

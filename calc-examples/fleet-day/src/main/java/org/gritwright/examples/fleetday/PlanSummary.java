@@ -45,6 +45,8 @@ record PlanSummary(DayPlan plan) {
         lines.add("Worksheets: " + PlainText.oneLine(page.toString()));
         lines.add("To type them in: "
                 + PlainText.oneLine(page.resolveSibling(OutputFolder.TYPE_IN).toString()));
+        lines.add("Blank sheets: "
+                + PlainText.oneLine(page.resolveSibling(OutputFolder.BLANK).toString()));
         return lines;
     }
 

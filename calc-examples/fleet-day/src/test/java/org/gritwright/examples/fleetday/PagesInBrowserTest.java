@@ -24,7 +24,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 /** The pages in a real browser, as wide as a phone, a tablet and a desk, with everything in the demo and with names that hurt. */
 @TestInstance(TestInstance.Lifecycle.PER_CLASS)
 class PagesInBrowserTest {
-    static final List<String> PAGES = List.of("report", "cab", "plan", "hostile-report", "hostile-cab", "hostile-plan");
+    static final List<String> PAGES = List.of("report", "cab", "plan", "blank", "hostile-report", "hostile-cab", "hostile-plan");
     private static final List<Integer> WIDTHS = List.of(390, 800, 1300);
 
     /** What WCAG 2.2 asks for at levels A and AA, as far as a program can tell. */
@@ -83,9 +83,10 @@ class PagesInBrowserTest {
     }
 
     private void show(String page, int width) {
-        String file = page.substring(page.indexOf('-') + 1) + ".html";
+        String file = page.substring(page.indexOf('-') + 1).replace("blank", "blank-sheets") + ".html";
+        String run = page.replace("cab", "report").replace("blank", "plan");
         browser.width(width);
-        browser.goTo(folder.resolve(page.replace("cab", "report")).resolve("run-0001").resolve(file));
+        browser.goTo(folder.resolve(run).resolve("run-0001").resolve(file));
     }
 
     private List<String> look(String what) {
@@ -157,6 +158,8 @@ class PagesInBrowserTest {
         assertThat(look("tabStops")).hasSizeLessThan(30).allMatch(stop -> stop.startsWith("<a "));
         show("plan", 1300);
         assertThat(look("tabStops")).hasSize(20).allMatch(stop -> stop.startsWith("<summary "));
+        show("blank", 1300);
+        assertThat(look("tabStops")).hasSize(2).allMatch(stop -> stop.startsWith("<a "));
         assertThat(browser.run(
                         "return [...document.querySelectorAll('[tabindex]')].filter(one => one.tabIndex > 0).length"))
                 .isEqualTo(0L);

@@ -84,7 +84,8 @@ class PapersTest {
         Stream<String> trucks = IDS.stream().map(id -> "trucks/" + id + ".pdf");
         assertThat(Run.names(plan))
                 .filteredOn(name -> !name.equals("type-in.html"))
-                .containsExactlyElementsOf(Stream.concat(Stream.of("plan.html", "plan.pdf"), trucks)
+                .containsExactlyElementsOf(Stream.concat(
+                                Stream.of("blank-sheets.html", "blank-sheets.pdf", "plan.html", "plan.pdf"), trucks)
                         .toList());
         assertThat(Run.names(report))
                 .contains("report.pdf")
@@ -169,6 +170,31 @@ class PapersTest {
         }
     }
 
+    /** Each one side, with every word and every box, for no truck. */
+    @Test
+    void theBlankSheetsAreOneSideEach() throws IOException {
+        String html = Run.text(plan.resolve("blank-sheets.html"));
+        List<String> titles = List.of("Range of a drive", "Across the road");
+        Paper paper = paper("plan/blank-sheets.pdf");
+        assertThat(paper.pages()).hasSize(titles.size());
+        for (int i = 0; i < titles.size(); i++) {
+            String sheet = article(html, titles.get(i));
+            Paper.Page side = paper.pages().get(i);
+            assertThat(side.text()).startsWith(titles.get(i)).contains("page 1 of 1");
+            assertHasAll(new Paper(List.of(side), List.of(), "", ""), sheet, titles.get(i));
+            assertThat(count(sheet, "<td></td>")).isEqualTo(24 * 4);
+            assertThat(sheet).doesNotContain("T-0");
+            // Taller than a tick box: what is written in.
+            List<Double> uprights = side.shapes().stream()
+                    .filter(shape -> shape.getWidth() < 2 && shape.getHeight() > 5.6 * Paper.MILLIMETER)
+                    .map(shape -> shape.getHeight() / Paper.MILLIMETER)
+                    .toList();
+            assertThat(uprights)
+                    .hasSizeGreaterThanOrEqualTo(count(sheet, "<td></td>") + count(sheet, "<div class=\"box\">"))
+                    .allMatch(height -> height > 10 && height < 14);
+        }
+    }
+
     /** The day's file numbers each worksheet's sides by themselves. */
     @Test
     void theDaysFileIsTheOverviewAndTheWorksheets() {
@@ -200,7 +226,7 @@ class PapersTest {
     /** Wherever a printer puts a Letter page on A4: in the middle, or at either edge. */
     @Test
     void nothingLiesWhereLetterOrA4CantBePrinted() {
-        assertThat(papers).hasSize(3 + 2 * IDS.size());
+        assertThat(papers).hasSize(4 + 2 * IDS.size());
         papers.forEach((name, paper) -> assertPrintable(paper, name));
     }
 
@@ -271,6 +297,10 @@ class PapersTest {
                         "Before anyone works on a truck")
                 .containsAll(IDS);
         assertThat(paper("plan/plan.pdf").outline()).containsAll(IDS);
+        Paper blank = paper("plan/blank-sheets.pdf");
+        assertThat(blank.title()).isEqualTo("Blank sheets: range of a drive, across the road");
+        assertThat(blank.language()).isEqualTo("en");
+        assertThat(blank.outline()).containsExactly("Range of a drive", "Across the road");
         assertThat(paper("plan/trucks/T-07.pdf").title()).isEqualTo("T-07, worksheet for 2026-10-19");
         assertThat(new String(Files.readAllBytes(report.resolve("report.pdf")), StandardCharsets.ISO_8859_1))
                 .contains("pdfuaid");
@@ -372,7 +402,7 @@ class PapersTest {
             List<String> files = Run.names(output.resolve("run-0001")).stream()
                     .filter(name -> name.endsWith(".pdf"))
                     .toList();
-            assertThat(files).hasSize(1 + names.size()).allMatch(name -> name.matches("[A-Za-z0-9._/-]+"));
+            assertThat(files).hasSize(2 + names.size()).allMatch(name -> name.matches("[A-Za-z0-9._/-]+"));
             for (String file : files) {
                 assertPrintable(Paper.of(output.resolve("run-0001").resolve(file)), mode + ": " + file);
             }

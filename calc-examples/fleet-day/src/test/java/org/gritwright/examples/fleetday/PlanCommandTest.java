@@ -46,23 +46,30 @@ class PlanCommandTest {
         Run run = plan(Run.DEMO);
         assertThat(run.exitCode()).as(run.err()).isZero();
         assertThat(Run.names(output))
-                .containsExactly(".lock", "current.json", "run-0001/plan.html", "run-0001/type-in.html");
+                .containsExactly(
+                        ".lock",
+                        "current.json",
+                        "run-0001/blank-sheets.html",
+                        "run-0001/plan.html",
+                        "run-0001/type-in.html");
         assertThat(run.errLines())
                 .containsExactly(
                         "Reading src/demo/demo-fleet.json",
                         "Planning 20 trucks",
                         "Writing " + output.resolve("run-0001/plan.html"),
-                        "Writing " + output.resolve("run-0001/type-in.html"));
+                        "Writing " + output.resolve("run-0001/type-in.html"),
+                        "Writing " + output.resolve("run-0001/blank-sheets.html"));
         assertThat(run.outLines())
                 .contains(
                         "20 trucks: 20 have a plan that reaches what is wanted, 0 can't reach it, 0 can't be planned. 3 can't",
                         "be verified at every rate and speed that is planned: T-08, T-17, T-20.")
                 .endsWith(
                         "Worksheets: " + output.resolve("run-0001/plan.html"),
-                        "To type them in: " + output.resolve("run-0001/type-in.html"));
+                        "To type them in: " + output.resolve("run-0001/type-in.html"),
+                        "Blank sheets: " + output.resolve("run-0001/blank-sheets.html"));
         assertThat(run.outLines().stream().filter(line -> line.startsWith("T-")))
                 .hasSize(20);
-        assertThat(run.outLines().stream().filter(line -> !line.matches("(Worksheets|To type them in): .*")))
+        assertThat(run.outLines().stream().filter(line -> !line.matches("(Worksheets|To type them in|Blank sheets): .*")))
                 .allSatisfy(line -> assertThat(line).hasSizeLessThanOrEqualTo(100));
     }
 

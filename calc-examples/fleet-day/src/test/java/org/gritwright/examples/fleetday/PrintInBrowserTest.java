@@ -6,6 +6,7 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.IntStream;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
@@ -13,6 +14,7 @@ import org.apache.pdfbox.text.PDFTextStripper;
 import org.apache.pdfbox.text.TextPosition;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestInstance;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -51,8 +53,13 @@ class PrintInBrowserTest {
     /** What is on a side of paper: its words, and how far to the right and down they reach, as a part of width and height. */
     private record Side(String text, double right, double bottom) {}
 
+    private void show(String page) {
+        String run = page.replace("cab", "report").replace("blank-sheets", "plan");
+        browser.goTo(folder.resolve(run).resolve("run-0001").resolve(page + ".html"));
+    }
+
     private List<Side> sides(String mode, Browser.Paper paper) throws IOException {
-        browser.goTo(folder.resolve(mode.replace("cab", "report")).resolve("run-0001").resolve(mode + ".html"));
+        show(mode);
         List<Side> sides = new ArrayList<>();
         try (PDDocument document = Loader.loadPDF(browser.print(paper))) {
             for (int page = 1; page <= document.getNumberOfPages(); page++) {
@@ -114,8 +121,36 @@ class PrintInBrowserTest {
 
     @ParameterizedTest
     @FieldSource("PAPERS")
+    void theBlankSheetsAreOneSideEach(Browser.Paper paper) throws IOException {
+        List<Side> sides = sides("blank-sheets", paper);
+        assertThat(sides).hasSize(2);
+        assertThat(sides.get(0).text())
+                .startsWith("Range of a drive ")
+                .contains("Before you measure", "In this order", "As at work?", "Falling commands", "Lockout: 29 CFR");
+        assertThat(sides.get(1).text())
+                .startsWith("Across the road ")
+                .contains("Before you lay the pans", "In this order", "Pans 13 to 24", "More pans: another sheet");
+    }
+
+    /** In tenths of a millimeter; a screen's lines are as wide as two or three of them. */
+    @Test
+    void whatIsWrittenInOnABlankSheetIsTenMillimetersHighInPrint() {
+        show("blank-sheets");
+        browser.driver().executeCdpCommand("Emulation.setEmulatedMedia", Map.of("media", "print"));
+        try {
+            assertThat((List<?>) browser.run("return [...document.querySelectorAll('.box, .fill td')]"
+                            + ".map(one => Math.floor(one.getBoundingClientRect().height * 254 / 96))"))
+                    .hasSize(2 * (16 + 24 * 4))
+                    .allSatisfy(height -> assertThat((Long) height).isBetween(101L, 140L));
+        } finally {
+            browser.driver().executeCdpCommand("Emulation.setEmulatedMedia", Map.of("media", ""));
+        }
+    }
+
+    @ParameterizedTest
+    @FieldSource("PAPERS")
     void nothingIsPrintedBesideThePaper(Browser.Paper paper) throws IOException {
-        for (String mode : List.of("report", "cab", "plan")) {
+        for (String mode : List.of("report", "cab", "plan", "blank-sheets")) {
             assertThat(sides(mode, paper))
                     .allSatisfy(side -> assertThat(side.right()).isBetween(0.2, 0.96))
                     .allSatisfy(side -> assertThat(side.bottom()).isBetween(0.1, 0.97));
