@@ -113,7 +113,11 @@ class PapersTest {
     }
 
     private static void assertHasAll(Paper paper, String html, String what) {
-        Map<String, Long> there = counted(paper.text());
+        assertHasAll(paper.text(), html, what);
+    }
+
+    private static void assertHasAll(String text, String html, String what) {
+        Map<String, Long> there = counted(text);
         Map<String, Long> wanted = words(html);
         assertThat(wanted).hasSizeGreaterThan(50);
         assertThat(wanted)
@@ -181,7 +185,7 @@ class PapersTest {
             String sheet = article(html, titles.get(i));
             Paper.Page side = paper.pages().get(i);
             assertThat(side.text()).startsWith(titles.get(i)).contains("page 1 of 1");
-            assertHasAll(new Paper(List.of(side), List.of(), "", ""), sheet, titles.get(i));
+            assertHasAll(side.text(), sheet, titles.get(i));
             assertThat(count(sheet, "<td></td>")).isEqualTo(24 * 4);
             assertThat(sheet).doesNotContain("T-0");
             // Taller than a tick box: what is written in.
@@ -193,6 +197,14 @@ class PapersTest {
                     .hasSizeGreaterThanOrEqualTo(count(sheet, "<td></td>") + count(sheet, "<div class=\"box\">"))
                     .allMatch(height -> height > 10 && height < 14);
         }
+    }
+
+    /** What a screen reader reads of them: all of it. */
+    @Test
+    void everyWordOfTheBlankSheetsIsInTheStructureOfTheirFile() throws IOException {
+        String html = Run.text(plan.resolve("blank-sheets.html"));
+        String told = TaggedText.of(plan.resolve("blank-sheets.pdf"));
+        assertHasAll(told, article(html, "Range of a drive") + article(html, "Across the road"), "tags");
     }
 
     /** The day's file numbers each worksheet's sides by themselves. */
