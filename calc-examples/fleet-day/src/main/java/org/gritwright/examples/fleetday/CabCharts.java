@@ -55,7 +55,9 @@ final class CabCharts {
                             + outside.limit().words() + ".")
                     .forEach(reasons::add);
             rows.add(new ChartTable.Row(
-                    number(rate), asked.containsKey(rate), cells.stream().map(CabCharts::cell).toList()));
+                    number(rate),
+                    asked.containsKey(rate),
+                    cells.stream().map(CabCharts::cell).toList()));
         }
         List<String> notes = new ArrayList<>();
         if (!asked.isEmpty()) {
@@ -66,8 +68,7 @@ final class CabCharts {
                     + ".");
         }
         if (!reasons.isEmpty()) {
-            notes.add("Hatched: the truck can’t, and lays what stands there instead. "
-                    + String.join(" ", reasons));
+            notes.add("Shaded: the truck can’t, and lays what stands there instead. " + String.join(" ", reasons));
         }
         notes.add(ROUNDED);
         return new ChartTable(
@@ -82,7 +83,9 @@ final class CabCharts {
     private static ChartTable.Cell cell(FeedbackCell<ApplicationRate> cell) {
         return cell.outside()
                 .map(outside -> new ChartTable.Cell(
-                        "lays " + outside.delivered().number(), isTooSlow(outside.limit()) ? "too slow" : "too fast", true))
+                        "lays " + outside.delivered().number(),
+                        isTooSlow(outside.limit()) ? "too slow" : "too fast",
+                        true))
                 .orElseGet(() -> new ChartTable.Cell(
                         cell.shaftSpeed().number(), cell.flow().number(), false));
     }
@@ -108,7 +111,8 @@ final class CabCharts {
                                 chart.settings().get(i).toString(),
                                 false,
                                 chart.row(i).stream()
-                                        .map(cell -> ChartTable.Cell.of(cell.rate().number()))
+                                        .map(cell ->
+                                                ChartTable.Cell.of(cell.rate().number()))
                                         .toList()))
                         .toList(),
                 notes);

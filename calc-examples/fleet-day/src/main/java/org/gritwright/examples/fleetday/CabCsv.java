@@ -43,7 +43,8 @@ final class CabCsv {
                 for (CabPoint point : CabPoint.of(truck.assessment())) {
                     if (point.objection().isEmpty()) {
                         for (List<String> row : rows(point)) {
-                            printer.printRecord(row.stream().map(PlainText::page).toList());
+                            printer.printRecord(
+                                    row.stream().map(PlainText::page).toList());
                         }
                     }
                 }
@@ -71,9 +72,8 @@ final class CabCsv {
                 row.addAll(both(cell.flow()));
                 row.add(cell.outside().isEmpty() ? "yes" : "no");
                 row.add(cell.outside().map(outside -> outside.limit().words()).orElse(""));
-                row.addAll(cell.outside()
-                        .map(outside -> both(outside.delivered()))
-                        .orElse(List.of("", "")));
+                row.addAll(
+                        cell.outside().map(outside -> both(outside.delivered())).orElse(List.of("", "")));
                 rows.add(row);
             }
         }

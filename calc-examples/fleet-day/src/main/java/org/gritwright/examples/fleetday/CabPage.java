@@ -22,8 +22,10 @@ final class CabPage {
     static String paper(FleetResult result) throws IOException {
         Map<String, Object> model = model(result);
         model.put("style", ReportPage.resource("papers.css"));
-        model.put("foot", PlainText.shortened(site(result), PaperPage.LONGEST_SITE) + ", for the cabs, "
-                + result.day().day());
+        model.put(
+                "foot",
+                PlainText.shortened(site(result), PaperPage.LONGEST_SITE) + ", for the cabs, "
+                        + result.day().day());
         return ReportPage.filled(TEMPLATES, model);
     }
 
@@ -41,7 +43,9 @@ final class CabPage {
         model.put("day", result.day().day().toString());
         model.put("tolerance", Amounts.format(result.day().tolerance()));
         model.put("sheets", sheets.stream().filter(CabSheet::hasPaper).toList());
-        model.put("without", sheets.stream().filter(sheet -> !sheet.missing().isEmpty()).toList());
+        model.put(
+                "without",
+                sheets.stream().filter(sheet -> !sheet.missing().isEmpty()).toList());
         return model;
     }
 }

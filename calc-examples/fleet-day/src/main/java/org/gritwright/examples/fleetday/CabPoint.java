@@ -134,7 +134,8 @@ record CabPoint(TruckAssessment truck, PointAssessment point) {
         List<Demand> asked = new ArrayList<>();
         truck.routes().stream()
                 .map(RouteAssessment::route)
-                .filter(route -> route.material().equals(point.point().material().name()))
+                .filter(route ->
+                        route.material().equals(point.point().material().name()))
                 .forEach(route -> asked.add(route.demand()));
         point.verifications().forEach(verification -> {
             Demand tried = new Demand(
@@ -153,7 +154,8 @@ record CabPoint(TruckAssessment truck, PointAssessment point) {
     List<Demand> askedOnTheRoad() {
         List<Demand> asked = asked();
         long routes = truck.routes().stream()
-                .filter(one -> one.route().material().equals(point.point().material().name()))
+                .filter(one ->
+                        one.route().material().equals(point.point().material().name()))
                 .count();
         return routes > 0 ? asked.subList(0, (int) routes) : asked;
     }

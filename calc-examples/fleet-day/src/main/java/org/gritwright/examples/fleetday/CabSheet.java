@@ -18,6 +18,7 @@ import org.gritwright.core.envelope.Demand;
 import org.gritwright.core.fleet.day.FleetDay;
 import org.gritwright.core.spi.Setting;
 import org.gritwright.units.Amounts;
+import org.gritwright.units.Rounded;
 import org.gritwright.units.SpreadingUnits;
 import org.gritwright.units.check.Comparison;
 import org.gritwright.units.quantity.ApplicationRate;
@@ -33,12 +34,7 @@ import org.gritwright.units.quantity.ApplicationRate;
  * @param roadSpeed how far the road speed is checked, in words
  */
 record CabSheet(
-        String anchor,
-        String id,
-        List<Card> cards,
-        List<ChartTable> charts,
-        List<String> missing,
-        String roadSpeed) {
+        String anchor, String id, List<Card> cards, List<ChartTable> charts, List<String> missing, String roadSpeed) {
     /** What ends a card's life before its last day. */
     private static final List<String> VOIDED_BY = List.of(
             "pump, valve, motor, hoses or sensor repaired",
@@ -50,7 +46,7 @@ record CabSheet(
 
     private static final String NOBODY = "not named";
 
-    private static final int DIGITS = 3;
+    private static final int DIGITS = 4;
 
     /** Nobody spreads faster, so that a limit beyond is none (common practice, no source). */
     private static final Quantity<Speed> FASTEST_TRUCK = Amounts.of(75, SpreadingUnits.MILE_PER_HOUR);
@@ -124,7 +120,7 @@ record CabSheet(
             List<Line> lines = new ArrayList<>();
             for (CardLine<?> line : section.lines()) {
                 List<Demand> asking = askers.get(lines.size());
-                String rate = Figures.text(line.rate(), DIGITS);
+                String rate = Rounded.text(line.rate(), DIGITS);
                 lines.add(
                         line instanceof FeedbackLine<?> one
                                 ? new Line(
@@ -132,9 +128,11 @@ record CabSheet(
                                         CabCharts.names(asking),
                                         List.of(one.held().map(CabSheet::words).orElse("at no speed")),
                                         one.held()
-                                                .map(held -> beyond(asking.stream()
-                                                        .filter(route -> !point.isDone(route))
-                                                        .toList(), held))
+                                                .map(held -> beyond(
+                                                        asking.stream()
+                                                                .filter(route -> !point.isDone(route))
+                                                                .toList(),
+                                                        held))
                                                 .orElse(List.of()))
                                 : new Line(rate, CabCharts.names(asking), line.words(), List.of()));
             }
@@ -144,7 +142,9 @@ record CabSheet(
 
     private static String words(HeldSpeeds held) {
         return isFaster(held.highest(), FASTEST_TRUCK)
-                ? held.lowest().map(lowest -> "from " + Amounts.format(lowest) + " on").orElse("at any speed")
+                ? held.lowest()
+                        .map(lowest -> "from " + Amounts.format(lowest) + " on")
+                        .orElse("at any speed")
                 : held.toString();
     }
 
@@ -177,7 +177,8 @@ record CabSheet(
                 : Optional.of(new Known(
                         point,
                         new CardSection(
-                                PlainText.oneLine(point.point().point().material().name()),
+                                PlainText.oneLine(
+                                        point.point().point().material().name()),
                                 point.point().point().setting(),
                                 point.display(),
                                 asked.keySet().stream()
@@ -188,8 +189,7 @@ record CabSheet(
 
     private static CardLine<ApplicationRate> line(FleetDay day, CabPoint point, Quantity<ApplicationRate> rate) {
         return point.envelope()
-                .<CardLine<ApplicationRate>>map(
-                        envelope -> new FeedbackLine<>(envelope, RateBasis.perDistance(), rate))
+                .<CardLine<ApplicationRate>>map(envelope -> new FeedbackLine<>(envelope, RateBasis.perDistance(), rate))
                 .orElseGet(() -> new OpenLoopLine<>(
                         point.discharge().orElseThrow(),
                         point.settings(),
@@ -210,7 +210,9 @@ record CabSheet(
                 sections.stream().map(Known::section).toList());
         return new Card(
                 sections.stream().map(Known::words).toList(),
-                sections.stream().flatMap(one -> one.section().lines().stream()).anyMatch(OpenLoopLine.class::isInstance)
+                sections.stream()
+                                .flatMap(one -> one.section().lines().stream())
+                                .anyMatch(OpenLoopLine.class::isInstance)
                         ? "Set the control for the road speed, and anew for another."
                         : "Slow down, or take another gate opening that is calibrated.",
                 card.on().toString(),

@@ -28,8 +28,7 @@ record CabUnits(Unit<Speed> speedUnit, Unit<ApplicationRate> rateUnit) {
 
     /** @param like a quantity in the truck's own units */
     static CabUnits of(Quantity<?> like) {
-        return new CabUnits(
-                UnitSymbol.tradeUnit(Speed.class, like), UnitSymbol.tradeUnit(ApplicationRate.class, like));
+        return new CabUnits(UnitSymbol.tradeUnit(Speed.class, like), UnitSymbol.tradeUnit(ApplicationRate.class, like));
     }
 
     private boolean isMetric() {
@@ -45,10 +44,8 @@ record CabUnits(Unit<Speed> speedUnit, Unit<ApplicationRate> rateUnit) {
     /** What is asked for in the truck's unit, and round rates from half the least to half as much again as the most. */
     List<Quantity<ApplicationRate>> rates(List<Quantity<ApplicationRate>> wanted) {
         BigDecimal step = BigDecimal.valueOf(isMetric() ? 20 : 50);
-        List<Double> asked = wanted.stream()
-                .map(rate -> Amounts.in(rate, rateUnit))
-                .sorted()
-                .toList();
+        List<Double> asked =
+                wanted.stream().map(rate -> Amounts.in(rate, rateUnit)).sorted().toList();
         if (asked.isEmpty()) {
             return inUnit(round(step.doubleValue(), 2, 10));
         }
@@ -57,8 +54,14 @@ record CabUnits(Unit<Speed> speedUnit, Unit<ApplicationRate> rateUnit) {
         while ((1.5 * most - 0.5 * least) / step.doubleValue() > MOST_ROUND) {
             step = step.multiply(BigDecimal.valueOf(2));
         }
-        long first = Math.max(1, BigDecimal.valueOf(0.5 * least).divide(step, 0, RoundingMode.FLOOR).longValueExact());
-        long last = BigDecimal.valueOf(1.5 * most).divide(step, 0, RoundingMode.FLOOR).longValueExact();
+        long first = Math.max(
+                1,
+                BigDecimal.valueOf(0.5 * least)
+                        .divide(step, 0, RoundingMode.FLOOR)
+                        .longValueExact());
+        long last = BigDecimal.valueOf(1.5 * most)
+                .divide(step, 0, RoundingMode.FLOOR)
+                .longValueExact();
         List<Double> rates = new ArrayList<>();
         Stream.concat(asked.stream(), round(step.doubleValue(), first, last))
                 .sorted(Comparator.naturalOrder())

@@ -46,7 +46,8 @@ final class EnvelopeChart {
         this.speedUnit = UnitSymbol.tradeUnit(Speed.class, like);
         this.rateUnit = UnitSymbol.tradeUnit(ApplicationRate.class, like);
         this.fastest = Stream.concat(
-                        Stream.of(Amounts.in(FAST, speedUnit)), asked.stream().map(one -> BEYOND * speed(one.fastest())))
+                        Stream.of(Amounts.in(FAST, speedUnit)),
+                        asked.stream().map(one -> BEYOND * speed(one.fastest())))
                 .max(Comparator.naturalOrder())
                 .orElseThrow();
         this.most = asked.stream()
@@ -64,7 +65,8 @@ final class EnvelopeChart {
     }
 
     private double highest(double speed) {
-        return rate(envelope.ratesAt(Amounts.of(speed, speedUnit)).highest().value().value());
+        return rate(
+                envelope.ratesAt(Amounts.of(speed, speedUnit)).highest().value().value());
     }
 
     private double lowest(double speed) {
@@ -90,8 +92,7 @@ final class EnvelopeChart {
             plot.band("band", speeds, v -> v, this::lowest, v -> Math.min(most, highest(v)));
             plot.line("solid", speeds, v -> v, this::lowest);
             // The upper edge where it is in the picture, not where the picture ends.
-            List<Double> upper =
-                    speeds.stream().filter(v -> highest(v) <= most).toList();
+            List<Double> upper = speeds.stream().filter(v -> highest(v) <= most).toList();
             if (!upper.isEmpty()) {
                 plot.line("solid", upper, v -> v, this::highest);
             }
@@ -105,8 +106,8 @@ final class EnvelopeChart {
         return Picture.of(
                 WIDTH,
                 HEIGHT,
-                "Chart of the rates that the conveyor holds, by road speed, with "
-                        + Words.count(asked.size(), "thing") + " asked for. The table gives the numbers.",
+                "Chart of the rates that the conveyor holds, by road speed, with " + Words.count(asked.size(), "thing")
+                        + " asked for. The table gives the numbers.",
                 plot);
     }
 

@@ -35,7 +35,8 @@ record EnvelopeSheet(SheetTable table, Picture chart, String legend) {
                         "What it can do, " + point,
                         List.of("asked for", "holds from", "to", "at the ends"),
                         rows,
-                        List.of("With a steady shaft of " + range + ", " + Figures.measured(envelope.discharge()) + ".")),
+                        List.of("With a steady shaft of " + range + ", " + Figures.measured(envelope.discharge())
+                                + ".")),
                 new EnvelopeChart(envelope, asked).picture(),
                 "Gray: the rates that the conveyor holds. Numbers: what is asked for, as in the table, from its lowest to its"
                         + " highest road speed. ● held there, × not held.");
@@ -54,8 +55,7 @@ record EnvelopeSheet(SheetTable table, Picture chart, String legend) {
     }
 
     private static Cell cell(Bound<Speed> bound) {
-        return new Cell(
-                Figures.text(bound.value().value(), 3), EnvelopeChart.words(bound.limit()));
+        return new Cell(Figures.text(bound.value().value(), 3), EnvelopeChart.words(bound.limit()));
     }
 
     private static String words(Envelope envelope, Demand one, Quantity<Speed> end) {

@@ -30,8 +30,10 @@ final class RouteAdvice {
 
     private static String words(RouteEntry route, RouteFit fit) {
         List<String> speeds = new ArrayList<>();
-        boolean isTooSlow =
-                fit.atSlowest().limit().filter(Limit.SLOWEST_STEADY_SHAFT::equals).isPresent();
+        boolean isTooSlow = fit.atSlowest()
+                .limit()
+                .filter(Limit.SLOWEST_STEADY_SHAFT::equals)
+                .isPresent();
         boolean isTooFast = fit.atFastest()
                 .limit()
                 .filter(limit -> limit != Limit.SLOWEST_STEADY_SHAFT)
@@ -53,7 +55,7 @@ final class RouteAdvice {
 
     /** Inward, in the unit of the route. */
     private static String whole(Bound<Speed> bound, Quantity<Speed> like, DoubleUnaryOperator inward) {
-        return Amounts.format(Amounts.of(
-                inward.applyAsDouble(Amounts.in(bound.value().value(), like.getUnit())), like.getUnit()));
+        return Amounts.format(
+                Amounts.of(inward.applyAsDouble(Amounts.in(bound.value().value(), like.getUnit())), like.getUnit()));
     }
 }

@@ -81,8 +81,7 @@ class CabTest {
     }
 
     @Test
-    void aCardSaysWhatToSetAndFromWhereToWhereTheRatesOfTheRoutesHold()
-            throws IOException, RejectedDocumentException {
+    void aCardSaysWhatToSetAndFromWhereToWhereTheRatesOfTheRoutesHold() throws IOException, RejectedDocumentException {
         FleetResult result = result(day -> {});
         CabSheet sheet = sheet(result, "T-01");
 
@@ -117,7 +116,14 @@ class CabTest {
 
         // 316 of 320 lb/mi at 35 mi/h.
         assertThat(28 * 60 * poundsPerRevolution(result, "T-01") / 35).isBetween(0.96 * 320, 320.0);
-        assertThat(sheet(result, "T-01").cards().get(0).sections().get(0).lines().get(0).beyond())
+        assertThat(sheet(result, "T-01")
+                        .cards()
+                        .get(0)
+                        .sections()
+                        .get(0)
+                        .lines()
+                        .get(0)
+                        .beyond())
                 .isEmpty();
     }
 
@@ -127,7 +133,14 @@ class CabTest {
                 .put("lowestSpeed", "3 mi/h")
                 .put("highestSpeed", "30 mi/h"));
 
-        assertThat(sheet(result, "T-01").cards().get(0).sections().get(0).lines().get(0).beyond())
+        assertThat(sheet(result, "T-01")
+                        .cards()
+                        .get(0)
+                        .sections()
+                        .get(0)
+                        .lines()
+                        .get(0)
+                        .beyond())
                 .containsExactly("too much below 5 mi/h, and hill road begins at 3 mi/h");
     }
 
@@ -135,7 +148,14 @@ class CabTest {
     void aLimitThatNoTruckReachesIsNone() throws IOException, RejectedDocumentException {
         FleetResult result = result(day -> range(DemoDay.truck(day, "T-01"), "90 rev/min"));
 
-        assertThat(sheet(result, "T-01").cards().get(0).sections().get(0).lines().get(0).speeds())
+        assertThat(sheet(result, "T-01")
+                        .cards()
+                        .get(0)
+                        .sections()
+                        .get(0)
+                        .lines()
+                        .get(0)
+                        .speeds())
                 .containsExactly("from 5 mi/h on");
     }
 
@@ -161,8 +181,9 @@ class CabTest {
 
     @Test
     void anUncalibratedMaterialIsNoDoubtAboutTheOther() throws IOException, RejectedDocumentException {
-        FleetResult result = result(day ->
-                ((ObjectNode) day.withArray("routes").get(1)).withArray("trucks").add("T-01"));
+        FleetResult result = result(day -> ((ObjectNode) day.withArray("routes").get(1))
+                .withArray("trucks")
+                .add("T-01"));
 
         assertThat(result.trucks().get(0).needsAttention()).isTrue();
         assertThat(sheet(result, "T-01").cards()).hasSize(1);
@@ -211,8 +232,7 @@ class CabTest {
     }
 
     @Test
-    void aTruckThatIsSetByHandHasAChartOfItsControlAndTheBestSettings()
-            throws IOException, RejectedDocumentException {
+    void aTruckThatIsSetByHandHasAChartOfItsControlAndTheBestSettings() throws IOException, RejectedDocumentException {
         FleetResult result = result(day -> {
             day.put("tolerance", "10 %");
             day.remove("decisionRule");
@@ -223,14 +243,12 @@ class CabTest {
         ChartTable chart = sheet.charts().get(0);
         assertThat(chart.rows()).extracting(ChartTable.Row::head).containsExactly("2", "4", "6");
         // 30 rev/min × m at 40 km/h.
-        assertThat(Double.parseDouble(cell(chart, "4", "40").main()))
-                .isCloseTo(30 * 60 * kilograms / 40, within(1.0));
+        assertThat(Double.parseDouble(cell(chart, "4", "40").main())).isCloseTo(30 * 60 * kilograms / 40, within(1.0));
         assertThat(chart.notes()).anyMatch(note -> note.contains("less sure"));
         ChartTable best = sheet.charts().get(1);
         ChartTable.Cell at50 = cell(best, "90", "50");
         assertThat(at50.main()).isEqualTo("4");
-        assertThat(at50.other())
-                .isEqualTo("−" + Math.round(100 * (1 - 30 * 60 * kilograms / 50 / 90)) + " %");
+        assertThat(at50.other()).isEqualTo("−" + Math.round(100 * (1 - 30 * 60 * kilograms / 50 / 90)) + " %");
         CabSheet.Card card = sheet.cards().get(0);
         assertThat(card.rule()).startsWith("Set the control");
         assertThat(card.sections().get(0).lines().get(0).speeds()).anyMatch(words -> words.startsWith("set 4 for "));
@@ -241,20 +259,27 @@ class CabTest {
         FleetResult result = result(day -> {});
         List<CSVRecord> rows = CSVParser.parse(
                         CabCsv.text(result),
-                        CSVFormat.RFC4180.builder().setHeader().setSkipHeaderRecord(true).get())
+                        CSVFormat.RFC4180
+                                .builder()
+                                .setHeader()
+                                .setSkipHeaderRecord(true)
+                                .get())
                 .getRecords();
 
         Map<String, List<CSVRecord>> byTruck = rows.stream().collect(Collectors.groupingBy(row -> row.get("truck")));
         ChartTable chart = sheet(result, "T-01").charts().get(0);
         assertThat(byTruck.keySet()).contains("T-01").doesNotContain("T-11", "T-02", "T-13");
-        assertThat(byTruck.get("T-01")).hasSize(chart.rows().size() * chart.columns().size());
+        assertThat(byTruck.get("T-01"))
+                .hasSize(chart.rows().size() * chart.columns().size());
         CSVRecord fast = byTruck.get("T-01").stream()
-                .filter(row -> row.get("rate").equals("320 lb/mi") && row.get("road speed").equals("45 mi/h"))
+                .filter(row -> row.get("rate").equals("320 lb/mi")
+                        && row.get("road speed").equals("45 mi/h"))
                 .findFirst()
                 .orElseThrow();
         assertThat(fast.get("holds")).isEqualTo("no");
         assertThat(fast.get("why not")).isEqualTo("the drive turns the shaft no faster");
-        assertThat(fast.get("laid instead")).isEqualTo(cell(chart, "320", "45").main().replace("lays ", "") + " lb/mi");
+        assertThat(fast.get("laid instead"))
+                .isEqualTo(cell(chart, "320", "45").main().replace("lays ", "") + " lb/mi");
         assertThat(fast.get("exactly laid instead")).endsWith(" lb/mi");
         assertThat(rows).allSatisfy(row -> assertThat(row.isConsistent()).isTrue());
     }
@@ -277,19 +302,25 @@ class CabTest {
         assertThat(numbers(pounds.rates(List.of()).stream().map(Amounts::format)))
                 .startsWith("100 lb/mi")
                 .hasSizeBetween(6, 12);
-        assertThat(numbers(pounds.rates(List.of(
+        assertThat(numbers(pounds
+                        .rates(List.of(
                                 Amounts.of(300, SpreadingUnits.POUND_PER_MILE),
                                 Amounts.of(210, SpreadingUnits.POUND_PER_MILE),
                                 Amounts.of(300, SpreadingUnits.POUND_PER_MILE)))
                         .stream()
                         .map(Amounts::format)))
                 .containsExactly(
-                        "100 lb/mi", "150 lb/mi", "200 lb/mi", "210 lb/mi", "250 lb/mi", "300 lb/mi", "350 lb/mi",
-                        "400 lb/mi", "450 lb/mi");
+                        "100 lb/mi",
+                        "150 lb/mi",
+                        "200 lb/mi",
+                        "210 lb/mi",
+                        "250 lb/mi",
+                        "300 lb/mi",
+                        "350 lb/mi",
+                        "400 lb/mi",
+                        "450 lb/mi");
         // A rate of the other system stands there converted, as exactly as the chart's own unit has it.
-        assertThat(numbers(kilograms
-                        .rates(List.of(Amounts.of(300, SpreadingUnits.POUND_PER_MILE)))
-                        .stream()
+        assertThat(numbers(kilograms.rates(List.of(Amounts.of(300, SpreadingUnits.POUND_PER_MILE))).stream()
                         .map(Amounts::format)))
                 .anyMatch(rate -> rate.startsWith("84.55"));
         assertThat(IntStream.range(0, 7)

@@ -75,17 +75,20 @@ class EnvelopeChartTest {
     @Test
     void whatIsHeldIsADotInTheRegionAndWhatIsNotACrossOutsideIt() {
         // 600 lb/mi: held at 10 mi/h (100 lb/min), not at 40 mi/h (400 lb/min), not at 2 mi/h (20 lb/min).
-        Picture picture = new EnvelopeChart(SIX, List.of(road("hill road", 600, 10, 40), road("lot", 600, 2, 2))).picture();
+        Picture picture =
+                new EnvelopeChart(SIX, List.of(road("hill road", 600, 10, 40), road("lot", 600, 2, 2))).picture();
 
         Plot.Shape region = shapes(picture, "band").get(0);
         List<Plot.Shape> dots = shapes(picture, "mark");
         List<Plot.Shape> crosses = shapes(picture, "stroke").stream()
                 .filter(shape -> shape.d().endsWith("m-5-5l10 10m0-10l-10 10"))
                 .toList();
-        assertThat(dots).singleElement().satisfies(dot -> assertThat(isInside(region, start(dot)))
-                .isTrue());
-        assertThat(crosses).hasSize(2).allSatisfy(cross -> assertThat(isInside(region, start(cross)))
-                .isFalse());
+        assertThat(dots)
+                .singleElement()
+                .satisfies(dot -> assertThat(isInside(region, start(dot))).isTrue());
+        assertThat(crosses)
+                .hasSize(2)
+                .allSatisfy(cross -> assertThat(isInside(region, start(cross))).isFalse());
         assertThat(start(crosses.get(0))[1]).isEqualTo(start(dots.get(0))[1]);
         assertThat(start(crosses.get(0))[0]).isGreaterThan(start(dots.get(0))[0]);
         assertThat(picture.labels()).extracting(Plot.Label::text).contains("1", "2", "road speed, mi/h", "rate, lb/mi");
@@ -149,9 +152,7 @@ class EnvelopeChartTest {
         Envelope metric = Envelope.of(Measured.once(Amounts.of(3, KILOGRAM_PER_REVOLUTION)), range(0));
         EnvelopeSheet sheet = EnvelopeSheet.of("sand", metric, List.of(road("hill road", 300, 5, 5)));
 
-        assertThat(sheet.chart().labels())
-                .extracting(Plot.Label::text)
-                .contains("road speed, km/h", "rate, kg/km");
+        assertThat(sheet.chart().labels()).extracting(Plot.Label::text).contains("road speed, km/h", "rate, kg/km");
         SheetTable.Row row = sheet.table().rows().get(0);
         assertThat(row.cells().get(1)).isEqualTo(Cell.of("a stand"));
         assertThat(row.cells().get(3)).isEqualTo(Cell.of("5 mi/h: holds"));
@@ -171,7 +172,8 @@ class EnvelopeChartTest {
         double rightEdge = shapes(picture, "axis").stream()
                 .map(Plot.Shape::d)
                 .filter(d -> d.contains("L"))
-                .mapToDouble(d -> Double.parseDouble(d.substring(d.indexOf('L') + 1).split(" ", -1)[0]))
+                .mapToDouble(
+                        d -> Double.parseDouble(d.substring(d.indexOf('L') + 1).split(" ", -1)[0]))
                 .max()
                 .orElseThrow();
         double leftEdge = shapes(picture, "axis").stream()

@@ -36,8 +36,8 @@ class FleetDayCommandTest {
     void theDemoFleetEndsWellAndLeavesEverything() throws IOException {
         Run run = Run.of(Run.DEMO, output);
         assertThat(run.exitCode()).as(run.err()).isZero();
-        List<String> expected = new ArrayList<>(List.of(
-                ".lock", "current.json", "run-0001/cab.csv", "run-0001/cab.html", "run-0001/fleet-day.csv"));
+        List<String> expected = new ArrayList<>(
+                List.of(".lock", "current.json", "run-0001/cab.csv", "run-0001/cab.html", "run-0001/fleet-day.csv"));
         IntStream.rangeClosed(1, 20).forEach(i -> expected.add("run-0001/records/T-%02d.json".formatted(i)));
         expected.add("run-0001/report.html");
         assertThat(Run.names(output)).isEqualTo(expected);
@@ -92,7 +92,8 @@ class FleetDayCommandTest {
 
     @Test
     void theTableFitsAHundredColumns() {
-        assertThat(Run.of(Run.DEMO, output).outLines().stream().filter(line -> !line.matches("(Report|For the cabs): .*")))
+        assertThat(Run.of(Run.DEMO, output).outLines().stream()
+                        .filter(line -> !line.matches("(Report|For the cabs): .*")))
                 .hasSizeGreaterThan(30)
                 .allSatisfy(line -> assertThat(line).hasSizeLessThanOrEqualTo(100));
     }

@@ -24,7 +24,8 @@ import org.junit.jupiter.params.provider.MethodSource;
 /** The pages in a real browser, as wide as a phone, a tablet and a desk, with everything in the demo and with names that hurt. */
 @TestInstance(TestInstance.Lifecycle.PER_CLASS)
 class PagesInBrowserTest {
-    static final List<String> PAGES = List.of("report", "cab", "plan", "blank", "hostile-report", "hostile-cab", "hostile-plan");
+    static final List<String> PAGES =
+            List.of("report", "cab", "plan", "blank", "hostile-report", "hostile-cab", "hostile-plan");
     private static final List<Integer> WIDTHS = List.of(390, 800, 1300);
 
     /** What WCAG 2.2 asks for at levels A and AA, as far as a program can tell. */

@@ -69,7 +69,8 @@ class PlanCommandTest {
                         "Blank sheets: " + output.resolve("run-0001/blank-sheets.html"));
         assertThat(run.outLines().stream().filter(line -> line.startsWith("T-")))
                 .hasSize(20);
-        assertThat(run.outLines().stream().filter(line -> !line.matches("(Worksheets|To type them in|Blank sheets): .*")))
+        assertThat(run.outLines().stream()
+                        .filter(line -> !line.matches("(Worksheets|To type them in|Blank sheets): .*")))
                 .allSatisfy(line -> assertThat(line).hasSizeLessThanOrEqualTo(100));
     }
 
