@@ -139,7 +139,7 @@ record CabPoint(TruckAssessment truck, PointAssessment point) {
                 .forEach(route -> asked.add(route.demand()));
         point.verifications().forEach(verification -> {
             Demand tried = new Demand(
-                    "verification",
+                    "test run",
                     verification.source().run().targetRate(),
                     verification.source().run().testSpeed(),
                     verification.source().run().testSpeed());

@@ -21,8 +21,8 @@ final class DriveTable {
     static SheetTable of(DriveAssessment drive) {
         List<Row> rows = new ArrayList<>();
         drive.range().ifPresent(range -> {
-            rows.add(Row.of("slowest steady shaft", Cell.of(Figures.text(range.lowest(), DIGITS))));
-            rows.add(Row.of("fastest steady shaft", Cell.of(Figures.text(range.highest(), DIGITS))));
+            rows.add(Row.of("slowest steady", Cell.of(Figures.text(range.lowest(), DIGITS))));
+            rows.add(Row.of("fastest steady", Cell.of(Figures.text(range.highest(), DIGITS))));
         });
         drive.source().ifPresent(source -> rows.add(Row.of("known", Cell.of(words(source)))));
         drive.response().ifPresent(response -> {
@@ -31,7 +31,7 @@ final class DriveTable {
             }
             rows.addAll(more(response));
         });
-        return new SheetTable("What the drive holds", List.of(), rows, List.of());
+        return new SheetTable("What the drive holds, turns of the shaft by command", List.of(), rows, List.of());
     }
 
     private static String words(RangeSource source) {
@@ -43,13 +43,13 @@ final class DriveTable {
     }
 
     private static List<Row> rows(Direction direction, DriveCurve curve) {
-        String way = direction == Direction.RISING ? "rising command, " : "falling command, ";
+        String way = direction == Direction.RISING ? "rising, " : "falling, ";
         List<Row> rows = new ArrayList<>();
         rows.add(Row.of(
                 way + (direction == Direction.RISING ? "starts" : "stops"),
-                Cell.of("within " + interval(curve.threshold()))));
+                Cell.of(interval(curve.threshold()))));
         curve.saturation()
-                .ifPresent(knee -> rows.add(Row.of(way + "no faster", Cell.of("from within " + interval(knee)))));
+                .ifPresent(knee -> rows.add(Row.of(way + "no faster", Cell.of("from " + interval(knee)))));
         return rows;
     }
 
@@ -57,10 +57,10 @@ final class DriveTable {
         List<Row> rows = new ArrayList<>();
         response.hysteresis()
                 .ifPresent(hysteresis ->
-                        rows.add(Row.of("hysteresis, of the span", Cell.of(Figures.text(hysteresis.ofSpan(), 2)))));
+                        rows.add(Row.of("hysteresis", Cell.of(Figures.text(hysteresis.ofSpan(), 2) + " of the span"))));
         response.curve(Direction.RISING)
                 .flatMap(DriveCurve::resolution)
-                .ifPresent(step -> rows.add(Row.of("one step of the control", Cell.of(Figures.text(step, 2)))));
+                .ifPresent(step -> rows.add(Row.of("one step", Cell.of(Figures.text(step, 2)))));
         return rows;
     }
 

@@ -21,11 +21,10 @@ import org.gritwright.units.Amounts;
  * @param then what to do after the next step, with material and gate opening
  * @param equipment the equipment on the truck
  * @param notes remarks that were written down
- * @param settings tables of what the displays hold
+ * @param settings tables of what the displays and the drive hold
  * @param catches tables of the catches
  * @param budgets where the uncertainties come from
  * @param curves the discharge curves over several gate openings
- * @param drive what the drive holds; empty where nobody says anything
  * @param envelopes what the truck can do at each calibration point
  * @param findings everything that a person should know
  */
@@ -39,7 +38,6 @@ record TruckSheet(
         List<SheetTable> catches,
         List<BudgetSheet> budgets,
         List<CurveSheet> curves,
-        List<SheetTable> drive,
         List<EnvelopeSheet> envelopes,
         List<FindingLine> findings) {
 
@@ -70,11 +68,12 @@ record TruckSheet(
                 truck.assessment().toDo().stream().skip(1).map(ToDo::toString).toList(),
                 equipment(truck.assessment().truck()),
                 notes(truck.assessment().truck()),
-                tables.settings(),
+                Stream.concat(
+                                tables.settings().stream(), truck.assessment().drive().map(DriveTable::of).stream())
+                        .toList(),
                 tables.catches(),
                 BudgetSheet.of(truck),
                 curves(truck),
-                truck.assessment().drive().map(DriveTable::of).stream().toList(),
                 envelopes(truck),
                 truck.assessment().findings().stream().map(FindingLine::of).toList());
     }

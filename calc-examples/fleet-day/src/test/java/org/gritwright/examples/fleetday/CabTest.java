@@ -228,7 +228,7 @@ class CabTest {
                 .extracting(ChartTable.Row::head)
                 .containsExactly("260", "320");
         assertThat(String.join(" ", chart.notes()))
-                .contains("320 by hill road", "260 by verification", "Too slow: ", "Too fast: ");
+                .contains("320 by hill road", "260 by test run", "Too slow: ", "Too fast: ");
     }
 
     @Test

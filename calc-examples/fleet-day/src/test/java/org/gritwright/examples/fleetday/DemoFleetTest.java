@@ -35,7 +35,7 @@ class DemoFleetTest {
             T-04 | NOTHING          | Nothing to do
             T-05 | FIND_FAULT       | Check what was written down; if it is right, find the fault and catch again
             T-06 | CHECK_DELIVERY   | Check start-up, valve and speed limits
-            T-07 | FIT_TO_DRIVE     | Fit rates, speeds or gate to what the conveyor holds
+            T-07 | FIT_TO_DRIVE     | On ridge road 51 km/h at most, or calibrate a wider gate opening
             T-08 | CHECK_ROAD_SPEED | Check the road speed over a measured course
             T-09 | CALIBRATE        | Calibrate
             T-10 | FIX_ROAD_SPEED   | Enter 12303 pulse/mi in place of 13200 pulse/mi, drive the course again

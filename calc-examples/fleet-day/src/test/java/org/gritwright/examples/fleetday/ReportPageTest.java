@@ -35,7 +35,8 @@ class ReportPageTest {
 
     @Test
     void theFleetAndTheTruckWithSeveralOpeningsHaveAPicture() {
-        assertThat(page.split("<svg", -1)).hasSize(3);
+        // The fleet's, a curve, and what five trucks can do whose drive is known.
+        assertThat(page.split("<svg", -1)).hasSize(8);
         assertThat(page.substring(0, page.indexOf("Truck by truck"))).containsOnlyOnce("<svg");
         assertThat(sheet("T-17"))
                 .containsOnlyOnce("<svg")
@@ -75,7 +76,7 @@ class ReportPageTest {
     void noIdIsThereTwice() throws IOException, RejectedDocumentException {
         String twoCurves = page(day -> DemoDay.truck(day, "T-16")
                 .setAll(DemoDay.truck(day, "T-17").deepCopy().put("id", "T-16")));
-        assertThat(twoCurves.split("<svg", -1)).hasSize(4);
+        assertThat(twoCurves.split("<svg", -1)).hasSize(9);
         assertThat(Pattern.compile("\\bid=\"([^\"]+)\"")
                         .matcher(twoCurves)
                         .results()
