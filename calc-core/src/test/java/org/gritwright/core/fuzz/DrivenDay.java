@@ -1,6 +1,5 @@
 package org.gritwright.core.fuzz;
 
-import static org.gritwright.units.Amounts.of;
 import static org.gritwright.units.SpreadingUnits.LANE;
 import static org.gritwright.units.SpreadingUnits.MILE_PER_HOUR;
 import static org.gritwright.units.SpreadingUnits.MILLIAMPERE;
@@ -26,6 +25,7 @@ import org.gritwright.core.fleet.day.TruckDay;
 import org.gritwright.core.range.Direction;
 import org.gritwright.core.range.DriveConditions;
 import org.gritwright.core.range.RangeSource;
+import org.gritwright.units.Amounts;
 import org.gritwright.units.quantity.RotationalSpeed;
 
 /** A day whose trucks have drives of every kind, and routes. */
@@ -52,18 +52,24 @@ final class DrivenDay {
                                 material,
                                 new TargetEntry(
                                         Optional.empty(),
-                                        Optional.of(of(150, POUND_PER_LANE_MILE)),
-                                        Optional.of(of(2, LANE))),
+                                        Optional.of(Amounts.of(150, POUND_PER_LANE_MILE)),
+                                        Optional.of(Amounts.of(2, LANE))),
                                 15,
                                 30)));
     }
 
     private static TargetEntry perMile(double pounds) {
-        return new TargetEntry(Optional.of(of(pounds, POUND_PER_MILE)), Optional.empty(), Optional.empty());
+        return new TargetEntry(Optional.of(Amounts.of(pounds, POUND_PER_MILE)), Optional.empty(), Optional.empty());
     }
 
     private static RouteEntry route(String name, String material, TargetEntry target, double lowest, double highest) {
-        return new RouteEntry(name, material, target, of(lowest, MILE_PER_HOUR), of(highest, MILE_PER_HOUR), List.of());
+        return new RouteEntry(
+                name,
+                material,
+                target,
+                Amounts.of(lowest, MILE_PER_HOUR),
+                Amounts.of(highest, MILE_PER_HOUR),
+                List.of());
     }
 
     private static StatedRangeEntry stated(double lowest, RangeSource source) {
@@ -71,11 +77,11 @@ final class DrivenDay {
     }
 
     private static Quantity<RotationalSpeed> speed(double speed) {
-        return of(speed, REVOLUTION_PER_MINUTE);
+        return Amounts.of(speed, REVOLUTION_PER_MINUTE);
     }
 
     private static Quantity<?> command(double number, Unit<?> unit) {
-        return of(number, unit);
+        return Amounts.of(number, unit);
     }
 
     private static DriveEntry measured(Unit<?> unit) {

@@ -1,6 +1,5 @@
 package org.gritwright.core.fleet.assessment;
 
-import static org.gritwright.units.Amounts.of;
 import static org.gritwright.units.SpreadingUnits.MILE_PER_HOUR;
 import static org.gritwright.units.SpreadingUnits.PERCENT;
 import static org.gritwright.units.SpreadingUnits.POUND_PER_MILE;
@@ -23,6 +22,7 @@ import org.gritwright.core.metering.BuiltInTypes;
 import org.gritwright.core.range.Direction;
 import org.gritwright.core.range.DriveConditions;
 import org.gritwright.core.range.RangeSource;
+import org.gritwright.units.Amounts;
 import org.gritwright.units.quantity.RotationalSpeed;
 
 /** Drives and routes for tests. */
@@ -30,7 +30,7 @@ final class Driven {
     private Driven() {}
 
     static Quantity<RotationalSpeed> speed(double revolutionsPerMinute) {
-        return of(revolutionsPerMinute, REVOLUTION_PER_MINUTE);
+        return Amounts.of(revolutionsPerMinute, REVOLUTION_PER_MINUTE);
     }
 
     static StatedRangeEntry range(double lowest, double highest, RangeSource source) {
@@ -44,9 +44,9 @@ final class Driven {
     /** Read to 0.1 rev/min, 0 % to 100 % by 1 %. */
     static DriveEntry measured(DriveRunEntry... runs) {
         return new DriveEntry(
-                Optional.of(of(0, PERCENT)),
-                Optional.of(of(100, PERCENT)),
-                Optional.of(of(1, PERCENT)),
+                Optional.of(Amounts.of(0, PERCENT)),
+                Optional.of(Amounts.of(100, PERCENT)),
+                Optional.of(Amounts.of(1, PERCENT)),
                 Optional.of(speed(0.1)),
                 DriveConditions.AS_AT_WORK,
                 List.of(runs),
@@ -57,7 +57,7 @@ final class Driven {
     static DriveRunEntry run(Direction direction, double... pairs) {
         List<DrivePointEntry> points = new ArrayList<>();
         for (int i = 0; i < pairs.length; i += 2) {
-            points.add(DrivePointEntry.of(of(pairs[i], PERCENT), speed(pairs[i + 1])));
+            points.add(DrivePointEntry.of(Amounts.of(pairs[i], PERCENT), speed(pairs[i + 1])));
         }
         return new DriveRunEntry(direction, points);
     }
@@ -78,9 +78,10 @@ final class Driven {
         return new RouteEntry(
                 name,
                 material,
-                new TargetEntry(Optional.of(of(poundsPerMile, POUND_PER_MILE)), Optional.empty(), Optional.empty()),
-                of(slowest, MILE_PER_HOUR),
-                of(fastest, MILE_PER_HOUR),
+                new TargetEntry(
+                        Optional.of(Amounts.of(poundsPerMile, POUND_PER_MILE)), Optional.empty(), Optional.empty()),
+                Amounts.of(slowest, MILE_PER_HOUR),
+                Amounts.of(fastest, MILE_PER_HOUR),
                 List.of(trucks));
     }
 
