@@ -20,7 +20,6 @@ import org.gritwright.core.spi.Setting;
 import org.gritwright.units.Amounts;
 import org.gritwright.units.Rounded;
 import org.gritwright.units.SpreadingUnits;
-import org.gritwright.units.check.Comparison;
 import org.gritwright.units.quantity.ApplicationRate;
 
 /**
@@ -47,6 +46,9 @@ record CabSheet(
     private static final String NOBODY = "not named";
 
     private static final int DIGITS = 4;
+
+    /** What conversions cost at the most. */
+    private static final double ROUNDING = 1e-9;
 
     /** Nobody spreads faster, so that a limit beyond is none (common practice, no source). */
     private static final Quantity<Speed> FASTEST_TRUCK = Amounts.of(75, SpreadingUnits.MILE_PER_HOUR);
@@ -165,7 +167,7 @@ record CabSheet(
     }
 
     private static boolean isFaster(Quantity<Speed> one, Quantity<Speed> other) {
-        return Comparison.isAbove(Amounts.si(Speed.class, one), Amounts.si(Speed.class, other));
+        return Amounts.si(Speed.class, one) > (1 + ROUNDING) * Amounts.si(Speed.class, other);
     }
 
     /** None where nothing is asked for, so that there is nothing to say; the chart says all. */

@@ -13,7 +13,6 @@ import javax.measure.quantity.Speed;
 import org.gritwright.units.Amounts;
 import org.gritwright.units.SpreadingUnits;
 import org.gritwright.units.UnitSymbol;
-import org.gritwright.units.check.Comparison;
 import org.gritwright.units.quantity.ApplicationRate;
 
 /**
@@ -25,6 +24,9 @@ import org.gritwright.units.quantity.ApplicationRate;
  */
 record CabUnits(Unit<Speed> speedUnit, Unit<ApplicationRate> rateUnit) {
     private static final int MOST_ROUND = 7;
+
+    /** Nearer to each other than this part, two rates are one that was converted. */
+    private static final double ROUNDING = 1e-9;
 
     /** @param like a quantity in the truck's own units */
     static CabUnits of(Quantity<?> like) {
@@ -66,7 +68,7 @@ record CabUnits(Unit<Speed> speedUnit, Unit<ApplicationRate> rateUnit) {
         Stream.concat(asked.stream(), round(step.doubleValue(), first, last))
                 .sorted(Comparator.naturalOrder())
                 // What is asked for twice, or is round anyway, stands there once.
-                .filter(rate -> rates.isEmpty() || Comparison.isAbove(rate, rates.get(rates.size() - 1)))
+                .filter(rate -> rates.isEmpty() || rate > (1 + ROUNDING) * rates.get(rates.size() - 1))
                 .forEach(rates::add);
         return inUnit(rates.stream());
     }

@@ -46,10 +46,8 @@ final class DriveTable {
         String way = direction == Direction.RISING ? "rising, " : "falling, ";
         List<Row> rows = new ArrayList<>();
         rows.add(Row.of(
-                way + (direction == Direction.RISING ? "starts" : "stops"),
-                Cell.of(interval(curve.threshold()))));
-        curve.saturation()
-                .ifPresent(knee -> rows.add(Row.of(way + "no faster", Cell.of("from " + interval(knee)))));
+                way + (direction == Direction.RISING ? "starts" : "stops"), Cell.of(interval(curve.threshold()))));
+        curve.saturation().ifPresent(knee -> rows.add(Row.of(way + "no faster", Cell.of("from " + interval(knee)))));
         return rows;
     }
 

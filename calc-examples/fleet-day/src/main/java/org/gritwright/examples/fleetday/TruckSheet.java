@@ -68,8 +68,7 @@ record TruckSheet(
                 truck.assessment().toDo().stream().skip(1).map(ToDo::toString).toList(),
                 equipment(truck.assessment().truck()),
                 notes(truck.assessment().truck()),
-                Stream.concat(
-                                tables.settings().stream(), truck.assessment().drive().map(DriveTable::of).stream())
+                Stream.concat(tables.settings().stream(), truck.assessment().drive().map(DriveTable::of).stream())
                         .toList(),
                 tables.catches(),
                 BudgetSheet.of(truck),
