@@ -37,6 +37,8 @@ import org.gritwright.core.calibration.CalibrationFactor;
 import org.gritwright.core.calibration.CalibrationInForce;
 import org.gritwright.core.chart.ControlSetting;
 import org.gritwright.core.envelope.Envelope;
+import org.gritwright.core.fleet.day.RouteEntry;
+import org.gritwright.core.fleet.day.TargetEntry;
 import org.gritwright.core.lateral.SpreadPattern;
 import org.gritwright.core.metering.Belt;
 import org.gritwright.core.metering.Conveyor;
@@ -123,6 +125,18 @@ class NullsTest {
                                 ControlSetting.class,
                                 ControlSetting.of(Samples.OPEN_LOOP).get(0)),
                         Map.entry(TypeId.class, TypeId.of("belt", 1)),
+                        Map.entry(
+                                RouteEntry.class,
+                                new RouteEntry(
+                                        "hill road",
+                                        "salt",
+                                        new TargetEntry(
+                                                Optional.of(Amounts.of(300, SpreadingUnits.POUND_PER_MILE)),
+                                                Optional.empty(),
+                                                Optional.empty()),
+                                        Amounts.of(10, SpreadingUnits.MILE_PER_HOUR),
+                                        Amounts.of(35, SpreadingUnits.MILE_PER_HOUR),
+                                        List.of())),
                         Map.entry(Record.class, FillLimits.COMMON),
                         Map.entry(BiConsumer.class, (BiConsumer<Object, Object>) (at, why) -> {}))
                 .forEach(sample -> samples.put(sample.getKey(), Optional.of(sample.getValue())));

@@ -270,7 +270,7 @@ class DriveFindingsTest {
     void noneOfThemDoubtsACalibration() {
         assertThat(FindingCode.values())
                 .filteredOn(code -> code.name().startsWith("DRIVE_"))
-                .hasSize(11)
+                .hasSize(12)
                 .noneMatch(FindingCode::doubtsData);
     }
 }
