@@ -153,7 +153,7 @@ class PrintInBrowserTest {
         for (String mode : List.of("report", "cab", "plan", "blank-sheets")) {
             assertThat(sides(mode, paper))
                     .allSatisfy(side -> assertThat(side.right()).isBetween(0.2, 0.96))
-                    .allSatisfy(side -> assertThat(side.bottom()).isBetween(0.1, 0.97));
+                    .allSatisfy(side -> assertThat(side.bottom()).isBetween(0.05, 0.97));
         }
     }
 
