@@ -64,6 +64,9 @@ final class PointHistory {
             FindingCode.OIL_COLD,
             FindingCode.HOPPER_NEARLY_EMPTY);
 
+    /** What a limit of the drive may explain. */
+    private static final Set<FindingCode> MISSED_BY_LIMIT = Set.of(FindingCode.SHORTFALL, FindingCode.OVERRUN);
+
     private final CalibrationPoint point;
     private final List<CalibrationInForce> inForce;
     private final Optional<Calibration> calibration;
@@ -353,8 +356,15 @@ final class PointHistory {
      */
     PointAssessment assessed(MassProof proof, Optional<WorkingRange> range, DriveLimits limits) {
         List<Finding> findings = new ArrayList<>(findings());
-        verifications.forEach(
-                one -> limits.of(one).map(DriveLimits.Explained::finding).ifPresent(findings::add));
+        for (Verification one : verifications) {
+            limits.of(one).map(DriveLimits.Explained::finding).ifPresent(findings::add);
+            if (limits.isExplained(one)) {
+                // It says that nobody can tell why, which isn't so any more.
+                one.findings().stream()
+                        .filter(found -> MISSED_BY_LIMIT.contains(found.code()))
+                        .forEach(findings::remove);
+            }
+        }
         return new PointAssessment(
                 point,
                 inForce,
