@@ -15,6 +15,8 @@ import org.gritwright.core.chart.OpenLoopChart;
 import org.gritwright.core.chart.RateBasis;
 import org.gritwright.core.envelope.Demand;
 import org.gritwright.core.envelope.Envelope;
+import org.gritwright.core.finding.Finding;
+import org.gritwright.core.finding.FindingCode;
 import org.gritwright.core.fleet.assessment.DriveAssessment;
 import org.gritwright.core.fleet.assessment.NextStep;
 import org.gritwright.core.fleet.assessment.PointAssessment;
@@ -23,7 +25,9 @@ import org.gritwright.core.fleet.assessment.RouteFit;
 import org.gritwright.core.fleet.assessment.ToDo;
 import org.gritwright.core.fleet.assessment.TruckAssessment;
 import org.gritwright.core.metering.OpenLoop;
+import org.gritwright.core.range.AtWork;
 import org.gritwright.core.range.Direction;
+import org.gritwright.core.range.DriveConditions;
 import org.gritwright.core.range.DriveCurve;
 import org.gritwright.core.range.DrivePoint;
 import org.gritwright.core.range.DriveRun;
@@ -67,12 +71,35 @@ record CabPoint(TruckAssessment truck, PointAssessment point) {
                             ? "Write down the value that the display holds"
                             : "Find out which of its slots the display works with");
         }
-        return envelope().isEmpty() && settings().isEmpty()
-                ? Optional.of(
-                        isSetByHand()
-                                ? "Measure the shaft speeds of its control settings"
-                                : "Find out which shaft speeds the conveyor holds")
+        if (isSetByHand()) {
+            return settings().isEmpty()
+                    ? Optional.of("For a paper, measure the shaft speeds of its control settings")
+                    : Optional.empty();
+        }
+        if (envelope().isEmpty()) {
+            return Optional.of("For a paper, find out which shaft speeds the conveyor holds");
+        }
+        DriveAssessment drive = truck.drive().orElseThrow();
+        if (Stream.of(drive.lowest(), drive.highest()).flatMap(Optional::stream).anyMatch(end -> !end.proven())) {
+            return Optional.of("For a paper, measure the drive on, to its slowest and its fastest steady speed");
+        }
+        return atWork().map(DriveConditions::loaded).filter(AtWork.NO::equals).isPresent()
+                ? Optional.of("For a paper, measure the drive with its load")
                 : Optional.empty();
+    }
+
+    private Optional<DriveConditions> atWork() {
+        return truck.drive()
+                .flatMap(DriveAssessment::response)
+                .map(response -> response.measurement().conditions());
+    }
+
+    /** What the drive's range was measured without. */
+    Optional<String> caveat() {
+        return truck.findings().stream()
+                .filter(finding -> finding.code() == FindingCode.DRIVE_NOT_AS_AT_WORK)
+                .map(Finding::sentence)
+                .findFirst();
     }
 
     /** What the display holds for the point; of several slots nobody can tell which is meant. */
@@ -87,7 +114,7 @@ record CabPoint(TruckAssessment truck, PointAssessment point) {
         return isSetByHand() ? Optional.empty() : point.envelope();
     }
 
-    private boolean isSetByHand() {
+    boolean isSetByHand() {
         return truck.truck().spreader().pulsesPerRevolution().isEmpty();
     }
 

@@ -6,20 +6,15 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import javax.measure.Quantity;
-import javax.measure.quantity.Speed;
 import org.gritwright.core.chart.CabCard;
 import org.gritwright.core.chart.CardLine;
 import org.gritwright.core.chart.CardSection;
 import org.gritwright.core.chart.FeedbackLine;
-import org.gritwright.core.chart.HeldSpeeds;
 import org.gritwright.core.chart.OpenLoopLine;
 import org.gritwright.core.chart.RateBasis;
 import org.gritwright.core.envelope.Demand;
 import org.gritwright.core.fleet.day.FleetDay;
 import org.gritwright.core.spi.Setting;
-import org.gritwright.units.Amounts;
-import org.gritwright.units.Rounded;
-import org.gritwright.units.SpreadingUnits;
 import org.gritwright.units.quantity.ApplicationRate;
 
 /**
@@ -45,41 +40,25 @@ record CabSheet(
 
     private static final String NOBODY = "not named";
 
-    private static final int DIGITS = 4;
-
-    /** What conversions cost at the most. */
-    private static final double ROUNDING = 1e-9;
-
-    /** Nobody spreads faster, so that a limit beyond is none (common practice, no source). */
-    private static final Quantity<Speed> FASTEST_TRUCK = Amounts.of(75, SpreadingUnits.MILE_PER_HOUR);
-
     /**
      * A card.
      *
      * @param sections what to set and what then holds, for each material and gate opening
      * @param rule what happens beyond that
+     * @param caveat what the range of the drive was measured without; empty if it was as at work
      * @param on the day of the catches
      * @param by who answers for it
      * @param validUntil its last day
      * @param voidedBy what voids it before
      */
-    record Card(List<Section> sections, String rule, String on, String by, String validUntil, List<String> voidedBy) {}
+    record Card(List<Section> sections, String rule, String caveat, String on, String by, String validUntil, List<String> voidedBy) {}
 
     /**
      * A material at a gate opening.
      *
      * @param set what to set
      */
-    record Section(String material, String set, List<Line> lines) {}
-
-    /**
-     * A rate.
-     *
-     * @param forWhat which routes ask for it
-     * @param speeds between which road speeds, or which control setting for which
-     * @param beyond where what is asked for goes beyond them
-     */
-    record Line(String rate, String forWhat, List<String> speeds, List<String> beyond) {}
+    record Section(String material, String set, List<CabLine> lines) {}
 
     /** Whether there is anything for the cab. */
     boolean hasPaper() {
@@ -119,55 +98,10 @@ record CabSheet(
                 set.add("gate at " + section.gate());
             }
             section.display().ifPresent(value -> set.add("display at " + value));
-            List<Line> lines = new ArrayList<>();
-            for (CardLine<?> line : section.lines()) {
-                List<Demand> asking = askers.get(lines.size());
-                String rate = Rounded.text(line.rate(), DIGITS);
-                lines.add(
-                        line instanceof FeedbackLine<?> one
-                                ? new Line(
-                                        rate,
-                                        CabCharts.names(asking),
-                                        List.of(one.held().map(CabSheet::words).orElse("at no speed")),
-                                        one.held()
-                                                .map(held -> beyond(
-                                                        asking.stream()
-                                                                .filter(route -> !point.isDone(route))
-                                                                .toList(),
-                                                        held))
-                                                .orElse(List.of()))
-                                : new Line(rate, CabCharts.names(asking), line.words(), List.of()));
-            }
+            List<CabLine> lines = new ArrayList<>();
+            section.lines().forEach(line -> lines.add(CabLine.of(point, line, askers.get(lines.size()))));
             return new Section(section.material(), String.join(", ", set), lines);
         }
-    }
-
-    private static String words(HeldSpeeds held) {
-        return isFaster(held.highest(), FASTEST_TRUCK)
-                ? held.lowest()
-                        .map(lowest -> "from " + Amounts.format(lowest) + " on")
-                        .orElse("at any speed")
-                : held.toString();
-    }
-
-    /** Where a route goes beyond what holds. */
-    private static List<String> beyond(List<Demand> asking, HeldSpeeds held) {
-        List<String> beyond = new ArrayList<>();
-        for (Demand one : asking) {
-            if (isFaster(one.fastest(), held.highest())) {
-                beyond.add("slow down to " + Amounts.format(held.highest()) + " where " + one.name() + " allows "
-                        + Amounts.format(one.fastest()));
-            }
-            held.lowest()
-                    .filter(lowest -> isFaster(lowest, one.slowest()))
-                    .ifPresent(lowest -> beyond.add("too much below " + Amounts.format(lowest) + ", and " + one.name()
-                            + " begins at " + Amounts.format(one.slowest())));
-        }
-        return beyond;
-    }
-
-    private static boolean isFaster(Quantity<Speed> one, Quantity<Speed> other) {
-        return Amounts.si(Speed.class, one) > (1 + ROUNDING) * Amounts.si(Speed.class, other);
     }
 
     /** None where nothing is asked for, so that there is nothing to say; the chart says all. */
@@ -200,6 +134,15 @@ record CabSheet(
                         day.tolerance()));
     }
 
+    private static String rule(List<Known> sections) {
+        if (sections.stream()
+                .flatMap(one -> one.section().lines().stream())
+                .anyMatch(OpenLoopLine.class::isInstance)) {
+            return "Set the control for the road speed, and anew for another.";
+        }
+        return sections.size() > 1 ? "Keep to these speeds, or set gate and display as for another." : "Keep to these speeds.";
+    }
+
     private static Card card(FleetDay day, TruckResult truck, List<Known> sections) {
         // Every spreader before each season: University of Delaware T² Center, 2020.
         LocalDate last = day.seasonStart().plusYears(1).minusDays(1);
@@ -212,11 +155,8 @@ record CabSheet(
                 sections.stream().map(Known::section).toList());
         return new Card(
                 sections.stream().map(Known::words).toList(),
-                sections.stream()
-                                .flatMap(one -> one.section().lines().stream())
-                                .anyMatch(OpenLoopLine.class::isInstance)
-                        ? "Set the control for the road speed, and anew for another."
-                        : "Slow down, or take another gate opening that is calibrated.",
+                rule(sections),
+                sections.get(0).point().caveat().orElse(""),
                 card.on().toString(),
                 day.technician().isPresent() ? card.by() : "",
                 card.validUntil().map(LocalDate::toString).orElse(""),

@@ -22,21 +22,28 @@ import org.gritwright.units.Amounts;
  * @param legend what the picture shows
  */
 record EnvelopeSheet(SheetTable table, Picture chart, String legend) {
-    /** @param point material and gate opening */
-    static EnvelopeSheet of(String point, Envelope envelope, List<Demand> asked) {
+    /**
+     * @param point material and gate opening
+     * @param isSetByHand whether a driver sets the shaft's speed, so that it only has some of the speeds
+     */
+    static EnvelopeSheet of(String point, Envelope envelope, List<Demand> asked, boolean isSetByHand) {
         List<Row> rows = new ArrayList<>();
         for (int i = 0; i < asked.size(); i++) {
             rows.add(row(i + 1, envelope, asked.get(i)));
         }
         String range = Amounts.format(envelope.range().lowest()) + " to "
                 + Amounts.format(envelope.range().highest());
+        List<String> notes = new ArrayList<>(
+                List.of("With a steady shaft of " + range + ", " + Figures.measured(envelope.discharge()) + "."));
+        if (isSetByHand) {
+            notes.add("It is set by hand: what is held lies between its control settings too, where none of them lays it.");
+        }
         return new EnvelopeSheet(
                 new SheetTable(
                         "What it can do, " + point,
                         List.of("asked for", "holds from", "to", "at the ends"),
                         rows,
-                        List.of("With a steady shaft of " + range + ", " + Figures.measured(envelope.discharge())
-                                + ".")),
+                        notes),
                 new EnvelopeChart(envelope, asked).picture(),
                 "Gray: the rates that the conveyor holds. Numbers: what is asked for, as in the table, from its lowest to its"
                         + " highest road speed. ● held there, × not held.");

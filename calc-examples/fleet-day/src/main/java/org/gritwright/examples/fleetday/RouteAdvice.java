@@ -4,10 +4,12 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.DoubleUnaryOperator;
+import java.util.stream.Collectors;
 import javax.measure.Quantity;
 import javax.measure.quantity.Speed;
 import org.gritwright.core.envelope.Bound;
 import org.gritwright.core.envelope.Limit;
+import org.gritwright.core.finding.FindingCode;
 import org.gritwright.core.fleet.assessment.RouteAssessment;
 import org.gritwright.core.fleet.assessment.RouteFit;
 import org.gritwright.core.fleet.assessment.TruckAssessment;
@@ -20,12 +22,29 @@ final class RouteAdvice {
 
     /** For example "On hill road 31 mi/h at most, or calibrate a wider gate opening"; none where no route is beyond. */
     static Optional<String> of(TruckAssessment truck) {
+        if (truck.findings().stream().anyMatch(one -> one.code() == FindingCode.ROUTE_BEYOND_MEASURED)) {
+            return Optional.of("Measure the drive as far as its routes need it");
+        }
         List<String> advice = truck.routes().stream()
                 .filter(one -> one.status() == RouteAssessment.Status.NOT_HELD)
                 .map(one -> "On " + one.route().name() + " "
-                        + words(one.route(), one.best().orElseThrow()))
+                        + words(one.route(), one.best().orElseThrow()) + others(one))
                 .toList();
         return advice.isEmpty() ? Optional.empty() : Optional.of(String.join("; ", advice));
+    }
+
+    /** What other calibrated settings hold of it. */
+    private static String others(RouteAssessment route) {
+        return route.fits().stream()
+                .skip(1)
+                .filter(fit -> fit.atSlowest().limit().isEmpty() || fit.atFastest().limit().isEmpty())
+                .map(fit -> "; with the gate at " + fit.point().setting() + " "
+                        + fit.speeds()
+                                .lowest()
+                                .map(bound -> whole(bound, route.route().lowestSpeed(), Math::ceil) + " to ")
+                                .orElse("up to ")
+                        + whole(fit.speeds().highest(), route.route().highestSpeed(), Math::floor))
+                .collect(Collectors.joining());
     }
 
     private static String words(RouteEntry route, RouteFit fit) {

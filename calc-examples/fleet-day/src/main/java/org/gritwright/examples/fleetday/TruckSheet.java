@@ -88,7 +88,7 @@ record TruckSheet(
     private static List<EnvelopeSheet> envelopes(TruckResult truck) {
         return CabPoint.of(truck.assessment()).stream()
                 .flatMap(point -> point.point().envelope().stream()
-                        .map(envelope -> EnvelopeSheet.of(point.name(), envelope, point.asked())))
+                        .map(envelope -> EnvelopeSheet.of(point.name(), envelope, point.asked(), point.isSetByHand())))
                 .toList();
     }
 

@@ -89,7 +89,7 @@ class CabTest {
         CabSheet.Section section = card.sections().get(0);
         assertThat(section.material()).isEqualTo("road salt");
         assertThat(section.set()).isEqualTo("gate at 2.5 in, display at 6.59 lb/rev");
-        CabSheet.Line line = section.lines().get(0);
+        CabLine line = section.lines().get(0);
         assertThat(section.lines()).hasSize(1);
         assertThat(line.rate()).isEqualTo("320 lb/mi");
         assertThat(line.forWhat()).isEqualTo("hill road");
@@ -104,7 +104,8 @@ class CabTest {
         assertThat(card.by()).isEqualTo("L. Marsh");
         assertThat(card.validUntil()).isEqualTo("2027-10-31");
         assertThat(card.voidedBy()).hasSizeGreaterThan(3);
-        assertThat(card.rule()).startsWith("Slow down");
+        assertThat(card.rule()).isEqualTo("Keep to these speeds.");
+        assertThat(card.caveat()).isEmpty();
         assertThat(sheet.missing()).isEmpty();
     }
 
@@ -159,6 +160,63 @@ class CabTest {
                 .containsExactly("from 5 mi/h on");
     }
 
+    private static void measured(ObjectNode truck, String loaded, double... pairs) {
+        ObjectNode drive = truck.putObject("drive")
+                .put("lowestCommand", "0 %")
+                .put("highestCommand", "100 %")
+                .put("commandStep", "1 %")
+                .put("speedStep", "0.1 rev/min");
+        drive.putObject("atWork").put("loaded", loaded).put("spinner", "no");
+        ArrayNode points = drive.putArray("runs").addObject().put("direction", "rising").putArray("points");
+        for (int i = 0; i < pairs.length; i += 2) {
+            points.addObject().put("command", pairs[i] + " %").put("shaftSpeed", pairs[i + 1] + " rev/min");
+        }
+    }
+
+    private static final double[] BOTH_ENDS = {20, 0, 21, 2, 40, 9, 60, 17, 80, 28, 90, 28, 100, 28};
+
+    @Test
+    void whatNobodyMeasuredIsPromisedToNobody() throws IOException, RejectedDocumentException {
+        FleetResult result =
+                result(day -> measured(DemoDay.truck(day, "T-01"), "yes", 50, 16, 55, 20, 58, 22, 60, 24));
+
+        assertThat(sheet(result, "T-01").missing())
+                .containsExactly("road salt at 2.5 in: For a paper, measure the drive on, to its slowest and its fastest"
+                        + " steady speed.");
+    }
+
+    @Test
+    void aDriveThatWasMeasuredWithoutItsLoadMakesNoPaper() throws IOException, RejectedDocumentException {
+        FleetResult result = result(day -> measured(DemoDay.truck(day, "T-01"), "no", BOTH_ENDS));
+
+        assertThat(sheet(result, "T-01").missing())
+                .containsExactly("road salt at 2.5 in: For a paper, measure the drive with its load.");
+    }
+
+    @Test
+    void whatElseTheDriveWasMeasuredWithoutStandsOnTheCard() throws IOException, RejectedDocumentException {
+        FleetResult result = result(day -> measured(DemoDay.truck(day, "T-01"), "yes", BOTH_ENDS));
+
+        assertThat(sheet(result, "T-01").cards().get(0).caveat()).contains("spinner").endsWith(".");
+    }
+
+    @Test
+    void aSettingThatIsNotForARouteSaysSo() throws IOException, RejectedDocumentException {
+        // 28 rev/min of about 16.6 lb hold 320 lb/mi from 12 to 87 mi/h, of 53 lb from 40 on.
+        FleetResult result = result(day -> {
+            DemoDay.truck(day, "T-17");
+            ((ObjectNode) day.withArray("routes").get(0))
+                    .put("highestSpeed", "35 mi/h")
+                    .withArray("trucks")
+                    .add("T-17");
+        });
+        List<CabSheet.Section> sections = sheet(result, "T-17").cards().get(0).sections();
+
+        assertThat(sections).hasSizeGreaterThan(1);
+        assertThat(sections.get(sections.size() - 1).lines().get(0).beyond()).containsExactly("not for hill road");
+        assertThat(sheet(result, "T-17").cards().get(0).rule()).contains("another");
+    }
+
     @Test
     void thereIsNoPaperOfWhatIsInDoubt() throws IOException, RejectedDocumentException {
         FleetResult result = result(day -> {});
@@ -169,14 +227,14 @@ class CabTest {
                 .containsExactly("road salt: Enter the correction, read it back, catch again.");
         // Right, but nobody says what the drive holds.
         assertThat(sheet(result, "T-02").missing())
-                .containsExactly("road salt at 2.5 in: Find out which shaft speeds the conveyor holds.");
+                .containsExactly("road salt at 2.5 in: For a paper, find out which shaft speeds the conveyor holds.");
         // Not calibrated anew, and a record that can't be computed with.
         assertThat(sheet(result, "T-09").missing()).containsExactly("road salt at 2 in: Calibrate.");
         assertThat(sheet(result, "T-13").hasPaper()).isFalse();
         assertThat(sheet(result, "T-13").missing()).hasSize(1);
         // Without a sensor, and nobody measured its control.
         assertThat(sheet(result, "T-08").missing())
-                .containsExactly("road salt at 2 in: Measure the shaft speeds of its control settings.");
+                .containsExactly("road salt at 2 in: For a paper, measure the shaft speeds of its control settings.");
     }
 
     @Test
@@ -251,7 +309,10 @@ class CabTest {
         assertThat(at50.other()).isEqualTo("−" + Math.round(100 * (1 - 30 * 60 * kilograms / 50 / 90)) + " %");
         CabSheet.Card card = sheet.cards().get(0);
         assertThat(card.rule()).startsWith("Set the control");
-        assertThat(card.sections().get(0).lines().get(0).speeds()).anyMatch(words -> words.startsWith("set 4 for "));
+        // The valley road is driven at 20 to 50 km/h: setting 2 is for less, setting 6 for more, and between them is nothing.
+        CabLine line = card.sections().get(0).lines().get(0);
+        assertThat(line.speeds()).hasSizeBetween(1, 2).anyMatch(words -> words.startsWith("set 4 for "));
+        assertThat(line.beyond()).anyMatch(words -> words.startsWith("on valley no setting from "));
     }
 
     @Test

@@ -132,7 +132,7 @@ class EnvelopeChartTest {
 
     @Test
     void theTableSaysFromWhereToWhereARateHoldsAndWhatIsLaidBeyond() {
-        EnvelopeSheet sheet = EnvelopeSheet.of("road salt, 2 in", SIX, List.of(road("hill road", 600, 2, 40)));
+        EnvelopeSheet sheet = EnvelopeSheet.of("road salt, 2 in", SIX, List.of(road("hill road", 600, 2, 40)), false);
 
         SheetTable.Row row = sheet.table().rows().get(0);
         assertThat(row.head()).isEqualTo("1 hill road");
@@ -150,12 +150,13 @@ class EnvelopeChartTest {
     @Test
     void aTruckInKilogramsIsDrawnInMetricUnitsWhateverIsAskedFor() {
         Envelope metric = Envelope.of(Measured.once(Amounts.of(3, KILOGRAM_PER_REVOLUTION)), range(0));
-        EnvelopeSheet sheet = EnvelopeSheet.of("sand", metric, List.of(road("hill road", 300, 5, 5)));
+        EnvelopeSheet sheet = EnvelopeSheet.of("sand", metric, List.of(road("hill road", 300, 5, 5)), true);
 
         assertThat(sheet.chart().labels()).extracting(Plot.Label::text).contains("road speed, km/h", "rate, kg/km");
         SheetTable.Row row = sheet.table().rows().get(0);
         assertThat(row.cells().get(1)).isEqualTo(Cell.of("a stand"));
         assertThat(row.cells().get(3)).isEqualTo(Cell.of("5 mi/h: holds"));
+        assertThat(sheet.table().notes()).anyMatch(note -> note.startsWith("It is set by hand"));
     }
 
     @Test
