@@ -127,7 +127,7 @@ class PluginForkedRunTest {
     private void assertSameFiles(String name, String other) throws IOException {
         Path first = folder.resolve(name);
         Path second = folder.resolve(other);
-        assertThat(Run.names(second)).isEqualTo(Run.names(first)).hasSize(6);
+        assertThat(Run.names(second)).isEqualTo(Run.names(first)).hasSize(8);
         for (String file : Run.names(first)) {
             assertThat(second.resolve(file)).hasSameBinaryContentAs(first.resolve(file));
         }
