@@ -203,6 +203,8 @@ public enum FindingCode {
     DRIVE_RANGE_NARROWER(WARNING),
     /** The measured range of speeds is another one than that which somebody states. */
     DRIVE_RANGE_DISAGREES(WARNING, Slot.term("source", Term.BY_EYE, Term.FROM_MAKER)),
+    /** Something that the range of speeds depends on was changed after the day that the range is of. */
+    DRIVE_RANGE_BEFORE_CHANGE(WARNING, Slot.term("change", Term.HYDRAULIC, Term.SENSOR), Slot.date("changed")),
     /** The measured range and a stated one are as far apart as the gear ratio makes two shafts. */
     STATED_RANGE_OF_OTHER_SHAFT(WARNING),
     /** A catch fits the range of speeds only if that is the conveyor shaft's. */

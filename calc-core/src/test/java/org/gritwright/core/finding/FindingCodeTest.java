@@ -101,6 +101,7 @@ class FindingCodeTest {
             "drive-conditions-not-said",
             "drive-range-narrower",
             "drive-range-disagrees",
+            "drive-range-before-change",
             "stated-range-of-other-shaft",
             "drive-of-other-shaft",
             "catch-above-range",

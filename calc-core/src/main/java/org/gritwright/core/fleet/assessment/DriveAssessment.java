@@ -2,6 +2,7 @@ package org.gritwright.core.fleet.assessment;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.gritwright.core.finding.Finding;
 import org.gritwright.core.range.DriveResponse;
 import org.gritwright.core.range.RangeEnd;
@@ -23,6 +24,11 @@ public record DriveAssessment(Optional<DriveResponse> response, Optional<StatedR
     public DriveAssessment {
         Require.given(DriveAssessment.class, response, stated, findings);
         findings = List.copyOf(findings);
+    }
+
+    DriveAssessment with(Optional<Finding> more) {
+        return new DriveAssessment(
+                response, stated, Stream.concat(findings.stream(), more.stream()).toList());
     }
 
     private Optional<DriveResponse> measured() {

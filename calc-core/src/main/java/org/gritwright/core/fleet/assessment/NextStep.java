@@ -27,6 +27,8 @@ public enum NextStep {
     CHECK_DELIVERY("Check start-up, valve and speed limits", true),
     /** What is asked of the truck is more, or less, than its drive holds. */
     FIT_TO_DRIVE("Fit rates, speeds or gate to what the conveyor holds", true),
+    /** The range that is known of the drive is from before a change. */
+    MEASURE_RANGE("Find out which shaft speeds the conveyor holds", true),
     /** Nobody has proven the calibration. */
     VERIFY("Make a verification catch", true),
     /** Nobody has checked the road speed. */

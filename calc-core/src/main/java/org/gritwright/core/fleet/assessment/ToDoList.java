@@ -92,7 +92,7 @@ record ToDoList(
                 .toList();
     }
 
-    /** What routes and a drive that holds less than before ask for, where it isn't to be done anyway. */
+    /** What routes and a drive that holds less than before, or was changed since, ask for, where it isn't to be done anyway. */
     private void ofDrive(List<ToDo> toDo) {
         Set<RouteAssessment.Status> found =
                 routes.stream().map(RouteAssessment::status).collect(Collectors.toSet());
@@ -104,6 +104,9 @@ record ToDoList(
         }
         if (drive.filter(DriveCheck::isNarrower).isPresent()) {
             toDo.add(ToDo.ofTruck(NextStep.CHECK_DELIVERY));
+        }
+        if (drive.filter(DriveAge::isOutOfDate).isPresent()) {
+            toDo.add(ToDo.ofTruck(NextStep.MEASURE_RANGE));
         }
     }
 

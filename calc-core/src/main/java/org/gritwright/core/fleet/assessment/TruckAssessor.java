@@ -22,6 +22,7 @@ import org.gritwright.core.calibration.Change;
 import org.gritwright.core.finding.Finding;
 import org.gritwright.core.finding.FindingCode;
 import org.gritwright.core.fleet.day.ChangeEntry;
+import org.gritwright.core.fleet.day.DriveEntry;
 import org.gritwright.core.fleet.day.RoadSpeedEntry;
 import org.gritwright.core.fleet.day.TruckDay;
 import org.gritwright.core.fleet.day.Yard;
@@ -124,7 +125,9 @@ final class TruckAssessor {
                 curves, histories, yard.tolerance(), truck.spreader().gateReading());
         Optional<DriveAssessment> drive = read.drive()
                 .map(entry -> DriveCheck.of(
-                        entry.response(), entry.stated(), truck.spreader().gearRatio()));
+                        entry.response(), entry.stated(), truck.spreader().gearRatio()))
+                .map(one -> one.with(
+                        DriveAge.of(one, truck.drive().flatMap(DriveEntry::statedRange), truck.changes())));
         DriveLimits driveLimits = new DriveLimits(
                 drive, histories.stream().flatMap(PointHistory::assessedCatches).toList());
         List<PointAssessment> points = histories.stream()

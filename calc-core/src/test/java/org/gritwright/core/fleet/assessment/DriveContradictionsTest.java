@@ -27,6 +27,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import org.gritwright.core.calibration.Change;
 import org.gritwright.core.finding.FindingCode;
 import org.gritwright.core.fleet.day.CalibrationCatchEntry;
 import org.gritwright.core.fleet.day.CountEntry;
@@ -252,6 +253,47 @@ class DriveContradictionsTest {
         assertThat(Assessments.reasons(trucks.get(3)))
                 .containsExactly("/trucks/3/drive: drive: drive must be given with runs or with statedRange: nothing");
         assertThat(trucks.get(4).isRefused()).isFalse();
+    }
+
+    private static TruckDay changed(Optional<LocalDate> rangeOn, Change.Part part) {
+        return with(idle("T-1"), LocalDate.of(2026, 8, 12), part)
+                .drive(DriveEntry.stated(new StatedRangeEntry(speed(2), speed(28), RangeSource.MEASURED, rangeOn)));
+    }
+
+    @Test
+    void aRangeFromBeforeAChangeOfTheHydraulicsOrTheSensorIsMeasuredAgain() {
+        TruckAssessment assessed =
+                first(day(changed(Optional.of(LocalDate.of(2026, 8, 11)), Change.Part.HYDRAULIC)));
+        assertThat(sentences(assessed, FindingCode.DRIVE_RANGE_BEFORE_CHANGE))
+                .containsExactly("No range of the drive is known from after the hydraulic change of 2026-08-12, so it may"
+                        + " hold other shaft speeds now: measure it again.");
+        assertThat(steps(assessed)).contains(NextStep.MEASURE_RANGE);
+        assertThat(isOutOfDate(changed(Optional.of(LocalDate.of(2026, 8, 11)), Change.Part.SENSOR)))
+                .isTrue();
+        // Nobody says when.
+        assertThat(isOutOfDate(changed(Optional.empty(), Change.Part.HYDRAULIC)))
+                .isTrue();
+    }
+
+    @Test
+    void aRangeFromAfterAChangeOrOfNoMatterToItIsNot() {
+        assertThat(isOutOfDate(changed(Optional.of(LocalDate.of(2026, 8, 12)), Change.Part.HYDRAULIC)))
+                .isFalse();
+        assertThat(isOutOfDate(changed(Optional.of(LocalDate.of(2026, 8, 11)), Change.Part.TIRE)))
+                .isFalse();
+        assertThat(isOutOfDate(changed(Optional.empty(), Change.Part.SENSOR))).isFalse();
+        // It was measured today.
+        TruckDay measured = changed(Optional.of(LocalDate.of(2026, 8, 11)), Change.Part.HYDRAULIC);
+        assertThat(isOutOfDate(measured.drive(twoToTwentyEight()
+                        .with(measured.drive().orElseThrow().statedRange().orElseThrow()))))
+                .isFalse();
+    }
+
+    private static boolean isOutOfDate(TruckDay truck) {
+        TruckAssessment assessed = first(day(truck));
+        boolean outOfDate = !sentences(assessed, FindingCode.DRIVE_RANGE_BEFORE_CHANGE).isEmpty();
+        assertThat(steps(assessed).contains(NextStep.MEASURE_RANGE)).isEqualTo(outOfDate);
+        return outOfDate;
     }
 
     @Test

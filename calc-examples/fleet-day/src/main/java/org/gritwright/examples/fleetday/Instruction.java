@@ -158,6 +158,7 @@ record Instruction(String text, String shortReason, List<String> reasons, String
                 because(
                         RouteAdvice.of(truck).orElse(words),
                         truck.findings().stream().filter(f -> OF_DRIVE_LIMITS.contains(f.code())));
+            case MEASURE_RANGE -> because(words, withCode(truck, FindingCode.DRIVE_RANGE_BEFORE_CHANGE));
             case VERIFY -> because(seeThatDisplayHolds(truck) + words, withCode(truck, FindingCode.CATCH_BEFORE_ENTRY));
             case CHECK_ROAD_SPEED, NOTHING -> because(words, Stream.of());
         };

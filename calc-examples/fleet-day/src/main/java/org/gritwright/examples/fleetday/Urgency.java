@@ -30,7 +30,7 @@ enum Urgency {
         return switch (truck.nextStep()) {
             case ENTER_CORRECTION, FIX_ROAD_SPEED, CHECK_DELIVERY, FIT_TO_DRIVE -> WRONG;
             case FIX_RECORD, FIND_FAULT, MATCH_DISPLAY, CHECK_ENTRIES -> UNCLEAR;
-            case CONFIRM_CORRECTION, CALIBRATE, CATCH_MORE, VERIFY -> UNPROVEN;
+            case CONFIRM_CORRECTION, CALIBRATE, CATCH_MORE, MEASURE_RANGE, VERIFY -> UNPROVEN;
             case CHECK_ROAD_SPEED -> ROAD_SPEED;
             case NOTHING -> NONE;
         };
