@@ -209,12 +209,16 @@ public enum FindingCode {
     STATED_RANGE_OF_OTHER_SHAFT(WARNING),
     /** A catch fits the range of speeds only if that is the conveyor shaft's. */
     DRIVE_OF_OTHER_SHAFT(WARNING, Slot.time("at")),
+    /** The shaft stood still at every command that was measured, and turned in a catch. */
+    DRIVE_NEVER_TURNED(WARNING, Slot.time("at")),
     /** The shaft turned faster in a catch than the drive is said to. */
     CATCH_ABOVE_RANGE(WARNING, Slot.time("at")),
     /** The shaft turned slower in a catch than the drive holds steadily. */
     CATCH_BELOW_RANGE(WARNING, Slot.time("at")),
     /** The table of control settings has another speed than was measured at the same command. */
     CONTROL_SETTING_DISAGREES(WARNING),
+    /** The table of control settings has one that the drive can't be given. */
+    CONTROL_SETTING_OFF_SCALE(WARNING),
     /** A limit of the drive explains that less was laid than expected. */
     LIMIT_EXPLAINS_SHORTFALL(WARNING, Slot.time("at")),
     /** A limit of the drive explains that more was laid than expected. */

@@ -55,6 +55,9 @@ final class CatchSpeeds {
      */
     private record Turned(OffsetDateTime at, double speed, double around, double asked) {}
 
+    /** Within so many times a range a catch is told as what is beyond that range, and not by another shaft (common practice, no source). */
+    private static final double NEARLY = 2.5;
+
     private final DriveAssessment drive;
     private final double gearRatio;
     private final double tolerance;
@@ -156,6 +159,7 @@ final class CatchSpeeds {
     private Optional<Finding> ofOtherShaft(Turned one) {
         WorkingRange range = drive.range().orElseThrow();
         boolean agrees = Math.abs(Math.log(gearRatio)) > GEARED
+                && !isNearly(range, one.speed())
                 && turned.stream().allMatch(other -> DriveCheck.isWithin(range, other.speed() / gearRatio));
         return agrees
                 ? Optional.of(Finding.of(
@@ -167,6 +171,10 @@ final class CatchSpeeds {
                                 "highest", number(range.highest()),
                                 "gearRatio", number(Amounts.ofSi(gearRatio, SpreadingUnits.ONE)))))
                 : Optional.empty();
+    }
+
+    private static boolean isNearly(WorkingRange range, double speed) {
+        return speed >= DriveCheck.si(range.lowest()) / NEARLY && speed <= DriveCheck.si(range.highest()) * NEARLY;
     }
 
     private Argument speed(Turned one) {

@@ -1,8 +1,10 @@
 package org.gritwright.core.fleet.assessment;
 
 import static org.gritwright.core.finding.Argument.number;
+import static org.gritwright.core.finding.Argument.time;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -13,6 +15,7 @@ import javax.measure.quantity.Dimensionless;
 import org.gritwright.core.finding.Finding;
 import org.gritwright.core.finding.FindingCode;
 import org.gritwright.core.metering.OpenLoop;
+import org.gritwright.core.observation.Observation;
 import org.gritwright.core.range.Command;
 import org.gritwright.core.range.CommandScale;
 import org.gritwright.core.range.Direction;
@@ -80,12 +83,58 @@ final class DriveCheck {
         return drive.findings().stream().filter(found -> CONTRADICTIONS.contains(found.code()));
     }
 
+    /** Whoever caught something saw the shaft turn. */
+    static Optional<Finding> neverTurned(DriveAssessment drive, List<Observation> inOrder) {
+        return drive.response().filter(DriveCheck::standsStill).flatMap(still -> inOrder.stream()
+                .filter(made -> made.caught().kilograms() > 0)
+                .findFirst()
+                .map(made -> Finding.of(FindingCode.DRIVE_NEVER_TURNED, Map.of("at", time(made.at())))));
+    }
+
+    private static boolean standsStill(DriveResponse measured) {
+        return measured.measurement().runs().stream()
+                .flatMap(run -> run.points().stream())
+                .allMatch(point -> si(point.speed()) == 0);
+    }
+
     static boolean isNarrower(DriveAssessment drive) {
         return drive.findings().stream().anyMatch(found -> found.code() == FindingCode.DRIVE_RANGE_NARROWER);
     }
 
-    /** The row of a table of control settings that is farthest from what was measured at the same command, both ways. */
-    static Optional<Finding> controlSettings(DriveAssessment drive, List<OpenLoop.Row> table) {
+    /** What is wrong with a table of control settings by what was measured with commands of that kind. */
+    static Stream<Finding> controlSettings(DriveAssessment drive, List<OpenLoop.Row> table) {
+        return Stream.concat(offScale(drive, table).stream(), unlike(drive, table).stream());
+    }
+
+    /** The row whose setting is farthest off the scale of commands. */
+    private static Optional<Finding> offScale(DriveAssessment drive, List<OpenLoop.Row> table) {
+        return drive.response().flatMap(measured -> {
+            CommandScale scale = measured.measurement().scale();
+            return table.stream()
+                    .filter(row -> isOfKind(scale, row) && beyond(scale, row) > 0)
+                    .max(Comparator.comparingDouble(row -> beyond(scale, row)))
+                    .map(row -> Finding.of(
+                            FindingCode.CONTROL_SETTING_OFF_SCALE,
+                            Map.of(
+                                    "setting", number(row.setting()),
+                                    "table", number(row.shaftSpeed()),
+                                    "lowest", number(scale.lowest().quantity()),
+                                    "highest", number(scale.highest().quantity()))));
+        });
+    }
+
+    private static boolean isOfKind(CommandScale scale, OpenLoop.Row row) {
+        return Command.of(row.setting()).in() == scale.lowest().in();
+    }
+
+    private static double beyond(CommandScale scale, OpenLoop.Row row) {
+        double number = Command.of(row.setting()).number();
+        return Math.max(
+                scale.lowest().number() - number, number - scale.highest().number());
+    }
+
+    /** The row that is farthest from what was measured at the same command, both ways. */
+    private static Optional<Finding> unlike(DriveAssessment drive, List<OpenLoop.Row> table) {
         return drive.response()
                 .flatMap(measured -> table.stream()
                         .flatMap(row -> difference(measured, row).stream())
@@ -104,12 +153,10 @@ final class DriveCheck {
     /** A row is right if it agrees with the speed in one direction: nobody says how its setting was reached. */
     private static Optional<Difference> difference(DriveResponse measured, OpenLoop.Row row) {
         CommandScale scale = measured.measurement().scale();
-        Command command = Command.of(row.setting());
-        if (command.in() != scale.lowest().in()
-                || command.number() < scale.lowest().number()
-                || command.number() > scale.highest().number()) {
+        if (!isOfKind(scale, row) || beyond(scale, row) > 0) {
             return Optional.empty();
         }
+        Command command = Command.of(row.setting());
         double resolution = si(measured.measurement().speedResolution());
         List<Difference> all = Stream.of(Direction.values())
                 .flatMap(direction -> measured.curve(direction).stream())

@@ -22,7 +22,7 @@ public record RouteAssessment(RouteEntry route, Status status, List<RouteFit> fi
         NOT_HELD("can't hold rate and speeds"),
         /** Nothing is calibrated for the material. */
         NOT_CALIBRATED("not calibrated for the material"),
-        /** Nobody says which shaft speeds the drive holds. */
+        /** It is not known which shaft speeds the drive holds. */
         RANGE_NOT_KNOWN("not known: nobody says what the drive holds");
 
         private final String words;

@@ -160,8 +160,9 @@ final class TruckAssessor {
                 .sorted(Comparator.comparing(Observation::at))
                 .toList();
         // Revolutions that come from a table are as wrong as the table.
-        drive.flatMap(one -> DriveCheck.controlSettings(one, truck.spreader().controlSettings()))
-                .ifPresent(ofMass::add);
+        drive.stream()
+                .flatMap(one -> DriveCheck.controlSettings(one, truck.spreader().controlSettings()))
+                .forEach(ofMass::add);
         ofMass.addAll(OddTimes.of(read, inOrder, histories));
         OddTares.of(inOrder).ifPresent(ofMass::add);
         List<Finding> contradictions = new ArrayList<>(ofMass);
@@ -172,6 +173,7 @@ final class TruckAssessor {
                 .ifPresent(contradictions::add);
         drive.ifPresent(one -> {
             DriveCheck.contradictions(one).forEach(contradictions::add);
+            DriveCheck.neverTurned(one, inOrder).ifPresent(contradictions::add);
             contradictions.addAll(catchSpeeds(one));
         });
         read.roadSpeed().flatMap(RoadSpeedCheck::doubt).ifPresent(contradictions::add);

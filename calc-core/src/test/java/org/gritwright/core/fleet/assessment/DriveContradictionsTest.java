@@ -132,6 +132,15 @@ class DriveContradictionsTest {
     }
 
     @Test
+    void aCatchLittleBeyondARangeIsNotOfAnotherShaft() {
+        // 28.85 rev/min are 1.44 times 20 rev/min; of the conveyor's shaft they would be within.
+        TruckDay counted = with(idle("T-1"), verificationCatch(9, "5.2 lb/rev", 120, 57.7));
+        TruckAssessment assessed = first(day(counted.drive(stated(2, 20))));
+        assertThat(sentences(assessed, FindingCode.DRIVE_OF_OTHER_SHAFT)).isEmpty();
+        assertThat(sentences(assessed, FindingCode.CATCH_ABOVE_RANGE)).hasSize(1);
+    }
+
+    @Test
     void aStatedRangeAGearRatioAwayIsProbablyOfTheOtherShaft() {
         TruckAssessment assessed =
                 first(day(idle("T-1").drive(twoToTwentyEight().with(range(0.4, 5.4, RangeSource.MEASURED)))));
@@ -206,6 +215,20 @@ class DriveContradictionsTest {
     }
 
     @Test
+    void aControlSettingThatTheDriveCanNotBeGivenIsAContradiction() {
+        TruckDay truck = watched(setting(3));
+        truck = truck.spreader(truck.spreader().withControlSettings(List.of(row(1, 5), row(3, 15), row(50, 25))));
+        TruckAssessment assessed = first(day(truck.drive(dial(5, 10, 15, 20, 25))));
+        assertThat(sentences(assessed, FindingCode.CONTROL_SETTING_OFF_SCALE))
+                .containsExactly("The truck's table has 25 rev/min at control setting 50, but the drive is said to take"
+                        + " commands from 0 to 5 only: find out which is right.");
+        assertThat(assessed.nextStep()).isEqualTo(NextStep.CHECK_ENTRIES);
+        // Commands in percent are of another kind.
+        assertThat(sentences(first(day(truck.drive(twoToTwentyEight()))), FindingCode.CONTROL_SETTING_OFF_SCALE))
+                .isEmpty();
+    }
+
+    @Test
     void aCatchAtAControlSettingHasTheSpeedOfTheTable() {
         assertThat(sentences(first(day(openLoop(setting(5)).drive(stated(2, 20)))), FindingCode.CATCH_ABOVE_RANGE))
                 .containsExactly(
@@ -253,6 +276,23 @@ class DriveContradictionsTest {
         assertThat(Assessments.reasons(trucks.get(3)))
                 .containsExactly("/trucks/3/drive: drive: drive must be given with runs or with statedRange: nothing");
         assertThat(trucks.get(4).isRefused()).isFalse();
+    }
+
+    @Test
+    void aDriveThatNeverTurnedAndACatchAreAContradiction() {
+        DriveEntry still = measured(run(Direction.RISING, 30, 0, 60, 0, 100, 0));
+        TruckAssessment assessed = first(day(watched(at(20)).drive(still)));
+        assertThat(sentences(assessed, FindingCode.DRIVE_NEVER_TURNED))
+                .containsExactly("The shaft stood still at every command at which the drive was measured, but in the"
+                        + " catch of 2026-10-19 08:00 it turned: find out which is right.");
+        assertThat(assessed.nextStep()).isEqualTo(NextStep.CHECK_ENTRIES);
+        // Nobody caught anything; and one that turned at last.
+        assertThat(sentences(first(day(idle("T-1").drive(still))), FindingCode.DRIVE_NEVER_TURNED))
+                .isEmpty();
+        assertThat(sentences(
+                        first(day(watched(at(20)).drive(measured(run(Direction.RISING, 60, 0, 100, 20))))),
+                        FindingCode.DRIVE_NEVER_TURNED))
+                .isEmpty();
     }
 
     private static TruckDay changed(Optional<LocalDate> rangeOn, Change.Part part) {

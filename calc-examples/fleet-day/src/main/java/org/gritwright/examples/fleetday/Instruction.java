@@ -65,7 +65,9 @@ record Instruction(String text, String shortReason, List<String> reasons, String
             FindingCode.DRIVE_OF_OTHER_SHAFT,
             FindingCode.CATCH_ABOVE_RANGE,
             FindingCode.CATCH_BELOW_RANGE,
-            FindingCode.CONTROL_SETTING_DISAGREES);
+            FindingCode.CONTROL_SETTING_DISAGREES,
+            FindingCode.CONTROL_SETTING_OFF_SCALE,
+            FindingCode.DRIVE_NEVER_TURNED);
 
     /** Those that say where more or less is asked of a truck than its drive holds. */
     private static final Set<FindingCode> OF_DRIVE_LIMITS = Set.of(
