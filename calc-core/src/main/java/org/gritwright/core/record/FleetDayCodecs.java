@@ -2,6 +2,7 @@ package org.gritwright.core.record;
 
 import static org.gritwright.core.json.Codecs.VERSION;
 import static org.gritwright.core.json.Codecs.choice;
+import static org.gritwright.core.json.Codecs.listOf;
 import static org.gritwright.core.json.Codecs.mapped;
 import static org.gritwright.core.json.Codecs.notEmpty;
 import static org.gritwright.core.json.Codecs.uniqueListOf;
@@ -175,7 +176,15 @@ final class FleetDayCodecs {
                     optional("highestCommand", COMMAND),
                     optional("commandStep", COMMAND),
                     withDefault("atWork", OF_DRIVES.get(DriveConditions.class), DriveConditions.NOT_SAID))
-            .with("route", RouteEntry.class, inlined("target"))
+            .with(
+                    "route",
+                    RouteEntry.class,
+                    inlined("target"),
+                    // Whoever has crossed out the last truck of a route doesn't mean all.
+                    withDefault(
+                            "trucks",
+                            notEmpty(listOf(Codecs.TEXT), "one truck or more, or no field for all trucks"),
+                            List.of()))
             .with("calibration-catch", CalibrationCatchEntry.class, inlined("entry"))
             .with(
                     "verification-catch",

@@ -21,7 +21,7 @@ final class Trucks {
         if (parent == null) {
             return "";
         }
-        if (pointer.name() instanceof Integer index && parent.name().equals("trucks")) {
+        if (pointer.name() instanceof Integer index && isOfDay(parent)) {
             JsonNode day = root.fields().getOrDefault("entered", root);
             return day instanceof JsonNode.ObjectNode object
                             && object.fields().get("trucks") instanceof JsonNode.ArrayNode trucks
@@ -29,6 +29,12 @@ final class Trucks {
                     : "";
         }
         return at(root, parent);
+    }
+
+    /** A route has a list of trucks too. */
+    private static boolean isOfDay(Pointer trucks) {
+        return trucks.equals(Pointer.ROOT.at("trucks"))
+                || trucks.equals(Pointer.ROOT.at("entered").at("trucks"));
     }
 
     private static String name(List<JsonNode> trucks, int index) {

@@ -63,6 +63,30 @@ class DriveAndRoutesTest {
     }
 
     @Test
+    void aTruckOfARouteIsNotTheDaysTruckOfThatNumber() {
+        String wrong = Document.FLEET_DAY.toText(two(route("Flat road", "road salt", "T-01", "T-03")));
+        assertThat(ProblemPlacesTest.refusal(wrong).problems()).singleElement().satisfies(problem -> {
+            assertThat(problem.pointer()).isEqualTo("/routes/0/trucks/1");
+            assertThat(problem.place().orElseThrow().subject()).isEmpty();
+        });
+    }
+
+    @Test
+    void aRouteOfNoTruckIsNotOneOfAll() throws IOException, RejectedDocumentException {
+        FleetDay all = two(route("Flat road", "road salt"));
+        assertThat(Document.FLEET_DAY.toText(all)).doesNotContain("\"trucks\": []");
+        assertThat(DocumentLawsTest.read(Document.FLEET_DAY, Document.FLEET_DAY.toText(all)))
+                .isEqualTo(all);
+        String one = Document.FLEET_DAY.toText(two(route("Flat road", "road salt", "T-01")));
+        assertThat(DocumentRefusalTest.problems(one.replaceAll("\"trucks\": \\[\\s*\"T-01\"\\s*\\]", "\"trucks\": []")))
+                .singleElement()
+                .satisfies(problem -> {
+                    assertThat(problem.pointer()).isEqualTo("/routes/0/trucks");
+                    assertThat(problem.expected()).isEqualTo("one truck or more, or no field for all trucks");
+                });
+    }
+
+    @Test
     void aRouteStandsThereOnce() {
         assertThat(places(two(route("Hill road", "road salt"), route("Hill road", "road salt"))))
                 .containsExactly("repeated-item /routes/1/name");
