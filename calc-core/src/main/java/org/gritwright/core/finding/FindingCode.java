@@ -187,6 +187,10 @@ public enum FindingCode {
     DRIVE_THRESHOLD_OPEN(NOTE, Slot.DIRECTION),
     /** The shaft turned slower at a higher command, by more than readings scatter. */
     DRIVE_REVERSAL(WARNING, Slot.DIRECTION),
+    /** Two speeds at one command are so far apart that one is probably a slip. */
+    DRIVE_READINGS_APART(WARNING),
+    /** The speed leaps at the last command that was measured, as it does nowhere else. */
+    DRIVE_SPEED_LEAPS(WARNING, Slot.DIRECTION),
     /** The shaft doesn't turn steadily at a command. */
     DRIVE_JERKY(WARNING, Slot.DIRECTION),
     /** The drive was measured in one direction only. */

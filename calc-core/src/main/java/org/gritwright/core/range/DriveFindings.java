@@ -27,12 +27,15 @@ record DriveFindings(DriveMeasurement measurement, Noise noise) {
         List<Finding> found = new ArrayList<>();
         List<Branch> measured =
                 Stream.of(up, down).filter(branch -> !branch.points.isEmpty()).toList();
+        DriveSlips slips = new DriveSlips(measurement);
         for (Branch branch : measured) {
             tooFew(branch).ifPresent(found::add);
             thresholdOpen(branch).ifPresent(found::add);
             reversal(branch).ifPresent(found::add);
+            slips.leap(branch).ifPresent(found::add);
             jerky(branch).ifPresent(found::add);
         }
+        slips.apart(up, down).ifPresent(found::add);
         if (measured.size() == 1) {
             found.add(Finding.of(
                     FindingCode.DRIVE_ONE_DIRECTION,

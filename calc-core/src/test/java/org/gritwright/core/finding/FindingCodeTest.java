@@ -93,6 +93,8 @@ class FindingCodeTest {
             "drive-points-few",
             "drive-threshold-open",
             "drive-reversal",
+            "drive-readings-apart",
+            "drive-speed-leaps",
             "drive-jerky",
             "drive-one-direction",
             "drive-not-repeated",

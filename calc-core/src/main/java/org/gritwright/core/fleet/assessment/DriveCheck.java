@@ -20,6 +20,7 @@ import org.gritwright.core.range.Command;
 import org.gritwright.core.range.CommandScale;
 import org.gritwright.core.range.Direction;
 import org.gritwright.core.range.DriveCurve;
+import org.gritwright.core.range.DrivePoint;
 import org.gritwright.core.range.DriveResponse;
 import org.gritwright.core.range.StatedRange;
 import org.gritwright.core.range.WorkingRange;
@@ -31,7 +32,11 @@ import org.gritwright.units.quantity.RotationalSpeed;
 final class DriveCheck {
     /** Findings of a drive by which something that was written down can't be right. */
     private static final Set<FindingCode> CONTRADICTIONS = Set.of(
-            FindingCode.DRIVE_RANGE_DISAGREES, FindingCode.STATED_RANGE_OF_OTHER_SHAFT, FindingCode.DRIVE_REVERSAL);
+            FindingCode.DRIVE_RANGE_DISAGREES,
+            FindingCode.STATED_RANGE_OF_OTHER_SHAFT,
+            FindingCode.DRIVE_REVERSAL,
+            FindingCode.DRIVE_READINGS_APART,
+            FindingCode.DRIVE_SPEED_LEAPS);
 
     private static final double COVERAGE = 0.95;
 
@@ -94,7 +99,7 @@ final class DriveCheck {
     private static boolean standsStill(DriveResponse measured) {
         return measured.measurement().runs().stream()
                 .flatMap(run -> run.points().stream())
-                .allMatch(point -> si(point.speed()) == 0);
+                .noneMatch(DrivePoint::isTurning);
     }
 
     static boolean isNarrower(DriveAssessment drive) {

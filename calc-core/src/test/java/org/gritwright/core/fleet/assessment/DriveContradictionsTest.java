@@ -295,6 +295,20 @@ class DriveContradictionsTest {
                 .isEmpty();
     }
 
+    @Test
+    void aSlipOfTheDecimalPointHasItsEntriesChecked() {
+        TruckAssessment apart = first(day(idle("T-1")
+                .drive(measured(
+                        run(Direction.RISING, 29, 0, 30, 2, 40, 7, 50, 12, 80, 280),
+                        run(Direction.FALLING, 80, 28, 50, 12, 40, 7, 30, 2, 29, 0)))));
+        assertThat(sentences(apart, FindingCode.DRIVE_READINGS_APART)).hasSize(1);
+        assertThat(apart.nextStep()).isEqualTo(NextStep.CHECK_ENTRIES);
+        TruckAssessment leaps = first(
+                day(idle("T-1").drive(measured(run(Direction.RISING, 29, 0, 30, 2, 40, 7, 50, 12, 80, 280)))));
+        assertThat(sentences(leaps, FindingCode.DRIVE_SPEED_LEAPS)).hasSize(1);
+        assertThat(leaps.nextStep()).isEqualTo(NextStep.CHECK_ENTRIES);
+    }
+
     private static TruckDay changed(Optional<LocalDate> rangeOn, Change.Part part) {
         return with(idle("T-1"), LocalDate.of(2026, 8, 12), part)
                 .drive(DriveEntry.stated(new StatedRangeEntry(speed(2), speed(28), RangeSource.MEASURED, rangeOn)));

@@ -67,7 +67,9 @@ record Instruction(String text, String shortReason, List<String> reasons, String
             FindingCode.CATCH_BELOW_RANGE,
             FindingCode.CONTROL_SETTING_DISAGREES,
             FindingCode.CONTROL_SETTING_OFF_SCALE,
-            FindingCode.DRIVE_NEVER_TURNED);
+            FindingCode.DRIVE_NEVER_TURNED,
+            FindingCode.DRIVE_READINGS_APART,
+            FindingCode.DRIVE_SPEED_LEAPS);
 
     /** Those that say where more or less is asked of a truck than its drive holds. */
     private static final Set<FindingCode> OF_DRIVE_LIMITS = Set.of(
