@@ -46,7 +46,11 @@ record DriveSlips(DriveMeasurement measurement) {
                 .map(pair -> Finding.of(
                         FindingCode.DRIVE_READINGS_APART,
                         Map.of(
-                                "command", number(measurement.scale().at(pair.command()).quantity()),
+                                "command",
+                                        number(measurement
+                                                .scale()
+                                                .at(pair.command())
+                                                .quantity()),
                                 "higher", number(measurement.speed(pair.higher())),
                                 "lower", number(measurement.speed(pair.lower())))));
     }

@@ -79,12 +79,14 @@ class DriveFindingsTest {
     void twoSpeedsAtOneCommandThatAreTimesApartAreProbablyASlip() {
         assertThat(sentence(
                         FindingCode.DRIVE_READINGS_APART, rising(31, 0, 32, 2, 32, 2.1, 40, 6, 60, 16, 80, 260), DOWN))
-                .hasValue("At 80 % the shaft is said to have turned at 260 rev/min and at 26 rev/min: look for a slip of"
-                        + " the decimal point.");
+                .hasValue(
+                        "At 80 % the shaft is said to have turned at 260 rev/min and at 26 rev/min: look for a slip of"
+                                + " the decimal point.");
         assertThat(sentence(FindingCode.DRIVE_READINGS_APART, rising(31, 0, 32, 2, 32, 0.2, 40, 6, 60, 16, 80, 26)))
                 .hasValue("At 32 % the shaft is said to have turned at 2 rev/min and at 0.2 rev/min: look for a slip of"
                         + " the decimal point.");
-        // A valve that lags is at 7 rev/min on the way down where it was at 2 on the way up; a shaft crawls at its start.
+        // A valve that lags is at 7 rev/min on the way down where it was at 2 on the way up; a shaft crawls at its
+        // start.
         assertThat(sentence(FindingCode.DRIVE_READINGS_APART, UP, falling(80, 26, 60, 18, 40, 8, 32, 7, 27, 0)))
                 .isEmpty();
         assertThat(sentence(FindingCode.DRIVE_READINGS_APART, rising(31, 0, 32, 0.2, 32, 0.7, 60, 16, 80, 26)))
@@ -94,8 +96,9 @@ class DriveFindingsTest {
     @Test
     void aLastSpeedThatLeapsIsProbablyASlip() {
         assertThat(sentence(FindingCode.DRIVE_SPEED_LEAPS, rising(31, 0, 32, 2, 40, 6, 60, 16, 80, 260)))
-                .hasValue("With rising commands the speed leaps from 16 rev/min at 60 % to 260 rev/min at 80 %, more than"
-                        + " five times as steeply as anywhere below: look for a slip of the decimal point.");
+                .hasValue(
+                        "With rising commands the speed leaps from 16 rev/min at 60 % to 260 rev/min at 80 %, more than"
+                                + " five times as steeply as anywhere below: look for a slip of the decimal point.");
         // 0.5 rev/min per percent below, 2.5 at the end.
         assertThat(sentence(FindingCode.DRIVE_SPEED_LEAPS, rising(31, 0, 32, 2, 40, 6, 60, 16, 80, 66)))
                 .isEmpty();

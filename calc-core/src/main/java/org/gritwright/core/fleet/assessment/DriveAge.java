@@ -18,14 +18,12 @@ final class DriveAge {
 
     /**
      * The last change after the day that a stated range is of. As with a calibration, a change of the same day is taken to have been
-     * made before. Whoever gives a range without its day may have read it before or after a repair, but not have looked at the
-     * sensor for it.
+     * made before. A range without a day may be from before any change of the hydraulics; to call it out of date for a sensor, that
+     * nobody says when it was read is too little.
      */
-    static Optional<Finding> of(
-            DriveAssessment drive, Optional<StatedRangeEntry> stated, List<ChangeEntry> changes) {
-        boolean measuredNow = drive.response()
-                .flatMap(response -> response.workingRange())
-                .isPresent();
+    static Optional<Finding> of(DriveAssessment drive, Optional<StatedRangeEntry> stated, List<ChangeEntry> changes) {
+        boolean measuredNow =
+                drive.response().flatMap(response -> response.workingRange()).isPresent();
         return measuredNow
                 ? Optional.empty()
                 : stated.flatMap(range -> changes.stream()

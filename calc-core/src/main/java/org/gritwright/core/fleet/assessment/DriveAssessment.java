@@ -28,7 +28,9 @@ public record DriveAssessment(Optional<DriveResponse> response, Optional<StatedR
 
     DriveAssessment with(Optional<Finding> more) {
         return new DriveAssessment(
-                response, stated, Stream.concat(findings.stream(), more.stream()).toList());
+                response,
+                stated,
+                Stream.concat(findings.stream(), more.stream()).toList());
     }
 
     private Optional<DriveResponse> measured() {

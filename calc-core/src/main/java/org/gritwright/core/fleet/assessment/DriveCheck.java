@@ -90,10 +90,12 @@ final class DriveCheck {
 
     /** Whoever caught something saw the shaft turn. */
     static Optional<Finding> neverTurned(DriveAssessment drive, List<Observation> inOrder) {
-        return drive.response().filter(DriveCheck::standsStill).flatMap(still -> inOrder.stream()
-                .filter(made -> made.caught().kilograms() > 0)
-                .findFirst()
-                .map(made -> Finding.of(FindingCode.DRIVE_NEVER_TURNED, Map.of("at", time(made.at())))));
+        return drive.response()
+                .filter(DriveCheck::standsStill)
+                .flatMap(still -> inOrder.stream()
+                        .filter(made -> made.caught().kilograms() > 0)
+                        .findFirst()
+                        .map(made -> Finding.of(FindingCode.DRIVE_NEVER_TURNED, Map.of("at", time(made.at())))));
     }
 
     private static boolean standsStill(DriveResponse measured) {

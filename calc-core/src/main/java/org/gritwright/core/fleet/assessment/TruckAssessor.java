@@ -126,8 +126,8 @@ final class TruckAssessor {
         Optional<DriveAssessment> drive = read.drive()
                 .map(entry -> DriveCheck.of(
                         entry.response(), entry.stated(), truck.spreader().gearRatio()))
-                .map(one -> one.with(
-                        DriveAge.of(one, truck.drive().flatMap(DriveEntry::statedRange), truck.changes())));
+                .map(one ->
+                        one.with(DriveAge.of(one, truck.drive().flatMap(DriveEntry::statedRange), truck.changes())));
         DriveLimits driveLimits = new DriveLimits(
                 drive, histories.stream().flatMap(PointHistory::assessedCatches).toList());
         List<PointAssessment> points = histories.stream()

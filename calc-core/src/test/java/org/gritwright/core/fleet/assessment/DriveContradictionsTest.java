@@ -303,8 +303,8 @@ class DriveContradictionsTest {
                         run(Direction.FALLING, 80, 28, 50, 12, 40, 7, 30, 2, 29, 0)))));
         assertThat(sentences(apart, FindingCode.DRIVE_READINGS_APART)).hasSize(1);
         assertThat(apart.nextStep()).isEqualTo(NextStep.CHECK_ENTRIES);
-        TruckAssessment leaps = first(
-                day(idle("T-1").drive(measured(run(Direction.RISING, 29, 0, 30, 2, 40, 7, 50, 12, 80, 280)))));
+        TruckAssessment leaps =
+                first(day(idle("T-1").drive(measured(run(Direction.RISING, 29, 0, 30, 2, 40, 7, 50, 12, 80, 280)))));
         assertThat(sentences(leaps, FindingCode.DRIVE_SPEED_LEAPS)).hasSize(1);
         assertThat(leaps.nextStep()).isEqualTo(NextStep.CHECK_ENTRIES);
     }
@@ -316,11 +316,11 @@ class DriveContradictionsTest {
 
     @Test
     void aRangeFromBeforeAChangeOfTheHydraulicsOrTheSensorIsMeasuredAgain() {
-        TruckAssessment assessed =
-                first(day(changed(Optional.of(LocalDate.of(2026, 8, 11)), Change.Part.HYDRAULIC)));
+        TruckAssessment assessed = first(day(changed(Optional.of(LocalDate.of(2026, 8, 11)), Change.Part.HYDRAULIC)));
         assertThat(sentences(assessed, FindingCode.DRIVE_RANGE_BEFORE_CHANGE))
-                .containsExactly("No range of the drive is known from after the hydraulic change of 2026-08-12, so it may"
-                        + " hold other shaft speeds now: measure it again.");
+                .containsExactly(
+                        "No range of the drive is known from after the hydraulic change of 2026-08-12, so it may"
+                                + " hold other shaft speeds now: measure it again.");
         assertThat(steps(assessed)).contains(NextStep.MEASURE_RANGE);
         assertThat(isOutOfDate(changed(Optional.of(LocalDate.of(2026, 8, 11)), Change.Part.SENSOR)))
                 .isTrue();
@@ -345,7 +345,8 @@ class DriveContradictionsTest {
 
     private static boolean isOutOfDate(TruckDay truck) {
         TruckAssessment assessed = first(day(truck));
-        boolean outOfDate = !sentences(assessed, FindingCode.DRIVE_RANGE_BEFORE_CHANGE).isEmpty();
+        boolean outOfDate =
+                !sentences(assessed, FindingCode.DRIVE_RANGE_BEFORE_CHANGE).isEmpty();
         assertThat(steps(assessed).contains(NextStep.MEASURE_RANGE)).isEqualTo(outOfDate);
         return outOfDate;
     }

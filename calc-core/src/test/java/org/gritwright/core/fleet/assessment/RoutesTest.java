@@ -157,8 +157,9 @@ class RoutesTest {
         assertThat(only(assessed).status()).isEqualTo(RouteAssessment.Status.RANGE_NOT_KNOWN);
         assertThat(assessed.points().get(0).envelope()).isEmpty();
         assertThat(sentences(assessed, FindingCode.ROUTE_RANGE_NOT_KNOWN))
-                .containsExactly("It is not known which shaft speeds the drive holds, so that nobody can tell whether it"
-                        + " can do route Hill road: measure the drive where the shaft turns.");
+                .containsExactly(
+                        "It is not known which shaft speeds the drive holds, so that nobody can tell whether it"
+                                + " can do route Hill road: measure the drive where the shaft turns.");
         assertThat(steps(assessed)).doesNotContain(NextStep.FIT_TO_DRIVE);
     }
 
