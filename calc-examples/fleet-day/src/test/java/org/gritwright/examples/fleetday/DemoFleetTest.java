@@ -66,7 +66,7 @@ class DemoFleetTest {
             T-09 | is older than the hydraulic change of 2026-10-08
             T-12 | Scale hanging 4 was not checked
             T-12 | a limit of 11.84 %, which explains the 12.94 % that are missing
-            T-17 | it is not known whether it can do route hill road: measure the drive
+            T-17 | nobody can tell whether it can do route hill road: measure the drive
             T-14 | The catches scatter by 11.86 % of their mean
             T-14 | two digits in the gross mass of pail 1 swapped (54.5 lb), catch of 2026-10-19 16:12
             T-15 | Nothing was counted or displayed
