@@ -51,7 +51,14 @@ record CabSheet(
      * @param validUntil its last day
      * @param voidedBy what voids it before
      */
-    record Card(List<Section> sections, String rule, String caveat, String on, String by, String validUntil, List<String> voidedBy) {}
+    record Card(
+            List<Section> sections,
+            String rule,
+            String caveat,
+            String on,
+            String by,
+            String validUntil,
+            List<String> voidedBy) {}
 
     /**
      * A material at a gate opening.
@@ -135,12 +142,12 @@ record CabSheet(
     }
 
     private static String rule(List<Known> sections) {
-        if (sections.stream()
-                .flatMap(one -> one.section().lines().stream())
-                .anyMatch(OpenLoopLine.class::isInstance)) {
+        if (sections.stream().flatMap(one -> one.section().lines().stream()).anyMatch(OpenLoopLine.class::isInstance)) {
             return "Set the control for the road speed, and anew for another.";
         }
-        return sections.size() > 1 ? "Keep to these speeds, or set gate and display as for another." : "Keep to these speeds.";
+        return sections.size() > 1
+                ? "Keep to these speeds, or set gate and display as for another."
+                : "Keep to these speeds.";
     }
 
     private static Card card(FleetDay day, TruckResult truck, List<Known> sections) {

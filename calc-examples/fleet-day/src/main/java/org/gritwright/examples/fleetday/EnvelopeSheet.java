@@ -36,7 +36,8 @@ record EnvelopeSheet(SheetTable table, Picture chart, String legend) {
         List<String> notes = new ArrayList<>(
                 List.of("With a steady shaft of " + range + ", " + Figures.measured(envelope.discharge()) + "."));
         if (isSetByHand) {
-            notes.add("It is set by hand: what is held lies between its control settings too, where none of them lays it.");
+            notes.add(
+                    "It is set by hand: what is held lies between its control settings too, where none of them lays it.");
         }
         return new EnvelopeSheet(
                 new SheetTable(

@@ -37,7 +37,8 @@ final class RouteAdvice {
     private static String others(RouteAssessment route) {
         return route.fits().stream()
                 .skip(1)
-                .filter(fit -> fit.atSlowest().limit().isEmpty() || fit.atFastest().limit().isEmpty())
+                .filter(fit -> fit.atSlowest().limit().isEmpty()
+                        || fit.atFastest().limit().isEmpty())
                 .map(fit -> "; with the gate at " + fit.point().setting() + " "
                         + fit.speeds()
                                 .lowest()

@@ -167,7 +167,8 @@ class CabTest {
                 .put("commandStep", "1 %")
                 .put("speedStep", "0.1 rev/min");
         drive.putObject("atWork").put("loaded", loaded).put("spinner", "no");
-        ArrayNode points = drive.putArray("runs").addObject().put("direction", "rising").putArray("points");
+        ArrayNode points =
+                drive.putArray("runs").addObject().put("direction", "rising").putArray("points");
         for (int i = 0; i < pairs.length; i += 2) {
             points.addObject().put("command", pairs[i] + " %").put("shaftSpeed", pairs[i + 1] + " rev/min");
         }
@@ -177,12 +178,12 @@ class CabTest {
 
     @Test
     void whatNobodyMeasuredIsPromisedToNobody() throws IOException, RejectedDocumentException {
-        FleetResult result =
-                result(day -> measured(DemoDay.truck(day, "T-01"), "yes", 50, 16, 55, 20, 58, 22, 60, 24));
+        FleetResult result = result(day -> measured(DemoDay.truck(day, "T-01"), "yes", 50, 16, 55, 20, 58, 22, 60, 24));
 
         assertThat(sheet(result, "T-01").missing())
-                .containsExactly("road salt at 2.5 in: For a paper, measure the drive on, to its slowest and its fastest"
-                        + " steady speed.");
+                .containsExactly(
+                        "road salt at 2.5 in: For a paper, measure the drive on, to its slowest and its fastest"
+                                + " steady speed.");
     }
 
     @Test
@@ -197,7 +198,9 @@ class CabTest {
     void whatElseTheDriveWasMeasuredWithoutStandsOnTheCard() throws IOException, RejectedDocumentException {
         FleetResult result = result(day -> measured(DemoDay.truck(day, "T-01"), "yes", BOTH_ENDS));
 
-        assertThat(sheet(result, "T-01").cards().get(0).caveat()).contains("spinner").endsWith(".");
+        assertThat(sheet(result, "T-01").cards().get(0).caveat())
+                .contains("spinner")
+                .endsWith(".");
     }
 
     @Test
@@ -309,7 +312,8 @@ class CabTest {
         assertThat(at50.other()).isEqualTo("−" + Math.round(100 * (1 - 30 * 60 * kilograms / 50 / 90)) + " %");
         CabSheet.Card card = sheet.cards().get(0);
         assertThat(card.rule()).startsWith("Set the control");
-        // The valley road is driven at 20 to 50 km/h: setting 2 is for less, setting 6 for more, and between them is nothing.
+        // The valley road is driven at 20 to 50 km/h: setting 2 is for less, setting 6 for more, and between them is
+        // nothing.
         CabLine line = card.sections().get(0).lines().get(0);
         assertThat(line.speeds()).hasSizeBetween(1, 2).anyMatch(words -> words.startsWith("set 4 for "));
         assertThat(line.beyond()).anyMatch(words -> words.startsWith("on valley no setting from "));
