@@ -9,6 +9,7 @@ import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.ElectricCurrent;
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Mass;
+import javax.measure.quantity.Pressure;
 import javax.measure.quantity.Speed;
 import javax.measure.quantity.Temperature;
 import javax.measure.quantity.Time;
@@ -31,9 +32,12 @@ import org.gritwright.units.quantity.PulseCount;
 import org.gritwright.units.quantity.PulsesPerDistance;
 import org.gritwright.units.quantity.PulsesPerMass;
 import org.gritwright.units.quantity.PulsesPerRevolution;
+import org.gritwright.units.quantity.PulsesPerVolume;
 import org.gritwright.units.quantity.RevolutionCount;
 import org.gritwright.units.quantity.RevolutionsPerMass;
+import org.gritwright.units.quantity.RevolutionsPerVolume;
 import org.gritwright.units.quantity.RotationalSpeed;
+import org.gritwright.units.quantity.VolumePerPulse;
 import org.gritwright.units.quantity.VolumePerRevolution;
 import tech.units.indriya.AbstractUnit;
 import tech.units.indriya.function.MultiplyConverter;
@@ -46,7 +50,7 @@ import tech.units.indriya.unit.Units;
  * The units of spreader work, as JSR 385 units with exact rational factors.
  *
  * <p>Factors are the legal definitions: 1 in = 25.4 mm, 1 lb = 0.45359237 kg, 1 US gal = 231 in³, 1 imperial gal =
- * 4.54609 L, 1 acre = 43 560 ft² (NIST Special Publication 811, 2008, Appendix B; NIST Handbook 44, Appendix C; UCUM).
+ * 4.54609 L, 1 acre = 43 560 ft², standard gravity = 9.80665 m/s² (NIST Special Publication 811, 2008, Appendix B; NIST Handbook 44, Appendix C; UCUM).
  * Foot, mile and acre are the international ones, not the US survey ones. Symbols, accepted spellings and names stand
  * in {@link UnitSymbol}.
  *
@@ -205,6 +209,26 @@ public final class SpreadingUnits {
 
     /** Per cent. */
     public static final Unit<Dimensionless> PERCENT = Units.PERCENT;
+
+    // Pressure
+
+    /**
+     * 1 psi = 1 lb × 9.80665 m/s² ÷ 1 in² = 6894.757293… Pa exactly (pound-force per square inch; NIST SP 811, B.8). Like all
+     * units of pressure it doesn't say whether from zero or above that of the air around; gauges show the latter.
+     */
+    public static final Unit<Pressure> POUND_FORCE_PER_SQUARE_INCH = Units.PASCAL
+            .transform(ratio(45359237L, 100000000L))
+            .transform(ratio(980665L, 100000L))
+            .transform(ratio(100000000L, 254L * 254L));
+
+    /** Kilopascal. */
+    public static final Unit<Pressure> KILOPASCAL = Units.PASCAL.prefix(MetricPrefix.KILO);
+
+    /** 1 bar = 100 kPa exactly. */
+    public static final Unit<Pressure> BAR = Units.PASCAL.transform(ratio(100000L, 1L));
+
+    /** Megapascal. */
+    public static final Unit<Pressure> MEGAPASCAL = Units.PASCAL.prefix(MetricPrefix.MEGA);
 
     // Electric current
 
@@ -425,11 +449,50 @@ public final class SpreadingUnits {
     /** Liter per revolution. */
     public static final Unit<VolumePerRevolution> LITER_PER_REVOLUTION = kind(LITER.divide(REVOLUTION));
 
+    /** Milliliter per revolution, which is the cubic centimeter per revolution of pumps' data sheets. */
+    public static final Unit<VolumePerRevolution> MILLILITER_PER_REVOLUTION = kind(MILLILITER.divide(REVOLUTION));
+
+    /** US gallon per revolution. */
+    public static final Unit<VolumePerRevolution> US_GALLON_PER_REVOLUTION = kind(US_GALLON.divide(REVOLUTION));
+
     /** Cubic foot per revolution. */
     public static final Unit<VolumePerRevolution> CUBIC_FOOT_PER_REVOLUTION = kind(CUBIC_FOOT.divide(REVOLUTION));
 
     /** Cubic meter per revolution. */
     public static final Unit<VolumePerRevolution> CUBIC_METER_PER_REVOLUTION = kind(CUBIC_METER.divide(REVOLUTION));
+
+    // Volume per pulse, and reciprocals of volumes per revolution and per pulse
+
+    /** US gallon per pulse. */
+    public static final Unit<VolumePerPulse> US_GALLON_PER_PULSE = kind(US_GALLON.divide(PULSE));
+
+    /** Milliliter per pulse. */
+    public static final Unit<VolumePerPulse> MILLILITER_PER_PULSE = kind(MILLILITER.divide(PULSE));
+
+    /** Liter per pulse. */
+    public static final Unit<VolumePerPulse> LITER_PER_PULSE = kind(LITER.divide(PULSE));
+
+    /** Imperial gallon per pulse. */
+    public static final Unit<VolumePerPulse> IMPERIAL_GALLON_PER_PULSE = kind(IMPERIAL_GALLON.divide(PULSE));
+
+    /** Pulse per US gallon. */
+    public static final Unit<PulsesPerVolume> PULSE_PER_US_GALLON = kind(PULSE.divide(US_GALLON));
+
+    /** Pulse per liter. */
+    public static final Unit<PulsesPerVolume> PULSE_PER_LITER = kind(PULSE.divide(LITER));
+
+    /** Pulse per imperial gallon. */
+    public static final Unit<PulsesPerVolume> PULSE_PER_IMPERIAL_GALLON = kind(PULSE.divide(IMPERIAL_GALLON));
+
+    /** Revolution per US gallon. */
+    public static final Unit<RevolutionsPerVolume> REVOLUTION_PER_US_GALLON = kind(REVOLUTION.divide(US_GALLON));
+
+    /** Revolution per liter. */
+    public static final Unit<RevolutionsPerVolume> REVOLUTION_PER_LITER = kind(REVOLUTION.divide(LITER));
+
+    /** Revolution per imperial gallon. */
+    public static final Unit<RevolutionsPerVolume> REVOLUTION_PER_IMPERIAL_GALLON =
+            kind(REVOLUTION.divide(IMPERIAL_GALLON));
 
     // Mass per time
 

@@ -42,7 +42,8 @@ final class UnitWords {
     /** Units that the table doesn't have, though one wrong letter in a unit that it has would give them; folded. */
     private static final Set<String> FOREIGN = Set.of(
             "nmi", "kn", "kts", "knot", "pt", "pint", "st", "gr", "dr", "gi", "rd", "ch", "ozt", "lbf", "kgf", "cc",
-            "hp", "hz", "pa", "d", "day", "ukpt", "ukqt", "ukfloz", "imppt", "impqt", "impfloz");
+            "hp", "hz", "pa", "hpa", "gpa", "mbar", "kbar", "psf", "ksi", "psia", "atm", "d", "day", "ukpt", "ukqt",
+            "ukfloz", "imppt", "impqt", "impfloz");
 
     /** The table's metric units with any prefix and power: a wrong prefix is another magnitude. */
     private static final Pattern METRIC = Pattern.compile("(da|[pnµμucmdhkMGT])?(m|g|L|l|t|s)[23]?");
@@ -91,7 +92,8 @@ final class UnitWords {
             List<String> symbols = parts(row.symbol());
             for (String called : calls) {
                 List<String> parts = parts(called);
-                if (parts.size() < symbols.size()) {
+                if (parts.size() != symbols.size()) {
+                    // A unit in one word for a quotient, such as mph, or the other way about, such as psi.
                     words.put(called, row.symbol());
                 } else {
                     for (int i = 0; i < parts.size(); i++) {

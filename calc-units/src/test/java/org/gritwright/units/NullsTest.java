@@ -24,6 +24,8 @@ import javax.measure.Dimension;
 import javax.measure.Quantity;
 import javax.measure.Unit;
 import javax.measure.quantity.Mass;
+import org.gritwright.units.rate.Solution;
+import org.gritwright.units.rate.SolutionShare;
 import org.junit.jupiter.api.Test;
 import tech.units.indriya.unit.UnitDimension;
 
@@ -49,6 +51,12 @@ class NullsTest {
             Map.entry(TradeSystem.class, TradeSystem.US),
             Map.entry(ExactFactor.class, ExactFactor.of(1, 2)),
             Map.entry(Conversion.class, Conversion.between(SpreadingUnits.POUND, SpreadingUnits.KILOGRAM)),
+            Map.entry(SolutionShare.class, SolutionShare.percent(30)),
+            Map.entry(
+                    Solution.class,
+                    new Solution(
+                            Amounts.of(1.177, SpreadingUnits.KILOGRAM_PER_LITER),
+                            Amounts.of(23.3, SpreadingUnits.PERCENT))),
             Map.entry(UnitSymbol.class, UnitSymbol.of(SpreadingUnits.POUND)),
             Map.entry(SpreadingSystemOfUnits.class, new SpreadingSystemOfUnits()),
             Map.entry(InvalidInputException.class, new InvalidInputException("width", "1 in", "2 in")));

@@ -25,6 +25,7 @@ class TradeUnitTest {
         "area, in², m², in², in²",
         "volume, gal, L, imp gal, gal",
         "ratio, '', '', '', ''",
+        "pressure, psi, kPa, psi, psi",
         "electric current, mA, mA, mA, mA",
         "temperature, °F, °C, °C, °C",
         "application rate, lb/mi, kg/km, lb/mi, lb/mi",
@@ -41,6 +42,9 @@ class TradeUnitTest {
         "revolutions per mass, rev/lb, rev/kg, rev/lb, rev/lb",
         "pulses per mass, pulse/lb, pulse/kg, pulse/lb, pulse/lb",
         "volume per revolution, in³/rev, L/rev, in³/rev, in³/rev",
+        "volume per pulse, gal/pulse, mL/pulse, imp gal/pulse, gal/pulse",
+        "pulses per volume, pulse/gal, pulse/L, pulse/imp gal, pulse/gal",
+        "revolutions per volume, rev/gal, rev/L, rev/imp gal, rev/gal",
         "rotational speed, rev/min, rev/min, rev/min, rev/min",
         "pulses per revolution, pulse/rev, pulse/rev, pulse/rev, pulse/rev",
         "pulses per distance, pulse/mi, pulse/km, pulse/mi, pulse/mi",
@@ -74,7 +78,7 @@ class TradeUnitTest {
         Set<String> kinds = UnitSymbol.all().stream()
                 .map(row -> UnitSymbol.kindName(row.kind()))
                 .collect(Collectors.toCollection(TreeSet::new));
-        assertThat(kinds).hasSize(31);
+        assertThat(kinds).hasSize(35);
     }
 
     private static <Q extends Quantity<Q>> String tradeSymbol(UnitSymbol<Q> row, TradeSystem system) {

@@ -1,21 +1,23 @@
 package org.gritwright.units.rate;
 
 import javax.measure.Quantity;
-import javax.measure.quantity.Dimensionless;
 import org.gritwright.units.InvalidInputException;
 import org.gritwright.units.quantity.ApplicationRate;
+import org.gritwright.units.quantity.ArealApplicationRate;
 import org.gritwright.units.quantity.BulkDensity;
 import org.gritwright.units.quantity.DischargeRate;
 import org.gritwright.units.quantity.FlowRate;
 import org.gritwright.units.quantity.LaneApplicationRate;
 import org.gritwright.units.quantity.LiquidApplicationRate;
+import org.gritwright.units.quantity.LiquidArealApplicationRate;
 import org.gritwright.units.quantity.LiquidLaneApplicationRate;
 import org.gritwright.units.quantity.PrewetRate;
 
 /**
  * Rates of dry material that is wetted with a liquid on its way out: of the dry material, of the liquid, and of both.
  *
- * <p>The mass in a prewet rate is that of the dry material; the ton of gal/ton is the short ton. The result is in the
+ * <p>The mass in a prewet rate is that of the dry material; the ton of gal/ton is the short ton. A share of the total mass is
+ * something else, a {@link SolutionShare}; what all this brings of dry chemical, {@link DryChemicalRates} says. The result is in the
  * trade's unit of the first argument's system. All formulas are definitions. All methods are pure and thread-safe.
  */
 public final class PrewetRates {
@@ -52,6 +54,22 @@ public final class PrewetRates {
     }
 
     /**
+     * The liquid per area: dry areal rate × prewet rate.
+     *
+     * @param dryArealRate mass of dry material per area
+     * @param prewetRate volume of liquid per mass of dry material
+     * @return volume per area; 14 g/m² at 50 L/t is 0.7 mL/m²
+     * @throws InvalidInputException if a rate is negative
+     */
+    public static Quantity<LiquidArealApplicationRate> liquidArealRateFromDryArealRate(
+            Quantity<ArealApplicationRate> dryArealRate, Quantity<PrewetRate> prewetRate) {
+        return Derived.like(
+                dryArealRate,
+                LiquidArealApplicationRate.class,
+                Derived.notNegative("dry areal rate", ArealApplicationRate.class, dryArealRate) * prewet(prewetRate));
+    }
+
+    /**
      * The prewet rate: liquid per distance ÷ dry rate.
      *
      * @param liquidRate volume of liquid per distance
@@ -85,6 +103,23 @@ public final class PrewetRates {
     }
 
     /**
+     * The prewet rate: liquid per area ÷ dry areal rate.
+     *
+     * @param liquidArealRate volume of liquid per area
+     * @param dryArealRate mass of dry material per area
+     * @return volume of liquid per mass of dry material
+     * @throws InvalidInputException if the rate is negative, or the other value is not greater than zero
+     */
+    public static Quantity<PrewetRate> prewetRateFromArealRates(
+            Quantity<LiquidArealApplicationRate> liquidArealRate, Quantity<ArealApplicationRate> dryArealRate) {
+        return Derived.like(
+                liquidArealRate,
+                PrewetRate.class,
+                Derived.notNegative("liquid areal rate", LiquidArealApplicationRate.class, liquidArealRate)
+                        / Derived.positive("dry areal rate", ArealApplicationRate.class, dryArealRate));
+    }
+
+    /**
      * The liquid flow that prewets a discharge: discharge × prewet rate.
      *
      * @param discharge mass of dry material per time
@@ -114,33 +149,7 @@ public final class PrewetRates {
             Quantity<LiquidApplicationRate> liquidRate,
             Quantity<BulkDensity> density) {
         return Derived.like(
-                dryRate, ApplicationRate.class, dryRate(dryRate) + liquidRate(liquidRate) * density(density));
-    }
-
-    /**
-     * The total dry chemical spread per distance, as a rate: dry rate + liquid rate × density × mass fraction of the chemical in the
-     * liquid. The dry material is taken to be pure chemical.
-     *
-     * @param dryRate mass of dry chemical per distance
-     * @param liquidRate volume of liquid per distance
-     * @param density mass per volume of the liquid
-     * @param massFraction mass of chemical per mass of liquid, 0 to 100 %, for example 23.3 %
-     * @return mass per distance
-     * @throws InvalidInputException if a rate is negative, the density is not greater than zero, or the fraction is out of
-     *     its range
-     */
-    public static Quantity<ApplicationRate> totalDryChemical(
-            Quantity<ApplicationRate> dryRate,
-            Quantity<LiquidApplicationRate> liquidRate,
-            Quantity<BulkDensity> density,
-            Quantity<Dimensionless> massFraction) {
-        return Derived.like(
-                dryRate,
-                ApplicationRate.class,
-                dryRate(dryRate)
-                        + liquidRate(liquidRate)
-                                * density(density)
-                                * Derived.fraction("mass fraction of the dry chemical", massFraction));
+                dryRate, ApplicationRate.class, dryRate(dryRate) + liquidRate(liquidRate) * Derived.density(density));
     }
 
     private static double dryRate(Quantity<ApplicationRate> dryRate) {
@@ -153,9 +162,5 @@ public final class PrewetRates {
 
     private static double prewet(Quantity<PrewetRate> prewet) {
         return Derived.notNegative("prewet rate", PrewetRate.class, prewet);
-    }
-
-    private static double density(Quantity<BulkDensity> density) {
-        return Derived.positive("density of the liquid", BulkDensity.class, density);
     }
 }

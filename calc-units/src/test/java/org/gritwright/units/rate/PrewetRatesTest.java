@@ -63,19 +63,19 @@ class PrewetRatesTest {
     }
 
     @Test
-    void totalDryChemicalTakesTheMassFractionOfTheLiquid() {
+    void perAreaAsWell() {
         assertIs(
-                PrewetRates.totalDryChemical(DRY, LIQUID, BRINE, Amounts.of(25, SpreadingUnits.PERCENT)),
-                405,
-                SpreadingUnits.POUND_PER_MILE);
+                PrewetRates.liquidArealRateFromDryArealRate(
+                        Amounts.of(14, SpreadingUnits.GRAM_PER_SQUARE_METER),
+                        Amounts.of(50, SpreadingUnits.LITER_PER_TONNE)),
+                0.7,
+                SpreadingUnits.MILLILITER_PER_SQUARE_METER);
         assertIs(
-                PrewetRates.totalDryChemical(DRY, LIQUID, BRINE, Amounts.of(0, SpreadingUnits.PERCENT)),
-                400,
-                SpreadingUnits.POUND_PER_MILE);
-        assertIs(
-                PrewetRates.totalDryChemical(DRY, LIQUID, BRINE, Amounts.of(1, SpreadingUnits.ONE)),
-                420,
-                SpreadingUnits.POUND_PER_MILE);
+                PrewetRates.prewetRateFromArealRates(
+                        Amounts.of(0.7, SpreadingUnits.MILLILITER_PER_SQUARE_METER),
+                        Amounts.of(14, SpreadingUnits.GRAM_PER_SQUARE_METER)),
+                50,
+                SpreadingUnits.LITER_PER_TONNE);
     }
 
     @Test

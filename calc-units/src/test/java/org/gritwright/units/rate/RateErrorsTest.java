@@ -6,7 +6,6 @@ import static org.gritwright.units.samples.Samples.wrongKind;
 
 import javax.measure.Quantity;
 import javax.measure.Unit;
-import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Speed;
 import org.gritwright.units.Amounts;
@@ -69,7 +68,6 @@ class RateErrorsTest {
     private static final Quantity<Length> NO_WIDTH = of(0, SpreadingUnits.FOOT);
     private static final Quantity<Speed> SPEED = of(30, SpreadingUnits.MILE_PER_HOUR);
     private static final Quantity<Speed> NO_SPEED = of(0, SpreadingUnits.MILE_PER_HOUR);
-    private static final Quantity<Dimensionless> FRACTION = of(20, SpreadingUnits.PERCENT);
 
     @Test
     void ofGranularRatesAreNamed() {
@@ -185,6 +183,18 @@ class RateErrorsTest {
                 "dry lane rate must be greater than 0: 0 lb/lane-mi",
                 () -> PrewetRates.prewetRateFromLaneRates(LIQUID_LANE, of(0, SpreadingUnits.POUND_PER_LANE_MILE)));
         assertRefused(
+                "dry areal rate must be 0 or more: -1 g/m²",
+                () -> PrewetRates.liquidArealRateFromDryArealRate(NO_AREAL, PREWET));
+        assertRefused(
+                "prewet rate must be 0 or more: -1 gal/ton",
+                () -> PrewetRates.liquidArealRateFromDryArealRate(AREAL, NO_PREWET));
+        assertRefused(
+                "liquid areal rate must be 0 or more: -1 mL/m²",
+                () -> PrewetRates.prewetRateFromArealRates(NO_LIQUID_AREAL, AREAL));
+        assertRefused(
+                "dry areal rate must be greater than 0: 0 g/m²",
+                () -> PrewetRates.prewetRateFromArealRates(LIQUID_AREAL, of(0, SpreadingUnits.GRAM_PER_SQUARE_METER)));
+        assertRefused(
                 "discharge must be 0 or more: -1 lb/min", () -> PrewetRates.flowFromDischarge(NO_DISCHARGE, PREWET));
         assertRefused(
                 "prewet rate must be 0 or more: -1 gal/ton", () -> PrewetRates.flowFromDischarge(DISCHARGE, NO_PREWET));
@@ -198,21 +208,6 @@ class RateErrorsTest {
         assertRefused(
                 "density of the liquid must be greater than 0: 0 kg/L",
                 () -> PrewetRates.totalMass(RATE, LIQUID, NO_DENSITY));
-        assertRefused(
-                "dry rate must be 0 or more: -1 lb/mi",
-                () -> PrewetRates.totalDryChemical(NO_RATE, LIQUID, DENSITY, FRACTION));
-        assertRefused(
-                "liquid rate must be 0 or more: -1 gal/mi",
-                () -> PrewetRates.totalDryChemical(RATE, NO_LIQUID, DENSITY, FRACTION));
-        assertRefused(
-                "density of the liquid must be greater than 0: 0 kg/L",
-                () -> PrewetRates.totalDryChemical(RATE, LIQUID, NO_DENSITY, FRACTION));
-        assertRefused(
-                "mass fraction of the dry chemical must be within 0 % to 100 %: 101 %",
-                () -> PrewetRates.totalDryChemical(RATE, LIQUID, DENSITY, of(101, SpreadingUnits.PERCENT)));
-        assertRefused(
-                "mass fraction of the dry chemical must be within 0 % to 100 %: -0.1",
-                () -> PrewetRates.totalDryChemical(RATE, LIQUID, DENSITY, of(-0.1, SpreadingUnits.ONE)));
     }
 
     @Test

@@ -2,9 +2,11 @@ package org.gritwright.units.rate;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
+import static org.assertj.core.api.Assertions.withinPercentage;
 
 import javax.measure.Quantity;
 import javax.measure.Unit;
+import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Speed;
 import net.jqwik.api.Arbitraries;
@@ -17,6 +19,7 @@ import org.gritwright.units.SpreadingUnits;
 import org.gritwright.units.UnitSymbol;
 import org.gritwright.units.quantity.ApplicationRate;
 import org.gritwright.units.quantity.ArealApplicationRate;
+import org.gritwright.units.quantity.BulkDensity;
 import org.gritwright.units.quantity.DischargePerRevolution;
 import org.gritwright.units.quantity.DischargeRate;
 import org.gritwright.units.quantity.FlowRate;
@@ -73,6 +76,28 @@ class RateLawsTest {
     @Provide
     Arbitrary<Quantity<PrewetRate>> prewetRates() {
         return quantities(PrewetRate.class);
+    }
+
+    @Provide
+    Arbitrary<Quantity<BulkDensity>> densities() {
+        return Arbitraries.doubles()
+                .between(0.8, 2)
+                .ofScale(3)
+                .map(density -> Amounts.of(density, SpreadingUnits.KILOGRAM_PER_LITER));
+    }
+
+    @Provide
+    Arbitrary<SolutionShare> shares() {
+        return Arbitraries.doubles().between(0.1, 99.9).ofScale(2).map(SolutionShare::percent);
+    }
+
+    @Provide
+    Arbitrary<Solution> solutions() {
+        return densities()
+                .flatMap(density -> Arbitraries.doubles()
+                        .between(1, 50)
+                        .ofScale(1)
+                        .map(percent -> new Solution(density, Amounts.of(percent, SpreadingUnits.PERCENT))));
     }
 
     @Provide
@@ -191,6 +216,81 @@ class RateLawsTest {
                 PrewetRates.prewetRateFromLaneRates(
                         PrewetRates.liquidLaneRateFromDryLaneRate(dryLane, prewet), dryLane),
                 prewet);
+    }
+
+    /** 1 − share loses digits where little is dry: at 99.9 % three of them. */
+    @Property
+    void aSolutionShareAsPrewetRateAndBack(
+            @ForAll("shares") SolutionShare share, @ForAll("densities") Quantity<BulkDensity> density) {
+        double ratio = Amounts.si(Dimensionless.class, share.ofTotal());
+        SolutionShare again = SolutionShare.fromPrewetRate(share.prewetRate(density), density);
+        assertThat(Amounts.si(Dimensionless.class, again.ofTotal())).isCloseTo(ratio, within(1e-14 * ratio));
+    }
+
+    @Property
+    void thePartsOfADoseAreTheDose(
+            @ForAll("arealRates") Quantity<ArealApplicationRate> total, @ForAll("shares") SolutionShare share) {
+        Quantity<ArealApplicationRate> dry = share.dryPart(total);
+        Quantity<ArealApplicationRate> wet = share.solutionPart(total);
+        assertSame(ArealApplicationRate.class, dry.add(wet), total);
+        assertSame(ArealApplicationRate.class, share.totalFromSolutionPart(wet), total);
+        assertThat(Amounts.si(ArealApplicationRate.class, share.totalFromDryPart(dry)))
+                .isCloseTo(Amounts.si(ArealApplicationRate.class, total), withinPercentage(1e-10));
+    }
+
+    /** Conservation of mass: the solution by share and the prewetting liquid by volume × density are the same. */
+    @Property
+    void bothConventionsSpreadTheSameLiquid(
+            @ForAll("arealRates") Quantity<ArealApplicationRate> total,
+            @ForAll("shares") SolutionShare share,
+            @ForAll("densities") Quantity<BulkDensity> density) {
+        Quantity<LiquidArealApplicationRate> liquid =
+                PrewetRates.liquidArealRateFromDryArealRate(share.dryPart(total), share.prewetRate(density));
+        assertThat(Amounts.si(LiquidArealApplicationRate.class, liquid) * Amounts.si(BulkDensity.class, density))
+                .isCloseTo(Amounts.si(ArealApplicationRate.class, share.solutionPart(total)), withinPercentage(1e-10));
+    }
+
+    @Property
+    void dryChemicalAsLiquidAndBack(
+            @ForAll("rates") Quantity<ApplicationRate> rate,
+            @ForAll("laneRates") Quantity<LaneApplicationRate> laneRate,
+            @ForAll("arealRates") Quantity<ArealApplicationRate> arealRate,
+            @ForAll("solutions") Solution liquid) {
+        assertSame(
+                ApplicationRate.class,
+                DryChemicalRates.rateFromLiquidRate(DryChemicalRates.liquidRateFromRate(rate, liquid), liquid),
+                rate);
+        assertSame(
+                LaneApplicationRate.class,
+                DryChemicalRates.laneRateFromLiquidLaneRate(
+                        DryChemicalRates.liquidLaneRateFromLaneRate(laneRate, liquid), liquid),
+                laneRate);
+        assertSame(
+                ArealApplicationRate.class,
+                DryChemicalRates.arealRateFromLiquidArealRate(
+                        DryChemicalRates.liquidArealRateFromArealRate(arealRate, liquid), liquid),
+                arealRate);
+    }
+
+    @Property
+    void theTotalPerDistanceIsTheTotalPerLaneTimesLanes(
+            @ForAll("rates") Quantity<ApplicationRate> granular,
+            @ForAll("liquidRates") Quantity<LiquidApplicationRate> direct,
+            @ForAll("prewetRates") Quantity<PrewetRate> prewet,
+            @ForAll("solutions") Solution liquid,
+            @ForAll("lanes") Quantity<LaneCount> lanes) {
+        Quantity<Dimensionless> purity = Amounts.of(95, SpreadingUnits.PERCENT);
+        assertSame(
+                LaneApplicationRate.class,
+                DryChemicalRates.totalLaneRate(
+                        Rates.laneRateFromRate(granular, lanes),
+                        purity,
+                        prewet,
+                        liquid,
+                        LiquidRates.laneRateFromRate(direct, lanes),
+                        liquid),
+                Rates.laneRateFromRate(
+                        DryChemicalRates.totalRate(granular, purity, prewet, liquid, direct, liquid), lanes));
     }
 
     @Property
