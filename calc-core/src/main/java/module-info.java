@@ -32,5 +32,7 @@ module org.gritwright.core {
     exports org.gritwright.core.weighing;
 
     uses org.gritwright.core.spi.ConveyorType;
+    uses org.gritwright.core.spi.FlowMeterType;
     uses org.gritwright.core.spi.GateType;
+    uses org.gritwright.core.spi.PumpType;
 }

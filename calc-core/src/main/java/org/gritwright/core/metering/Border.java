@@ -2,6 +2,7 @@ package org.gritwright.core.metering;
 
 import java.util.Map;
 import java.util.Objects;
+import java.util.function.BiPredicate;
 import java.util.function.DoubleUnaryOperator;
 import java.util.function.Supplier;
 import org.gritwright.core.spi.Parameters;
@@ -62,18 +63,39 @@ final class Border {
         return answer;
     }
 
+    /** What a type gives, not null, asked twice: the second time it is the same, as far as one can see. */
+    static <T> T same(TypeId id, String what, Supplier<T> question, BiPredicate<T, T> isSame) {
+        T answer = given(id, what, question);
+        if (!isSame.test(answer, given(id, what, question))) {
+            throw failed(id.toString(), what, "the same whenever asked", "a different one the second time");
+        }
+        return answer;
+    }
+
     /** A number that a type's function answers: finite and 0 or more. */
     static double number(TypeId id, String what, String unit, DoubleUnaryOperator function, double at) {
-        double value;
-        try {
-            value = function.applyAsDouble(at);
-        } catch (Throwable thrown) {
-            throw failed(id.toString(), what, thrown);
-        }
+        double value = asked(id, what, function, at);
         if (!(value >= 0) || Double.isInfinite(value)) {
             throw failed(id.toString(), what, "finite and 0 or more", value + " " + unit);
         }
         return value;
+    }
+
+    /** A number that a type's function answers: finite and more than 0. */
+    static double positive(TypeId id, String what, String unit, DoubleUnaryOperator function, double at) {
+        double value = asked(id, what, function, at);
+        if (!(value > 0) || Double.isInfinite(value)) {
+            throw failed(id.toString(), what, "finite and greater than 0", value + " " + unit);
+        }
+        return value;
+    }
+
+    private static double asked(TypeId id, String what, DoubleUnaryOperator function, double at) {
+        try {
+            return function.applyAsDouble(at);
+        } catch (Throwable thrown) {
+            throw failed(id.toString(), what, thrown);
+        }
     }
 
     private static InvalidInputException failed(String type, String what, Throwable thrown) {

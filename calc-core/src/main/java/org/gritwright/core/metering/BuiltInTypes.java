@@ -10,7 +10,8 @@ public final class BuiltInTypes {
 
     /**
      * A registry of the built-in types: drag chain, belt, auger, twin auger and feed roller; sliding gate, round, fixed,
-     * table by opening, table by setting, and no gate.
+     * table by opening, table by setting, and no gate; pumps by the measures of their gears, by displacement and by table; flow
+     * meters by K-factor and by table.
      *
      * @return the registry
      */
@@ -23,6 +24,8 @@ public final class BuiltInTypes {
                         new FixedGate(),
                         TableGate.byOpening(),
                         TableGate.bySetting(),
-                        new NoGate()));
+                        new NoGate()),
+                List.of(new GearPump(), new DisplacementPump(), new TablePump()),
+                List.of(new KFactorMeter(), new TableFlowMeter()));
     }
 }

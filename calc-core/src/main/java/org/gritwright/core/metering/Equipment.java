@@ -7,7 +7,7 @@ import org.gritwright.core.spi.Parameters;
 import org.gritwright.core.spi.SpreaderType;
 import org.gritwright.core.spi.TypeId;
 
-/** What a conveyor and a gate have in common: the id of their type and its parameters, which say whether two are equal. */
+/** What conveyors, gates, pumps and flow meters have in common: the id of their type and its parameters, which say whether two are equal. */
 abstract class Equipment implements Serializable {
     private static final long serialVersionUID = 1L;
 

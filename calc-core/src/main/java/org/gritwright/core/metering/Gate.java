@@ -24,10 +24,7 @@ public final class Gate extends Equipment {
 
     private Gate(GateType type, TypeId id, Map<String, ?> given) {
         super(type, id, given);
-        this.shape = Border.given(id, "shape", () -> type.shape(parameters()));
-        if (!isSame(shape, Border.given(id, "shape", () -> type.shape(parameters())))) {
-            throw Border.failed(id.toString(), "shape", "the same whenever asked", "a different one the second time");
-        }
+        this.shape = Border.same(id, "shape", () -> type.shape(parameters()), Gate::isSame);
     }
 
     /** All but the open areas: whether a function answers the same whenever asked is for the conformance kit to see. */

@@ -5,15 +5,13 @@ import static org.gritwright.units.SpreadingUnits.MILLIMETER;
 import static org.gritwright.units.SpreadingUnits.ONE;
 import static org.gritwright.units.SpreadingUnits.SQUARE_METER;
 
-import java.util.Arrays;
 import java.util.List;
-import javax.measure.Quantity;
 import javax.measure.quantity.Area;
 import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Length;
 import org.gritwright.core.spi.GateShape;
 import org.gritwright.core.spi.GateType;
-import org.gritwright.core.spi.OpenArea;
+import org.gritwright.core.spi.MeasuredTable;
 import org.gritwright.core.spi.Parameter;
 import org.gritwright.core.spi.Parameters;
 import org.gritwright.core.spi.Setting;
@@ -21,7 +19,6 @@ import org.gritwright.core.spi.Spi;
 import org.gritwright.core.spi.TypeId;
 import org.gritwright.units.Amounts;
 import org.gritwright.units.InvalidInputException;
-import org.gritwright.units.check.Require;
 
 /**
  * A gate of any form, described by a table that somebody measured: the cross-section at each of several openings, or at
@@ -94,57 +91,22 @@ public final class TableGate implements GateType {
 
     @Override
     public GateShape shape(Parameters given) {
+        MeasuredTable areas = MeasuredTable.neverFalling(given, positions, AREAS);
         List<Setting> rows = given.list(positions).stream().map(Setting::of).toList();
-        List<Quantity<Area>> areas = given.list(AREAS);
-        Require.that(
-                rows.size() == areas.size(),
-                AREAS.name(),
-                "as many as " + positions.name() + ", " + rows.size(),
-                areas.size());
-        double[] at = rows.stream().mapToDouble(Setting::si).toArray();
-        double[] squareMeters =
-                areas.stream().mapToDouble(area -> Amounts.si(Area.class, area)).toArray();
-        int closedRows = 0;
-        for (int i = 0; i < at.length; i++) {
-            if (rows.get(i).scale() != rows.get(0).scale()) {
+        for (Setting row : rows) {
+            if (row.scale() != rows.get(0).scale()) {
                 throw new InvalidInputException(
                         positions.name(),
                         "all marks or all percentages, as the first is, " + text(rows.get(0)),
-                        text(rows.get(i)));
+                        text(row));
             }
-            if (i > 0 && !(at[i] > at[i - 1])) {
-                throw outOfOrder(positions.name(), "above the one before", text(rows.get(i - 1)), text(rows.get(i)));
-            }
-            if (i > 0 && !(squareMeters[i] >= squareMeters[i - 1])) {
-                throw outOfOrder(
-                        AREAS.name(),
-                        "not below the one before",
-                        Amounts.format(areas.get(i - 1)),
-                        Amounts.format(areas.get(i)));
-            }
-            closedRows += squareMeters[i] == 0 ? 1 : 0;
         }
-        OpenArea area = position -> interpolate(at, squareMeters, position);
-        GateShape.Adjustable shape = GateShape.adjustable(rows.get(0), rows.get(rows.size() - 1), area);
+        GateShape.Adjustable shape = GateShape.adjustable(rows.get(0), rows.get(rows.size() - 1), areas::value);
+        int closedRows = (int) areas.values().filter(area -> area == 0).count();
         return closedRows == 0 ? shape : shape.closedAt(rows.get(closedRows - 1));
-    }
-
-    private static InvalidInputException outOfOrder(String field, String rule, String before, String value) {
-        return new InvalidInputException(field, rule + ", " + before, value);
     }
 
     private static String text(Setting row) {
         return row.quantity().map(Amounts::format).orElseThrow();
-    }
-
-    private static double interpolate(double[] at, double[] values, double position) {
-        int found = Arrays.binarySearch(at, position);
-        if (found >= 0) {
-            return values[found];
-        }
-        // Never 0 and never past the end: a gate is asked within its limits.
-        int above = -found - 1;
-        double part = (position - at[above - 1]) / (at[above] - at[above - 1]);
-        return values[above - 1] + part * (values[above] - values[above - 1]);
     }
 }

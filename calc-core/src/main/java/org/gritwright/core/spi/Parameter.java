@@ -9,7 +9,7 @@ import org.gritwright.units.SpreadingUnits;
 import org.gritwright.units.check.Require;
 
 /**
- * One typed parameter of a conveyor or gate type: enough to build a form from or to check a file with. The units of its
+ * One typed parameter of a type: enough to build a form from or to check a file with. The units of its
  * limits are those that a form should offer first.
  *
  * @param <Q> the kind of quantity

@@ -4,7 +4,7 @@ import org.gritwright.units.InvalidInputException;
 import org.gritwright.units.check.Require;
 
 /**
- * A conveyor or gate type that a registry left out.
+ * A type that a registry left out.
  *
  * @param provider the class that was offered, or "service provider" where none could be made
  * @param reason why it was left out

@@ -1,6 +1,6 @@
 package org.gritwright.core.spi;
 
-/** The level of the interface between the library and conveyor and gate types. */
+/** The level of the interface between the library and types of conveyors, gates, pumps and flow meters. */
 public final class Spi {
     /**
      * The level that this library understands, and every lower one from 1. A type returns the level it was written for:

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Set;
 import org.gritwright.units.InvalidInputException;
 import org.gritwright.units.check.Require;
+import org.jspecify.annotations.Nullable;
 
 /** What a registry asks a foreign type before it lets it in; level and id twice. */
 final class TypeCheck {
@@ -34,6 +35,10 @@ final class TypeCheck {
         checkParameters(type.parameters());
         if (type instanceof ConveyorType conveyor) {
             checkConveyor(conveyor);
+        } else if (type instanceof PumpType pump) {
+            checkFill(pump.fillLimits());
+        } else if (type instanceof FlowMeterType meter) {
+            checkFill(meter.fillLimits());
         }
         return id;
     }
@@ -56,10 +61,14 @@ final class TypeCheck {
         }
     }
 
-    private static void checkConveyor(ConveyorType conveyor) {
-        if (conveyor.fillLimits() == null) {
+    private static void checkFill(@Nullable FillLimits limits) {
+        if (limits == null) {
             throw new InvalidInputException("fill limits", "given", "null");
         }
+    }
+
+    private static void checkConveyor(ConveyorType conveyor) {
+        checkFill(conveyor.fillLimits());
         boolean metered = conveyor.meteredByGate();
         Require.that(
                 conveyor.meteredByGate() == metered,

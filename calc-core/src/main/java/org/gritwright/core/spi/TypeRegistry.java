@@ -17,13 +17,13 @@ import org.gritwright.units.InvalidInputException;
 import org.gritwright.units.check.NearestName;
 
 /**
- * The conveyor and gate types an application knows: an ordinary immutable object that is made from lists, from service
+ * The types of conveyors, gates, pumps and flow meters that an application knows: an ordinary immutable object that is made from lists, from service
  * loaders, or from both, and passed around. There is no global one, and nothing is cached: a server may hold one for
  * each of its class loaders.
  *
  * <p>A type that can't be used never hinders the others: it is left out and {@linkplain #rejected() reported}, whatever
- * it throws; only an {@link OutOfMemoryError} passes. Of two types with one id the first stays; conveyor types and gate
- * types have their ids apart. Immutable; thread-safe if the types in it are.
+ * it throws; only an {@link OutOfMemoryError} passes. Of two types with one id the first stays; conveyor, gate, pump and
+ * flow-meter types have their ids apart. Immutable; thread-safe if the types in it are.
  */
 public final class TypeRegistry {
     /** A class path with more broken providers than this is broken itself; asking on might never end. */
@@ -37,13 +37,32 @@ public final class TypeRegistry {
 
     private final Map<TypeId, ConveyorType> conveyors;
     private final Map<TypeId, GateType> gates;
+    private final Map<TypeId, PumpType> pumps;
+    private final Map<TypeId, FlowMeterType> flowMeters;
     private final List<RejectedType> rejected;
 
     private TypeRegistry(
-            Map<TypeId, ConveyorType> conveyors, Map<TypeId, GateType> gates, List<RejectedType> rejected) {
+            Map<TypeId, ConveyorType> conveyors,
+            Map<TypeId, GateType> gates,
+            Map<TypeId, PumpType> pumps,
+            Map<TypeId, FlowMeterType> flowMeters,
+            List<RejectedType> rejected) {
         this.conveyors = Collections.unmodifiableMap(conveyors);
         this.gates = Collections.unmodifiableMap(gates);
+        this.pumps = Collections.unmodifiableMap(pumps);
+        this.flowMeters = Collections.unmodifiableMap(flowMeters);
         this.rejected = List.copyOf(rejected);
+    }
+
+    /**
+     * A registry of types that dose what is dry.
+     *
+     * @param conveyors conveyor types
+     * @param gates gate types
+     * @return the registry
+     */
+    public static TypeRegistry of(List<? extends ConveyorType> conveyors, List<? extends GateType> gates) {
+        return of(conveyors, gates, List.of(), List.of());
     }
 
     /**
@@ -51,11 +70,32 @@ public final class TypeRegistry {
      *
      * @param conveyors conveyor types
      * @param gates gate types
+     * @param pumps pump types
+     * @param flowMeters flow-meter types
      * @return the registry
      */
-    public static TypeRegistry of(List<? extends ConveyorType> conveyors, List<? extends GateType> gates) {
-        return new TypeRegistry(Map.of(), Map.of(), List.of())
-                .with(Objects.requireNonNull(conveyors, "conveyors"), Objects.requireNonNull(gates, "gates"));
+    public static TypeRegistry of(
+            List<? extends ConveyorType> conveyors,
+            List<? extends GateType> gates,
+            List<? extends PumpType> pumps,
+            List<? extends FlowMeterType> flowMeters) {
+        return new TypeRegistry(Map.of(), Map.of(), Map.of(), Map.of(), List.of())
+                .with(
+                        Objects.requireNonNull(conveyors, "conveyors"),
+                        Objects.requireNonNull(gates, "gates"),
+                        Objects.requireNonNull(pumps, "pumps"),
+                        Objects.requireNonNull(flowMeters, "flowMeters"));
+    }
+
+    /**
+     * This registry and more types that dose what is dry.
+     *
+     * @param moreConveyors conveyor types
+     * @param moreGates gate types
+     * @return a registry of all
+     */
+    public TypeRegistry with(List<? extends ConveyorType> moreConveyors, List<? extends GateType> moreGates) {
+        return with(moreConveyors, moreGates, List.of(), List.of());
     }
 
     /**
@@ -63,11 +103,21 @@ public final class TypeRegistry {
      *
      * @param moreConveyors conveyor types
      * @param moreGates gate types
+     * @param morePumps pump types
+     * @param moreFlowMeters flow-meter types
      * @return a registry of all
      */
-    public TypeRegistry with(List<? extends ConveyorType> moreConveyors, List<? extends GateType> moreGates) {
+    public TypeRegistry with(
+            List<? extends ConveyorType> moreConveyors,
+            List<? extends GateType> moreGates,
+            List<? extends PumpType> morePumps,
+            List<? extends FlowMeterType> moreFlowMeters) {
         // Copies: what a list itself throws is its maker's mistake and not that of a type in it.
-        return with(new ArrayList<>(moreConveyors).iterator(), new ArrayList<>(moreGates).iterator());
+        return with(
+                new ArrayList<>(moreConveyors).iterator(),
+                new ArrayList<>(moreGates).iterator(),
+                new ArrayList<>(morePumps).iterator(),
+                new ArrayList<>(moreFlowMeters).iterator());
     }
 
     /**
@@ -80,7 +130,9 @@ public final class TypeRegistry {
     public TypeRegistry withServices(ClassLoader loader) {
         return with(
                 ServiceLoader.load(ConveyorType.class, loader).iterator(),
-                ServiceLoader.load(GateType.class, loader).iterator());
+                ServiceLoader.load(GateType.class, loader).iterator(),
+                ServiceLoader.load(PumpType.class, loader).iterator(),
+                ServiceLoader.load(FlowMeterType.class, loader).iterator());
     }
 
     /**
@@ -92,16 +144,26 @@ public final class TypeRegistry {
     public TypeRegistry withServices(ModuleLayer layer) {
         return with(
                 ServiceLoader.load(layer, ConveyorType.class).iterator(),
-                ServiceLoader.load(layer, GateType.class).iterator());
+                ServiceLoader.load(layer, GateType.class).iterator(),
+                ServiceLoader.load(layer, PumpType.class).iterator(),
+                ServiceLoader.load(layer, FlowMeterType.class).iterator());
     }
 
-    private TypeRegistry with(Iterator<? extends ConveyorType> moreConveyors, Iterator<? extends GateType> moreGates) {
+    private TypeRegistry with(
+            Iterator<? extends ConveyorType> moreConveyors,
+            Iterator<? extends GateType> moreGates,
+            Iterator<? extends PumpType> morePumps,
+            Iterator<? extends FlowMeterType> moreFlowMeters) {
         Map<TypeId, ConveyorType> allConveyors = new TreeMap<>(conveyors);
         Map<TypeId, GateType> allGates = new TreeMap<>(gates);
+        Map<TypeId, PumpType> allPumps = new TreeMap<>(pumps);
+        Map<TypeId, FlowMeterType> allFlowMeters = new TreeMap<>(flowMeters);
         List<RejectedType> allRejected = new ArrayList<>(rejected);
         addAll(moreConveyors, allConveyors, allRejected);
         addAll(moreGates, allGates, allRejected);
-        return new TypeRegistry(allConveyors, allGates, allRejected);
+        addAll(morePumps, allPumps, allRejected);
+        addAll(moreFlowMeters, allFlowMeters, allRejected);
+        return new TypeRegistry(allConveyors, allGates, allPumps, allFlowMeters, allRejected);
     }
 
     /**
@@ -168,6 +230,28 @@ public final class TypeRegistry {
         return known("gate type", gates, id);
     }
 
+    /**
+     * A pump type by id.
+     *
+     * @param id the id
+     * @return the type
+     * @throws InvalidInputException if it isn't known; the message lists those that are, and those that were left out
+     */
+    public PumpType pump(TypeId id) {
+        return known("pump type", pumps, id);
+    }
+
+    /**
+     * A flow-meter type by id.
+     *
+     * @param id the id
+     * @return the type
+     * @throws InvalidInputException if it isn't known; the message lists those that are, and those that were left out
+     */
+    public FlowMeterType flowMeter(TypeId id) {
+        return known("flow-meter type", flowMeters, id);
+    }
+
     private <T> T known(String field, Map<TypeId, T> types, TypeId id) {
         T type = types.get(id);
         if (type == null) {
@@ -220,6 +304,37 @@ public final class TypeRegistry {
      */
     public Collection<GateType> gates() {
         return gates.values();
+    }
+
+    /**
+     * All pump types, in the order of their ids.
+     *
+     * @return the types
+     */
+    public Collection<PumpType> pumps() {
+        return pumps.values();
+    }
+
+    /**
+     * All flow-meter types, in the order of their ids.
+     *
+     * @return the types
+     */
+    public Collection<FlowMeterType> flowMeters() {
+        return flowMeters.values();
+    }
+
+    /**
+     * All types, as a form or a schema goes through their parameters.
+     *
+     * @return conveyor, gate, pump and flow-meter types, each in the order of their ids
+     */
+    public List<SpreaderType> all() {
+        List<SpreaderType> all = new ArrayList<>(conveyors.values());
+        all.addAll(gates.values());
+        all.addAll(pumps.values());
+        all.addAll(flowMeters.values());
+        return Collections.unmodifiableList(all);
     }
 
     /**

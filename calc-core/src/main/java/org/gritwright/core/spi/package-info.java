@@ -1,5 +1,5 @@
 /**
- * What an integrator implements to add a conveyor or gate type: small interfaces, typed parameters and a registry.
+ * What an integrator implements to add a type of conveyor, gate, pump or flow meter: small interfaces, typed parameters and a registry.
  */
 @NullMarked
 package org.gritwright.core.spi;

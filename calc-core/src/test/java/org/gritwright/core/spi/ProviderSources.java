@@ -65,6 +65,40 @@ final class ProviderSources {
                 """.formatted(simpleName(className), id));
     }
 
+    /** A pump type with an id of version 1. */
+    ProviderSources pump(String className, String id) {
+        return source(className, """
+                import java.util.List;
+                import org.gritwright.core.spi.*;
+                import org.gritwright.units.*;
+                public class %s implements PumpType {
+                    public TypeId id() { return TypeId.of("%s", 1); }
+                    public int spiLevel() { return Spi.LEVEL; }
+                    public List<Parameter<?>> parameters() { return List.of(); }
+                    public PumpOutput output(Parameters given) {
+                        return PumpOutput.constant(Amounts.of(10, SpreadingUnits.MILLILITER_PER_REVOLUTION));
+                    }
+                }
+                """.formatted(simpleName(className), id));
+    }
+
+    /** A flow-meter type with an id of version 1. */
+    ProviderSources flowMeter(String className, String id) {
+        return source(className, """
+                import java.util.List;
+                import org.gritwright.core.spi.*;
+                import org.gritwright.units.*;
+                public class %s implements FlowMeterType {
+                    public TypeId id() { return TypeId.of("%s", 1); }
+                    public int spiLevel() { return Spi.LEVEL; }
+                    public List<Parameter<?>> parameters() { return List.of(); }
+                    public PulseOutput output(Parameters given) {
+                        return PulseOutput.constant(Amounts.of(2, SpreadingUnits.MILLILITER_PER_PULSE));
+                    }
+                }
+                """.formatted(simpleName(className), id));
+    }
+
     /** Lines of the services file of a kind of type. */
     ProviderSources service(Class<?> service, String... lines) {
         services.computeIfAbsent(service, s -> new ArrayList<>()).addAll(List.of(lines));

@@ -25,7 +25,7 @@ class TypeRegistryModulesTest {
         assumeTrue(TypeRegistry.class.getModule().isNamed(), "the core is on the class path");
     }
 
-    /** A module with a good conveyor and a good gate, and a conveyor that can't be made. */
+    /** A module with a good type of each sort, and a conveyor that can't be made. */
     private Path module(String name, Path... others) {
         return new ProviderSources()
                 .source("module-info", """
@@ -33,14 +33,18 @@ class TypeRegistryModulesTest {
                             requires org.gritwright.core;
                             provides org.gritwright.core.spi.ConveyorType with %s.Good, %s.Bad;
                             provides org.gritwright.core.spi.GateType with %s.GoodGate;
+                            provides org.gritwright.core.spi.PumpType with %s.GoodPump;
+                            provides org.gritwright.core.spi.FlowMeterType with %s.GoodMeter;
                         }
-                        """.formatted(name, name, name, name))
+                        """.formatted(name, name, name, name, name, name))
                 .conveyor(name + ".Good", "example.org/" + name, "")
                 .conveyor(
                         name + ".Bad",
                         "example.org/" + name + "-bad",
                         "public static ConveyorType provider() { throw new IllegalStateException(\"no provider\"); }")
                 .gate(name + ".GoodGate", "example.org/" + name)
+                .pump(name + ".GoodPump", "example.org/" + name)
+                .flowMeter(name + ".GoodMeter", "example.org/" + name)
                 .asModuleInto(folder.resolve(name), others);
     }
 
@@ -69,6 +73,12 @@ class TypeRegistryModulesTest {
         assertThat(found.getClass().getModule().getName()).isEqualTo("first");
         assertThat(registry.gate(TypeId.of("example.org/first", 1)).id().version())
                 .isEqualTo(1);
+        assertThat(registry.pump(TypeId.of("example.org/first", 1)).getClass().getModule())
+                .isSameAs(found.getClass().getModule());
+        assertThat(registry.flowMeter(TypeId.of("example.org/first", 1))
+                        .getClass()
+                        .getModule())
+                .isSameAs(found.getClass().getModule());
         assertThat(registry.conveyors())
                 .hasSize(BuiltInTypes.registry().conveyors().size() + 1);
         assertThat(registry.rejected())

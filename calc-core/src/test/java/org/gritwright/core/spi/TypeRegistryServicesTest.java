@@ -26,13 +26,17 @@ class TypeRegistryServicesTest {
     @TempDir
     private Path folder;
 
-    /** A conveyor and a gate, both declared. */
+    /** A conveyor, a gate, a pump and a flow meter, all declared. */
     private Path goodOnes(String name) {
         return new ProviderSources()
                 .conveyor("plugin.Good", "example.org/" + name, "")
                 .gate("plugin.GoodGate", "example.org/" + name)
+                .pump("plugin.GoodPump", "example.org/" + name)
+                .flowMeter("plugin.GoodMeter", "example.org/" + name)
                 .service(ConveyorType.class, "plugin.Good")
                 .service(GateType.class, "# what this jar offers", "", "plugin.GoodGate # the only one")
+                .service(PumpType.class, "plugin.GoodPump")
+                .service(FlowMeterType.class, "plugin.GoodMeter")
                 .into(folder.resolve(name));
     }
 
@@ -58,6 +62,14 @@ class TypeRegistryServicesTest {
                             .getClass()
                             .getName())
                     .isEqualTo("plugin.GoodGate");
+            assertThat(registry.pump(TypeId.of("example.org/found", 1))
+                            .getClass()
+                            .getName())
+                    .isEqualTo("plugin.GoodPump");
+            assertThat(registry.flowMeter(TypeId.of("example.org/found", 1))
+                            .getClass()
+                            .getName())
+                    .isEqualTo("plugin.GoodMeter");
             assertThat(registry.conveyor(TypeId.of("auger", 1))).isInstanceOf(Auger.class);
             assertThat(registry.rejected()).isEmpty();
         }
@@ -330,16 +342,17 @@ class TypeRegistryServicesTest {
         TypeRegistry registry = BuiltInTypes.registry().withServices(unreadable);
 
         assertThat(registry.conveyors()).hasSameSizeAs(BuiltInTypes.registry().conveyors());
+        RejectedType givenUp = new RejectedType("service provider", "not asked any further after 1000 failures");
         assertThat(registry.rejected())
                 .satisfiesExactly(
                         r -> assertThat(r).matches(saying(ConveyorType.class.getName(), "disk gone")),
-                        r -> assertThat(r)
-                                .isEqualTo(new RejectedType(
-                                        "service provider", "not asked any further after 1000 failures")),
+                        r -> assertThat(r).isEqualTo(givenUp),
                         r -> assertThat(r).matches(saying(GateType.class.getName(), "disk gone")),
-                        r -> assertThat(r)
-                                .isEqualTo(new RejectedType(
-                                        "service provider", "not asked any further after 1000 failures")));
+                        r -> assertThat(r).isEqualTo(givenUp),
+                        r -> assertThat(r).matches(saying(PumpType.class.getName(), "disk gone")),
+                        r -> assertThat(r).isEqualTo(givenUp),
+                        r -> assertThat(r).matches(saying(FlowMeterType.class.getName(), "disk gone")),
+                        r -> assertThat(r).isEqualTo(givenUp));
     }
 
     @Test
@@ -355,7 +368,7 @@ class TypeRegistryServicesTest {
         ClassLoader endless = new ClassLoader(TypeRegistry.class.getClassLoader()) {
             @Override
             public Enumeration<URL> getResources(String name) {
-                return name.endsWith(GateType.class.getName())
+                return !name.endsWith(ConveyorType.class.getName())
                         ? Collections.emptyEnumeration()
                         : new Enumeration<>() {
                             @Override
