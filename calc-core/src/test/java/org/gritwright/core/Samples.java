@@ -192,7 +192,7 @@ public final class Samples {
 
     /** What was caught at noon of the day on which it was weighed; nothing was counted. */
     public static Observation observed(CalibrationPoint point, CaughtMass caught) {
-        return Observation.of(point, noonOf(caught.weighedOn()), caught);
+        return Observation.of(point, noonOf(caught.measuredOn()), caught);
     }
 
     /** A catch from rest to rest with a primed conveyor. */

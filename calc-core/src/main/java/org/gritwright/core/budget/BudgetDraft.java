@@ -23,8 +23,7 @@ import org.gritwright.core.uncertainty.Budget;
 import org.gritwright.core.uncertainty.Component;
 import org.gritwright.core.uncertainty.ComponentKey;
 import org.gritwright.core.uncertainty.Distribution;
-import org.gritwright.core.weighing.CaughtMass;
-import org.gritwright.core.weighing.Scale;
+import org.gritwright.core.weighing.Caught;
 import org.gritwright.units.Amounts;
 import org.gritwright.units.SpreadingUnits;
 
@@ -101,19 +100,26 @@ public final class BudgetDraft<Q extends Quantity<Q>> {
     }
 
     /**
-     * The rounding of the scale. Two equal roundings together are triangular; more of them are close to normal.
+     * The rounding of what was read. One reading is rectangular, two equal ones together are triangular; more of them are close
+     * to normal.
      *
      * @param first what was caught first
      * @param isSingle whether it is the only catch
      * @param contribution of all catches
      */
-    public void addScaleRounding(CaughtMass first, boolean isSingle, double contribution) {
-        Scale scale = first.scale();
+    public void addRounding(Caught first, boolean isSingle, double contribution) {
         addTypeB(
-                ErrorSource.SCALE_ROUNDING,
-                isSingle && first.weighings().size() == 1 ? Distribution.TRIANGULAR : Distribution.NORMAL,
-                Amounts.ofSi(scale.roundingKilograms(), scale.division().getUnit()),
+                first.isWeighed() ? ErrorSource.SCALE_ROUNDING : ErrorSource.CONTAINER_READING,
+                isSingle ? ofReadings(first.readings()) : Distribution.NORMAL,
+                first.readingUncertainty(),
                 contribution(contribution));
+    }
+
+    private static Distribution ofReadings(int readings) {
+        if (readings == 1) {
+            return Distribution.RECTANGULAR;
+        }
+        return readings == 2 ? Distribution.TRIANGULAR : Distribution.NORMAL;
     }
 
     /**
@@ -191,8 +197,8 @@ public final class BudgetDraft<Q extends Quantity<Q>> {
     }
 
     /**
-     * The errors that the catches have in common, so that repeats don't shrink them: the spans of their scales, and what the
-     * caller allows for. The result rises in proportion to the caught masses.
+     * The errors that the catches have in common, so that repeats don't shrink them: the spans of their scales or the marks of their
+     * containers, the density of a weighed liquid, and what the caller allows for. The result rises in proportion to the caught masses.
      *
      * @param spans the spans of the scales, as parts of the result
      * @param allowances what the caller allows for
@@ -203,11 +209,24 @@ public final class BudgetDraft<Q extends Quantity<Q>> {
         spans.limits().forEach((key, limit) -> {
             // With an intercept, a short catch contributes negatively to the slope.
             double relative = Distribution.RECTANGULAR.standardUncertainty(Math.abs(limit.relative()));
-            addCommon(ErrorSource.SCALE_SPAN, key, relative, perRelative);
+            addCommon(ErrorSource.of(key).orElseThrow(), key, relative, perRelative);
             if (limit.isAssumed()) {
-                assumed.add(Argument.Unknown.accuracyOfScale(key.subject().orElseThrow()));
+                String subject = key.subject().orElseThrow();
+                assumed.add(
+                        ErrorSource.of(key)
+                                        .filter(ErrorSource.CONTAINER_MARKS::equals)
+                                        .isPresent()
+                                ? Argument.Unknown.toleranceOfContainer(subject)
+                                : Argument.Unknown.accuracyOfScale(subject));
             }
         });
+        if (spans.density() > 0) {
+            addTypeB(
+                    ErrorSource.LIQUID_DENSITY,
+                    Distribution.NORMAL,
+                    Amounts.ofSi(spans.density(), SpreadingUnits.PERCENT),
+                    contribution(spans.density() * perRelative));
+        }
         addAllowance(ErrorSource.SPILLAGE, allowances.spillageUncertainty(), perRelative);
         addAllowance(ErrorSource.TRANSIENT, allowances.transientUncertainty(), perRelative);
         addAllowance(ErrorSource.MOISTURE, moisture, perRelative);

@@ -7,20 +7,21 @@ import java.util.Map;
 import java.util.OptionalDouble;
 import org.gritwright.core.observation.ErrorSource;
 import org.gritwright.core.uncertainty.ComponentKey;
-import org.gritwright.core.weighing.CaughtMass;
-import org.gritwright.core.weighing.Scale;
+import org.gritwright.core.weighing.Caught;
 
 /**
- * How far off a weighted sum of catches may be by the spans of their scales, scale by scale in the order of their first catch:
- * the catches of one scale are off together. It grows by one catch at the cost of one pass over the scales. Immutable,
- * thread-safe.
+ * How far off a weighted sum of catches may be by what they were measured with: by the span of each scale or the marks of each
+ * container, in the order of their first catch, and by the density of a liquid that was weighed. The catches of one scale are off
+ * together. It grows by one catch at the cost of one pass over the scales. Immutable, thread-safe.
  */
 public final class ScaleSpans {
     private final Map<ComponentKey, Limit> limits;
+    private final double density;
 
     /** Takes the map as it is: nobody else has it. */
-    private ScaleSpans(Map<ComponentKey, Limit> limits) {
+    private ScaleSpans(Map<ComponentKey, Limit> limits, double density) {
         this.limits = limits;
+        this.density = density;
     }
 
     /**
@@ -45,22 +46,33 @@ public final class ScaleSpans {
     }
 
     /**
+     * How uncertain the sum is by the density of a liquid that was weighed, which is taken to be the same in all catches.
+     *
+     * @return Σ weight × relative standard uncertainty
+     */
+    public double density() {
+        return Math.abs(density);
+    }
+
+    /**
      * The spans in several catches.
      *
      * @param caught what was caught, catch by catch
      * @param weights of each catch
      * @return the spans
      */
-    public static ScaleSpans of(List<CaughtMass> caught, double[] weights) {
+    public static ScaleSpans of(List<? extends Caught> caught, double[] weights) {
         Map<ComponentKey, Limit> limits = new LinkedHashMap<>();
+        double density = 0;
         for (int i = 0; i < weights.length; i++) {
             OptionalDouble known = caught.get(i).relativeSpanLimit();
             limits.merge(
-                    ErrorSource.spanOf(caught.get(i).scale()),
-                    new Limit(weights[i] * known.orElse(Scale.COMMON_SPAN_LIMIT), known.isEmpty()),
+                    ErrorSource.spanOf(caught.get(i)),
+                    new Limit(weights[i] * known.orElse(caught.get(i).assumedSpanLimit()), known.isEmpty()),
                     Limit::plus);
+            density += weights[i] * caught.get(i).relativeDensityUncertainty();
         }
-        return new ScaleSpans(limits);
+        return new ScaleSpans(limits, density);
     }
 
     /**
@@ -72,7 +84,7 @@ public final class ScaleSpans {
     public ScaleSpans plus(ScaleSpans others) {
         Map<ComponentKey, Limit> all = new LinkedHashMap<>(limits);
         others.limits.forEach((key, limit) -> all.merge(key, limit, Limit::plus));
-        return new ScaleSpans(all);
+        return new ScaleSpans(all, density + others.density);
     }
 
     /**
@@ -84,6 +96,6 @@ public final class ScaleSpans {
     public ScaleSpans over(double total) {
         Map<ComponentKey, Limit> parts = new LinkedHashMap<>();
         limits.forEach((key, limit) -> parts.put(key, new Limit(limit.relative / total, limit.isAssumed)));
-        return new ScaleSpans(parts);
+        return new ScaleSpans(parts, density / total);
     }
 }

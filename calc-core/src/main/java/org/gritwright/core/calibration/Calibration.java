@@ -24,6 +24,7 @@ import org.gritwright.core.metering.SweptByOpening;
 import org.gritwright.core.observation.CalibrationPoint;
 import org.gritwright.core.observation.CatchFindings;
 import org.gritwright.core.observation.CatchLimits;
+import org.gritwright.core.observation.ErrorSource;
 import org.gritwright.core.plausibility.ApparentFill;
 import org.gritwright.core.statistics.RatioEstimate;
 import org.gritwright.core.statistics.RatioEstimator;
@@ -33,14 +34,16 @@ import org.gritwright.core.uncertainty.Component;
 import org.gritwright.core.uncertainty.ComponentKey;
 import org.gritwright.core.uncertainty.Measured;
 import org.gritwright.core.uncertainty.NormalizedError;
-import org.gritwright.core.weighing.CaughtMass;
+import org.gritwright.core.weighing.Caught;
 import org.gritwright.units.Amounts;
 import org.gritwright.units.InvalidInputException;
 import org.gritwright.units.SpreadingUnits;
 import org.gritwright.units.UnitSymbol;
 import org.gritwright.units.check.Comparison;
 import org.gritwright.units.check.Require;
+import org.gritwright.units.quantity.BulkDensity;
 import org.gritwright.units.quantity.DischargePerRevolution;
+import org.gritwright.units.quantity.VolumePerRevolution;
 
 /**
  * A calibration: catches at one calibration point become the discharge per revolution of the sensed shaft, with its
@@ -56,7 +59,7 @@ public final class Calibration {
     private final double kilogramsPerRevolution;
     private final double relativeResolution;
     private final int scatterDegreesOfFreedom;
-    private final Set<String> scales;
+    private final Set<ComponentKey> instruments;
     private final Budget<DischargePerRevolution> budget;
     private final Optional<Quantity<DischargePerRevolution>> sampleDeviation;
     private final Optional<Measured<Mass>> massPerStart;
@@ -72,7 +75,7 @@ public final class Calibration {
 
         double spillageFactor = limits.allowances().spillageFactor();
         double[] kilograms = this.catches.stream()
-                .mapToDouble(c -> c.caught().kilograms() * spillageFactor)
+                .mapToDouble(c -> c.observation().kilograms() * spillageFactor)
                 .toArray();
         double[] revolutions =
                 this.catches.stream().mapToDouble(CalibrationCatch::revolutions).toArray();
@@ -85,8 +88,9 @@ public final class Calibration {
                 new CalibrationBudget(this.catches, estimator, estimate, limits.allowances(), unit);
         this.budget = budgeting.budget();
         this.relativeResolution = relativeResolution(this.catches);
-        this.scales =
-                this.catches.stream().map(one -> one.caught().scale().id()).collect(Collectors.toUnmodifiableSet());
+        this.instruments = this.catches.stream()
+                .map(one -> ErrorSource.spanOf(one.caught()))
+                .collect(Collectors.toUnmodifiableSet());
         this.scatterDegreesOfFreedom = Math.max(0, estimate.degreesOfFreedom());
         this.sampleDeviation = estimate.sampleDeviation().isPresent()
                 ? Optional.of(Amounts.ofSi(estimate.sampleDeviation().getAsDouble(), unit))
@@ -94,7 +98,7 @@ public final class Calibration {
         this.massPerStart = massPerStart(
                 estimate,
                 budgeting.resolutionOfStart(),
-                this.catches.get(0).caught().total().getUnit());
+                this.catches.get(0).observation().massUnit());
         this.apparentFill = ApparentFill.of(
                 estimate.ratio(),
                 relativeUncertainty(),
@@ -171,7 +175,7 @@ public final class Calibration {
                         FindingCode.COASTING_MISMATCH,
                         Map.of("coasting", one.coasting().term())));
             }
-            found.addAll(CatchFindings.ofMass(one.caught(), limits));
+            found.addAll(CatchFindings.ofAmount(one.observation(), limits));
             found.addAll(CatchFindings.ofCount(one.counted(), feedback, limits));
         }
         found.addAll(CatchFindings.ofConditions(
@@ -220,6 +224,30 @@ public final class Calibration {
     }
 
     /**
+     * The volume of a liquid per revolution of the pump's sensed shaft, or per pulse of a flow meter.
+     *
+     * @return the value with its uncertainty: the mass per revolution ÷ the density stated for the material, which counts as
+     *     exact; none of a granular material
+     */
+    public Optional<Measured<VolumePerRevolution>> volumePerRevolution() {
+        if (!point().material().isLiquid()) {
+            return Optional.empty();
+        }
+        Measured<DischargePerRevolution> mass = budget.result();
+        double density = Amounts.si(BulkDensity.class, point().material().looseBulkDensity());
+        Unit<VolumePerRevolution> unit = UnitSymbol.tradeUnit(VolumePerRevolution.class, mass.value());
+        return Optional.of(Measured.of(
+                Amounts.ofSi(kilogramsPerRevolution / density, unit),
+                Amounts.ofSi(
+                        Amounts.si(
+                                        DischargePerRevolution.class,
+                                        mass.standardUncertainty().orElseThrow())
+                                / density,
+                        unit),
+                mass.degreesOfFreedom().orElseThrow()));
+    }
+
+    /**
      * Where the uncertainty of the discharge per revolution comes from.
      *
      * @return the budget; what nobody knows is not in it, and a finding says so
@@ -265,7 +293,7 @@ public final class Calibration {
                 budget.without(shared).result(), other.budget.without(shared).result());
     }
 
-    private List<CaughtMass> caught() {
+    private List<Caught> caught() {
         return catches.stream().map(CalibrationCatch::caught).toList();
     }
 
@@ -330,15 +358,15 @@ public final class Calibration {
     }
 
     /**
-     * The value for a display, in any of the four forms.
+     * The value for a display, in any of its forms.
      *
-     * @param unit a unit of mass per revolution or pulse, or of revolutions or pulses per mass
+     * @param unit a unit of mass per revolution or pulse, or of revolutions or pulses per mass; of a liquid, of volume instead
+     *     of mass
      * @return the factor, not rounded
-     * @throws InvalidInputException if the form needs a sensor that isn't there
+     * @throws InvalidInputException if the form needs a sensor that isn't there or doesn't go with the material
      */
     public CalibrationFactor factor(Unit<?> unit) {
-        return CalibrationFactor.ofDischarge(
-                kilogramsPerRevolution, point().metering().feedback(), unit);
+        return CalibrationFactor.ofDischarge(kilogramsPerRevolution, point(), unit);
     }
 
     /**
@@ -381,12 +409,12 @@ public final class Calibration {
     }
 
     /**
-     * The scales that the catches were weighed on.
+     * What the catches were measured with.
      *
-     * @return their ids
+     * @return the keys of the components for the spans of the scales and the marks of the containers
      */
-    public Set<String> scales() {
-        return scales;
+    public Set<ComponentKey> instruments() {
+        return instruments;
     }
 
     /**

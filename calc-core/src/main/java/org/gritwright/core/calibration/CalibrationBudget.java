@@ -51,7 +51,7 @@ final class CalibrationBudget {
                 .allMatch(c -> c.observation().uncertaintyRevolutions().isPresent());
         boolean single = catches.size() == 1;
         CalibrationCatch first = catches.get(0);
-        draft.addScaleRounding(first.caught(), single, rounding());
+        draft.addRounding(first.caught(), single, rounding());
         if (countKnown) {
             draft.addCount(first.observation(), single, counting());
         }
@@ -95,11 +95,11 @@ final class CalibrationBudget {
     }
 
     private double discharged(int i) {
-        return catches.get(i).caught().kilograms() * allowances.spillageFactor();
+        return catches.get(i).observation().kilograms() * allowances.spillageFactor();
     }
 
     private double rounding() {
-        return together(i -> catches.get(i).caught().roundingKilograms() * allowances.spillageFactor());
+        return together(i -> catches.get(i).observation().roundingKilograms() * allowances.spillageFactor());
     }
 
     /** Counting one revolution too many has the same effect as catching one revolution's mass too little. */
@@ -128,7 +128,7 @@ final class CalibrationBudget {
             // The line goes through the means: what a catch does to the mean, less what it does to the slope.
             double sensitivity = 1.0 / revolutions.length - mean * perKilogram[i];
             double resolution = Math.hypot(
-                    catches.get(i).caught().roundingKilograms() * allowances.spillageFactor(),
+                    catches.get(i).observation().roundingKilograms() * allowances.spillageFactor(),
                     estimate.ratio()
                             * catches.get(i)
                                     .observation()

@@ -4,7 +4,7 @@ import org.gritwright.core.metering.ShaftCount;
 import org.gritwright.core.observation.CalibrationPoint;
 import org.gritwright.core.observation.Coasting;
 import org.gritwright.core.observation.Observation;
-import org.gritwright.core.weighing.CaughtMass;
+import org.gritwright.core.weighing.Caught;
 import org.gritwright.units.check.Require;
 
 /**
@@ -48,9 +48,9 @@ public record CalibrationCatch(Observation observation, boolean primed, Coasting
     /**
      * What was caught.
      *
-     * @return the caught mass
+     * @return the amount
      */
-    public CaughtMass caught() {
+    public Caught caught() {
         return observation.caught();
     }
 
@@ -79,7 +79,7 @@ public record CalibrationCatch(Observation observation, boolean primed, Coasting
      */
     public double relativeResolution() {
         return Math.hypot(
-                caught().roundingKilograms() / caught().kilograms(),
+                observation.roundingKilograms() / observation.kilograms(),
                 observation.uncertaintyRevolutions().orElse(0) / revolutions());
     }
 }

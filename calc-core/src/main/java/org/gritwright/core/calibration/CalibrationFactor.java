@@ -1,25 +1,27 @@
 package org.gritwright.core.calibration;
 
 import java.util.Objects;
+import java.util.OptionalDouble;
 import javax.measure.Quantity;
 import javax.measure.Unit;
-import org.gritwright.core.metering.DriveFeedback;
-import org.gritwright.core.metering.ShaftSensor;
+import org.gritwright.core.observation.CalibrationPoint;
+import org.gritwright.core.observation.Material;
 import org.gritwright.units.Amounts;
 import org.gritwright.units.InvalidInputException;
 import org.gritwright.units.Rounded;
 import org.gritwright.units.UnitSymbol;
 import org.gritwright.units.check.Require;
-import org.gritwright.units.quantity.PulsesPerRevolution;
+import org.gritwright.units.quantity.BulkDensity;
 
 /**
- * A calibration as a display keeps it: one number in one of four forms, as entered.
+ * A calibration as a display keeps it: one number in one of a few forms, as entered.
  *
  * <p>All forms say the same thing, mass per revolution R of the sensed shaft: with P pulses per revolution, mass per
- * pulse is R/P, revolutions per mass 1/R and pulses per mass P/R. Immutable, thread-safe, a value: equal when value and
+ * pulse is R/P, revolutions per mass 1/R and pulses per mass P/R. Of a liquid it is volume instead of mass, and the pulses may be
+ * a flow meter's, whose pulses per volume are called its K factor. Immutable, thread-safe, a value: equal when value and
  * unit are.
  *
- * @param value for example 5.23 lb/rev or 19.12 pulse/lb; greater than zero
+ * @param value for example 5.23 lb/rev, 19.12 pulse/lb or 1200 pulse/gal; greater than zero
  */
 public record CalibrationFactor(Quantity<?> value) {
     /**
@@ -59,21 +61,21 @@ public record CalibrationFactor(Quantity<?> value) {
      * The factor that a discharge per revolution has in a unit.
      *
      * @param kilogramsPerRevolution the discharge per revolution of the sensed shaft, greater than zero
-     * @param feedback the drive's feedback; forms by pulse need its sensor
-     * @param unit the wanted unit, whose kind is one of the four forms
+     * @param point the calibration point: forms by pulse need the sensor of its drive, forms by volume its liquid's density
+     * @param unit the wanted unit, whose kind is one of the forms
      * @return the factor, not rounded
      * @throws InvalidInputException if the discharge is not finite and greater than zero, the unit is not a
-     *     calibration's, or the form needs a sensor that isn't there
+     *     calibration's, or the form doesn't go with the drive or the material
      */
-    public static CalibrationFactor ofDischarge(double kilogramsPerRevolution, DriveFeedback feedback, Unit<?> unit) {
-        Objects.requireNonNull(feedback, "feedback");
+    public static CalibrationFactor ofDischarge(double kilogramsPerRevolution, CalibrationPoint point, Unit<?> unit) {
+        Objects.requireNonNull(point, "point");
         Require.that(
                 kilogramsPerRevolution > 0 && Double.isFinite(kilogramsPerRevolution),
                 "discharge per revolution",
                 "finite and greater than 0",
                 () -> kilogramsPerRevolution + " kg/rev");
         CalibrationFactor one = of(Amounts.of(1, unit));
-        double perCount = kilogramsPerRevolution / one.countsPerRevolution(feedback);
+        double perCount = kilogramsPerRevolution / one.kilogramsPerUnit(point) / one.countsPerRevolution(point);
         double si = one.form().isReciprocal() ? 1 / perCount : perCount;
         return of(Amounts.ofSi(si, unit));
     }
@@ -90,14 +92,15 @@ public record CalibrationFactor(Quantity<?> value) {
     /**
      * The discharge per revolution that the factor stands for.
      *
-     * @param feedback the drive's feedback; forms by pulse need its sensor
+     * @param point the calibration point: forms by pulse need the sensor of its drive, forms by volume its liquid's density
      * @return kilograms per revolution of the sensed shaft, finite and greater than zero
-     * @throws InvalidInputException if the form needs a sensor that isn't there, or the result would not be finite
+     * @throws InvalidInputException if the form doesn't go with the drive or the material, or the result would not be finite
      */
-    public double kilogramsPerRevolution(DriveFeedback feedback) {
+    public double kilogramsPerRevolution(CalibrationPoint point) {
         double si = si(value);
         double perCount = form().isReciprocal() ? 1 / si : si;
-        return Require.finite("discharge per revolution", perCount * countsPerRevolution(feedback));
+        return Require.finite(
+                "discharge per revolution", perCount * kilogramsPerUnit(point) * countsPerRevolution(point));
     }
 
     /** The form was found from the unit's own kind, so the cast can't fail. */
@@ -106,29 +109,44 @@ public record CalibrationFactor(Quantity<?> value) {
         return Amounts.si((Class) UnitSymbol.of(value.getUnit()).kind(), (Quantity) value);
     }
 
-    private double countsPerRevolution(DriveFeedback feedback) {
-        if (!form().isByPulse()) {
-            return 1;
+    private double countsPerRevolution(CalibrationPoint point) {
+        OptionalDouble pulses = point.metering().feedback().pulsesPerTurn();
+        if (form().isByPulse()) {
+            return pulses.orElseThrow(() -> unfit("by revolution, as the drive has no pulse sensor"));
         }
-        if (feedback instanceof ShaftSensor sensor) {
-            return Amounts.si(PulsesPerRevolution.class, sensor.pulsesPerRevolution());
+        if (!point.metering().hasShaft()) {
+            throw unfit("by pulse, as a flow meter has no shaft");
         }
-        throw new InvalidInputException(
-                "calibration",
-                "by revolution, as the drive has no pulse sensor",
-                "in " + UnitSymbol.of(value.getUnit()).symbol());
+        return 1;
+    }
+
+    /** 1 by mass; by volume the density. */
+    private double kilogramsPerUnit(CalibrationPoint point) {
+        Material material = point.material();
+        if (form().isByVolume() != material.isLiquid()) {
+            throw unfit(
+                    material.isLiquid()
+                            ? "by volume, as " + material.name() + " is a liquid"
+                            : "by mass, as " + material.name() + " is granular");
+        }
+        return material.isLiquid() ? Amounts.si(BulkDensity.class, material.looseBulkDensity()) : 1;
+    }
+
+    private InvalidInputException unfit(String accepted) {
+        return new InvalidInputException(
+                "calibration", accepted, "in " + UnitSymbol.of(value.getUnit()).symbol());
     }
 
     /**
      * The factor of another discharge per revolution, in the same form and unit.
      *
      * @param kilogramsPerRevolution the discharge per revolution
-     * @param feedback the drive's feedback
+     * @param point the calibration point
      * @return the factor, not rounded
      * @throws InvalidInputException as for {@link #ofDischarge}
      */
-    public CalibrationFactor withDischarge(double kilogramsPerRevolution, DriveFeedback feedback) {
-        return ofDischarge(kilogramsPerRevolution, feedback, value.getUnit());
+    public CalibrationFactor withDischarge(double kilogramsPerRevolution, CalibrationPoint point) {
+        return ofDischarge(kilogramsPerRevolution, point, value.getUnit());
     }
 
     /**

@@ -24,12 +24,12 @@ public record CalibrationInForce(
     /**
      * Checks that value and drive go together.
      *
-     * @throws org.gritwright.units.InvalidInputException if the factor needs a sensor that isn't there, or the display's
+     * @throws org.gritwright.units.InvalidInputException if the factor doesn't go with drive or material, or the display's
      *     step is in another unit than the factor
      */
     public CalibrationInForce {
         Require.given(CalibrationInForce.class, point, factor, displayStep, since, slot);
-        factor.kilogramsPerRevolution(point.metering().feedback());
+        factor.kilogramsPerRevolution(point);
         displayStep.ifPresent(factor::roundedTo);
     }
 
@@ -53,7 +53,7 @@ public record CalibrationInForce(
      * @return kilograms per revolution of the sensed shaft
      */
     public double kilogramsPerRevolution() {
-        return factor.kilogramsPerRevolution(point.metering().feedback());
+        return factor.kilogramsPerRevolution(point);
     }
 
     /**

@@ -8,9 +8,13 @@ import org.gritwright.units.UnitSymbol;
 import org.gritwright.units.quantity.DischargePerPulse;
 import org.gritwright.units.quantity.DischargePerRevolution;
 import org.gritwright.units.quantity.PulsesPerMass;
+import org.gritwright.units.quantity.PulsesPerVolume;
 import org.gritwright.units.quantity.RevolutionsPerMass;
+import org.gritwright.units.quantity.RevolutionsPerVolume;
+import org.gritwright.units.quantity.VolumePerPulse;
+import org.gritwright.units.quantity.VolumePerRevolution;
 
-/** The four ways in which a display may keep the same calibration. */
+/** The ways in which a display may keep the same calibration: four by mass, and of a liquid four by volume. */
 public enum FactorForm {
     /** Mass per revolution, for example 27.24 lb/rev. */
     MASS_PER_REVOLUTION(DischargePerRevolution.class, false, false),
@@ -19,7 +23,15 @@ public enum FactorForm {
     /** Revolutions per mass, for example 0.0367 rev/lb. */
     REVOLUTIONS_PER_MASS(RevolutionsPerMass.class, false, true),
     /** Pulses per mass, for example 2.203 pulse/lb. */
-    PULSES_PER_MASS(PulsesPerMass.class, true, true);
+    PULSES_PER_MASS(PulsesPerMass.class, true, true),
+    /** Volume per revolution, for example 0.0731 gal/rev. */
+    VOLUME_PER_REVOLUTION(VolumePerRevolution.class, false, false),
+    /** Volume per pulse, for example 3.15 mL/pulse. */
+    VOLUME_PER_PULSE(VolumePerPulse.class, true, false),
+    /** Revolutions per volume, for example 13.68 rev/gal. */
+    REVOLUTIONS_PER_VOLUME(RevolutionsPerVolume.class, false, true),
+    /** Pulses per volume, the K factor of a flow meter, for example 1200 pulse/gal. */
+    PULSES_PER_VOLUME(PulsesPerVolume.class, true, true);
 
     private final Class<? extends Quantity<?>> kind;
     private final boolean byPulse;
@@ -39,7 +51,7 @@ public enum FactorForm {
                 .findFirst()
                 .orElseThrow(() -> new InvalidInputException(
                         "calibration",
-                        "a mass per revolution or pulse, or revolutions or pulses per mass",
+                        "a mass or volume per revolution or pulse, or revolutions or pulses per mass or volume",
                         Amounts.format(value)));
     }
 
@@ -62,9 +74,18 @@ public enum FactorForm {
     }
 
     /**
-     * Whether the form is a count per mass instead of a mass per count.
+     * Whether the form is by volume, so that it is for liquids.
      *
-     * @return true for the forms per mass
+     * @return true for the forms with a volume
+     */
+    public boolean isByVolume() {
+        return ordinal() >= VOLUME_PER_REVOLUTION.ordinal();
+    }
+
+    /**
+     * Whether the form is a count per mass or volume instead of a mass or volume per count.
+     *
+     * @return true for the forms per mass or volume
      */
     public boolean isReciprocal() {
         return reciprocal;

@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import javax.measure.Unit;
-import javax.measure.quantity.Mass;
 import org.gritwright.core.finding.Finding;
 import org.gritwright.core.finding.FindingCode;
 import org.gritwright.core.statistics.Grubbs;
@@ -33,7 +32,7 @@ final class OutlyingCatch {
         double roundings = 0;
         for (int i = 0; i < n; i++) {
             double revolutions = catches.get(i).revolutions();
-            ratios[i] = catches.get(i).caught().kilograms() / revolutions;
+            ratios[i] = catches.get(i).observation().kilograms() / revolutions;
             roundings += rounding(catches.get(i)) / (revolutions * revolutions);
         }
         Grubbs test = Grubbs.of(ratios, Math.sqrt(roundings / n));
@@ -48,9 +47,9 @@ final class OutlyingCatch {
                         "catches", number(Amounts.of(n, SpreadingUnits.ONE)))));
     }
 
-    /** Of gross and tare of each container: each is anywhere within a division, which has a variance of d²/12 (GUM 4.3.7). */
+    /** The variance of all readings: each is anywhere within a division, which has a variance of d²/12 (GUM 4.3.7). */
     private static double rounding(CalibrationCatch one) {
-        double division = Amounts.si(Mass.class, one.caught().scale().division());
-        return one.caught().weighings().size() * 2 * division * division / 12;
+        double kilograms = one.observation().roundingKilograms();
+        return kilograms * kilograms;
     }
 }

@@ -104,7 +104,7 @@ final class CaughtOpenings {
             Setting setting = one.point().setting();
             double revolutions = one.revolutions();
             openings[i] = positions.computeIfAbsent(setting.position(), at -> setting.si());
-            ratios[i] = one.caught().kilograms() * allowances.spillageFactor() / revolutions;
+            ratios[i] = one.observation().kilograms() * allowances.spillageFactor() / revolutions;
             weights[i] = estimator == RatioEstimator.RATIO_OF_SUMS ? revolutions : 1;
         }
         return new CaughtOpenings(

@@ -230,11 +230,10 @@ public final class DischargeCurve {
         double kilogramsPerRevolution = Amounts.si(
                 DischargePerRevolution.class,
                 predict(setting).dischargePerRevolution().value());
-        CalibrationFactor factor = CalibrationFactor.ofDischarge(
-                        kilogramsPerRevolution, metering().feedback(), displayStep.getUnit())
+        CalibrationPoint point = CalibrationPoint.of(material(), metering(), setting);
+        CalibrationFactor factor = CalibrationFactor.ofDischarge(kilogramsPerRevolution, point, displayStep.getUnit())
                 .roundedTo(displayStep);
-        return CalibrationInForce.of(
-                CalibrationPoint.of(material(), metering(), setting), factor, Optional.of(displayStep));
+        return CalibrationInForce.of(point, factor, Optional.of(displayStep));
     }
 
     /**

@@ -47,12 +47,12 @@ final class PredictionBudget {
         this.allowances = allowances;
         this.unit = unit;
         double[] kilograms =
-                catches.stream().mapToDouble(c -> c.caught().kilograms()).toArray();
+                catches.stream().mapToDouble(c -> c.observation().kilograms()).toArray();
         this.spans = ScaleSpans.of(
                         catches.stream().map(CalibrationCatch::caught).toList(), kilograms)
                 .over(Arrays.stream(kilograms).sum());
         this.moisture = catches.stream()
-                        .mapToDouble(c -> c.caught().kilograms()
+                        .mapToDouble(c -> c.observation().kilograms()
                                 * allowances.moistureUncertainty(c.observation().conditions()))
                         .sum()
                 / Arrays.stream(kilograms).sum();

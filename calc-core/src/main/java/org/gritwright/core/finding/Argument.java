@@ -282,6 +282,17 @@ public sealed interface Argument extends Serializable
             return new Unknown(Term.SCALE_ACCURACY, scale);
         }
 
+        /**
+         * The tolerance of a graduated container.
+         *
+         * @param container the container's name
+         * @return the argument
+         * @throws InvalidInputException if the name is blank
+         */
+        public static Unknown toleranceOfContainer(String container) {
+            return new Unknown(Term.CONTAINER_TOLERANCE, container);
+        }
+
         @Override
         public String words() {
             return what.words().replace(Term.SUBJECT, of);

@@ -28,6 +28,22 @@ public enum FindingCode {
     SCALE_CHECK_MISSED(ERROR, Slot.SCALE),
     /** The caught mass is only a few of the scale's divisions. */
     CAUGHT_MASS_SMALL(NOTE),
+    /** The caught volume is only a few of the container's divisions. */
+    CAUGHT_VOLUME_SMALL(NOTE),
+    /** A pump delivers an unusual part of its displacement. */
+    PUMPED_VOLUME_IMPLAUSIBLE(WARNING, Slot.SLIPS),
+    /** A pump delivers a part of its displacement that can't be. */
+    PUMPED_VOLUME_IMPOSSIBLE(ERROR, Slot.SLIPS),
+    /** A flow meter's pulse stands for an unusual part of the volume that it is rated for. */
+    METERED_VOLUME_IMPLAUSIBLE(WARNING, Slot.SLIPS),
+    /** A flow meter's pulse stands for a part of its rated volume that can't be. */
+    METERED_VOLUME_IMPOSSIBLE(ERROR, Slot.SLIPS),
+    /** A liquid flowed slower or faster than the flow meter is good for. */
+    FLOW_OUTSIDE_METER(WARNING),
+    /** A pump turned slower or faster than its volume is known for. */
+    SPEED_OUTSIDE_PUMP(WARNING),
+    /** A weighed liquid became a volume by a density that isn't the material's. */
+    LIQUID_DENSITY_DIFFERS(ERROR, Slot.MATERIAL),
 
     /** A row of pans across the road doesn't cover the lane. */
     PANS_SHORT_OF_LANE(WARNING),
@@ -68,6 +84,8 @@ public enum FindingCode {
     UNCERTAINTY_ASSUMED(NOTE, Slot.UNKNOWN),
     /** Calibration and verification share a scale whose span nobody tested. */
     SAME_SCALE_BLIND(NOTE, Slot.SCALE),
+    /** Calibration and verification share a graduated container of unknown tolerance. */
+    SAME_CONTAINER_BLIND(NOTE, Slot.CONTAINER),
     /** Revolutions were counted while the conveyor was still filling. */
     CONVEYOR_NOT_PRIMED(ERROR),
     /** Mass and count of a catch don't cover the same run-down. */

@@ -48,6 +48,12 @@ public record Slip(
         DIGITS_SWAPPED("two digits in the {part} swapped ({values})"),
         /** Read in kilograms and written down in pounds. */
         KILOGRAMS_AS_POUNDS("{part} read in kilograms and written in pounds"),
+        /** Read in liters and written down in US gallons. */
+        LITERS_AS_GALLONS("{part} read in liters and written in gallons"),
+        /** Read in US gallons and written down in liters. */
+        GALLONS_AS_LITERS("{part} read in gallons and written in liters"),
+        /** Read in imperial gallons and written down in US gallons. */
+        IMPERIAL_AS_US_GALLONS("{part} read in imperial gallons and written in US gallons"),
         /** Not written down at all, or as what has no effect. */
         FORGOTTEN("{part} forgotten ({values})"),
         /** With one turn of the shaft more than belongs to the catch. */

@@ -20,6 +20,8 @@ public record Slot(String name, Argument.Kind kind, boolean isList, List<Term> t
     }
 
     static final Slot SCALE = name("scale");
+    static final Slot CONTAINER = name("container");
+    static final Slot MATERIAL = name("material");
     static final Slot MODEL = term("model", Term.PROPORTIONAL, Term.DEAD_OPENING, Term.TABLE);
     static final Slot SLIPS = new Slot(
             "slips",
@@ -33,6 +35,8 @@ public record Slot(String name, Argument.Kind kind, boolean isList, List<Term> t
                     Term.DENSITY,
                     Term.GROSS_MASS,
                     Term.CAUGHT_MASS,
+                    Term.CAUGHT_VOLUME,
+                    Term.PULSES_PER_VOLUME,
                     Term.TARE,
                     Term.REVOLUTIONS,
                     Term.TICKET,
@@ -43,7 +47,7 @@ public record Slot(String name, Argument.Kind kind, boolean isList, List<Term> t
             "unknown",
             Argument.Kind.UNKNOWN,
             true,
-            List.of(Term.SCATTER, Term.COUNT, Term.RUN_TIME, Term.SCALE_ACCURACY));
+            List.of(Term.SCATTER, Term.COUNT, Term.RUN_TIME, Term.SCALE_ACCURACY, Term.CONTAINER_TOLERANCE));
 
     static final Slot DIRECTION = term("direction", Term.RISING, Term.FALLING);
     static final Slot WORK = new Slot(

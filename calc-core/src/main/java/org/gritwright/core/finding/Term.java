@@ -39,6 +39,8 @@ public enum Term implements Argument {
 
     /** Not known: how accurate a scale is. */
     SCALE_ACCURACY("the accuracy of scale " + Term.SUBJECT),
+    /** Not known: how far off the marks of a graduated container may be. */
+    CONTAINER_TOLERANCE("the tolerance of container " + Term.SUBJECT),
     /** Not known: by how much catches differ that should be alike. */
     SCATTER("the scatter of the catches"),
     /** Not known: the uncertainty of a count. */
@@ -52,6 +54,10 @@ public enum Term implements Argument {
     PULSES_PER_REVOLUTION("pulses per revolution"),
     /** What may have been misread: the gear ratio. */
     GEAR_RATIO("gear ratio"),
+    /** What may have been misread: the pulses per volume of a flow meter, its K factor. */
+    PULSES_PER_VOLUME("pulses per volume"),
+    /** What may have been misread: a volume that was caught. */
+    CAUGHT_VOLUME("caught volume"),
     /** What may have been misread: a parameter of the conveyor. */
     PARAMETER(Term.SUBJECT),
     /** What may have been misread: how dense the loose material is. */

@@ -8,12 +8,12 @@ import org.gritwright.core.spi.FillLimits;
 import org.gritwright.core.spi.Setting;
 
 /**
- * What doses a material on a truck: a conveyor with its gate. Use it wherever a calibration, a catch or a prediction doesn't
+ * What doses a material on a truck: a conveyor with its gate, a pump, a flow meter. Use it wherever a calibration, a catch or a prediction doesn't
  * care which kind it is; what differs between kinds is behavior of theirs.
  *
  * <p>Implementations are immutable values, thread-safe if the types behind them are.
  */
-public sealed interface Metering extends Serializable permits Spreader {
+public sealed interface Metering extends Serializable permits Spreader, PumpMetering, FlowMetering {
     /**
      * How the drive's revolutions become known.
      *
@@ -21,8 +21,43 @@ public sealed interface Metering extends Serializable permits Spreader {
      */
     DriveFeedback feedback();
 
+    /** What can meter a material. */
+    enum Kind {
+        /** A conveyor, with a gate or without. */
+        CONVEYOR,
+        /** A pump, whose turns are counted. */
+        PUMP,
+        /** A flow meter, whose pulses are counted in the place of turns. */
+        FLOW_METER
+    }
+
     /**
-     * The volume swept per revolution of the sensed or watched shaft.
+     * What it is.
+     *
+     * @return the kind
+     */
+    Kind kind();
+
+    /**
+     * Whether it meters a liquid.
+     *
+     * @return true for pumps and flow meters
+     */
+    default boolean isForLiquids() {
+        return kind() != Kind.CONVEYOR;
+    }
+
+    /**
+     * Whether what is counted are turns of a shaft.
+     *
+     * @return false for a flow meter, whose pulses stand in the place of revolutions
+     */
+    default boolean hasShaft() {
+        return kind() != Kind.FLOW_METER;
+    }
+
+    /**
+     * The volume swept per revolution of the sensed or watched shaft; of a flow meter, the volume that a pulse stands for.
      *
      * @param setting where the gate stands; {@link Setting#none()} where there is nothing to set
      * @return m³ per revolution of that shaft, greater than zero

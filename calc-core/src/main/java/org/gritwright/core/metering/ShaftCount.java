@@ -12,7 +12,6 @@ import org.gritwright.units.InvalidInputException;
 import org.gritwright.units.check.Require;
 import org.gritwright.units.check.SerialForm;
 import org.gritwright.units.quantity.PulseCount;
-import org.gritwright.units.quantity.PulsesPerRevolution;
 import org.gritwright.units.quantity.RevolutionCount;
 import org.gritwright.units.quantity.RotationalSpeed;
 
@@ -72,14 +71,12 @@ public sealed interface ShaftCount extends Serializable {
 
         @Override
         public double revolutions(DriveFeedback feedback) {
-            if (feedback instanceof ShaftSensor sensor) {
-                return Amounts.si(PulseCount.class, pulses)
-                        / Amounts.si(PulsesPerRevolution.class, sensor.pulsesPerRevolution());
-            }
-            throw new InvalidInputException(
-                    "count",
-                    "revolutions or shaft speed × time, as the drive has no pulse sensor",
-                    Amounts.format(pulses));
+            double perTurn = feedback.pulsesPerTurn()
+                    .orElseThrow(() -> new InvalidInputException(
+                            "count",
+                            "revolutions or shaft speed × time, as the drive has no pulse sensor",
+                            Amounts.format(pulses)));
+            return Amounts.si(PulseCount.class, pulses) / perTurn;
         }
 
         @Override

@@ -1,5 +1,6 @@
 package org.gritwright.core.metering;
 
+import java.util.OptionalDouble;
 import javax.measure.Quantity;
 import javax.measure.quantity.Dimensionless;
 import org.gritwright.units.Amounts;
@@ -33,6 +34,11 @@ public record ShaftSensor(Quantity<PulsesPerRevolution> pulsesPerRevolution, Qua
      */
     public static ShaftSensor of(Quantity<PulsesPerRevolution> pulsesPerRevolution) {
         return new ShaftSensor(pulsesPerRevolution, Amounts.of(1, SpreadingUnits.ONE));
+    }
+
+    @Override
+    public OptionalDouble pulsesPerTurn() {
+        return OptionalDouble.of(Amounts.si(PulsesPerRevolution.class, pulsesPerRevolution));
     }
 
     /**

@@ -72,6 +72,11 @@ public record Spreader(Conveyor conveyor, Gate gate, DriveFeedback feedback) imp
     }
 
     @Override
+    public Kind kind() {
+        return Kind.CONVEYOR;
+    }
+
+    @Override
     public boolean accepts(Setting setting) {
         return gate.accepts(setting);
     }

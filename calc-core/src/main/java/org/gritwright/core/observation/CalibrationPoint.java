@@ -3,6 +3,7 @@ package org.gritwright.core.observation;
 import java.io.Serializable;
 import org.gritwright.core.metering.Metering;
 import org.gritwright.core.spi.Setting;
+import org.gritwright.units.InvalidInputException;
 import org.gritwright.units.check.Comparison;
 import org.gritwright.units.check.Require;
 
@@ -38,11 +39,19 @@ public record CalibrationPoint(Material material, Metering metering, Setting set
     /**
      * Checks that the metering can stand there.
      *
-     * @throws org.gritwright.units.InvalidInputException if the setting is missing, out of place, on another scale, out of
-     *     limits, or one at which nothing is swept
+     * @throws org.gritwright.units.InvalidInputException if a liquid meets a conveyor or grains a pump, or the setting is missing, out
+     *     of place, on another scale, out of limits, or one at which nothing is swept
      */
     public CalibrationPoint {
         Require.given(CalibrationPoint.class, material, metering, setting);
+        if (material.isLiquid() != metering.isForLiquids()) {
+            throw new InvalidInputException(
+                    "material",
+                    metering.isForLiquids()
+                            ? "a liquid, as a pump or a flow meter meters it"
+                            : "granular, as a conveyor meters it",
+                    material.name() + (material.isLiquid() ? ", a liquid" : ", granular"));
+        }
         metering.sweptCubicMetersPerRevolution(setting);
     }
 

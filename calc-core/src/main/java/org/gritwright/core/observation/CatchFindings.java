@@ -1,5 +1,6 @@
 package org.gritwright.core.observation;
 
+import static org.gritwright.core.finding.Argument.name;
 import static org.gritwright.core.finding.Argument.number;
 
 import java.util.ArrayList;
@@ -11,16 +12,18 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import javax.measure.Quantity;
 import javax.measure.quantity.Dimensionless;
-import javax.measure.quantity.Mass;
 import javax.measure.quantity.Temperature;
 import org.gritwright.core.finding.Finding;
 import org.gritwright.core.finding.FindingCode;
 import org.gritwright.core.metering.DriveFeedback;
+import org.gritwright.core.metering.MeterPulses;
 import org.gritwright.core.metering.ShaftCount;
-import org.gritwright.core.weighing.CaughtMass;
+import org.gritwright.core.weighing.Caught;
+import org.gritwright.core.weighing.WeighedVolume;
 import org.gritwright.units.Amounts;
 import org.gritwright.units.SpreadingUnits;
 import org.gritwright.units.check.Comparison;
+import org.gritwright.units.quantity.BulkDensity;
 import org.gritwright.units.quantity.PulseCount;
 import org.gritwright.units.quantity.RevolutionCount;
 
@@ -30,28 +33,45 @@ public final class CatchFindings {
 
     private static final Quantity<Dimensionless> NEARLY_EMPTY = Amounts.of(15, SpreadingUnits.PERCENT);
 
+    /** Brine that warms by 25 °C gets 1 % lighter; beyond 3 % it is another liquid (common practice, no source). */
+    private static final double OTHER_DENSITY = 0.03;
+
     private CatchFindings() {}
 
     /**
      * Findings about what was caught.
      *
-     * @param caught the caught mass
+     * @param made the catch
      * @param limits thresholds beyond which a catch is flagged
-     * @return the findings, possibly none; those of the weighing and a mass of too few divisions
+     * @return the findings, possibly none; those of the measuring, an amount of too few divisions, and a density that isn't the
+     *     material's
      */
-    public static List<Finding> ofMass(CaughtMass caught, CatchLimits limits) {
+    public static List<Finding> ofAmount(Observation made, CatchLimits limits) {
+        Caught caught = made.caught();
         List<Finding> findings = new ArrayList<>(caught.findings());
-        double division = Amounts.si(Mass.class, caught.scale().division());
-        if (Comparison.isAbove(limits.fewestDivisions() * division, caught.kilograms())) {
+        if (Comparison.isAbove(limits.fewestDivisions(), caught.divisions())) {
             findings.add(Finding.of(
-                    FindingCode.CAUGHT_MASS_SMALL,
-                    Map.of(
-                            "caught",
-                            number(caught.total()),
-                            "division",
-                            number(caught.scale().division()))));
+                    caught.isWeighed() ? FindingCode.CAUGHT_MASS_SMALL : FindingCode.CAUGHT_VOLUME_SMALL,
+                    Map.of("caught", number(caught.total()), "division", number(caught.division()))));
+        }
+        if (caught instanceof WeighedVolume weighed) {
+            ofDensity(weighed, made.point().material()).ifPresent(findings::add);
         }
         return findings;
+    }
+
+    /** Brine of another strength, water instead, or a density per liter taken for one per gallon: the volume is wrong by as much. */
+    private static Optional<Finding> ofDensity(WeighedVolume weighed, Material material) {
+        double ratio = Amounts.si(BulkDensity.class, weighed.density().value())
+                / Amounts.si(BulkDensity.class, material.looseBulkDensity());
+        return Comparison.isAbove(Math.abs(ratio - 1), OTHER_DENSITY)
+                ? Optional.of(Finding.of(
+                        FindingCode.LIQUID_DENSITY_DIFFERS,
+                        Map.of(
+                                "used", number(weighed.density().value()),
+                                "material", name(material.name()),
+                                "stated", number(material.looseBulkDensity()))))
+                : Optional.empty();
     }
 
     /**
@@ -103,6 +123,9 @@ public final class CatchFindings {
             ofPulses(readings.pulses(), limits, findings);
         } else if (counted instanceof ShaftCount.ByEye byEye) {
             ofCountByEye(byEye, limits, findings);
+        }
+        if (feedback instanceof MeterPulses) {
+            return findings;
         }
         double turns = counted.revolutions(feedback) / Amounts.si(Dimensionless.class, feedback.gearRatio());
         if (Comparison.isAbove(Amounts.si(RevolutionCount.class, limits.fewestRevolutions()), turns)) {

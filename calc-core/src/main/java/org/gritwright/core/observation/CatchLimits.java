@@ -18,7 +18,7 @@ import org.gritwright.units.quantity.RevolutionCount;
  * @param fewestPulses a catch with fewer pulses gets a finding
  * @param fewestRevolutions a catch with fewer turns of the conveyor's own drive shaft gets a finding, however many
  *     revolutions and pulses a geared sensor counts: a few bars or pockets don't repeat
- * @param fewestDivisions a catch that weighs fewer divisions of its scale gets a finding
+ * @param fewestDivisions a catch of fewer divisions of its scale or container gets a finding
  * @param greatestScatter catches that are shown (95 %) to scatter by a larger part of their mean get a finding
  * @param greatestCountUncertainty a count by eye that is relatively less certain gets a finding
  * @param allowances errors that the readings don't show

@@ -4,6 +4,7 @@ import java.util.Arrays;
 import java.util.Objects;
 import java.util.Optional;
 import org.gritwright.core.uncertainty.ComponentKey;
+import org.gritwright.core.weighing.Caught;
 import org.gritwright.core.weighing.Scale;
 
 /**
@@ -30,6 +31,12 @@ public enum ErrorSource {
     DISPLAY_STEP("display-step", "step of the displayed mass", false),
     /** The span error of one scale, which is the key's subject. */
     SCALE_SPAN("scale-span", "span of scale", true),
+    /** The reading of a graduated container. */
+    CONTAINER_READING("container-reading", "reading of the container", false),
+    /** How far off the marks of one graduated container may be; it is the key's subject. */
+    CONTAINER_MARKS("container-marks", "marks of container", true),
+    /** The density with which a weighed liquid became a volume. */
+    LIQUID_DENSITY("liquid-density", "density of the liquid", true),
     /** What misses the containers. */
     SPILLAGE("spillage", "spillage", true),
     /** What start and stop leave in a catch. */
@@ -52,7 +59,7 @@ public enum ErrorSource {
     /**
      * The key of this source's component.
      *
-     * @return the key; for {@link #SCALE_SPAN} see {@link #spanOf}
+     * @return the key; for {@link #SCALE_SPAN} and {@link #CONTAINER_MARKS} see {@link #spanOf(Caught)}
      */
     public ComponentKey key() {
         return ComponentKey.of(code);
@@ -66,6 +73,16 @@ public enum ErrorSource {
      */
     public static ComponentKey spanOf(Scale scale) {
         return ComponentKey.of(SCALE_SPAN.code, scale.id());
+    }
+
+    /**
+     * The key of the component for what was measured with: the span of a scale, the marks of a container.
+     *
+     * @param caught what was caught
+     * @return the key, with the id of the scale or container as its subject
+     */
+    public static ComponentKey spanOf(Caught caught) {
+        return ComponentKey.of((caught.isWeighed() ? SCALE_SPAN : CONTAINER_MARKS).code, caught.instrument());
     }
 
     /**
@@ -94,7 +111,7 @@ public enum ErrorSource {
     /**
      * Whether all catches of a series have this error in common, so that more catches don't reduce it.
      *
-     * @return true for the span of a scale, spillage, start-up transient and moisture
+     * @return true for the span of a scale, the marks of a container, the density of a liquid, spillage, start-up transient and moisture
      */
     public boolean isCommonToCatches() {
         return common;

@@ -3,29 +3,78 @@ package org.gritwright.core.observation;
 import java.util.Optional;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
+import org.gritwright.units.Amounts;
 import org.gritwright.units.check.Require;
 import org.gritwright.units.quantity.BulkDensity;
 
 /**
- * A granular material that is spread. Immutable, thread-safe, a value.
+ * A material that is spread: grains that a conveyor moves, or a liquid that a pump does. Immutable, thread-safe, a value.
+ *
+ * <p>A liquid is metered by volume. What is said of its mass is volume × the density stated here, which counts as exact.
  *
  * @param name its name in the yard
- * @param looseBulkDensity mass per volume of the loose heap, voids included, greater than zero
+ * @param form whether it is granular or a liquid
+ * @param looseBulkDensity mass per volume, greater than zero: of the loose heap, voids included; of a liquid, its density
  * @param grainDiameter the diameter of its grains while it is dry and runs freely, greater than zero; none for damp
- *     material or where nobody knows
+ *     material, a liquid, or where nobody knows
  */
-public record Material(String name, Quantity<BulkDensity> looseBulkDensity, Optional<Quantity<Length>> grainDiameter) {
+public record Material(
+        String name, Form form, Quantity<BulkDensity> looseBulkDensity, Optional<Quantity<Length>> grainDiameter) {
+    /** What a material is to the machine that meters it. */
+    public enum Form {
+        /** Salt, sand, a mix: metered by a conveyor, caught by mass. */
+        GRANULAR,
+        /** Brine and other solutions: metered by a pump or a flow meter, caught as a volume. */
+        LIQUID
+    }
+
     /**
      * Checks the values.
      *
-     * @throws org.gritwright.units.InvalidInputException if the name is blank, or a density or diameter not greater than
-     *     zero
+     * @throws org.gritwright.units.InvalidInputException if the name is blank, a density or diameter not greater than zero,
+     *     or a liquid has grains
      */
     public Material {
-        Require.given(Material.class, name, looseBulkDensity, grainDiameter);
+        Require.given(Material.class, name, form, looseBulkDensity, grainDiameter);
         Require.text("material", name);
-        Require.positive("loose bulk density of " + name, BulkDensity.class, looseBulkDensity);
-        grainDiameter.ifPresent(d -> Require.positive("grain diameter of " + name, Length.class, d));
+        Require.positive(
+                (form == Form.LIQUID ? "density of " : "loose bulk density of ") + name,
+                BulkDensity.class,
+                looseBulkDensity);
+        grainDiameter.ifPresent(d -> {
+            Require.that(form == Form.GRANULAR, "grain diameter of " + name, "none, as it is a liquid", d);
+            Require.positive("grain diameter of " + name, Length.class, d);
+        });
+    }
+
+    /**
+     * A liquid.
+     *
+     * @param name its name in the yard
+     * @param density mass per volume at the temperature at which it is pumped
+     * @return the material
+     * @throws org.gritwright.units.InvalidInputException if the name is blank or the density not greater than zero
+     */
+    public static Material liquid(String name, Quantity<BulkDensity> density) {
+        return new Material(name, Form.LIQUID, density, Optional.empty());
+    }
+
+    /**
+     * Whether it is a liquid.
+     *
+     * @return true for a liquid
+     */
+    public boolean isLiquid() {
+        return form == Form.LIQUID;
+    }
+
+    /**
+     * How much mass a unit of what is caught stands for.
+     *
+     * @return 1 kg per kg; of a liquid, its density in kg per m³
+     */
+    double kilogramsPerCaughtUnit() {
+        return isLiquid() ? Amounts.si(BulkDensity.class, looseBulkDensity) : 1;
     }
 
     /**
@@ -36,7 +85,7 @@ public record Material(String name, Quantity<BulkDensity> looseBulkDensity, Opti
      * @return the material
      */
     public static Material of(String name, Quantity<BulkDensity> looseBulkDensity) {
-        return new Material(name, looseBulkDensity, Optional.empty());
+        return new Material(name, Form.GRANULAR, looseBulkDensity, Optional.empty());
     }
 
     /**
@@ -46,6 +95,6 @@ public record Material(String name, Quantity<BulkDensity> looseBulkDensity, Opti
      * @return the material
      */
     public Material withGrains(Quantity<Length> diameter) {
-        return new Material(name, looseBulkDensity, Optional.of(diameter));
+        return new Material(name, form, looseBulkDensity, Optional.of(diameter));
     }
 }

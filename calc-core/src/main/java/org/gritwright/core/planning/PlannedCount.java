@@ -6,6 +6,7 @@ import java.util.OptionalDouble;
 import javax.measure.Quantity;
 import javax.measure.quantity.Dimensionless;
 import org.gritwright.core.metering.DriveFeedback;
+import org.gritwright.core.metering.MeterPulses;
 import org.gritwright.core.metering.ShaftSensor;
 import org.gritwright.core.uncertainty.Distribution;
 import org.gritwright.units.Amounts;
@@ -48,6 +49,9 @@ public sealed interface PlannedCount {
         Objects.requireNonNull(byEye, "byEye");
         if (feedback instanceof ShaftSensor sensor) {
             return new Pulses(sensor.pulsesPerRevolution(), sensor.gearRatio());
+        }
+        if (feedback instanceof MeterPulses) {
+            return new Pulses(Amounts.of(1, SpreadingUnits.PULSE_PER_REVOLUTION), feedback.gearRatio());
         }
         return byEye.<PlannedCount>map(uncertainty -> new ByEye(uncertainty, feedback.gearRatio()))
                 .orElseGet(() -> new Timed(feedback.gearRatio()));

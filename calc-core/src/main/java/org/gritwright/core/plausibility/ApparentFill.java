@@ -11,6 +11,7 @@ import javax.measure.quantity.Dimensionless;
 import org.gritwright.core.finding.Finding;
 import org.gritwright.core.finding.FindingCode;
 import org.gritwright.core.finding.Slip;
+import org.gritwright.core.metering.Metering;
 import org.gritwright.core.observation.CalibrationPoint;
 import org.gritwright.core.spi.FillLimits;
 import org.gritwright.units.Amounts;
@@ -27,19 +28,22 @@ import org.gritwright.units.quantity.BulkDensity;
  *
  * <p>It is as uncertain as the discharge is, and counts as unusual or impossible only where it is so by more than that.
  *
+ * @param metering what is filled: of a pump the fill is its volumetric efficiency, of a flow meter the volume of a pulse over the
+ *     volume it is rated for
  * @param value the apparent fill, greater than zero
  * @param relativeUncertainty the relative expanded uncertainty (95 %) of the discharge, 0 or more
  * @param limits the limits it was compared with
  * @param slips if it is unusual, every single slip of input that would explain it; none is picked
  */
-public record ApparentFill(double value, double relativeUncertainty, FillLimits limits, List<Slip> slips) {
+public record ApparentFill(
+        Metering.Kind metering, double value, double relativeUncertainty, FillLimits limits, List<Slip> slips) {
     /**
      * Copies the list.
      *
      * @throws org.gritwright.units.InvalidInputException if the fill is not finite and greater than zero
      */
     public ApparentFill {
-        Require.given(ApparentFill.class, limits, slips);
+        Require.given(ApparentFill.class, metering, limits, slips);
         Require.notNegative("relative uncertainty of the apparent fill", relativeUncertainty);
         Require.that(value > 0 && Double.isFinite(value), "apparent fill", "finite and greater than 0", value);
         slips = List.copyOf(slips);
@@ -70,7 +74,7 @@ public record ApparentFill(double value, double relativeUncertainty, FillLimits 
         List<Slip> slips = limits.isUsual(nearest(fill, relativeUncertainty, limits))
                 ? List.of()
                 : FillSlips.search(looseVolume, fill, inPulses, point, limits);
-        return new ApparentFill(fill, relativeUncertainty, limits, slips);
+        return new ApparentFill(point.metering().kind(), fill, relativeUncertainty, limits, slips);
     }
 
     /** The fill that is nearest to the usual ones and still explained by the uncertainty. */
@@ -90,6 +94,22 @@ public record ApparentFill(double value, double relativeUncertainty, FillLimits 
         return Amounts.of(value, SpreadingUnits.ONE);
     }
 
+    private FindingCode implausible() {
+        return switch (metering) {
+            case CONVEYOR -> FindingCode.FILL_IMPLAUSIBLE;
+            case PUMP -> FindingCode.PUMPED_VOLUME_IMPLAUSIBLE;
+            case FLOW_METER -> FindingCode.METERED_VOLUME_IMPLAUSIBLE;
+        };
+    }
+
+    private FindingCode impossible() {
+        return switch (metering) {
+            case CONVEYOR -> FindingCode.FILL_IMPOSSIBLE;
+            case PUMP -> FindingCode.PUMPED_VOLUME_IMPOSSIBLE;
+            case FLOW_METER -> FindingCode.METERED_VOLUME_IMPOSSIBLE;
+        };
+    }
+
     /**
      * What a person should know about it.
      *
@@ -104,7 +124,7 @@ public record ApparentFill(double value, double relativeUncertainty, FillLimits 
         double lowest = possible ? limits.lowestUsual() : limits.lowestPossible();
         double highest = possible ? limits.highestUsual() : limits.highestPossible();
         return Optional.of(Finding.of(
-                possible ? FindingCode.FILL_IMPLAUSIBLE : FindingCode.FILL_IMPOSSIBLE,
+                possible ? implausible() : impossible(),
                 Map.of(
                         "fill", number(quantity()),
                         "lowest", number(Amounts.of(lowest, SpreadingUnits.ONE)),

@@ -6,14 +6,18 @@ import java.util.Set;
 import java.util.function.DoublePredicate;
 import javax.measure.Quantity;
 import javax.measure.Unit;
+import javax.measure.quantity.Volume;
 import org.gritwright.core.finding.Slip;
 import org.gritwright.core.finding.Term;
 import org.gritwright.core.metering.DriveFeedback;
+import org.gritwright.core.metering.FlowMetering;
 import org.gritwright.core.metering.ShaftSensor;
 import org.gritwright.core.observation.CalibrationPoint;
 import org.gritwright.core.spi.FillLimits;
 import org.gritwright.core.spi.Setting;
 import org.gritwright.units.Amounts;
+import org.gritwright.units.SpreadingUnits;
+import org.gritwright.units.quantity.PulsesPerVolume;
 
 /**
  * The search for every single slip of input that explains an unusual apparent fill: what would have to be read instead
@@ -26,6 +30,13 @@ final class FillSlips {
     /** Both edges of a pulse counted or one of two; decimal point misplaced. */
     private static final List<Double> SENSOR_FACTORS = List.of(2.0, 10.0);
 
+    private static final double LITERS_PER_GALLON = ratio(SpreadingUnits.US_GALLON, SpreadingUnits.LITER);
+
+    private static final double GALLONS_PER_IMPERIAL = ratio(SpreadingUnits.IMPERIAL_GALLON, SpreadingUnits.US_GALLON);
+
+    /** Decimal point misplaced; per liter taken for per gallon or the other way round; one gallon for the other. */
+    private static final List<Double> METER_FACTORS = List.of(10.0, LITERS_PER_GALLON, GALLONS_PER_IMPERIAL);
+
     private final double looseCubicMetersPerRevolution;
     private final CalibrationPoint point;
     private final FillLimits limits;
@@ -35,6 +46,10 @@ final class FillSlips {
         this.looseCubicMetersPerRevolution = looseCubicMetersPerRevolution;
         this.point = point;
         this.limits = limits;
+    }
+
+    private static double ratio(Unit<Volume> one, Unit<Volume> other) {
+        return Amounts.in(Amounts.of(1, one), other);
     }
 
     /**
@@ -56,7 +71,14 @@ final class FillSlips {
         if (inPulses && feedback instanceof ShaftSensor sensor) {
             slips.sensorSlips(Term.PULSES_PER_REVOLUTION, sensor.pulsesPerRevolution(), fill);
         }
-        slips.sensorSlips(Term.GEAR_RATIO, feedback.gearRatio(), fill);
+        if (point.metering() instanceof FlowMetering flow) {
+            slips.meterSlips(flow.pulsesPerVolume(), fill);
+        } else {
+            slips.sensorSlips(Term.GEAR_RATIO, feedback.gearRatio(), fill);
+        }
+        if (point.metering().isForLiquids()) {
+            slips.unitSlips(fill);
+        }
         return slips.found;
     }
 
@@ -64,6 +86,29 @@ final class FillSlips {
     private <Q extends Quantity<Q>> void sensorSlips(Term part, Quantity<Q> recorded, double fill) {
         for (double factor : SENSOR_FACTORS) {
             addFactorSlips(part, recorded, factor, asRead -> limits.isUsual(fill * asRead / numberOf(recorded)));
+        }
+    }
+
+    /** The fill grows with the pulses per volume as with pulses per revolution. */
+    private void meterSlips(Quantity<PulsesPerVolume> recorded, double fill) {
+        for (double factor : METER_FACTORS) {
+            addFactorSlips(
+                    Term.PULSES_PER_VOLUME,
+                    recorded,
+                    factor,
+                    asRead -> limits.isUsual(fill * asRead / numberOf(recorded)));
+        }
+    }
+
+    private void unitSlips(double fill) {
+        addUnitSlip(Slip.Mistake.LITERS_AS_GALLONS, fill / LITERS_PER_GALLON);
+        addUnitSlip(Slip.Mistake.GALLONS_AS_LITERS, fill * LITERS_PER_GALLON);
+        addUnitSlip(Slip.Mistake.IMPERIAL_AS_US_GALLONS, fill * GALLONS_PER_IMPERIAL);
+    }
+
+    private void addUnitSlip(Slip.Mistake mistake, double fill) {
+        if (limits.isUsual(fill)) {
+            found.add(Slip.of(Term.CAUGHT_VOLUME, mistake, List.of()));
         }
     }
 

@@ -84,7 +84,7 @@ final class FleetDayCodecs {
                     ValueCodecs.SCALE_ACCURACY)
             .with("scale-check", ScaleCheck.class)
             .with("scale", Scale.class)
-            .with("material", Material.class)
+            .with("material", Material.class, withDefault("form", choice(Material.Form.class), Material.Form.GRANULAR))
             .with("weighing", WeighingEntry.class)
             .with("count", CountEntry.class)
             .with(

@@ -51,7 +51,7 @@ public record JudgementOutcome(
                 percent(judgement.conformity().above()),
                 judgement.advice(),
                 judgement.further().map(f -> Amounts.of(f.catches(), SpreadingUnits.ONE)),
-                judgement.further().map(Judgement.FurtherCatches::mass),
+                judgement.further().map(f -> f.amount().asType(Mass.class)),
                 BudgetOutcome.of(judgement.budget()));
     }
 

@@ -52,11 +52,11 @@ public record VerificationOutcome(
                 verification.source().run().testDistance(),
                 verification.expectedMass(),
                 verification.indicatedMass(),
-                verification.source().caught().total(),
+                verification.source().observation().mass(),
                 verification.calibrationError(),
                 verification.deliveryError(),
                 verification.equivalentLostTime(),
-                verification.deliveredRate(),
+                verification.deliveredMassRate(),
                 verification.verdict(),
                 Optional.of(JudgementOutcome.of(verification.judgement(), 1)),
                 judged.filter(series -> series.last() == verification)

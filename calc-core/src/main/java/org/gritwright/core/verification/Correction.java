@@ -128,7 +128,7 @@ public final class Correction {
      * @throws InvalidInputException as for {@link #entered(CalibrationFactor)}, or if the day is before that of the catch
      */
     public Correction entered(CalibrationFactor readBack, LocalDate on) {
-        LocalDate found = evidence.caught().weighedOn();
+        LocalDate found = evidence.caught().measuredOn();
         if (on.isBefore(found)) {
             throw new InvalidInputException(
                     "day of a correction", "not before that of its catch, " + found, on.toString());
@@ -201,8 +201,8 @@ public final class Correction {
             return Optional.of(new InvalidInputException(
                     "confirming catch", "made at the calibration point of the corrected calibration", "at another"));
         }
-        LocalDate madeOn = later.caught().weighedOn();
-        LocalDate foundOn = evidence.caught().weighedOn();
+        LocalDate madeOn = later.caught().measuredOn();
+        LocalDate foundOn = evidence.caught().measuredOn();
         if (madeOn.isBefore(foundOn)) {
             return Optional.of(new InvalidInputException(
                     "day of the confirming catch",
@@ -303,12 +303,12 @@ public final class Correction {
      */
     public List<Step> history() {
         List<Step> steps = new ArrayList<>();
-        Optional<LocalDate> found = Optional.of(evidence.caught().weighedOn());
+        Optional<LocalDate> found = Optional.of(evidence.caught().measuredOn());
         steps.add(new Step(found, Action.FOUND, asFound(), Optional.of(reason)));
         steps.add(new Step(found, Action.PROPOSED, toEnter, Optional.of(reason)));
         left.ifPresent(l -> steps.add(new Step(l.on(), Action.ENTERED, l.factor(), Optional.empty())));
         proof.ifPresent(p -> steps.add(new Step(
-                Optional.of(p.source().caught().weighedOn()),
+                Optional.of(p.source().caught().measuredOn()),
                 Action.CONFIRMED,
                 left.orElseThrow().factor(),
                 Optional.of(p.judgement()))));

@@ -2,9 +2,8 @@ package org.gritwright.core.verification;
 
 import java.util.List;
 import java.util.Optional;
-import javax.measure.Unit;
+import javax.measure.Quantity;
 import javax.measure.quantity.Dimensionless;
-import javax.measure.quantity.Mass;
 import org.gritwright.core.budget.BudgetDraft;
 import org.gritwright.core.calibration.Calibration;
 import org.gritwright.core.finding.Finding;
@@ -90,16 +89,20 @@ final class ErrorBudget {
     private void addRounding() {
         VerificationCatch first = sums.first();
         boolean isSingle = sums.catches() == 1;
-        draft.addScaleRounding(first.caught(), isSingle, contribution(sums.ofRounding()));
+        draft.addRounding(first.caught(), isSingle, contribution(sums.ofRounding()));
         if (!sums.countKnown() || sums.ofCounting() == 0) {
             return;
         }
         if (first.counted().isPresent()) {
             draft.addCount(first.observation(), isSingle, contribution(sums.ofCounting()));
         } else {
-            Unit<Mass> unit = first.indicated().orElseThrow().resolution().getUnit();
+            Quantity<?> step = first.indicated().orElseThrow().resolution();
             draft.addDisplayStep(
-                    Amounts.ofSi(ErrorSums.displayStep(first), unit), isSingle, contribution(sums.ofCounting()));
+                    Amounts.ofSi(
+                            ErrorSums.displayStep(first) / first.stepKilograms() * IndicatedAmount.si(step),
+                            step.getUnit()),
+                    isSingle,
+                    contribution(sums.ofCounting()));
         }
     }
 

@@ -2,12 +2,10 @@ package org.gritwright.core.verification;
 
 import java.util.List;
 import java.util.OptionalDouble;
-import javax.measure.quantity.Mass;
 import org.gritwright.core.budget.ScaleSpans;
 import org.gritwright.core.calibration.Calibration;
+import org.gritwright.core.observation.Observation;
 import org.gritwright.core.uncertainty.Distribution;
-import org.gritwright.core.weighing.CaughtMass;
-import org.gritwright.units.Amounts;
 
 /**
  * What a budget needs to know of catches, summed up, so that one more catch costs no more than a pass over the scales.
@@ -71,10 +69,10 @@ record ErrorSums(
                 source.revolutions().isEmpty() && source.run().runTime().isPresent();
         return of(
                 source,
-                source.caught(),
+                source.observation(),
                 source.revolutions(),
                 relativeCount(source),
-                source.run().expectedKilograms(),
+                source.expectedKilograms(),
                 spillageFactor,
                 byRunTime);
     }
@@ -85,7 +83,7 @@ record ErrorSums(
                 .map(one -> {
                     OptionalDouble revolutions = OptionalDouble.of(one.revolutions());
                     OptionalDouble count = relative(one.observation().uncertaintyRevolutions(), one.revolutions());
-                    return of(source, one.caught(), revolutions, count, 0, spillageFactor, false);
+                    return of(source, one.observation(), revolutions, count, 0, spillageFactor, false);
                 })
                 .reduce(ErrorSums::plus)
                 .orElseThrow();
@@ -94,13 +92,13 @@ record ErrorSums(
     /** @param count relative standard uncertainty of the count; none where nobody knows */
     private static ErrorSums of(
             VerificationCatch first,
-            CaughtMass caught,
+            Observation made,
             OptionalDouble revolutions,
             OptionalDouble count,
             double expected,
             double spillageFactor,
             boolean byRunTime) {
-        double kilograms = caught.kilograms();
+        double kilograms = made.kilograms();
         double discharged = kilograms * spillageFactor;
         double indicated = revolutions.orElse(0) * first.inForce().kilogramsPerRevolution();
         return new ErrorSums(
@@ -112,11 +110,11 @@ record ErrorSums(
                 new Sum(revolutions.orElse(0), 0),
                 new Sum(kilograms, 0),
                 square(kilograms),
-                square(caught.roundingKilograms()),
+                square(made.roundingKilograms()),
                 square(kilograms * count.orElse(0)),
                 revolutions.isPresent() ? indicated / discharged : discharged / expected,
                 0,
-                ScaleSpans.of(List.of(caught), new double[] {kilograms}),
+                ScaleSpans.of(List.of(made.caught()), new double[] {kilograms}),
                 count.isPresent(),
                 byRunTime);
     }
@@ -216,7 +214,7 @@ record ErrorSums(
      * catch, and it computes with a value of which it shows no more than its step.
      */
     static double displayStep(VerificationCatch source) {
-        double step = Amounts.si(Mass.class, source.indicated().orElseThrow().resolution());
+        double step = source.stepKilograms();
         return Math.sqrt(square(Distribution.RECTANGULAR.standardUncertainty(step / 2))
                 + square(Distribution.RECTANGULAR.standardUncertainty(source.hiddenKilograms()))
                 + 2 * square(Distribution.TRIANGULAR.standardUncertainty(source.kilogramsPerPulse())));

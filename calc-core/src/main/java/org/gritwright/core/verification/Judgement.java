@@ -6,7 +6,6 @@ import java.util.Set;
 import javax.measure.Quantity;
 import javax.measure.Unit;
 import javax.measure.quantity.Dimensionless;
-import javax.measure.quantity.Mass;
 import org.gritwright.core.budget.SharedErrors;
 import org.gritwright.core.calibration.Calibration;
 import org.gritwright.core.calibration.CalibrationCatch;
@@ -19,7 +18,7 @@ import org.gritwright.core.uncertainty.ComponentKey;
 import org.gritwright.core.uncertainty.Conformity;
 import org.gritwright.core.uncertainty.Measured;
 import org.gritwright.core.uncertainty.NormalizedError;
-import org.gritwright.core.weighing.CaughtMass;
+import org.gritwright.core.weighing.Caught;
 import org.gritwright.units.Amounts;
 import org.gritwright.units.SpreadingUnits;
 import org.gritwright.units.check.Comparison;
@@ -68,17 +67,18 @@ public record Judgement(
      * Catches to make beside the one there is.
      *
      * @param catches how many, 1 or more
-     * @param mass how much together, if each is like the one there is
+     * @param amount how much together, if each is like the one there is: a mass or, of a liquid, a volume
      */
-    public record FurtherCatches(int catches, Quantity<Mass> mass) {
+    public record FurtherCatches(int catches, Quantity<?> amount) {
         /**
          * Checks the values.
          *
-         * @throws org.gritwright.units.InvalidInputException if there is no catch, or the mass is not greater than zero
+         * @throws org.gritwright.units.InvalidInputException if there is no catch, or the amount is not greater than zero
          */
         public FurtherCatches {
             Require.that(catches >= 1, "further catches", "1 or more", catches);
-            Require.positive("mass to catch", Mass.class, mass);
+            Require.given(FurtherCatches.class, amount);
+            Require.that(amount.getValue().doubleValue() > 0, "amount to catch", "greater than 0", amount);
         }
     }
 
@@ -95,7 +95,7 @@ public record Judgement(
         return new Call(verdict, Advice.of(isSignificant(result), verdict));
     }
 
-    static Judgement of(ErrorBudget errors, DecisionRule rule, Tolerance tolerance, Quantity<Mass> caught) {
+    static Judgement of(ErrorBudget errors, DecisionRule rule, Tolerance tolerance, Quantity<?> caught) {
         Budget<Dimensionless> budget = errors.budget();
         Measured<Dimensionless> result = budget.result();
         double error = Amounts.si(Dimensionless.class, result.value());
@@ -146,7 +146,7 @@ public record Judgement(
      * them tell, fewer may not, and never the other way round; so they are found by halving.
      */
     private static Optional<FurtherCatches> further(
-            ErrorBudget errors, DecisionRule rule, Tolerance tolerance, Quantity<Mass> caught) {
+            ErrorBudget errors, DecisionRule rule, Tolerance tolerance, Quantity<?> caught) {
         if (!isEnough(MOST_CATCHES, errors, rule, tolerance)) {
             return Optional.empty();
         }
@@ -191,7 +191,7 @@ public record Judgement(
 
     /** Compares a mass per revolution found with the error with a calibration; an error common to both is left out. */
     Optional<NormalizedError> comparedWith(
-            Calibration calibration, double kilogramsPerRevolution, List<CaughtMass> caught) {
+            Calibration calibration, double kilogramsPerRevolution, List<? extends Caught> caught) {
         Set<ComponentKey> shared = SharedErrors.of(
                 calibration.catches().stream().map(CalibrationCatch::caught).toList(), caught);
         Measured<DischargePerRevolution> before =

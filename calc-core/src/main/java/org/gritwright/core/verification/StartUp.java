@@ -79,8 +79,8 @@ public record StartUp(
         Require.that(line.slope() > 0, "count", "growing with the run time", () -> line.slope() + " rev/s");
         VerificationCatch first = catches.get(0);
         double calibration = first.inForce().kilogramsPerRevolution();
-        double target = first.run().kilogramsPerSecond();
-        Unit<Mass> unit = first.caught().total().getUnit();
+        double target = first.run().kilogramsPerSecond(first.point().material());
+        Unit<Mass> unit = first.observation().massUnit();
         return new StartUp(
                 first.inForce(),
                 Amounts.ofSi(-line.intercept() * calibration, unit),
@@ -92,7 +92,7 @@ public record StartUp(
                         : Optional.empty(),
                 Amounts.ofSi(
                         catches.stream()
-                                .mapToDouble(c -> c.run().expectedKilograms())
+                                .mapToDouble(VerificationCatch::expectedKilograms)
                                 .min()
                                 .orElseThrow(),
                         unit),

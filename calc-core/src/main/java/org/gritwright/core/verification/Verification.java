@@ -29,19 +29,21 @@ import org.gritwright.core.judgement.Verdict;
 import org.gritwright.core.metering.ShaftCount;
 import org.gritwright.core.observation.CatchAllowances;
 import org.gritwright.core.observation.CatchFindings;
+import org.gritwright.core.observation.ErrorSource;
 import org.gritwright.core.plausibility.ApparentFill;
 import org.gritwright.core.plausibility.GrainFlow;
 import org.gritwright.core.uncertainty.ComponentKey;
 import org.gritwright.core.uncertainty.Measured;
 import org.gritwright.core.uncertainty.NormalizedError;
 import org.gritwright.core.uncertainty.WeightedMean;
-import org.gritwright.core.weighing.Scale;
+import org.gritwright.core.weighing.Caught;
 import org.gritwright.units.Amounts;
 import org.gritwright.units.InvalidInputException;
 import org.gritwright.units.SpreadingUnits;
 import org.gritwright.units.UnitSymbol;
 import org.gritwright.units.check.Comparison;
 import org.gritwright.units.quantity.ApplicationRate;
+import org.gritwright.units.quantity.BulkDensity;
 import org.gritwright.units.quantity.DischargePerRevolution;
 import org.gritwright.units.quantity.DischargeRate;
 
@@ -87,11 +89,11 @@ public final class Verification {
             Optional<Calibration> calibration) {
         this.source = source;
         this.caughtKilograms =
-                source.caught().kilograms() * limits.catches().allowances().spillageFactor();
+                source.observation().kilograms() * limits.catches().allowances().spillageFactor();
         this.counted = source.revolutions().isPresent()
                 ? Optional.of(counted(source.revolutions().getAsDouble()))
                 : Optional.empty();
-        this.deliveryError = believedKilograms() / source.run().expectedKilograms() - 1;
+        this.deliveryError = believedKilograms() / source.expectedKilograms() - 1;
         this.calibration = Objects.requireNonNull(calibration, "calibration");
         this.limits = limits;
         this.sums = ErrorSums.of(source, allowances().spillageFactor());
@@ -152,10 +154,14 @@ public final class Verification {
 
     /** A wrong span of a scale that both were weighed on is in both, and in their ratio it cancels. */
     private Optional<Finding> sameScale(Calibration calibration) {
-        Scale scale = source.caught().scale();
-        return calibration.scales().contains(scale.id()) && !source.caught().isSpanTested()
-                ? Optional.of(Finding.of(FindingCode.SAME_SCALE_BLIND, Map.of("scale", name(scale.id()))))
-                : Optional.empty();
+        Caught caught = source.caught();
+        if (!calibration.instruments().contains(ErrorSource.spanOf(caught)) || caught.isSpanTested()) {
+            return Optional.empty();
+        }
+        return Optional.of(
+                caught.isWeighed()
+                        ? Finding.of(FindingCode.SAME_SCALE_BLIND, Map.of("scale", name(caught.instrument())))
+                        : Finding.of(FindingCode.SAME_CONTAINER_BLIND, Map.of("container", name(caught.instrument()))));
     }
 
     private static boolean isDoubted(List<Finding> findings) {
@@ -185,9 +191,7 @@ public final class Verification {
     }
 
     Correction correction(double kilogramsPerRevolution, Correction.Basis basis, Judgement reason) {
-        CalibrationFactor computed = source.inForce()
-                .factor()
-                .withDischarge(kilogramsPerRevolution, source.point().metering().feedback());
+        CalibrationFactor computed = source.inForce().factor().withDischarge(kilogramsPerRevolution, source.point());
         return Correction.proposed(computed, basis, source, reason);
     }
 
@@ -228,18 +232,17 @@ public final class Verification {
     private List<Finding> dataFindings(VerificationLimits limits) {
         List<Finding> found = new ArrayList<>();
         apparentFill.flatMap(ApparentFill::finding).ifPresent(found::add);
-        found.addAll(CatchFindings.ofMass(source.caught(), limits.catches()));
+        found.addAll(CatchFindings.ofAmount(source.observation(), limits.catches()));
         found.addAll(CatchFindings.ofConditions(List.of(source.observation().conditions())));
         source.counted()
                 .ifPresent(c -> found.addAll(
                         CatchFindings.ofCount(c, source.point().metering().feedback(), limits.catches())));
         if (source.counted().isPresent() && source.indicated().isPresent()) {
-            IndicatedMass display = source.indicated().get();
             double difference = Math.abs(believedKilograms() - source.shownKilograms());
             // Count and display may differ by the display's step, by what it hides of its value, and by the pulse at
             // either end
             // or three times the eye's standard error.
-            double explained = Amounts.si(Mass.class, display.resolution())
+            double explained = source.stepKilograms()
                     + source.hiddenKilograms()
                     + (source.counted().get().isInPulses()
                             ? source.kilogramsPerPulse()
@@ -251,20 +254,25 @@ public final class Verification {
             if (Comparison.isAbove(difference, explained, source.shownKilograms())) {
                 found.add(Finding.of(
                         FindingCode.COUNT_AND_DISPLAY_DISAGREE,
-                        Map.of("byCount", number(indicatedMass().orElseThrow()), "shown", number(display.shown()))));
+                        Map.of(
+                                "byCount",
+                                number(indicated().orElseThrow()),
+                                "shown",
+                                number(source.indicated().get().shown()))));
             }
         }
         if (counted.isEmpty()) {
             found.add(Finding.of(FindingCode.OPEN_LOOP));
         }
         GrainFlow.USUAL.starved(source.point(), targetFlow()).ifPresent(found::add);
+        MeteredFlow.outside(source).ifPresent(found::add);
         return found;
     }
 
     private Quantity<DischargeRate> targetFlow() {
         Unit<DischargeRate> unit =
                 UnitSymbol.tradeUnit(DischargeRate.class, source.caught().total());
-        return Amounts.ofSi(source.run().kilogramsPerSecond(), unit);
+        return Amounts.ofSi(source.run().kilogramsPerSecond(source.point().material()), unit);
     }
 
     private List<Finding> errorFindings() {
@@ -287,8 +295,8 @@ public final class Verification {
         double shown = Math.max(0, Math.abs(deliveryError) - COVERED * sums.ofCounting() * (1 + deliveryError));
         if (!tolerance.acceptsRatio(shown)) {
             Map<String, Argument> about = new LinkedHashMap<>();
-            about.put("delivered", number(mass(believedKilograms())));
-            about.put("expected", number(mass(source.run().expectedKilograms())));
+            about.put("delivered", number(amount(believedKilograms())));
+            about.put("expected", number(amount(source.expectedKilograms())));
             about.put("error", number(percent(Math.abs(deliveryError))));
             equivalentLostTime().ifPresent(time -> about.put("lostTime", number(time)));
             found.add(Finding.of(deliveryError < 0 ? FindingCode.SHORTFALL : FindingCode.OVERRUN, about));
@@ -301,9 +309,12 @@ public final class Verification {
         return counted.map(Counted::indicatedKilograms).orElse(caughtKilograms);
     }
 
+    private Quantity<?> amount(double kilograms) {
+        return source.observation().amount(kilograms);
+    }
+
     private Quantity<Mass> mass(double kilograms) {
-        Unit<Mass> unit = source.caught().total().getUnit();
-        return Amounts.ofSi(kilograms, unit);
+        return Amounts.ofSi(kilograms, source.observation().massUnit());
     }
 
     private static Quantity<Dimensionless> percent(double ratio) {
@@ -338,19 +349,37 @@ public final class Verification {
     }
 
     /**
+     * The expected amount.
+     *
+     * @return target rate × test distance, in the unit of what was caught: a mass or, of a liquid, a volume
+     */
+    public Quantity<?> expected() {
+        return amount(source.expectedKilograms());
+    }
+
+    /**
+     * The indicated amount.
+     *
+     * @return revolutions × the calibration in force, in the unit of what was caught; none if nothing was counted or displayed
+     */
+    public Optional<Quantity<?>> indicated() {
+        return counted.map(known -> amount(known.indicatedKilograms()));
+    }
+
+    /**
      * The expected mass.
      *
-     * @return target rate × test distance, in the unit of the caught mass
+     * @return target rate × test distance, in the unit of the caught mass; of a liquid at its stated density
      */
     public Quantity<Mass> expectedMass() {
-        return mass(source.run().expectedKilograms());
+        return mass(source.expectedKilograms());
     }
 
     /**
      * The indicated mass.
      *
      * @return revolutions × the calibration in force, in the unit of the caught mass; none if nothing was counted or
-     *     displayed
+     *     displayed; of a liquid at its stated density
      */
     public Optional<Quantity<Mass>> indicatedMass() {
         return counted.map(known -> mass(known.indicatedKilograms()));
@@ -381,9 +410,12 @@ public final class Verification {
      * @return shortfall ÷ target mass flow; none without a shortfall
      */
     public Optional<Quantity<Time>> equivalentLostTime() {
-        double shortfall = source.run().expectedKilograms() - believedKilograms();
+        double shortfall = source.expectedKilograms() - believedKilograms();
         return shortfall > 0
-                ? Optional.of(Amounts.ofSi(shortfall / source.run().kilogramsPerSecond(), SpreadingUnits.SECOND))
+                ? Optional.of(Amounts.ofSi(
+                        shortfall
+                                / source.run().kilogramsPerSecond(source.point().material()),
+                        SpreadingUnits.SECOND))
                 : Optional.empty();
     }
 
@@ -392,10 +424,24 @@ public final class Verification {
      *
      * @return the rate, in the unit of the target rate
      */
-    public Quantity<ApplicationRate> deliveredRate() {
+    public Quantity<?> deliveredRate() {
+        double density = source.point().material().isLiquid()
+                ? Amounts.si(BulkDensity.class, source.point().material().looseBulkDensity())
+                : 1;
+        return Amounts.ofSi(
+                caughtKilograms / density / source.run().meters(),
+                source.run().targetRate().getUnit());
+    }
+
+    /**
+     * The mass per distance that was really delivered.
+     *
+     * @return caught ÷ test distance, in lb/mi or kg/km as the target rate is given; of a liquid at its stated density
+     */
+    public Quantity<ApplicationRate> deliveredMassRate() {
         return Amounts.ofSi(
                 caughtKilograms / source.run().meters(),
-                source.run().targetRate().getUnit());
+                UnitSymbol.tradeUnit(ApplicationRate.class, source.run().targetRate()));
     }
 
     /**

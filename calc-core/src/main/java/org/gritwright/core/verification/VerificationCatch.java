@@ -4,22 +4,20 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.stream.Stream;
 import javax.measure.Quantity;
-import javax.measure.quantity.Mass;
 import org.gritwright.core.calibration.Calibration;
 import org.gritwright.core.calibration.CalibrationInForce;
 import org.gritwright.core.judgement.DecisionRule;
 import org.gritwright.core.judgement.Tolerance;
 import org.gritwright.core.metering.ShaftCount;
-import org.gritwright.core.metering.ShaftSensor;
 import org.gritwright.core.observation.CalibrationPoint;
+import org.gritwright.core.observation.Material;
 import org.gritwright.core.observation.Observation;
-import org.gritwright.core.weighing.CaughtMass;
+import org.gritwright.core.weighing.Caught;
 import org.gritwright.units.Amounts;
 import org.gritwright.units.InvalidInputException;
 import org.gritwright.units.check.Require;
-import org.gritwright.units.quantity.PulsesPerRevolution;
+import org.gritwright.units.quantity.BulkDensity;
 
 /**
  * A catch made to check a calibration: what was caught and counted, the calibration in force, the run, and what was displayed.
@@ -34,11 +32,11 @@ import org.gritwright.units.quantity.PulsesPerRevolution;
  * @param indicated what the display showed, if anything
  */
 public record VerificationCatch(
-        Observation observation, CalibrationInForce inForce, TestRun run, Optional<IndicatedMass> indicated) {
+        Observation observation, CalibrationInForce inForce, TestRun run, Optional<IndicatedAmount> indicated) {
     /**
-     * Checks that the calibration in force is for the catch's point.
+     * Checks that the calibration in force is for the catch's point, and that rate and display go with the material.
      *
-     * @throws InvalidInputException if it is for another
+     * @throws InvalidInputException if it is for another, or a mass stands where a volume belongs or the other way round
      */
     public VerificationCatch {
         Require.given(VerificationCatch.class, observation, inForce, run, indicated);
@@ -46,6 +44,16 @@ public record VerificationCatch(
             throw new InvalidInputException(
                     "calibration in force", "for the catch's point, " + observation.point(), "for " + inForce.point());
         }
+        Material material = observation.point().material();
+        run.kilogramsPerMeter(material);
+        indicated.filter(one -> one.isVolume() != material.isLiquid()).ifPresent(one -> {
+            throw new InvalidInputException(
+                    "indicated amount",
+                    material.isLiquid()
+                            ? "a volume, as " + material.name() + " is a liquid"
+                            : "a mass, as " + material.name() + " is granular",
+                    Amounts.format(one.shown()));
+        });
     }
 
     /**
@@ -64,12 +72,14 @@ public record VerificationCatch(
     /**
      * The same catch with what the display showed.
      *
-     * @param shown the mass shown
+     * @param <Q> mass or, of a liquid, volume
+     * @param shown the amount shown
      * @param resolution the display's step
      * @return the catch
+     * @throws InvalidInputException if it isn't a mass or, of a liquid, a volume
      */
-    public VerificationCatch indicated(Quantity<Mass> shown, Quantity<Mass> resolution) {
-        return new VerificationCatch(observation, inForce, run, Optional.of(new IndicatedMass(shown, resolution)));
+    public <Q extends Quantity<Q>> VerificationCatch indicated(Quantity<Q> shown, Quantity<Q> resolution) {
+        return new VerificationCatch(observation, inForce, run, Optional.of(new IndicatedAmount(shown, resolution)));
     }
 
     /**
@@ -84,9 +94,9 @@ public record VerificationCatch(
     /**
      * What was caught.
      *
-     * @return the caught mass
+     * @return the amount
      */
-    public CaughtMass caught() {
+    public Caught caught() {
         return observation.caught();
     }
 
@@ -113,16 +123,45 @@ public record VerificationCatch(
                 : OptionalDouble.empty();
     }
 
-    /** The displayed mass; only asked for where there is one. */
-    double shownKilograms() {
-        return Amounts.si(Mass.class, indicated.orElseThrow().shown());
+    /**
+     * What was displayed, as a mass.
+     *
+     * @return kilograms; of a liquid at its stated density
+     * @throws java.util.NoSuchElementException if nothing was displayed
+     */
+    public double shownKilograms() {
+        return kilograms(indicated.orElseThrow().shown());
+    }
+
+    /**
+     * The display's step, as a mass.
+     *
+     * @return kilograms; of a liquid at its stated density
+     * @throws java.util.NoSuchElementException if nothing was displayed
+     */
+    public double stepKilograms() {
+        return kilograms(indicated.orElseThrow().resolution());
+    }
+
+    private double kilograms(Quantity<?> displayed) {
+        Material material = point().material();
+        return IndicatedAmount.si(displayed)
+                * (material.isLiquid() ? Amounts.si(BulkDensity.class, material.looseBulkDensity()) : 1);
+    }
+
+    /**
+     * What should have been laid.
+     *
+     * @return kilograms; of a liquid at its stated density
+     */
+    public double expectedKilograms() {
+        return run.expectedKilograms(point().material());
     }
 
     /** What the display adds up with each pulse; 0 where no sensor counts. */
     double kilogramsPerPulse() {
-        return point().metering().feedback() instanceof ShaftSensor sensor
-                ? inForce.kilogramsPerRevolution() / Amounts.si(PulsesPerRevolution.class, sensor.pulsesPerRevolution())
-                : 0;
+        OptionalDouble pulses = point().metering().feedback().pulsesPerTurn();
+        return pulses.isPresent() ? inForce.kilogramsPerRevolution() / pulses.getAsDouble() : 0;
     }
 
     /** How far a displayed mass may be off because the display computes with more digits of its value than it shows. */
@@ -144,18 +183,15 @@ public record VerificationCatch(
             double expectedKilograms,
             LocalDate weighedOn,
             String scale,
-            List<Double> grossAndTare,
+            List<Double> readings,
             OptionalDouble counted) {}
 
     Numbers numbers() {
         return new Numbers(
-                run.expectedKilograms(),
-                caught().weighedOn(),
-                caught().scale().id(),
-                caught().weighings().stream()
-                        .flatMap(one -> Stream.of(one.gross(), one.tare()))
-                        .map(mass -> Amounts.si(Mass.class, mass))
-                        .toList(),
+                expectedKilograms(),
+                caught().measuredOn(),
+                caught().instrument(),
+                caught().readingsSi(),
                 observation.revolutions());
     }
 
@@ -178,7 +214,7 @@ public record VerificationCatch(
         }
         return indicated.isPresent()
                 && Math.abs(revolutions().orElseThrow() - evidence.revolutions().orElseThrow())
-                        <= Amounts.si(Mass.class, indicated.get().resolution()) / inForce.kilogramsPerRevolution();
+                        <= stepKilograms() / inForce.kilogramsPerRevolution();
     }
 
     /**

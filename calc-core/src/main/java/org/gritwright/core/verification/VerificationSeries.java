@@ -9,7 +9,6 @@ import java.util.Set;
 import javax.measure.Quantity;
 import javax.measure.Unit;
 import javax.measure.quantity.Dimensionless;
-import javax.measure.quantity.Mass;
 import org.gritwright.core.calibration.Calibration;
 import org.gritwright.core.judgement.Verdict;
 import org.gritwright.core.statistics.RatioEstimator;
@@ -185,10 +184,13 @@ public final class VerificationSeries {
     }
 
     private Judgement judgedTogether() {
-        Unit<Mass> unit = last.source().caught().total().getUnit();
         double mean =
                 sums.discharged().total() / sums.catches() / last.allowances().spillageFactor();
-        Judgement judged = Judgement.of(errors(), last.judgement().rule(), last.tolerance(), Amounts.ofSi(mean, unit));
+        Judgement judged = Judgement.of(
+                errors(),
+                last.judgement().rule(),
+                last.tolerance(),
+                last.source().observation().amount(mean));
         return doubted ? judged.doubted() : judged;
     }
 

@@ -12,6 +12,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.OptionalDouble;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import javax.measure.Quantity;
 import javax.measure.Unit;
 import javax.measure.quantity.Mass;
@@ -27,7 +28,7 @@ import org.gritwright.units.check.Require;
  *
  * <p>Immutable, thread-safe, a value: equal when scale, day and containers are. Summed once, when it is made.
  */
-public final class CaughtMass {
+public final class CaughtMass implements Caught {
     /** Tares that differ by more than this are worth a second look (common practice, no source). */
     private static final double UNEQUAL_TARES = 2;
 
@@ -85,6 +86,7 @@ public final class CaughtMass {
      *
      * @return the sum of gross − tare, in the unit of the first gross
      */
+    @Override
     public Quantity<Mass> total() {
         return total;
     }
@@ -103,7 +105,8 @@ public final class CaughtMass {
      *
      * @return the day
      */
-    public LocalDate weighedOn() {
+    @Override
+    public LocalDate measuredOn() {
         return weighedOn;
     }
 
@@ -112,6 +115,7 @@ public final class CaughtMass {
      *
      * @return the containers, one or more
      */
+    @Override
     public List<Weighing> weighings() {
         return weighings;
     }
@@ -125,13 +129,66 @@ public final class CaughtMass {
         return Amounts.si(Mass.class, total());
     }
 
+    @Override
+    public double si() {
+        return kilograms();
+    }
+
+    @Override
+    public double roundingSi() {
+        return roundingKilograms();
+    }
+
+    /**
+     * Gross and tare of each container.
+     *
+     * @return two for each
+     */
+    @Override
+    public int readings() {
+        return 2 * weighings.size();
+    }
+
+    @Override
+    public List<Double> readingsSi() {
+        return weighings.stream()
+                .flatMap(one -> Stream.of(one.gross(), one.tare()))
+                .map(mass -> Amounts.si(Mass.class, mass))
+                .toList();
+    }
+
+    @Override
+    public Quantity<Mass> readingUncertainty() {
+        return Amounts.ofSi(scale.roundingKilograms(), scale.division().getUnit());
+    }
+
+    @Override
+    public Quantity<Mass> division() {
+        return scale.division();
+    }
+
+    @Override
+    public double divisions() {
+        return kilograms() / Amounts.si(Mass.class, scale.division());
+    }
+
+    @Override
+    public String instrument() {
+        return scale.id();
+    }
+
+    @Override
+    public boolean isWeighed() {
+        return true;
+    }
+
     /**
      * The standard uncertainty of the rounding of all readings, gross and tare of each container, which are independent.
      *
      * @return kilograms: division ÷ √12 × √(readings)
      */
     public double roundingKilograms() {
-        return scale.roundingKilograms() * Math.sqrt(2.0 * weighings.size());
+        return scale.roundingKilograms() * Math.sqrt(readings());
     }
 
     /**
@@ -141,8 +198,14 @@ public final class CaughtMass {
      *
      * @return the relative limit; none if nobody knows the scale's accuracy
      */
+    @Override
     public OptionalDouble relativeSpanLimit() {
         return scale.relativeSpanLimit(heaviestGross(), weighedOn);
+    }
+
+    @Override
+    public double assumedSpanLimit() {
+        return Scale.COMMON_SPAN_LIMIT;
     }
 
     /**
@@ -150,6 +213,7 @@ public final class CaughtMass {
      *
      * @return true if there was a test weight of half to twice the heaviest gross that day
      */
+    @Override
     public boolean isSpanTested() {
         return scale.isTestedNear(heaviestGross(), weighedOn);
     }
@@ -175,6 +239,7 @@ public final class CaughtMass {
      *
      * @return the findings, possibly none
      */
+    @Override
     public List<Finding> findings() {
         List<Finding> findings = new ArrayList<>();
         Comparator<Quantity<Mass>> byMass = Comparator.comparingDouble(mass -> Amounts.si(Mass.class, mass));

@@ -87,7 +87,7 @@ class BudgetDraftTest {
 
     private static Distribution roundingOf(CaughtMass first, boolean isSingle) {
         BudgetDraft<DischargePerRevolution> rounded = new BudgetDraft<>(POUND_PER_REVOLUTION);
-        rounded.addScaleRounding(first, isSingle, 0.01);
+        rounded.addRounding(first, isSingle, 0.01);
         return rounded.components().get(0).distribution();
     }
 

@@ -2,13 +2,14 @@ package org.gritwright.core.calibration;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
-import static org.gritwright.core.Samples.SENSOR;
 import static org.gritwright.core.Samples.assertRefused;
 import static org.gritwright.core.Samples.foreign;
 import static org.gritwright.core.Samples.pounds;
 
 import javax.measure.Quantity;
+import org.gritwright.core.Samples;
 import org.gritwright.core.metering.NoSensor;
+import org.gritwright.core.observation.CalibrationPoint;
 import org.gritwright.units.Amounts;
 import org.gritwright.units.SpreadingUnits;
 import org.junit.jupiter.api.Tag;
@@ -19,6 +20,8 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 @Tag("locale")
 class CalibrationFactorTest {
+    private static final CalibrationPoint UNSENSED = Samples.augerPoint(NoSensor.onDriveShaft());
+
     @ParameterizedTest
     @CsvSource({
         "5.25 lb/rev, MASS_PER_REVOLUTION",
@@ -38,7 +41,7 @@ class CalibrationFactorTest {
     @ValueSource(strings = {"5 lb/rev", "0.05 lb/pulse", "0.2 rev/lb", "20 pulse/lb"})
     void allFormsSayTheSameMassPerRevolution(String text) {
         // with 100 pulses a revolution
-        assertThat(CalibrationFactor.parse(text).kilogramsPerRevolution(SENSOR))
+        assertThat(CalibrationFactor.parse(text).kilogramsPerRevolution(Samples.AUGER_POINT))
                 .isCloseTo(5 * 0.45359237, within(1e-15));
     }
 
@@ -47,7 +50,8 @@ class CalibrationFactorTest {
         CalibrationFactor factor = CalibrationFactor.parse("20 pulse/lb");
 
         // Twice the mass per revolution is half the pulses per mass.
-        assertThat(factor.withDischarge(10 * 0.45359237, SENSOR)).isEqualTo(CalibrationFactor.parse("10 pulse/lb"));
+        assertThat(factor.withDischarge(10 * 0.45359237, Samples.AUGER_POINT))
+                .isEqualTo(CalibrationFactor.parse("10 pulse/lb"));
     }
 
     @Test
@@ -69,20 +73,20 @@ class CalibrationFactorTest {
 
     @Test
     void formsByPulseNeedASensor() {
-        assertThat(CalibrationFactor.parse("5 lb/rev").kilogramsPerRevolution(NoSensor.onDriveShaft()))
+        assertThat(CalibrationFactor.parse("5 lb/rev").kilogramsPerRevolution(UNSENSED))
                 .isCloseTo(5 * 0.45359237, within(1e-15));
         assertRefused(
                 "calibration must be by revolution, as the drive has no pulse sensor: in pulse/lb",
-                () -> CalibrationFactor.parse("20 pulse/lb").kilogramsPerRevolution(NoSensor.onDriveShaft()));
+                () -> CalibrationFactor.parse("20 pulse/lb").kilogramsPerRevolution(UNSENSED));
         assertRefused(
                 "calibration must be by revolution, as the drive has no pulse sensor: in lb/pulse",
-                () -> CalibrationFactor.ofDischarge(2, NoSensor.onDriveShaft(), SpreadingUnits.POUND_PER_PULSE));
+                () -> CalibrationFactor.ofDischarge(2, UNSENSED, SpreadingUnits.POUND_PER_PULSE));
     }
 
     @Test
     void refusesWhatIsNoCalibration() {
         assertRefused(
-                "calibration must be a mass per revolution or pulse, or revolutions or pulses per mass: 5 lb",
+                "calibration must be a mass or volume per revolution or pulse, or revolutions or pulses per mass or volume: 5 lb",
                 () -> CalibrationFactor.of(pounds(5)));
         assertRefused("calibration must be greater than 0: 0 lb/rev", () -> CalibrationFactor.parse("0 lb/rev"));
         assertRefused("calibration must be greater than 0: -1 rev/lb", () -> CalibrationFactor.parse("-1 rev/lb"));
@@ -96,14 +100,15 @@ class CalibrationFactorTest {
     void refusesADischargeThatIsNone(double discharge) {
         assertRefused(
                 "discharge per revolution must be finite and greater than 0: " + discharge + " kg/rev",
-                () -> CalibrationFactor.ofDischarge(discharge, SENSOR, SpreadingUnits.POUND_PER_REVOLUTION));
+                () -> CalibrationFactor.ofDischarge(
+                        discharge, Samples.AUGER_POINT, SpreadingUnits.POUND_PER_REVOLUTION));
     }
 
     @Test
     void refusesADischargeBeyondAllNumbers() {
         assertRefused(
                 "discharge per revolution must be finite: Infinity",
-                () -> CalibrationFactor.parse("1e-320 rev/kg").kilogramsPerRevolution(SENSOR));
+                () -> CalibrationFactor.parse("1e-320 rev/kg").kilogramsPerRevolution(Samples.AUGER_POINT));
     }
 
     @Test

@@ -282,7 +282,7 @@ class CalibrationTest {
     void namesItsScalesAndItsPoint() {
         Calibration calibration = Calibration.from(goodAugerCatches());
 
-        assertThat(calibration.scales()).containsExactly(SCALE.id());
+        assertThat(calibration.instruments()).containsExactly(ErrorSource.spanOf(SCALE));
         assertThat(calibration.toString()).startsWith("salt: 5.9").contains(" lb/rev (u ");
     }
 

@@ -32,6 +32,7 @@ import org.gritwright.core.observation.Material;
 import org.gritwright.core.spi.Setting;
 import org.gritwright.core.uncertainty.Budget;
 import org.gritwright.core.uncertainty.Measured;
+import org.gritwright.core.weighing.CaughtMass;
 import org.gritwright.units.Amounts;
 import org.gritwright.units.SpreadingUnits;
 import org.gritwright.units.quantity.DischargePerRevolution;
@@ -73,7 +74,9 @@ final class DischargeCurveSamples {
     static List<CalibrationCatch> by(Metering metering, Material material, List<CalibrationCatch> catches) {
         return catches.stream()
                 .map(one -> catchAt(
-                        CalibrationPoint.of(material, metering, one.point().setting()), one.caught(), one.counted()))
+                        CalibrationPoint.of(material, metering, one.point().setting()),
+                        (CaughtMass) one.caught(),
+                        one.counted()))
                 .toList();
     }
 

@@ -26,6 +26,9 @@ class ErrorSourceTest {
                         "count",
                         "display-step",
                         "scale-span",
+                        "container-reading",
+                        "container-marks",
+                        "liquid-density",
                         "spillage",
                         "start-up-transient",
                         "moisture",
@@ -58,6 +61,11 @@ class ErrorSourceTest {
     void whatEveryCatchHasAgainIsCommon() {
         assertThat(Arrays.stream(ErrorSource.values()).filter(ErrorSource::isCommonToCatches))
                 .containsExactly(
-                        ErrorSource.SCALE_SPAN, ErrorSource.SPILLAGE, ErrorSource.TRANSIENT, ErrorSource.MOISTURE);
+                        ErrorSource.SCALE_SPAN,
+                        ErrorSource.CONTAINER_MARKS,
+                        ErrorSource.LIQUID_DENSITY,
+                        ErrorSource.SPILLAGE,
+                        ErrorSource.TRANSIENT,
+                        ErrorSource.MOISTURE);
     }
 }

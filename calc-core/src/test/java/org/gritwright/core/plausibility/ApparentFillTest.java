@@ -20,6 +20,7 @@ import org.gritwright.core.finding.Severity;
 import org.gritwright.core.finding.Slip;
 import org.gritwright.core.finding.Term;
 import org.gritwright.core.metering.Conveyor;
+import org.gritwright.core.metering.Metering;
 import org.gritwright.core.metering.Spreader;
 import org.gritwright.core.observation.CalibrationPoint;
 import org.gritwright.core.observation.CatchLimits;
@@ -83,7 +84,7 @@ class ApparentFillTest {
     }
 
     private static Optional<Finding> findingAt(double fill) {
-        return new ApparentFill(fill, 0, FillLimits.COMMON, List.of()).finding();
+        return new ApparentFill(Metering.Kind.CONVEYOR, fill, 0, FillLimits.COMMON, List.of()).finding();
     }
 
     @Test
@@ -151,19 +152,20 @@ class ApparentFillTest {
 
     @Test
     void aFillThatItsUncertaintyExplainsIsUsual() {
-        assertThat(new ApparentFill(1.22, 0.07, FillLimits.COMMON, List.of()).finding())
+        assertThat(new ApparentFill(Metering.Kind.CONVEYOR, 1.22, 0.07, FillLimits.COMMON, List.of()).finding())
                 .isEmpty();
-        assertThat(new ApparentFill(1.22, 0.06, FillLimits.COMMON, List.of()).finding())
+        assertThat(new ApparentFill(Metering.Kind.CONVEYOR, 1.22, 0.06, FillLimits.COMMON, List.of()).finding())
                 .isPresent();
-        assertThat(new ApparentFill(0.47, 0.07, FillLimits.COMMON, List.of()).finding())
+        assertThat(new ApparentFill(Metering.Kind.CONVEYOR, 0.47, 0.07, FillLimits.COMMON, List.of()).finding())
                 .isEmpty();
-        assertThat(new ApparentFill(0.47, 0.06, FillLimits.COMMON, List.of()).finding())
+        assertThat(new ApparentFill(Metering.Kind.CONVEYOR, 0.47, 0.06, FillLimits.COMMON, List.of()).finding())
                 .isPresent();
     }
 
     @Test
     void theSentenceListsTheSlips() {
         assertThat(new ApparentFill(
+                                Metering.Kind.CONVEYOR,
                                 0.17,
                                 0,
                                 FillLimits.COMMON,
@@ -191,11 +193,11 @@ class ApparentFillTest {
     void refusesAFillThatIsNone(double fill) {
         assertRefused(
                 "apparent fill must be finite and greater than 0: " + fill,
-                () -> new ApparentFill(fill, 0, FillLimits.COMMON, List.of()));
+                () -> new ApparentFill(Metering.Kind.CONVEYOR, fill, 0, FillLimits.COMMON, List.of()));
     }
 
     @Test
     void whatIsMissingIsNamed() throws ReflectiveOperationException {
-        assertNamesWhatIsMissing(new ApparentFill(0.9, 0, FillLimits.COMMON, List.of()));
+        assertNamesWhatIsMissing(new ApparentFill(Metering.Kind.CONVEYOR, 0.9, 0, FillLimits.COMMON, List.of()));
     }
 }

@@ -320,9 +320,10 @@ final class CalibrationRecords {
 
     private static Arbitrary<Argument.Unknown> unknown(Slot slot) {
         return Combinators.combine(Arbitraries.of(slot.terms()), texts())
-                .as((what, scale) -> what == Term.SCALE_ACCURACY
-                        ? Argument.Unknown.accuracyOfScale(scale)
-                        : Argument.Unknown.of(what));
+                .as((what, name) ->
+                        List.of(Term.SCALE_ACCURACY, Term.CONTAINER_TOLERANCE).contains(what)
+                                ? new Argument.Unknown(what, name)
+                                : Argument.Unknown.of(what));
     }
 
     private static Arbitrary<Slip> slip(Slot slot) {

@@ -315,9 +315,11 @@ final class FleetDays {
     private static Arbitrary<Material> material() {
         return Combinators.combine(
                         texts(),
+                        Arbitraries.of(Material.Form.class),
                         positive(BulkDensity.class),
                         positive(Length.class).optional())
-                .as(Material::new);
+                .as((name, form, density, grains) ->
+                        new Material(name, form, density, grains.filter(size -> form == Material.Form.GRANULAR)));
     }
 
     private static Arbitrary<CountEntry> count() {

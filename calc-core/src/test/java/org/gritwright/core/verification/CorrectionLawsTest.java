@@ -3,7 +3,6 @@ package org.gritwright.core.verification;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 import static org.gritwright.core.Samples.AUGER_POINT;
-import static org.gritwright.core.Samples.SENSOR;
 import static org.gritwright.core.Samples.caught;
 import static org.gritwright.core.Samples.pulses;
 
@@ -18,6 +17,7 @@ import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
 import net.jqwik.api.constraints.DoubleRange;
 import net.jqwik.api.constraints.IntRange;
+import org.gritwright.core.Samples;
 import org.gritwright.core.calibration.CalibrationFactor;
 import org.gritwright.core.calibration.CalibrationInForce;
 import org.gritwright.core.judgement.Tolerance;
@@ -53,7 +53,7 @@ class CorrectionLawsTest {
 
     /** Between 3.5 and 8 lb/rev the fill of the auger is usual; the error stays below 10 %. */
     private static CalibrationFactor believed(double poundsPerRevolution, double error, Unit<?> form) {
-        return CalibrationFactor.ofDischarge(poundsPerRevolution * (1 + error) * 0.45359237, SENSOR, form);
+        return CalibrationFactor.ofDischarge(poundsPerRevolution * (1 + error) * 0.45359237, Samples.AUGER_POINT, form);
     }
 
     @Property
@@ -92,7 +92,7 @@ class CorrectionLawsTest {
     }
 
     private static VerificationCatch displayed(int pulses, double poundsPerRevolution, CalibrationFactor factor) {
-        double shownKilograms = pulses / 100.0 * factor.kilogramsPerRevolution(SENSOR);
+        double shownKilograms = pulses / 100.0 * factor.kilogramsPerRevolution(Samples.AUGER_POINT);
         return Runs.of(inForce(factor), Runs.seconds(120), caught(poundsPerRevolution * pulses / 100))
                 .indicated(Amounts.of(shownKilograms, SpreadingUnits.KILOGRAM), Amounts.of(1, SpreadingUnits.KILOGRAM));
     }

@@ -20,6 +20,7 @@ import java.util.Optional;
 import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
 import javax.measure.quantity.Dimensionless;
+import javax.measure.quantity.Mass;
 import org.assertj.core.data.Offset;
 import org.gritwright.core.calibration.Calibration;
 import org.gritwright.core.finding.FindingCode;
@@ -339,7 +340,7 @@ class JudgementTest {
         assertThat(judgement.conformity().below()).isCloseTo(expected.below(), within(1e-9));
         // Guard bands of n: 1.7, 1.2, 0.99 %; 1 % is there.
         assertThat(judgement.further().orElseThrow().catches()).isEqualTo(2);
-        assertThat(Amounts.in(judgement.further().orElseThrow().mass(), SpreadingUnits.POUND))
+        assertThat(Amounts.in(judgement.further().orElseThrow().amount().asType(Mass.class), SpreadingUnits.POUND))
                 .isCloseTo(2 * 300 / 1.03, within(1e-9));
     }
 

@@ -10,8 +10,10 @@ import static org.gritwright.core.Samples.wrongKind;
 import java.util.Optional;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
+import javax.measure.quantity.Mass;
 import javax.measure.quantity.Speed;
 import javax.measure.quantity.Time;
+import org.gritwright.core.Samples;
 import org.gritwright.units.Amounts;
 import org.gritwright.units.SpreadingUnits;
 import org.gritwright.units.quantity.ApplicationRate;
@@ -32,14 +34,19 @@ class TestRunTest {
         assertThat(over.seconds()).isCloseTo(180, within(1e-12));
         assertThat(lasting.seconds()).isEqualTo(180);
         assertThat(lasting.meters()).isCloseTo(1609.344, within(1e-12));
-        assertThat(over.expectedKilograms()).isCloseTo(lasting.expectedKilograms(), within(1e-12));
+        assertThat(over.expectedKilograms(Samples.SALT))
+                .isCloseTo(lasting.expectedKilograms(Samples.SALT), within(1e-12));
     }
 
     @Test
     void expectsTargetRateTimesTestDistance() {
-        assertThat(Amounts.in(TestRun.lasting(RATE, SPEED, THREE_MINUTES).expectedMass(), SpreadingUnits.POUND))
+        assertThat(Amounts.in(
+                        TestRun.lasting(RATE, SPEED, THREE_MINUTES)
+                                .expectedAmount()
+                                .asType(Mass.class),
+                        SpreadingUnits.POUND))
                 .isCloseTo(240, within(1e-12));
-        assertThat(TestRun.lasting(RATE, SPEED, THREE_MINUTES).kilogramsPerSecond())
+        assertThat(TestRun.lasting(RATE, SPEED, THREE_MINUTES).kilogramsPerSecond(Samples.SALT))
                 .isCloseTo(240 / 180.0 * 0.45359237, within(1e-15));
     }
 
@@ -52,10 +59,10 @@ class TestRunTest {
 
         assertThat(metric.testDistance().getUnit()).isEqualTo(SpreadingUnits.KILOMETER);
         assertThat(Amounts.in(metric.testDistance(), SpreadingUnits.KILOMETER)).isCloseTo(1, within(1e-15));
-        assertThat(metric.expectedMass().getUnit()).isEqualTo(SpreadingUnits.KILOGRAM);
+        assertThat(metric.expectedAmount().getUnit()).isEqualTo(SpreadingUnits.KILOGRAM);
         assertThat(TestRun.lasting(RATE, SPEED, THREE_MINUTES).testDistance().getUnit())
                 .isEqualTo(SpreadingUnits.MILE);
-        assertThat(TestRun.lasting(RATE, SPEED, THREE_MINUTES).expectedMass().getUnit())
+        assertThat(TestRun.lasting(RATE, SPEED, THREE_MINUTES).expectedAmount().getUnit())
                 .isEqualTo(SpreadingUnits.POUND);
     }
 
@@ -74,7 +81,7 @@ class TestRunTest {
                 "test distance must be greater than 0: 0 mi",
                 () -> TestRun.over(RATE, SPEED, Amounts.of(0, SpreadingUnits.MILE)));
         assertRefused(
-                "target rate must be a finite application rate: 300 lb",
+                "target rate must be a mass or a volume per distance of travel: 300 lb",
                 () -> TestRun.lasting(wrongKind(pounds(300)), SPEED, THREE_MINUTES));
         assertRefused(
                 "test speed must be a finite speed: NaN in \"mi/h\"",

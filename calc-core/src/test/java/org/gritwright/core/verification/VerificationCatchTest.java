@@ -95,7 +95,7 @@ class VerificationCatchTest {
                 .numbers();
 
         // A pound is 0.45359237 kg by definition.
-        assertThat(numbers.grossAndTare())
+        assertThat(numbers.readings())
                 .satisfiesExactly(
                         gross -> assertThat(gross).isCloseTo(300 * 0.45359237, within(1e-12)),
                         tare -> assertThat(tare).isCloseTo(10 * 0.45359237, within(1e-12)));

@@ -16,6 +16,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.DoubleStream;
 import javax.measure.quantity.Dimensionless;
+import javax.measure.quantity.Mass;
 import org.assertj.core.data.Offset;
 import org.gritwright.core.SimulatedDay;
 import org.gritwright.core.calibration.Calibration;
@@ -205,7 +206,7 @@ class VerificationSeriesTest {
         Judgement.FurtherCatches further = one.judgement().further().orElseThrow();
 
         assertThat(one.judgement().advice()).isEqualTo(Advice.CATCH_MORE);
-        assertThat(Amounts.in(further.mass(), SpreadingUnits.POUND))
+        assertThat(Amounts.in(further.amount().asType(Mass.class), SpreadingUnits.POUND))
                 .isCloseTo(further.catches() * pounds, within(1e-9));
         assertThat(VerificationSeries.of(Collections.nCopies(1 + further.catches(), one))
                         .judgement()
@@ -223,7 +224,13 @@ class VerificationSeriesTest {
         assertThat(series(one, one).judgement().further().orElseThrow().catches())
                 .isEqualTo(1);
         assertThat(Amounts.in(
-                        series(one, one).judgement().further().orElseThrow().mass(), SpreadingUnits.POUND))
+                        series(one, one)
+                                .judgement()
+                                .further()
+                                .orElseThrow()
+                                .amount()
+                                .asType(Mass.class),
+                        SpreadingUnits.POUND))
                 .isCloseTo(300 / 1.03, within(1e-9));
     }
 
@@ -389,7 +396,7 @@ class VerificationSeriesTest {
         Judgement.FurtherCatches further =
                 series(one, one).judgement().further().orElseThrow();
 
-        assertThat(Amounts.in(further.mass(), SpreadingUnits.POUND))
+        assertThat(Amounts.in(further.amount().asType(Mass.class), SpreadingUnits.POUND))
                 .isCloseTo(further.catches() * 297 / 1.02, within(1e-9));
     }
 

@@ -60,7 +60,7 @@ class VerificationTest {
         Verification verification = Runs.counted(5000, 290).assess(TOLERANCE);
 
         assertThat(verification.deliveredRate().getUnit()).isEqualTo(SpreadingUnits.POUND_PER_MILE);
-        assertThat(Amounts.in(verification.deliveredRate(), SpreadingUnits.POUND_PER_MILE))
+        assertThat(Amounts.in(verification.deliveredMassRate(), SpreadingUnits.POUND_PER_MILE))
                 .isCloseTo(348, within(1e-12));
     }
 

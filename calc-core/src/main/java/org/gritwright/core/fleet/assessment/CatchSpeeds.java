@@ -30,7 +30,6 @@ import org.gritwright.core.verification.TestRun;
 import org.gritwright.core.verification.VerificationCatch;
 import org.gritwright.units.Amounts;
 import org.gritwright.units.SpreadingUnits;
-import org.gritwright.units.quantity.ApplicationRate;
 import org.gritwright.units.quantity.RotationalSpeed;
 
 /**
@@ -80,11 +79,10 @@ final class CatchSpeeds {
 
     /** The shaft speed that target rate and test speed ask for, by the value in force. */
     static double asked(VerificationCatch made) {
-        return si(made.run()) / made.inForce().kilogramsPerRevolution();
-    }
-
-    private static double si(TestRun run) {
-        return Amounts.si(ApplicationRate.class, run.targetRate()) * Amounts.si(Speed.class, run.testSpeed());
+        TestRun run = made.run();
+        return run.kilogramsPerMeter(made.point().material())
+                * Amounts.si(Speed.class, run.testSpeed())
+                / made.inForce().kilogramsPerRevolution();
     }
 
     private Optional<Turned> readOff(Observation made, double asked) {

@@ -93,7 +93,7 @@ final class DriveCheck {
         return drive.response()
                 .filter(DriveCheck::standsStill)
                 .flatMap(still -> inOrder.stream()
-                        .filter(made -> made.caught().kilograms() > 0)
+                        .filter(made -> made.kilograms() > 0)
                         .findFirst()
                         .map(made -> Finding.of(FindingCode.DRIVE_NEVER_TURNED, Map.of("at", time(made.at())))));
     }

@@ -9,7 +9,6 @@ import java.util.Map;
 import java.util.Optional;
 import javax.measure.Quantity;
 import javax.measure.quantity.Dimensionless;
-import javax.measure.quantity.Mass;
 import org.gritwright.core.finding.Argument;
 import org.gritwright.core.finding.Finding;
 import org.gritwright.core.finding.FindingCode;
@@ -103,10 +102,7 @@ final class DriveLimits {
             return made.observation().uncertaintyRevolutions().orElse(0)
                     / made.observation().revolutions().orElseThrow();
         }
-        return made.indicated()
-                .map(display ->
-                        Amounts.si(Mass.class, display.resolution()) / 2 / Amounts.si(Mass.class, display.shown()))
-                .orElse(0.0);
+        return made.indicated().map(display -> display.relativeResolution() / 2).orElse(0.0);
     }
 
     private static Quantity<Dimensionless> percent(double ratio) {

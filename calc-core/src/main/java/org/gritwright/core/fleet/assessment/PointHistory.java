@@ -158,6 +158,7 @@ final class PointHistory {
 
     private static boolean isWithoutTare(Observation one) {
         return !one.conditions().scaleZeroed()
+                && !one.caught().weighings().isEmpty()
                 && one.caught().weighings().stream().allMatch(weighing -> Amounts.si(Mass.class, weighing.tare()) == 0);
     }
 
@@ -344,7 +345,7 @@ final class PointHistory {
         return calibration
                 .map(Calibration::dischargePerRevolution)
                 .or(() -> left.map(value -> Measured.once(Amounts.ofSi(
-                        value.kilogramsPerRevolution(point.metering().feedback()),
+                        value.kilogramsPerRevolution(point),
                         UnitSymbol.tradeUnit(DischargePerRevolution.class, value.value())))));
     }
 

@@ -129,12 +129,9 @@ public record FleetPlanner(TypeRegistry types, CatchLimits limits) {
     private PointPlan inForce(Wanted wanted, Spreader spreader, InForceEntry entry) {
         return Require.naming("calibration in force", () -> {
             Material material = wanted.yard().material(entry.material());
-            double kilograms = CalibrationFactor.of(entry.value()).kilogramsPerRevolution(spreader.feedback());
-            return point(
-                    wanted,
-                    CalibrationPoint.of(material, spreader, setting(entry.setting())),
-                    discharge(kilograms, entry.value()),
-                    PointPlan.Source.IN_FORCE);
+            CalibrationPoint point = CalibrationPoint.of(material, spreader, setting(entry.setting()));
+            double kilograms = CalibrationFactor.of(entry.value()).kilogramsPerRevolution(point);
+            return point(wanted, point, discharge(kilograms, entry.value()), PointPlan.Source.IN_FORCE);
         });
     }
 

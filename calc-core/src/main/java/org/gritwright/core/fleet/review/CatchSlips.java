@@ -124,7 +124,7 @@ final class CatchSlips {
         List<OffsetDateTime> at = without.size() == day.catches().size()
                 ? List.of()
                 : without.stream().map(SketchedCatch::at).toList();
-        Unit<Mass> unit = without.get(0).source().caught().total().getUnit();
+        Unit<Mass> unit = without.get(0).source().massUnit();
         // What containers of the kind weigh, about.
         Quantity<Mass> tare = Amounts.of(
                 new BigDecimal(Amounts.in(Amounts.ofSi(tares[tares.length / 2], unit), unit))

@@ -9,7 +9,6 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import javax.measure.Quantity;
 import javax.measure.quantity.Dimensionless;
-import javax.measure.quantity.Mass;
 import javax.measure.quantity.Time;
 import org.gritwright.core.finding.Argument;
 import org.gritwright.core.finding.Finding;
@@ -18,7 +17,6 @@ import org.gritwright.core.observation.Observation;
 import org.gritwright.core.verification.Verification;
 import org.gritwright.units.Amounts;
 import org.gritwright.units.SpreadingUnits;
-import org.gritwright.units.quantity.ApplicationRate;
 
 /**
  * Slips with the target rate or the run time that would explain what was delivered. A drive that starts slowly or meets a limit
@@ -67,7 +65,7 @@ public final class DeliverySlips {
     }
 
     private static Optional<Finding> rateInOtherUnit(Verification one) {
-        Quantity<ApplicationRate> rate = one.source().run().targetRate();
+        Quantity<?> rate = one.source().run().targetRate();
         return Stream.of(1 / RATE_FACTOR, RATE_FACTOR)
                 .filter(factor -> delivered(one) / factor > LEAST_BY_RATE && delivered(one) / factor < GREATEST_BY_RATE)
                 .findFirst()
@@ -113,7 +111,7 @@ public final class DeliverySlips {
                 / observation.revolutions().orElse(1);
         double shown = one.source()
                 .indicated()
-                .map(display -> Amounts.si(Mass.class, display.resolution()) / Amounts.si(Mass.class, display.shown()))
+                .map(display -> display.relativeResolution())
                 .orElse(0.0);
         return Math.max(counted * counted, shown * shown / 3);
     }
@@ -144,7 +142,7 @@ public final class DeliverySlips {
                         Map.entry("at", time(one.source().observation().at())),
                         Map.entry(
                                 "delivered",
-                                number(one.indicatedMass()
+                                number(one.indicated()
                                         .orElseGet(() -> one.source().caught().total()))),
                         Map.entry("instead", instead),
                         written));

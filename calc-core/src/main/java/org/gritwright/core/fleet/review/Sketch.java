@@ -438,7 +438,7 @@ public record Sketch(
     }
 
     private static boolean isAsWeighed(SketchedCatch one) {
-        return one.kilograms() == one.source().caught().kilograms();
+        return one.kilograms() == one.source().kilograms();
     }
 
     private List<NormalEstimates> byPoint(double scatter) {

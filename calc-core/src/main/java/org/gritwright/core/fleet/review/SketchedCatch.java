@@ -6,14 +6,12 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import javax.measure.quantity.Mass;
 import org.gritwright.core.metering.ShaftCount;
-import org.gritwright.core.metering.ShaftSensor;
 import org.gritwright.core.observation.CalibrationPoint;
 import org.gritwright.core.observation.Observation;
 import org.gritwright.core.verification.VerificationCatch;
 import org.gritwright.core.weighing.Weighing;
 import org.gritwright.units.Amounts;
 import org.gritwright.units.quantity.BulkDensity;
-import org.gritwright.units.quantity.PulsesPerRevolution;
 
 /**
  * A catch as the numbers that a slip would change.
@@ -46,7 +44,7 @@ record SketchedCatch(
                 place,
                 calibration,
                 Optional.empty(),
-                calibration.caught().kilograms(),
+                calibration.kilograms(),
                 calibration.revolutions(),
                 OptionalDouble.empty(),
                 0,
@@ -59,14 +57,11 @@ record SketchedCatch(
                 place,
                 one.observation(),
                 Optional.of(one),
-                one.caught().kilograms(),
+                one.observation().kilograms(),
                 one.observation().revolutions(),
-                one.indicated().isPresent()
-                        ? OptionalDouble.of(
-                                Amounts.si(Mass.class, one.indicated().get().shown()))
-                        : OptionalDouble.empty(),
+                one.indicated().isPresent() ? OptionalDouble.of(one.shownKilograms()) : OptionalDouble.empty(),
                 one.inForce().kilogramsPerRevolution(),
-                one.run().expectedKilograms(),
+                one.expectedKilograms(),
                 loose(one.point()));
     }
 
@@ -122,14 +117,13 @@ record SketchedCatch(
 
     boolean isTareMissing() {
         return !source.conditions().scaleZeroed()
+                && !weighings().isEmpty()
                 && weighings().stream().allMatch(one -> Amounts.si(Mass.class, one.tare()) == 0);
     }
 
     /** One pulse, in revolutions; a whole turn where no sensor counts. */
     double pulse() {
-        return point().metering().feedback() instanceof ShaftSensor sensor
-                ? 1 / Amounts.si(PulsesPerRevolution.class, sensor.pulsesPerRevolution())
-                : 1;
+        return 1 / point().metering().feedback().pulsesPerTurn().orElse(1);
     }
 
     /** Counted, or else displayed. */
@@ -145,7 +139,7 @@ record SketchedCatch(
 
     /** The relative variance of what was caught by the scale's rounding. */
     double massVariance() {
-        return square(source.caught().roundingKilograms() / kilograms);
+        return square(source.roundingKilograms() / kilograms);
     }
 
     /** The relative variance of the revolutions; a count is as uncertain, relative to itself, as it was written down. */
@@ -159,10 +153,8 @@ record SketchedCatch(
     /** The relative variance of what the display tells. */
     double displayVariance() {
         VerificationCatch made = verification.orElseThrow();
-        double step = made.indicated()
-                .map(shown -> Amounts.si(Mass.class, shown.resolution()))
-                .orElse(0.0);
-        double pulse = pulse() < 1 || point().metering().feedback() instanceof ShaftSensor ? pulse() : 0;
+        double step = made.indicated().isPresent() ? made.stepKilograms() : 0;
+        double pulse = point().metering().feedback().pulsesPerTurn().isPresent() ? pulse() : 0;
         double shown = shownKilograms.orElseThrow();
         return square(step / shown) / 12 + square(pulse * heldKilograms / shown) / 3;
     }

@@ -63,8 +63,7 @@ final class ValueSlips {
     }
 
     private static Quantity<?> instead(Sketch.Held value, CalibrationFactor written, double kilograms) {
-        return written.withDischarge(kilograms, value.point().metering().feedback())
-                .value();
+        return written.withDischarge(kilograms, value.point()).value();
     }
 
     /** Either may be the wrong one. */

@@ -1,0 +1,94 @@
+package org.gritwright.core.metering;
+
+import java.util.Optional;
+import javax.measure.Quantity;
+import javax.measure.quantity.Area;
+import javax.measure.quantity.Dimensionless;
+import org.gritwright.core.spi.FillLimits;
+import org.gritwright.core.spi.Setting;
+import org.gritwright.units.Amounts;
+import org.gritwright.units.InvalidInputException;
+import org.gritwright.units.check.Require;
+
+/**
+ * A pump that meters a liquid by its turns, and how they become known. A drive without sensor and without flow meter is
+ * open loop. Immutable, thread-safe, a value.
+ *
+ * @param pump the pump
+ * @param feedback the drive's feedback; revolutions are those of the sensed or watched shaft, and the gear ratio leads to the
+ *     pump's own
+ */
+public record PumpMetering(Pump pump, DriveFeedback feedback) implements Metering {
+    /**
+     * Checks the feedback.
+     *
+     * @throws InvalidInputException if it is a flow meter's, which meters by itself: {@link FlowMetering}
+     */
+    public PumpMetering {
+        Require.given(PumpMetering.class, pump, feedback);
+        Require.that(
+                !(feedback instanceof MeterPulses),
+                "feedback of a pump",
+                "that of its shaft, as a flow meter meters by itself",
+                "a flow meter's");
+    }
+
+    @Override
+    public Kind kind() {
+        return Kind.PUMP;
+    }
+
+    /**
+     * The pump's displacement per revolution of the sensed or watched shaft: what it would move without slip.
+     *
+     * @param setting {@link Setting#none()}
+     * @return m³ per revolution of that shaft, greater than zero
+     * @throws InvalidInputException if there is a setting
+     */
+    @Override
+    public double sweptCubicMetersPerRevolution(Setting setting) {
+        NoSetting.require(setting, "a pump");
+        return pump.cubicMetersPerRevolution() / Amounts.si(Dimensionless.class, feedback.gearRatio());
+    }
+
+    /** A pump has nothing to set that would change what it moves per revolution. */
+    @Override
+    public boolean accepts(Setting setting) {
+        return false;
+    }
+
+    @Override
+    public boolean isSettable() {
+        return false;
+    }
+
+    @Override
+    public FillLimits fillLimits() {
+        return pump.fillLimits();
+    }
+
+    @Override
+    public Optional<Quantity<Area>> meteringArea(Setting setting) {
+        return Optional.empty();
+    }
+
+    @Override
+    public boolean isMeteredBySetting() {
+        return false;
+    }
+
+    @Override
+    public SweptByOpening sweptByOpening() {
+        throw new InvalidInputException("metering", "one with a conveyor that an adjustable gate meters", toString());
+    }
+
+    /**
+     * Pump and feedback.
+     *
+     * @return for example "gear-pump, version 1 {…}; sensor with 60 pulse/rev, gear ratio 1"
+     */
+    @Override
+    public String toString() {
+        return pump + "; " + feedback;
+    }
+}
