@@ -4,10 +4,12 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import org.gritwright.core.spi.ConveyorType;
+import org.gritwright.core.spi.FlowMeterType;
 import org.gritwright.core.spi.GateType;
+import org.gritwright.core.spi.PumpType;
 
 /**
- * Checks a conveyor or gate type against the laws. In a test of any framework it is one line: assert that the list is
+ * Checks a type of conveyor, gate, pump or flow meter against the laws. In a test of any framework it is one line: assert that the list is
  * empty.
  *
  * <p>The type is tried with values made from what it declares ({@link TrialParameters}), and with the examples given.
@@ -58,6 +60,48 @@ public final class Conformance {
      * @return what it violates; empty if it obeys every law but the one of documents, which isn't checked here
      */
     public static List<Violation> check(GateType type, List<? extends Map<String, ?>> examples) {
+        return new Trial<>(type, Answer::of, Objects.requireNonNull(examples, "examples")).violations();
+    }
+
+    /**
+     * Checks a pump type.
+     *
+     * @param type the type
+     * @return what it violates; empty if it obeys every law but the one of documents, which isn't checked here
+     */
+    public static List<Violation> check(PumpType type) {
+        return check(type, List.of());
+    }
+
+    /**
+     * Checks a pump type, with examples for a type whose values from the middle of each range don't go together.
+     *
+     * @param type the type
+     * @param examples further sets of parameters by name, which the type must accept
+     * @return what it violates; empty if it obeys every law but the one of documents, which isn't checked here
+     */
+    public static List<Violation> check(PumpType type, List<? extends Map<String, ?>> examples) {
+        return new Trial<>(type, Answer::of, Objects.requireNonNull(examples, "examples")).violations();
+    }
+
+    /**
+     * Checks a flow-meter type.
+     *
+     * @param type the type
+     * @return what it violates; empty if it obeys every law but the one of documents, which isn't checked here
+     */
+    public static List<Violation> check(FlowMeterType type) {
+        return check(type, List.of());
+    }
+
+    /**
+     * Checks a flow-meter type, with examples for a type whose values from the middle of each range don't go together.
+     *
+     * @param type the type
+     * @param examples further sets of parameters by name, which the type must accept
+     * @return what it violates; empty if it obeys every law but the one of documents, which isn't checked here
+     */
+    public static List<Violation> check(FlowMeterType type, List<? extends Map<String, ?>> examples) {
         return new Trial<>(type, Answer::of, Objects.requireNonNull(examples, "examples")).violations();
     }
 }

@@ -27,8 +27,10 @@ import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import javax.measure.Quantity;
 import org.gritwright.core.spi.ConveyorType;
+import org.gritwright.core.spi.FlowMeterType;
 import org.gritwright.core.spi.Parameter;
 import org.gritwright.core.spi.Parameters;
+import org.gritwright.core.spi.PumpType;
 import org.gritwright.core.spi.RejectedType;
 import org.gritwright.core.spi.Spi;
 import org.gritwright.core.spi.SpreaderType;
@@ -61,8 +63,13 @@ final class Trial<T extends SpreaderType> {
 
     List<Violation> violations() {
         identity();
+        String fill = "fillLimits()";
         if (type instanceof ConveyorType conveyor) {
-            askedTwice(Law.PLAUSIBLE_FILL, "fillLimits()", conveyor::fillLimits);
+            askedTwice(Law.PLAUSIBLE_FILL, fill, conveyor::fillLimits);
+        } else if (type instanceof PumpType pump) {
+            askedTwice(Law.PLAUSIBLE_FILL, fill, pump::fillLimits);
+        } else if (type instanceof FlowMeterType meter) {
+            askedTwice(Law.PLAUSIBLE_FILL, fill, meter::fillLimits);
         }
         parameters().ifPresent(this::answers);
         return List.copyOf(violations);
@@ -228,7 +235,7 @@ final class Trial<T extends SpreaderType> {
             return Optional.empty();
         }
         String function = "the function for " + text(set);
-        return asked(Law.NAMED_REFUSALS, function, answer::refusedSetting)
+        return asked(Law.NAMED_REFUSALS, function, answer::refusedLimit)
                 .filter(refused -> {
                     refused.ifPresent(how -> violated(Law.SETTABLE_LIMITS, how + ", with " + text(set)));
                     return refused.isEmpty();
@@ -250,22 +257,22 @@ final class Trial<T extends SpreaderType> {
         List<Double> values = accepted.values();
         Answer answer = accepted.answer();
         double largest = largest(values);
+        boolean mustBePositive = type instanceof PumpType || type instanceof FlowMeterType;
         for (int i = 0; i < values.size(); i++) {
             double value = values.get(i);
-            String there = answer.value(value) + " at " + answer.point(i);
-            String with = ", with " + text(accepted.set());
-            String here = there + with;
+            String here = answer.value(value) + " at " + answer.point(i) + ", with " + text(accepted.set());
             if (!Double.isFinite(value)) {
                 violated(Law.FINITE, here);
+                continue;
+            }
+            if (mustBePositive && value <= 0) {
+                violated(Law.POSITIVE, here);
                 continue;
             }
             if (value < 0) {
                 violated(Law.NOT_NEGATIVE, here);
             }
-            double before = values.get(Math.max(0, i - 1));
-            if (value < before - ROUNDING * Math.abs(before)) {
-                violated(Law.RISING, there + ", after " + answer.value(before) + with);
-            }
+            rises(accepted, i);
             if (unmetered && Math.abs(value - values.get(0)) > ROUNDING * largest) {
                 violated(Law.RISING, here + ", though no gate meters the conveyor");
             }
@@ -275,8 +282,21 @@ final class Trial<T extends SpreaderType> {
             }
         }
         int last = values.size() - 1;
-        if (values.get(last) == 0 && last > 0) {
+        if (!mustBePositive && values.get(last) == 0 && last > 0) {
             violated(Law.NOT_NEGATIVE, "nothing even at " + answer.point(last) + ", with " + text(accepted.set()));
+        }
+    }
+
+    private void rises(Accepted accepted, int i) {
+        Answer answer = accepted.answer();
+        int previous = Math.max(0, i - 1);
+        double before = answer.rising(previous, accepted.values().get(previous));
+        double now = answer.rising(i, accepted.values().get(i));
+        if (now < before - ROUNDING * Math.abs(before)) {
+            violated(
+                    Law.RISING,
+                    answer.risingText(now) + " at " + answer.point(i) + ", after " + answer.risingText(before)
+                            + ", with " + text(accepted.set()));
         }
     }
 
@@ -313,7 +333,9 @@ final class Trial<T extends SpreaderType> {
         boolean hasSamePoints = points.size() == expectedPoints.size()
                 && IntStream.range(0, points.size())
                         .allMatch(i -> Math.abs(points.get(i) - expectedPoints.get(i)) <= widest);
-        return hasSamePoints
+        double nominal = accepted.answer().stated().nominal();
+        boolean hasSameNominal = Math.abs(answer.stated().nominal() - nominal) <= SAME * nominal;
+        return hasSamePoints && hasSameNominal
                 ? difference(accepted, values, i -> isSame(accepted, i, values.get(i)))
                 : Optional.of(ofWholes(accepted, answer));
     }

@@ -163,8 +163,7 @@ public final class FlowMeter extends Equipment {
      *
      * @param pulses the pulses, 0 or more
      * @param time the time, more than 0
-     * @return the flow, in the unit system of the nominal volume; where the type's function steps over so many, the flow of that
-     *     step
+     * @return the flow, in the unit system of the nominal volume; of several that give so many pulses the lowest
      * @throws InvalidInputException if a value is out of its range, the pulses are fewer than at the lowest flow or more than at
      *     the highest, or the type returns something impossible or throws
      */

@@ -22,7 +22,7 @@ import org.gritwright.core.spi.RejectedType;
 import org.gritwright.core.spi.SpreaderType;
 
 /**
- * Checks that a conveyor or gate type's parameters survive being written to a document and read again: the law
+ * Checks that a type's parameters survive being written to a document and read again: the law
  * {@code json-round-trip}. It stands apart from the other laws because only this package knows documents; it needs
  * Jackson. What a type throws becomes a violation, never an exception of the check.
  */
@@ -33,7 +33,7 @@ public final class JsonConformance {
     /**
      * Checks a type.
      *
-     * @param type a conveyor or gate type that obeys the other laws
+     * @param type a conveyor, gate, pump or flow-meter type that obeys the other laws
      * @return what it violates; empty if it obeys the law
      */
     public static List<Violation> check(SpreaderType type) {
@@ -43,7 +43,7 @@ public final class JsonConformance {
     /**
      * Checks a type, with examples beside the values made from what it declares.
      *
-     * @param type a conveyor or gate type that obeys the other laws
+     * @param type a conveyor, gate, pump or flow-meter type that obeys the other laws
      * @param examples further sets of parameters by name
      * @return what it violates; empty if it obeys the law
      */

@@ -4,7 +4,6 @@ import java.util.Arrays;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import javax.measure.Quantity;
 import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Length;
@@ -15,8 +14,6 @@ import org.gritwright.core.json.Codecs;
 import org.gritwright.core.metering.BuiltInTypes;
 import org.gritwright.core.spi.Parameter;
 import org.gritwright.core.spi.Setting;
-import org.gritwright.core.spi.SpreaderType;
-import org.gritwright.core.spi.TypeRegistry;
 import org.gritwright.core.weighing.AccuracyClass;
 import org.gritwright.core.weighing.ScaleAccuracy;
 import org.gritwright.units.Amounts;
@@ -66,7 +63,7 @@ final class ValueCodecs {
             since ->
                     since.time().map(Codecs::format).orElseGet(() -> since.day().toString()));
 
-    /** The parameters of a conveyor or gate: a quantity each, or a list of quantities. */
+    /** The parameters of a conveyor, gate, pump or flow meter: a quantity each, or a list of quantities. */
     static final Codec<Map<String, Object>> PARAMETERS = parameters();
 
     private static final String PROPER_PART = "above 0 % and below 100 %";
@@ -98,8 +95,7 @@ final class ValueCodecs {
     private static Codec<Map<String, Object>> parameters() {
         Codec<Object> any = Codecs.oneOrSeveral(Codecs.ANY_QUANTITY);
         Map<String, Codec<Object>> known = new HashMap<>();
-        TypeRegistry types = BuiltInTypes.registry();
-        Stream.<SpreaderType>concat(types.conveyors().stream(), types.gates().stream())
+        BuiltInTypes.registry().all().stream()
                 .flatMap(type -> type.parameters().stream())
                 .forEach(parameter -> known.put(parameter.name(), Codecs.oneOrSeveral(quantity(parameter))));
         return Codecs.mapOf(any, name -> known.getOrDefault(name, any));

@@ -21,6 +21,12 @@ class ConformanceWithoutJacksonTest {
         BuiltInTypes.registry()
                 .gates()
                 .forEach(type -> assertThat(Conformance.check(type)).isEmpty());
+        BuiltInTypes.registry()
+                .pumps()
+                .forEach(type -> assertThat(Conformance.check(type)).isEmpty());
+        BuiltInTypes.registry()
+                .flowMeters()
+                .forEach(type -> assertThat(Conformance.check(type)).isEmpty());
         assertThat(BrokenGates.all())
                 .allSatisfy(broken -> assertThat(Conformance.check(broken.type()))
                         .extracting(Violation::law)

@@ -16,11 +16,17 @@ import javax.measure.quantity.Length;
 import org.gritwright.core.record.JsonConformance;
 import org.gritwright.core.spi.ConveyorType;
 import org.gritwright.core.spi.FillLimits;
+import org.gritwright.core.spi.FlowMeterType;
 import org.gritwright.core.spi.GateShape;
 import org.gritwright.core.spi.GateType;
+import org.gritwright.core.spi.MeteredVolume;
 import org.gritwright.core.spi.OpenArea;
 import org.gritwright.core.spi.Parameter;
 import org.gritwright.core.spi.Parameters;
+import org.gritwright.core.spi.PulseOutput;
+import org.gritwright.core.spi.PumpOutput;
+import org.gritwright.core.spi.PumpType;
+import org.gritwright.core.spi.PumpedVolume;
 import org.gritwright.core.spi.Spi;
 import org.gritwright.core.spi.SweptVolume;
 import org.gritwright.core.spi.TypeId;
@@ -153,6 +159,102 @@ class HostileTypesTest {
         }
     }
 
+    /** A lawful pump type but for the fuse; at its lowest speed, in the thread of the test, the volume asks it too. */
+    private static final class FusedPump extends LawfulPump {
+        private static final ThreadLocal<Fuse> LIT = new ThreadLocal<>();
+        private final Fuse fuse;
+
+        FusedPump(Fuse fuse) {
+            this.fuse = fuse;
+            LIT.set(fuse);
+        }
+
+        @Override
+        public TypeId id() {
+            fuse.burn();
+            return super.id();
+        }
+
+        @Override
+        public int spiLevel() {
+            fuse.burn();
+            return super.spiLevel();
+        }
+
+        @Override
+        public List<Parameter<?>> parameters() {
+            fuse.burn();
+            return super.parameters();
+        }
+
+        @Override
+        public FillLimits fillLimits() {
+            fuse.burn();
+            return super.fillLimits();
+        }
+
+        @Override
+        public PumpOutput output(Parameters given) {
+            fuse.burn();
+            PumpedVolume volume = volume(given.si(SIZE), given.si(SLIP));
+            return output(given, speed -> {
+                Fuse lit = LIT.get();
+                if (lit != null && speed == 1) {
+                    lit.burn();
+                }
+                return volume.cubicMetersPerRevolution(speed);
+            });
+        }
+    }
+
+    /** A lawful flow-meter type but for the fuse; about 4 L/s, in the thread of the test, the volume asks it too. */
+    private static final class FusedFlowMeter extends LawfulFlowMeter {
+        private static final ThreadLocal<Fuse> LIT = new ThreadLocal<>();
+        private final Fuse fuse;
+
+        FusedFlowMeter(Fuse fuse) {
+            this.fuse = fuse;
+            LIT.set(fuse);
+        }
+
+        @Override
+        public TypeId id() {
+            fuse.burn();
+            return super.id();
+        }
+
+        @Override
+        public int spiLevel() {
+            fuse.burn();
+            return super.spiLevel();
+        }
+
+        @Override
+        public List<Parameter<?>> parameters() {
+            fuse.burn();
+            return super.parameters();
+        }
+
+        @Override
+        public FillLimits fillLimits() {
+            fuse.burn();
+            return super.fillLimits();
+        }
+
+        @Override
+        public PulseOutput output(Parameters given) {
+            fuse.burn();
+            MeteredVolume volume = volume(given.si(PULSE), given.si(CUTOFF));
+            return output(given, flow -> {
+                Fuse lit = LIT.get();
+                if (lit != null && flow > 0.0039) {
+                    lit.burn();
+                }
+                return volume.cubicMetersPerPulse(flow);
+            });
+        }
+    }
+
     /** One whose text can't even be printed. */
     private static final class Unprintable extends RuntimeException {
         private static final long serialVersionUID = 1L;
@@ -206,6 +308,22 @@ class HostileTypesTest {
         assertThat(JsonConformance.check(type)).extracting(Violation::law).containsExactly(Law.JSON_ROUND_TRIP);
     }
 
+    @ParameterizedTest
+    @MethodSource("throwables")
+    void aPumpOrAFlowMeterThatThrowsWhereverItIsAsked(Supplier<Throwable> thrown) {
+        PumpType pump = new FusedPump(new Fuse(0, thrown));
+        FlowMeterType meter = new FusedFlowMeter(new Fuse(0, thrown));
+
+        assertThat(Conformance.check(pump))
+                .extracting(Violation::law)
+                .containsExactly(Law.STABLE_IDENTITY, Law.PLAUSIBLE_FILL, Law.DESCRIBED_PARAMETERS);
+        assertThat(Conformance.check(meter))
+                .extracting(Violation::law)
+                .containsExactly(Law.STABLE_IDENTITY, Law.PLAUSIBLE_FILL, Law.DESCRIBED_PARAMETERS);
+        assertThat(JsonConformance.check(pump)).extracting(Violation::law).containsExactly(Law.JSON_ROUND_TRIP);
+        assertThat(JsonConformance.check(meter)).extracting(Violation::law).containsExactly(Law.JSON_ROUND_TRIP);
+    }
+
     /** How often a lawful type is asked before the kit is done with it. */
     private static int callsOf(Function<Fuse, List<Violation>> check) {
         Fuse neverBurns = new Fuse(-1, AssertionError::new);
@@ -231,6 +349,16 @@ class HostileTypesTest {
     @Test
     void aGateThatThrowsAtAnyOneCallIsCaught() {
         assertCaughtAtEveryCall(fuse -> Conformance.check(new FusedGate(fuse)));
+    }
+
+    @Test
+    void aPumpThatThrowsAtAnyOneCallIsCaught() {
+        assertCaughtAtEveryCall(fuse -> Conformance.check(new FusedPump(fuse)));
+    }
+
+    @Test
+    void aFlowMeterThatThrowsAtAnyOneCallIsCaught() {
+        assertCaughtAtEveryCall(fuse -> Conformance.check(new FusedFlowMeter(fuse)));
     }
 
     @ParameterizedTest

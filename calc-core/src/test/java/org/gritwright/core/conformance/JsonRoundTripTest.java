@@ -16,7 +16,6 @@ import org.gritwright.core.spi.Parameter;
 import org.gritwright.core.spi.Parameters;
 import org.gritwright.core.spi.SpreaderType;
 import org.gritwright.core.spi.SweptVolume;
-import org.gritwright.core.spi.TypeRegistry;
 import org.gritwright.units.Amounts;
 import org.gritwright.units.SpreadingUnits;
 import org.junit.jupiter.api.Tag;
@@ -60,20 +59,26 @@ class JsonRoundTripTest {
     };
 
     static Stream<SpreaderType> builtIn() {
-        TypeRegistry registry = BuiltInTypes.registry();
-        return Stream.concat(registry.conveyors().stream(), registry.gates().stream());
+        return BuiltInTypes.registry().all().stream();
     }
 
     /** All but those that don't tell their parameters: they can't be tried. */
     static Stream<SpreaderType> otherwiseBroken() {
-        return Stream.concat(
-                BrokenConveyors.all()
-                        .filter(broken -> broken.law() != Law.DESCRIBED_PARAMETERS
-                                && broken.type().id() != null)
-                        .map(BrokenConveyors.Broken::type),
-                BrokenGates.all()
-                        .filter(broken -> broken.law() != Law.DESCRIBED_PARAMETERS)
-                        .map(BrokenGates.Broken::type));
+        return Stream.of(
+                        BrokenConveyors.all()
+                                .filter(broken -> broken.law() != Law.DESCRIBED_PARAMETERS
+                                        && broken.type().id() != null)
+                                .map(BrokenConveyors.Broken::type),
+                        BrokenGates.all()
+                                .filter(broken -> broken.law() != Law.DESCRIBED_PARAMETERS)
+                                .map(BrokenGates.Broken::type),
+                        BrokenPumps.all()
+                                .filter(broken -> broken.law() != Law.DESCRIBED_PARAMETERS)
+                                .map(BrokenPumps.Broken::type),
+                        BrokenFlowMeters.all()
+                                .filter(broken -> broken.law() != Law.DESCRIBED_PARAMETERS)
+                                .map(BrokenFlowMeters.Broken::type))
+                .flatMap(types -> types);
     }
 
     @ParameterizedTest

@@ -43,6 +43,7 @@ class LawTest {
                         "named-refusals",
                         "finite",
                         "not-negative",
+                        "positive",
                         "rising",
                         "unit-invariant",
                         "deterministic",
@@ -65,10 +66,23 @@ class LawTest {
     }
 
     @Test
-    void onlyTheFillBindsConveyorsAloneAndOnlyWhatIsSetBindsGatesAlone() {
-        assertThat(Law.values()).filteredOn(law -> !law.bindsGates()).containsExactly(Law.PLAUSIBLE_FILL);
+    void theJavadocOfPumpAndFlowMeterTypesNamesExactlyTheLawsThatBindThem() throws IOException {
+        assertThat(idsInJavadocOf("PumpType")).containsExactlyInAnyOrderElementsOf(idsOfLawsThat(Law::bindsPumps));
+        assertThat(idsInJavadocOf("FlowMeterType"))
+                .containsExactlyInAnyOrderElementsOf(idsOfLawsThat(Law::bindsFlowMeters));
+    }
+
+    @Test
+    void whoIsNotBoundByALaw() {
+        assertThat(Law.values()).filteredOn(law -> !law.bindsGates()).containsExactly(Law.POSITIVE, Law.PLAUSIBLE_FILL);
         assertThat(Law.values())
                 .filteredOn(law -> !law.bindsConveyors())
-                .containsExactly(Law.SETTABLE_LIMITS, Law.CLOSED_IS_ZERO);
+                .containsExactly(Law.POSITIVE, Law.SETTABLE_LIMITS, Law.CLOSED_IS_ZERO);
+        assertThat(Law.values())
+                .filteredOn(law -> !law.bindsPumps())
+                .containsExactly(Law.NOT_NEGATIVE, Law.CLOSED_IS_ZERO);
+        assertThat(Law.values())
+                .filteredOn(law -> !law.bindsFlowMeters())
+                .containsExactly(Law.NOT_NEGATIVE, Law.CLOSED_IS_ZERO);
     }
 }

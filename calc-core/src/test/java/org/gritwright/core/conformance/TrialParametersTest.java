@@ -24,7 +24,6 @@ import org.gritwright.core.metering.BuiltInTypes;
 import org.gritwright.core.spi.Parameter;
 import org.gritwright.core.spi.Parameters;
 import org.gritwright.core.spi.SpreaderType;
-import org.gritwright.core.spi.TypeRegistry;
 import org.gritwright.units.Amounts;
 import org.gritwright.units.InvalidInputException;
 import org.junit.jupiter.api.Test;
@@ -36,8 +35,7 @@ class TrialParametersTest {
     private static final Parameter<Dimensionless> TEETH = Parameter.wholeNumber("teeth", 3, 60);
 
     static Stream<SpreaderType> builtIn() {
-        TypeRegistry registry = BuiltInTypes.registry();
-        return Stream.concat(registry.conveyors().stream(), registry.gates().stream());
+        return BuiltInTypes.registry().all().stream();
     }
 
     @Test
