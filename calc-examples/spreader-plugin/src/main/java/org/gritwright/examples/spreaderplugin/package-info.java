@@ -1,4 +1,4 @@
-/** A conveyor type and a gate type that the library doesn't know. */
+/** Types of a conveyor, a gate, a pump and a flow meter that the library doesn't know. */
 @NullMarked
 package org.gritwright.examples.spreaderplugin;
 

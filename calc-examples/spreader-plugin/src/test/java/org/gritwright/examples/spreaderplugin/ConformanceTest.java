@@ -19,8 +19,20 @@ class ConformanceTest {
     }
 
     @Test
-    void bothSurviveADocument() {
+    void thePumpObeysEveryLaw() {
+        assertEquals(List.of(), Conformance.check(new HosePump()));
+    }
+
+    @Test
+    void theFlowMeterObeysEveryLaw() {
+        assertEquals(List.of(), Conformance.check(new PaddleWheelMeter()));
+    }
+
+    @Test
+    void allSurviveADocument() {
         assertEquals(List.of(), JsonConformance.check(new ReciprocatingFloor()));
         assertEquals(List.of(), JsonConformance.check(new DiamondGate()));
+        assertEquals(List.of(), JsonConformance.check(new HosePump()));
+        assertEquals(List.of(), JsonConformance.check(new PaddleWheelMeter()));
     }
 }
