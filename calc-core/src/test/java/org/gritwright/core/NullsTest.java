@@ -43,6 +43,8 @@ import org.gritwright.core.lateral.SpreadPattern;
 import org.gritwright.core.metering.Belt;
 import org.gritwright.core.metering.Conveyor;
 import org.gritwright.core.metering.Gate;
+import org.gritwright.core.metering.GearPump;
+import org.gritwright.core.metering.KFactorMeter;
 import org.gritwright.core.metering.Metering;
 import org.gritwright.core.metering.OpenLoop;
 import org.gritwright.core.metering.RoundGate;
@@ -54,8 +56,13 @@ import org.gritwright.core.range.DriveCurve;
 import org.gritwright.core.range.DriveMeasurement;
 import org.gritwright.core.spi.ConveyorType;
 import org.gritwright.core.spi.FillLimits;
+import org.gritwright.core.spi.FlowMeterType;
 import org.gritwright.core.spi.GateType;
+import org.gritwright.core.spi.MeteredVolume;
 import org.gritwright.core.spi.OpenArea;
+import org.gritwright.core.spi.Parameters;
+import org.gritwright.core.spi.PumpType;
+import org.gritwright.core.spi.PumpedVolume;
 import org.gritwright.core.spi.Spi;
 import org.gritwright.core.spi.SpreaderType;
 import org.gritwright.core.spi.TypeId;
@@ -95,6 +102,11 @@ class NullsTest {
                         Map.entry(SpreaderType.class, new Belt()),
                         Map.entry(ConveyorType.class, new Belt()),
                         Map.entry(GateType.class, new RoundGate()),
+                        Map.entry(PumpType.class, new GearPump()),
+                        Map.entry(FlowMeterType.class, new KFactorMeter()),
+                        Map.entry(PumpedVolume.class, (PumpedVolume) speed -> 1),
+                        Map.entry(MeteredVolume.class, (MeteredVolume) flow -> 1),
+                        Map.entry(Parameters.class, Parameters.of(List.of(), Map.of())),
                         Map.entry(Metering.class, Samples.AUGER),
                         Map.entry(Conveyor.class, Samples.AUGER.conveyor()),
                         Map.entry(Gate.class, Samples.AUGER.gate()),

@@ -71,6 +71,15 @@ record PublishedCheck(
                 "fluid-power pages",
                 "worked examples of general fluid-power pages: motor calculations of nottco.com, resources of"
                         + " ktnfluidpower.com"),
+        GEAR_PUMPS(
+                "gear-pump sheets",
+                "\"Formula to calculate gear pump displacement\", a sheet for repair shops (as reproduced at paperzz.com,"
+                        + " document 7823320); the same formula in \"Gear displacement calculation\", HydraulicSupermarket.com,"
+                        + " 2000–2006"),
+        FLOW_METERS(
+                "flow-meter manuals",
+                "instruction manual of the water flow meter Fusion, p. 16: K-factors of 1000 pulses a second at full"
+                        + " flow; owner's manual of the flow monitor B2800, November 2013, p. 19: a calibration in five points"),
         GRUBBS("NIST e-Handbook, Grubbs", "NIST/SEMATECH e-Handbook of Statistical Methods, 1.3.5.17.1"),
         GUM_T("GUM Table G.2", "JCGM 100:2008, Guide to the expression of uncertainty in measurement, Table G.2"),
         GUM_H2("GUM H.2", "JCGM 100:2008, Guide to the expression of uncertainty in measurement, example H.2"),
@@ -111,7 +120,7 @@ record PublishedCheck(
         GEOMETRY(
                 "derived: geometry",
                 "computed from the textbook form of a screw, of a chain on a sprocket, of a belt on a pulley, of"
-                        + " pockets and of a circle's segment"),
+                        + " pockets, of a circle's segment and of meshing gears"),
         GRAIN_FLOW(
                 "derived: grain flow",
                 "computed from the law of dry grains through an opening; the law and its constants from memory"),

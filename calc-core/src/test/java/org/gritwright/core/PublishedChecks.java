@@ -85,6 +85,7 @@ final class PublishedChecks {
         checks.rows.addAll(UncertaintyChecks.all());
         checks.rows.addAll(RangeChecks.all());
         checks.rows.addAll(SpreadChecks.all());
+        checks.rows.addAll(PumpChecks.all());
         return Collections.unmodifiableList(checks.rows);
     }
 

@@ -5,9 +5,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.function.Consumer;
 import java.util.function.DoubleBinaryOperator;
 import java.util.function.DoubleFunction;
-import java.util.function.DoubleSupplier;
 import java.util.function.DoubleUnaryOperator;
 import java.util.function.Function;
 import java.util.stream.DoubleStream;
@@ -67,8 +67,8 @@ record Answer(
     /** What stands beside the function: at how many of the points nothing is open, a nominal volume, and the limits. */
     record Stated(int closedPoints, double nominal, List<Limit> limits) {}
 
-    /** A declared limit, in words, and how the type answers where that is set. */
-    record Limit(String name, String value, DoubleSupplier answer) {}
+    /** A declared limit, in words, and asking the type where that is set. */
+    record Limit(String name, String value, Runnable asked) {}
 
     /** What never falls from point to point, made of a point and the value there, and its unit. */
     record Rise(DoubleBinaryOperator of, String unit) {}
@@ -174,15 +174,11 @@ record Answer(
     }
 
     private static <Q extends Quantity<Q>> List<Limit> limits(
-            Class<Q> kind,
-            String what,
-            Quantity<Q> lowest,
-            Optional<Quantity<Q>> highest,
-            Function<Quantity<Q>, Double> answer) {
+            Class<Q> kind, String what, Quantity<Q> lowest, Optional<Quantity<Q>> highest, Consumer<Quantity<Q>> ask) {
         List<Limit> limits = new ArrayList<>();
-        limits.add(new Limit("lowest " + what, Amounts.format(lowest), () -> answer.apply(written(kind, lowest))));
-        highest.ifPresent(most -> limits.add(
-                new Limit("highest " + what, Amounts.format(most), () -> answer.apply(written(kind, most)))));
+        limits.add(new Limit("lowest " + what, Amounts.format(lowest), () -> ask.accept(written(kind, lowest))));
+        highest.ifPresent(most ->
+                limits.add(new Limit("highest " + what, Amounts.format(most), () -> ask.accept(written(kind, most)))));
         return limits;
     }
 
@@ -210,7 +206,7 @@ record Answer(
     Optional<String> refusedLimit() {
         for (Limit limit : stated.limits()) {
             try {
-                limit.answer().getAsDouble();
+                limit.asked().run();
             } catch (InvalidInputException e) {
                 return Optional.of(
                         "its own " + limit.name() + ", " + limit.value() + ", is refused: " + e.getMessage());

@@ -3,6 +3,7 @@ package org.gritwright.core.spi;
 import java.io.Serializable;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Objects;
 import java.util.OptionalInt;
 import java.util.function.DoubleBinaryOperator;
 import java.util.stream.DoubleStream;
@@ -41,6 +42,8 @@ public final class MeasuredTable implements Serializable {
      */
     public static <A extends Quantity<A>, V extends Quantity<V>> MeasuredTable of(
             Parameters given, Parameter<A> set, Parameter<V> measured) {
+        Objects.requireNonNull(set, "set");
+        Objects.requireNonNull(measured, "measured");
         List<Quantity<A>> rows = given.list(set);
         double[] at = si(set, rows);
         double[] values = si(measured, given.list(measured));

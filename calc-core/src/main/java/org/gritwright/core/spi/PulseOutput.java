@@ -66,6 +66,17 @@ public record PulseOutput(
     }
 
     /**
+     * The same output, known from a flow on.
+     *
+     * @param lowest the low-flow cut-off, 0 or more
+     * @return the output
+     * @throws org.gritwright.units.InvalidInputException if the flow is negative or above the highest
+     */
+    public PulseOutput from(Quantity<FlowRate> lowest) {
+        return new PulseOutput(nominal, lowest, highestFlow, volume);
+    }
+
+    /**
      * The same output, known between two flows only.
      *
      * @param lowest the low-flow cut-off, 0 or more

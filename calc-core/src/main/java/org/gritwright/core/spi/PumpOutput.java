@@ -66,6 +66,17 @@ public record PumpOutput(
     }
 
     /**
+     * The same output, known from a speed on.
+     *
+     * @param lowest the lowest shaft speed, 0 or more
+     * @return the output
+     * @throws org.gritwright.units.InvalidInputException if the speed is negative or above the highest
+     */
+    public PumpOutput from(Quantity<RotationalSpeed> lowest) {
+        return new PumpOutput(displacement, lowest, highestSpeed, volume);
+    }
+
+    /**
      * The same output, known between two speeds only.
      *
      * @param lowest the lowest shaft speed, 0 or more

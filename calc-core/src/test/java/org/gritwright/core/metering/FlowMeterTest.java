@@ -66,7 +66,7 @@ class FlowMeterTest {
     private static double flow(FlowMeter meter, double pulses, double seconds) {
         return Amounts.in(
                 meter.flow(Amounts.of(pulses, PULSE), Amounts.of(seconds, SECOND)),
-                meter == TURBINE ? US_GALLON_PER_MINUTE : LITER_PER_MINUTE);
+                meter.equals(TURBINE) ? US_GALLON_PER_MINUTE : LITER_PER_MINUTE);
     }
 
     @Test

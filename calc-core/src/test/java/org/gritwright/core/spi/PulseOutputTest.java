@@ -61,6 +61,11 @@ class PulseOutputTest {
         assertRefused("lowest flow must be 0 or more: -1 L/min", () -> ANY_FLOW.within(liters(-1), liters(6)));
         assertRefused("highest flow must be greater than 0: 0 L/min", () -> ANY_FLOW.within(liters(0), liters(0)));
         assertRefused("highest flow must be at least 6 L/min: 5 L/min", () -> ANY_FLOW.within(liters(6), liters(5)));
+        assertRefused(
+                "flow must be at least 6 L/min: 5 L/min",
+                () -> ANY_FLOW.from(liters(6)).number(liters(5)));
+        assertThat(BETWEEN.from(liters(7)).highestFlow()).isEqualTo(Optional.of(liters(120)));
+        assertRefused("highest flow must be at least 121 L/min: 120 L/min", () -> BETWEEN.from(liters(121)));
     }
 
     @Test

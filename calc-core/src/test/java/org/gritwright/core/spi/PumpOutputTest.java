@@ -79,6 +79,11 @@ class PumpOutputTest {
                 "highest shaft speed must be at least 60 rev/min: 59 rev/min",
                 () -> ANY_SPEED.within(turns(60), turns(59)));
         assertThat(ANY_SPEED.within(turns(60), turns(60)).number(1)).isEqualTo(1);
+        assertRefused(
+                "shaft speed must be at least 60 rev/min: 59 rev/min",
+                () -> ANY_SPEED.from(turns(60)).number(turns(59)));
+        assertThat(BETWEEN.from(turns(120)).highestSpeed()).isEqualTo(Optional.of(turns(600)));
+        assertRefused("highest shaft speed must be at least 601 rev/min: 600 rev/min", () -> BETWEEN.from(turns(601)));
     }
 
     @Test
