@@ -42,11 +42,13 @@ import org.gritwright.core.fleet.day.TargetEntry;
 import org.gritwright.core.lateral.SpreadPattern;
 import org.gritwright.core.metering.Belt;
 import org.gritwright.core.metering.Conveyor;
+import org.gritwright.core.metering.FlowMeter;
 import org.gritwright.core.metering.Gate;
 import org.gritwright.core.metering.GearPump;
 import org.gritwright.core.metering.KFactorMeter;
 import org.gritwright.core.metering.Metering;
 import org.gritwright.core.metering.OpenLoop;
+import org.gritwright.core.metering.Pump;
 import org.gritwright.core.metering.RoundGate;
 import org.gritwright.core.observation.CalibrationPoint;
 import org.gritwright.core.observation.Moisture;
@@ -67,7 +69,9 @@ import org.gritwright.core.spi.Spi;
 import org.gritwright.core.spi.SpreaderType;
 import org.gritwright.core.spi.TypeId;
 import org.gritwright.core.statistics.CurveFit;
+import org.gritwright.core.weighing.Caught;
 import org.gritwright.core.weighing.CaughtMass;
+import org.gritwright.core.weighing.Graduate;
 import org.gritwright.units.Amounts;
 import org.gritwright.units.SpreadingUnits;
 import org.gritwright.units.TradeSystem;
@@ -112,6 +116,10 @@ class NullsTest {
                         Map.entry(Gate.class, Samples.AUGER.gate()),
                         Map.entry(CalibrationPoint.class, Samples.AUGER_POINT),
                         Map.entry(CaughtMass.class, Samples.caught(100)),
+                        Map.entry(Caught.class, Samples.caught(100)),
+                        Map.entry(Graduate.class, LiquidSamples.PAIL),
+                        Map.entry(FlowMeter.class, LiquidSamples.METER.meter()),
+                        Map.entry(Pump.class, LiquidSamples.pump(Samples.SENSOR).pump()),
                         Map.entry(CalibrationInForce.class, Samples.augerInForce(2)),
                         Map.entry(
                                 CalibrationFactor.class, Samples.augerInForce(2).factor()),

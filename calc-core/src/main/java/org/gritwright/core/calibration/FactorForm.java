@@ -17,30 +17,32 @@ import org.gritwright.units.quantity.VolumePerRevolution;
 /** The ways in which a display may keep the same calibration: four by mass, and of a liquid four by volume. */
 public enum FactorForm {
     /** Mass per revolution, for example 27.24 lb/rev. */
-    MASS_PER_REVOLUTION(DischargePerRevolution.class, false, false),
+    MASS_PER_REVOLUTION(DischargePerRevolution.class, false, false, false),
     /** Mass per pulse, for example 0.454 lb/pulse. */
-    MASS_PER_PULSE(DischargePerPulse.class, true, false),
+    MASS_PER_PULSE(DischargePerPulse.class, true, false, false),
     /** Revolutions per mass, for example 0.0367 rev/lb. */
-    REVOLUTIONS_PER_MASS(RevolutionsPerMass.class, false, true),
+    REVOLUTIONS_PER_MASS(RevolutionsPerMass.class, false, true, false),
     /** Pulses per mass, for example 2.203 pulse/lb. */
-    PULSES_PER_MASS(PulsesPerMass.class, true, true),
+    PULSES_PER_MASS(PulsesPerMass.class, true, true, false),
     /** Volume per revolution, for example 0.0731 gal/rev. */
-    VOLUME_PER_REVOLUTION(VolumePerRevolution.class, false, false),
+    VOLUME_PER_REVOLUTION(VolumePerRevolution.class, false, false, true),
     /** Volume per pulse, for example 3.15 mL/pulse. */
-    VOLUME_PER_PULSE(VolumePerPulse.class, true, false),
+    VOLUME_PER_PULSE(VolumePerPulse.class, true, false, true),
     /** Revolutions per volume, for example 13.68 rev/gal. */
-    REVOLUTIONS_PER_VOLUME(RevolutionsPerVolume.class, false, true),
+    REVOLUTIONS_PER_VOLUME(RevolutionsPerVolume.class, false, true, true),
     /** Pulses per volume, the K factor of a flow meter, for example 1200 pulse/gal. */
-    PULSES_PER_VOLUME(PulsesPerVolume.class, true, true);
+    PULSES_PER_VOLUME(PulsesPerVolume.class, true, true, true);
 
     private final Class<? extends Quantity<?>> kind;
     private final boolean byPulse;
     private final boolean reciprocal;
+    private final boolean byVolume;
 
-    FactorForm(Class<? extends Quantity<?>> kind, boolean byPulse, boolean reciprocal) {
+    FactorForm(Class<? extends Quantity<?>> kind, boolean byPulse, boolean reciprocal, boolean byVolume) {
         this.kind = kind;
         this.byPulse = byPulse;
         this.reciprocal = reciprocal;
+        this.byVolume = byVolume;
     }
 
     /** The form of a value, which its unit says. */
@@ -79,7 +81,7 @@ public enum FactorForm {
      * @return true for the forms with a volume
      */
     public boolean isByVolume() {
-        return ordinal() >= VOLUME_PER_REVOLUTION.ordinal();
+        return byVolume;
     }
 
     /**
