@@ -3,6 +3,7 @@ package org.gritwright.core.weighing;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Objects;
 import java.util.OptionalDouble;
 import javax.measure.Quantity;
 import javax.measure.Unit;
@@ -61,7 +62,7 @@ public record ReadVolume(Graduate container, LocalDate measuredOn, List<Quantity
      * @throws InvalidInputException if it isn't greater than zero or is beyond the highest mark
      */
     public static ReadVolume of(Graduate container, LocalDate measuredOn, Quantity<Volume> fill) {
-        return new ReadVolume(container, measuredOn, List.of(fill));
+        return new ReadVolume(container, measuredOn, List.of(Objects.requireNonNull(fill, "fill")));
     }
 
     /**
