@@ -17,6 +17,7 @@ import org.gritwright.core.finding.Argument;
 import org.gritwright.core.finding.Finding;
 import org.gritwright.core.finding.FindingCode;
 import org.gritwright.core.finding.Term;
+import org.gritwright.core.judgement.Tolerance;
 import org.gritwright.core.plausibility.Digits;
 import org.gritwright.core.statistics.RobustSample;
 import org.gritwright.units.Amounts;
@@ -43,7 +44,7 @@ final class RoadSpeedDoubt {
 
     private static final double USUAL_BESIDE_A_SLIP = 0.0045;
     /** How near a run has to come to the others once its slip is undone. */
-    private static final double AGREES = 0.0075;
+    private static final Tolerance AGREES = Tolerance.percent(0.75);
 
     private static final double PULSES_AT_THE_ENDS = 2;
     private static final double METERS_AT_THE_MARKS = 1;
@@ -95,7 +96,7 @@ final class RoadSpeedDoubt {
                                 .toArray())
                         .median();
         double ends = PULSES_AT_THE_ENDS / others + METERS_AT_THE_MARKS / meters(run);
-        Optional<Term> slip = slip(pulses(run), instead -> Math.abs(instead / others - 1) <= AGREES);
+        Optional<Term> slip = slip(pulses(run), instead -> AGREES.acceptsRatio(instead / others - 1));
         double usual = slip.isPresent() ? USUAL_BESIDE_A_SLIP : USUAL;
         if (deviations[worst] > Z_SCORE * Math.max(RobustSample.of(deviations).median() / NORMAL, usual) + ends) {
             return Optional.of(Finding.of(
