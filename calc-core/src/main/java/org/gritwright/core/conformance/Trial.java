@@ -159,19 +159,23 @@ final class Trial<T extends SpreaderType> {
             return given == null ? null : Require.noMoreThan(Spi.MOST_PARAMETERS, "parameters", given);
         });
         return declared.filter(list -> {
-            Set<String> names = new HashSet<>();
-            for (Parameter<?> parameter : list) {
-                if (parameter == null) {
-                    violated(Law.DESCRIBED_PARAMETERS, "parameters() has a null in it");
-                    return false;
-                }
-                if (!names.add(parameter.name())) {
-                    violated(Law.DESCRIBED_PARAMETERS, "parameters() has \"" + parameter.name() + "\" twice");
-                    return false;
-                }
-            }
-            return true;
+            Optional<String> wrong = wrongIn(list);
+            wrong.ifPresent(what -> violated(Law.DESCRIBED_PARAMETERS, "parameters() has " + what));
+            return wrong.isEmpty();
         });
+    }
+
+    private static Optional<String> wrongIn(List<Parameter<?>> declared) {
+        Set<String> names = new HashSet<>();
+        for (Parameter<?> parameter : declared) {
+            if (parameter == null) {
+                return Optional.of("a null in it");
+            }
+            if (!names.add(parameter.name())) {
+                return Optional.of("\"" + parameter.name() + "\" twice");
+            }
+        }
+        return Optional.empty();
     }
 
     private static List<String> describe(List<Parameter<?>> parameters) {
@@ -206,7 +210,10 @@ final class Trial<T extends SpreaderType> {
         boolean unmetered = type instanceof ConveyorType conveyor && !isMetered(conveyor);
         for (Accepted one : accepted) {
             values(one, unmetered);
-            asked(Law.ENFORCED_LIMITS, "a value past its limits", () -> limits(declared, one.set()));
+            asked(Law.ENFORCED_LIMITS, "a value past its limits", () -> {
+                limits(declared, one.set());
+                return one;
+            });
             // What is not the same when asked twice can't be compared with anything.
             if (!isViolated(Law.DETERMINISTIC)) {
                 unitInvariance(declared, one);
@@ -312,13 +319,12 @@ final class Trial<T extends SpreaderType> {
         asked(Law.UNIT_INVARIANT, "the answer to " + text(accepted.set()) + ", asked in other units,", () -> {
             Map<String, Object> others = TrialParameters.inOtherUnits(declared, accepted.set());
             Answer answer = ask.apply(type, Parameters.of(declared, others));
-            List<Double> values = answer.values();
-            difference(accepted, answer, values)
+            difference(accepted, answer, answer.values())
                     .ifPresent(how -> violated(
                             Law.UNIT_INVARIANT,
                             how.now() + " with " + text(others) + ", but " + how.before() + " with "
                                     + text(accepted.set())));
-            return values;
+            return answer;
         });
     }
 
@@ -400,7 +406,7 @@ final class Trial<T extends SpreaderType> {
     }
 
     /** Values past the limits, slipped past the declaration: what reads them with the declared parameters refuses. */
-    private boolean limits(List<Parameter<?>> declared, Map<String, Object> set) {
+    private void limits(List<Parameter<?>> declared, Map<String, Object> set) {
         Map<String, Object> complete = new LinkedHashMap<>(set);
         declared.forEach(parameter ->
                 parameter.standard().ifPresent(standard -> complete.putIfAbsent(parameter.name(), standard)));
@@ -415,7 +421,6 @@ final class Trial<T extends SpreaderType> {
                 }
             }
         }
-        return !isViolated(Law.ENFORCED_LIMITS);
     }
 
     /** One value in place of another; in a list, in place of the first and of the last. */
@@ -497,12 +502,11 @@ final class Trial<T extends SpreaderType> {
         }
         ExecutorService threads = Executors.newFixedThreadPool(THREADS);
         try {
+            boolean isSame = true;
             for (Future<Boolean> same : threads.invokeAll(Collections.nCopies(THREADS, question))) {
-                if (!same.get()) {
-                    return false;
-                }
+                isSame &= same.get();
             }
-            return true;
+            return isSame;
         } catch (InterruptedException e) {
             Thread.currentThread().interrupt();
             throw e;

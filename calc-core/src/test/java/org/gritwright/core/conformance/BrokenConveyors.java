@@ -24,6 +24,8 @@ import org.gritwright.core.spi.TypeId;
 import org.gritwright.units.Amounts;
 import org.gritwright.units.InvalidInputException;
 import org.gritwright.units.SpreadingUnits;
+import org.gritwright.units.TradeSystem;
+import org.gritwright.units.UnitSymbol;
 
 /** Conveyor types that break one law each and obey the others. */
 final class BrokenConveyors {
@@ -90,6 +92,18 @@ final class BrokenConveyors {
                         "negative though no gate meters it",
                         new OfVolume(false, (meters, area) -> -meters)),
                 new Broken(
+                        Law.NOT_NEGATIVE,
+                        "nothing at all though no gate meters it",
+                        new OfVolume(false, (meters, area) -> 0.0)),
+                new Broken(
+                        Law.RISING,
+                        "of a small volume one part in ten billion less beyond 1 m²",
+                        new OfVolume((meters, area) -> 1e-4 * meters * Math.min(1, area) * (area > 1 ? 1 - 1e-10 : 1))),
+                new Broken(
+                        Law.RISING,
+                        "the area matters by one part in ten billion though no gate meters it",
+                        new OfVolume(false, (meters, area) -> 1e-4 * meters * (1 + 1e-10 * area))),
+                new Broken(
                         Law.RISING,
                         "less beyond 1 m²",
                         new OfVolume((meters, area) -> meters * (area > 1 ? 0.9 : area))),
@@ -99,6 +113,11 @@ final class BrokenConveyors {
                         new OfVolume(false, (meters, area) -> meters * (1 + area))),
                 new Broken(Law.UNIT_INVARIANT, "the bare number is taken for millimeters", new BareNumbers()),
                 new Broken(Law.UNIT_INVARIANT, "other units are refused", new MillimetersOnly()),
+                new Broken(Law.UNIT_INVARIANT, "half as much in other units", new LessInOtherUnits(1, 0.5)),
+                new Broken(
+                        Law.UNIT_INVARIANT,
+                        "of a small volume one part in a million less in other units",
+                        new LessInOtherUnits(1e-4, 1 - 1e-6)),
                 new Broken(Law.DETERMINISTIC, "a little more each time", new Growing()),
                 new Broken(Law.DETERMINISTIC, "the last parameters count", new Forgetful()),
                 new Broken(Law.DETERMINISTIC, "a function on its second asking", new WornOut()),
@@ -302,6 +321,23 @@ final class BrokenConveyors {
                 throw new InvalidInputException("pitch", "metric", Amounts.format(given.get(PITCH)));
             }
             return volume;
+        }
+    }
+
+    private static final class LessInOtherUnits extends LawfulConveyor {
+        private final double size;
+        private final double less;
+
+        LessInOtherUnits(double size, double less) {
+            this.size = size;
+            this.less = less;
+        }
+
+        @Override
+        public SweptVolume sweptVolume(Parameters given) {
+            boolean isMetric = UnitSymbol.of(given.get(PITCH).getUnit()).system() == TradeSystem.METRIC;
+            double meters = size * meters(given) * (isMetric ? 1 : less);
+            return area -> area * meters;
         }
     }
 

@@ -77,6 +77,14 @@ final class BrokenGates {
                         new OfArea((width, dead, opening) -> width * Math.max(0.001, opening - dead))),
                 new Broken(
                         Law.CLOSED_IS_ZERO,
+                        "a slit of a millionth of a millimeter stays open",
+                        new OfArea((width, dead, opening) -> width * Math.max(1e-9, opening - dead))),
+                new Broken(
+                        Law.CLOSED_IS_ZERO,
+                        "open just where it says that it is closed",
+                        new OfArea((width, dead, opening) -> width * (opening < dead ? 0 : opening))),
+                new Broken(
+                        Law.CLOSED_IS_ZERO,
                         "closed too early",
                         new OfArea((width, dead, opening) -> width * Math.max(0, opening - dead / 2))));
     }

@@ -145,12 +145,21 @@ class TrialParametersTest {
         return (Quantity<Length>) quantity;
     }
 
+    /** In rising order, so that the first is the lowest and the last the highest. */
+    @Test
+    void valuesPastTheLimitsAreAHundredthOfTheRangeBeyondAndBetweenWholeNumbers() {
+        assertThat(TrialParameters.past(WIDTH)).containsExactly(inches(2 - 0.04), inches(6 + 0.04));
+        assertThat(TrialParameters.past(TEETH))
+                .containsExactly(Amounts.of(2, ONE), Amounts.of(3.5, ONE), Amounts.of(61, ONE));
+    }
+
     @Test
     void valuesPastTheLimitsAreRefusedByTheDeclaredAndAcceptedByTheWidened() {
         List<Parameter<?>> declared = List.of(
                 WIDTH,
                 TEETH,
                 Parameter.length("pinned", inches(3), inches(3)),
+                Parameter.length("none", inches(0), inches(0)),
                 Parameter.of("share", Dimensionless.class, Amounts.of(-5, PERCENT), Amounts.of(0, ONE)),
                 Parameter.of("warm", Temperature.class, Amounts.of(-40, CELSIUS), Amounts.of(32, FAHRENHEIT)));
         for (Parameter<?> parameter : declared) {
