@@ -95,7 +95,7 @@ final class PredictionBudget {
         BudgetDraft<DischargePerRevolution> draft = new BudgetDraft<>(unit);
         draft.addCommon(spans, allowances, moisture, 1);
         if (model.degreesOfFreedom() < 1) {
-            draft.addScatter(allowances, relative -> relative, Optional.empty(), 0);
+            draft.addScatter(allowances, DoubleUnaryOperator.identity(), Optional.empty(), 0);
         }
         return draft.findings();
     }

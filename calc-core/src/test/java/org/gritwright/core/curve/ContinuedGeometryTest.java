@@ -7,10 +7,15 @@ import static org.gritwright.core.curve.DischargeCurveSamples.mark;
 import java.util.List;
 import java.util.Map;
 import javax.measure.Quantity;
+import javax.measure.quantity.Length;
 import org.assertj.core.data.Offset;
 import org.gritwright.core.metering.Gate;
 import org.gritwright.core.metering.Spreader;
 import org.gritwright.core.metering.TableGate;
+import org.gritwright.core.spi.GateShape;
+import org.gritwright.core.spi.GateType;
+import org.gritwright.core.spi.Parameters;
+import org.gritwright.core.spi.PlainGate;
 import org.gritwright.units.Amounts;
 import org.gritwright.units.SpreadingUnits;
 import org.junit.jupiter.api.Test;
@@ -67,6 +72,30 @@ class ContinuedGeometryTest {
     void aReadingMayBeOffByTheWholeRangeOfTheGate() {
         assertThat(marked(100, 140, 240).lowest()).isCloseTo(-3, CLOSE);
         assertThat(marked(100, 140, 240).highest()).isCloseTo(9, CLOSE);
+    }
+
+    @Test
+    void aGateThatCanBeSetToOneHeightOnlyIsAskedForNoOther() {
+        double meters = 0.1;
+        GateType one = new PlainGate("one-height") {
+            @Override
+            public GateShape shape(Parameters given) {
+                Quantity<Length> height = Amounts.of(meters, SpreadingUnits.METER);
+                return GateShape.byOpening(height, height, opening -> {
+                    if (opening != meters) {
+                        throw new IllegalArgumentException("asked for " + opening);
+                    }
+                    return 0.05;
+                });
+            }
+        };
+        ContinuedGeometry geometry = new ContinuedGeometry(
+                DischargeCurveSamples.chainWith(Gate.of(one, Map.of())).sweptByOpening());
+
+        assertThat(geometry.applyAsDouble(2 * meters)).isEqualTo(geometry.applyAsDouble(meters));
+        assertThat(geometry.applyAsDouble(meters / 2)).isEqualTo(geometry.applyAsDouble(meters));
+        assertThat(geometry.lowest()).isEqualTo(meters);
+        assertThat(geometry.highest()).isEqualTo(meters);
     }
 
     @Test

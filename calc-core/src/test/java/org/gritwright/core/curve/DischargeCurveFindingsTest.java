@@ -2,6 +2,7 @@ package org.gritwright.core.curve;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
+import static org.gritwright.core.Samples.DAY;
 import static org.gritwright.core.Samples.butForUnknown;
 import static org.gritwright.core.Samples.catchAt;
 import static org.gritwright.core.Samples.caught;
@@ -10,6 +11,7 @@ import static org.gritwright.core.Samples.codes;
 import static org.gritwright.core.Samples.inches;
 import static org.gritwright.core.Samples.numbers;
 import static org.gritwright.core.Samples.only;
+import static org.gritwright.core.Samples.pounds;
 import static org.gritwright.core.Samples.pulses;
 import static org.gritwright.core.curve.DischargeCurveSamples.DEAD_OPENING_EXAMPLE;
 import static org.gritwright.core.curve.DischargeCurveSamples.at;
@@ -33,6 +35,9 @@ import org.gritwright.core.observation.CatchLimits;
 import org.gritwright.core.statistics.CurveFit;
 import org.gritwright.core.statistics.RatioEstimator;
 import org.gritwright.core.uncertainty.Measured;
+import org.gritwright.core.weighing.CaughtMass;
+import org.gritwright.core.weighing.Scale;
+import org.gritwright.core.weighing.Weighing;
 import org.gritwright.units.Amounts;
 import org.gritwright.units.SpreadingUnits;
 import org.junit.jupiter.api.Test;
@@ -87,6 +92,17 @@ class DischargeCurveFindingsTest {
                                 SimulatedDay.limits(0, 0.01))
                         .findings())
                 .isEmpty();
+    }
+
+    @Test
+    void whatIsAssumedOfTheScaleIsSaid() {
+        CaughtMass onUnknown = CaughtMass.of(
+                Scale.of("yard 2", pounds(5000), pounds(0.5)), DAY, new Weighing("tarp", pounds(580), pounds(0)));
+        DischargeCurve curve =
+                fit(CurveModel.PROPORTIONAL, catchAt(chainAt(4), onUnknown, pulses(1000)), at(4, 58.5), at(2, 29));
+
+        assertThat(only(FindingCode.UNCERTAINTY_ASSUMED, curve.findings()).sentence())
+                .contains("the accuracy of scale yard 2");
     }
 
     /**
@@ -327,6 +343,16 @@ class DischargeCurveFindingsTest {
                     .containsEntry("opening", inches(4));
         }
         assertThat(numbers(only(FindingCode.OPENING_MISFIT, chosen(misread).findings())))
+                .containsEntry("opening", inches(4));
+    }
+
+    /** The line through two openings, with a dead opening, shows no scatter: a third has to go beside it. */
+    @Test
+    void amongFourOpeningsOfOneCatchEachOneCanBeTold() {
+        assertThat(numbers(only(
+                        FindingCode.OPENING_MISFIT,
+                        fit(CurveModel.DEAD_OPENING, at(2, 32), at(4, 70), at(6, 96), at(8, 128))
+                                .findings())))
                 .containsEntry("opening", inches(4));
     }
 

@@ -88,6 +88,29 @@ class DischargeCurveFloorTest {
         assertThat(budget.components().get(0).degreesOfFreedom()).isEqualTo(2);
     }
 
+    /** The rounding stands for two catches that agree by chance up to 1.96 ÷ 12.71 of it, by the factors of Student's t for 95 %. */
+    @Test
+    void ofTheRoundingAndTheScatterOfTwoCatchesTheOneWithTheWiderIntervalIsTaken() {
+        double rounding = 64 * resolution(64) / Math.sqrt(2);
+        double alike = 1.959964 / 12.706205 * rounding;
+
+        for (double scatter : new double[] {0.05, 0.1, 0.15}) {
+            assertThat(names(ofTwo(scatter * rounding)))
+                    .as("scatter of %s of the rounding", scatter)
+                    .containsExactly("resolution of scale and count", "span of scale S-1");
+        }
+        for (double scatter : new double[] {1.001 * alike / rounding, 0.2, 0.5, 1}) {
+            assertThat(names(ofTwo(scatter * rounding)))
+                    .as("scatter of %s of the rounding", scatter)
+                    .containsExactly("curve through the catches", "span of scale S-1");
+        }
+    }
+
+    /** Two catches whose mean is so uncertain by their scatter, in lb/rev. */
+    private static Budget<DischargePerRevolution> ofTwo(double uncertainty) {
+        return budget(fit(CurveModel.PROPORTIONAL, at(4, 64 - uncertainty), at(4, 64 + uncertainty)), 4);
+    }
+
     @ParameterizedTest
     @EnumSource(names = {"PROPORTIONAL", "TABLE"})
     void oneCatchHasABudgetWhereItsScatterIsAllowedFor(CurveModel model) {

@@ -96,6 +96,14 @@ class DischargeCurvePredictionTest {
                 () -> CURVE.predict(height(0)));
     }
 
+    @ParameterizedTest
+    @EnumSource(names = {"PROPORTIONAL", "TABLE"})
+    void refusesAClosedGateByTheGeometryToo(CurveModel model) {
+        DischargeCurve curve = fit(model, at(2, 32), at(4, 64));
+
+        assertRefused("gate setting must be above the closed position: 0 in", () -> curve.predict(height(0)));
+    }
+
     @Test
     void refusesAnOpeningAtWhichByTheCurveNothingComes() {
         for (Quantity<?> tooSmall : List.of(inches(0.3749), inches(0.2), millimeters(5))) {

@@ -327,7 +327,7 @@ class DischargeCurveTest {
                                 CatchAllowances.NONE.greatestTransient(),
                                 Optional.empty(),
                                 Optional.of(Repeatability.COMMON)))))) {
-            assertThat(other).isNotEqualTo(one);
+            assertThat(other).isNotEqualTo(one).doesNotHaveSameHashCodeAs(one);
         }
         assertThat(one).isNotEqualTo(UNEQUAL);
     }

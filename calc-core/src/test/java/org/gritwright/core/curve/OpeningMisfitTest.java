@@ -20,9 +20,12 @@ class OpeningMisfitTest {
 
     /** Openings from 0.7 in to 4.7 in, each with the stated factor on what it should discharge. */
     private static CaughtOpenings openings(Random random, double[] off) {
+        return openings(random, off, random.nextInt(4) == 0);
+    }
+
+    static CaughtOpenings openings(Random random, double[] off, boolean curved) {
         double deadOpening = random.nextInt(3) == 0 ? 0 : 0.6 * random.nextDouble() - 0.2;
         double scatter = Math.pow(10, -1 - 2.5 * random.nextDouble());
-        boolean curved = random.nextInt(4) == 0;
         List<CalibrationCatch> catches = new ArrayList<>();
         for (int i = 0; i < off.length; i++) {
             double inches = 0.7 + 4.0 * i / off.length;
