@@ -39,7 +39,7 @@ public final class Conformance {
      * @return what it violates; empty if it obeys every law but the one of documents, which isn't checked here
      */
     public static List<Violation> check(ConveyorType type, List<? extends Map<String, ?>> examples) {
-        return new Trial<>(type, Answer::of, Objects.requireNonNull(examples, "examples")).violations();
+        return new Trial<>(type, Answers::of, Objects.requireNonNull(examples, "examples")).violations();
     }
 
     /**
@@ -60,7 +60,7 @@ public final class Conformance {
      * @return what it violates; empty if it obeys every law but the one of documents, which isn't checked here
      */
     public static List<Violation> check(GateType type, List<? extends Map<String, ?>> examples) {
-        return new Trial<>(type, Answer::of, Objects.requireNonNull(examples, "examples")).violations();
+        return new Trial<>(type, Answers::of, Objects.requireNonNull(examples, "examples")).violations();
     }
 
     /**
@@ -81,7 +81,7 @@ public final class Conformance {
      * @return what it violates; empty if it obeys every law but the one of documents, which isn't checked here
      */
     public static List<Violation> check(PumpType type, List<? extends Map<String, ?>> examples) {
-        return new Trial<>(type, Answer::of, Objects.requireNonNull(examples, "examples")).violations();
+        return new Trial<>(type, Answers::of, Objects.requireNonNull(examples, "examples")).violations();
     }
 
     /**
@@ -102,6 +102,6 @@ public final class Conformance {
      * @return what it violates; empty if it obeys every law but the one of documents, which isn't checked here
      */
     public static List<Violation> check(FlowMeterType type, List<? extends Map<String, ?>> examples) {
-        return new Trial<>(type, Answer::of, Objects.requireNonNull(examples, "examples")).violations();
+        return new Trial<>(type, Answers::of, Objects.requireNonNull(examples, "examples")).violations();
     }
 }

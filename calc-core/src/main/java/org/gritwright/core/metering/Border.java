@@ -13,8 +13,8 @@ import org.gritwright.units.InvalidInputException;
 import org.gritwright.units.RefusalCode;
 
 /**
- * The border to a type that others wrote: what crosses it is present, finite and not negative, and an id is the same when asked
- * again. Anything else, and whatever a type throws except an {@link OutOfMemoryError}, becomes an error that names the type, with
+ * The border to a type that others wrote: what crosses it is present, finite and not negative (a pump's or flow meter's volume more
+ * than 0), and an id is the same when asked again. Anything else, and whatever a type throws except an {@link OutOfMemoryError}, becomes an error that names the type, with
  * its cause; a type's own {@link InvalidInputException} passes. Whether functions answer the same whenever asked is for the
  * conformance kit to see: to ask each twice would double the work of every evaluation.
  */

@@ -156,6 +156,26 @@ class LiquidConformanceTest {
     }
 
     @Test
+    void noTypeIsAskedOutsideItsLimitsNotEvenByRounding() {
+        double lowest = 0.3;
+        double highest = 0.9;
+        PumpType strict = new LawfulPump() {
+            @Override
+            public PumpOutput output(Parameters given) {
+                given.si(TOP);
+                given.si(SLIP);
+                return PumpOutput.of(given.get(SIZE), speed -> speed >= lowest && speed <= highest ? 1e-5 : Double.NaN)
+                        .within(
+                                Amounts.of(lowest, SpreadingUnits.REVOLUTION_PER_SECOND),
+                                Amounts.of(highest, SpreadingUnits.REVOLUTION_PER_SECOND));
+            }
+        };
+
+        assertThat(lowest + (highest - lowest)).as("by rounding").isGreaterThan(highest);
+        assertThat(Conformance.check(strict)).isEmpty();
+    }
+
+    @Test
     void anotherDisplacementIsShownBesideTheFirst() {
         assertThat(BrokenPumps.all().filter(broken -> broken.how().equals("another displacement each time")))
                 .extracting(broken -> Conformance.check(broken.type()).get(0).how())
