@@ -6,6 +6,7 @@ module org.gritwright.core {
     requires org.apache.commons.statistics.distribution;
 
     exports org.gritwright.core.blend;
+    exports org.gritwright.core.boom;
     exports org.gritwright.core.calibration;
     exports org.gritwright.core.chart;
     exports org.gritwright.core.conformance;

@@ -50,6 +50,7 @@ class ArchitectureTest {
             "roadspeed",
             "range",
             "envelope",
+            "boom",
             "chart",
             "verification",
             "planning",

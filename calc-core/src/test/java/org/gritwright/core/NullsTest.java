@@ -33,6 +33,7 @@ import javax.measure.Quantity;
 import javax.measure.Unit;
 import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Mass;
+import org.gritwright.core.boom.NozzleFlow;
 import org.gritwright.core.calibration.CalibrationFactor;
 import org.gritwright.core.calibration.CalibrationInForce;
 import org.gritwright.core.chart.ControlSetting;
@@ -70,6 +71,7 @@ import org.gritwright.core.spi.SpreaderType;
 import org.gritwright.core.spi.TypeId;
 import org.gritwright.core.statistics.CurveFit;
 import org.gritwright.core.weighing.Caught;
+import org.gritwright.core.uncertainty.Measured;
 import org.gritwright.core.weighing.CaughtMass;
 import org.gritwright.core.weighing.Graduate;
 import org.gritwright.units.Amounts;
@@ -138,6 +140,10 @@ class NullsTest {
                                         Amounts.of(0.1, SpreadingUnits.REVOLUTION_PER_MINUTE),
                                         DriveConditions.NOT_SAID,
                                         List.of())),
+                        Map.entry(
+                                NozzleFlow.class,
+                                new NozzleFlow(
+                                        "left", "1", Measured.once(Amounts.of(1, SpreadingUnits.LITER_PER_MINUTE)))),
                         Map.entry(Envelope.class, Samples.ENVELOPE),
                         Map.entry(OpenLoop.class, Samples.OPEN_LOOP),
                         Map.entry(DriveCurve.class, Samples.DRIVE_CURVE),

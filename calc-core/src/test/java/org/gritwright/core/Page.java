@@ -19,6 +19,7 @@ public record Page(String path) {
     public static final Page README = new Page("README.md");
     public static final Page DEVELOPERS = new Page("DEVELOPERS.md");
     public static final Page UNITS = new Page("calc-units/UNITS.md");
+    public static final Page BOOMS = new Page("calc-core/BOOMS.md");
     public static final Page CHARTS = new Page("calc-core/CHARTS.md");
     public static final Page CHECKS = new Page("calc-core/CHECKS.md");
     public static final Page CURVES = new Page("calc-core/CURVES.md");

@@ -44,6 +44,7 @@ class PageExamplesTest {
         return List.of(
                 new Program(Page.README, "Yard"),
                 new Program(Page.UNITS, "Rate"),
+                new Program(Page.BOOMS, "Spray"),
                 new Program(Page.CHARTS, "Cab"),
                 new Program(Page.CURVES, "Openings"),
                 new Program(Page.ENVELOPE, "Limits"),

@@ -57,6 +57,7 @@ class PublicApiTest {
                         .distinct())
                 .containsExactlyInAnyOrder(
                         "org.gritwright.core.blend",
+                        "org.gritwright.core.boom",
                         "org.gritwright.core.calibration",
                         "org.gritwright.core.chart",
                         "org.gritwright.core.conformance",

@@ -113,6 +113,10 @@ record PublishedCheck(
         PEARSON(
                 "Montana State Pearson squares",
                 "Montana State University Extension, animal and range sciences, Pearson squares"),
+        CROPWATCH(
+                "CropWatch and Georgia",
+                "University of Nebraska-Lincoln, CropWatch, 2016, on the flow of other liquids than water through sprayer nozzles,"
+                        + " and P. Sumner, University of Georgia: conversion factors by pounds per gallon"),
         UNITS(
                 "derived: units",
                 "computed from the exact definitions of the units (NIST Special Publication 811, 2008, Appendix B; NIST"

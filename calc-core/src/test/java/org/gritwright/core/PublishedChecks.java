@@ -86,6 +86,7 @@ final class PublishedChecks {
         checks.rows.addAll(RangeChecks.all());
         checks.rows.addAll(SpreadChecks.all());
         checks.rows.addAll(PumpChecks.all());
+        checks.rows.addAll(BoomChecks.all());
         return Collections.unmodifiableList(checks.rows);
     }
 

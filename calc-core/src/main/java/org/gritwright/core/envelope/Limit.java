@@ -9,7 +9,15 @@ public enum Limit {
     /** At this engine speed the pump gives no more oil. */
     ENGINE_SPEED("the pump turns the shaft no faster at this engine speed"),
     /** Grains fall no faster through this opening. */
-    GRAIN_FLOW("the grains run no faster through the gate");
+    GRAIN_FLOW("the grains run no faster through the gate"),
+    /** Below it the nozzles of a boom lose their pattern. */
+    LOWEST_NOZZLE_PRESSURE("the nozzles are made for no lower pressure"),
+    /** Above it the nozzles of a boom make mist, or aren't made for it. */
+    HIGHEST_NOZZLE_PRESSURE("the nozzles are made for no higher pressure"),
+    /** The pump for liquid can't run any slower and still run steadily. */
+    LEAST_PUMP_FLOW("the pump can't give less and stay steady"),
+    /** The pump for liquid gives no more. */
+    MOST_PUMP_FLOW("the pump gives no more");
 
     private final String words;
 

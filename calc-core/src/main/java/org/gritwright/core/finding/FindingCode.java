@@ -56,6 +56,19 @@ public enum FindingCode {
     /** The pans account for much less or more than was asked of the truck. */
     PAN_RECOVERY_OFF(WARNING),
 
+    /** A nozzle of a boom gives other than the others. */
+    NOZZLE_OFF_AVERAGE(WARNING, Slot.name("section"), Slot.name("nozzle")),
+    /** A nozzle of a boom gives other than a new one. */
+    NOZZLE_OFF_NEW(WARNING, Slot.name("section"), Slot.name("nozzle")),
+    /** What a nozzle gave is too near to a limit, or too roughly measured, to tell. */
+    NOZZLE_UNDECIDED(NOTE, Slot.name("section"), Slot.name("nozzle")),
+    /** No more than half of a boom's nozzles agree with each other. */
+    NOZZLES_DISAGREE(WARNING),
+    /** All nozzles together give other than rate and speed need. */
+    BOOM_RATE_OFF(WARNING),
+    /** A boom whose rate is kept by pressure was set up with a liquid of another density. */
+    BOOM_LIQUID_CHANGED(WARNING),
+
     /** The apparent fill is unusual for this type of conveyor. */
     FILL_IMPLAUSIBLE(WARNING, Slot.SLIPS),
     /** The apparent fill can't be: an input is wrong. */

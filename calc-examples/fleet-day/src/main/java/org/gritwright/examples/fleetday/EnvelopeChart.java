@@ -137,6 +137,10 @@ final class EnvelopeChart {
             case FASTEST_SHAFT -> "conveyor at its fastest";
             case ENGINE_SPEED -> "pump at its most";
             case GRAIN_FLOW -> "gate at its most";
+            case LOWEST_NOZZLE_PRESSURE -> "nozzles at their lowest";
+            case HIGHEST_NOZZLE_PRESSURE -> "nozzles at their highest";
+            case LEAST_PUMP_FLOW -> "liquid pump at its least";
+            case MOST_PUMP_FLOW -> "liquid pump at its most";
         };
     }
 }
