@@ -49,6 +49,7 @@ class PageExamplesTest {
                 new Program(Page.CURVES, "Openings"),
                 new Program(Page.ENVELOPE, "Limits"),
                 new Program(Page.LATERAL, "Pans"),
+                new Program(Page.LIQUIDS, "Brine"),
                 new Program(Page.PLANNING, "Plan"),
                 new Program(Page.RANGE, "Valve"));
     }

@@ -71,6 +71,11 @@ public record IndicatedAmount(Quantity<?> shown, Quantity<?> resolution) {
         return si(resolution) / si(shown);
     }
 
+    /** An amount in the unit of another of its kind. */
+    static Quantity<?> like(Quantity<?> other, Quantity<?> amount) {
+        return Amounts.ofSi(si(amount), other.getUnit());
+    }
+
     /** Kilograms or cubic meters. */
     static double si(Quantity<?> amount) {
         return isVolume(amount)

@@ -296,7 +296,7 @@ public final class Verification {
         if (!tolerance.acceptsRatio(shown)) {
             Map<String, Argument> about = new LinkedHashMap<>();
             about.put("delivered", number(amount(believedKilograms())));
-            about.put("expected", number(amount(source.expectedKilograms())));
+            about.put("expected", number(expected()));
             about.put("error", number(percent(Math.abs(deliveryError))));
             equivalentLostTime().ifPresent(time -> about.put("lostTime", number(time)));
             found.add(Finding.of(deliveryError < 0 ? FindingCode.SHORTFALL : FindingCode.OVERRUN, about));
@@ -354,7 +354,7 @@ public final class Verification {
      * @return target rate × test distance, in the unit of what was caught: a mass or, of a liquid, a volume
      */
     public Quantity<?> expected() {
-        return amount(source.expectedKilograms());
+        return IndicatedAmount.like(source.caught().total(), source.run().expectedAmount());
     }
 
     /**
