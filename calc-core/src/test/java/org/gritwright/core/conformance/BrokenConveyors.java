@@ -63,6 +63,7 @@ final class BrokenConveyors {
                 new Broken(Law.ENFORCED_LIMITS, "values past a limit are set to it", new Clamps()),
                 new Broken(Law.ENFORCED_LIMITS, "the refusal has no name", new RefusesWithoutName()),
                 new Broken(Law.ENFORCED_LIMITS, "half a tooth will do", new HalfTeeth()),
+                new Broken(Law.ENFORCED_LIMITS, "the last of a list is taken as it comes", new FirstOfAList()),
                 new Broken(Law.NAMED_REFUSALS, "a long pitch is refused without a name", new Stumbles()),
                 new Broken(Law.NAMED_REFUSALS, "no function", new OfVolume((meters, area) -> null)),
                 new Broken(Law.NAMED_REFUSALS, "a function that throws", new OfVolume((meters, area) -> {
@@ -241,6 +242,23 @@ final class BrokenConveyors {
                 throw new IllegalArgumentException("too long");
             }
             return super.sweptVolume(given);
+        }
+    }
+
+    private static final class FirstOfAList extends LawfulConveyor {
+        private static final Parameter<Length> STEPS = PITCH.asList(2, 9);
+
+        @Override
+        public List<Parameter<?>> parameters() {
+            return List.of(STEPS);
+        }
+
+        @Override
+        public SweptVolume sweptVolume(Parameters given) {
+            List<Quantity<?>> steps = given.asMap().get(STEPS.name());
+            double meters = Amounts.si(Length.class, PITCH.check(steps.get(0).asType(Length.class)))
+                    + Amounts.si(Length.class, steps.get(steps.size() - 1).asType(Length.class));
+            return area -> area * meters;
         }
     }
 

@@ -87,6 +87,14 @@ final class BrokenFlowMeters {
                 new Broken(
                         Law.UNIT_INVARIANT, "the nominal volume knows one unit only", of(given -> bare(given, true))),
                 new Broken(Law.UNIT_INVARIANT, "the cut-off knows one unit only", of(given -> bare(given, false))),
+                new Broken(Law.UNIT_INVARIANT, "the cut-off is off by a little in other units", of(given -> {
+                    boolean isOther = !given.get(CUTOFF).getUnit().equals(SpreadingUnits.LITER_PER_MINUTE);
+                    double cutoff = given.si(CUTOFF) * (isOther ? 1.001 : 1);
+                    return PulseOutput.constant(given.get(PULSE))
+                            .within(
+                                    Amounts.of(cutoff, SpreadingUnits.CUBIC_METER_PER_SECOND),
+                                    Amounts.of(240, SpreadingUnits.LITER_PER_MINUTE));
+                })),
                 new Broken(Law.DETERMINISTIC, "a little more each time", of(BrokenFlowMeters::growing)),
                 new Broken(
                         Law.DETERMINISTIC, "another nominal volume each time", new Changing(BrokenFlowMeters::larger)),

@@ -68,9 +68,15 @@ final class BrokenGates {
                 new Broken(Law.DETERMINISTIC, "other limits each time", new Stretching()),
                 new Broken(Law.DETERMINISTIC, "another closed position each time", new Slipping()),
                 new Broken(Law.DETERMINISTIC, "now fixed, now adjustable", new Turning()),
+                new Broken(Law.DETERMINISTIC, "a fixed opening that grows", new GrowingHole()),
                 new Broken(Law.SERIALIZABLE, "an area that holds its type", new HoldsItself()),
                 new Broken(Law.SETTABLE_LIMITS, "a percentage is taken for a number up to 100", new PercentByNumber()),
                 new Broken(Law.SETTABLE_LIMITS, "there is no area for the highest mark", new ShortTable()),
+                new Broken(Law.SETTABLE_LIMITS, "the closed position is refused", new NeverClosed()),
+                new Broken(
+                        Law.CLOSED_IS_ZERO,
+                        "a hole of a thousandth of a square millimeter stays open",
+                        new OfArea((width, dead, opening) -> width * Math.max(0, opening - dead) + 1e-9)),
                 new Broken(
                         Law.CLOSED_IS_ZERO,
                         "a slit of 1 mm stays open",
@@ -247,6 +253,32 @@ final class BrokenGates {
             return asked.incrementAndGet() == 7
                     ? GateShape.fixed(Amounts.of(0.1, SpreadingUnits.SQUARE_METER))
                     : adjustable;
+        }
+    }
+
+    private static final class GrowingHole extends LawfulGate {
+        private final AtomicInteger asked = new AtomicInteger();
+
+        @Override
+        public GateShape shape(Parameters given) {
+            double area = given.si(WIDTH) * (0.1 + given.si(DEAD)) + 1e-3 * asked.getAndIncrement();
+            return GateShape.fixed(Amounts.of(area, SpreadingUnits.SQUARE_METER));
+        }
+    }
+
+    private static final class NeverClosed extends LawfulGate {
+        @Override
+        public GateShape shape(Parameters given) {
+            double width = given.si(WIDTH);
+            double dead = given.si(DEAD);
+            return GateShape.byOpening(
+                            Amounts.of(0, SpreadingUnits.METER), Amounts.of(1, SpreadingUnits.METER), opening -> {
+                                if (opening == 0.03) {
+                                    throw new InvalidInputException("opening", "another", "0.03 m");
+                                }
+                                return width * Math.max(0, opening - 0.03 - dead);
+                            })
+                    .closedAt(Amounts.of(0.03, SpreadingUnits.METER));
         }
     }
 

@@ -85,6 +85,14 @@ final class BrokenPumps {
                         of(given -> output(
                                 given, volume(given.get(SIZE).getValue().doubleValue() * 1e-6, given.si(SLIP))))),
                 new Broken(Law.UNIT_INVARIANT, "the displacement knows one unit only", of(BrokenPumps::bareSize)),
+                new Broken(
+                        Law.UNIT_INVARIANT,
+                        "the displacement is off by a little in other units",
+                        of(given -> slightly(given, 1e-3, 0))),
+                new Broken(
+                        Law.UNIT_INVARIANT,
+                        "the volume is off by a little in other units",
+                        of(given -> slightly(given, 0, 1e-3))),
                 new Broken(Law.UNIT_INVARIANT, "the limits know one unit only", of(BrokenPumps::bareLimits)),
                 new Broken(Law.DETERMINISTIC, "a little more each time", of(BrokenPumps::growing)),
                 new Broken(Law.DETERMINISTIC, "another displacement each time", new Changing(BrokenPumps::larger)),
@@ -143,6 +151,18 @@ final class BrokenPumps {
         PumpOutput lawful = output(given, volume(given.si(SIZE), given.si(SLIP)));
         return new PumpOutput(
                 Amounts.of(given.get(SIZE).getValue().doubleValue(), SpreadingUnits.MILLILITER_PER_REVOLUTION),
+                lawful.lowestSpeed(),
+                lawful.highestSpeed(),
+                lawful.volume());
+    }
+
+    /** Off by these parts where the size isn't in mL/rev. */
+    private static PumpOutput slightly(Parameters given, double ofDisplacement, double ofVolume) {
+        double isOther = given.get(SIZE).getUnit().equals(SpreadingUnits.MILLILITER_PER_REVOLUTION) ? 0 : 1;
+        double size = given.si(SIZE);
+        PumpOutput lawful = output(given, volume(size * (1 + isOther * ofVolume), given.si(SLIP)));
+        return new PumpOutput(
+                Amounts.of(size * (1 + isOther * ofDisplacement), SpreadingUnits.CUBIC_METER_PER_REVOLUTION),
                 lawful.lowestSpeed(),
                 lawful.highestSpeed(),
                 lawful.volume());

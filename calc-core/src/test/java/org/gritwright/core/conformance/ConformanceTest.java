@@ -285,6 +285,65 @@ class ConformanceTest {
     }
 
     @Test
+    void inAnExampleADefaultStandsForWhatIsLeftOut() {
+        ConveyorType type = new LawfulConveyor() {
+            @Override
+            public SweptVolume sweptVolume(Parameters given) {
+                if (given.si(TEETH) != 7) {
+                    throw new InvalidInputException("teeth", "7", Amounts.format(given.get(TEETH)));
+                }
+                double meters = given.si(PITCH);
+                return area -> area * meters;
+            }
+        };
+        Map<String, Object> example = Map.of("pitch", inches(7), "teeth", Amounts.of(7, SpreadingUnits.ONE));
+
+        assertThat(Conformance.check(type, List.of(example)))
+                .as("a share past its limits isn't refused")
+                .extracting(Violation::toString)
+                .containsExactly("enforced-limits: an answer to {pitch=7 in, share=-0.5 %, teeth=7}");
+    }
+
+    @Test
+    @Tag("locale")
+    void nothingForAValuePastItsLimitsIsAViolation() {
+        assertThat(Conformance.check(new LawfulConveyor() {
+                    @Override
+                    public SweptVolume sweptVolume(Parameters given) {
+                        double share =
+                                given.asMap().get("share").get(0).getValue().doubleValue();
+                        double meters = given.si(PITCH) * given.si(TEETH);
+                        return share < 0 || share > 50 ? null : area -> area * meters;
+                    }
+                }))
+                .extracting(Violation::toString)
+                .containsExactly("enforced-limits: null for {pitch=505 mm, share=-0.5 %, teeth=32}");
+    }
+
+    @Test
+    void aQuantityWithoutTextIsNamedByItsClass() {
+        Map<String, Object> example = Map.of(
+                "pitch", Amounts.of(1, SpreadingUnits.METER.multiply(7)), "teeth", Amounts.of(7, SpreadingUnits.ONE));
+
+        assertThat(Conformance.check(new LawfulConveyor(), List.of(example)))
+                .singleElement()
+                .satisfies(violation -> assertThat(violation.how())
+                        .startsWith("the example {pitch=a tech.units.indriya.")
+                        .contains(", teeth=7} is refused: "));
+    }
+
+    @Test
+    @Tag("locale")
+    void whatCanNotBeSetHasNoSetting() {
+        assertThat(BrokenGates.all().filter(broken -> broken.how().equals("a fixed opening that grows")))
+                .extracting(broken -> Conformance.check(broken.type()).get(0).how())
+                .singleElement()
+                .asString()
+                .matches("the answer to .*, asked again, is .* m² at " + Setting.none() + ", before .* m² at "
+                        + Setting.none());
+    }
+
+    @Test
     void anExampleThatIsRefusedIsAViolation() {
         List<Map<String, Object>> tooShort =
                 List.of(Map.of("pitch", inches(0.1), "teeth", Amounts.of(7, SpreadingUnits.ONE)));

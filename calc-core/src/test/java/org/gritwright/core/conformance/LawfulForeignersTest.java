@@ -58,6 +58,22 @@ class LawfulForeignersTest {
     }
 
     @Test
+    void aConveyorThatNoGateMetersOffByARounding() {
+        assertLawful(new LawfulConveyor() {
+            @Override
+            public boolean meteredByGate() {
+                return false;
+            }
+
+            @Override
+            public SweptVolume sweptVolume(Parameters given) {
+                double volume = meters(given) * 1e3;
+                return area -> volume * (area == 0.1 ? 1 - 1e-14 : 1);
+            }
+        });
+    }
+
+    @Test
     void aConveyorThatIsFullFromSomeAreaOn() {
         assertLawful(new LawfulConveyor() {
             @Override

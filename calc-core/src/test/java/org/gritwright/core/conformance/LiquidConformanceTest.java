@@ -156,6 +156,27 @@ class LiquidConformanceTest {
     }
 
     @Test
+    @Tag("locale")
+    void whatLiesBetweenTheLimitsIsAskedEvenly() {
+        PumpType withAHole = new LawfulPump() {
+            @Override
+            public PumpOutput output(Parameters given) {
+                given.si(TOP);
+                given.si(SLIP);
+                return PumpOutput.of(given.get(SIZE), speed -> speed == 17 ? Double.NaN : 1e-5)
+                        .within(
+                                Amounts.of(1, SpreadingUnits.REVOLUTION_PER_SECOND),
+                                Amounts.of(33, SpreadingUnits.REVOLUTION_PER_SECOND));
+            }
+        };
+
+        assertThat(Conformance.check(withAHole))
+                .extracting(Violation::toString)
+                .containsExactly(
+                        "finite: NaN m³/rev at 17 rev/s, with {size=250.5 mL/rev, slip=5 %, top=1550 rev/min}");
+    }
+
+    @Test
     void noTypeIsAskedOutsideItsLimitsNotEvenByRounding() {
         double lowest = 0.3;
         double highest = 0.9;

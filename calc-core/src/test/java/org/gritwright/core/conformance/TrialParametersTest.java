@@ -154,6 +154,24 @@ class TrialParametersTest {
     }
 
     @Test
+    void pastTheLimitsIsAHundredthOfTheRangeOrOneOfWhatIsCounted() {
+        Parameter<Length> pinned = Parameter.length("pinned", inches(3), inches(3));
+        Parameter<Dimensionless> zero =
+                Parameter.of("zero", Dimensionless.class, Amounts.of(0, ONE), Amounts.of(0, ONE));
+        Parameter<Dimensionless> narrow =
+                Parameter.of("narrow", Dimensionless.class, Amounts.of(1e9, ONE), Amounts.of(1e9 + 1, ONE));
+
+        assertThat(TrialParameters.past(WIDTH)).containsExactly(inches(2 - 0.01 * 4), inches(6 + 0.01 * 4));
+        assertThat(TrialParameters.past(TEETH))
+                .containsExactly(Amounts.of(2, ONE), Amounts.of(3.5, ONE), Amounts.of(61, ONE));
+        assertThat(TrialParameters.past(pinned)).containsExactly(inches(3 - 0.01 * 3), inches(3 + 0.01 * 3));
+        assertThat(TrialParameters.past(zero)).containsExactly(Amounts.of(-0.01, ONE), Amounts.of(0.01, ONE));
+        assertThat(TrialParameters.past(narrow))
+                .as("more than rounding")
+                .containsExactly(Amounts.of(1e9 - 1e-9 * (1e9 + 1), ONE), Amounts.of(1e9 + 1 + 1e-9 * (1e9 + 1), ONE));
+    }
+
+    @Test
     void valuesPastTheLimitsAreRefusedByTheDeclaredAndAcceptedByTheWidened() {
         List<Parameter<?>> declared = List.of(
                 WIDTH,

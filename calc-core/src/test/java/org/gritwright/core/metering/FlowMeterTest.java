@@ -146,7 +146,8 @@ class FlowMeterTest {
         assertThat(TABLE.pulsesPerSecond(liters(150))).isCloseTo(2300, within(1e-10));
         assertThat(TABLE.pulsesPerSecond(liters(240))).isCloseTo(3600, within(1e-10));
         assertThat(TABLE.cubicMetersPerPulse(1e-3)).isCloseTo(1e-6, within(1e-20));
-        assertThat(TABLE.cubicMetersPerPulse())
+        assertThat(table(new double[] {6, 60, 240}, new double[] {800, 1000, 900})
+                        .cubicMetersPerPulse())
                 .as("the middle of the K-factors, 900 pulses per liter")
                 .isCloseTo(1e-3 / 900, within(1e-18));
         assertThat(TABLE.pulsesPerSecond(liters(5))).isZero();
@@ -174,12 +175,13 @@ class FlowMeterTest {
     }
 
     /** A meter that is known at any flow, whose pulses never come faster than 100 a second. */
-    private static FlowMeter saturating() {
+    private static FlowMeter saturating(double nominal) {
         return FlowMeter.of(
                 new PlainFlowMeter("saturating") {
                     @Override
                     public PulseOutput output(Parameters given) {
-                        return PulseOutput.of(Amounts.of(2, MILLILITER_PER_PULSE), flow -> Math.max(2e-6, flow / 100));
+                        return PulseOutput.of(
+                                Amounts.of(nominal, MILLILITER_PER_PULSE), flow -> Math.max(2e-6, flow / 100));
                     }
                 },
                 Map.of());
@@ -191,9 +193,14 @@ class FlowMeterTest {
 
         assertThat(flow(plain, 50, 1)).isCloseTo(6, within(1e-12));
         assertThat(plain.highestFlow()).isEmpty();
-        assertThat(flow(saturating(), 50, 1)).isCloseTo(6, within(1e-12));
+        assertThat(flow(saturating(2), 50, 1)).isCloseTo(6, within(1e-12));
         assertRefused(
-                "pulses per second must be at most 100.0, those of any flow: 150.0", () -> flow(saturating(), 150, 1));
+                "pulses per second must be at most 100.0, those of any flow: 150.0", () -> flow(saturating(2), 150, 1));
+    }
+
+    @Test
+    void ofSeveralFlowsThatGiveSoManyPulsesTheLowestIsMeant() {
+        assertThat(flow(saturating(4), 100, 1)).isCloseTo(12, within(1e-12));
     }
 
     @Test

@@ -66,7 +66,7 @@ class PumpTest {
 
     @Test
     void twoGearsGiveTwiceTheRingBetweenPitchCircleAndTips() {
-        assertThat(GEARS.cubicMetersPerRevolution()).isCloseTo(Math.PI * 5.39e-6, within(1e-18));
+        assertThat(gears(2, 4.2, 3.5).cubicMetersPerRevolution()).isCloseTo(Math.PI * 5.39e-6, within(1e-18));
         assertThat(GEARS.cubicMetersPerRevolution(7)).isEqualTo(GEARS.cubicMetersPerRevolution());
         assertThat(GEARS.cubicMetersPerRevolution(0)).isEqualTo(GEARS.cubicMetersPerRevolution());
         assertThat(GEARS.lowestSpeed()).isEqualTo(turns(0));
