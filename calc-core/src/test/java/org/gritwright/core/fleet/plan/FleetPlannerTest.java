@@ -22,6 +22,7 @@ import javax.measure.quantity.Speed;
 import javax.measure.quantity.Time;
 import org.gritwright.core.calibration.Since;
 import org.gritwright.core.finding.Finding;
+import org.gritwright.core.fleet.day.CalibrationCatchEntry;
 import org.gritwright.core.fleet.day.DriveEntry;
 import org.gritwright.core.fleet.day.DrivePointEntry;
 import org.gritwright.core.fleet.day.DriveRunEntry;
@@ -115,6 +116,17 @@ class FleetPlannerTest {
                 Amounts.of(highest, SpreadingUnits.REVOLUTION_PER_MINUTE),
                 source,
                 Optional.empty());
+    }
+
+    @Test
+    void aTruckWithMoreThanATruckHasIsRefusedAndNoOther() {
+        TruckDay many = with(
+                idle("T-1"), Collections.nCopies(1001, calibrationCatch(7, 1)).toArray(CalibrationCatchEntry[]::new));
+        List<TruckPlan> trucks =
+                PLANNER.plan(Trucks.day(many, idle("T-2")), plan(3, PAILS)).trucks();
+
+        assertThat(trucks.get(0).refusal()).get().asString().contains("calibration catches must be at most 1000: 1001");
+        assertThat(trucks.get(1).refusal()).isEmpty();
     }
 
     @Test

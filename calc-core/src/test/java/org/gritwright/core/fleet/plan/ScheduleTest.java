@@ -126,6 +126,31 @@ class ScheduleTest {
         assertThat(workMinutes(schedule)).isCloseTo(truck + 3 * 20, within(1e-9));
     }
 
+    /** Of two trucks of three days each the rests share the last day. */
+    @Test
+    void whatIsLeftOfLongTrucksSharesADay() {
+        FleetPlan plan = planned(2, crews(plan(3, daily(PAILS, 10, 10)), 1, 60));
+        double truck = truckMinutes(plan, 0);
+        assertThat(truck).isBetween(80.1, 99.9);
+        Schedule schedule = plan.schedule(0);
+        assertThat(schedule.crewDays()).isEqualTo(5);
+        assertThat(workMinutes(schedule)).isCloseTo(2 * truck + 5 * 20, within(1e-9));
+    }
+
+    @Test
+    void anotherMethodMustFitIntoADayWithItsOwnSetUp() {
+        WeighingMethodEntry pails = daily(PAILS, 10, 5);
+        WeighingMethodEntry tarp = daily(TARP, 20, 10);
+        FleetPlan wide = planned(2, plan(3, pails, tarp));
+        double both = truckMinutes(wide, 0) + truckMinutes(wide, 1) + 15 + 30;
+        for (int days = 1; days <= 2; days++) {
+            FleetPlan plan = planned(2, crews(plan(3, pails, tarp), 1, days == 1 ? both + 0.1 : both - 0.1));
+            assertThat(plan.schedule(truck -> Optional.of(truck.truck().id().equals("T-0") ? 0 : 1))
+                            .crewDays())
+                    .isEqualTo(days);
+        }
+    }
+
     @Test
     void whatIsLeftOutTakesNoTime() {
         FleetPlan plan = planned(3, plan(3, PAILS));
@@ -148,5 +173,7 @@ class ScheduleTest {
         assertRefused("time to set up the yard must be 0 or more: -1 min", () -> daily(PAILS, -1, 0));
         assertRefused("time to clean up the yard must be 0 or more: -1 min", () -> daily(PAILS, 0, -1));
         assertRefused("crews must be 1 or more: 0", () -> new Schedule(0, minutes(0), 0, 0));
+        assertRefused("trucks must be 0 or more: -1", () -> new Schedule(-1, minutes(0), 0, 1));
+        assertRefused("days of a crew must be 0 or more: -1", () -> new Schedule(0, minutes(0), -1, 1));
     }
 }
