@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.DoubleUnaryOperator;
-import java.util.function.Function;
 import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
 import javax.measure.Quantity;
@@ -50,13 +49,15 @@ final class Answers {
     private static final Answer.Words VOLUMES =
             new Answer.Words("a function", at -> Answer.number(at) + " m² open", "m³/rev");
 
-    private static final Function<Serializable, DoubleUnaryOperator> PUMPED =
-            output -> ((PumpOutput) output).volume()::cubicMetersPerRevolution;
-
-    private static final Function<Serializable, DoubleUnaryOperator> METERED =
-            output -> ((PulseOutput) output).volume()::cubicMetersPerPulse;
-
     private Answers() {}
+
+    private static DoubleUnaryOperator pumped(Serializable output) {
+        return ((PumpOutput) output).volume()::cubicMetersPerRevolution;
+    }
+
+    private static DoubleUnaryOperator metered(Serializable output) {
+        return ((PulseOutput) output).volume()::cubicMetersPerPulse;
+    }
 
     static Answer of(ConveyorType type, Parameters given) {
         SweptVolume volume = type.sweptVolume(given);
@@ -116,7 +117,7 @@ final class Answers {
     static Answer of(PumpType type, Parameters given) {
         PumpOutput output = type.output(given);
         if (output == null) {
-            return new Answer(null, PUMPED, List.of(), NOTHING_STATED, OF_FLOWS, VOLUMES);
+            return new Answer(null, Answers::pumped, List.of(), NOTHING_STATED, OF_FLOWS, VOLUMES);
         }
         Quantity<RotationalSpeed> lowest = output.lowestSpeed();
         Optional<Quantity<RotationalSpeed>> highest = output.highestSpeed();
@@ -128,7 +129,7 @@ final class Answers {
                 speed -> output.volume().cubicMetersPerRevolution(output.number(speed)));
         return new Answer(
                 output,
-                PUMPED,
+                Answers::pumped,
                 points(RotationalSpeed.class, lowest, highest, SPEEDS),
                 new Answer.Stated(0, Amounts.si(VolumePerRevolution.class, output.displacement()), limits),
                 OF_FLOWS,
@@ -138,7 +139,7 @@ final class Answers {
     static Answer of(FlowMeterType type, Parameters given) {
         PulseOutput output = type.output(given);
         if (output == null) {
-            return new Answer(null, METERED, List.of(), NOTHING_STATED, OF_PULSES, VOLUMES);
+            return new Answer(null, Answers::metered, List.of(), NOTHING_STATED, OF_PULSES, VOLUMES);
         }
         Quantity<FlowRate> lowest = output.lowestFlow();
         Optional<Quantity<FlowRate>> highest = output.highestFlow();
@@ -150,7 +151,7 @@ final class Answers {
                 flow -> output.volume().cubicMetersPerPulse(output.number(flow)));
         return new Answer(
                 output,
-                METERED,
+                Answers::metered,
                 points(FlowRate.class, lowest, highest, FLOWS),
                 new Answer.Stated(0, Amounts.si(VolumePerPulse.class, output.nominal()), limits),
                 OF_PULSES,
