@@ -26,6 +26,7 @@ module org.gritwright.core {
     exports org.gritwright.core.range;
     exports org.gritwright.core.record;
     exports org.gritwright.core.roadspeed;
+    exports org.gritwright.core.solution;
     exports org.gritwright.core.spi;
     exports org.gritwright.core.statistics;
     exports org.gritwright.core.uncertainty;

@@ -39,6 +39,7 @@ class ArchitectureTest {
             "conformance",
             "weighing",
             "lateral",
+            "solution",
             "metering",
             "observation",
             "blend",

@@ -77,6 +77,7 @@ class PublicApiTest {
                         "org.gritwright.core.range",
                         "org.gritwright.core.record",
                         "org.gritwright.core.roadspeed",
+                        "org.gritwright.core.solution",
                         "org.gritwright.core.spi",
                         "org.gritwright.core.statistics",
                         "org.gritwright.core.uncertainty",

@@ -68,6 +68,10 @@ public enum FindingCode {
     BOOM_RATE_OFF(WARNING),
     /** A boom whose rate is kept by pressure was set up with a liquid of another density. */
     BOOM_LIQUID_CHANGED(WARNING),
+    /** A solution holds more of its salt than the eutectic. */
+    SOLUTION_BEYOND_EUTECTIC(WARNING),
+    /** On which side of the eutectic a solution is can't be told. */
+    EUTECTIC_SIDE_UNDECIDED(WARNING),
 
     /** The apparent fill is unusual for this type of conveyor. */
     FILL_IMPLAUSIBLE(WARNING, Slot.SLIPS),

@@ -39,6 +39,8 @@ class FindingCodeTest {
             "nozzles-disagree",
             "boom-rate-off",
             "boom-liquid-changed",
+            "solution-beyond-eutectic",
+            "eutectic-side-undecided",
             "fill-implausible",
             "fill-impossible",
             "too-few-pulses",
