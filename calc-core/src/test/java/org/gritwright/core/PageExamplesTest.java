@@ -51,7 +51,8 @@ class PageExamplesTest {
                 new Program(Page.LATERAL, "Pans"),
                 new Program(Page.LIQUIDS, "Brine"),
                 new Program(Page.PLANNING, "Plan"),
-                new Program(Page.RANGE, "Valve"));
+                new Program(Page.RANGE, "Valve"),
+                new Program(Page.SOLUTIONS, "Brine"));
     }
 
     /** The libraries, wherever the run has put them. */

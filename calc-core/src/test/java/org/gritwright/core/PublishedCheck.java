@@ -117,6 +117,26 @@ record PublishedCheck(
                 "CropWatch and Georgia",
                 "University of Nebraska-Lincoln, CropWatch, 2016, on the flow of other liquids than water through sprayer nozzles,"
                         + " and P. Sumner, University of Georgia: conversion factors by pounds per gallon"),
+        ROGERS_PITZER(
+                "Rogers and Pitzer",
+                "P. S. Z. Rogers and K. S. Pitzer, Volumetric properties of aqueous sodium chloride solutions, Journal of"
+                        + " Physical and Chemical Reference Data 11, 1982, 15; specific volumes, second-hand, title from memory"),
+        WNT(
+                "WNT handbook",
+                "Poradnik fizykochemiczny, WNT, Warszawa 1974: density of sodium chloride solutions at 20 °C; second-hand"),
+        VDI("VDI Heat Atlas", "VDI Heat Atlas, secondary coolants; second-hand"),
+        LANGE(
+                "Lange's Handbook",
+                "Lange's Handbook of Chemistry, 15th edition, Table 5.13, specific gravity of brines; second-hand"),
+        CHEMISTRY_HANDBOOK(
+                "a chemistry handbook",
+                "freezing points of sodium chloride solutions in a chemistry handbook; second-hand"),
+        TANAKA(
+                "Tanaka and others",
+                "M. Tanaka and others, Recommended table for the density of water between 0 °C and 40 °C based on recent"
+                        + " experimental reports, Metrologia 38, 2001, as programs for it print; title from memory"),
+        SALT_INSTITUTE(
+                "Salt Institute", "Salt Institute, chemical and physical properties of salt: solubility at 60 °F"),
         UNITS(
                 "derived: units",
                 "computed from the exact definitions of the units (NIST Special Publication 811, 2008, Appendix B; NIST"
@@ -181,6 +201,27 @@ record PublishedCheck(
             @Override
             double of(BigDecimal stated) {
                 return Math.abs(stated.doubleValue()) * 0.016;
+            }
+        },
+        /** Tables of the density of sodium chloride solutions differ: 0.1 %. */
+        BRINE_TABLES {
+            @Override
+            double of(BigDecimal stated) {
+                return stated.doubleValue() * 0.001;
+            }
+        },
+        /** Tables of the density of other solutions differ: 0.3 %. */
+        OTHER_BRINE_TABLES {
+            @Override
+            double of(BigDecimal stated) {
+                return stated.doubleValue() * 0.003;
+            }
+        },
+        /** Tables of freezing points differ: 3 %. */
+        FREEZING_TABLES {
+            @Override
+            double of(BigDecimal stated) {
+                return Math.abs(stated.doubleValue()) * 0.03;
             }
         },
         /** Charts print three digits, cut off: 0.26 %. */

@@ -87,6 +87,7 @@ final class PublishedChecks {
         checks.rows.addAll(SpreadChecks.all());
         checks.rows.addAll(PumpChecks.all());
         checks.rows.addAll(BoomChecks.all());
+        checks.rows.addAll(BrineChecks.all());
         return Collections.unmodifiableList(checks.rows);
     }
 

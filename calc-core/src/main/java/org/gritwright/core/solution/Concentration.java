@@ -23,6 +23,8 @@ public final class Concentration {
 
     private static final int HALVINGS = 64;
 
+    private static final double MILLION = 1e6;
+
     private Concentration() {}
 
     /**
@@ -95,8 +97,8 @@ public final class Concentration {
                 "density of a solution of " + salt.words() + " at " + Amounts.format(temperature),
                 BulkDensity.class,
                 density.value(),
-                kilogramsPerCubicMeter(model.kilogramsPerCubicMeter(range.lowestPercent(), celsius)),
-                kilogramsPerCubicMeter(model.kilogramsPerCubicMeter(range.highestPercent(), celsius)));
+                limit(Math.floor(MILLION * model.kilogramsPerCubicMeter(range.lowestPercent(), celsius))),
+                limit(Math.ceil(MILLION * model.kilogramsPerCubicMeter(range.highestPercent(), celsius))));
         double percent = percent(model, celsius, range, Amounts.si(BulkDensity.class, density.value()));
         double perKilogram = 1 / (100 * model.slope(percent, celsius));
         double limit =
@@ -110,8 +112,9 @@ public final class Concentration {
                         .of(percent / 100));
     }
 
-    private static Quantity<BulkDensity> kilogramsPerCubicMeter(double density) {
-        return Amounts.of(density, SpreadingUnits.KILOGRAM_PER_CUBIC_METER);
+    /** To a milligram per cubic meter outward, so that a message has no more digits than that. */
+    private static Quantity<BulkDensity> limit(double milligramsPerCubicMeter) {
+        return Amounts.of(milligramsPerCubicMeter / MILLION, SpreadingUnits.KILOGRAM_PER_CUBIC_METER);
     }
 
     /** By halving: the density rises with the strength throughout. */

@@ -51,14 +51,12 @@ final class DensityData {
             40,
             Optional.empty(),
             columns(
-                    new double[] {20, 15, 10, 5, 4, 0, -5, -10, -15, -20, -25, -30, -35, -40, -45, -50, -55},
+                    new double[] {20, 15, 10, 5, 4, 0, -5, -10, -15, -20, -25, -30},
                     column(0, water(20), water(15), water(10), water(5), water(4), water(4)),
                     column(14.7, 1128, NONE, 1131, NONE, NONE, 1135, 1137, 1138),
                     column(20.9, 1188, NONE, 1192, NONE, NONE, 1196, 1198, 1199, 1202),
                     column(25.7, 1237, NONE, 1242, NONE, NONE, 1247, NONE, 1253, 1255, 1258, 1260, 1263),
-                    column(
-                            29.9, 1283, NONE, NONE, NONE, NONE, 1293, NONE, 1298, NONE, 1304, NONE, 1309, 1311, 1313,
-                            1315, 1318, 1321)),
+                    column(29.9, 1283, NONE, NONE, NONE, NONE, 1293, NONE, 1298, NONE, 1304, NONE, 1309)),
             new Limits(0.003, 15, 0.004));
 
     /**
@@ -71,12 +69,12 @@ final class DensityData {
             32.38,
             Optional.empty(),
             columns(
-                    new double[] {0, -5, -10, -14, -15, -20, -22, -25, -30, -33},
+                    new double[] {0, -5, -10, -14, -15, -20, -22, -25},
                     column(7.2, 1064, 1065),
                     column(11.6, 1104, 1106, 1107),
                     column(13.8, 1123, 1125, 1126, 1127),
                     column(17, 1154, 1155, 1157, NONE, 1158, 1159, 1160),
-                    column(20.6, 1188, 1189, 1190, NONE, 1192, 1193, NONE, 1194, 1195, 1196)),
+                    column(20.6, 1188, 1189, 1190, NONE, 1192, 1193, NONE, 1194)),
             new Limits(0.003, 10, 0.005));
 
     private static final Map<Salt, DensityModel> MODELS = Map.of(

@@ -27,6 +27,8 @@ record DensityModel(
     /** Water's equation and the tables that this was compared with end there; the equation itself goes on. */
     private static final double WARMEST = Water.WARMEST;
 
+    private static final double TWENTIETH = 0.05;
+
     /** Half the width, at or above a temperature and below it. */
     record Limits(double warm, double border, double cold) {
         double at(double celsius) {
@@ -39,8 +41,8 @@ record DensityModel(
 
     /** One strength of a table: densities by the negative of the temperature, so that they rise. */
     record Column(double percent, MonotoneCurve byNegativeTemperature) {
-        boolean covers(double celsius) {
-            return -celsius <= byNegativeTemperature.highest() && -celsius >= byNegativeTemperature.lowest();
+        double coldest() {
+            return -byNegativeTemperature.highest();
         }
 
         double shrunk(double from, double to) {
@@ -48,10 +50,13 @@ record DensityModel(
         }
     }
 
+    /** Where the second column ends: one strength alone is no range. */
     double coldestOfAll() {
         return cold.stream()
-                .mapToDouble(column -> -column.byNegativeTemperature().highest())
-                .min()
+                .mapToDouble(Column::coldest)
+                .sorted()
+                .skip(1)
+                .findFirst()
                 .orElse(coldest);
     }
 
@@ -59,7 +64,7 @@ record DensityModel(
         return WARMEST;
     }
 
-    /** What is published at a temperature between the coldest of all and the warmest. */
+    /** What is published at a temperature between the coldest of all and the warmest: always two strengths or more. */
     Range range(double celsius) {
         if (celsius >= coldest) {
             double most = saturation
@@ -72,7 +77,7 @@ record DensityModel(
     }
 
     private List<Column> covering(double celsius) {
-        return cold.stream().filter(column -> column.covers(celsius)).toList();
+        return cold.stream().filter(column -> column.coldest() <= celsius).toList();
     }
 
     double kilogramsPerCubicMeter(double percent, double celsius) {
@@ -95,22 +100,17 @@ record DensityModel(
         while (above < there.size() - 1 && there.get(above).percent() < percent) {
             above++;
         }
-        if (there.size() == 1) {
-            return there.get(0).shrunk(coldest, celsius);
-        }
         Column weaker = there.get(above - 1);
         Column stronger = there.get(above);
         double part = (percent - weaker.percent()) / (stronger.percent() - weaker.percent());
         return (1 - part) * weaker.shrunk(coldest, celsius) + part * stronger.shrunk(coldest, celsius);
     }
 
-    /** The change of the density per percent, over a tenth of it that lies within the range. */
+    /** The change of the density per percent, over a tenth of it or what of that lies within the range. */
     double slope(double percent, double celsius) {
         Range range = range(celsius);
-        double below = Math.max(range.lowestPercent(), percent - 0.05);
-        double above = Math.min(range.highestPercent(), percent + 0.05);
-        return above > below
-                ? (kilogramsPerCubicMeter(above, celsius) - kilogramsPerCubicMeter(below, celsius)) / (above - below)
-                : 0;
+        double below = Math.max(range.lowestPercent(), percent - TWENTIETH);
+        double above = Math.min(range.highestPercent(), percent + TWENTIETH);
+        return (kilogramsPerCubicMeter(above, celsius) - kilogramsPerCubicMeter(below, celsius)) / (above - below);
     }
 }

@@ -66,8 +66,8 @@ final class FreezingData {
 
     /**
      * Up to 7.7 % the Smithsonian Physical Tables, 9th edition (second-hand, by molality); from 14.7 % on VDI (second-hand); last the
-     * eutectic of FHWA. Left out are the Smithsonian's values from 1 mol/kg on, which lie up to 1 K from VDI on either side, and VDI's
-     * −55 °C at 29.9 %, which is colder than any eutectic that is published. Beyond the eutectic no table was read.
+     * eutectic of FHWA. Left out are the Smithsonian's values from 1 mol/kg on, which lie up to 1 K from the curve on either side and
+     * within its limits, and VDI's −55 °C at 29.9 %, which is colder than any eutectic that is published. Beyond the eutectic no table was read.
      */
     private static final FreezingCurve CALCIUM_CHLORIDE = new FreezingCurve(
             falling(
@@ -85,7 +85,7 @@ final class FreezingData {
             Optional.empty(),
             31,
             40,
-            0.1);
+            0.11);
 
     /**
      * Lange's Table 5.13 (second-hand; minus signs restored) up to 21 % and from 22 % on; between them the eutectic of FHWA, where the
