@@ -1,9 +1,9 @@
 package org.gritwright.core.calibration;
 
 import java.util.Objects;
-import java.util.OptionalDouble;
 import javax.measure.Quantity;
 import javax.measure.Unit;
+import org.gritwright.core.metering.DriveFeedback;
 import org.gritwright.core.observation.CalibrationPoint;
 import org.gritwright.core.observation.Material;
 import org.gritwright.units.Amounts;
@@ -109,15 +109,34 @@ public record CalibrationFactor(Quantity<?> value) {
         return Amounts.si((Class) UnitSymbol.of(value.getUnit()).kind(), (Quantity) value);
     }
 
-    private double countsPerRevolution(CalibrationPoint point) {
-        OptionalDouble pulses = point.metering().feedback().pulsesPerTurn();
-        if (form().isByPulse()) {
-            return pulses.orElseThrow(() -> unfit("by revolution, as the drive has no pulse sensor"));
+    /**
+     * The discharge of a granular material per revolution that the factor stands for, whatever the material.
+     *
+     * @param feedback the drive's feedback; forms by pulse need its sensor
+     * @return kilograms per revolution of the sensed shaft, finite and greater than zero
+     * @throws InvalidInputException if the form needs a sensor that isn't there or is one by volume, or the result would not be
+     *     finite
+     */
+    public double kilogramsPerRevolution(DriveFeedback feedback) {
+        if (form().isByVolume()) {
+            throw unfit("by mass, as nobody says how dense a liquid it is for");
         }
-        if (!point.metering().hasShaft()) {
+        double si = si(value);
+        double perCount = form().isReciprocal() ? 1 / si : si;
+        return Require.finite("discharge per revolution", perCount * countsPerRevolution(feedback));
+    }
+
+    private double countsPerRevolution(CalibrationPoint point) {
+        if (!form().isByPulse() && !point.metering().hasShaft()) {
             throw unfit("by pulse, as a flow meter has no shaft");
         }
-        return 1;
+        return countsPerRevolution(point.metering().feedback());
+    }
+
+    private double countsPerRevolution(DriveFeedback feedback) {
+        return form().isByPulse()
+                ? feedback.pulsesPerTurn().orElseThrow(() -> unfit("by revolution, as the drive has no pulse sensor"))
+                : 1;
     }
 
     /** 1 by mass; by volume the density. */

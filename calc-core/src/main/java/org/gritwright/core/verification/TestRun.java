@@ -3,6 +3,7 @@ package org.gritwright.core.verification;
 import java.util.Objects;
 import java.util.Optional;
 import javax.measure.Quantity;
+import javax.measure.Unit;
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Mass;
 import javax.measure.quantity.Speed;
@@ -149,6 +150,12 @@ public record TestRun(
                 UnitSymbol.of(testSpeed.getUnit()).system() == TradeSystem.METRIC
                         ? SpreadingUnits.KILOMETER
                         : SpreadingUnits.MILE));
+    }
+
+    Unit<ApplicationRate> massRateUnit() {
+        return isOfLiquid()
+                ? UnitSymbol.tradeUnit(ApplicationRate.class, targetRate)
+                : mass(targetRate).getUnit();
     }
 
     double meters() {

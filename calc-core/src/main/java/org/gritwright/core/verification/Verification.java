@@ -436,12 +436,11 @@ public final class Verification {
     /**
      * The mass per distance that was really delivered.
      *
-     * @return caught ÷ test distance, in lb/mi or kg/km as the target rate is given; of a liquid at its stated density
+     * @return caught ÷ test distance, in the unit of the target rate; of a liquid at its stated density, in lb/mi or kg/km
      */
     public Quantity<ApplicationRate> deliveredMassRate() {
         return Amounts.ofSi(
-                caughtKilograms / source.run().meters(),
-                UnitSymbol.tradeUnit(ApplicationRate.class, source.run().targetRate()));
+                caughtKilograms / source.run().meters(), source.run().massRateUnit());
     }
 
     /**

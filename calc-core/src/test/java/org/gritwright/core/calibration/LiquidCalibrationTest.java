@@ -268,6 +268,9 @@ class LiquidCalibrationTest {
                 "calibration must be by mass, as salt is granular: in pulse/gal",
                 () -> CalibrationFactor.parse("1200 pulse/gal").kilogramsPerRevolution(AUGER_POINT));
         assertRefused(
+                "calibration must be by mass, as nobody says how dense a liquid it is for: in pulse/gal",
+                () -> CalibrationFactor.parse("1200 pulse/gal").kilogramsPerRevolution(SENSOR));
+        assertRefused(
                 "calibration must be by pulse, as a flow meter has no shaft: in gal/rev",
                 () -> CalibrationFactor.parse("0.05 gal/rev").kilogramsPerRevolution(METER_POINT));
     }

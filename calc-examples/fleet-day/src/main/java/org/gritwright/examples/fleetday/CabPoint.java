@@ -167,7 +167,7 @@ record CabPoint(TruckAssessment truck, PointAssessment point) {
         point.verifications().forEach(verification -> {
             Demand tried = new Demand(
                     "test run",
-                    verification.source().run().targetRate(),
+                    verification.source().run().targetRate().asType(ApplicationRate.class),
                     verification.source().run().testSpeed(),
                     verification.source().run().testSpeed());
             if (!asked.contains(tried)) {

@@ -90,7 +90,7 @@ final class CurveChart {
     }
 
     private Caught caught(CalibrationCatch one) {
-        double value = CurveSheet.number(Amounts.ofSi(one.caught().kilograms() / one.revolutions(), unit));
+        double value = CurveSheet.number(Amounts.ofSi(one.observation().kilograms() / one.revolutions(), unit));
         double byCurve = Sample.of(curve.predict(one.point().setting())).value();
         return new Caught(CurveSheet.setting(curve, one), value, 100 * (value / byCurve - 1));
     }

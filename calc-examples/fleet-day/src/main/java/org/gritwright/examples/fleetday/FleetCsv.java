@@ -11,6 +11,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import javax.measure.Quantity;
 import javax.measure.quantity.Dimensionless;
+import javax.measure.quantity.Mass;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVPrinter;
 import org.apache.commons.csv.QuoteMode;
@@ -125,10 +126,10 @@ final class FleetCsv {
                 truck -> String.valueOf(truck.assessment().verifications().size()));
         always("expected (lb)", v -> Figures.number(v.expectedMass(), SpreadingUnits.POUND));
         last("indicated (lb)", v -> v.indicatedMass().map(m -> Figures.number(m, SpreadingUnits.POUND)));
-        always("caught (lb)", v -> Figures.number(v.source().caught().total(), SpreadingUnits.POUND));
+        always("caught (lb)", v -> Figures.number(v.source().observation().mass(), SpreadingUnits.POUND));
         always("expected (kg)", v -> Figures.number(v.expectedMass(), SpreadingUnits.KILOGRAM));
         last("indicated (kg)", v -> v.indicatedMass().map(m -> Figures.number(m, SpreadingUnits.KILOGRAM)));
-        always("caught (kg)", v -> Figures.number(v.source().caught().total(), SpreadingUnits.KILOGRAM));
+        always("caught (kg)", v -> Figures.number(v.source().observation().mass(), SpreadingUnits.KILOGRAM));
         last("calibration error (%)", v -> v.calibrationError().map(e -> Figures.number(e, SpreadingUnits.PERCENT)));
         judged(
                 "error of the catches judged together (%)",
@@ -140,11 +141,17 @@ final class FleetCsv {
         judged("probability above tolerance (%)", j -> percent(j.conformity().above()));
         judged("verdict of the last catches", j -> Optional.of(j.verdict().words()));
         judged("advice", j -> Optional.of(j.advice().words()));
-        judged("catch more (lb)", j -> j.further().map(f -> Figures.number(f.mass(), SpreadingUnits.POUND)));
-        judged("catch more (kg)", j -> j.further().map(f -> Figures.number(f.mass(), SpreadingUnits.KILOGRAM)));
+        judged(
+                "catch more (lb)",
+                j -> j.further().map(f -> Figures.number(f.amount().asType(Mass.class), SpreadingUnits.POUND)));
+        judged(
+                "catch more (kg)",
+                j -> j.further().map(f -> Figures.number(f.amount().asType(Mass.class), SpreadingUnits.KILOGRAM)));
         always("delivery error (%)", v -> Figures.number(v.deliveryError(), SpreadingUnits.PERCENT));
-        always("delivered rate (lb/mi)", v -> Figures.number(v.deliveredRate(), SpreadingUnits.POUND_PER_MILE));
-        always("delivered rate (kg/km)", v -> Figures.number(v.deliveredRate(), SpreadingUnits.KILOGRAM_PER_KILOMETER));
+        always("delivered rate (lb/mi)", v -> Figures.number(v.deliveredMassRate(), SpreadingUnits.POUND_PER_MILE));
+        always(
+                "delivered rate (kg/km)",
+                v -> Figures.number(v.deliveredMassRate(), SpreadingUnits.KILOGRAM_PER_KILOMETER));
     }
 
     private void roadSpeed() {

@@ -195,7 +195,7 @@ record Instruction(String text, String shortReason, List<String> reasons, String
         return judgement
                 .further()
                 .map(further -> new Instruction(
-                        "Catch " + Figures.text(further.mass(), 3) + " more with the same value in the display, in "
+                        "Catch " + Figures.text(further.amount(), 3) + " more with the same value in the display, in "
                                 + Words.count(further.catches(), "catch", "catches") + " like the last" + where,
                         "can't tell yet",
                         List.of(error)))

@@ -22,7 +22,6 @@ import org.gritwright.core.verification.VerificationSeries;
 import org.gritwright.examples.fleetday.SheetTable.Cell;
 import org.gritwright.examples.fleetday.SheetTable.Row;
 import org.gritwright.units.Amounts;
-import org.gritwright.units.quantity.ApplicationRate;
 
 /** The report: one HTML page that needs nothing else, made from the templates beside this class. */
 final class ReportPage {
@@ -184,8 +183,8 @@ final class ReportPage {
 
     /** For example "251.0 of 260 lb/mi". */
     private static Cell laid(Verification verification) {
-        Quantity<ApplicationRate> target = verification.source().run().targetRate();
-        Quantity<ApplicationRate> laid = verification.deliveredRate();
+        Quantity<?> target = verification.source().run().targetRate();
+        Quantity<?> laid = verification.deliveredRate();
         return Cell.of(Figures.of(Figures.text(laid, Figures.DIGITS), Amounts.format(target)));
     }
 

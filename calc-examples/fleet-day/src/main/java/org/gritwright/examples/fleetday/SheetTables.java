@@ -139,7 +139,7 @@ final class SheetTables {
 
     private static Quantity<?> ratio(CalibrationCatch one, Calibration calibration) {
         return Amounts.ofSi(
-                one.caught().kilograms() / one.revolutions(),
+                one.observation().kilograms() / one.revolutions(),
                 calibration.dischargePerRevolution().value().getUnit());
     }
 

@@ -302,8 +302,11 @@ record TypeInSheet(
                                 Amounts.in(one.testSpeed(), speed),
                                 Amounts.in(one.runTime(), SpreadingUnits.SECOND)))
                         .orElse(List.of()),
-                TestRun.lasting(Amounts.of(1, rate), Amounts.of(1, speed), Amounts.of(1, SpreadingUnits.SECOND))
-                        .expectedKilograms());
+                Amounts.si(
+                        Mass.class,
+                        TestRun.lasting(Amounts.of(1, rate), Amounts.of(1, speed), Amounts.of(1, SpreadingUnits.SECOND))
+                                .expectedAmount()
+                                .asType(Mass.class)));
     }
 
     private static String container(MethodPlan method) {

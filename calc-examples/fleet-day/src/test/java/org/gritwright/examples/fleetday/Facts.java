@@ -178,7 +178,7 @@ final class Facts {
         sheet.put("advice", judgement.advice());
         judgement.further().ifPresent(further -> {
             sheet.put("further catches", further.catches());
-            sheet.put("further mass", further.mass());
+            sheet.put("further mass", further.amount());
         });
         budget(sheet.part("budget"), judgement.budget());
     }
