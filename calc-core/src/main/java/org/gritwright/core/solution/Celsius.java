@@ -35,11 +35,8 @@ final class Celsius {
     }
 
     static double within(String field, Quantity<Temperature> temperature, double lowest, double highest) {
-        double celsius = of(field, temperature);
-        if (!(celsius >= lowest && celsius <= highest)) {
-            Require.within(field, Temperature.class, temperature, quantity(lowest), quantity(highest));
-        }
-        return celsius;
+        Require.within(field, Temperature.class, temperature, quantity(lowest), quantity(highest));
+        return of(field, temperature);
     }
 
     /** A temperature's uncertainty is a difference: 1.8 °F are 1 °C. */

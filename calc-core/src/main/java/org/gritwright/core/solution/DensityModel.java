@@ -93,11 +93,11 @@ record DensityModel(
         return 1 / ((1 - w) / Water.kilogramsPerCubicMeter(celsius) + w / ofSalt);
     }
 
-    /** On a straight line between the two columns beside the strength. */
+    /** On a straight line between the two columns beside the strength, which is in the range and so not beyond the last. */
     private double shrunk(double percent, double celsius) {
         List<Column> there = covering(celsius);
         int above = 1;
-        while (above < there.size() - 1 && there.get(above).percent() < percent) {
+        while (there.get(above).percent() < percent) {
             above++;
         }
         Column weaker = there.get(above - 1);

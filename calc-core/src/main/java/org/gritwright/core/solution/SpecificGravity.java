@@ -9,8 +9,8 @@ import org.gritwright.units.check.Require;
 
 /**
  * What a hydrometer reads: the density of a liquid ÷ that of water at a reference temperature, which stands on the hydrometer and is
- * never guessed: the same liquid reads 1.1775 against water at 60 °F and 1.1764 against water at 39 °F. Immutable, thread-safe, a
- * value.
+ * never guessed: the same brine of 23.3 % reads 1.178 against water at 60 °F and 1.177 against water at 39 °F. Immutable,
+ * thread-safe, a value.
  *
  * @param reading the reading, greater than zero
  * @param reference the temperature of the water, for which the hydrometer was made, 0 °C to 40 °C

@@ -10,7 +10,6 @@ import static org.gritwright.core.solution.SolutionSamples.celsius;
 import static org.gritwright.core.solution.SolutionSamples.fahrenheit;
 import static org.gritwright.core.solution.SolutionSamples.number;
 import static org.gritwright.core.solution.SolutionSamples.percent;
-import static org.gritwright.core.solution.SolutionSamples.solution;
 import static org.gritwright.core.solution.SolutionSamples.uncertainty;
 
 import org.gritwright.core.uncertainty.Measured;
@@ -116,7 +115,6 @@ class RecipeTest {
                 .isBetween(0.0, 5.0);
         assertRefused("salt per volume of water must be 0 or more: -1 kg/m³", () -> new SaltPerWater(density(-1, 0)));
         assertRefused("salt per volume of brine must be 0 or more: -1 kg/m³", () -> new SaltPerBrine(density(-1, 0)));
-        assertThat(solution(CACL2, 30).salt()).isEqualTo(CACL2);
     }
 
     private static Measured<BulkDensity> density(double value, double uncertainty) {

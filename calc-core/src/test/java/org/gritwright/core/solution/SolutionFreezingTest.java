@@ -23,7 +23,6 @@ import org.gritwright.core.finding.Finding;
 import org.gritwright.core.finding.FindingCode;
 import org.gritwright.core.uncertainty.Measured;
 import org.gritwright.units.Amounts;
-import org.gritwright.units.SpreadingUnits;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -266,6 +265,5 @@ class SolutionFreezingTest {
         assertThat(Shipped.copyOf(without)).isEqualTo(without);
         assertThat(Shipped.copyOf(NACL.eutectics().get(0)))
                 .isEqualTo(NACL.eutectics().get(0));
-        assertThat(SpreadingUnits.PERCENT).isEqualTo(brine(20).share().value().getUnit());
     }
 }
