@@ -57,6 +57,11 @@ import org.gritwright.core.range.CommandScale;
 import org.gritwright.core.range.DriveConditions;
 import org.gritwright.core.range.DriveCurve;
 import org.gritwright.core.range.DriveMeasurement;
+import org.gritwright.core.solution.Recipe;
+import org.gritwright.core.solution.Salt;
+import org.gritwright.core.solution.SaltSupply;
+import org.gritwright.core.solution.Solution;
+import org.gritwright.core.solution.SpecificGravity;
 import org.gritwright.core.spi.ConveyorType;
 import org.gritwright.core.spi.FillLimits;
 import org.gritwright.core.spi.FlowMeterType;
@@ -82,6 +87,8 @@ import org.junit.jupiter.api.Test;
 
 /** The one rule for null: every public factory and constructor answers it with an exception that names the parameter. */
 class NullsTest {
+    private static final Solution BRINE = Solution.of(Salt.SODIUM_CHLORIDE, Amounts.of(20, SpreadingUnits.PERCENT));
+
     private final Map<Class<?>, Optional<Object>> samples = new HashMap<>();
 
     NullsTest() {
@@ -151,6 +158,18 @@ class NullsTest {
                                 ControlSetting.class,
                                 ControlSetting.of(Samples.OPEN_LOOP).get(0)),
                         Map.entry(TypeId.class, TypeId.of("belt", 1)),
+                        Map.entry(Solution.class, BRINE),
+                        Map.entry(
+                                SpecificGravity.class,
+                                new SpecificGravity(
+                                        Measured.once(Amounts.of(1.15, SpreadingUnits.ONE)),
+                                        Amounts.of(60, SpreadingUnits.FAHRENHEIT))),
+                        Map.entry(
+                                Recipe.class,
+                                new Recipe(
+                                        BRINE,
+                                        SaltSupply.pure(Salt.SODIUM_CHLORIDE),
+                                        Amounts.of(2, SpreadingUnits.CELSIUS))),
                         Map.entry(
                                 RouteEntry.class,
                                 new RouteEntry(

@@ -1,5 +1,6 @@
 package org.gritwright.core.solution;
 
+import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import javax.measure.Quantity;
@@ -38,6 +39,9 @@ public final class Concentration {
      *     this one; it names the densities that some strength has
      */
     public static Solution byDensity(Salt salt, Measured<BulkDensity> density, Quantity<Temperature> temperature) {
+        Objects.requireNonNull(salt, "salt");
+        Objects.requireNonNull(density, "density");
+        Objects.requireNonNull(temperature, "temperature");
         Require.positive("density", BulkDensity.class, density.value());
         return byDensity(salt, density, temperature, 0);
     }
@@ -52,6 +56,9 @@ public final class Concentration {
      * @throws org.gritwright.units.InvalidInputException as for a density
      */
     public static Solution bySpecificGravity(Salt salt, SpecificGravity reading, Quantity<Temperature> temperature) {
+        Objects.requireNonNull(salt, "salt");
+        Objects.requireNonNull(reading, "reading");
+        Objects.requireNonNull(temperature, "temperature");
         Measured<BulkDensity> density = new Contributions<>(SpreadingUnits.KILOGRAM_PER_CUBIC_METER)
                 .add("specific gravity", Dimensionless.class, reading.reading(), reading.water())
                 .of(reading.ratio() * reading.water());
@@ -68,6 +75,8 @@ public final class Concentration {
      * @throws org.gritwright.units.InvalidInputException as for a density
      */
     public static Solution bySalometer(Salometer reading, Quantity<Temperature> temperature) {
+        Objects.requireNonNull(reading, "reading");
+        Objects.requireNonNull(temperature, "temperature");
         DensityModel model = Salt.SODIUM_CHLORIDE.densities();
         double sixty = Celsius.of("reference temperature", SIXTY);
         double slope = Salometer.percent(1) * model.slope(reading.percent(), sixty);
@@ -142,6 +151,8 @@ public final class Concentration {
      * @throws org.gritwright.units.InvalidInputException if freezing points of the salt's solutions aren't known, or none is this one
      */
     public static FreezingMatch byFreezingPoint(Salt salt, Measured<Temperature> freezingPoint) {
+        Objects.requireNonNull(salt, "salt");
+        Objects.requireNonNull(freezingPoint, "freezingPoint");
         FreezingCurve curve = salt.freezing();
         double celsius = Celsius.within("freezing point", freezingPoint.value(), curve.coldest(), 0);
         double percent = curve.percentOfWeaker(celsius).orElseThrow();

@@ -40,6 +40,8 @@ public record Portion(Solution solution, Quantity<Mass> mass) {
      * @throws org.gritwright.units.InvalidInputException if the volume is not greater than zero, or the density not known
      */
     public static Portion ofVolume(Solution solution, Quantity<Volume> volume, Quantity<Temperature> temperature) {
+        Objects.requireNonNull(volume, "volume");
+        Objects.requireNonNull(temperature, "temperature");
         Objects.requireNonNull(solution, "solution");
         Require.positive("volume of the solution", Volume.class, volume);
         double kilograms =

@@ -1,5 +1,6 @@
 package org.gritwright.core.solution;
 
+import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.quantity.Dimensionless;
 import org.gritwright.core.uncertainty.Measured;
@@ -57,6 +58,7 @@ public record SaltSupply(Salt salt, Measured<Dimensionless> chemical, Quantity<D
      * @return the supply
      */
     public static SaltSupply pure(Salt salt) {
+        Objects.requireNonNull(salt, "salt");
         Quantity<Dimensionless> all = Amounts.of(100, SpreadingUnits.PERCENT);
         return new SaltSupply(salt, Contributions.exactly(all), Amounts.of(0, SpreadingUnits.PERCENT));
     }
@@ -72,6 +74,9 @@ public record SaltSupply(Salt salt, Measured<Dimensionless> chemical, Quantity<D
      */
     public static SaltSupply damp(
             Salt salt, Measured<Dimensionless> purity, Quantity<Dimensionless> moistureOfWetMass) {
+        Objects.requireNonNull(salt, "salt");
+        Objects.requireNonNull(purity, "purity");
+        Objects.requireNonNull(moistureOfWetMass, "moistureOfWetMass");
         part("purity of the dry salt", purity);
         double dry = dryPart(moistureOfWetMass);
         return new SaltSupply(salt, times(purity, dry), moistureOfWetMass);
@@ -88,6 +93,9 @@ public record SaltSupply(Salt salt, Measured<Dimensionless> chemical, Quantity<D
      */
     public static SaltSupply assayedAsHydrate(
             Hydrate hydrate, Measured<Dimensionless> assayAsHydrate, Quantity<Dimensionless> moistureOfWetMass) {
+        Objects.requireNonNull(hydrate, "hydrate");
+        Objects.requireNonNull(assayAsHydrate, "assayAsHydrate");
+        Objects.requireNonNull(moistureOfWetMass, "moistureOfWetMass");
         part("assay as the hydrate", assayAsHydrate);
         double dry = dryPart(moistureOfWetMass);
         double crystals = dry * Amounts.si(Dimensionless.class, assayAsHydrate.value());
@@ -107,6 +115,8 @@ public record SaltSupply(Salt salt, Measured<Dimensionless> chemical, Quantity<D
      * @throws InvalidInputException if the part is out of its range
      */
     public static SaltSupply assayedAsAnhydrous(Salt salt, Measured<Dimensionless> assayAsAnhydrous) {
+        Objects.requireNonNull(salt, "salt");
+        Objects.requireNonNull(assayAsAnhydrous, "assayAsAnhydrous");
         part(CHEMICAL, assayAsAnhydrous);
         double chemical = Amounts.si(Dimensionless.class, assayAsAnhydrous.value());
         return new SaltSupply(salt, assayAsAnhydrous, Amounts.ofSi(1 - chemical, SpreadingUnits.PERCENT));

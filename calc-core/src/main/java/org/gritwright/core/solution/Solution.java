@@ -3,6 +3,7 @@ package org.gritwright.core.solution;
 import java.io.Serializable;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import javax.measure.Quantity;
 import javax.measure.quantity.Dimensionless;
@@ -51,6 +52,8 @@ public record Solution(Salt salt, Measured<Dimensionless> share) implements Seri
      * @throws InvalidInputException if the share is negative, or 100 % or more
      */
     public static Solution of(Salt salt, Quantity<Dimensionless> share) {
+        Objects.requireNonNull(salt, "salt");
+        Objects.requireNonNull(share, "share");
         return new Solution(salt, Contributions.exactly(share));
     }
 
@@ -61,6 +64,7 @@ public record Solution(Salt salt, Measured<Dimensionless> share) implements Seri
      * @return the solution
      */
     public static Solution water(Salt salt) {
+        Objects.requireNonNull(salt, "salt");
         return of(salt, Amounts.of(0, SpreadingUnits.PERCENT));
     }
 

@@ -1,5 +1,6 @@
 package org.gritwright.core.solution;
 
+import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.quantity.Temperature;
 import org.gritwright.units.Amounts;
@@ -29,6 +30,7 @@ public final class Water {
      * @throws org.gritwright.units.InvalidInputException if the temperature is outside
      */
     public static Quantity<BulkDensity> density(Quantity<Temperature> temperature) {
+        Objects.requireNonNull(temperature, "temperature");
         return Amounts.of(
                 kilogramsPerCubicMeter(Celsius.within("temperature of the water", temperature, COLDEST, WARMEST)),
                 SpreadingUnits.KILOGRAM_PER_CUBIC_METER);
