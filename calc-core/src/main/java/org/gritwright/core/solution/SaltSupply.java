@@ -117,7 +117,6 @@ public record SaltSupply(Salt salt, Measured<Dimensionless> chemical, Quantity<D
     public static SaltSupply assayedAsAnhydrous(Salt salt, Measured<Dimensionless> assayAsAnhydrous) {
         Objects.requireNonNull(salt, "salt");
         Objects.requireNonNull(assayAsAnhydrous, "assayAsAnhydrous");
-        part(CHEMICAL, assayAsAnhydrous);
         double chemical = Amounts.si(Dimensionless.class, assayAsAnhydrous.value());
         return new SaltSupply(salt, assayAsAnhydrous, Amounts.ofSi(1 - chemical, SpreadingUnits.PERCENT));
     }

@@ -2,6 +2,7 @@ package org.gritwright.core.solution;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
+import static org.gritwright.core.Samples.assertNamesWhatIsMissing;
 import static org.gritwright.core.Samples.assertRefused;
 import static org.gritwright.core.solution.SolutionSamples.CACL2;
 import static org.gritwright.core.solution.SolutionSamples.MGCL2;
@@ -238,5 +239,21 @@ class ConcentrationTest {
                 "solution by its density must be up to the eutectic, where freezing points are known: 32 % (u 0 %, ∞"
                         + " degrees of freedom)",
                 () -> alone.beside(solution(CACL2, 32)));
+    }
+
+    @Test
+    void degreesFahrenheitAreTurnedToDegreesCelsius() {
+        assertThat(Celsius.ofFahrenheit(32)).isZero();
+        assertThat(Celsius.ofFahrenheit(212)).isEqualTo(100);
+        assertThat(Celsius.ofFahrenheit(-40)).isEqualTo(-40);
+    }
+
+    @Test
+    void whatIsMissingIsNamed() throws ReflectiveOperationException {
+        assertNamesWhatIsMissing(brine(20));
+        assertNamesWhatIsMissing(brine(20).freezingPoint());
+        assertNamesWhatIsMissing(NACL.eutectics().get(0));
+        assertNamesWhatIsMissing(gravity(1.15, celsius(15)));
+        assertNamesWhatIsMissing(Concentration.byFreezingPoint(NACL, exactly(celsius(-10))));
     }
 }

@@ -2,6 +2,7 @@ package org.gritwright.core.solution;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
+import static org.gritwright.core.Samples.assertNamesWhatIsMissing;
 import static org.gritwright.core.Samples.assertRefused;
 import static org.gritwright.core.solution.SolutionSamples.CACL2;
 import static org.gritwright.core.solution.SolutionSamples.MGCL2;
@@ -168,6 +169,19 @@ class MixtureTest {
         assertRefused(
                 "part of the first solution must be greater than 0: 0.0",
                 () -> none.volumeOfSecondPerFirst(celsius(15)));
+    }
+
+    @Test
+    void whatIsMissingIsNamed() throws ReflectiveOperationException {
+        Portion portion = of(1, brine(20));
+        assertNamesWhatIsMissing(portion);
+        assertNamesWhatIsMissing(Mixture.of(portion));
+        assertNamesWhatIsMissing(MixedSalts.of(portion));
+        assertNamesWhatIsMissing(new BrineSquare(brine(10), brine(20), percent(15, 0)));
+        assertNamesWhatIsMissing(new IdealFilm(
+                brine(20),
+                Amounts.of(40, SpreadingUnits.GRAM_PER_SQUARE_METER),
+                Amounts.of(50, SpreadingUnits.GRAM_PER_SQUARE_METER)));
     }
 
     @Test

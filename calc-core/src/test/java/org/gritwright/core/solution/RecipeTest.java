@@ -2,6 +2,7 @@ package org.gritwright.core.solution;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
+import static org.gritwright.core.Samples.assertNamesWhatIsMissing;
 import static org.gritwright.core.Samples.assertRefused;
 import static org.gritwright.core.solution.SolutionSamples.CACL2;
 import static org.gritwright.core.solution.SolutionSamples.NACL;
@@ -92,6 +93,36 @@ class RecipeTest {
 
         assertThat(uncertainty(perBrine))
                 .isCloseTo(Math.sqrt(ofDensity * ofDensity + ofShare * ofShare + ofAssay * ofAssay), within(0.02));
+    }
+
+    @Test
+    void ofAnExactStrengthTheTablesAloneMakeSaltPerBrineUncertain() {
+        Measured<?> perBrine = new Recipe(brine(20), SaltSupply.damp(NACL, percent(95, 0), percent(0)), celsius(20))
+                .saltPerBrine()
+                .massPerBrine();
+
+        assertThat(uncertainty(perBrine)).isCloseTo(number(perBrine) * 0.001 / Math.sqrt(3), within(1e-9));
+    }
+
+    @Test
+    void whatDoesntDissolveMakesTheSaltNoWeaker() {
+        // 24 of 96 that dissolve or are water are 25 %.
+        SaltSupply slush = new SaltSupply(NACL, percent(24, 0), percent(72));
+
+        assertThat(number(new Recipe(brine(24.9), slush, celsius(15)).waterPerBrine()))
+                .isBetween(0.0, 1.0);
+        assertRefused(
+                "share of sodium chloride must be below what the salt makes with its own water, 25 %: 25.1 %",
+                () -> new Recipe(brine(25.1), slush, celsius(15)));
+    }
+
+    @Test
+    void whatIsMissingIsNamed() throws ReflectiveOperationException {
+        Recipe recipe = pure(20, 15);
+        assertNamesWhatIsMissing(recipe);
+        assertNamesWhatIsMissing(recipe.supply());
+        assertNamesWhatIsMissing(recipe.saltPerWater());
+        assertNamesWhatIsMissing(recipe.saltPerBrine());
     }
 
     @Test

@@ -2,6 +2,7 @@ package org.gritwright.core.solution;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
+import static org.gritwright.core.Samples.assertNamesWhatIsMissing;
 import static org.gritwright.core.Samples.assertRefused;
 import static org.gritwright.core.solution.SolutionSamples.CACL2;
 import static org.gritwright.core.solution.SolutionSamples.NACL;
@@ -119,6 +120,24 @@ class TankTest {
 
     private static double salt(SaltSupply supply) {
         return number(tank(4000, 20).correctedTo(percent(23.3), supply).salt().orElseThrow());
+    }
+
+    @Test
+    void ofAnExactReadingTheTablesAloneMakeTheAmountsUncertain() {
+        Measured<?> water =
+                tank(4000, 25).correctedTo(percent(23.3), DAMP).water().orElseThrow();
+        Measured<?> salt =
+                tank(4000, 20).correctedTo(percent(23.3), DAMP).salt().orElseThrow();
+
+        assertThat(uncertainty(water)).isCloseTo(number(water) * 0.001 / Math.sqrt(3), within(1e-9));
+        assertThat(uncertainty(salt)).isCloseTo(number(salt) * 0.001 / Math.sqrt(3), within(1e-9));
+    }
+
+    @Test
+    void whatIsMissingIsNamed() throws ReflectiveOperationException {
+        assertNamesWhatIsMissing(tank(4000, 20));
+        assertNamesWhatIsMissing(tank(4000, 20).correctedTo(percent(23.3), DAMP));
+        assertNamesWhatIsMissing(batch(25, 50));
     }
 
     @Test
