@@ -93,6 +93,28 @@ class DriveFindingsTest {
                 .isEmpty();
     }
 
+    /** Of 26 rev/min a twentieth are 1.3 and a quarter 6.5: in one direction, and in both together. */
+    @Test
+    void speedsAreApartByAPartOfTheHighest() {
+        assertThat(sentence(FindingCode.DRIVE_READINGS_APART, falling(80, 26, 60, 16, 40, 6, 32, 2, 32, 0.6)))
+                .isPresent();
+        assertThat(sentence(FindingCode.DRIVE_READINGS_APART, falling(80, 26, 60, 16, 40, 6, 32, 1.8, 32, 0.55)))
+                .isEmpty();
+        assertThat(sentence(FindingCode.DRIVE_READINGS_APART, UP, falling(80, 26, 60, 5, 40, 4)))
+                .isPresent();
+        assertThat(sentence(FindingCode.DRIVE_READINGS_APART, UP, falling(80, 26, 60, 13, 40, 1)))
+                .isEmpty();
+    }
+
+    /** Below, (6 − 2 + 0.1) ÷ 8 rev/min per percent; five times that on 20 % are 51.25, and a reading may hide 0.1. */
+    @Test
+    void aLeapIsMoreThanTheResolutionMayHide() {
+        assertThat(sentence(FindingCode.DRIVE_SPEED_LEAPS, rising(31, 0, 32, 2, 40, 6, 60, 16, 80, 67.3)))
+                .isEmpty();
+        assertThat(sentence(FindingCode.DRIVE_SPEED_LEAPS, rising(31, 0, 32, 2, 40, 6, 60, 16, 80, 67.4)))
+                .isPresent();
+    }
+
     @Test
     void aLastSpeedThatLeapsIsProbablyASlip() {
         assertThat(sentence(FindingCode.DRIVE_SPEED_LEAPS, rising(31, 0, 32, 2, 40, 6, 60, 16, 80, 260)))

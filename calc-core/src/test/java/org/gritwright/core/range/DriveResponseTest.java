@@ -68,6 +68,17 @@ class DriveResponseTest {
         assertThat(response()).hasToString("drive: ");
     }
 
+    @Test
+    void theEndsOfTheWorkingRangeAreKnownAsWellAsTheirCurves() {
+        DriveResponse response = response(UP, DOWN);
+        WorkingRange range = response.workingRange().orElseThrow();
+
+        assertThat(response.lowestSteady()).get().extracting(RangeEnd::speed).isEqualTo(range.lowest());
+        assertThat(response.highestSteady()).get().extracting(RangeEnd::speed).isEqualTo(range.highest());
+        assertThat(response().lowestSteady()).isEmpty();
+        assertThat(response().highestSteady()).isEmpty();
+    }
+
     /** From 32 to 28 % at 2 rev/min, from 60 to 56 % at 16: 4 % on either side. At 26 rev/min both are on their plateau. */
     @Test
     void theHysteresisIsTheLargestDifferenceOfTheCommandsForOneSpeed() {
