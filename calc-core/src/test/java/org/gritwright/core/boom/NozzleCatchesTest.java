@@ -232,6 +232,17 @@ class NozzleCatchesTest {
     }
 
     @Test
+    void theMedianIsTheMiddleOne() {
+        assertThat(number(row(0.001, 1.3, 1, 1).byAverage(OF_AVERAGE, GUARDED).reference()))
+                .isCloseTo(1, within(1e-14));
+        // Of four, the middle of the two in the middle, 0.95: 0.85 isn't within a tenth of it, 1.04 is.
+        assertThat(number(row(0.001, 1.04, 1, 0.9, 0.85)
+                        .byAverage(OF_AVERAGE, GUARDED)
+                        .reference()))
+                .isCloseTo(2.94 / 3, within(1e-14));
+    }
+
+    @Test
     void onlyANewOneTellsThatAllAreWorn() {
         NozzleCatches worn = row(0.005, 1.2, 1.2, 1.2);
         assertThat(conditions(worn.byAverage(OF_AVERAGE, GUARDED))).containsOnly(WITHIN);

@@ -41,7 +41,7 @@ final class Derived {
     }
 
     /** Checks that a quantity is a mass or one of its rates, not negative; the parts of such a thing are of its own kind. */
-    static <Q extends Quantity<Q>> double massLike(String field, Quantity<Q> quantity) {
+    static <Q extends Quantity<Q>> void massLike(String field, Quantity<Q> quantity) {
         Class<Q> kind =
                 UnitSymbol.of(Objects.requireNonNull(quantity, field).getUnit()).kind();
         if (!MASS_LIKE.contains(kind)) {
@@ -52,7 +52,7 @@ final class Derived {
                     Amounts.format(quantity),
                     UnitSymbol.kindName(Mass.class));
         }
-        return notNegative(field, kind, quantity);
+        Require.notNegative(field, kind, quantity);
     }
 
     static double density(Quantity<BulkDensity> density) {
