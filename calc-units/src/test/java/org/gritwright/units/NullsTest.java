@@ -24,7 +24,7 @@ import javax.measure.Dimension;
 import javax.measure.Quantity;
 import javax.measure.Unit;
 import javax.measure.quantity.Mass;
-import org.gritwright.units.rate.Solution;
+import org.gritwright.units.rate.LiquidChemical;
 import org.gritwright.units.rate.SolutionShare;
 import org.junit.jupiter.api.Test;
 import tech.units.indriya.unit.UnitDimension;
@@ -53,8 +53,8 @@ class NullsTest {
             Map.entry(Conversion.class, Conversion.between(SpreadingUnits.POUND, SpreadingUnits.KILOGRAM)),
             Map.entry(SolutionShare.class, SolutionShare.percent(30)),
             Map.entry(
-                    Solution.class,
-                    new Solution(
+                    LiquidChemical.class,
+                    new LiquidChemical(
                             Amounts.of(1.177, SpreadingUnits.KILOGRAM_PER_LITER),
                             Amounts.of(23.3, SpreadingUnits.PERCENT))),
             Map.entry(UnitSymbol.class, UnitSymbol.of(SpreadingUnits.POUND)),

@@ -41,7 +41,6 @@ import org.gritwright.units.SpreadingUnits;
 import org.gritwright.units.UnitSymbol;
 import org.gritwright.units.check.Comparison;
 import org.gritwright.units.check.Require;
-import org.gritwright.units.quantity.BulkDensity;
 import org.gritwright.units.quantity.DischargePerRevolution;
 import org.gritwright.units.quantity.VolumePerRevolution;
 
@@ -234,7 +233,7 @@ public final class Calibration {
             return Optional.empty();
         }
         Measured<DischargePerRevolution> mass = budget.result();
-        double density = Amounts.si(BulkDensity.class, point().material().looseBulkDensity());
+        double density = point().material().kilogramsPerAmount();
         Unit<VolumePerRevolution> unit = UnitSymbol.tradeUnit(VolumePerRevolution.class, mass.value());
         return Optional.of(Measured.of(
                 Amounts.ofSi(kilogramsPerRevolution / density, unit),

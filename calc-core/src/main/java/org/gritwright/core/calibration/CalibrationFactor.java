@@ -11,7 +11,6 @@ import org.gritwright.units.InvalidInputException;
 import org.gritwright.units.Rounded;
 import org.gritwright.units.UnitSymbol;
 import org.gritwright.units.check.Require;
-import org.gritwright.units.quantity.BulkDensity;
 
 /**
  * A calibration as a display keeps it: one number in one of a few forms, as entered.
@@ -97,10 +96,8 @@ public record CalibrationFactor(Quantity<?> value) {
      * @throws InvalidInputException if the form doesn't go with the drive or the material, or the result would not be finite
      */
     public double kilogramsPerRevolution(CalibrationPoint point) {
-        double si = si(value);
-        double perCount = form().isReciprocal() ? 1 / si : si;
         return Require.finite(
-                "discharge per revolution", perCount * kilogramsPerUnit(point) * countsPerRevolution(point));
+                "discharge per revolution", perCount() * kilogramsPerUnit(point) * countsPerRevolution(point));
     }
 
     /** The form was found from the unit's own kind, so the cast can't fail. */
@@ -121,9 +118,13 @@ public record CalibrationFactor(Quantity<?> value) {
         if (form().isByVolume()) {
             throw unfit("by mass, as nobody says how dense a liquid it is for");
         }
+        return Require.finite("discharge per revolution", perCount() * countsPerRevolution(feedback));
+    }
+
+    /** Mass or volume per revolution or pulse, in SI. */
+    private double perCount() {
         double si = si(value);
-        double perCount = form().isReciprocal() ? 1 / si : si;
-        return Require.finite("discharge per revolution", perCount * countsPerRevolution(feedback));
+        return form().isReciprocal() ? 1 / si : si;
     }
 
     private double countsPerRevolution(CalibrationPoint point) {
@@ -148,7 +149,7 @@ public record CalibrationFactor(Quantity<?> value) {
                             ? "by volume, as " + material.name() + " is a liquid"
                             : "by mass, as " + material.name() + " is granular");
         }
-        return material.isLiquid() ? Amounts.si(BulkDensity.class, material.looseBulkDensity()) : 1;
+        return material.kilogramsPerAmount();
     }
 
     private InvalidInputException unfit(String accepted) {

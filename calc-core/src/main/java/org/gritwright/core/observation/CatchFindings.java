@@ -33,7 +33,10 @@ public final class CatchFindings {
 
     private static final Quantity<Dimensionless> NEARLY_EMPTY = Amounts.of(15, SpreadingUnits.PERCENT);
 
-    /** Brine that warms by 25 °C gets 1 % lighter; beyond 3 % it is another liquid (common practice, no source). */
+    /**
+     * Brine that warms by 25 °C gets about 1 % lighter, by its published densities; beyond 3 % it is another liquid (common practice,
+     * no source).
+     */
     private static final double OTHER_DENSITY = 0.03;
 
     private CatchFindings() {}

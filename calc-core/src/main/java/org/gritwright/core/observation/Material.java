@@ -69,11 +69,11 @@ public record Material(
     }
 
     /**
-     * How much mass a unit of what is caught stands for.
+     * How much mass an SI unit of what counts stands for: a mass of grains, a volume of a liquid.
      *
      * @return 1 kg per kg; of a liquid, its density in kg per m³
      */
-    double kilogramsPerCaughtUnit() {
+    public double kilogramsPerAmount() {
         return isLiquid() ? Amounts.si(BulkDensity.class, looseBulkDensity) : 1;
     }
 

@@ -110,7 +110,7 @@ public record Observation(
      * @return kilograms, greater than zero; of a liquid at its stated density
      */
     public double kilograms() {
-        return caught.si() * point.material().kilogramsPerCaughtUnit();
+        return caught.si() * point.material().kilogramsPerAmount();
     }
 
     /**
@@ -128,7 +128,7 @@ public record Observation(
      * @return kilograms; of a liquid at its stated density
      */
     public double roundingKilograms() {
-        return caught.roundingSi() * point.material().kilogramsPerCaughtUnit();
+        return caught.roundingSi() * point.material().kilogramsPerAmount();
     }
 
     /**
@@ -150,7 +150,7 @@ public record Observation(
      */
     public Quantity<?> amount(double kilograms) {
         return Amounts.ofSi(
-                kilograms / point.material().kilogramsPerCaughtUnit(),
+                kilograms / point.material().kilogramsPerAmount(),
                 caught.total().getUnit());
     }
 

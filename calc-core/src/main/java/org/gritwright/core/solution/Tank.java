@@ -58,7 +58,7 @@ public record Tank(
      * @throws InvalidInputException if the tank is too small for it, the supply is another salt, a solution of that strength isn't
      *     known at that temperature (beyond saturation, where that is known, it never is), or the salt is too wet to make it
      */
-    public Correction correctedTo(Quantity<Dimensionless> target, SaltSupply supply) {
+    public TankCorrection correctedTo(Quantity<Dimensionless> target, SaltSupply supply) {
         Objects.requireNonNull(supply, "supply");
         Require.positive("share that is wanted", Dimensionless.class, target);
         Solution wanted = Solution.of(content.salt(), target);
@@ -75,7 +75,7 @@ public record Tank(
         return Amounts.si(Volume.class, filled) * content.kilogramsPerCubicMeter(celsius());
     }
 
-    private Correction diluted(Solution wanted) {
+    private TankCorrection diluted(Solution wanted) {
         double celsius = celsius();
         double ofWater = Water.kilogramsPerCubicMeter(celsius);
         double excess = content.ratio() / wanted.ratio() - 1;
@@ -90,10 +90,10 @@ public record Tank(
                                 (kilograms() / wanted.ratio() + kilogramsPerShare() * excess) / ofWater)
                         .of(kilograms() * excess / ofWater))
                 : Optional.empty();
-        return new Correction(Optional.empty(), water, after, mass(0));
+        return new TankCorrection(Optional.empty(), water, after, mass(0));
     }
 
-    private Correction strengthened(Solution wanted, SaltSupply supply) {
+    private TankCorrection strengthened(Solution wanted, SaltSupply supply) {
         Recipe.weakerThan(supply, wanted);
         double target = wanted.ratio();
         double missing = target - content.ratio();
@@ -102,7 +102,7 @@ public record Tank(
         double effect = supply.chemicalRatio() - target * soluble;
         double salt = kilograms() * missing / effect;
         Quantity<Volume> after = after(wanted, kilograms() + salt * soluble, "after salt is added");
-        return new Correction(
+        return new TankCorrection(
                 Optional.of(new Contributions<>(massUnit())
                         .limits("published densities", relativeLimit() * salt)
                         .add(

@@ -17,7 +17,6 @@ import org.gritwright.units.TradeSystem;
 import org.gritwright.units.UnitSymbol;
 import org.gritwright.units.check.Require;
 import org.gritwright.units.quantity.ApplicationRate;
-import org.gritwright.units.quantity.BulkDensity;
 import org.gritwright.units.quantity.LiquidApplicationRate;
 
 /**
@@ -186,10 +185,10 @@ public record TestRun(
                             : "a mass per distance, as " + material.name() + " is granular",
                     Amounts.format(targetRate));
         }
-        return isOfLiquid()
+        double perMeter = isOfLiquid()
                 ? Amounts.si(LiquidApplicationRate.class, liquid(targetRate))
-                        * Amounts.si(BulkDensity.class, material.looseBulkDensity())
                 : Amounts.si(ApplicationRate.class, mass(targetRate));
+        return perMeter * material.kilogramsPerAmount();
     }
 
     /** The target mass flow: target rate × test speed. */

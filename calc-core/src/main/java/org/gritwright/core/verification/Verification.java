@@ -43,7 +43,6 @@ import org.gritwright.units.SpreadingUnits;
 import org.gritwright.units.UnitSymbol;
 import org.gritwright.units.check.Comparison;
 import org.gritwright.units.quantity.ApplicationRate;
-import org.gritwright.units.quantity.BulkDensity;
 import org.gritwright.units.quantity.DischargePerRevolution;
 import org.gritwright.units.quantity.DischargeRate;
 
@@ -425,11 +424,10 @@ public final class Verification {
      * @return the rate, in the unit of the target rate
      */
     public Quantity<?> deliveredRate() {
-        double density = source.point().material().isLiquid()
-                ? Amounts.si(BulkDensity.class, source.point().material().looseBulkDensity())
-                : 1;
         return Amounts.ofSi(
-                caughtKilograms / density / source.run().meters(),
+                caughtKilograms
+                        / source.point().material().kilogramsPerAmount()
+                        / source.run().meters(),
                 source.run().targetRate().getUnit());
     }
 

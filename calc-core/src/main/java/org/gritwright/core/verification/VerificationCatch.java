@@ -17,7 +17,6 @@ import org.gritwright.core.weighing.Caught;
 import org.gritwright.units.Amounts;
 import org.gritwright.units.InvalidInputException;
 import org.gritwright.units.check.Require;
-import org.gritwright.units.quantity.BulkDensity;
 
 /**
  * A catch made to check a calibration: what was caught and counted, the calibration in force, the run, and what was displayed.
@@ -144,9 +143,7 @@ public record VerificationCatch(
     }
 
     private double kilograms(Quantity<?> displayed) {
-        Material material = point().material();
-        return IndicatedAmount.si(displayed)
-                * (material.isLiquid() ? Amounts.si(BulkDensity.class, material.looseBulkDensity()) : 1);
+        return IndicatedAmount.si(displayed) * point().material().kilogramsPerAmount();
     }
 
     /**

@@ -19,7 +19,7 @@ import org.gritwright.units.check.Require;
  * value.
  *
  * <p>Read it at the temperature at which the liquid was pumped, or near it: by its published densities, 23 % salt brine that
- * warms by 10 °C between tank and reading takes 0.4 % more room.
+ * warms by 10 °C between tank and reading takes 0.4 to 0.5 % more room.
  *
  * @param container the container
  * @param measuredOn the day

@@ -20,6 +20,7 @@ import java.util.List;
 import org.gritwright.core.uncertainty.Measured;
 import org.gritwright.units.Amounts;
 import org.gritwright.units.SpreadingUnits;
+import org.gritwright.units.quantity.BulkDensity;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -317,5 +318,25 @@ class SolutionDensityTest {
 
         assertThat(number(ratio.density(celsius(15)))).isCloseTo(density(brine(23.3), 15), within(1e-9));
         assertThat(ratio.side()).isEqualTo(Side.UP_TO_EUTECTIC);
+    }
+
+    /** What {@code ReadVolume} and {@code CatchFindings} say of brine that warms before it is read. */
+    @Test
+    void strongBrineThatWarmsByTenDegreesTakesFourToFiveThousandthsMoreRoom() {
+        Solution brine = Solution.of(Salt.SODIUM_CHLORIDE, Amounts.of(23, SpreadingUnits.PERCENT));
+
+        for (double celsius = -10; celsius <= 20; celsius += 5) {
+            double more = si(brine, celsius) / si(brine, celsius + 10) - 1;
+            assertThat(more).isBetween(0.0033, 0.005);
+        }
+        assertThat(si(brine, 0) / si(brine, 10) - 1).isBetween(0.004, 0.005);
+        assertThat(si(brine, 20) / si(brine, 30) - 1).isBetween(0.004, 0.005);
+        assertThat(si(brine, 5) / si(brine, 30) - 1).isBetween(0.009, 0.012);
+    }
+
+    private static double si(Solution brine, double celsius) {
+        return Amounts.si(
+                BulkDensity.class,
+                brine.density(Amounts.of(celsius, SpreadingUnits.CELSIUS)).value());
     }
 }

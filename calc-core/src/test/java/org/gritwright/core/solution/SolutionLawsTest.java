@@ -254,7 +254,7 @@ class SolutionLawsTest {
         Tank tank = new Tank(Amounts.of(100000.0, SpreadingUnits.LITER), liters, solution(NACL, from), celsius(12));
         Portion content = Portion.ofVolume(solution(NACL, from), liters, celsius(12));
         SaltSupply supply = SaltSupply.damp(NACL, percent(purity, 0), percent(moisture));
-        Correction correction = tank.correctedTo(percent(to), supply);
+        TankCorrection correction = tank.correctedTo(percent(to), supply);
 
         double salt = correction.salt().map(SolutionSamples::number).orElse(0.0);
         double water =

@@ -32,7 +32,7 @@ class TankTest {
 
     @Test
     void whatIsTooStrongGetsWater() {
-        Correction correction = tank(4000, 25).correctedTo(percent(23.3), DAMP);
+        TankCorrection correction = tank(4000, 25).correctedTo(percent(23.3), DAMP);
         double mass = 4 * density(brine(25), 10);
         double water = mass * (25 / 23.3 - 1);
 
@@ -46,7 +46,7 @@ class TankTest {
 
     @Test
     void whatIsTooWeakGetsSalt() {
-        Correction correction = tank(4000, 20).correctedTo(percent(23.3), DAMP);
+        TankCorrection correction = tank(4000, 20).correctedTo(percent(23.3), DAMP);
         Measured<?> salt = correction.salt().orElseThrow();
         double mass = 4 * density(brine(20), 10);
         double chemical = 0.2 * mass + number(salt) * 0.96 * 0.95;
@@ -61,7 +61,7 @@ class TankTest {
 
     @Test
     void whatIsRightGetsNothing() {
-        Correction correction = tank(4000, 23.3).correctedTo(percent(23.3), DAMP);
+        TankCorrection correction = tank(4000, 23.3).correctedTo(percent(23.3), DAMP);
 
         assertThat(correction.salt()).isEmpty();
         assertThat(correction.water()).isEmpty();
@@ -70,7 +70,7 @@ class TankTest {
 
     @Test
     void poundsStandBesideGallons() {
-        Correction correction = new Tank(gallons(1000), gallons(900), brine(20), celsius(10))
+        TankCorrection correction = new Tank(gallons(1000), gallons(900), brine(20), celsius(10))
                 .correctedTo(percent(23.3), SaltSupply.pure(NACL));
 
         assertThat(correction.salt().orElseThrow().value().getUnit()).isEqualTo(SpreadingUnits.POUND);

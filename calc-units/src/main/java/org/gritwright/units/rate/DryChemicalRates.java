@@ -49,7 +49,7 @@ public final class DryChemicalRates {
      * @throws InvalidInputException if the rate is negative
      */
     public static Quantity<ApplicationRate> rateFromLiquidRate(
-            Quantity<LiquidApplicationRate> liquidRate, Solution liquid) {
+            Quantity<LiquidApplicationRate> liquidRate, LiquidChemical liquid) {
         return Derived.like(
                 liquidRate,
                 ApplicationRate.class,
@@ -65,7 +65,7 @@ public final class DryChemicalRates {
      * @throws InvalidInputException if the rate is negative
      */
     public static Quantity<LaneApplicationRate> laneRateFromLiquidLaneRate(
-            Quantity<LiquidLaneApplicationRate> liquidLaneRate, Solution liquid) {
+            Quantity<LiquidLaneApplicationRate> liquidLaneRate, LiquidChemical liquid) {
         return Derived.like(
                 liquidLaneRate,
                 LaneApplicationRate.class,
@@ -81,7 +81,7 @@ public final class DryChemicalRates {
      * @throws InvalidInputException if the rate is negative
      */
     public static Quantity<ArealApplicationRate> arealRateFromLiquidArealRate(
-            Quantity<LiquidArealApplicationRate> liquidArealRate, Solution liquid) {
+            Quantity<LiquidArealApplicationRate> liquidArealRate, LiquidChemical liquid) {
         return Derived.like(
                 liquidArealRate,
                 ArealApplicationRate.class,
@@ -96,7 +96,8 @@ public final class DryChemicalRates {
      * @return volume of liquid per distance
      * @throws InvalidInputException if the rate is negative, or there is no chemical in the liquid
      */
-    public static Quantity<LiquidApplicationRate> liquidRateFromRate(Quantity<ApplicationRate> rate, Solution liquid) {
+    public static Quantity<LiquidApplicationRate> liquidRateFromRate(
+            Quantity<ApplicationRate> rate, LiquidChemical liquid) {
         return Derived.like(
                 rate,
                 LiquidApplicationRate.class,
@@ -112,7 +113,7 @@ public final class DryChemicalRates {
      * @throws InvalidInputException if the rate is negative, or there is no chemical in the liquid
      */
     public static Quantity<LiquidLaneApplicationRate> liquidLaneRateFromLaneRate(
-            Quantity<LaneApplicationRate> laneRate, Solution liquid) {
+            Quantity<LaneApplicationRate> laneRate, LiquidChemical liquid) {
         return Derived.like(
                 laneRate,
                 LiquidLaneApplicationRate.class,
@@ -129,7 +130,7 @@ public final class DryChemicalRates {
      * @throws InvalidInputException if the rate is negative, or there is no chemical in the liquid
      */
     public static Quantity<LiquidArealApplicationRate> liquidArealRateFromArealRate(
-            Quantity<ArealApplicationRate> arealRate, Solution liquid) {
+            Quantity<ArealApplicationRate> arealRate, LiquidChemical liquid) {
         return Derived.like(
                 arealRate,
                 LiquidArealApplicationRate.class,
@@ -154,9 +155,9 @@ public final class DryChemicalRates {
             Quantity<ApplicationRate> granularRate,
             Quantity<Dimensionless> purity,
             Quantity<PrewetRate> prewetRate,
-            Solution prewetLiquid,
+            LiquidChemical prewetLiquid,
             Quantity<LiquidApplicationRate> directRate,
-            Solution directLiquid) {
+            LiquidChemical directLiquid) {
         return Derived.like(
                 granularRate,
                 ApplicationRate.class,
@@ -186,9 +187,9 @@ public final class DryChemicalRates {
             Quantity<LaneApplicationRate> granularLaneRate,
             Quantity<Dimensionless> purity,
             Quantity<PrewetRate> prewetRate,
-            Solution prewetLiquid,
+            LiquidChemical prewetLiquid,
             Quantity<LiquidLaneApplicationRate> directLaneRate,
-            Solution directLiquid) {
+            LiquidChemical directLiquid) {
         return Derived.like(
                 granularLaneRate,
                 LaneApplicationRate.class,
@@ -218,9 +219,9 @@ public final class DryChemicalRates {
             Quantity<ArealApplicationRate> granularArealRate,
             Quantity<Dimensionless> purity,
             Quantity<PrewetRate> prewetRate,
-            Solution prewetLiquid,
+            LiquidChemical prewetLiquid,
             Quantity<LiquidArealApplicationRate> directArealRate,
-            Solution directLiquid) {
+            LiquidChemical directLiquid) {
         return Derived.like(
                 granularArealRate,
                 ArealApplicationRate.class,
@@ -238,9 +239,9 @@ public final class DryChemicalRates {
             double granular,
             Quantity<Dimensionless> purity,
             Quantity<PrewetRate> prewetRate,
-            Solution prewetLiquid,
+            LiquidChemical prewetLiquid,
             double direct,
-            Solution directLiquid) {
+            LiquidChemical directLiquid) {
         return granular * purity(purity)
                 + granular
                         * Derived.notNegative("prewet rate", PrewetRate.class, prewetRate)
@@ -248,7 +249,7 @@ public final class DryChemicalRates {
                 + direct * given("direct liquid", directLiquid).kilogramsOfChemicalPerCubicMeter();
     }
 
-    private static double chemicalOf(Solution liquid) {
+    private static double chemicalOf(LiquidChemical liquid) {
         double kilogramsPerCubicMeter = given("liquid", liquid).kilogramsOfChemicalPerCubicMeter();
         if (!(kilogramsPerCubicMeter > 0)) {
             throw new InvalidInputException(
@@ -260,7 +261,7 @@ public final class DryChemicalRates {
         return kilogramsPerCubicMeter;
     }
 
-    private static Solution given(String field, Solution liquid) {
+    private static LiquidChemical given(String field, LiquidChemical liquid) {
         return Objects.requireNonNull(liquid, field);
     }
 

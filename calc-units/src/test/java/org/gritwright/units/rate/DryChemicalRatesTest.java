@@ -14,15 +14,15 @@ import org.junit.jupiter.api.Test;
 
 class DryChemicalRatesTest {
     /** 10 lb/gal, a quarter of it chemical: 2.5 lb of chemical a gallon. */
-    private static final Solution LIQUID =
-            new Solution(Amounts.of(10, SpreadingUnits.POUND_PER_US_GALLON), Amounts.of(25, SpreadingUnits.PERCENT));
+    private static final LiquidChemical LIQUID = new LiquidChemical(
+            Amounts.of(10, SpreadingUnits.POUND_PER_US_GALLON), Amounts.of(25, SpreadingUnits.PERCENT));
 
     /** 12 lb/gal, half of it chemical: 6 lb of chemical a gallon. */
-    private static final Solution OTHER =
-            new Solution(Amounts.of(12, SpreadingUnits.POUND_PER_US_GALLON), Amounts.of(0.5, SpreadingUnits.ONE));
+    private static final LiquidChemical OTHER =
+            new LiquidChemical(Amounts.of(12, SpreadingUnits.POUND_PER_US_GALLON), Amounts.of(0.5, SpreadingUnits.ONE));
 
-    private static final Solution WATER =
-            new Solution(Amounts.of(1, SpreadingUnits.KILOGRAM_PER_LITER), Amounts.of(0, SpreadingUnits.PERCENT));
+    private static final LiquidChemical WATER =
+            new LiquidChemical(Amounts.of(1, SpreadingUnits.KILOGRAM_PER_LITER), Amounts.of(0, SpreadingUnits.PERCENT));
 
     private static final Quantity<Dimensionless> PURITY = Amounts.of(95, SpreadingUnits.PERCENT);
     private static final Quantity<PrewetRate> PREWET = Amounts.of(10, SpreadingUnits.US_GALLON_PER_SHORT_TON);
@@ -133,13 +133,13 @@ class DryChemicalRatesTest {
         Quantity<Dimensionless> quarter = Amounts.of(25, SpreadingUnits.PERCENT);
         assertRefused(
                 "density of the liquid must be greater than 0: 0 kg/L",
-                () -> new Solution(of(0, SpreadingUnits.KILOGRAM_PER_LITER), quarter));
+                () -> new LiquidChemical(of(0, SpreadingUnits.KILOGRAM_PER_LITER), quarter));
         assertRefused(
                 "mass fraction of the dry chemical must be within 0 % to 100 %: 101 %",
-                () -> new Solution(LIQUID.density(), Amounts.of(101, SpreadingUnits.PERCENT)));
+                () -> new LiquidChemical(LIQUID.density(), Amounts.of(101, SpreadingUnits.PERCENT)));
         assertRefused(
                 "mass fraction of the dry chemical must be within 0 % to 100 %: -0.1",
-                () -> new Solution(LIQUID.density(), Amounts.of(-0.1, SpreadingUnits.ONE)));
+                () -> new LiquidChemical(LIQUID.density(), Amounts.of(-0.1, SpreadingUnits.ONE)));
     }
 
     @Test

@@ -92,12 +92,12 @@ class RateLawsTest {
     }
 
     @Provide
-    Arbitrary<Solution> solutions() {
+    Arbitrary<LiquidChemical> solutions() {
         return densities()
                 .flatMap(density -> Arbitraries.doubles()
                         .between(1, 50)
                         .ofScale(1)
-                        .map(percent -> new Solution(density, Amounts.of(percent, SpreadingUnits.PERCENT))));
+                        .map(percent -> new LiquidChemical(density, Amounts.of(percent, SpreadingUnits.PERCENT))));
     }
 
     @Provide
@@ -255,7 +255,7 @@ class RateLawsTest {
             @ForAll("rates") Quantity<ApplicationRate> rate,
             @ForAll("laneRates") Quantity<LaneApplicationRate> laneRate,
             @ForAll("arealRates") Quantity<ArealApplicationRate> arealRate,
-            @ForAll("solutions") Solution liquid) {
+            @ForAll("solutions") LiquidChemical liquid) {
         assertSame(
                 ApplicationRate.class,
                 DryChemicalRates.rateFromLiquidRate(DryChemicalRates.liquidRateFromRate(rate, liquid), liquid),
@@ -277,7 +277,7 @@ class RateLawsTest {
             @ForAll("rates") Quantity<ApplicationRate> granular,
             @ForAll("liquidRates") Quantity<LiquidApplicationRate> direct,
             @ForAll("prewetRates") Quantity<PrewetRate> prewet,
-            @ForAll("solutions") Solution liquid,
+            @ForAll("solutions") LiquidChemical liquid,
             @ForAll("lanes") Quantity<LaneCount> lanes) {
         Quantity<Dimensionless> purity = Amounts.of(95, SpreadingUnits.PERCENT);
         assertSame(

@@ -17,15 +17,16 @@ import org.gritwright.units.quantity.BulkDensity;
  * @param density mass per volume of the liquid
  * @param concentration mass of dry chemical per mass of liquid, 0 to 100 %, for example 23.3 %
  */
-public record Solution(Quantity<BulkDensity> density, Quantity<Dimensionless> concentration) implements Serializable {
+public record LiquidChemical(Quantity<BulkDensity> density, Quantity<Dimensionless> concentration)
+        implements Serializable {
 
     /**
      * Checks the parts.
      *
      * @throws InvalidInputException if the density is not greater than zero, or the concentration is out of its range
      */
-    public Solution {
-        Require.given(Solution.class, density, concentration);
+    public LiquidChemical {
+        Require.given(LiquidChemical.class, density, concentration);
         Derived.density(density);
         Derived.fraction("mass fraction of the dry chemical", concentration);
     }

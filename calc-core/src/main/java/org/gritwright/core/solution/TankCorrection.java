@@ -15,10 +15,10 @@ import org.gritwright.units.check.Require;
  * @param filled what the tank will hold, at the same temperature
  * @param rest what of the salt doesn't dissolve; its room is not in the volume
  */
-public record Correction(
+public record TankCorrection(
         Optional<Measured<Mass>> salt, Optional<Measured<Volume>> water, Quantity<Volume> filled, Quantity<Mass> rest) {
     /** Checks that all is given. */
-    public Correction {
-        Require.given(Correction.class, salt, water, filled, rest);
+    public TankCorrection {
+        Require.given(TankCorrection.class, salt, water, filled, rest);
     }
 }
