@@ -17,10 +17,10 @@ import static org.gritwright.core.solution.SolutionSamples.table;
 import static org.gritwright.core.solution.SolutionSamples.uncertainty;
 
 import java.util.List;
+import java.util.OptionalDouble;
 import org.gritwright.core.uncertainty.Measured;
 import org.gritwright.units.Amounts;
 import org.gritwright.units.SpreadingUnits;
-import org.gritwright.units.quantity.BulkDensity;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -110,6 +110,59 @@ class SolutionDensityTest {
     }
 
     /** Laliberté's equation itself, as a program for it gives: 0.37838838 % of sodium chloride at 0 °C. */
+    /** Computed by a program apart from this one from the same constants, so that no digit of them gets lost. */
+    @ParameterizedTest
+    @CsvSource({
+        "SODIUM_CHLORIDE, 5, 20, 1033.864842889",
+        "SODIUM_CHLORIDE, 20, 15, 1150.546061031",
+        "SODIUM_CHLORIDE, 22, 35, 1156.122988922",
+        "CALCIUM_CHLORIDE, 5, 20, 1039.413872175",
+        "CALCIUM_CHLORIDE, 20, 15, 1179.550466327",
+        "CALCIUM_CHLORIDE, 38, 35, 1360.913224057",
+        "MAGNESIUM_CHLORIDE, 5, 20, 1039.500991032",
+        "MAGNESIUM_CHLORIDE, 20, 15, 1176.627693778",
+        "MAGNESIUM_CHLORIDE, 22, 35, 1189.795397964"
+    })
+    void theEquationHasTheConstantsThatWereRead(Salt salt, double percent, double celsius, double computed) {
+        assertThat(density(solution(salt, percent), celsius)).isCloseTo(computed, within(1e-8));
+    }
+
+    /** As much as from 0 °C, or of calcium chloride from midway between its two temperatures about 15 °C. */
+    @ParameterizedTest
+    @CsvSource({
+        "vdi-density-sodium-chloride, SODIUM_CHLORIDE, 0, 0, -18",
+        "vdi-density-magnesium-chloride, MAGNESIUM_CHLORIDE, 0, 0, -22",
+        "vdi-density-calcium-chloride, CALCIUM_CHLORIDE, 20, 10, -30"
+    })
+    void everyColumnOfTheColdShrinksAsItsTableSays(
+            String name, Salt salt, double warmer, double colder, double coldest) {
+        List<double[]> rows = table(name).stream().filter(row -> row[1] != 28.4).toList();
+        int compared = 0;
+        for (double[] row : rows) {
+            double tied = (warmer + colder) / 2;
+            OptionalDouble before = valueAt(rows, row[1], warmer);
+            OptionalDouble after = valueAt(rows, row[1], colder);
+            // The last column alone at its temperature is no range.
+            if (row[0] >= tied || row[0] < coldest || before.isEmpty() || after.isEmpty()) {
+                continue;
+            }
+            double from = (before.getAsDouble() + after.getAsDouble()) / 2;
+            Solution solution = solution(salt, row[1]);
+            assertThat(density(solution, row[0]) / density(solution, tied))
+                    .as("%s %% at %s °C", row[1], row[0])
+                    .isCloseTo(row[2] / from, within(1e-9));
+            compared++;
+        }
+        assertThat(compared).isGreaterThan(10);
+    }
+
+    private static OptionalDouble valueAt(List<double[]> rows, double percent, double celsius) {
+        return rows.stream()
+                .filter(row -> row[0] == celsius && row[1] == percent)
+                .mapToDouble(row -> row[2])
+                .findFirst();
+    }
+
     @Test
     void theEquationGivesItsAuthorsExample() {
         assertThat(density(brine(0.37838838), 0)).isCloseTo(1002.6250120185854, within(0.005));
@@ -323,20 +376,14 @@ class SolutionDensityTest {
     /** What {@code ReadVolume} and {@code CatchFindings} say of brine that warms before it is read. */
     @Test
     void strongBrineThatWarmsByTenDegreesTakesFourToFiveThousandthsMoreRoom() {
-        Solution brine = Solution.of(Salt.SODIUM_CHLORIDE, Amounts.of(23, SpreadingUnits.PERCENT));
+        Solution brine = brine(23);
 
         for (double celsius = -10; celsius <= 20; celsius += 5) {
-            double more = si(brine, celsius) / si(brine, celsius + 10) - 1;
+            double more = density(brine, celsius) / density(brine, celsius + 10) - 1;
             assertThat(more).isBetween(0.0033, 0.005);
         }
-        assertThat(si(brine, 0) / si(brine, 10) - 1).isBetween(0.004, 0.005);
-        assertThat(si(brine, 20) / si(brine, 30) - 1).isBetween(0.004, 0.005);
-        assertThat(si(brine, 5) / si(brine, 30) - 1).isBetween(0.009, 0.012);
-    }
-
-    private static double si(Solution brine, double celsius) {
-        return Amounts.si(
-                BulkDensity.class,
-                brine.density(Amounts.of(celsius, SpreadingUnits.CELSIUS)).value());
+        assertThat(density(brine, 0) / density(brine, 10) - 1).isBetween(0.004, 0.005);
+        assertThat(density(brine, 20) / density(brine, 30) - 1).isBetween(0.004, 0.005);
+        assertThat(density(brine, 5) / density(brine, 30) - 1).isBetween(0.009, 0.012);
     }
 }

@@ -70,6 +70,23 @@ class SolutionFreezingTest {
         }
     }
 
+    /** Smithsonian Physical Tables, VDI Heat Atlas and last FHWA-RD-95-202, as {@code FreezingData} names them. */
+    @ParameterizedTest
+    @CsvSource({
+        "1.098, -0.49",
+        "2.700, -1.27",
+        "5.257, -2.66",
+        "7.684, -4.28",
+        "14.7, -10.2",
+        "20.9, -19.2",
+        "25.7, -31.2",
+        "28.4, -43.6",
+        "29.8, -51"
+    })
+    void calciumChlorideFreezesWhereItsThreeSourcesSay(double percent, double celsius) {
+        assertThat(freezing(solution(CACL2, percent))).isCloseTo(celsius, within(1e-9));
+    }
+
     @Test
     void waterFreezesAt0() {
         assertThat(freezing(Solution.water(NACL))).isEqualTo(0.0);
