@@ -52,6 +52,7 @@ import org.gritwright.core.metering.OpenLoop;
 import org.gritwright.core.metering.Pump;
 import org.gritwright.core.metering.RoundGate;
 import org.gritwright.core.observation.CalibrationPoint;
+import org.gritwright.core.observation.Material;
 import org.gritwright.core.observation.Moisture;
 import org.gritwright.core.range.CommandScale;
 import org.gritwright.core.range.DriveConditions;
@@ -124,6 +125,7 @@ class NullsTest {
                         Map.entry(Conveyor.class, Samples.AUGER.conveyor()),
                         Map.entry(Gate.class, Samples.AUGER.gate()),
                         Map.entry(CalibrationPoint.class, Samples.AUGER_POINT),
+                        Map.entry(Material.class, Samples.SALT),
                         Map.entry(CaughtMass.class, Samples.caught(100)),
                         Map.entry(Caught.class, Samples.caught(100)),
                         Map.entry(Graduate.class, LiquidSamples.PAIL),

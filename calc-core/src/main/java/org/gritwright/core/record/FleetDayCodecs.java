@@ -22,6 +22,7 @@ import java.util.Map;
 import java.util.Optional;
 import javax.measure.Quantity;
 import javax.measure.quantity.Dimensionless;
+import javax.measure.quantity.Length;
 import org.gritwright.core.fleet.day.CalibrationCatchEntry;
 import org.gritwright.core.fleet.day.CatchEntry;
 import org.gritwright.core.fleet.day.ChangeEntry;
@@ -67,6 +68,7 @@ import org.gritwright.units.Amounts;
 import org.gritwright.units.InvalidInputException;
 import org.gritwright.units.SpreadingUnits;
 import org.gritwright.units.quantity.ApplicationRate;
+import org.gritwright.units.quantity.BulkDensity;
 import org.gritwright.units.quantity.LaneApplicationRate;
 
 /**
@@ -84,7 +86,7 @@ final class FleetDayCodecs {
                     ValueCodecs.SCALE_ACCURACY)
             .with("scale-check", ScaleCheck.class)
             .with("scale", Scale.class)
-            .with("material", Material.class, withDefault("form", choice(Material.Form.class), Material.Form.GRANULAR))
+            .with("material", GrainEntry.class)
             .with("weighing", WeighingEntry.class)
             .with("count", CountEntry.class)
             .with(
@@ -114,6 +116,21 @@ final class FleetDayCodecs {
             optional("counted", OF_CATCHES.get(CountEntry.class)),
             optional("conditions", OF_CATCHES.get(Conditions.class)).last(),
             optional("notes", Codecs.TEXT).last());
+
+    /** A material as it is written: a truck's day has no liquids, so that nothing says which form it has. */
+    private record GrainEntry(
+            String name, Quantity<BulkDensity> looseBulkDensity, Optional<Quantity<Length>> grainDiameter) {
+        static GrainEntry of(Material material) {
+            return new GrainEntry(material.name(), material.looseBulkDensity(), material.grainDiameter());
+        }
+
+        Material material() {
+            return new Material(name, Material.Form.GRANULAR, looseBulkDensity, grainDiameter);
+        }
+    }
+
+    private static final Codec<Material> MATERIAL =
+            mapped(Material.class.getName(), OF_CATCHES.get(GrainEntry.class), GrainEntry::material, GrainEntry::of);
 
     private enum RuleName {
         SIMPLE,
@@ -241,9 +258,7 @@ final class FleetDayCodecs {
                     withDefault("decisionRule", DECISION_RULE, DecisionRule.SIMPLE),
                     withDefault("allowances", BOOK.get(CatchAllowances.class), CatchAllowances.NONE),
                     required("scales", uniqueListOf(BOOK.get(Scale.class), "scale id", Scale::id, "id")),
-                    required(
-                            "materials",
-                            uniqueListOf(BOOK.get(Material.class), "material name", Material::name, "name")),
+                    required("materials", uniqueListOf(MATERIAL, "material name", Material::name, "name")),
                     withDefault(
                             "routes",
                             uniqueListOf(BOOK.get(RouteEntry.class), "route name", RouteEntry::name, "name"),

@@ -315,11 +315,9 @@ final class FleetDays {
     private static Arbitrary<Material> material() {
         return Combinators.combine(
                         texts(),
-                        Arbitraries.of(Material.Form.class),
                         positive(BulkDensity.class),
                         positive(Length.class).optional())
-                .as((name, form, density, grains) ->
-                        new Material(name, form, density, grains.filter(size -> form == Material.Form.GRANULAR)));
+                .as((name, density, grains) -> new Material(name, Material.Form.GRANULAR, density, grains));
     }
 
     private static Arbitrary<CountEntry> count() {

@@ -14,6 +14,7 @@ import org.gritwright.core.judgement.DecisionRule;
 import org.gritwright.core.observation.CatchAllowances;
 import org.gritwright.core.observation.Material;
 import org.gritwright.core.weighing.Scale;
+import org.gritwright.units.InvalidInputException;
 import org.gritwright.units.check.Require;
 
 /**
@@ -49,7 +50,7 @@ public record FleetDay(
     /**
      * Copies the lists.
      *
-     * @throws org.gritwright.units.InvalidInputException if there is no truck
+     * @throws InvalidInputException if there is no truck, or a material is a liquid
      */
     public FleetDay {
         Require.given(
@@ -69,6 +70,10 @@ public record FleetDay(
         Require.that(!trucks.isEmpty(), "trucks of a day", "one or more", "none");
         scales = List.copyOf(scales);
         materials = List.copyOf(materials);
+        materials.stream().filter(Material::isLiquid).findFirst().ifPresent(liquid -> {
+            throw new InvalidInputException(
+                    "material of a day", "granular, as a truck's day has no liquid side", liquid.name() + ", a liquid");
+        });
         routes = List.copyOf(routes);
         trucks = List.copyOf(trucks);
     }

@@ -5,6 +5,9 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.catchThrowableOfType;
 
 import java.util.List;
+import org.gritwright.core.LiquidSamples;
+import org.gritwright.core.Samples;
+import org.gritwright.core.observation.Material;
 import org.gritwright.units.InvalidInputException;
 import org.junit.jupiter.api.Test;
 
@@ -36,5 +39,15 @@ class YardTest {
         assertThatThrownBy(() -> DAY.withTrucks(List.of()))
                 .isInstanceOf(InvalidInputException.class)
                 .hasMessage("trucks of a day must be one or more: none");
+    }
+
+    @Test
+    void aDayHasNoLiquids() {
+        List<Material> materials = List.of(Samples.SALT, LiquidSamples.BRINE);
+
+        assertThatThrownBy(() -> FleetDay.of(
+                        DAY.day(), DAY.seasonStart(), DAY.tolerance(), DAY.scales(), materials, DAY.trucks()))
+                .isInstanceOf(InvalidInputException.class)
+                .hasMessage("material of a day must be granular, as a truck's day has no liquid side: brine, a liquid");
     }
 }
