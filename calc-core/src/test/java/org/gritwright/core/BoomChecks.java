@@ -1,9 +1,6 @@
 package org.gritwright.core;
 
-import java.util.ArrayList;
-import java.util.Collections;
 import java.util.List;
-import java.util.function.DoubleSupplier;
 import javax.measure.Quantity;
 import javax.measure.quantity.Pressure;
 import org.gritwright.core.PublishedCheck.Source;
@@ -16,7 +13,7 @@ import org.gritwright.units.quantity.BulkDensity;
 import org.gritwright.units.rate.SolutionShare;
 
 /** Published numbers of nozzles, and derived ones of prewet shares and booms. */
-final class BoomChecks {
+final class BoomChecks extends CheckList {
     private static final Quantity<BulkDensity> WATER = poundsPerGallon(8.34);
 
     private static final Nozzle NOZZLE = Nozzle.rated(
@@ -41,26 +38,13 @@ final class BoomChecks {
         {"16.0", "1.39"}
     };
 
-    private final List<PublishedCheck> rows = new ArrayList<>();
-
     private BoomChecks() {}
 
     static List<PublishedCheck> all() {
         BoomChecks checks = new BoomChecks();
         checks.nozzles();
         checks.prewet();
-        return Collections.unmodifiableList(checks.rows);
-    }
-
-    private void add(
-            String id,
-            String what,
-            Source source,
-            String stated,
-            String unit,
-            Tolerance tolerance,
-            DoubleSupplier computed) {
-        rows.add(new PublishedCheck(id, what, source, stated, unit, tolerance, computed));
+        return checks.rows();
     }
 
     private static Quantity<BulkDensity> poundsPerGallon(double value) {

@@ -1,10 +1,7 @@
 package org.gritwright.core;
 
-import java.util.ArrayList;
-import java.util.Collections;
 import java.util.List;
 import java.util.Locale;
-import java.util.function.DoubleSupplier;
 import javax.measure.Quantity;
 import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Temperature;
@@ -23,10 +20,8 @@ import org.gritwright.units.Amounts;
 import org.gritwright.units.SpreadingUnits;
 
 /** Published numbers of brines. */
-final class BrineChecks {
+final class BrineChecks extends CheckList {
     private static final double SALT_WEIGHT = 58.443;
-
-    private final List<PublishedCheck> rows = new ArrayList<>();
 
     private BrineChecks() {}
 
@@ -39,18 +34,7 @@ final class BrineChecks {
         checks.freezingPoints();
         checks.readings();
         checks.recipes();
-        return Collections.unmodifiableList(checks.rows);
-    }
-
-    private void add(
-            String id,
-            String what,
-            Source source,
-            String stated,
-            String unit,
-            Tolerance tolerance,
-            DoubleSupplier computed) {
-        rows.add(new PublishedCheck(id, what, source, stated, unit, tolerance, computed));
+        return checks.rows();
     }
 
     private static Quantity<Temperature> celsius(double celsius) {

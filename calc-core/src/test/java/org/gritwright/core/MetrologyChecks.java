@@ -1,7 +1,5 @@
 package org.gritwright.core;
 
-import java.util.ArrayList;
-import java.util.Collections;
 import java.util.List;
 import java.util.Locale;
 import java.util.OptionalDouble;
@@ -20,9 +18,7 @@ import org.gritwright.units.Amounts;
 import org.gritwright.units.SpreadingUnits;
 
 /** Published numbers of metrology and statistics: samples, lines, outlying values, quantiles. */
-final class MetrologyChecks {
-    private final List<PublishedCheck> rows = new ArrayList<>();
-
+final class MetrologyChecks extends CheckList {
     private MetrologyChecks() {}
 
     static List<PublishedCheck> all() {
@@ -37,12 +33,12 @@ final class MetrologyChecks {
         checks.massart();
         checks.grubbs();
         checks.quantiles();
-        return Collections.unmodifiableList(checks.rows);
+        return checks.rows();
     }
 
     private void add(
             String id, String what, Source source, String stated, Tolerance tolerance, DoubleSupplier computed) {
-        rows.add(new PublishedCheck(id, what, source, stated, "", tolerance, computed));
+        add(id, what, source, stated, "", tolerance, computed);
     }
 
     private void digits(String id, String what, Source source, String stated, DoubleSupplier computed) {

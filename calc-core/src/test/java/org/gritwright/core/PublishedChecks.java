@@ -6,9 +6,7 @@ import static org.gritwright.core.Samples.SENSOR;
 import static org.gritwright.core.Samples.height;
 import static org.gritwright.core.Samples.inches;
 
-import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.function.DoubleSupplier;
@@ -52,7 +50,7 @@ import org.gritwright.units.rate.PrewetRates;
 import org.gritwright.units.rate.Rates;
 
 /** Every published or derived number that units and core are compared with, and its source. */
-final class PublishedChecks {
+final class PublishedChecks extends CheckList {
     private static final Quantity<LaneWidth> TWELVE_FEET = Amounts.of(12, SpreadingUnits.FOOT_PER_LANE);
     private static final Quantity<LaneWidth> ELEVEN_FEET = Amounts.of(11, SpreadingUnits.FOOT_PER_LANE);
     private static final Quantity<LaneWidth> THREE_AND_A_HALF_METERS = Amounts.of(3.5, SpreadingUnits.METER_PER_LANE);
@@ -61,8 +59,6 @@ final class PublishedChecks {
     private static final Quantity<LaneApplicationRate> HUNDRED_POUNDS =
             Amounts.of(100, SpreadingUnits.POUND_PER_LANE_MILE);
     private static final Quantity<PrewetRate> TEN_GALLONS = Amounts.of(10, SpreadingUnits.US_GALLON_PER_SHORT_TON);
-
-    private final List<PublishedCheck> rows = new ArrayList<>();
 
     private PublishedChecks() {}
 
@@ -81,25 +77,14 @@ final class PublishedChecks {
         checks.grainFlow();
         checks.estimators();
         checks.lines();
-        checks.rows.addAll(MetrologyChecks.all());
-        checks.rows.addAll(UncertaintyChecks.all());
-        checks.rows.addAll(RangeChecks.all());
-        checks.rows.addAll(SpreadChecks.all());
-        checks.rows.addAll(PumpChecks.all());
-        checks.rows.addAll(BoomChecks.all());
-        checks.rows.addAll(BrineChecks.all());
-        return Collections.unmodifiableList(checks.rows);
-    }
-
-    private void add(
-            String id,
-            String what,
-            Source source,
-            String stated,
-            String unit,
-            Tolerance tolerance,
-            DoubleSupplier computed) {
-        rows.add(new PublishedCheck(id, what, source, stated, unit, tolerance, computed));
+        checks.addAll(MetrologyChecks.all());
+        checks.addAll(UncertaintyChecks.all());
+        checks.addAll(RangeChecks.all());
+        checks.addAll(SpreadChecks.all());
+        checks.addAll(PumpChecks.all());
+        checks.addAll(BoomChecks.all());
+        checks.addAll(BrineChecks.all());
+        return checks.rows();
     }
 
     private void granular() {

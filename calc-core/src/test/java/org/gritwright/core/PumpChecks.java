@@ -11,9 +11,7 @@ import static org.gritwright.units.SpreadingUnits.REVOLUTION_PER_MINUTE;
 import static org.gritwright.units.SpreadingUnits.SECOND;
 import static org.gritwright.units.SpreadingUnits.US_GALLON_PER_MINUTE;
 
-import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.function.DoubleSupplier;
@@ -29,13 +27,11 @@ import org.gritwright.core.metering.TablePump;
 import org.gritwright.units.Amounts;
 
 /** Published and derived numbers of pumps and flow meters. */
-final class PumpChecks {
+final class PumpChecks extends CheckList {
     /** A calibration in five points: gal/min, pulses per gallon. */
     private static final double[][] FIVE_POINTS = {
         {2.00, 3101.80}, {3.32, 3103.95}, {5.49, 3118.64}, {9.06, 3086.75}, {15.00, 3078.59}
     };
-
-    private final List<PublishedCheck> rows = new ArrayList<>();
 
     private PumpChecks() {}
 
@@ -46,11 +42,11 @@ final class PumpChecks {
         checks.worn();
         checks.kFactors();
         checks.fivePoints();
-        return Collections.unmodifiableList(checks.rows);
+        return checks.rows();
     }
 
     private void add(String id, String what, Source source, String stated, String unit, DoubleSupplier computed) {
-        rows.add(new PublishedCheck(id, what, source, stated, unit, Tolerance.LAST_DIGIT, computed));
+        add(id, what, source, stated, unit, Tolerance.LAST_DIGIT, computed);
     }
 
     private void gears() {

@@ -1,8 +1,6 @@
 package org.gritwright.core;
 
-import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.Collections;
 import java.util.List;
 import java.util.function.DoubleSupplier;
 import javax.measure.Quantity;
@@ -27,9 +25,7 @@ import org.gritwright.units.quantity.RotationalSpeed;
 import org.gritwright.units.quantity.VolumePerRevolution;
 
 /** Published and derived numbers of what a drive can do: fits that never fall, curves between points, a valve. */
-final class RangeChecks {
-    private final List<PublishedCheck> rows = new ArrayList<>();
-
+final class RangeChecks extends CheckList {
     private RangeChecks() {}
 
     static List<PublishedCheck> all() {
@@ -38,11 +34,11 @@ final class RangeChecks {
         checks.monotoneCubic();
         checks.valve();
         checks.oil();
-        return Collections.unmodifiableList(checks.rows);
+        return checks.rows();
     }
 
     private void add(String id, String what, Source source, String stated, DoubleSupplier computed) {
-        rows.add(new PublishedCheck(id, what, source, stated, "", Tolerance.LAST_DIGIT, computed));
+        add(id, what, source, stated, "", Tolerance.LAST_DIGIT, computed);
     }
 
     private static List<MonotoneRegression.Row> fit(double[] y, double[] weights) {

@@ -1,9 +1,6 @@
 package org.gritwright.core;
 
-import java.util.ArrayList;
-import java.util.Collections;
 import java.util.List;
-import java.util.function.DoubleSupplier;
 import java.util.stream.IntStream;
 import javax.measure.Quantity;
 import javax.measure.quantity.Dimensionless;
@@ -23,11 +20,9 @@ import org.gritwright.units.Amounts;
 import org.gritwright.units.SpreadingUnits;
 
 /** Published numbers of what lies where across the road, and of mixes. */
-final class SpreadChecks {
+final class SpreadChecks extends CheckList {
     /** Square feet, so that a pan's pounds are its lb/ft². */
     private static final Quantity<Length> FOOT = Amounts.of(1, SpreadingUnits.FOOT);
-
-    private final List<PublishedCheck> rows = new ArrayList<>();
 
     private SpreadChecks() {}
 
@@ -39,18 +34,7 @@ final class SpreadChecks {
         checks.variation();
         checks.squares();
         checks.dampSand();
-        return Collections.unmodifiableList(checks.rows);
-    }
-
-    private void add(
-            String id,
-            String what,
-            Source source,
-            String stated,
-            String unit,
-            Tolerance tolerance,
-            DoubleSupplier computed) {
-        rows.add(new PublishedCheck(id, what, source, stated, unit, tolerance, computed));
+        return checks.rows();
     }
 
     private static Quantity<Length> feet(double feet) {

@@ -2,7 +2,6 @@ package org.gritwright.core;
 
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.Collections;
 import java.util.List;
 import java.util.function.DoubleSupplier;
 import java.util.stream.IntStream;
@@ -26,10 +25,8 @@ import org.gritwright.units.Amounts;
 import org.gritwright.units.SpreadingUnits;
 
 /** Published and derived numbers of uncertainty: budgets, coverage factors, conformity, scales' tolerances, counts. */
-final class UncertaintyChecks {
+final class UncertaintyChecks extends CheckList {
     private static final double INFINITE = Double.POSITIVE_INFINITY;
-
-    private final List<PublishedCheck> rows = new ArrayList<>();
 
     private UncertaintyChecks() {}
 
@@ -44,18 +41,7 @@ final class UncertaintyChecks {
         checks.conformity();
         checks.falseAcceptance();
         checks.scales();
-        return Collections.unmodifiableList(checks.rows);
-    }
-
-    private void add(
-            String id,
-            String what,
-            Source source,
-            String stated,
-            String unit,
-            Tolerance tolerance,
-            DoubleSupplier computed) {
-        rows.add(new PublishedCheck(id, what, source, stated, unit, tolerance, computed));
+        return checks.rows();
     }
 
     private void digits(String id, String what, Source source, String stated, String unit, DoubleSupplier computed) {

@@ -1,8 +1,6 @@
 package org.gritwright.core.metering;
 
-import java.util.Optional;
 import javax.measure.Quantity;
-import javax.measure.quantity.Area;
 import org.gritwright.core.spi.FillLimits;
 import org.gritwright.core.spi.Setting;
 import org.gritwright.units.Amounts;
@@ -59,35 +57,9 @@ public record FlowMetering(FlowMeter meter) implements Metering {
         return meter.cubicMetersPerPulse();
     }
 
-    /** A flow meter has nothing to set. */
-    @Override
-    public boolean accepts(Setting setting) {
-        return false;
-    }
-
-    @Override
-    public boolean isSettable() {
-        return false;
-    }
-
     @Override
     public FillLimits fillLimits() {
         return meter.fillLimits();
-    }
-
-    @Override
-    public Optional<Quantity<Area>> meteringArea(Setting setting) {
-        return Optional.empty();
-    }
-
-    @Override
-    public boolean isMeteredBySetting() {
-        return false;
-    }
-
-    @Override
-    public SweptByOpening sweptByOpening() {
-        throw new InvalidInputException("metering", "one with a conveyor that an adjustable gate meters", toString());
     }
 
     /**

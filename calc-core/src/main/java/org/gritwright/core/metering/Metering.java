@@ -6,10 +6,12 @@ import javax.measure.Quantity;
 import javax.measure.quantity.Area;
 import org.gritwright.core.spi.FillLimits;
 import org.gritwright.core.spi.Setting;
+import org.gritwright.units.InvalidInputException;
 
 /**
- * What doses a material on a truck: a conveyor with its gate, a pump, a flow meter. Use it wherever a calibration, a catch or a prediction doesn't
- * care which kind it is; what differs between kinds is behavior of theirs.
+ * What doses a material on a truck: a conveyor with its gate, a pump, a flow meter. Use it wherever a calibration, a catch or a
+ * prediction doesn't care which kind it is; what differs between kinds is behavior of theirs. Pumps and flow meters have nothing
+ * to set.
  *
  * <p>Implementations are immutable values, thread-safe if the types behind them are.
  */
@@ -72,14 +74,18 @@ public sealed interface Metering extends Serializable permits Spreader, PumpMete
      * @param setting a setting
      * @return true if there is something to set, on this scale and within its limits
      */
-    boolean accepts(Setting setting);
+    default boolean accepts(Setting setting) {
+        return false;
+    }
 
     /**
      * Whether there is something to set, so that every catch has to say where it stood.
      *
      * @return true for an adjustable gate
      */
-    boolean isSettable();
+    default boolean isSettable() {
+        return false;
+    }
 
     /**
      * The usual and the possible apparent fill.
@@ -95,14 +101,18 @@ public sealed interface Metering extends Serializable permits Spreader, PumpMete
      * @return the open area; none where no gate meters
      * @throws org.gritwright.units.InvalidInputException if the setting is missing, out of place or out of limits
      */
-    Optional<Quantity<Area>> meteringArea(Setting setting);
+    default Optional<Quantity<Area>> meteringArea(Setting setting) {
+        return Optional.empty();
+    }
 
     /**
      * Whether the discharge depends on the setting, so that a curve over settings makes sense.
      *
      * @return true for a conveyor that an adjustable gate meters
      */
-    boolean isMeteredBySetting();
+    default boolean isMeteredBySetting() {
+        return false;
+    }
 
     /**
      * The geometry over the settings.
@@ -110,5 +120,7 @@ public sealed interface Metering extends Serializable permits Spreader, PumpMete
      * @return the compiled function from setting to swept volume
      * @throws org.gritwright.units.InvalidInputException if the discharge doesn't depend on a setting
      */
-    SweptByOpening sweptByOpening();
+    default SweptByOpening sweptByOpening() {
+        throw new InvalidInputException("metering", "one with a conveyor that an adjustable gate meters", toString());
+    }
 }

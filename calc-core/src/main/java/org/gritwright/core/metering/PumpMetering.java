@@ -1,8 +1,5 @@
 package org.gritwright.core.metering;
 
-import java.util.Optional;
-import javax.measure.Quantity;
-import javax.measure.quantity.Area;
 import javax.measure.quantity.Dimensionless;
 import org.gritwright.core.spi.FillLimits;
 import org.gritwright.core.spi.Setting;
@@ -51,35 +48,9 @@ public record PumpMetering(Pump pump, DriveFeedback feedback) implements Meterin
         return pump.cubicMetersPerRevolution() / Amounts.si(Dimensionless.class, feedback.gearRatio());
     }
 
-    /** A pump has nothing to set that would change what it moves per revolution. */
-    @Override
-    public boolean accepts(Setting setting) {
-        return false;
-    }
-
-    @Override
-    public boolean isSettable() {
-        return false;
-    }
-
     @Override
     public FillLimits fillLimits() {
         return pump.fillLimits();
-    }
-
-    @Override
-    public Optional<Quantity<Area>> meteringArea(Setting setting) {
-        return Optional.empty();
-    }
-
-    @Override
-    public boolean isMeteredBySetting() {
-        return false;
-    }
-
-    @Override
-    public SweptByOpening sweptByOpening() {
-        throw new InvalidInputException("metering", "one with a conveyor that an adjustable gate meters", toString());
     }
 
     /**
