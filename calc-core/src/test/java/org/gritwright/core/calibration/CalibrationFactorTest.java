@@ -46,6 +46,15 @@ class CalibrationFactorTest {
     }
 
     @Test
+    void ofGrainsTheDriveAloneSaysTheMassPerRevolution() {
+        // with 100 pulses a revolution
+        assertThat(CalibrationFactor.parse("0.05 lb/pulse").kilogramsPerRevolution(Samples.SENSOR))
+                .isCloseTo(5 * 0.45359237, within(1e-15));
+        assertThat(CalibrationFactor.parse("5 lb/rev").kilogramsPerRevolution(NoSensor.onDriveShaft()))
+                .isCloseTo(5 * 0.45359237, within(1e-15));
+    }
+
+    @Test
     void anotherDischargeKeepsFormAndUnit() {
         CalibrationFactor factor = CalibrationFactor.parse("20 pulse/lb");
 

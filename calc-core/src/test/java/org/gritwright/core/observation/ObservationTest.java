@@ -13,6 +13,9 @@ import static org.gritwright.core.Samples.pulses;
 import static org.gritwright.core.Samples.revolutionsByEye;
 
 import java.util.Optional;
+import org.gritwright.core.LiquidSamples;
+import org.gritwright.core.Samples;
+import org.gritwright.core.finding.FindingCode;
 import org.gritwright.core.metering.NoSensor;
 import org.gritwright.units.Amounts;
 import org.gritwright.units.SpreadingUnits;
@@ -69,5 +72,32 @@ class ObservationTest {
         assertThatNullPointerException()
                 .isThrownBy(() -> Observation.of(AUGER_POINT, NOON, null))
                 .withMessage("caught");
+    }
+
+    @Test
+    void whatIsSaidOfALiquidsMassIsAtItsStatedDensity() {
+        Observation pumped = Observation.of(LiquidSamples.METER_POINT, Samples.NOON, LiquidSamples.read(5));
+
+        assertThat(pumped.massUnit()).isEqualTo(SpreadingUnits.POUND);
+        assertThat(Amounts.in(pumped.mass(), SpreadingUnits.POUND)).isCloseTo(49, within(1e-12));
+        assertThat(pumped.amount(10 * 9.8 * 0.45359237).getUnit()).isEqualTo(SpreadingUnits.US_GALLON);
+        assertThat(pumped.amount(10 * 9.8 * 0.45359237).getValue().doubleValue())
+                .isCloseTo(10, within(1e-12));
+        assertThat(pumped.roundingKilograms()).isCloseTo(0.05 / Math.sqrt(12) * 9.8 * 0.45359237, within(1e-12));
+    }
+
+    @Test
+    void whatIsSaidOfGrainsIsAsTheyWereWeighed() {
+        Observation weighed = Observation.of(Samples.AUGER_POINT, Samples.NOON, Samples.caught(100));
+
+        assertThat(weighed.mass()).isEqualTo(Samples.caught(100).total());
+        assertThat(weighed.amount(0.45359237).getUnit()).isEqualTo(SpreadingUnits.POUND);
+    }
+
+    @Test
+    void fewPulsesOfAFlowMeterAreSaid() {
+        assertThat(Samples.codes(
+                        CatchFindings.ofCount(Samples.pulses(3), LiquidSamples.METER.feedback(), CatchLimits.COMMON)))
+                .containsExactly(FindingCode.TOO_FEW_PULSES);
     }
 }

@@ -13,8 +13,10 @@ import static org.gritwright.core.Samples.caught;
 
 import java.util.List;
 import java.util.Optional;
+import javax.measure.quantity.Mass;
 import javax.measure.quantity.Volume;
 import org.gritwright.core.Samples;
+import org.gritwright.core.finding.FindingCode;
 import org.gritwright.core.uncertainty.Measured;
 import org.gritwright.units.Amounts;
 import org.gritwright.units.SpreadingUnits;
@@ -33,6 +35,8 @@ class CaughtVolumeTest {
         assertThat(volume.divisions()).isCloseTo(202, within(1e-9));
         assertThat(volume.readings()).isEqualTo(3);
         assertThat(volume.readingsSi()).hasSize(3);
+        assertThat(volume.readingsSi().get(1)).isCloseTo(4.1 * GALLON, within(1e-17));
+        assertThat(volume.instrument()).isEqualTo("P-1");
         assertThat(volume.weighings()).isEmpty();
         assertThat(volume).hasToString("10.1 gal in container P-1, 2026-10-19");
     }
@@ -93,6 +97,35 @@ class CaughtVolumeTest {
         assertThat(volume.division()).isEqualTo(Samples.SCALE.division());
         assertThat(volume.measuredOn()).isEqualTo(DAY);
         assertThat(volume).hasToString(caught(49) + ", at 9.8 lb/gal");
+    }
+
+    @Test
+    void aMassIsKilogramsWhereverOnlyTheAmountMatters() {
+        CaughtMass mass = caught(49);
+
+        assertThat(mass.si()).isEqualTo(mass.kilograms()).isCloseTo(49 * 0.45359237, within(1e-12));
+        assertThat(mass.roundingSi()).isEqualTo(mass.roundingKilograms()).isPositive();
+        assertThat(mass.isWeighed()).isTrue();
+        assertThat(mass.relativeDensityUncertainty()).isZero();
+        Weighing only = mass.weighings().get(0);
+        assertThat(mass.readingsSi())
+                .containsExactly(Amounts.si(Mass.class, only.gross()), Amounts.si(Mass.class, only.tare()));
+    }
+
+    @Test
+    void aScaleThatNobodyCheckedIsAsDoubtfulForALiquid() {
+        Scale unchecked = Scale.of("S-9", Samples.pounds(100), Samples.pounds(0.5));
+        CaughtMass mass = CaughtMass.of(unchecked, DAY, new Weighing("pail 1", Samples.pounds(51), Samples.pounds(2)));
+        WeighedVolume volume = new WeighedVolume(
+                mass, Measured.of(poundsPerGallon(9.8), poundsPerGallon(0.02), Double.POSITIVE_INFINITY));
+
+        assertThat(Samples.codes(volume.findings())).containsExactly(FindingCode.SCALE_NOT_CHECKED);
+        assertThat(volume.isSpanTested()).isFalse();
+    }
+
+    @Test
+    void aContainerNamesWhatIsMissing() throws ReflectiveOperationException {
+        Samples.assertNamesWhatIsMissing(PAIL);
     }
 
     @Test
