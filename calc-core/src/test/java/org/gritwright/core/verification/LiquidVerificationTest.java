@@ -1,6 +1,7 @@
 package org.gritwright.core.verification;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatNullPointerException;
 import static org.assertj.core.api.Assertions.within;
 import static org.gritwright.core.LiquidSamples.METER_POINT;
 import static org.gritwright.core.LiquidSamples.catchAt;
@@ -15,20 +16,31 @@ import static org.gritwright.core.Samples.codes;
 import static org.gritwright.core.Samples.only;
 import static org.gritwright.core.Samples.pounds;
 import static org.gritwright.core.Samples.pulses;
+import static org.gritwright.core.Samples.revolutionsByEye;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import javax.measure.Quantity;
 import javax.measure.quantity.Speed;
 import javax.measure.quantity.Volume;
+import org.gritwright.core.LiquidSamples;
 import org.gritwright.core.calibration.Calibration;
 import org.gritwright.core.calibration.CalibrationFactor;
+import org.gritwright.core.calibration.CalibrationInForce;
+import org.gritwright.core.finding.Finding;
 import org.gritwright.core.finding.FindingCode;
 import org.gritwright.core.judgement.DecisionRule;
 import org.gritwright.core.judgement.Tolerance;
 import org.gritwright.core.judgement.Verdict;
+import org.gritwright.core.metering.NoSensor;
+import org.gritwright.core.metering.Pump;
+import org.gritwright.core.metering.PumpMetering;
+import org.gritwright.core.metering.TablePump;
+import org.gritwright.core.observation.CalibrationPoint;
 import org.gritwright.core.observation.ErrorSource;
 import org.gritwright.core.observation.Observation;
+import org.gritwright.core.spi.Setting;
 import org.gritwright.core.weighing.Caught;
 import org.gritwright.core.weighing.Graduate;
 import org.gritwright.core.weighing.ReadVolume;
@@ -197,5 +209,105 @@ class LiquidVerificationTest {
                         Amounts.of(0, SpreadingUnits.US_GALLON_PER_MILE),
                         SPEED,
                         Amounts.of(60, SpreadingUnits.SECOND)));
+    }
+
+    /** A pump known from 60 to 300 rev/min, whose sensed shaft turns three times as fast. */
+    private static VerificationCatch pumped(double shaftTurns, double seconds) {
+        PumpMetering metering = new PumpMetering(
+                Pump.of(
+                        new TablePump(),
+                        Map.of(
+                                TablePump.SPEEDS.name(),
+                                List.of(
+                                        Amounts.of(60, SpreadingUnits.REVOLUTION_PER_MINUTE),
+                                        Amounts.of(300, SpreadingUnits.REVOLUTION_PER_MINUTE)),
+                                TablePump.FLOWS.name(),
+                                List.of(
+                                        Amounts.of(3, SpreadingUnits.US_GALLON_PER_MINUTE),
+                                        Amounts.of(15, SpreadingUnits.US_GALLON_PER_MINUTE)))),
+                new NoSensor(Amounts.of(3, SpreadingUnits.ONE)));
+        CalibrationPoint point = CalibrationPoint.of(LiquidSamples.BRINE, metering, Setting.none());
+        CalibrationInForce held = CalibrationInForce.of(
+                point,
+                CalibrationFactor.of(Amounts.of(0.05 / 3, SpreadingUnits.US_GALLON_PER_REVOLUTION)),
+                Optional.empty());
+        return VerificationCatch.of(
+                Observation.of(point, NOON, read(5)).counted(revolutionsByEye(shaftTurns)),
+                held,
+                TestRun.pumping(RATE, SPEED, Amounts.of(seconds, SpreadingUnits.SECOND)));
+    }
+
+    private static List<String> speedsOutside(double shaftTurns, double seconds) {
+        return pumped(shaftTurns, seconds).assess(TOLERANCE).findings().stream()
+                .filter(finding -> finding.code() == FindingCode.SPEED_OUTSIDE_PUMP)
+                .map(Finding::sentence)
+                .toList();
+    }
+
+    @Test
+    void aPumpThatTurnedOutsideItsTableIsSaidOnTheShaftOfThePump() {
+        // 300 turns of the sensed shaft are 100 of the pump
+        assertThat(speedsOutside(300, 60)).isEmpty();
+        assertThat(speedsOutside(180, 60)).isEmpty();
+        assertThat(speedsOutside(900, 60)).isEmpty();
+        assertThat(speedsOutside(300, 120))
+                .singleElement()
+                .asString()
+                .contains("turned at 50 rev/min", "known of it is 60 rev/min");
+        assertThat(speedsOutside(300, 15))
+                .singleElement()
+                .asString()
+                .contains("turned at 400 rev/min", "known of it is 300 rev/min");
+    }
+
+    @Test
+    void aFlowAboveTheMetersHighestIsSaidToo() {
+        TestRun fast = TestRun.pumping(RATE, SPEED, Amounts.of(5, SpreadingUnits.SECOND));
+        Verification verification = VerificationCatch.of(
+                        Observation.of(METER_POINT, NOON, read(5)).counted(pulses(6000)), inForce(1200), fast)
+                .assess(TOLERANCE);
+
+        assertThat(only(FindingCode.FLOW_OUTSIDE_METER, verification.findings()).sentence())
+                .contains("60 gal/min", "50 gal/min");
+    }
+
+    @Test
+    void theMassRateOfALiquidIsInATradeUnit() {
+        Verification verification = made(read(5), 6000).assess(TOLERANCE);
+
+        assertThat(verification.deliveredMassRate().getUnit()).isEqualTo(SpreadingUnits.POUND_PER_MILE);
+        assertThat(percent(verification.deliveredMassRate())).isCloseTo(20 * 9.8, within(1e-9));
+        assertThat(Amounts.in(verification.expectedMass(), SpreadingUnits.POUND))
+                .isCloseTo(49, within(1e-9));
+        assertThat(Amounts.in(verification.indicatedMass().orElseThrow(), SpreadingUnits.POUND))
+                .isCloseTo(49, within(1e-9));
+    }
+
+    @Test
+    void aDisplaysStepIsPartOfWhatItShows() {
+        assertThat(new IndicatedAmount(gallons(5), gallons(0.1)).relativeResolution())
+                .isCloseTo(0.02, within(1e-15));
+        assertThat(new IndicatedAmount(pounds(200), pounds(1)).relativeResolution())
+                .isCloseTo(0.005, within(1e-15));
+        assertRefused(
+                "resolution of the indicated volume must be a volume, as what is shown: 1 lb",
+                () -> new IndicatedAmount(gallons(5), pounds(1)));
+        assertRefused(
+                "resolution of the indicated mass must be a mass, or a volume of a liquid: 1 gal",
+                () -> new IndicatedAmount(pounds(5), gallons(1)));
+        assertRefused(
+                "indicated volume must be greater than 0: 0 gal", () -> new IndicatedAmount(gallons(0), gallons(1)));
+        assertRefused(
+                "resolution of the indicated volume must be greater than 0: 0 gal",
+                () -> new IndicatedAmount(gallons(1), gallons(0)));
+    }
+
+    @Test
+    void furtherCatchesAreSomething() {
+        assertRefused(
+                "amount to catch must be greater than 0: 0 gal", () -> new Judgement.FurtherCatches(1, gallons(0)));
+        assertThatNullPointerException()
+                .isThrownBy(() -> new Judgement.FurtherCatches(1, null))
+                .withMessage("amount");
     }
 }
