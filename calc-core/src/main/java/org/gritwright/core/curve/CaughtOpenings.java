@@ -28,7 +28,7 @@ import org.gritwright.units.check.Require;
  * The catches of a curve as arrays: openings, discharge per revolution and weights, catch by catch, and summed up opening by
  * opening.
  */
-final class CaughtOpenings {
+final class CaughtOpenings implements FittedData {
     private final SweptByOpening geometry;
     private final ContinuedGeometry continued;
     private final Setting like;
@@ -187,14 +187,24 @@ final class CaughtOpenings {
         return MonotoneTable.fit(Arrays.stream(openings).map(geometry).toArray(), kilogramsPerRevolution, weights);
     }
 
-    CurveFit fit(CurveModel model) {
+    @Override
+    public CurveFit fit(CurveModel model) {
         return model == CurveModel.PROPORTIONAL
                 ? CurveFit.proportional(continued, openings, kilogramsPerRevolution, weights)
                 : CurveFit.shifted(continued, lowestLimit(), highestLimit(), openings, kilogramsPerRevolution, weights);
     }
 
-    Optional<LackOfFit> test(CurveFit fit) {
+    @Override
+    public Optional<LackOfFit> test(CurveFit fit) {
         return LackOfFit.test(Scatter.RELATIVE, openings, kilogramsPerRevolution, weights, fit::at, fit.parameters());
+    }
+
+    @Override
+    public double worstMisfit(CurveFit fit) {
+        return distinct.stream()
+                .mapToDouble(opening -> Math.abs(opening.mean / fit.at(opening.at) - 1))
+                .max()
+                .orElseThrow();
     }
 
     Setting setting(double opening) {
@@ -210,12 +220,13 @@ final class CaughtOpenings {
         return Amounts.ofSi(si, reading.getUnit());
     }
 
-    /** The least opening at which a curve has a value, once its dead opening is subtracted. */
-    double lowestLimit() {
+    @Override
+    public double lowestLimit() {
         return continued.lowest();
     }
 
-    double highestLimit() {
+    @Override
+    public double highestLimit() {
         return continued.highest();
     }
 

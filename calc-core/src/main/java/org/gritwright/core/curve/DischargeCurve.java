@@ -24,6 +24,7 @@ import org.gritwright.core.uncertainty.Component;
 import org.gritwright.core.uncertainty.Measured;
 import org.gritwright.units.Amounts;
 import org.gritwright.units.InvalidInputException;
+import org.gritwright.units.Rounded;
 import org.gritwright.units.UnitSymbol;
 import org.gritwright.units.check.Comparison;
 import org.gritwright.units.quantity.BulkDensity;
@@ -40,6 +41,8 @@ import org.gritwright.units.quantity.DischargePerRevolution;
  * more than 2 % ({@link #chosenByTest}). Immutable, a value; thread-safe if the types behind it are.
  */
 public final class DischargeCurve {
+    private static final int DIGITS = 4;
+
     private final List<CalibrationCatch> catches;
     private final CurveModel model;
     private final boolean chosenByTest;
@@ -49,13 +52,14 @@ public final class DischargeCurve {
     private final Optional<CurveFit> fit;
     private final Optional<LackOfFit> test;
     private final FittedModel fitted;
-    private final PredictionBudget budgets;
+    private final PredictionBudget<DischargePerRevolution> budgets;
     private final CurveFindings about;
     private final Unit<DischargePerRevolution> unit;
     private final List<Finding> findings;
 
     private DischargeCurve(
             List<CalibrationCatch> catches,
+            CaughtOpenings data,
             ModelFits fits,
             CurveModel model,
             boolean chosenByTest,
@@ -66,25 +70,26 @@ public final class DischargeCurve {
         this.chosenByTest = chosenByTest;
         this.estimator = estimator;
         this.limits = limits;
-        this.data = fits.data();
+        this.data = data;
         this.unit = UnitSymbol.tradeUnit(
                 DischargePerRevolution.class, catches.get(0).caught().total());
-        this.fitted = fitted(fits, model, chosenByTest);
+        this.fitted = fitted(data, fits, model, chosenByTest);
         this.fit = fits.ifAny(model);
         this.test = fits.test(model);
-        this.budgets = new PredictionBudget(this.catches, fitted, limits.allowances(), unit);
+        this.budgets =
+                new PredictionBudget<>(this.catches, fitted, limits.allowances(), DischargePerRevolution.class, unit);
         this.about = new CurveFindings(data, limits, unit);
         this.findings = about.of(fits, model, chosenByTest, budgets.findings());
     }
 
-    private static FittedModel fitted(ModelFits fits, CurveModel model, boolean chosenByTest) {
+    private static FittedModel fitted(CaughtOpenings data, ModelFits fits, CurveModel model, boolean chosenByTest) {
         if (model == CurveModel.TABLE) {
-            return new FittedTable(fits.data().geometry(), fits.data().table());
+            return new FittedTable(data.geometry(), data.table());
         }
         Optional<CurveFit> rival = chosenByTest && model == CurveModel.PROPORTIONAL
                 ? fits.ifAny(CurveModel.DEAD_OPENING)
                 : Optional.empty();
-        return new FittedShape(fits.data(), model, fits.of(model), rival, fits.misfit(model));
+        return new FittedShape(data, fits.of(model), rival, fits.misfit(model));
     }
 
     /**
@@ -119,7 +124,7 @@ public final class DischargeCurve {
         Objects.requireNonNull(model, "model");
         Objects.requireNonNull(estimator, "estimator");
         CaughtOpenings data = CaughtOpenings.of(catches, estimator, limits.allowances());
-        return new DischargeCurve(catches, new ModelFits(data), model, false, estimator, limits);
+        return new DischargeCurve(catches, data, new ModelFits(data), model, false, estimator, limits);
     }
 
     /**
@@ -158,7 +163,8 @@ public final class DischargeCurve {
         CaughtOpenings data = CaughtOpenings.of(catches, estimator, limits.allowances());
         ModelFits fits = new ModelFits(data);
         boolean testable = fits.isTestable();
-        return new DischargeCurve(catches, fits, testable ? fits.chosen() : untested, testable, estimator, limits);
+        return new DischargeCurve(
+                catches, data, fits, testable ? fits.chosen() : untested, testable, estimator, limits);
     }
 
     /**
@@ -191,11 +197,11 @@ public final class DischargeCurve {
     private DischargePrediction predict(Setting setting, Optional<Quantity<?>> reading) {
         double at = data.geometry().number(setting);
         boolean outside = Comparison.isAbove(data.lowest(), at) || Comparison.isAbove(at, data.highest());
-        FittedModel.Value value = fitted.value(setting, at);
+        FittedModel.Value value = value(setting, at);
         Measured<DischargePerRevolution> byCurve =
-                measured(unit, value.kilogramsPerRevolution(), value.uncertainty(), value.degreesOfFreedom());
-        Optional<Component<DischargePerRevolution>> ofGate =
-                reading.map(r -> GateReading.component(r, setting, at, changed -> siByCurve(setting, changed), unit));
+                measured(unit, value.y(), value.uncertainty(), value.degreesOfFreedom());
+        Optional<Component<DischargePerRevolution>> ofGate = reading.map(r -> GateReading.component(
+                r, setting, at, changed -> value(setting, changed).y(), unit));
         // Beyond its rows nothing tells how wrong a table is.
         Optional<Budget<DischargePerRevolution>> budget =
                 outside && model == CurveModel.TABLE ? Optional.empty() : budgets.of(byCurve, at, ofGate);
@@ -206,11 +212,21 @@ public final class DischargeCurve {
                 outside ? List.of(about.geometryAlone(setting)) : List.of());
     }
 
-    private double siByCurve(Setting setting, double at) {
-        return fitted.value(setting, at).kilogramsPerRevolution();
+    private FittedModel.Value value(Setting setting, double at) {
+        if (!fitted.discharges(at)) {
+            throw new InvalidInputException(
+                    Setting.FIELD,
+                    model == CurveModel.DEAD_OPENING
+                            ? "one at which material is discharged; the fitted curve has a dead opening of "
+                                    + Rounded.text(
+                                            data.difference(fit.orElseThrow().shift()), DIGITS)
+                            : "above the closed position",
+                    setting.toString());
+        }
+        return fitted.value(at);
     }
 
-    private static <Q extends Quantity<Q>> Measured<Q> measured(
+    static <Q extends Quantity<Q>> Measured<Q> measured(
             Unit<Q> unit, double value, OptionalDouble uncertainty, int degreesOfFreedom) {
         Quantity<Q> quantity = Amounts.ofSi(value, unit);
         return uncertainty.isPresent()

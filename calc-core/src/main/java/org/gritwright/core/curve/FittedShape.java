@@ -3,42 +3,32 @@ package org.gritwright.core.curve;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.DoubleUnaryOperator;
-import org.gritwright.core.spi.Setting;
 import org.gritwright.core.statistics.CurveFit;
-import org.gritwright.units.InvalidInputException;
-import org.gritwright.units.Rounded;
 import org.gritwright.units.check.Comparison;
 
 /**
- * k · g(h) or k · g(h − h₀).
+ * k · g(x) or k · g(x − x₀).
  *
  * @param fit the fit
  * @param rival the other model, where no test refuses it either
- * @param misfit the largest relative misfit of an opening, where the test refuses the model; else 0
+ * @param misfit the largest relative misfit of a group, where the test refuses the model; else 0
  */
-record FittedShape(CaughtOpenings data, CurveModel model, CurveFit fit, Optional<CurveFit> rival, double misfit)
-        implements FittedModel {
-    private static final int DIGITS = 4;
+record FittedShape(FittedData data, CurveFit fit, Optional<CurveFit> rival, double misfit) implements FittedModel {
 
     @Override
-    public Value value(Setting setting, double at) {
+    public boolean discharges(double at) {
         double argument = at - fit.shift();
-        boolean discharges = !Comparison.isAbove(data.lowestLimit(), argument)
+        return !Comparison.isAbove(data.lowestLimit(), argument)
                 && !Comparison.isAbove(argument, data.highestLimit())
                 && fit.at(at) > 0;
-        if (!discharges) {
-            throw new InvalidInputException(
-                    Setting.FIELD,
-                    model == CurveModel.PROPORTIONAL
-                            ? ABOVE_CLOSED
-                            : "one at which material is discharged; the fitted curve has a dead opening of "
-                                    + Rounded.text(data.difference(fit.shift()), DIGITS),
-                    setting.toString());
-        }
+    }
+
+    @Override
+    public Value value(double at) {
         return rival.map(other -> coveringBoth(other, at)).orElseGet(() -> coveringMisfit(at));
     }
 
-    /** What a refused curve misses an opening by, it may miss any by. */
+    /** What a refused curve misses a group by, it may miss any by. */
     private Value coveringMisfit(double at) {
         double value = fit.at(at);
         OptionalDouble scatter = fit.uncertaintyAt(at);
@@ -51,7 +41,7 @@ record FittedShape(CaughtOpenings data, CurveModel model, CurveFit fit, Optional
     /**
      * The value of a curve that a test didn't refuse, with an uncertainty that also covers a rival that the test
      * doesn't refuse: the larger uncertainty of the two, together with their difference. A rival says nothing below its
-     * dead opening, and beyond the geometry's end it keeps its last value.
+     * shift, and beyond the shape's end it keeps its last value.
      */
     private Value coveringBoth(CurveFit other, double at) {
         double argument = Math.min(at - other.shift(), data.highestLimit());

@@ -3,17 +3,19 @@ package org.gritwright.core.curve;
 import java.util.OptionalDouble;
 import java.util.function.DoubleUnaryOperator;
 import org.gritwright.core.metering.SweptByOpening;
-import org.gritwright.core.spi.Setting;
 import org.gritwright.core.statistics.MonotoneTable;
-import org.gritwright.units.check.Require;
 
 /** A rising table over the swept volume. Beyond its rows it goes on in proportion to the geometry, without uncertainty. */
 record FittedTable(SweptByOpening geometry, MonotoneTable rows) implements FittedModel {
 
     @Override
-    public Value value(Setting setting, double at) {
+    public boolean discharges(double at) {
+        return geometry.applyAsDouble(at) > 0;
+    }
+
+    @Override
+    public Value value(double at) {
         double swept = geometry.applyAsDouble(at);
-        Require.that(swept > 0, Setting.FIELD, ABOVE_CLOSED, setting);
         double row = nearestRow(swept);
         double factor = swept / row;
         return new Value(

@@ -20,16 +20,12 @@ final class ModelFits {
 
     private static final double LARGE_MISFIT = 0.02;
 
-    private final CaughtOpenings data;
+    private final FittedData data;
     private final Map<CurveModel, Optional<CurveFit>> fits = new EnumMap<>(CurveModel.class);
     private final Map<CurveModel, Optional<LackOfFit>> tests = new EnumMap<>(CurveModel.class);
 
-    ModelFits(CaughtOpenings data) {
+    ModelFits(FittedData data) {
         this.data = data;
-    }
-
-    CaughtOpenings data() {
-        return data;
     }
 
     /**
@@ -67,15 +63,9 @@ final class ModelFits {
         return test(model).filter(t -> t.chance() < chance).isPresent();
     }
 
-    /** How far the worst opening's mean is from a curve that the test refuses, relative; 0 where it doesn't. */
+    /** How far the worst group's mean is from a curve that the test refuses, relative; 0 where it doesn't. */
     double misfit(CurveModel model) {
-        return isRefused(model, MISFIT_CHANCE)
-                ? data.openings().stream()
-                        .mapToDouble(
-                                opening -> Math.abs(opening.mean() / of(model).at(opening.at()) - 1))
-                        .max()
-                        .orElseThrow()
-                : 0;
+        return isRefused(model, MISFIT_CHANCE) ? data.worstMisfit(of(model)) : 0;
     }
 
     /** Whether the models can be told apart by test. */
@@ -84,12 +74,17 @@ final class ModelFits {
         return test(CurveModel.PROPORTIONAL).isPresent();
     }
 
-    /** The first model that the test doesn't refuse; a table only where it refuses all for a large misfit. */
-    CurveModel chosen() {
-        CurveModel shape = isRefused(CurveModel.PROPORTIONAL, MISFIT_CHANCE)
+    /** The first shape that the test doesn't refuse; the last one where it refuses both. */
+    CurveModel shape() {
+        return isRefused(CurveModel.PROPORTIONAL, MISFIT_CHANCE)
                         && ifAny(CurveModel.DEAD_OPENING).isPresent()
                 ? CurveModel.DEAD_OPENING
                 : CurveModel.PROPORTIONAL;
+    }
+
+    /** The first model that the test doesn't refuse; a table only where it refuses all for a large misfit. */
+    CurveModel chosen() {
+        CurveModel shape = shape();
         return isRefused(shape, TABLE_CHANCE) && misfit(shape) > LARGE_MISFIT ? CurveModel.TABLE : shape;
     }
 }

@@ -17,18 +17,20 @@ import org.gritwright.core.uncertainty.Budget;
 import org.gritwright.core.uncertainty.Component;
 import org.gritwright.core.uncertainty.Measured;
 import org.gritwright.units.Amounts;
-import org.gritwright.units.quantity.DischargePerRevolution;
 
 /**
  * Where the uncertainty of a curve's predictions comes from. What it takes from the catches is summed up once, when the curve
  * is made.
+ *
+ * @param <Q> the kind of what is predicted: mass or volume per revolution
  */
-final class PredictionBudget {
+final class PredictionBudget<Q extends Quantity<Q>> {
     private static final double COVERAGE = 0.95;
 
     private final FittedModel model;
     private final CatchAllowances allowances;
-    private final Unit<DischargePerRevolution> unit;
+    private final Class<Q> kind;
+    private final Unit<Q> unit;
     /** A scale has the share in a prediction that its masses have in the catches. */
     private final ScaleSpans spans;
     /** By the moisture, relative. */
@@ -42,9 +44,11 @@ final class PredictionBudget {
             List<CalibrationCatch> catches,
             FittedModel model,
             CatchAllowances allowances,
-            Unit<DischargePerRevolution> unit) {
+            Class<Q> kind,
+            Unit<Q> unit) {
         this.model = model;
         this.allowances = allowances;
+        this.kind = kind;
         this.unit = unit;
         double[] kilograms =
                 catches.stream().mapToDouble(c -> c.observation().kilograms()).toArray();
@@ -65,17 +69,16 @@ final class PredictionBudget {
     }
 
     /** None where nothing is known about how the catches scatter: a budget of the rest would look complete. */
-    Optional<Budget<DischargePerRevolution>> of(
-            Measured<DischargePerRevolution> byCurve, double at, Optional<Component<DischargePerRevolution>> ofGate) {
-        double value = Amounts.si(DischargePerRevolution.class, byCurve.value());
-        BudgetDraft<DischargePerRevolution> draft = new BudgetDraft<>(unit);
+    Optional<Budget<Q>> of(Measured<Q> byCurve, double at, Optional<Component<Q>> ofGate) {
+        double value = Amounts.si(kind, byCurve.value());
+        BudgetDraft<Q> draft = new BudgetDraft<>(unit);
         double rounding = resolution.applyAsDouble(at) * value;
-        Optional<Quantity<DischargePerRevolution>> scattered = byCurve.standardUncertainty();
+        Optional<Quantity<Q>> scattered = byCurve.standardUncertainty();
         if (scattered.isPresent()) {
             double degrees = byCurve.degreesOfFreedom().orElseThrow();
             // A few catches may agree by chance: the rounding stands for them only where it makes the wider interval.
             double atMost = rounding * interval(Double.POSITIVE_INFINITY) / interval(degrees);
-            boolean isScatter = Amounts.si(DischargePerRevolution.class, scattered.get()) >= atMost;
+            boolean isScatter = Amounts.si(kind, scattered.get()) >= atMost;
             draft.addScatter(ErrorSource.CURVE, scattered.get(), degrees, isScatter ? 0 : rounding);
         } else {
             draft.addResolution(rounding);
@@ -92,7 +95,7 @@ final class PredictionBudget {
 
     /** What is in no budget because nobody knows it. */
     List<Finding> findings() {
-        BudgetDraft<DischargePerRevolution> draft = new BudgetDraft<>(unit);
+        BudgetDraft<Q> draft = new BudgetDraft<>(unit);
         draft.addCommon(spans, allowances, moisture, 1);
         if (model.degreesOfFreedom() < 1) {
             draft.addScatter(allowances, DoubleUnaryOperator.identity(), Optional.empty(), 0);
