@@ -34,6 +34,7 @@ import javax.measure.Unit;
 import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Mass;
 import org.gritwright.core.boom.NozzleFlow;
+import org.gritwright.core.calibration.CalibrationCatch;
 import org.gritwright.core.calibration.CalibrationFactor;
 import org.gritwright.core.calibration.CalibrationInForce;
 import org.gritwright.core.chart.ControlSetting;
@@ -155,6 +156,7 @@ class NullsTest {
                                         "left", "1", Measured.once(Amounts.of(1, SpreadingUnits.LITER_PER_MINUTE)))),
                         Map.entry(Envelope.class, Samples.ENVELOPE),
                         Map.entry(OpenLoop.class, Samples.OPEN_LOOP),
+                        Map.entry(CalibrationCatch.class, Samples.augerCatch(100, 2000)),
                         Map.entry(DriveCurve.class, Samples.DRIVE_CURVE),
                         Map.entry(
                                 ControlSetting.class,

@@ -17,6 +17,8 @@ import java.util.Map;
 import java.util.function.DoubleSupplier;
 import org.gritwright.core.PublishedCheck.Source;
 import org.gritwright.core.PublishedCheck.Tolerance;
+import org.gritwright.core.curve.SlipCurve;
+import org.gritwright.core.curve.SlipSamples;
 import org.gritwright.core.metering.DisplacementPump;
 import org.gritwright.core.metering.FlowMeter;
 import org.gritwright.core.metering.GearPump;
@@ -40,6 +42,7 @@ final class PumpChecks extends CheckList {
         checks.gears();
         checks.displacements();
         checks.worn();
+        checks.leak();
         checks.kFactors();
         checks.fivePoints();
         return checks.rows();
@@ -137,6 +140,33 @@ final class PumpChecks extends CheckList {
                                 List.of(
                                         Amounts.of(gallonsPerMinute / 2, US_GALLON_PER_MINUTE),
                                         Amounts.of(gallonsPerMinute, US_GALLON_PER_MINUTE))));
+    }
+
+    /** v = a − b/n from two speeds: b = (0.045 − 0.03) ÷ (1/100 − 1/400), a = 0.045 + b/400. */
+    private void leak() {
+        SlipCurve curve = SlipCurve.chosenByTest(SlipSamples.pairs(SlipSamples::leaking, 100, 400));
+        String what = "pump caught with 0.03 gal/rev at 100 rev/min, 0.045 at 400: ";
+        add(
+                "pump-leak",
+                what + "leak flow",
+                Source.ARITHMETIC,
+                "2.000",
+                "gal/min",
+                () -> Amounts.in(curve.leak().orElseThrow().value(), US_GALLON_PER_MINUTE));
+        add(
+                "pump-leak-between",
+                what + "volume at 250 rev/min",
+                Source.ARITHMETIC,
+                "0.042",
+                "gal/rev",
+                () -> SlipSamples.gallonsPerRevolution(curve, 250));
+        add(
+                "pump-leak-constant",
+                "the same with as many turns at either speed: calibration error of one constant value at 100 rev/min",
+                Source.ARITHMETIC,
+                "25.0",
+                "%",
+                () -> Amounts.in(curve.errorOfConstant(SlipSamples.rpm(100)), PERCENT));
     }
 
     private void kFactors() {

@@ -1,4 +1,7 @@
-/** Discharge per revolution as a function of the gate opening, from catches at several. */
+/**
+ * Discharge per revolution as a function of the gate opening, and a pump's volume per revolution as a function of its shaft's speed,
+ * from catches at several.
+ */
 @NullMarked
 package org.gritwright.core.curve;
 

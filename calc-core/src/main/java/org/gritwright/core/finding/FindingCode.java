@@ -126,6 +126,12 @@ public enum FindingCode {
     DEAD_OPENING_FOUND(NOTE),
     /** A prediction outside the openings at which material was caught. */
     GEOMETRY_ALONE(WARNING),
+    /** The shaft speeds of a pump's catches are too few, or too near each other, to tell a leak. */
+    LEAK_UNTESTED(NOTE),
+    /** A pump gives less per revolution the slower it turns. */
+    LEAK_FOUND(NOTE),
+    /** The catches at several shaft speeds don't follow the model of a pump. */
+    SPEED_MISFIT(WARNING, Slot.term("model", Term.CONSTANT_VOLUME, Term.LEAK_FLOW)),
     /** More is asked of a gate than dry grains flow through it. */
     STARVED_GATE(WARNING),
 

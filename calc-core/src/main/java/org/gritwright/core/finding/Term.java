@@ -28,6 +28,11 @@ public enum Term implements Argument {
     /** Of a discharge curve: a table. */
     TABLE("a rising table"),
 
+    /** Of a pump: as much per revolution at all speeds. */
+    CONSTANT_VOLUME("a constant volume per revolution"),
+    /** Of a pump: a flow that leaks back, whatever the speed. */
+    LEAK_FLOW("a constant leak flow"),
+
     /** What was changed: pump, valve, motor, hoses. */
     HYDRAULIC("hydraulic"),
     /** What was changed: the shaft sensor or its wheel. */

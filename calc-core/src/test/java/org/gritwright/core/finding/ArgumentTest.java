@@ -33,6 +33,8 @@ class ArgumentTest {
             "proportional",
             "dead-opening",
             "table",
+            "constant-volume",
+            "leak-flow",
             "hydraulic",
             "sensor",
             "tire",
