@@ -38,6 +38,8 @@ import org.gritwright.core.calibration.CalibrationCatch;
 import org.gritwright.core.calibration.CalibrationFactor;
 import org.gritwright.core.calibration.CalibrationInForce;
 import org.gritwright.core.chart.ControlSetting;
+import org.gritwright.core.curve.SlipCurve;
+import org.gritwright.core.curve.SlipSamples;
 import org.gritwright.core.envelope.Envelope;
 import org.gritwright.core.fleet.day.RouteEntry;
 import org.gritwright.core.fleet.day.TargetEntry;
@@ -157,6 +159,9 @@ class NullsTest {
                         Map.entry(Envelope.class, Samples.ENVELOPE),
                         Map.entry(OpenLoop.class, Samples.OPEN_LOOP),
                         Map.entry(CalibrationCatch.class, Samples.augerCatch(100, 2000)),
+                        Map.entry(
+                                SlipCurve.class,
+                                SlipCurve.chosenByTest(SlipSamples.pairs(SlipSamples::leaking, 100, 400))),
                         Map.entry(DriveCurve.class, Samples.DRIVE_CURVE),
                         Map.entry(
                                 ControlSetting.class,

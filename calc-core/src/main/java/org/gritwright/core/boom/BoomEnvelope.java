@@ -2,16 +2,13 @@ package org.gritwright.core.boom;
 
 import java.util.Optional;
 import javax.measure.Quantity;
-import javax.measure.Unit;
 import javax.measure.quantity.Speed;
-import org.gritwright.core.envelope.Bound;
 import org.gritwright.core.envelope.Limit;
+import org.gritwright.core.envelope.LiquidEnvelope;
 import org.gritwright.core.envelope.Span;
-import org.gritwright.core.uncertainty.Measured;
 import org.gritwright.units.Amounts;
 import org.gritwright.units.InvalidInputException;
-import org.gritwright.units.UnitSymbol;
-import org.gritwright.units.check.Comparison;
+import org.gritwright.units.SpreadingUnits;
 import org.gritwright.units.check.Require;
 import org.gritwright.units.quantity.BulkDensity;
 import org.gritwright.units.quantity.FlowRate;
@@ -20,8 +17,7 @@ import org.gritwright.units.rate.LiquidRates;
 
 /**
  * Between which road speeds and rates a boom lays what it is asked: flow = rate × speed, and the flow has bounds by the nozzles'
- * pressures and by the pump. The twin for liquids of {@link org.gritwright.core.envelope.Envelope}, whose {@link Span} it gives.
- * Where pump and nozzles bound it alike, the nozzles are named. The bounds have no uncertainty: those of catalogs have none.
+ * pressures and by the pump: a {@link LiquidEnvelope} that knows the boom. Where pump and nozzles bound it alike, the nozzles are named. The bounds have no uncertainty: those of catalogs have none.
  * Immutable, thread-safe, a value.
  *
  * @param boom the boom, with one section on or more
@@ -52,8 +48,7 @@ public record BoomEnvelope(
      * @throws InvalidInputException if the rate isn't greater than zero
      */
     public Span<Speed> speedsFor(Quantity<LiquidApplicationRate> rate) {
-        Require.positive("rate", LiquidApplicationRate.class, rate);
-        return span(UnitSymbol.tradeUnit(Speed.class, rate), Amounts.si(LiquidApplicationRate.class, rate));
+        return flows().speedsFor(rate);
     }
 
     /**
@@ -64,8 +59,7 @@ public record BoomEnvelope(
      * @throws InvalidInputException if the speed isn't greater than zero
      */
     public Span<LiquidApplicationRate> ratesAt(Quantity<Speed> speed) {
-        Require.positive("road speed", Speed.class, speed);
-        return span(UnitSymbol.tradeUnit(LiquidApplicationRate.class, speed), Amounts.si(Speed.class, speed));
+        return flows().ratesAt(speed);
     }
 
     /**
@@ -77,63 +71,22 @@ public record BoomEnvelope(
      * @throws InvalidInputException if one isn't greater than zero
      */
     public Spraying at(Quantity<LiquidApplicationRate> rate, Quantity<Speed> speed) {
-        Require.positive("rate", LiquidApplicationRate.class, rate);
-        Require.positive("road speed", Speed.class, speed);
+        Optional<Limit> limit = flows().limitAt(rate, speed);
         Quantity<FlowRate> flow = LiquidRates.flowFromRate(rate, speed);
-        double cubicMetersPerSecond = Amounts.si(FlowRate.class, flow);
-        if (Comparison.isAbove(cubicMetersPerSecond, most())) {
-            return Spraying.limited(flow, upperLimit());
-        }
-        if (Comparison.isAbove(least(), cubicMetersPerSecond)) {
-            return Spraying.limited(flow, lowerLimit());
-        }
-        return Spraying.held(boom, density, flow);
+        return limit.map(met -> Spraying.limited(flow, met)).orElseGet(() -> Spraying.held(boom, density, flow));
     }
 
-    private <Q extends Quantity<Q>> Span<Q> span(Unit<Q> unit, double divisor) {
-        return new Span<>(
-                Optional.of(bound(unit, least() / divisor, lowerLimit())), bound(unit, most() / divisor, upperLimit()));
+    private LiquidEnvelope flows() {
+        double kilogramsPerCubicMeter = Amounts.si(BulkDensity.class, density);
+        return LiquidEnvelope.ofFlows(
+                        bySecond(boom.leastCubicMetersPerSecond(kilogramsPerCubicMeter)),
+                        Limit.LOWEST_NOZZLE_PRESSURE,
+                        bySecond(boom.mostCubicMetersPerSecond(kilogramsPerCubicMeter)),
+                        Limit.HIGHEST_NOZZLE_PRESSURE)
+                .and(LiquidEnvelope.ofFlows(leastPumpFlow, Limit.LEAST_PUMP_FLOW, mostPumpFlow, Limit.MOST_PUMP_FLOW));
     }
 
-    private static <Q extends Quantity<Q>> Bound<Q> bound(Unit<Q> unit, double si, Limit limit) {
-        return new Bound<>(Measured.once(Amounts.ofSi(si, unit)), limit);
-    }
-
-    private double kilogramsPerCubicMeter() {
-        return Amounts.si(BulkDensity.class, density);
-    }
-
-    private double leastOfNozzles() {
-        return boom.leastCubicMetersPerSecond(kilogramsPerCubicMeter());
-    }
-
-    private double mostOfNozzles() {
-        return boom.mostCubicMetersPerSecond(kilogramsPerCubicMeter());
-    }
-
-    private double leastOfPump() {
-        return Amounts.si(FlowRate.class, leastPumpFlow);
-    }
-
-    private double mostOfPump() {
-        return Amounts.si(FlowRate.class, mostPumpFlow);
-    }
-
-    private double least() {
-        return Math.max(leastOfNozzles(), leastOfPump());
-    }
-
-    private double most() {
-        return Math.min(mostOfNozzles(), mostOfPump());
-    }
-
-    private Limit lowerLimit() {
-        return Comparison.isAbove(leastOfPump(), leastOfNozzles())
-                ? Limit.LEAST_PUMP_FLOW
-                : Limit.LOWEST_NOZZLE_PRESSURE;
-    }
-
-    private Limit upperLimit() {
-        return Comparison.isAbove(mostOfNozzles(), mostOfPump()) ? Limit.MOST_PUMP_FLOW : Limit.HIGHEST_NOZZLE_PRESSURE;
+    private static Quantity<FlowRate> bySecond(double cubicMeters) {
+        return Amounts.of(cubicMeters, SpreadingUnits.CUBIC_METER_PER_SECOND);
     }
 }

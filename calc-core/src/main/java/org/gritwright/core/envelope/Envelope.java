@@ -128,30 +128,22 @@ public record Envelope(
         return span(UnitSymbol.tradeUnit(ApplicationRate.class, speed), Amounts.si(Speed.class, speed));
     }
 
-    /** Each flow that bounds the envelope, divided. */
+    /** The flows that bound the envelope, over a rate or a speed. */
     private <Q extends Quantity<Q>> Span<Q> span(Unit<Q> unit, double divisor) {
-        return new Span<>(
-                leastFlow() > 0
-                        ? Optional.of(bound(unit, leastFlow() / divisor, Limit.SLOWEST_STEADY_SHAFT))
-                        : Optional.empty(),
-                bound(unit, mostFlow() / divisor, upperLimit()));
+        Span<DischargeRate> flows = new Span<>(
+                leastFlow() > 0 ? Optional.of(bound(leastFlow(), Limit.SLOWEST_STEADY_SHAFT)) : Optional.empty(),
+                bound(mostFlow(), upperLimit()));
+        return flows.over(divisor, DischargeRate.class, unit);
     }
 
-    private <Q extends Quantity<Q>> Bound<Q> bound(Unit<Q> unit, double si, Limit limit) {
-        Quantity<Q> value = Amounts.ofSi(si, unit);
+    private Bound<DischargeRate> bound(double flow, Limit limit) {
+        Unit<DischargeRate> unit = SpreadingUnits.KILOGRAM_PER_SECOND;
         // How fast grains run is a rule of thumb, without an uncertainty.
         return new Bound<>(
                 limit == Limit.GRAIN_FLOW
-                        ? Measured.once(value)
-                        : discharge
-                                .standardUncertainty()
-                                .map(u -> Measured.of(
-                                        value,
-                                        Amounts.ofSi(
-                                                si * Amounts.si(DischargePerRevolution.class, u) / perRevolution(),
-                                                unit),
-                                        discharge.degreesOfFreedom().orElseThrow()))
-                                .orElseGet(() -> Measured.once(value)),
+                        ? Measured.once(Amounts.of(flow, unit))
+                        : Proportional.value(
+                                discharge, DischargePerRevolution.class, si -> flow * si / perRevolution(), unit),
                 limit);
     }
 

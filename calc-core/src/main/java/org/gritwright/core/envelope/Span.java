@@ -2,6 +2,7 @@ package org.gritwright.core.envelope;
 
 import java.util.Optional;
 import javax.measure.Quantity;
+import javax.measure.Unit;
 import org.gritwright.core.uncertainty.Measured;
 import org.gritwright.units.Rounded;
 import org.gritwright.units.check.Require;
@@ -19,6 +20,11 @@ public record Span<Q extends Quantity<Q>>(Optional<Bound<Q>> lowest, Bound<Q> hi
     /** Checks that nothing is null. */
     public Span {
         Require.given(Span.class, lowest, highest);
+    }
+
+    /** Both sides of a span of flows, over a rate or a speed. */
+    <R extends Quantity<R>> Span<R> over(double divisor, Class<Q> kind, Unit<R> unit) {
+        return new Span<>(lowest.map(bound -> bound.over(divisor, kind, unit)), highest.over(divisor, kind, unit));
     }
 
     /**
