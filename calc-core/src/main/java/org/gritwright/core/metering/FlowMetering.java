@@ -1,12 +1,15 @@
 package org.gritwright.core.metering;
 
+import java.util.Optional;
 import javax.measure.Quantity;
 import org.gritwright.core.spi.FillLimits;
 import org.gritwright.core.spi.Setting;
 import org.gritwright.units.Amounts;
 import org.gritwright.units.InvalidInputException;
 import org.gritwright.units.UnitSymbol;
+import org.gritwright.units.check.Comparison;
 import org.gritwright.units.check.Require;
+import org.gritwright.units.quantity.FlowRate;
 import org.gritwright.units.quantity.PulsesPerVolume;
 
 /**
@@ -55,6 +58,15 @@ public record FlowMetering(FlowMeter meter) implements Metering {
     public double sweptCubicMetersPerRevolution(Setting setting) {
         NoSetting.require(setting, "a flow meter");
         return meter.cubicMetersPerPulse();
+    }
+
+    @Override
+    public Optional<Boolean> isGoodFor(double cubicMetersPerSecond, double revolutionsPerSecond) {
+        double highest = meter.highestFlow()
+                .map(flow -> Amounts.si(FlowRate.class, flow))
+                .orElse(Double.POSITIVE_INFINITY);
+        return Optional.of(!Comparison.isAbove(Amounts.si(FlowRate.class, meter.lowestFlow()), cubicMetersPerSecond)
+                && !Comparison.isAbove(cubicMetersPerSecond, highest));
     }
 
     @Override

@@ -88,6 +88,17 @@ public sealed interface Metering extends Serializable permits Spreader, PumpMete
     }
 
     /**
+     * Whether a pump or a flow meter is good for a steady flow: within the speeds or flows at which its volume is known.
+     *
+     * @param cubicMetersPerSecond the flow
+     * @param revolutionsPerSecond the speed of the sensed or watched shaft that goes with it; a flow meter doesn't ask for it
+     * @return whether it is within them, limits included; none of a conveyor, which has none
+     */
+    default Optional<Boolean> isGoodFor(double cubicMetersPerSecond, double revolutionsPerSecond) {
+        return Optional.empty();
+    }
+
+    /**
      * The usual and the possible apparent fill.
      *
      * @return the limits of the type

@@ -1,11 +1,14 @@
 package org.gritwright.core.metering;
 
+import java.util.Optional;
 import javax.measure.quantity.Dimensionless;
 import org.gritwright.core.spi.FillLimits;
 import org.gritwright.core.spi.Setting;
 import org.gritwright.units.Amounts;
 import org.gritwright.units.InvalidInputException;
+import org.gritwright.units.check.Comparison;
 import org.gritwright.units.check.Require;
+import org.gritwright.units.quantity.RotationalSpeed;
 
 /**
  * A pump that meters a liquid by its turns, and how they become known. A drive without sensor and without flow meter is
@@ -46,6 +49,16 @@ public record PumpMetering(Pump pump, DriveFeedback feedback) implements Meterin
     public double sweptCubicMetersPerRevolution(Setting setting) {
         NoSetting.require(setting, "a pump");
         return pump.cubicMetersPerRevolution() / Amounts.si(Dimensionless.class, feedback.gearRatio());
+    }
+
+    @Override
+    public Optional<Boolean> isGoodFor(double cubicMetersPerSecond, double revolutionsPerSecond) {
+        double turnsPerSecond = revolutionsPerSecond / Amounts.si(Dimensionless.class, feedback.gearRatio());
+        double highest = pump.highestSpeed()
+                .map(speed -> Amounts.si(RotationalSpeed.class, speed))
+                .orElse(Double.POSITIVE_INFINITY);
+        return Optional.of(!Comparison.isAbove(Amounts.si(RotationalSpeed.class, pump.lowestSpeed()), turnsPerSecond)
+                && !Comparison.isAbove(turnsPerSecond, highest));
     }
 
     @Override

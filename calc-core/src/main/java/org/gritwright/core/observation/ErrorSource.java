@@ -5,6 +5,7 @@ import java.util.Objects;
 import java.util.Optional;
 import org.gritwright.core.uncertainty.ComponentKey;
 import org.gritwright.core.weighing.Caught;
+import org.gritwright.core.weighing.Graduate;
 import org.gritwright.core.weighing.Scale;
 
 /**
@@ -73,6 +74,16 @@ public enum ErrorSource {
      */
     public static ComponentKey spanOf(Scale scale) {
         return ComponentKey.of(SCALE_SPAN.code, scale.id());
+    }
+
+    /**
+     * The key of the component for the marks of a container.
+     *
+     * @param container the container
+     * @return the key, with the container's id as its subject
+     */
+    public static ComponentKey marksOf(Graduate container) {
+        return ComponentKey.of(CONTAINER_MARKS.code, container.id());
     }
 
     /**

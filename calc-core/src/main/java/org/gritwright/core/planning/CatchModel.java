@@ -9,9 +9,7 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import javax.measure.Quantity;
-import javax.measure.Unit;
 import javax.measure.quantity.Dimensionless;
-import javax.measure.quantity.Mass;
 import org.gritwright.core.observation.CatchLimits;
 import org.gritwright.core.observation.ErrorSource;
 import org.gritwright.core.statistics.Student;
@@ -19,32 +17,30 @@ import org.gritwright.core.uncertainty.Budget;
 import org.gritwright.core.uncertainty.Component;
 import org.gritwright.core.uncertainty.ComponentKey;
 import org.gritwright.core.uncertainty.Distribution;
-import org.gritwright.core.weighing.Scale;
 import org.gritwright.units.Amounts;
 import org.gritwright.units.InvalidInputException;
 import org.gritwright.units.Rounded;
 import org.gritwright.units.SpreadingUnits;
-import org.gritwright.units.UnitSymbol;
 import org.gritwright.units.check.Comparison;
 import org.gritwright.units.check.Require;
-import org.gritwright.units.quantity.DischargePerRevolution;
 import org.gritwright.units.quantity.PulseCount;
 import org.gritwright.units.quantity.PulsesPerRevolution;
 import org.gritwright.units.quantity.RevolutionCount;
 
 /**
- * How uncertain catches of a given number of revolutions will be, relative to the mass per revolution.
+ * How uncertain catches of a given number of revolutions will be, relative to the mass or volume per revolution.
  *
  * <p>A catch scatters by s = √(s₀² + rounding² + count²): its own scatter, the scale's rounding of gross and tare of each
- * container, the count. Of n catches the random part is s ÷ √n. How much they scatter themselves, s₀, is known with the degrees
- * of freedom that it is stated with, or usual, and n − 1 more that the catches will show. The span of the scale, spillage,
- * transient and moisture are the same in every catch, and repeats don't shrink them.
+ * container or that of each fill of a graduated container, the count. Of n catches the random part is s ÷ √n. How much they scatter themselves, s₀, is known with the degrees
+ * of freedom that it is stated with, or usual, and n − 1 more that the catches will show. The span of the scale, the marks
+ * of a graduated container, the density of a liquid, spillage, transient and moisture are the same in every catch, and repeats don't shrink them.
  */
 final class CatchModel {
     static final double COVERAGE = 0.95;
 
-    /** The keys of what the caller allows for. */
+    /** The keys of what all catches have in common beside the scale or container. */
     private static final Map<Cause, ComponentKey> KEYS = Map.of(
+            Cause.DENSITY, ErrorSource.LIQUID_DENSITY.key(),
             Cause.SPILLAGE, ErrorSource.SPILLAGE.key(),
             Cause.TRANSIENT, ErrorSource.TRANSIENT.key(),
             Cause.MOISTURE, ErrorSource.MOISTURE.key());
@@ -52,14 +48,9 @@ final class CatchModel {
     private static final double LEAST_FACTOR =
             Student.of(Double.POSITIVE_INFINITY).coverageFactor(COVERAGE);
 
-    /** Part of a container by which a mass may exceed what the containers hold: rounding of doubles. */
-    private static final double ROUNDING = 1e-9;
-
     private final CatchSetup setup;
-    private final double kilogramsPerRevolution;
-    private final double capacityKilograms;
-    private final double containerKilograms;
-    private final double tareKilograms;
+    private final AmountModel amount;
+    private final double perRevolution;
     private final OptionalDouble countRevolutions;
     private final double revolutionsPerTurn;
     private final double ownScatter;
@@ -72,52 +63,60 @@ final class CatchModel {
      *
      * @param revolutions the revolutions of each
      * @param containers the fewest containers that hold it
-     * @param rounding relative standard uncertainty by the scale's rounding
+     * @param rounding relative standard uncertainty by the rounding of the scale or of the container
      * @param count relative standard uncertainty by the count; 0 where nobody knows
-     * @param span relative standard uncertainty by the scale's span
-     * @param isSpanAssumed whether nobody knows how good the scale is
+     * @param span relative standard uncertainty by the scale's span or the container's marks
+     * @param isSpanAssumed whether nobody knows how good the scale or container is
      */
     record Catch(
             double revolutions, int containers, double rounding, double count, double span, boolean isSpanAssumed) {}
 
     CatchModel(CatchSetup setup) {
         this.setup = setup;
-        this.kilogramsPerRevolution = Amounts.si(DischargePerRevolution.class, setup.expected());
-        this.tareKilograms = Amounts.si(Mass.class, setup.containers().tare());
-        this.capacityKilograms = Amounts.si(Mass.class, setup.scale().capacity());
-        if (!(tareKilograms < capacityKilograms)) {
-            throw new InvalidInputException(
-                    "tare of a container",
-                    "below the capacity of scale " + setup.scale().id() + ", "
-                            + Amounts.format(setup.scale().capacity()),
-                    Amounts.format(setup.containers().tare()));
-        }
-        this.containerKilograms =
-                Math.min(Amounts.si(Mass.class, setup.containers().holds()), capacityKilograms - tareKilograms);
+        this.amount = AmountModel.of(setup.amount());
+        this.perRevolution = setup.expectedSi();
         this.countRevolutions = setup.count().uncertaintyRevolutions();
         this.revolutionsPerTurn = Amounts.si(Dimensionless.class, setup.count().gearRatio());
         this.ownScatter = Amounts.si(Dimensionless.class, setup.scatter().relativeDeviation());
         this.common =
                 common().values().stream().mapToDouble(part -> part * part).sum();
         this.fewestRevolutions = fewestRevolutions();
-        this.mostRevolutions = Require.finite(
-                "revolutions that fill the containers",
-                setup.containers().howMany() * containerKilograms / kilogramsPerRevolution);
+        this.mostRevolutions = Require.finite("revolutions that fill the containers", amount.most() / perRevolution);
         if (Comparison.isAbove(fewestRevolutions, mostRevolutions)) {
             throw new InvalidInputException(
                     "containers",
-                    "able to hold the smallest sensible catch, " + text(fewestRevolutions)
+                    "able to hold the smallest sensible catch, " + counted(fewestRevolutions)
                             + (revolutionsPerTurn == 1
                                     ? ""
-                                    : " (" + text(fewestRevolutions / revolutionsPerTurn) + " of the conveyor shaft)")
+                                    : " (" + text(fewestRevolutions / revolutionsPerTurn) + " of the "
+                                            + (setup.amount().isOfLiquid() ? "pump" : "conveyor") + " shaft)")
                             + " or "
-                            + Rounded.text(mass(fewestRevolutions), 3),
-                    Rounded.text(mass(mostRevolutions), 3) + " in all");
+                            + text(amount(fewestRevolutions)),
+                    text(amount(mostRevolutions)) + " in all");
         }
     }
 
+    /** Revolutions; of a liquid pulses where there are any, as a flow meter has no revolutions. */
+    String counted(double revolutions) {
+        return setup.count() instanceof PlannedCount.Pulses sensor
+                        && setup.amount().isOfLiquid()
+                ? text(pulses(revolutions, sensor))
+                : text(revolutions);
+    }
+
     private static String text(double revolutions) {
-        return Rounded.text(Amounts.of(revolutions, SpreadingUnits.REVOLUTION), 3);
+        return text(Amounts.of(revolutions, SpreadingUnits.REVOLUTION));
+    }
+
+    /** Of any kind, as rounding doesn't change it. */
+    @SuppressWarnings({"unchecked", "rawtypes"})
+    private static String text(Quantity<?> quantity) {
+        return Rounded.text((Quantity) quantity, 3);
+    }
+
+    private static Quantity<PulseCount> pulses(double revolutions, PlannedCount.Pulses sensor) {
+        return Amounts.of(
+                revolutions * Amounts.si(PulsesPerRevolution.class, sensor.perRevolution()), SpreadingUnits.PULSE);
     }
 
     /** With fewer a catch would get a finding. */
@@ -125,7 +124,7 @@ final class CatchModel {
         CatchLimits limits = setup.limits();
         double fewest = Math.max(
                 Amounts.si(RevolutionCount.class, limits.fewestRevolutions()) * revolutionsPerTurn,
-                limits.fewestDivisions() * Amounts.si(Mass.class, setup.scale().division()) / kilogramsPerRevolution);
+                limits.fewestDivisions() * amount.division() / perRevolution);
         if (setup.count() instanceof PlannedCount.Pulses pulses) {
             return Math.max(
                     fewest,
@@ -145,23 +144,21 @@ final class CatchModel {
         return mostRevolutions;
     }
 
-    double kilogramsPerRevolution() {
-        return kilogramsPerRevolution;
+    /** Kilograms or, of a liquid, cubic meters. */
+    double perRevolution() {
+        return perRevolution;
     }
 
     Catch at(double revolutions) {
-        double kilograms = revolutions * kilogramsPerRevolution;
-        int containers = Math.max(1, (int) Math.ceil(kilograms / containerKilograms * (1 - ROUNDING)));
-        // A full container may come out a rounding error above the capacity.
-        double gross = Math.min(kilograms / containers + tareKilograms, capacityKilograms);
-        OptionalDouble limit =
-                setup.scale().relativeSpanLimit(Amounts.of(gross, SpreadingUnits.KILOGRAM), setup.weighedOn());
+        double caught = revolutions * perRevolution;
+        int containers = amount.containers(caught);
+        OptionalDouble limit = amount.limit().of(caught, containers);
         return new Catch(
                 revolutions,
                 containers,
-                setup.scale().roundingKilograms() * Math.sqrt(2.0 * containers) / kilograms,
+                amount.rounding(caught, containers),
                 countRevolutions.orElse(0) / revolutions,
-                Distribution.RECTANGULAR.standardUncertainty(limit.orElse(Scale.COMMON_SPAN_LIMIT)),
+                Distribution.RECTANGULAR.standardUncertainty(limit.orElse(amount.assumedLimit())),
                 limit.isEmpty());
     }
 
@@ -172,6 +169,11 @@ final class CatchModel {
     /** The relative standard uncertainty of the mean of n catches. */
     private double standard(Catch one, int n) {
         return Math.sqrt(scatterSquared(one) / n + common + one.span() * one.span());
+    }
+
+    /** What no number of catches gets below: all that scatters would be gone, and its degrees of freedom without limit. */
+    double floor(Catch one) {
+        return LEAST_FACTOR * Math.sqrt(common + one.span() * one.span());
     }
 
     /** A bound that costs no quantile. */
@@ -195,7 +197,7 @@ final class CatchModel {
     CatchSeries series(Catch one, int n) {
         Optional<Quantity<PulseCount>> pulses = setup.count() instanceof PlannedCount.Pulses sensor
                 ? Optional.of(Amounts.of(
-                        Math.rint(one.revolutions() * Amounts.si(PulsesPerRevolution.class, sensor.perRevolution())),
+                        Math.rint(Amounts.si(PulseCount.class, pulses(one.revolutions(), sensor))),
                         SpreadingUnits.PULSE))
                 : Optional.empty();
         return new CatchSeries(
@@ -203,15 +205,14 @@ final class CatchModel {
                 Amounts.of(one.revolutions(), SpreadingUnits.REVOLUTION),
                 Amounts.of(one.revolutions() / revolutionsPerTurn, SpreadingUnits.REVOLUTION),
                 pulses,
-                mass(one.revolutions()),
+                amount(one.revolutions()),
                 one.containers(),
                 budget(one, n),
                 assumptions(one, n));
     }
 
-    private Quantity<Mass> mass(double revolutions) {
-        Unit<Mass> unit = UnitSymbol.tradeUnit(Mass.class, setup.expected());
-        return Amounts.ofSi(revolutions * kilogramsPerRevolution, unit);
+    private Quantity<?> amount(double revolutions) {
+        return setup.amount(revolutions * perRevolution);
     }
 
     Budget<Dimensionless> budget(Catch one, int n) {
@@ -228,7 +229,8 @@ final class CatchModel {
                 scatter,
                 scatterDegrees(n),
                 Optional.empty()));
-        rows.add(row(Cause.ROUNDING, ErrorSource.SCALE_ROUNDING.key(), Distribution.NORMAL, one.rounding() / root));
+        AmountModel.Names names = amount.names();
+        rows.add(row(names.ofReading(), names.reading().key(), Distribution.NORMAL, one.rounding() / root));
         if (countRevolutions.isPresent()) {
             boolean pulses = setup.count() instanceof PlannedCount.Pulses;
             rows.add(row(
@@ -237,11 +239,14 @@ final class CatchModel {
                     pulses && n == 1 ? Distribution.TRIANGULAR : Distribution.NORMAL,
                     one.count() / root));
         }
-        ComponentKey ofSpan = ErrorSource.spanOf(setup.scale());
-        rows.add(row(Cause.SPAN, ofSpan, Distribution.RECTANGULAR, one.span()));
+        rows.add(row(names.ofInstrument(), names.instrument(), Distribution.RECTANGULAR, one.span()));
         common().forEach((cause, uncertainty) -> {
             if (uncertainty > 0) {
-                rows.add(row(cause, Objects.requireNonNull(KEYS.get(cause)), Distribution.RECTANGULAR, uncertainty));
+                rows.add(row(
+                        cause,
+                        Objects.requireNonNull(KEYS.get(cause)),
+                        cause == Cause.DENSITY ? Distribution.NORMAL : Distribution.RECTANGULAR,
+                        uncertainty));
             }
         });
         return Budget.of(percent(1), rows);
@@ -258,6 +263,7 @@ final class CatchModel {
 
     private Map<Cause, Double> common() {
         Map<Cause, Double> parts = new EnumMap<>(Cause.class);
+        parts.put(Cause.DENSITY, amount.density());
         parts.put(Cause.SPILLAGE, setup.limits().allowances().spillageUncertainty());
         parts.put(Cause.TRANSIENT, setup.limits().allowances().transientUncertainty());
         parts.put(Cause.MOISTURE, setup.limits().allowances().moistureUncertainty());
@@ -269,9 +275,9 @@ final class CatchModel {
         double root = Math.sqrt(n);
         Map<Cause, Double> parts = common();
         parts.put(Cause.SCATTER, ownScatter / root);
-        parts.put(Cause.ROUNDING, one.rounding() / root);
+        parts.put(amount.names().ofReading(), one.rounding() / root);
         parts.put(Cause.COUNT, one.count() / root);
-        parts.put(Cause.SPAN, one.span());
+        parts.put(amount.names().ofInstrument(), one.span());
         return Collections.max(parts.entrySet(), Map.Entry.comparingByValue()).getKey();
     }
 
@@ -284,11 +290,7 @@ final class CatchModel {
                                 + " (common practice, no source)")
                 + (n > 1 ? "; the catches themselves will show more." : "; one catch can't show whether it does."));
         if (one.isSpanAssumed()) {
-            assumptions.add(
-                    "The error of scale " + setup.scale().id()
-                            + " is assumed to be at most "
-                            + Amounts.format(percent(Scale.COMMON_SPAN_LIMIT))
-                            + " (common practice, no source): its accuracy is not known, and there is no test weight near the load.");
+            assumptions.add(amount.names().assumed());
         }
         if (countRevolutions.isEmpty()) {
             assumptions.add("The uncertainty of the revolutions is not included: nothing counts them.");

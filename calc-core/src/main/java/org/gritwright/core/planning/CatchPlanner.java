@@ -8,7 +8,6 @@ import javax.measure.Quantity;
 import javax.measure.quantity.Dimensionless;
 import org.gritwright.units.Amounts;
 import org.gritwright.units.InvalidInputException;
-import org.gritwright.units.Rounded;
 import org.gritwright.units.SpreadingUnits;
 import org.gritwright.units.check.Comparison;
 import org.gritwright.units.check.Require;
@@ -49,12 +48,7 @@ public final class CatchPlanner {
     private final List<CatchModel.Catch> tried;
 
     private CatchPlanner(CatchSetup setup, int fewestRepeats, int mostRepeats) {
-        Require.that(fewestRepeats >= 1, "fewest repeats", "1 or more", fewestRepeats);
-        Require.that(
-                mostRepeats >= fewestRepeats && mostRepeats <= 1000,
-                "most repeats",
-                "from the fewest, " + fewestRepeats + ", to 1000",
-                mostRepeats);
+        requireRepeats(fewestRepeats, mostRepeats);
         this.model = new CatchModel(Objects.requireNonNull(setup, "setup"));
         this.fewestRepeats = fewestRepeats;
         this.mostRepeats = mostRepeats;
@@ -86,6 +80,15 @@ public final class CatchPlanner {
         return new CatchPlanner(setup, fewestRepeats, mostRepeats);
     }
 
+    static void requireRepeats(int fewestRepeats, int mostRepeats) {
+        Require.that(fewestRepeats >= 1, "fewest repeats", "1 or more", fewestRepeats);
+        Require.that(
+                mostRepeats >= fewestRepeats && mostRepeats <= 1000,
+                "most repeats",
+                "from the fewest, " + fewestRepeats + ", to 1000",
+                mostRepeats);
+    }
+
     private static List<CatchModel.Catch> tried(CatchModel model) {
         double step = step(model.most());
         List<CatchModel.Catch> tried = new ArrayList<>();
@@ -98,10 +101,9 @@ public final class CatchPlanner {
         if (tried.isEmpty()) {
             throw new InvalidInputException(
                     "containers",
-                    "able to hold a whole number of revolutions, "
-                            + Amounts.format(Amounts.of(Math.max(1, first) * step, SpreadingUnits.REVOLUTION))
+                    "able to hold a whole number of revolutions, " + model.counted(Math.max(1, first) * step)
                             + " or more",
-                    Rounded.text(Amounts.of(model.most(), SpreadingUnits.REVOLUTION), 3));
+                    model.counted(model.most()));
         }
         return tried;
     }
@@ -147,7 +149,9 @@ public final class CatchPlanner {
     private PlanResult outOfReach(Quantity<Dimensionless> wanted) {
         CatchModel.Catch best = tried.get(tried.size() - 1);
         double least = model.expanded(best, mostRepeats);
+        double floor = Double.POSITIVE_INFINITY;
         for (CatchModel.Catch one : tried) {
+            floor = Math.min(floor, model.floor(one));
             if (!model.isAbove(one, mostRepeats, least)) {
                 double expanded = model.expanded(one, mostRepeats);
                 if (expanded < least) {
@@ -156,7 +160,8 @@ public final class CatchPlanner {
                 }
             }
         }
-        return new PlanResult.OutOfReach(wanted, model.series(best, mostRepeats), model.mainCause(best, mostRepeats));
+        return new PlanResult.OutOfReach(
+                wanted, model.series(best, mostRepeats), model.mainCause(best, mostRepeats), CatchModel.percent(floor));
     }
 
     /**

@@ -8,7 +8,9 @@ import javax.measure.quantity.Mass;
 import javax.measure.quantity.Time;
 import org.gritwright.core.uncertainty.Budget;
 import org.gritwright.units.Amounts;
+import org.gritwright.units.InvalidInputException;
 import org.gritwright.units.SpreadingUnits;
+import org.gritwright.units.UnitSymbol;
 import org.gritwright.units.check.Require;
 import org.gritwright.units.quantity.PulseCount;
 import org.gritwright.units.quantity.RevolutionCount;
@@ -19,10 +21,10 @@ import org.gritwright.units.quantity.RotationalSpeed;
  *
  * @param repeats how many catches
  * @param revolutions the revolutions of the sensed or watched shaft in each
- * @param conveyorTurns the turns of the conveyor's own drive shaft in each: those revolutions ÷ the gear ratio
+ * @param conveyorTurns the turns of the conveyor's or pump's own drive shaft in each: those revolutions ÷ the gear ratio
  * @param pulses the pulses in each, to the nearest whole one; none without a sensor
- * @param massPerCatch the mass expected in each
- * @param containersToFill the containers filled in each
+ * @param amountPerCatch the amount expected in each: a mass or, of a liquid, a volume
+ * @param containersToFill the containers filled in each, or the fills of a graduated container
  * @param budget where the uncertainty of the mass per revolution comes from, as a part of it
  * @param assumptions what the budget assumes or omits, a sentence each
  */
@@ -31,24 +33,49 @@ public record CatchSeries(
         Quantity<RevolutionCount> revolutions,
         Quantity<RevolutionCount> conveyorTurns,
         Optional<Quantity<PulseCount>> pulses,
-        Quantity<Mass> massPerCatch,
+        Quantity<?> amountPerCatch,
         int containersToFill,
         Budget<Dimensionless> budget,
         List<String> assumptions) {
 
     /** Copies the list. */
     public CatchSeries {
-        Require.given(CatchSeries.class, revolutions, conveyorTurns, pulses, massPerCatch, budget, assumptions);
+        Require.given(CatchSeries.class, revolutions, conveyorTurns, pulses, amountPerCatch, budget, assumptions);
         assumptions = List.copyOf(assumptions);
     }
 
     /**
      * All material that is caught.
      *
+     * @return repeats × amount per catch
+     */
+    public Quantity<?> totalAmount() {
+        return Amounts.of(repeats * amountPerCatch.getValue().doubleValue(), amountPerCatch.getUnit());
+    }
+
+    /**
+     * The mass of grains expected in each catch.
+     *
+     * @return the amount per catch
+     * @throws InvalidInputException if a liquid is caught, which is a volume
+     */
+    public Quantity<Mass> massPerCatch() {
+        return mass(amountPerCatch);
+    }
+
+    /**
+     * All grains that are caught.
+     *
      * @return repeats × mass per catch
+     * @throws InvalidInputException if a liquid is caught, which is a volume
      */
     public Quantity<Mass> totalMass() {
-        return Amounts.of(repeats * massPerCatch.getValue().doubleValue(), massPerCatch.getUnit());
+        return mass(totalAmount());
+    }
+
+    private static Quantity<Mass> mass(Quantity<?> amount) {
+        Require.that(UnitSymbol.of(amount.getUnit()).kind().equals(Mass.class), "caught amount", "a mass", amount);
+        return amount.asType(Mass.class);
     }
 
     /**
@@ -65,7 +92,7 @@ public record CatchSeries(
      *
      * @param shaftSpeed the speed of the sensed or watched shaft, greater than zero
      * @return revolutions ÷ speed
-     * @throws org.gritwright.units.InvalidInputException if the speed is not greater than zero
+     * @throws InvalidInputException if the speed is not greater than zero
      */
     public Quantity<Time> runTime(Quantity<RotationalSpeed> shaftSpeed) {
         double perSecond =

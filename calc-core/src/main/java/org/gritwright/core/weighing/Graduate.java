@@ -73,17 +73,18 @@ public record Graduate(
      *
      * @return cubic meters
      */
-    double roundingCubicMeters() {
+    public double roundingCubicMeters() {
         return Distribution.RECTANGULAR.standardUncertainty(Amounts.si(Volume.class, division) / 2);
     }
 
     /**
      * How far off the sum of fills may be in relation to it: a wrong mark is wrong each time.
      *
-     * @param cubicMeters the sum
+     * @param cubicMeters the sum, greater than 0
      * @param fills how many
+     * @return a ratio; none if nobody knows the tolerance
      */
-    OptionalDouble relativeLimit(double cubicMeters, int fills) {
+    public OptionalDouble relativeLimit(double cubicMeters, int fills) {
         return tolerance.isPresent()
                 ? OptionalDouble.of(fills * Amounts.si(Volume.class, tolerance.get()) / cubicMeters)
                 : OptionalDouble.empty();

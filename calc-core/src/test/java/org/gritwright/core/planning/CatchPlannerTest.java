@@ -195,8 +195,8 @@ class CatchPlannerTest {
                 .filteredOn(c -> c.name().equals(Cause.SPAN.words()))
                 .singleElement()
                 .satisfies(c -> assertThat(inPercent(c.contribution())).isCloseTo(0.1 / Math.sqrt(3), within(1e-9)));
-        CatchSetup nextDay = new CatchSetup(
-                tested, DAY.plusDays(1), setup.containers(), setup.count(), setup.expected(), setup.limits());
+        CatchSetup nextDay = setup.with(new PlannedAmount.Weighed(
+                tested, DAY.plusDays(1), ((PlannedAmount.Weighed) setup.amount()).containers()));
         assertThat(outOfReach(CatchPlanner.of(nextDay).plan(percent(1))).mainCause())
                 .isEqualTo(Cause.SPAN);
     }
@@ -368,8 +368,7 @@ class CatchPlannerTest {
     @Test
     void revolutionsAreWhole() {
         CatchSetup common = setup(scale(0.1), pails(1, 29.5), SIXTY_PULSES);
-        CatchSetup setup = new CatchSetup(
-                common.scale(), DAY, common.containers(), common.count(), common.expected(), fromRevolutions(5.1));
+        CatchSetup setup = new CatchSetup(common.amount(), common.count(), common.expected(), fromRevolutions(5.1));
         assertRefused(
                 "containers must be able to hold a whole number of revolutions, 6 rev or more: 5.9 rev",
                 () -> CatchPlanner.of(setup));
@@ -473,7 +472,7 @@ class CatchPlannerTest {
         assertNamesWhatIsMissing(setup);
         assertNamesWhatIsMissing(reached);
         assertNamesWhatIsMissing(reached.series());
-        assertNamesWhatIsMissing(new PlanResult.OutOfReach(percent(1), reached.series(), Cause.SPAN));
+        assertNamesWhatIsMissing(new PlanResult.OutOfReach(percent(1), reached.series(), Cause.SPAN, percent(1)));
     }
 
     /** The least mass in all, of 3 to 10 catches of 10 to 24 revolutions that fill one pail of 60 lb or two. */

@@ -52,8 +52,7 @@ class CatchSetupTest {
         assertThat(after.limits().allowances())
                 .isEqualTo(new CatchAllowances(
                         percent(2), percent(1), Optional.empty(), Optional.of(new Repeatability(percent(1), 11))));
-        assertThat(after.withScale(UNKNOWN.scale()).scale()).isEqualTo(UNKNOWN.scale());
-        assertThat(after.containers()).isEqualTo(UNKNOWN.containers());
+        assertThat(after.amount()).isEqualTo(UNKNOWN.amount());
         assertThat(after.expected()).isEqualTo(UNKNOWN.expected());
         assertThat(after.count()).isEqualTo(UNKNOWN.count());
     }
