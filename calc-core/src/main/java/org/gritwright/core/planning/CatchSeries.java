@@ -6,12 +6,14 @@ import javax.measure.Quantity;
 import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Mass;
 import javax.measure.quantity.Time;
+import javax.measure.quantity.Volume;
 import org.gritwright.core.uncertainty.Budget;
 import org.gritwright.units.Amounts;
 import org.gritwright.units.InvalidInputException;
 import org.gritwright.units.SpreadingUnits;
 import org.gritwright.units.UnitSymbol;
 import org.gritwright.units.check.Require;
+import org.gritwright.units.quantity.FlowRate;
 import org.gritwright.units.quantity.PulseCount;
 import org.gritwright.units.quantity.RevolutionCount;
 import org.gritwright.units.quantity.RotationalSpeed;
@@ -98,5 +100,23 @@ public record CatchSeries(
         double perSecond =
                 Amounts.si(RotationalSpeed.class, Require.positive("shaft speed", RotationalSpeed.class, shaftSpeed));
         return Amounts.ofSi(Amounts.si(RevolutionCount.class, revolutions) / perSecond, SpreadingUnits.SECOND);
+    }
+
+    /**
+     * How long one catch of a liquid runs.
+     *
+     * @param flow the flow, greater than zero
+     * @return amount ÷ flow
+     * @throws InvalidInputException if the flow is not greater than zero, or grains are caught, which have none
+     */
+    public Quantity<Time> runTimeAtFlow(Quantity<FlowRate> flow) {
+        Require.that(
+                UnitSymbol.of(amountPerCatch.getUnit()).kind().equals(Volume.class),
+                "caught amount",
+                "a volume, as a flow is one per time",
+                amountPerCatch);
+        double perSecond = Amounts.si(FlowRate.class, Require.positive("flow", FlowRate.class, flow));
+        return Amounts.ofSi(
+                Amounts.si(Volume.class, amountPerCatch.asType(Volume.class)) / perSecond, SpreadingUnits.SECOND);
     }
 }

@@ -14,7 +14,9 @@ import org.gritwright.core.observation.CatchLimits;
 import org.gritwright.units.Amounts;
 import org.gritwright.units.InvalidInputException;
 import org.gritwright.units.SpreadingUnits;
+import org.gritwright.units.UnitSymbol;
 import org.gritwright.units.check.Require;
+import org.gritwright.units.quantity.FlowRate;
 import org.gritwright.units.quantity.RotationalSpeed;
 
 /**
@@ -55,8 +57,8 @@ public record MethodComparison(List<Result> results) {
      * @param fewestRepeats the fewest catches, 1 or more
      * @param mostRepeats the most catches, not below the fewest, at most 1000
      * @param wanted the relative expanded uncertainty (95 %), greater than zero and below 100 %
-     * @param shaftSpeed the speed of the sensed or watched shaft, or of a flow meter the pulses in their place, at which the catches
-     *     run; none where the run isn't counted in the time
+     * @param pace at what the catches run: a speed of the sensed or watched shaft or, of a liquid, a flow; none where the run isn't
+     *     counted in the time
      */
     public record Wish(
             PlannedCount count,
@@ -65,17 +67,44 @@ public record MethodComparison(List<Result> results) {
             int fewestRepeats,
             int mostRepeats,
             Quantity<Dimensionless> wanted,
-            Optional<Quantity<RotationalSpeed>> shaftSpeed) {
+            Optional<Quantity<?>> pace) {
         /**
          * Checks the values that are the same for all methods.
          *
          * @throws InvalidInputException if one is out of its range
          */
         public Wish {
-            Require.given(Wish.class, count, expected, limits, wanted, shaftSpeed);
+            Require.given(Wish.class, count, expected, limits, wanted, pace);
             CatchPlanner.requireRepeats(fewestRepeats, mostRepeats);
             Require.fraction("wanted uncertainty", wanted);
-            shaftSpeed.ifPresent(speed -> Require.positive("shaft speed", RotationalSpeed.class, speed));
+            pace.ifPresent(Wish::requirePace);
+        }
+
+        private static boolean isFlow(Quantity<?> pace) {
+            return UnitSymbol.of(pace.getUnit()).kind().equals(FlowRate.class);
+        }
+
+        private static void requirePace(Quantity<?> pace) {
+            if (isFlow(pace)) {
+                Require.positive("flow", FlowRate.class, pace.asType(FlowRate.class));
+            } else {
+                Require.that(
+                        UnitSymbol.of(pace.getUnit()).kind().equals(RotationalSpeed.class),
+                        "pace of the catches",
+                        "a shaft speed or a flow",
+                        pace);
+                Require.positive("shaft speed", RotationalSpeed.class, pace.asType(RotationalSpeed.class));
+            }
+        }
+
+        private Quantity<Time> run(CatchSeries series) {
+            if (pace.isEmpty()) {
+                return Amounts.of(0, SpreadingUnits.SECOND);
+            }
+            Quantity<?> given = pace.get();
+            return isFlow(given)
+                    ? series.runTimeAtFlow(given.asType(FlowRate.class))
+                    : series.runTime(given.asType(RotationalSpeed.class));
         }
 
         private Result result(CatchMethod method) {
@@ -83,14 +112,12 @@ public record MethodComparison(List<Result> results) {
                 CatchSetup setup = new CatchSetup(method.amount(), count, expected, limits);
                 PlanResult plan =
                         CatchPlanner.of(setup, fewestRepeats, mostRepeats).plan(wanted);
-                Quantity<Time> run =
-                        shaftSpeed.map(plan.series()::runTime).orElse(Amounts.of(0, SpreadingUnits.SECOND));
                 return new Result(
                         method,
                         Optional.empty(),
                         Optional.of(plan),
                         plan instanceof PlanResult.Reached reached
-                                ? Optional.of(method.time(reached.series(), run))
+                                ? Optional.of(method.time(reached.series(), run(reached.series())))
                                 : Optional.empty());
             } catch (InvalidInputException e) {
                 return new Result(method, Optional.of(e.getMessage()), Optional.empty(), Optional.empty());

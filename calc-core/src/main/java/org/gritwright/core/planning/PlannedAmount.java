@@ -89,6 +89,10 @@ public sealed interface PlannedAmount {
                 Quantity<Volume> holds,
                 Quantity<Mass> tare,
                 Measured<BulkDensity> density) {
+            Objects.requireNonNull(scale, "scale");
+            Objects.requireNonNull(weighedOn, "weighedOn");
+            Objects.requireNonNull(holds, "holds");
+            Objects.requireNonNull(tare, "tare");
             Objects.requireNonNull(density, "density");
             double kilograms = Amounts.si(Volume.class, Require.positive("what a pail holds", Volume.class, holds))
                     * Amounts.si(

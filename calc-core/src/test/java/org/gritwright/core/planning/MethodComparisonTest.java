@@ -39,7 +39,6 @@ class MethodComparisonTest {
         return new CatchMethod(name, amount, minutes(once), minutes(perCatch), minutes(perContainer));
     }
 
-    /** At 6000 pulses a minute, 5 gal/min. */
     private static MethodComparison.Wish wish(double wanted) {
         return new MethodComparison.Wish(
                 METER_PULSES,
@@ -48,7 +47,7 @@ class MethodComparisonTest {
                 3,
                 3,
                 percent(wanted),
-                Optional.of(Amounts.of(6000, SpreadingUnits.REVOLUTION_PER_MINUTE)));
+                Optional.of(Amounts.of(5, SpreadingUnits.US_GALLON_PER_MINUTE)));
     }
 
     private static String time(MethodComparison.Result result) {
@@ -98,14 +97,32 @@ class MethodComparisonTest {
                 .isEqualTo(twin);
     }
 
-    @Test
-    void aRunThatNobodyTimesIsntCounted() {
+    private static MethodComparison.Wish at(Optional<Quantity<?>> pace) {
         MethodComparison.Wish wish = wish(1.5);
-        MethodComparison.Wish untimed = new MethodComparison.Wish(
-                wish.count(), wish.expected(), wish.limits(), 3, 3, wish.wanted(), Optional.empty());
-        assertThat(MethodComparison.of(List.of(PAIL), untimed).results())
+        return new MethodComparison.Wish(wish.count(), wish.expected(), wish.limits(), 3, 3, wish.wanted(), pace);
+    }
+
+    /** A flow meter's pulses stand in the place of revolutions. */
+    @Test
+    void aRunIsTimedByAFlowOrAShaftSpeedOrNotAtAll() {
+        assertThat(MethodComparison.of(List.of(PAIL), at(Optional.empty())).results())
                 .extracting(MethodComparisonTest::time)
                 .containsExactly("19 min");
+        assertThat(MethodComparison.of(
+                                List.of(PAIL), at(Optional.of(Amounts.of(6000, SpreadingUnits.REVOLUTION_PER_MINUTE))))
+                        .results())
+                .extracting(MethodComparisonTest::time)
+                .containsExactly("22 min");
+    }
+
+    @Test
+    void grainsHaveNoFlow() {
+        CatchSetup grains = Setups.setup(Setups.rightScale(0.5), Setups.pails(4, 60), Setups.SIXTY_PULSES);
+        CatchSeries series = CatchPlanner.of(grains).plan(percent(5)).series();
+
+        assertRefused(
+                "caught amount must be a volume, as a flow is one per time: " + Amounts.format(series.amountPerCatch()),
+                () -> series.runTimeAtFlow(Amounts.of(5, SpreadingUnits.US_GALLON_PER_MINUTE)));
     }
 
     @Test
@@ -130,7 +147,7 @@ class MethodComparisonTest {
         assertRefused(
                 "fewest repeats must be 1 or more: 0",
                 () -> new MethodComparison.Wish(
-                        wish.count(), wish.expected(), wish.limits(), 0, 3, wish.wanted(), wish.shaftSpeed()));
+                        wish.count(), wish.expected(), wish.limits(), 0, 3, wish.wanted(), wish.pace()));
         assertRefused(
                 "shaft speed must be greater than 0: 0 rev/min",
                 () -> new MethodComparison.Wish(
@@ -141,12 +158,21 @@ class MethodComparisonTest {
                         3,
                         wish.wanted(),
                         Optional.of(Amounts.of(0, SpreadingUnits.REVOLUTION_PER_MINUTE))));
+        assertRefused(
+                "flow must be greater than 0: 0 gal/min",
+                () -> at(Optional.of(Amounts.of(0, SpreadingUnits.US_GALLON_PER_MINUTE))));
+        assertRefused(
+                "pace of the catches must be a shaft speed or a flow: 5 gal",
+                () -> at(Optional.of(Amounts.of(5, SpreadingUnits.US_GALLON))));
         CatchSeries series = MethodComparison.of(List.of(PAIL), wish)
                 .results()
                 .get(0)
                 .plan()
                 .orElseThrow()
                 .series();
+        assertRefused(
+                "flow must be greater than 0: 0 gal/min",
+                () -> series.runTimeAtFlow(Amounts.of(0, SpreadingUnits.US_GALLON_PER_MINUTE)));
         assertRefused("run time must be 0 or more: -1 min", () -> PAIL.time(series, minutes(-1)));
         assertNamesWhatIsMissing(PAIL);
         assertNamesWhatIsMissing(wish);
