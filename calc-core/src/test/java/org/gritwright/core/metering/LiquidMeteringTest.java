@@ -4,6 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 import static org.gritwright.core.Samples.assertRefused;
 
+import java.util.List;
+import java.util.Map;
 import org.gritwright.core.LiquidSamples;
 import org.gritwright.core.Samples;
 import org.gritwright.core.spi.Setting;
@@ -49,6 +51,40 @@ class LiquidMeteringTest {
         assertThat(LiquidSamples.pump(Samples.SENSOR).hasShaft()).isTrue();
         assertThat(Samples.AUGER.isForLiquids()).isFalse();
         assertThat(Samples.AUGER.hasShaft()).isTrue();
+    }
+
+    /** 0.5 and 50 gal/min, limits included; its own pulses don't matter. */
+    @Test
+    void aFlowMeterIsGoodForItsFlows() {
+        double perMinute = GALLON / 60;
+        assertThat(LiquidSamples.METER.isGoodFor(0.5 * perMinute, 0)).hasValue(true);
+        assertThat(LiquidSamples.METER.isGoodFor(0.49 * perMinute, 10)).hasValue(false);
+        assertThat(LiquidSamples.METER.isGoodFor(50 * perMinute, 0)).hasValue(true);
+        assertThat(LiquidSamples.METER.isGoodFor(50.1 * perMinute, 10)).hasValue(false);
+    }
+
+    /** Of a shaft that turns twice as fast as the pump, whose table goes from 60 to 120 rev/min. */
+    @Test
+    void aPumpIsGoodForItsOwnSpeeds() {
+        PumpMetering pump = new PumpMetering(
+                Pump.of(
+                        new TablePump(),
+                        Map.of(
+                                TablePump.SPEEDS.name(),
+                                List.of(
+                                        Amounts.of(60, SpreadingUnits.REVOLUTION_PER_MINUTE),
+                                        Amounts.of(120, SpreadingUnits.REVOLUTION_PER_MINUTE)),
+                                TablePump.FLOWS.name(),
+                                List.of(
+                                        Amounts.of(3, SpreadingUnits.US_GALLON_PER_MINUTE),
+                                        Amounts.of(6, SpreadingUnits.US_GALLON_PER_MINUTE)))),
+                sensorAt(2));
+        assertThat(pump.isGoodFor(0, 2)).hasValue(true);
+        assertThat(pump.isGoodFor(1, 1.99)).hasValue(false);
+        assertThat(pump.isGoodFor(0, 4)).hasValue(true);
+        assertThat(pump.isGoodFor(1, 4.01)).hasValue(false);
+        assertThat(LiquidSamples.pump(Samples.SENSOR).isGoodFor(1, 1e6)).hasValue(true);
+        assertThat(Samples.AUGER.isGoodFor(1, 1)).isEmpty();
     }
 
     @Test

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatNullPointerException;
 import static org.gritwright.core.Samples.SCALE;
 
 import java.util.Arrays;
+import org.gritwright.core.LiquidSamples;
 import org.gritwright.core.uncertainty.ComponentKey;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -45,6 +46,11 @@ class ErrorSourceTest {
     void aKeyOfYourOwnIsNoneOfThem() {
         assertThat(ErrorSource.of(ComponentKey.of("temperature"))).isEmpty();
         assertThatNullPointerException().isThrownBy(() -> ErrorSource.of(null)).withMessage("key");
+    }
+
+    @Test
+    void theMarksOfAContainerAreTheirsThatWasReadFrom() {
+        assertThat(ErrorSource.marksOf(LiquidSamples.PAIL)).isEqualTo(ErrorSource.spanOf(LiquidSamples.read(5)));
     }
 
     @Test
