@@ -42,6 +42,12 @@ public enum FindingCode {
     FLOW_OUTSIDE_METER(WARNING),
     /** A pump turned slower or faster than its volume is known for. */
     SPEED_OUTSIDE_PUMP(WARNING),
+    /** Grains and the liquid that wets them lay together more or less dry chemical than the tolerance allows. */
+    PREWET_TOTAL_OFF(WARNING, Slot.name("truck")),
+    /** The liquid is so small a part of the dry chemical that the total says nothing about it. */
+    PREWET_SMALL_PART(NOTE, Slot.name("truck")),
+    /** What was delivered fits a prewet rate by another ton. */
+    PREWET_BY_OTHER_TON(WARNING, Slot.time("at")),
     /** A weighed liquid became a volume by a density that isn't the material's. */
     LIQUID_DENSITY_DIFFERS(ERROR, Slot.MATERIAL),
 

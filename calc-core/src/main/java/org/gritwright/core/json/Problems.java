@@ -72,7 +72,7 @@ public final class Problems {
     }
 
     /** Adds that a field is not there. */
-    void missing(Pointer pointer, String expected) {
+    public void missing(Pointer pointer, String expected) {
         add(ProblemCode.MISSING_FIELD, pointer, expected, "nothing");
     }
 

@@ -1,11 +1,20 @@
 package org.gritwright.core.observation;
 
 import java.io.Serializable;
+import java.util.Objects;
+import javax.measure.Quantity;
+import javax.measure.quantity.Mass;
+import javax.measure.quantity.Volume;
 import org.gritwright.core.metering.Metering;
 import org.gritwright.core.spi.Setting;
+import org.gritwright.units.Amounts;
 import org.gritwright.units.InvalidInputException;
+import org.gritwright.units.UnitSymbol;
 import org.gritwright.units.check.Comparison;
 import org.gritwright.units.check.Require;
+import org.gritwright.units.quantity.DischargePerRevolution;
+import org.gritwright.units.quantity.VolumePerPulse;
+import org.gritwright.units.quantity.VolumePerRevolution;
 
 /**
  * What a calibration is for: a material, the metering that doses it, and where its gate stands. Use it to say which catches
@@ -75,6 +84,39 @@ public record CalibrationPoint(Material material, Metering metering, Setting set
      */
     public Key key() {
         return new Key(material.name(), setting.position());
+    }
+
+    /**
+     * A discharge per revolution as people say it at this point.
+     *
+     * @param discharge a mass per revolution; of a liquid, at its stated density
+     * @return of grains the mass per revolution, of a liquid the volume per revolution of its pump or per pulse of its flow meter, in the
+     *     same customary system
+     */
+    public Quantity<?> asMetered(Quantity<DischargePerRevolution> discharge) {
+        Objects.requireNonNull(discharge, "discharge");
+        if (!material.isLiquid()) {
+            return discharge;
+        }
+        double cubicMeters = Amounts.si(DischargePerRevolution.class, discharge) / material.kilogramsPerAmount();
+        return metering.hasShaft()
+                ? Amounts.ofSi(cubicMeters, UnitSymbol.tradeUnit(VolumePerRevolution.class, discharge))
+                : Amounts.ofSi(cubicMeters, UnitSymbol.tradeUnit(VolumePerPulse.class, discharge));
+    }
+
+    /**
+     * A mass of the material as people say it.
+     *
+     * @param mass a mass; of a liquid, at its stated density
+     * @return of grains the mass, of a liquid its volume, in the same customary system
+     */
+    public Quantity<?> asCaught(Quantity<Mass> mass) {
+        Objects.requireNonNull(mass, "mass");
+        return material.isLiquid()
+                ? Amounts.ofSi(
+                        Amounts.si(Mass.class, mass) / material.kilogramsPerAmount(),
+                        UnitSymbol.tradeUnit(Volume.class, mass))
+                : mass;
     }
 
     /**

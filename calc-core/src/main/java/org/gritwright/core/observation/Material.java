@@ -2,6 +2,7 @@ package org.gritwright.core.observation;
 
 import java.util.Optional;
 import javax.measure.Quantity;
+import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Length;
 import org.gritwright.units.Amounts;
 import org.gritwright.units.check.Require;
@@ -17,9 +18,15 @@ import org.gritwright.units.quantity.BulkDensity;
  * @param looseBulkDensity mass per volume, greater than zero: of the loose heap, voids included; of a liquid, its density
  * @param grainDiameter the diameter of its grains while it is dry and runs freely, greater than zero; none for damp
  *     material, a liquid, or where nobody knows
+ * @param chemical the dry chemical in it as a part of its mass, 0 % to 100 %: the concentration of a brine, the purity of a salt, the
+ *     salt in a mix; none where nobody says
  */
 public record Material(
-        String name, Form form, Quantity<BulkDensity> looseBulkDensity, Optional<Quantity<Length>> grainDiameter) {
+        String name,
+        Form form,
+        Quantity<BulkDensity> looseBulkDensity,
+        Optional<Quantity<Length>> grainDiameter,
+        Optional<Quantity<Dimensionless>> chemical) {
     /** What a material is to the machine that meters it. */
     public enum Form {
         /** Salt, sand, a mix: metered by a conveyor, caught by mass. */
@@ -31,11 +38,11 @@ public record Material(
     /**
      * Checks the values.
      *
-     * @throws org.gritwright.units.InvalidInputException if the name is blank, a density or diameter not greater than zero,
-     *     or a liquid has grains
+     * @throws org.gritwright.units.InvalidInputException if the name is blank, a density or diameter not greater than zero, a
+     *     liquid has grains, or more than all of it is chemical
      */
     public Material {
-        Require.given(Material.class, name, form, looseBulkDensity, grainDiameter);
+        Require.given(Material.class, name, form, looseBulkDensity, grainDiameter, chemical);
         Require.text("material", name);
         Require.positive(
                 (form == Form.LIQUID ? "density of " : "loose bulk density of ") + name,
@@ -44,6 +51,10 @@ public record Material(
         grainDiameter.ifPresent(d -> {
             Require.that(form == Form.GRANULAR, "grain diameter of " + name, "none, as it is a liquid", d);
             Require.positive("grain diameter of " + name, Length.class, d);
+        });
+        chemical.ifPresent(part -> {
+            double ratio = Amounts.si(Dimensionless.class, part);
+            Require.that(ratio >= 0 && ratio <= 1, "dry chemical in " + name, "within 0 % to 100 %", part);
         });
     }
 
@@ -56,7 +67,7 @@ public record Material(
      * @throws org.gritwright.units.InvalidInputException if the name is blank or the density not greater than zero
      */
     public static Material liquid(String name, Quantity<BulkDensity> density) {
-        return new Material(name, Form.LIQUID, density, Optional.empty());
+        return new Material(name, Form.LIQUID, density, Optional.empty(), Optional.empty());
     }
 
     /**
@@ -85,7 +96,7 @@ public record Material(
      * @return the material
      */
     public static Material of(String name, Quantity<BulkDensity> looseBulkDensity) {
-        return new Material(name, Form.GRANULAR, looseBulkDensity, Optional.empty());
+        return new Material(name, Form.GRANULAR, looseBulkDensity, Optional.empty(), Optional.empty());
     }
 
     /**
@@ -95,6 +106,16 @@ public record Material(
      * @return the material
      */
     public Material withGrains(Quantity<Length> diameter) {
-        return new Material(name, form, looseBulkDensity, Optional.of(diameter));
+        return new Material(name, form, looseBulkDensity, Optional.of(diameter), chemical);
+    }
+
+    /**
+     * The same material with a known part of dry chemical.
+     *
+     * @param part the dry chemical as a part of its mass, 0 % to 100 %
+     * @return the material
+     */
+    public Material withChemical(Quantity<Dimensionless> part) {
+        return new Material(name, form, looseBulkDensity, grainDiameter, Optional.of(part));
     }
 }

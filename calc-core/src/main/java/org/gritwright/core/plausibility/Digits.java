@@ -5,6 +5,10 @@ import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.regex.Pattern;
+import javax.measure.Unit;
+import javax.measure.quantity.Volume;
+import org.gritwright.units.Amounts;
+import org.gritwright.units.SpreadingUnits;
 
 /** Numbers that a tired person writes for another. Stateless, thread-safe. */
 public final class Digits {
@@ -13,7 +17,20 @@ public final class Digits {
     /** By what a length is wrong: decimal point misplaced, inches and centimeters or inches and millimeters mixed up. */
     public static final List<Double> LENGTH_FACTORS = List.of(10.0, 2.54, 25.4);
 
+    /** A US gallon in liters. */
+    public static final double LITERS_PER_GALLON = in(SpreadingUnits.US_GALLON, SpreadingUnits.LITER);
+
+    /** An imperial gallon in US gallons. */
+    public static final double GALLONS_PER_IMPERIAL = in(SpreadingUnits.IMPERIAL_GALLON, SpreadingUnits.US_GALLON);
+
+    /** By what a volume is wrong: decimal point misplaced, liters and gallons or imperial and US gallons mixed up. */
+    public static final List<Double> VOLUME_FACTORS = List.of(10.0, LITERS_PER_GALLON, GALLONS_PER_IMPERIAL);
+
     private Digits() {}
+
+    private static double in(Unit<Volume> one, Unit<Volume> other) {
+        return Amounts.in(Amounts.of(1, one), other);
+    }
 
     private static String text(double number) {
         return BigDecimal.valueOf(number).stripTrailingZeros().toPlainString();

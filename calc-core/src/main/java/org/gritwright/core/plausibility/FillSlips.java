@@ -30,13 +30,6 @@ final class FillSlips {
     /** Both edges of a pulse counted or one of two; decimal point misplaced. */
     private static final List<Double> SENSOR_FACTORS = List.of(2.0, 10.0);
 
-    private static final double LITERS_PER_GALLON = ratio(SpreadingUnits.US_GALLON, SpreadingUnits.LITER);
-
-    private static final double GALLONS_PER_IMPERIAL = ratio(SpreadingUnits.IMPERIAL_GALLON, SpreadingUnits.US_GALLON);
-
-    /** Decimal point misplaced; per liter taken for per gallon or the other way round; one gallon for the other. */
-    private static final List<Double> METER_FACTORS = List.of(10.0, LITERS_PER_GALLON, GALLONS_PER_IMPERIAL);
-
     private final double looseCubicMetersPerRevolution;
     private final CalibrationPoint point;
     private final FillLimits limits;
@@ -46,10 +39,6 @@ final class FillSlips {
         this.looseCubicMetersPerRevolution = looseCubicMetersPerRevolution;
         this.point = point;
         this.limits = limits;
-    }
-
-    private static double ratio(Unit<Volume> one, Unit<Volume> other) {
-        return Amounts.in(Amounts.of(1, one), other);
     }
 
     /**
@@ -91,7 +80,7 @@ final class FillSlips {
 
     /** The fill grows with the pulses per volume as with pulses per revolution. */
     private void meterSlips(Quantity<PulsesPerVolume> recorded, double fill) {
-        for (double factor : METER_FACTORS) {
+        for (double factor : Digits.VOLUME_FACTORS) {
             addFactorSlips(
                     Term.PULSES_PER_VOLUME,
                     recorded,
@@ -101,9 +90,9 @@ final class FillSlips {
     }
 
     private void unitSlips(double fill) {
-        addUnitSlip(Slip.Mistake.LITERS_AS_GALLONS, fill / LITERS_PER_GALLON);
-        addUnitSlip(Slip.Mistake.GALLONS_AS_LITERS, fill * LITERS_PER_GALLON);
-        addUnitSlip(Slip.Mistake.IMPERIAL_AS_US_GALLONS, fill * GALLONS_PER_IMPERIAL);
+        addUnitSlip(Slip.Mistake.LITERS_AS_GALLONS, fill / Digits.LITERS_PER_GALLON);
+        addUnitSlip(Slip.Mistake.GALLONS_AS_LITERS, fill * Digits.LITERS_PER_GALLON);
+        addUnitSlip(Slip.Mistake.IMPERIAL_AS_US_GALLONS, fill * Digits.GALLONS_PER_IMPERIAL);
     }
 
     private void addUnitSlip(Slip.Mistake mistake, double fill) {

@@ -2,6 +2,7 @@ package org.gritwright.core.record;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import javax.measure.Quantity;
 import javax.measure.quantity.Dimensionless;
 import org.gritwright.core.uncertainty.Budget;
@@ -56,22 +57,32 @@ public record BudgetOutcome(
     }
 
     static <Q extends Quantity<Q>> BudgetOutcome of(Budget<Q> budget) {
+        return of(budget, result -> result);
+    }
+
+    /**
+     * The budget of a result that is written in another form.
+     *
+     * @param written the result, or a part of its uncertainty, as it is written
+     */
+    static <Q extends Quantity<Q>> BudgetOutcome of(Budget<Q> budget, Function<Quantity<Q>, Quantity<?>> written) {
         Measured<Q> result = budget.result();
         return new BudgetOutcome(
-                budget.components().stream().map(c -> row(budget, c)).toList(),
-                result.standardUncertainty().orElseThrow(),
+                budget.components().stream().map(c -> row(budget, c, written)).toList(),
+                written.apply(result.standardUncertainty().orElseThrow()),
                 finite(result.degreesOfFreedom().orElseThrow()),
-                result.expandedUncertainty(COVERAGE).orElseThrow(),
+                written.apply(result.expandedUncertainty(COVERAGE).orElseThrow()),
                 budget.dominant().map(Component::name));
     }
 
-    private static <Q extends Quantity<Q>> Row row(Budget<Q> budget, Component<Q> component) {
+    private static <Q extends Quantity<Q>> Row row(
+            Budget<Q> budget, Component<Q> component, Function<Quantity<Q>, Quantity<?>> written) {
         return new Row(
                 component.name(),
                 component.evaluation(),
                 component.distribution(),
                 component.standardUncertainty(),
-                component.contribution(),
+                written.apply(component.contribution()),
                 finite(component.degreesOfFreedom()),
                 component.group(),
                 Amounts.ofSi(budget.shareOf(component), SpreadingUnits.PERCENT));

@@ -10,11 +10,14 @@ import static org.gritwright.core.json.Field.inlined;
 import static org.gritwright.core.json.Field.optional;
 import static org.gritwright.core.json.Field.required;
 import static org.gritwright.core.json.Field.withDefault;
+import static org.gritwright.core.record.ValueCodecs.AMOUNT;
 import static org.gritwright.core.record.ValueCodecs.COMMAND;
 import static org.gritwright.core.record.ValueCodecs.FACTOR;
 import static org.gritwright.core.record.ValueCodecs.PARAMETERS;
 import static org.gritwright.core.record.ValueCodecs.PART;
 import static org.gritwright.core.record.ValueCodecs.SETTING;
+import static org.gritwright.core.record.ValueCodecs.TARGET_LANE_RATE;
+import static org.gritwright.core.record.ValueCodecs.TARGET_RATE;
 import static org.gritwright.core.record.ValueCodecs.TOLERANCE;
 
 import java.util.List;
@@ -28,12 +31,14 @@ import org.gritwright.core.fleet.day.CatchEntry;
 import org.gritwright.core.fleet.day.ChangeEntry;
 import org.gritwright.core.fleet.day.CountEntry;
 import org.gritwright.core.fleet.day.CourseRunEntry;
+import org.gritwright.core.fleet.day.DensityEntry;
 import org.gritwright.core.fleet.day.DriveEntry;
 import org.gritwright.core.fleet.day.DrivePointEntry;
 import org.gritwright.core.fleet.day.DriveRunEntry;
 import org.gritwright.core.fleet.day.FleetDay;
 import org.gritwright.core.fleet.day.InForceEntry;
 import org.gritwright.core.fleet.day.PlanEntry;
+import org.gritwright.core.fleet.day.ReadEntry;
 import org.gritwright.core.fleet.day.RoadSpeedEntry;
 import org.gritwright.core.fleet.day.RouteEntry;
 import org.gritwright.core.fleet.day.SpreaderEntry;
@@ -62,11 +67,13 @@ import org.gritwright.core.observation.Repeatability;
 import org.gritwright.core.planning.Containers;
 import org.gritwright.core.range.AtWork;
 import org.gritwright.core.range.DriveConditions;
+import org.gritwright.core.weighing.Graduate;
 import org.gritwright.core.weighing.Scale;
 import org.gritwright.core.weighing.ScaleCheck;
 import org.gritwright.units.Amounts;
 import org.gritwright.units.InvalidInputException;
 import org.gritwright.units.SpreadingUnits;
+import org.gritwright.units.check.Require;
 import org.gritwright.units.quantity.ApplicationRate;
 import org.gritwright.units.quantity.BulkDensity;
 import org.gritwright.units.quantity.LaneApplicationRate;
@@ -86,7 +93,8 @@ final class FleetDayCodecs {
                     ValueCodecs.SCALE_ACCURACY)
             .with("scale-check", ScaleCheck.class)
             .with("scale", Scale.class)
-            .with("material", GrainEntry.class)
+            .with("graduate", Graduate.class)
+            .with("material", MaterialEntry.class, optional("chemical", PART))
             .with("weighing", WeighingEntry.class)
             .with("count", CountEntry.class)
             .with(
@@ -98,10 +106,10 @@ final class FleetDayCodecs {
             .with(
                     "target",
                     TargetEntry.class,
-                    optional("targetRate", Codecs.quantity(ApplicationRate.class))
-                            .component("rate"),
-                    optional("targetLaneRate", Codecs.quantity(LaneApplicationRate.class))
-                            .component("laneRate"));
+                    optional("targetRate", TARGET_RATE).component("rate"),
+                    optional("targetLaneRate", TARGET_LANE_RATE).component("laneRate"))
+            .with("read", ReadEntry.class, required("fills"))
+            .with("density", DensityEntry.class);
 
     /** What catches of both purposes share, written on the level of the catch itself, in an order of its own. */
     private static final ObjectCodec<CatchEntry> CATCH = ObjectCodec.object(
@@ -111,26 +119,58 @@ final class FleetDayCodecs {
             optional("operator", Codecs.NAME),
             required("material", Codecs.NAME),
             optional("setting", SETTING),
-            required("scale", Codecs.NAME),
-            required("containers", Codecs.listOf(OF_CATCHES.get(WeighingEntry.class))),
+            optional("scale", Codecs.NAME),
+            Field.list("containers", OF_CATCHES.get(WeighingEntry.class)),
+            optional("read", OF_CATCHES.get(ReadEntry.class)),
+            optional("density", OF_CATCHES.get(DensityEntry.class)),
             optional("counted", OF_CATCHES.get(CountEntry.class)),
             optional("conditions", OF_CATCHES.get(Conditions.class)).last(),
             optional("notes", Codecs.TEXT).last());
 
-    /** A material as it is written: a truck's day has no liquids, so that nothing says which form it has. */
-    private record GrainEntry(
-            String name, Quantity<BulkDensity> looseBulkDensity, Optional<Quantity<Length>> grainDiameter) {
-        static GrainEntry of(Material material) {
-            return new GrainEntry(material.name(), material.looseBulkDensity(), material.grainDiameter());
+    /** A material as it is written: grains have a loose bulk density, a liquid has a density. */
+    private record MaterialEntry(
+            String name,
+            Optional<Quantity<BulkDensity>> looseBulkDensity,
+            Optional<Quantity<Length>> grainDiameter,
+            Optional<Quantity<BulkDensity>> density,
+            Optional<Quantity<Dimensionless>> chemical) {
+        static MaterialEntry of(Material material) {
+            Optional<Quantity<BulkDensity>> stated = Optional.of(material.looseBulkDensity());
+            return material.isLiquid()
+                    ? new MaterialEntry(
+                            material.name(), Optional.empty(), material.grainDiameter(), stated, material.chemical())
+                    : new MaterialEntry(
+                            material.name(), stated, material.grainDiameter(), Optional.empty(), material.chemical());
         }
 
         Material material() {
-            return new Material(name, Material.Form.GRANULAR, looseBulkDensity, grainDiameter);
+            Require.that(
+                    looseBulkDensity.isPresent() != density.isPresent(),
+                    "material " + name,
+                    "one with looseBulkDensity, or a liquid with density",
+                    density.isPresent() ? "both" : "neither");
+            return new Material(
+                    name,
+                    density.isPresent() ? Material.Form.LIQUID : Material.Form.GRANULAR,
+                    looseBulkDensity.or(() -> density).orElseThrow(),
+                    grainDiameter,
+                    chemical);
         }
     }
 
-    private static final Codec<Material> MATERIAL =
-            mapped(Material.class.getName(), OF_CATCHES.get(GrainEntry.class), GrainEntry::material, GrainEntry::of);
+    private static final Codec<Material> MATERIAL = mapped(
+            Material.class.getName(),
+            OF_CATCHES
+                    .get(MaterialEntry.class)
+                    .checked((written, pointer, problems) -> {
+                        if (written.looseBulkDensity().isEmpty() && written.density().isEmpty()) {
+                            problems.missing(
+                                    pointer.at("looseBulkDensity"),
+                                    Codecs.quantity(BulkDensity.class).expected() + ", or density of a liquid");
+                        }
+                    }),
+            written -> written.looseBulkDensity().isEmpty() && written.density().isEmpty() ? null : written.material(),
+            MaterialEntry::of);
 
     private enum RuleName {
         SIMPLE,
@@ -208,7 +248,9 @@ final class FleetDayCodecs {
                     VerificationCatchEntry.class,
                     inlined("entry"),
                     required("inForce", FACTOR),
-                    inlined("target"))
+                    inlined("target"),
+                    optional("indicated", AMOUNT),
+                    optional("indicatedStep", AMOUNT))
             .with(
                     "type-and-parameters",
                     TypedEntry.class,
@@ -224,8 +266,12 @@ final class FleetDayCodecs {
             .with("course-run", CourseRunEntry.class)
             .with("road-speed", RoadSpeedEntry.class, required("runs"))
             .with("control-setting", OpenLoop.Row.class)
-            .with("spreader", SpreaderEntry.class, optional("gateReading", SETTING))
-            .with("truck", TruckDay.class, inlined("spreader"), optional("notes", Codecs.TEXT))
+            .with(
+                    "truck",
+                    WrittenTruck.class,
+                    optional("wets", Codecs.TEXT),
+                    optional("gateReading", SETTING),
+                    optional("notes", Codecs.TEXT))
             .with("moisture", Moisture.class, required("content", PART), required("halfWidth", PART))
             .with(
                     "repeatability",
@@ -251,6 +297,12 @@ final class FleetDayCodecs {
                     optional("greatestStartLoss", TOLERANCE),
                     required("weighingMethods"));
 
+    private static final Codec<TruckDay> TRUCK = mapped(
+            TruckDay.class.getName(),
+            BOOK.get(WrittenTruck.class).checked(WrittenTruck::check),
+            WrittenTruck::truck,
+            WrittenTruck::of);
+
     static final ObjectCodec<FleetDay> FLEET_DAY = BOOK.object(
                     "fleet-day",
                     FleetDay.class,
@@ -258,6 +310,10 @@ final class FleetDayCodecs {
                     withDefault("decisionRule", DECISION_RULE, DecisionRule.SIMPLE),
                     withDefault("allowances", BOOK.get(CatchAllowances.class), CatchAllowances.NONE),
                     required("scales", uniqueListOf(BOOK.get(Scale.class), "scale id", Scale::id, "id")),
+                    withDefault(
+                            "graduates",
+                            uniqueListOf(BOOK.get(Graduate.class), "container id", Graduate::id, "id"),
+                            List.of()),
                     required("materials", uniqueListOf(MATERIAL, "material name", Material::name, "name")),
                     withDefault(
                             "routes",
@@ -266,12 +322,13 @@ final class FleetDayCodecs {
                     required(
                             "trucks",
                             notEmpty(
-                                    uniqueListOf(BOOK.get(TruckDay.class), "truck id", TruckDay::id, "id"),
+                                    uniqueListOf(TRUCK, "truck id", TruckDay::id, "id"),
                                     "one truck or more")))
-            .checked(FleetDayCodecs::checkRoutes);
+            .checked(FleetDayCodecs::checkNames);
 
-    /** A route that names something that isn't there is nobody's: it is a matter of the day. */
-    private static void checkRoutes(FleetDay day, Pointer pointer, Problems problems) {
+    /** What names something that isn't there is nobody's: it is a matter of the day. */
+    private static void checkNames(FleetDay day, Pointer pointer, Problems problems) {
+        checkWetted(day, pointer, problems);
         if (day.routes().isEmpty()) {
             return;
         }
@@ -284,6 +341,19 @@ final class FleetDayCodecs {
             for (int j = 0; j < route.trucks().size(); j++) {
                 trucks.check(at.at("trucks").at(j), route.trucks().get(j));
             }
+        }
+    }
+
+    /** A record holds one truck only, whose partner has a record of its own. */
+    private static void checkWetted(FleetDay day, Pointer pointer, Problems problems) {
+        if (day.trucks().size() == 1 || day.trucks().stream().allMatch(one -> one.wets().isEmpty())) {
+            return;
+        }
+        NameCheck spreaders = new NameCheck(
+                day.trucks().stream().filter(one -> !one.spreader().isForLiquids()).map(TruckDay::id), problems);
+        for (int i = 0; i < day.trucks().size(); i++) {
+            Pointer at = pointer.at("trucks").at(i).at("wets");
+            day.trucks().get(i).wets().ifPresent(id -> spreaders.check(at, id));
         }
     }
 

@@ -3,7 +3,6 @@ package org.gritwright.core.record;
 import java.util.Optional;
 import javax.measure.Quantity;
 import javax.measure.quantity.Dimensionless;
-import javax.measure.quantity.Mass;
 import org.gritwright.core.judgement.Verdict;
 import org.gritwright.core.verification.Advice;
 import org.gritwright.core.verification.Judgement;
@@ -23,7 +22,7 @@ import org.gritwright.units.SpreadingUnits;
  * @param probabilityAbove how likely it is above
  * @param advice what to do
  * @param furtherCatches how many more catches could tell; none where nothing more need be caught or none could
- * @param furtherMass how much that is
+ * @param furtherAmount how much that is: a mass, or a volume of a liquid
  * @param budget where the uncertainty of the error comes from
  */
 public record JudgementOutcome(
@@ -37,7 +36,7 @@ public record JudgementOutcome(
         Quantity<Dimensionless> probabilityAbove,
         Advice advice,
         Optional<Quantity<Dimensionless>> furtherCatches,
-        Optional<Quantity<Mass>> furtherMass,
+        Optional<Quantity<?>> furtherAmount,
         BudgetOutcome budget) {
     static JudgementOutcome of(Judgement judgement, int catches) {
         return new JudgementOutcome(
@@ -51,7 +50,7 @@ public record JudgementOutcome(
                 percent(judgement.conformity().above()),
                 judgement.advice(),
                 judgement.further().map(f -> Amounts.of(f.catches(), SpreadingUnits.ONE)),
-                judgement.further().map(f -> f.amount().asType(Mass.class)),
+                judgement.further().map(Judgement.FurtherCatches::amount),
                 BudgetOutcome.of(judgement.budget()));
     }
 

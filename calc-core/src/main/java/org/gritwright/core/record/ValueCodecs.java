@@ -2,11 +2,14 @@ package org.gritwright.core.record;
 
 import java.util.Arrays;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
 import javax.measure.Quantity;
 import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Length;
+import javax.measure.quantity.Mass;
+import javax.measure.quantity.Volume;
 import org.gritwright.core.calibration.FactorForm;
 import org.gritwright.core.calibration.Since;
 import org.gritwright.core.json.Codec;
@@ -20,6 +23,10 @@ import org.gritwright.units.Amounts;
 import org.gritwright.units.InvalidInputException;
 import org.gritwright.units.SpreadingUnits;
 import org.gritwright.units.UnitSymbol;
+import org.gritwright.units.quantity.ApplicationRate;
+import org.gritwright.units.quantity.LaneApplicationRate;
+import org.gritwright.units.quantity.LiquidApplicationRate;
+import org.gritwright.units.quantity.LiquidLaneApplicationRate;
 
 /** Codecs of the trade's values that stand in several objects. */
 final class ValueCodecs {
@@ -28,10 +35,38 @@ final class ValueCodecs {
     static final Codec<Quantity<?>> FACTOR = Codecs.quantity(
             "calibration-value",
             "calibration",
-            "a mass per revolution or pulse, or revolutions or pulses per mass",
+            "a mass or volume per revolution or pulse, or revolutions or pulses per mass or volume",
             "27.4 lb/rev",
             row -> Arrays.stream(FactorForm.values())
                     .anyMatch(form -> form.kind().equals(row.kind())));
+
+    /** What a display showed: of grains their mass, of a liquid its volume. Which of them is a matter of its truck. */
+    static final Codec<Quantity<?>> AMOUNT =
+            ofKinds("amount", "amount", "a mass, or a volume of a liquid", "312 lb", Mass.class, Volume.class);
+
+    /** A rate over the distance that a truck travels, of grains or a liquid. */
+    static final Codec<Quantity<?>> TARGET_RATE = ofKinds(
+            "target-rate",
+            "target rate",
+            "a mass or a volume per distance",
+            "300 lb/mi",
+            ApplicationRate.class,
+            LiquidApplicationRate.class);
+
+    /** A rate over the distance of one lane, of grains or a liquid. */
+    static final Codec<Quantity<?>> TARGET_LANE_RATE = ofKinds(
+            "target-lane-rate",
+            "target lane rate",
+            "a mass or a volume per lane distance",
+            "300 lb/lane-mi",
+            LaneApplicationRate.class,
+            LiquidLaneApplicationRate.class);
+
+    private static Codec<Quantity<?>> ofKinds(
+            String name, String field, String accepted, String example, Class<?>... kinds) {
+        return Codecs.quantity(
+                name, field, accepted, example, row -> List.of(kinds).contains(row.kind()));
+    }
 
     /** Where a gate stands, by its kind only: a value that can't be set is a matter of its truck. */
     static final Codec<Quantity<?>> SETTING = Codecs.quantity(

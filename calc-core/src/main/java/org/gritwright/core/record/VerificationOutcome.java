@@ -5,12 +5,10 @@ import java.util.Optional;
 import javax.measure.Quantity;
 import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Length;
-import javax.measure.quantity.Mass;
 import javax.measure.quantity.Time;
 import org.gritwright.core.judgement.Verdict;
 import org.gritwright.core.verification.Verification;
 import org.gritwright.core.verification.VerificationSeries;
-import org.gritwright.units.quantity.ApplicationRate;
 
 /**
  * A verification as it stands in a record.
@@ -34,13 +32,13 @@ public record VerificationOutcome(
         Optional<OffsetDateTime> at,
         Quantity<?> inForce,
         Quantity<Length> testDistance,
-        Quantity<Mass> expected,
-        Optional<Quantity<Mass>> indicated,
-        Quantity<Mass> caught,
+        Quantity<?> expected,
+        Optional<Quantity<?>> indicated,
+        Quantity<?> caught,
         Optional<Quantity<Dimensionless>> calibrationError,
         Quantity<Dimensionless> deliveryError,
         Optional<Quantity<Time>> equivalentLostTime,
-        Quantity<ApplicationRate> deliveredRate,
+        Quantity<?> deliveredRate,
         Verdict verdict,
         Optional<JudgementOutcome> judgement,
         Optional<JudgementOutcome> together) {
@@ -50,13 +48,13 @@ public record VerificationOutcome(
                 Optional.of(verification.source().observation().at()),
                 verification.source().inForce().factor().value(),
                 verification.source().run().testDistance(),
-                verification.expectedMass(),
-                verification.indicatedMass(),
-                verification.source().observation().mass(),
+                verification.expected(),
+                verification.indicated(),
+                verification.source().caught().total(),
                 verification.calibrationError(),
                 verification.deliveryError(),
                 verification.equivalentLostTime(),
-                verification.deliveredMassRate(),
+                verification.deliveredRate(),
                 verification.verdict(),
                 Optional.of(JudgementOutcome.of(verification.judgement(), 1)),
                 judged.filter(series -> series.last() == verification)

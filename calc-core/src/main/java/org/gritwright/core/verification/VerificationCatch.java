@@ -78,7 +78,17 @@ public record VerificationCatch(
      * @throws InvalidInputException if it isn't a mass or, of a liquid, a volume
      */
     public <Q extends Quantity<Q>> VerificationCatch indicated(Quantity<Q> shown, Quantity<Q> resolution) {
-        return new VerificationCatch(observation, inForce, run, Optional.of(new IndicatedAmount(shown, resolution)));
+        return indicated(new IndicatedAmount(shown, resolution));
+    }
+
+    /**
+     * The same catch with what the display showed.
+     *
+     * @param shown amount and step
+     * @return the catch
+     */
+    public VerificationCatch indicated(IndicatedAmount shown) {
+        return new VerificationCatch(observation, inForce, run, Optional.of(shown));
     }
 
     /**

@@ -1,5 +1,6 @@
 package org.gritwright.core.record;
 
+import static org.gritwright.core.record.FleetDays.either;
 import static org.gritwright.core.record.FleetDays.quantities;
 import static org.gritwright.core.record.FleetDays.texts;
 
@@ -12,6 +13,7 @@ import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Mass;
 import javax.measure.quantity.Time;
+import javax.measure.quantity.Volume;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
 import net.jqwik.api.Combinators;
@@ -37,6 +39,8 @@ import org.gritwright.units.quantity.ApplicationRate;
 import org.gritwright.units.quantity.BulkDensity;
 import org.gritwright.units.quantity.DischargePerRevolution;
 import org.gritwright.units.quantity.PulsesPerDistance;
+import org.gritwright.units.quantity.VolumePerPulse;
+import org.gritwright.units.quantity.VolumePerRevolution;
 
 /** Any calibration record, sensible or not. */
 final class CalibrationRecords {
@@ -101,9 +105,11 @@ final class CalibrationRecords {
         Arbitrary<CalibrationOutcome> withoutStart = Combinators.combine(
                         quantities(Dimensionless.class),
                         Arbitraries.of(RatioEstimator.class),
-                        quantities(DischargePerRevolution.class),
-                        quantities(DischargePerRevolution.class).optional(),
-                        quantities(DischargePerRevolution.class).optional(),
+                        either(DischargePerRevolution.class, VolumePerRevolution.class),
+                        either(DischargePerRevolution.class, VolumePerPulse.class)
+                                .optional(),
+                        either(DischargePerRevolution.class, VolumePerPulse.class)
+                                .optional(),
                         quantities(Dimensionless.class))
                 .as((catches, estimator, value, uncertainty, deviation, fill) -> new CalibrationOutcome(
                         catches,
@@ -160,7 +166,7 @@ final class CalibrationRecords {
                         numbers,
                         Arbitraries.of(Advice.class),
                         quantities(Dimensionless.class).optional(),
-                        quantities(Mass.class).optional(),
+                        either(Mass.class, Volume.class).optional(),
                         budget())
                 .as((how, guard, many, advice, catches, mass, budget) -> new JudgementOutcome(
                         many.get(3),
@@ -225,7 +231,7 @@ final class CalibrationRecords {
                         FleetDays.times().optional(),
                         begin,
                         masses,
-                        quantities(Mass.class).optional(),
+                        either(Mass.class, Volume.class).optional(),
                         quantities(Dimensionless.class).optional(),
                         quantities(Dimensionless.class),
                         quantities(Time.class).optional(),

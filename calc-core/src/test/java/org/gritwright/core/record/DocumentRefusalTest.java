@@ -18,6 +18,7 @@ import org.gritwright.core.document.DocumentLimits;
 import org.gritwright.core.document.Problem;
 import org.gritwright.core.document.RejectedDocumentException;
 import org.gritwright.core.fleet.day.FleetDay;
+import org.gritwright.core.fleet.day.SpreaderEntry;
 import org.gritwright.core.fleet.day.TruckDay;
 import org.gritwright.core.json.DocumentRefusals;
 import org.gritwright.units.Amounts;
@@ -164,7 +165,7 @@ class DocumentRefusalTest {
 
     private static Map<String, Object> parameters(String width) throws IOException, RejectedDocumentException {
         FleetDay day = DocumentLawsTest.read(Document.FLEET_DAY, good("\"width\": \"22 in\"", width));
-        return Map.copyOf(day.trucks().get(0).spreader().gate().parameters());
+        return Map.copyOf(((SpreaderEntry) day.trucks().get(0).spreader()).gate().parameters());
     }
 
     @Test

@@ -14,6 +14,7 @@ import javax.measure.quantity.Mass;
 import javax.measure.quantity.Speed;
 import javax.measure.quantity.Temperature;
 import javax.measure.quantity.Time;
+import javax.measure.quantity.Volume;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
 import net.jqwik.api.Combinators;
@@ -67,6 +68,9 @@ import org.gritwright.units.quantity.ApplicationRate;
 import org.gritwright.units.quantity.BulkDensity;
 import org.gritwright.units.quantity.LaneApplicationRate;
 import org.gritwright.units.quantity.LaneCount;
+import org.gritwright.units.quantity.LiquidApplicationRate;
+import org.gritwright.units.quantity.LiquidLaneApplicationRate;
+import org.gritwright.units.quantity.PrewetRate;
 import org.gritwright.units.quantity.PulseCount;
 import org.gritwright.units.quantity.PulsesPerDistance;
 import org.gritwright.units.quantity.PulsesPerRevolution;
@@ -104,7 +108,7 @@ final class FleetDays {
                         judging.getValue(),
                         Optional.of(who.get(0)),
                         Optional.of(who.get(1)),
-                        allScales,
+                        allScales, List.of(),
                         allMaterials,
                         rest.plan(),
                         rest.routes(allMaterials),
@@ -136,10 +140,10 @@ final class FleetDays {
 
     private static Arbitrary<RouteEntry> route() {
         Arbitrary<TargetEntry> perDistance = positive(ApplicationRate.class)
-                .map(rate -> new TargetEntry(Optional.of(rate), Optional.empty(), Optional.empty()));
+                .map(rate -> new TargetEntry(Optional.of(rate), Optional.empty(), Optional.empty(), Optional.empty()));
         Arbitrary<TargetEntry> perLane = Combinators.combine(
                         positive(LaneApplicationRate.class), positive(LaneCount.class))
-                .as((rate, lanes) -> new TargetEntry(Optional.empty(), Optional.of(rate), Optional.of(lanes)));
+                .as((rate, lanes) -> new TargetEntry(Optional.empty(), Optional.of(rate), Optional.of(lanes), Optional.empty()));
         return Combinators.combine(
                         texts(),
                         Arbitraries.oneOf(perDistance, perLane),
@@ -317,7 +321,7 @@ final class FleetDays {
                         texts(),
                         positive(BulkDensity.class),
                         positive(Length.class).optional())
-                .as((name, density, grains) -> new Material(name, Material.Form.GRANULAR, density, grains));
+                .as((name, density, grains) -> new Material(name, Material.Form.GRANULAR, density, grains, Optional.empty()));
     }
 
     private static Arbitrary<CountEntry> count() {
@@ -364,14 +368,22 @@ final class FleetDays {
                         texts(),
                         Combinators.combine(conditions, notes).as(Map::entry))
                 .as((at, operator, scale, containers, counted, opening, material, rest) -> new CatchEntry(
-                        at, operator, scale, containers, counted, opening, material, rest.getKey(), rest.getValue()));
+                        at, operator, Optional.of(scale), containers, Optional.empty(), Optional.empty(), counted, opening, material, rest.getKey(), rest.getValue()));
+    }
+
+    static <A extends Quantity<A>, B extends Quantity<B>> Arbitrary<Quantity<?>> either(Class<A> one, Class<B> other) {
+        return Arbitraries.oneOf(quantities(one).map(q -> (Quantity<?>) q), quantities(other)
+                .map(q -> (Quantity<?>) q));
     }
 
     private static Arbitrary<VerificationCatchEntry> verification() {
         Arbitrary<TargetEntry> target = Combinators.combine(
-                        quantities(ApplicationRate.class).optional(),
-                        quantities(LaneApplicationRate.class).optional(),
-                        quantities(LaneCount.class).optional())
+                        either(ApplicationRate.class, LiquidApplicationRate.class)
+                                .optional(),
+                        either(LaneApplicationRate.class, LiquidLaneApplicationRate.class)
+                                .optional(),
+                        quantities(LaneCount.class).optional(),
+                        quantities(PrewetRate.class).optional())
                 .as(TargetEntry::new);
         return Combinators.combine(
                         catchEntry(),
@@ -380,8 +392,8 @@ final class FleetDays {
                         quantities(Speed.class),
                         quantities(Time.class).optional(),
                         quantities(Length.class).optional(),
-                        quantities(Mass.class).optional(),
-                        quantities(Mass.class).optional())
+                        either(Mass.class, Volume.class).optional(),
+                        either(Mass.class, Volume.class).optional())
                 .as((entry, display, aim, speed, time, distance, indicated, step) -> new VerificationCatchEntry(
                         entry, display.getKey(), display.getValue(), aim, speed, time, distance, indicated, step));
     }
@@ -446,7 +458,7 @@ final class FleetDays {
                         rest)
                 .as((truck, model, inForce, changes, calibrations, verifications, last) -> new TruckDay(
                         truck.id(),
-                        truck.spreader(),
+                        truck.spreader(), Optional.empty(),
                         truck.drive(),
                         model,
                         inForce,

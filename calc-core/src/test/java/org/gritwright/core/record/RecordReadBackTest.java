@@ -99,7 +99,7 @@ class RecordReadBackTest {
                 Optional.of("p".repeat(200)),
                 entry.scale(),
                 List.of(new WeighingEntry(
-                        "c".repeat(200), Amounts.of(gross * times, SpreadingUnits.POUND), weighing.tare())),
+                        "c".repeat(200), Amounts.of(gross * times, SpreadingUnits.POUND), weighing.tare())), Optional.empty(), Optional.empty(),
                 entry.counted(),
                 entry.setting(),
                 entry.material(),
@@ -142,7 +142,7 @@ class RecordReadBackTest {
                 one.allowances(),
                 one.site(),
                 one.technician(),
-                scales,
+                scales, List.of(),
                 materials,
                 one.plan(),
                 one.routes(),

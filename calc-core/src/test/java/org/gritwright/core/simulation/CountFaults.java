@@ -36,7 +36,7 @@ final class CountFaults {
     }
 
     private static List<FleetDay> sensor(FleetDay day, double factor) {
-        boolean fits = day.trucks().get(0).spreader().pulsesPerRevolution().isPresent();
+        boolean fits = Edit.spreader(day.trucks().get(0)).pulsesPerRevolution().isPresent();
         return fits
                 ? List.of(Edit.truck(day, truck -> Edit.spreader(truck, spreader -> Edit.sensor(spreader, factor))))
                 : List.of();
@@ -75,9 +75,7 @@ final class CountFaults {
     }
 
     private static double sensor(FleetDay day) {
-        return day.trucks()
-                .get(0)
-                .spreader()
+        return Edit.spreader(day.trucks().get(0))
                 .pulsesPerRevolution()
                 .map(pulses -> pulses.getValue().doubleValue())
                 .orElse(0.0);
@@ -148,7 +146,7 @@ final class CountFaults {
                 entry.at(),
                 entry.operator(),
                 entry.scale(),
-                entry.containers(),
+                entry.containers(), Optional.empty(), Optional.empty(),
                 Optional.empty(),
                 entry.setting(),
                 entry.material(),

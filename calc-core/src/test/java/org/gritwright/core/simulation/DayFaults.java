@@ -68,7 +68,7 @@ final class DayFaults {
                 time,
                 entry.operator(),
                 entry.scale(),
-                entry.containers(),
+                entry.containers(), Optional.empty(), Optional.empty(),
                 entry.counted(),
                 entry.setting(),
                 entry.material(),
@@ -158,7 +158,7 @@ final class DayFaults {
                 one.inForce(),
                 one.slot(),
                 new TargetEntry(
-                        one.target().rate().map(rate -> Edit.scaled(rate, factor)), Optional.empty(), Optional.empty()),
+                        one.target().rate().map(rate -> Edit.scaled(rate, factor)), Optional.empty(), Optional.empty(), Optional.empty()),
                 one.testSpeed(),
                 one.runTime(),
                 one.testDistance(),
@@ -270,7 +270,7 @@ final class DayFaults {
                             day.site(),
                             day.technician(),
                             Stream.concat(day.scales().stream(), second.scales().stream())
-                                    .toList(),
+                                    .toList(), List.of(),
                             day.materials(),
                             day.plan(),
                             day.routes(),

@@ -139,7 +139,7 @@ final class DayMaker {
                 allowances(),
                 Optional.empty(),
                 Optional.empty(),
-                List.of(truck.scale().entry()),
+                List.of(truck.scale().entry()), List.of(),
                 List.of(truck.material()),
                 Optional.empty(),
                 List.of(),
@@ -290,12 +290,12 @@ final class DayMaker {
                                 ? Math.max(1, counted + slip) / truck.pulsesPerRevolution()
                                 : revolutions));
         double step = truck.plan().stepped();
-        Optional<Quantity<Mass>> display = Optional.of(Trade.written(Math.max(step, shown), step, truck.trade().mass));
+        Optional<Quantity<?>> display = Optional.of(Trade.written(Math.max(step, shown), step, truck.trade().mass));
         return new VerificationCatchEntry(
                 entry,
                 written,
                 Optional.empty(),
-                new TargetEntry(Optional.of(Amounts.of(rate, truck.trade().rate)), Optional.empty(), Optional.empty()),
+                new TargetEntry(Optional.of(Amounts.of(rate, truck.trade().rate)), Optional.empty(), Optional.empty(), Optional.empty()),
                 Amounts.of(speed, truck.trade().speed),
                 Optional.of(Amounts.of(seconds, SECOND)),
                 Optional.empty(),

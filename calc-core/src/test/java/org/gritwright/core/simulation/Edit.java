@@ -31,6 +31,11 @@ final class Edit {
 
     private Edit() {}
 
+    /** The simulated trucks have conveyors. */
+    static SpreaderEntry spreader(TruckDay truck) {
+        return (SpreaderEntry) truck.spreader();
+    }
+
     static CalibrationCatchEntry with(CalibrationCatchEntry one, CatchEntry entry) {
         return new CalibrationCatchEntry(entry, one.primed(), one.coasting());
     }
@@ -70,7 +75,7 @@ final class Edit {
                 one.testSpeed(),
                 one.runTime(),
                 one.testDistance(),
-                one.indicated().map(edit),
+                one.indicated().map(shown -> edit.apply(shown.asType(Mass.class))),
                 one.indicatedStep());
     }
 
@@ -122,7 +127,7 @@ final class Edit {
     }
 
     static TruckDay spreader(TruckDay truck, UnaryOperator<SpreaderEntry> edit) {
-        return truck.spreader(edit.apply(truck.spreader()));
+        return truck.spreader(edit.apply(spreader(truck)));
     }
 
     /** All catches of the first truck. */
@@ -171,7 +176,7 @@ final class Edit {
                 entry.at(),
                 entry.operator(),
                 entry.scale(),
-                containers,
+                containers, Optional.empty(), Optional.empty(),
                 entry.counted(),
                 entry.setting(),
                 entry.material(),
@@ -271,7 +276,7 @@ final class Edit {
                 day.allowances(),
                 day.site(),
                 day.technician(),
-                day.scales(),
+                day.scales(), List.of(),
                 day.materials().stream().map(edit).toList(),
                 day.plan(),
                 day.routes(),

@@ -147,7 +147,7 @@ record Equipment(
 
     /** By the types' geometry alone. */
     double sweptCubicMeters(Setting setting) {
-        return entry().spreader(TYPES).sweptCubicMetersPerRevolution(setting);
+        return entry().metering(TYPES).sweptCubicMetersPerRevolution(setting);
     }
 
     boolean isGateMeasured() {

@@ -54,14 +54,14 @@ record Evidence(List<Optional<Setting>> settings, List<Discharge> discharges) {
     static Evidence of(FleetDay day, TruckDay truck, double repeatability) {
         List<Optional<Setting>> settings = new ArrayList<>();
         List<Discharge> discharges = new ArrayList<>();
-        Spreader spreader = truck.spreader().spreader(Equipment.TYPES);
+        Spreader spreader = Edit.spreader(truck).metering(Equipment.TYPES);
         for (CalibrationCatchEntry one : truck.calibrationCatches()) {
-            turned(one.entry(), truck.spreader())
+            turned(one.entry(), Edit.spreader(truck))
                     .ifPresent(turned ->
                             discharges.add(caught(day, one.entry(), turned, spreader, repeatability, settings)));
         }
         for (VerificationCatchEntry one : truck.verificationCatches()) {
-            turned(one, truck.spreader())
+            turned(one, Edit.spreader(truck))
                     .ifPresent(turned ->
                             discharges.add(caught(day, one.entry(), turned, spreader, repeatability, settings)));
         }
@@ -89,7 +89,7 @@ record Evidence(List<Optional<Setting>> settings, List<Discharge> discharges) {
             List<Optional<Setting>> settings) {
         double kilograms = Recorded.kilograms(entry);
         double division = day.scales().stream()
-                .filter(scale -> scale.id().equals(entry.scale()))
+                .filter(scale -> entry.scale().filter(scale.id()::equals).isPresent())
                 .mapToDouble(scale -> Amounts.si(Mass.class, scale.division()))
                 .findFirst()
                 .orElseThrow();
@@ -100,7 +100,7 @@ record Evidence(List<Optional<Setting>> settings, List<Discharge> discharges) {
                 Math.log(kilograms / turned.revolutions()),
                 logarithmOfLoose(day, entry.material(), entry.setting(), spreader),
                 repeatability * repeatability + rounding + turned.variance(),
-                Optional.of(entry.scale()));
+                entry.scale());
     }
 
     static double logarithmOfLoose(FleetDay day, String material, Optional<Quantity<?>> reading, Spreader spreader) {
@@ -144,8 +144,8 @@ record Evidence(List<Optional<Setting>> settings, List<Discharge> discharges) {
         if (one.indicated().isEmpty()) {
             return Optional.empty();
         }
-        double shown = Amounts.si(Mass.class, one.indicated().get());
-        double step = one.indicatedStep().map(s -> Amounts.si(Mass.class, s)).orElse(0.0);
+        double shown = Amounts.si(Mass.class, one.indicated().get().asType(Mass.class));
+        double step = one.indicatedStep().map(s -> Amounts.si(Mass.class, s.asType(Mass.class))).orElse(0.0);
         double revolutions = shown / kilogramsPerRevolution(one.inForce());
         double pulses = pulsesPerRevolution(spreader);
         double pulse = pulses > 0 ? 1 / pulses : 0;

@@ -27,7 +27,7 @@ class FillKnowledgeTest {
 
     private static Ideal.Fill usual(FleetDay day) {
         return Ideal.Fill.usual(
-                day.trucks().get(0).spreader().spreader(Equipment.TYPES).fillLimits());
+                Edit.spreader(day.trucks().get(0)).metering(Equipment.TYPES).fillLimits());
     }
 
     /** Half or double the teeth make a fill that is usual for a type, if not for the simulator's trucks. */

@@ -47,7 +47,7 @@ final class Habits {
     static double logLikelihood(TruckDay truck, Predicate<InForceEntry> copied) {
         double log = tares(truck) + tickets(truck) + times(truck, copied) + values(truck, copied);
         for (VerificationCatchEntry one : truck.verificationCatches()) {
-            log += delivery(one, truck.spreader()) + display(one, truck.spreader()) + seconds(one);
+            log += delivery(one, Edit.spreader(truck)) + display(one, Edit.spreader(truck)) + seconds(one);
         }
         return log + truck.roadSpeed().map(Habits::road).orElse(0.0);
     }
@@ -122,7 +122,7 @@ final class Habits {
     }
 
     static double expectedKilograms(VerificationCatchEntry one) {
-        return Amounts.si(ApplicationRate.class, one.target().perDistance())
+        return Amounts.si(ApplicationRate.class, one.target().perDistance().asType(ApplicationRate.class))
                 * Amounts.si(Speed.class, one.testSpeed())
                 * Amounts.si(Time.class, one.runTime().orElseThrow());
     }

@@ -104,7 +104,7 @@ final class Ideal {
                 if (one.entry().setting().equals(held.setting())) {
                     kilograms += Recorded.kilograms(one.entry());
                     revolutions +=
-                            Recorded.revolutions(one.entry(), truck.spreader()).orElse(0);
+                            Recorded.revolutions(one.entry(), Edit.spreader(truck)).orElse(0);
                 }
             }
             double value = Evidence.kilogramsPerRevolution(held.value());
@@ -185,7 +185,7 @@ final class Ideal {
 
     private double discharges(FleetDay day, TruckDay truck, double scatter) {
         Evidence evidence = Evidence.of(day, truck, scatter);
-        Spreader spreader = truck.spreader().spreader(Equipment.TYPES);
+        Spreader spreader = Edit.spreader(truck).metering(Equipment.TYPES);
         List<Double> deviations = new ArrayList<>();
         List<Evidence.Discharge> all = new ArrayList<>(evidence.discharges());
         int caught = all.size();

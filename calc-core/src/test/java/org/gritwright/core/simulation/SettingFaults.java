@@ -44,7 +44,7 @@ final class SettingFaults {
                         && truck.plan().calibrationCatches() > 0)
                 .withDay((day, situation) ->
                         Edit.settings(day, setting -> rounded(Edit.scaledAny(setting, CENTIMETERS_PER_INCH))))
-                .withRepairs(day -> day.trucks().get(0).spreader().gate().type().equals("sliding-gate")
+                .withRepairs(day -> Edit.spreader(day.trucks().get(0)).gate().type().equals("sliding-gate")
                         ? List.of(Edit.settings(day, setting -> Edit.scaledAny(setting, 1 / CENTIMETERS_PER_INCH)))
                         : List.of())
                 .named("gate opening ÷ 2.54");
@@ -55,7 +55,7 @@ final class SettingFaults {
     }
 
     private static double parameter(TruckDay truck, String name) {
-        return truck.spreader().conveyor().parameters().get(name) instanceof Quantity<?> quantity
+        return Edit.spreader(truck).conveyor().parameters().get(name) instanceof Quantity<?> quantity
                 ? quantity.getValue().doubleValue()
                 : 0;
     }

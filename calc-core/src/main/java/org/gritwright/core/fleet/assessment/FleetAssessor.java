@@ -6,6 +6,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.BiConsumer;
+import java.util.function.Function;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.gritwright.core.calibration.CalibrationAge;
 import org.gritwright.core.finding.Finding;
@@ -92,13 +94,22 @@ public record FleetAssessor(
                         : bare(day.trucks().get(i)))
                 .toList()));
         Map<Integer, List<Finding>> sameTickets = SameTickets.in(yard);
+        Map<String, TruckDay> byId = yard.day().trucks().stream()
+                .collect(Collectors.toMap(TruckDay::id, Function.identity(), (one, other) -> one));
         List<TruckAssessor> trucks = IntStream.range(0, unusable.size())
                 .mapToObj(i -> new TruckAssessor(
-                        this, yard, day.trucks().get(i), i, sameTickets.getOrDefault(i, List.of()), unusable.get(i)))
+                        this,
+                        yard,
+                        day.trucks().get(i),
+                        i,
+                        day.trucks().get(i).wets().map(byId::get),
+                        sameTickets.getOrDefault(i, List.of()), unusable.get(i)))
                 .toList();
         FleetReview fleet = new FleetReview(
                 trucks.stream().flatMap(one -> one.comparable().stream()).toList());
-        return trucks.stream().map(one -> one.assess(fleet)).toList();
+        List<TruckAssessment> alone =
+                trucks.stream().map(one -> one.assess(fleet)).toList();
+        return PrewetTotals.of(alone, yard);
     }
 
     /** What a truck has too much of, and numbers that can't be, of its own or of a scale, material or route that is for it. */
@@ -116,6 +127,9 @@ public record FleetAssessor(
         only.scales()
                 .forEach(scale ->
                         EnteredRanges.check(scale, "/scales/" + day.scales().indexOf(scale), refused));
+        only.graduates()
+                .forEach(one ->
+                        EnteredRanges.check(one, "/graduates/" + day.graduates().indexOf(one), refused));
         only.materials()
                 .forEach(one ->
                         EnteredRanges.check(one, "/materials/" + day.materials().indexOf(one), refused));

@@ -57,6 +57,12 @@ final class PointHistory {
     private static final Set<FindingCode> OF_ALL_CATCHES = Set.of(
             FindingCode.FILL_IMPLAUSIBLE,
             FindingCode.FILL_IMPOSSIBLE,
+            FindingCode.PUMPED_VOLUME_IMPLAUSIBLE,
+            FindingCode.PUMPED_VOLUME_IMPOSSIBLE,
+            FindingCode.METERED_VOLUME_IMPLAUSIBLE,
+            FindingCode.METERED_VOLUME_IMPOSSIBLE,
+            FindingCode.CAUGHT_VOLUME_SMALL,
+            FindingCode.LIQUID_DENSITY_DIFFERS,
             FindingCode.TOO_FEW_PULSES,
             FindingCode.TOO_FEW_REVOLUTIONS,
             FindingCode.CAUGHT_MASS_SMALL,

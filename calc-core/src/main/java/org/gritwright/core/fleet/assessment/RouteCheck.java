@@ -23,30 +23,34 @@ import org.gritwright.core.finding.Argument;
 import org.gritwright.core.finding.Finding;
 import org.gritwright.core.finding.FindingCode;
 import org.gritwright.core.fleet.day.RouteEntry;
-import org.gritwright.core.judgement.Tolerance;
+import org.gritwright.core.fleet.day.Yard;
 import org.gritwright.core.observation.CalibrationPoint;
+import org.gritwright.core.observation.Material;
 import org.gritwright.core.range.RangeEnd;
 import org.gritwright.core.range.WorkingRange;
 import org.gritwright.core.spi.Setting;
 import org.gritwright.units.Amounts;
+import org.gritwright.units.UnitSymbol;
+import org.gritwright.units.quantity.ApplicationRate;
+import org.gritwright.units.quantity.LiquidApplicationRate;
 
 /** Compares what routes ask of a truck with what it holds at each of its calibrated settings. */
 final class RouteCheck {
     private final Optional<DriveAssessment> drive;
     private final List<PointAssessment> points;
-    private final Tolerance tolerance;
+    private final Yard yard;
 
     /**
      * A check of one truck's routes.
      *
      * @param drive what the truck's drive holds
      * @param points its calibration points
-     * @param tolerance what may be lost, or laid too much
+     * @param yard its tolerance says what may be lost, or laid too much
      */
-    RouteCheck(Optional<DriveAssessment> drive, List<PointAssessment> points, Tolerance tolerance) {
+    RouteCheck(Optional<DriveAssessment> drive, List<PointAssessment> points, Yard yard) {
         this.drive = drive;
         this.points = points;
-        this.tolerance = tolerance;
+        this.yard = yard;
     }
 
     RouteAssessment assess(RouteEntry route) {
@@ -65,7 +69,7 @@ final class RouteCheck {
         if (envelopes.isEmpty()) {
             return new RouteAssessment(route, RouteAssessment.Status.RANGE_NOT_KNOWN, List.of());
         }
-        Demand demand = route.demand();
+        Demand demand = demand(route);
         List<RouteFit> fits = GatePlanner.compare(envelopes, List.of(demand)).stream()
                 .map(fit -> fit(demand, bySetting, envelopes, fit))
                 // What is lost within the tolerance is held too.
@@ -94,8 +98,12 @@ final class RouteCheck {
                 isHeld(atSlowest) && isHeld(atFastest));
     }
 
+    private Demand demand(RouteEntry route) {
+        return route.demand(yard.material(route.material()));
+    }
+
     private boolean isHeld(Delivered delivered) {
-        return tolerance.acceptsRatio(Amounts.si(Dimensionless.class, delivered.share()) - 1);
+        return yard.tolerance().acceptsRatio(Amounts.si(Dimensionless.class, delivered.share()) - 1);
     }
 
     /** What a person should know of a route. */
@@ -108,30 +116,41 @@ final class RouteCheck {
                         Map.of("route", name(route.name()), "material", name(route.material()))));
             case RANGE_NOT_KNOWN ->
                 List.of(Finding.of(FindingCode.ROUTE_RANGE_NOT_KNOWN, Map.of("route", name(route.name()))));
-            case NOT_HELD -> lost(route.demand(), assessed.best().orElseThrow());
+            case NOT_HELD -> lost(demand(route), assessed.best().orElseThrow());
             case HELD ->
                 assessed.fits().stream()
                         .filter(fit -> !fit.held())
                         .findFirst()
                         .map(other -> List.of(
-                                otherSetting(route.demand(), assessed.best().orElseThrow(), other)))
+                                otherSetting(demand(route), assessed.best().orElseThrow(), other)))
                         .orElse(List.of());
         };
     }
 
     private Finding otherSetting(Demand demand, RouteFit best, RouteFit other) {
         boolean slow = !isHeld(other.atSlowest());
-        Map<String, Argument> about = about(demand, slow ? demand.slowest() : demand.fastest());
+        Map<String, Argument> about = about(best, demand, slow ? demand.slowest() : demand.fastest());
         about.put("point", name(best.point().toString()));
         about.put("otherPoint", name(other.point().toString()));
-        about.put("delivered", number((slow ? other.atSlowest() : other.atFastest()).delivered()));
+        about.put("delivered", rate(other, (slow ? other.atSlowest() : other.atFastest()).delivered()));
         return Finding.of(FindingCode.ROUTE_NEEDS_SETTING, about);
     }
 
-    private static Map<String, Argument> about(Demand demand, Quantity<Speed> speed) {
+    /** Of a liquid, people speak of its volume. */
+    private static Argument rate(RouteFit fit, Quantity<ApplicationRate> rate) {
+        Material material = fit.point().material();
+        return number(
+                material.isLiquid()
+                        ? Amounts.ofSi(
+                                Amounts.si(ApplicationRate.class, rate) / material.kilogramsPerAmount(),
+                                UnitSymbol.tradeUnit(LiquidApplicationRate.class, rate))
+                        : rate);
+    }
+
+    private static Map<String, Argument> about(RouteFit fit, Demand demand, Quantity<Speed> speed) {
         Map<String, Argument> about = new LinkedHashMap<>();
         about.put("route", name(demand.name()));
-        about.put("rate", number(demand.rate()));
+        about.put("rate", rate(fit, demand.rate()));
         about.put("speed", number(speed));
         return about;
     }
@@ -160,7 +179,7 @@ final class RouteCheck {
     }
 
     private Finding lost(Demand demand, RouteFit fit, Delivered delivered, Quantity<Speed> speed, RangeEnd end) {
-        Map<String, Argument> about = about(demand, speed);
+        Map<String, Argument> about = about(fit, demand, speed);
         about.put("needed", number(delivered.shaftSpeed()));
         about.put("point", name(fit.point().toString()));
         if (!end.proven()) {
@@ -170,7 +189,7 @@ final class RouteCheck {
             return Finding.of(FindingCode.ROUTE_BEYOND_MEASURED, about);
         }
         about.put("holds", number(end.speed()));
-        about.put("delivered", number(delivered.delivered()));
+        about.put("delivered", rate(fit, delivered.delivered()));
         if (delivered.limit().filter(Limit.FASTEST_SHAFT::equals).isPresent()) {
             about.put("upTo", number(fit.speeds().highest().value().value()));
             return Finding.of(FindingCode.ROUTE_ABOVE_RANGE, about);

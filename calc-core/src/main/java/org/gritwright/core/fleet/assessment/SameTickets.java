@@ -9,16 +9,18 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import javax.measure.quantity.Mass;
+import javax.measure.quantity.Volume;
 import org.gritwright.core.finding.Finding;
 import org.gritwright.core.finding.FindingCode;
 import org.gritwright.core.fleet.day.CatchEntry;
+import org.gritwright.core.fleet.day.ReadEntry;
 import org.gritwright.core.fleet.day.TruckDay;
 import org.gritwright.core.fleet.day.Yard;
 import org.gritwright.core.observation.Repeatability;
-import org.gritwright.core.weighing.Scale;
 import org.gritwright.units.Amounts;
 
 /**
@@ -40,12 +42,21 @@ final class SameTickets {
     /** How often two catches of those who note each time are noted under one (common practice, no source). */
     private static final double SAME_TIME = 0.05;
 
-    private record Numbers(List<Double> masses, List<Double> count) {
+    /**
+     * What was written down.
+     *
+     * @param read gross and tare of each container, or each fill, in SI units
+     */
+    private record Numbers(List<Double> read, List<Double> count) {
         static Numbers of(CatchEntry entry) {
             return new Numbers(
-                    entry.containers().stream()
-                            .flatMap(one -> Stream.of(one.gross(), one.tare()))
-                            .map(mass -> Amounts.si(Mass.class, mass))
+                    Stream.concat(
+                                    entry.containers().stream()
+                                            .flatMap(one -> Stream.of(one.gross(), one.tare()))
+                                            .map(mass -> Amounts.si(Mass.class, mass)),
+                                    entry.read().stream()
+                                            .flatMap(read -> read.fills().stream())
+                                            .map(fill -> Amounts.si(Volume.class, fill)))
                             .toList(),
                     entry.counted().stream()
                             .flatMap(count ->
@@ -53,14 +64,6 @@ final class SameTickets {
                             .flatMap(Optional::stream)
                             .map(number -> number.getValue().doubleValue())
                             .toList());
-        }
-
-        double kilograms() {
-            double net = 0;
-            for (int i = 0; i < masses.size(); i += 2) {
-                net += masses.get(i) - masses.get(i + 1);
-            }
-            return net;
         }
     }
 
@@ -71,6 +74,16 @@ final class SameTickets {
 
         OffsetDateTime at() {
             return entry.at();
+        }
+
+        /** What was caught, in SI units. */
+        double amount() {
+            double net = 0;
+            for (int i = 0; i < numbers.read.size(); i++) {
+                boolean tare = entry.read().isEmpty() && i % 2 == 1;
+                net += (tare ? -1 : 1) * numbers.read.get(i);
+            }
+            return net;
         }
     }
 
@@ -133,19 +146,34 @@ final class SameTickets {
 
     private boolean isOneTicket(Ticket one, Ticket other) {
         boolean sameTruck = one.truck == other.truck;
-        Scale scale = yard.scales().get(one.entry.scale());
-        if (scale == null || one.numbers.count.isEmpty() || (sameTruck && one.verifies && other.verifies)) {
+        OptionalDouble division = division(one.entry);
+        if (division.isEmpty() || one.numbers.count.isEmpty() || (sameTruck && one.verifies && other.verifies)) {
             return false;
         }
-        double division = Amounts.si(Mass.class, scale.division())
-                * one.entry.containers().size();
-        double chance = equal(division, one.numbers.kilograms())
+        double chance = equal(division.getAsDouble(), one.amount())
                 * countsEqual(one, other)
                 * (sameTruck && one.at().isEqual(other.at()) && isEachTimeNoted(trucks.get(one.truck)) ? SAME_TIME : 1);
         int compared = sameTruck
                 ? trucks.get(one.truck).size() - 1
                 : trucks.stream().mapToInt(List::size).sum();
         return chance * compared < CHANCE;
+    }
+
+    /** Of all that was read, in SI units; none where nothing says what it was read on. */
+    private OptionalDouble division(CatchEntry entry) {
+        if (entry.read().isPresent()) {
+            ReadEntry read = entry.read().get();
+            return yard.graduates().containsKey(read.container())
+                    ? OptionalDouble.of(read.fills().size()
+                            * Amounts.si(
+                                    Volume.class,
+                                    yard.graduate(read.container()).division()))
+                    : OptionalDouble.empty();
+        }
+        return entry.scale().filter(yard.scales()::containsKey).stream()
+                .mapToDouble(id -> entry.containers().size()
+                        * Amounts.si(Mass.class, yard.scale(id).division()))
+                .findFirst();
     }
 
     private double equal(double step, double value) {
@@ -156,7 +184,7 @@ final class SameTickets {
         boolean usual = Stream.of(one, other)
                 .flatMap(ticket -> trucks.get(ticket.truck).stream())
                 .anyMatch(ticket -> ticket.numbers.count.equals(one.numbers.count)
-                        && !ticket.numbers.masses.equals(one.numbers.masses));
+                        && !ticket.numbers.read.equals(one.numbers.read));
         // A counter that isn't set back never shows the same two readings again.
         boolean readings = one.numbers.count.size() == 2 && one.numbers.count.get(0) > 0;
         return usual ? 1 : readings ? 0 : equal(1, one.numbers.count.get(one.numbers.count.size() - 1));

@@ -38,11 +38,13 @@ record ToDoList(
 
     /** What explains a missed delivery without anything wrong with the truck. */
     private static final Set<FindingCode> SLIPS_OF_DELIVERY =
-            Set.of(FindingCode.RATE_IN_OTHER_UNIT, FindingCode.RUN_TIME_IN_MINUTES);
+            Set.of(FindingCode.RATE_IN_OTHER_UNIT, FindingCode.RUN_TIME_IN_MINUTES, FindingCode.PREWET_BY_OTHER_TON);
 
     /** Warnings that nothing may be built on before somebody has looked. */
     private static final Set<FindingCode> DOUBTFUL_ENTRIES = Set.of(
             FindingCode.FILL_IMPLAUSIBLE,
+            FindingCode.PUMPED_VOLUME_IMPLAUSIBLE,
+            FindingCode.METERED_VOLUME_IMPLAUSIBLE,
             FindingCode.OTHER_VALUE_IN_FORCE,
             FindingCode.CATCH_OF_ANOTHER_DAY,
             FindingCode.NO_TARE);

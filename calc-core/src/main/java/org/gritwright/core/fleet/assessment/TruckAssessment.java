@@ -5,6 +5,7 @@ import static java.util.Optional.empty;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.gritwright.core.calibration.CalibrationInForce;
 import org.gritwright.core.curve.DischargeCurve;
 import org.gritwright.core.finding.Finding;
@@ -25,6 +26,8 @@ import org.gritwright.units.check.Require;
  * @param roadSpeed the check of the road speed
  * @param drive which speeds its shaft holds; none if nobody says anything
  * @param routes its routes, in the order of the day, and whether it can do them
+ * @param prewet of a liquid that wets what another spreader of the day lays, the dry chemical of both together; none where nobody can
+ *     tell it
  * @param massProof whether the mass per revolution is proven, at all points that are in use
  * @param roadProof whether the road speed is proven
  * @param toDo what has to be done, most urgent first; empty if there is nothing
@@ -38,6 +41,7 @@ public record TruckAssessment(
         Optional<RoadSpeedCheck> roadSpeed,
         Optional<DriveAssessment> drive,
         List<RouteAssessment> routes,
+        Optional<PrewetTotal> prewet,
         MassProof massProof,
         RoadProof roadProof,
         List<ToDo> toDo,
@@ -54,6 +58,7 @@ public record TruckAssessment(
                 roadSpeed,
                 drive,
                 routes,
+                prewet,
                 massProof,
                 roadProof,
                 toDo,
@@ -82,10 +87,28 @@ public record TruckAssessment(
                 empty(),
                 empty(),
                 List.of(),
+                empty(),
                 MassProof.NOT_CHECKED,
                 RoadProof.NOT_CHECKED,
                 List.of(ToDo.ofTruck(NextStep.FIX_RECORD)),
                 List.of());
+    }
+
+    /** The same with the dry chemical that it and another spreader lay together, and what is to be said of that. */
+    TruckAssessment with(PrewetTotal total, List<Finding> more) {
+        return new TruckAssessment(
+                truck,
+                refusals,
+                points,
+                curves,
+                roadSpeed,
+                drive,
+                routes,
+                Optional.of(total),
+                massProof,
+                roadProof,
+                toDo,
+                Stream.concat(findings.stream(), more.stream()).toList());
     }
 
     /**

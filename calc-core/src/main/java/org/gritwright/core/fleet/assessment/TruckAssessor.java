@@ -43,6 +43,7 @@ final class TruckAssessor {
     private final FleetAssessor settings;
     private final Yard yard;
     private final TruckDay truck;
+    private final Optional<TruckDay> wetted;
     private final TruckReader read;
     private final VerificationLimits limits;
     private final List<PointHistory> histories;
@@ -53,6 +54,7 @@ final class TruckAssessor {
      * Reads a truck's entries and gathers them by point.
      *
      * @param index the truck's place in the day
+     * @param wetted the truck whose grains its liquid wets
      * @param sameTickets what is known of its tickets by a look at the whole fleet's
      * @param unusable why it can't be computed with, as far as one look shows
      */
@@ -61,13 +63,15 @@ final class TruckAssessor {
             Yard yard,
             TruckDay truck,
             int index,
+            Optional<TruckDay> wetted,
             List<Finding> sameTickets,
             List<Refusal> unusable) {
         this.sameTickets = sameTickets;
+        this.wetted = wetted;
         this.settings = settings;
         this.yard = yard;
         this.truck = truck;
-        this.read = new TruckReader(yard, yard.day().trucks().get(index), index, settings.types());
+        this.read = new TruckReader(yard, yard.day().trucks().get(index), index, wetted, settings.types());
         unusable.forEach(read::refuse);
         this.limits = new VerificationLimits(
                 settings.limits().catches().withAllowances(yard.day().allowances()),
@@ -91,7 +95,7 @@ final class TruckAssessor {
     /** What other trucks are compared with; none where there is nothing to compare. */
     Optional<FleetReview.Truck> comparable() {
         return sketch.map(day ->
-                new FleetReview.Truck(truck.id(), truck.spreader().conveyor().type() + " " + day.material(), day));
+                new FleetReview.Truck(truck.id(), truck.spreader().machine().type() + " " + day.material(), day));
     }
 
     private Optional<Sketch> sketched() {
@@ -133,9 +137,8 @@ final class TruckAssessor {
         List<PointAssessment> points = histories.stream()
                 .map(h -> h.assessed(byCurve.of(h), drive.flatMap(DriveAssessment::range), driveLimits))
                 .toList();
-        RouteCheck routeCheck = new RouteCheck(drive, points, yard.tolerance());
-        List<RouteAssessment> routes = yard.day().routes().stream()
-                .filter(route -> route.isFor(truck.id()))
+        RouteCheck routeCheck = new RouteCheck(drive, points, yard);
+        List<RouteAssessment> routes = yard.day().routesOf(truck).stream()
                 .map(routeCheck::assess)
                 .toList();
         Optional<Finding> changedTires = changedTires();
@@ -170,6 +173,7 @@ final class TruckAssessor {
                         .flatMap(p -> p.verifications().stream())
                         .filter(one -> !driveLimits.isExplained(one))
                         .toList())
+                .or(() -> OtherTon.of(truck, points))
                 .ifPresent(contradictions::add);
         drive.ifPresent(one -> {
             DriveCheck.contradictions(one).forEach(contradictions::add);
@@ -198,6 +202,7 @@ final class TruckAssessor {
                 read.roadSpeed(),
                 drive,
                 routes,
+                Optional.empty(),
                 leastProven(points, !ofMass.isEmpty()),
                 roadProof,
                 new ToDoList(truck, curves.findings(), contradictions, roadProof, drive, routes, driveLimits)
@@ -315,8 +320,9 @@ final class TruckAssessor {
 
     /** New tires affect the road speed: a check made before they were fitted says nothing. */
     private Optional<Finding> changedTires() {
-        Optional<LocalDate> checked = truck.roadSpeed().map(RoadSpeedEntry::on);
-        return truck.changes().stream()
+        Optional<LocalDate> checked =
+                truck.roadSpeed().or(() -> wetted.flatMap(TruckDay::roadSpeed)).map(RoadSpeedEntry::on);
+        return Stream.concat(truck.changes().stream(), wetted.stream().flatMap(one -> one.changes().stream()))
                 .filter(c -> c.part() == Change.Part.TIRE)
                 .map(ChangeEntry::on)
                 .max(Comparator.naturalOrder())

@@ -18,6 +18,8 @@ import org.gritwright.core.fleet.day.CatchEntry;
 import org.gritwright.core.fleet.day.CountEntry;
 import org.gritwright.core.fleet.day.DriveEntry;
 import org.gritwright.core.fleet.day.InForceEntry;
+import org.gritwright.core.fleet.day.PumpEntry;
+import org.gritwright.core.fleet.day.RoadSpeedEntry;
 import org.gritwright.core.fleet.day.SpreaderEntry;
 import org.gritwright.core.fleet.day.StatedRangeEntry;
 import org.gritwright.core.fleet.day.TruckDay;
@@ -27,6 +29,8 @@ import org.gritwright.core.metering.Conveyor;
 import org.gritwright.core.metering.DriveFeedback;
 import org.gritwright.core.metering.Gate;
 import org.gritwright.core.metering.Metering;
+import org.gritwright.core.metering.Pump;
+import org.gritwright.core.metering.PumpMetering;
 import org.gritwright.core.metering.ShaftCount;
 import org.gritwright.core.metering.Spreader;
 import org.gritwright.core.observation.CalibrationPoint;
@@ -37,12 +41,17 @@ import org.gritwright.core.roadspeed.RoadSpeedCheck;
 import org.gritwright.core.roadspeed.RoadSpeedRun;
 import org.gritwright.core.spi.Setting;
 import org.gritwright.core.spi.TypeRegistry;
+import org.gritwright.core.verification.IndicatedAmount;
 import org.gritwright.core.verification.TestRun;
 import org.gritwright.core.verification.VerificationCatch;
+import org.gritwright.core.weighing.Caught;
 import org.gritwright.core.weighing.CaughtMass;
+import org.gritwright.core.weighing.ReadVolume;
+import org.gritwright.core.weighing.WeighedVolume;
 import org.gritwright.core.weighing.Weighing;
 import org.gritwright.units.InvalidInputException;
 import org.gritwright.units.RefusalCode;
+import org.gritwright.units.check.Require;
 
 /**
  * Turns one truck's entries into values to compute with, and collects every reason why an entry can't be used. What
@@ -54,6 +63,7 @@ final class TruckReader {
 
     private final Yard yard;
     private final TruckDay truck;
+    private final Optional<TruckDay> wetted;
     private final String root;
     private final List<Refusal> refusals = new ArrayList<>();
     /** All catches of a point take its first spelling; others may be in other units. */
@@ -78,9 +88,11 @@ final class TruckReader {
      * Reads all entries.
      *
      * @param index the truck's place in the day, for pointers
+     * @param wetted the truck whose grains its liquid wets
      */
-    TruckReader(Yard yard, TruckDay truck, int index, TypeRegistry types) {
+    TruckReader(Yard yard, TruckDay truck, int index, Optional<TruckDay> wetted, TypeRegistry types) {
         this.yard = yard;
+        this.wetted = wetted;
         this.truck = truck;
         this.root = "/trucks/" + index;
         this.metering = metering(types);
@@ -142,13 +154,22 @@ final class TruckReader {
     }
 
     private Optional<Metering> metering(TypeRegistry types) {
-        SpreaderEntry entry = truck.spreader();
-        Optional<Conveyor> conveyor = attempt("/conveyor", () -> entry.conveyor(types));
-        Optional<Gate> gate = attempt("/gate", () -> entry.gate(types));
-        Optional<DriveFeedback> feedback = attempt("", entry::feedback);
-        return conveyor.isPresent() && gate.isPresent() && feedback.isPresent()
-                ? attempt("/gate", () -> new Spreader(conveyor.get(), gate.get(), feedback.get()))
-                : Optional.empty();
+        if (truck.spreader() instanceof SpreaderEntry entry) {
+            Optional<Conveyor> conveyor = attempt("/conveyor", () -> entry.conveyor(types));
+            Optional<Gate> gate = attempt("/gate", () -> entry.gate(types));
+            Optional<DriveFeedback> feedback = attempt("", entry::feedback);
+            return conveyor.isPresent() && gate.isPresent() && feedback.isPresent()
+                    ? attempt("/gate", () -> new Spreader(conveyor.get(), gate.get(), feedback.get()))
+                    : Optional.empty();
+        }
+        if (truck.spreader() instanceof PumpEntry entry) {
+            Optional<Pump> pump = attempt("/pump", () -> entry.pump(types));
+            Optional<DriveFeedback> feedback = attempt("", entry::feedback);
+            return pump.isPresent() && feedback.isPresent()
+                    ? attempt("/pump", () -> new PumpMetering(pump.get(), feedback.get()))
+                    : Optional.empty();
+        }
+        return attempt("/flowMeter", () -> truck.spreader().metering(types));
     }
 
     /** A date after the day is a slip of the pen that would make an old calibration look new. */
@@ -162,7 +183,7 @@ final class TruckReader {
     private Optional<Observation> observation(String at, CatchEntry entry) {
         subject = subjectOf(entry);
         requireNotAfterTheDay(at + "/at", "date of a catch", entry.at().toLocalDate());
-        Optional<CaughtMass> caught = caught(at, entry);
+        Optional<Caught> caught = caught(at, entry);
         Optional<ShaftCount> counted = entry.counted().flatMap(count -> attempt(at + "/counted", count::count));
         Optional<CalibrationPoint> point = point(at, entry.material(), entry.setting());
         if (caught.isEmpty()
@@ -196,12 +217,52 @@ final class TruckReader {
                 .map(point -> points.computeIfAbsent(point.key(), key -> point));
     }
 
-    private Optional<CaughtMass> caught(String at, CatchEntry entry) {
+    /** Weighed or, of a liquid, read or weighed: one of the two. */
+    private Optional<Caught> caught(String at, CatchEntry entry) {
+        if (entry.read().isPresent()) {
+            boolean weighed = entry.scale().isPresent() || !entry.containers().isEmpty();
+            return attempt(at + "/read", () -> {
+                        Require.that(
+                                !weighed && entry.density().isEmpty(),
+                                "what was read of a catch",
+                                "left out, or scale, containers and density are",
+                                "both");
+                        return entry.read().get();
+                    })
+                    .flatMap(read -> attempt(
+                            at + "/read",
+                            () -> new ReadVolume(
+                                    yard.graduate(read.container()),
+                                    entry.at().toLocalDate(),
+                                    read.fills())));
+        }
+        Optional<CaughtMass> mass = weighed(at, entry);
+        boolean isLiquid = metering.filter(Metering::isForLiquids).isPresent();
+        if (!isLiquid && entry.density().isEmpty()) {
+            return mass.map(one -> one);
+        }
+        return attempt(at + "/density", () -> entry.density()
+                        .filter(one -> isLiquid)
+                        .orElseThrow(() -> new InvalidInputException(
+                                isLiquid ? RefusalCode.MISSING : RefusalCode.NOT_ACCEPTED,
+                                "density of what was weighed",
+                                isLiquid ? "given, as it is a liquid" : "left out, as it is no liquid",
+                                isLiquid ? "nothing" : "a density"))
+                        .density())
+                .flatMap(density ->
+                        mass.flatMap(one -> attempt(at + "/density", () -> new WeighedVolume(one, density))));
+    }
+
+    private Optional<CaughtMass> weighed(String at, CatchEntry entry) {
         List<Weighing> weighings = each(
                 at + "/containers",
                 entry.containers(),
                 (where, one) -> attempt(where, () -> new Weighing(one.container(), one.gross(), one.tare())));
-        return attempt(at + "/scale", () -> yard.scale(entry.scale()))
+        return attempt(
+                        at + "/scale",
+                        () -> yard.scale(entry.scale()
+                                .orElseThrow(() -> new InvalidInputException(
+                                        RefusalCode.MISSING, "scale of a catch", "given", "nothing"))))
                 .filter(scale -> weighings.size() == entry.containers().size())
                 .flatMap(scale -> attempt(
                         at + "/containers",
@@ -297,14 +358,14 @@ final class TruckReader {
                 ? Optional.of(read)
                 : attempt(
                         at + "/indicatedStep",
-                        () -> read.indicated(
+                        () -> read.indicated(new IndicatedAmount(
                                 one.indicated().get(),
                                 one.indicatedStep()
                                         .orElseThrow(() -> new InvalidInputException(
                                                 RefusalCode.MISSING,
-                                                "indicatedStep, the step in which the display shows mass,",
+                                                "indicatedStep, the step in which the display shows it,",
                                                 "given with indicated, for example \"1 lb\"",
-                                                "nothing"))));
+                                                "nothing")))));
     }
 
     /** The step of the display belongs to the display: where the catch's own point has no entry, any entry's will do. */
@@ -313,7 +374,11 @@ final class TruckReader {
                 .or(() -> Optional.ofNullable(stepsInUnits.get(one.inForce().getUnit())));
     }
 
+    /** What wets has no road speed of its own: the truck's is told where its grains are. */
     private Optional<RoadSpeedCheck> readRoadSpeed() {
+        if (truck.roadSpeed().isEmpty()) {
+            return wetted.flatMap(TruckDay::roadSpeed).flatMap(this::ofOther);
+        }
         return truck.roadSpeed().flatMap(entry -> {
             subject = "road speed";
             requireNotAfterTheDay("/roadSpeed/on", "date of the road-speed check", entry.on());
@@ -325,6 +390,20 @@ final class TruckReader {
                     ? attempt("/roadSpeed", () -> RoadSpeedCheck.of(runs, entry.inForce(), yard.tolerance()))
                     : Optional.empty();
         });
+    }
+
+    /** What is wrong with it is told there. */
+    private Optional<RoadSpeedCheck> ofOther(RoadSpeedEntry entry) {
+        try {
+            return Optional.of(RoadSpeedCheck.of(
+                    entry.runs().stream()
+                            .map(run -> new RoadSpeedRun(run.course(), run.pulses()))
+                            .toList(),
+                    entry.inForce(),
+                    yard.tolerance()));
+        } catch (InvalidInputException e) {
+            return Optional.empty();
+        }
     }
 
     /** Empty if everything can be computed with. */

@@ -15,8 +15,10 @@ import org.gritwright.units.check.Require;
  *
  * @param at day and time of the catch
  * @param operator who was at the controls
- * @param scale the id of the scale
- * @param containers the containers, one or more
+ * @param scale the id of the scale; none where a liquid was read in a container with marks
+ * @param containers the containers that were weighed, one or more; none where a liquid was read
+ * @param read what was read in a container with marks; none where it was weighed
+ * @param density the density of a liquid that was weighed; none for grains, and where a liquid was read
  * @param counted what was counted
  * @param setting where the gate stood; none for a spreader without a gate to set
  * @param material the name of the material
@@ -26,8 +28,10 @@ import org.gritwright.units.check.Require;
 public record CatchEntry(
         OffsetDateTime at,
         Optional<String> operator,
-        String scale,
+        Optional<String> scale,
         List<WeighingEntry> containers,
+        Optional<ReadEntry> read,
+        Optional<DensityEntry> density,
         Optional<CountEntry> counted,
         Optional<Quantity<?>> setting,
         String material,
@@ -36,7 +40,7 @@ public record CatchEntry(
 
     /** Copies the list. */
     public CatchEntry {
-        Require.given(CatchEntry.class, at, operator, scale, containers, counted, setting, material, conditions, notes);
+        Require.given(CatchEntry.class, at, operator, scale, containers, read, density, counted, setting, material, conditions, notes);
         containers = List.copyOf(containers);
     }
 
@@ -53,13 +57,59 @@ public record CatchEntry(
         return new CatchEntry(
                 at,
                 empty(),
-                scale,
+                Optional.of(Objects.requireNonNull(scale, "scale")),
                 List.of(Objects.requireNonNull(containers, "containers")),
+                empty(),
+                empty(),
                 empty(),
                 empty(),
                 material,
                 empty(),
                 empty());
+    }
+
+    /**
+     * A catch of a liquid that was read; add the rest with the other methods.
+     *
+     * @param at day and time of the catch
+     * @param material the name of the material
+     * @param read what was read
+     * @return the entry
+     */
+    public static CatchEntry read(OffsetDateTime at, String material, ReadEntry read) {
+        return new CatchEntry(
+                at,
+                empty(),
+                empty(),
+                List.of(),
+                Optional.of(Objects.requireNonNull(read, "read")),
+                empty(),
+                empty(),
+                empty(),
+                material,
+                empty(),
+                empty());
+    }
+
+    /**
+     * The same catch, of a liquid that was weighed.
+     *
+     * @param measured the density of the liquid
+     * @return the entry
+     */
+    public CatchEntry withDensity(DensityEntry measured) {
+        return new CatchEntry(
+                at,
+                operator,
+                scale,
+                containers,
+                read,
+                Optional.of(measured),
+                counted,
+                setting,
+                material,
+                conditions,
+                notes);
     }
 
     /**
@@ -70,7 +120,7 @@ public record CatchEntry(
      */
     public CatchEntry counted(CountEntry count) {
         return new CatchEntry(
-                at, operator, scale, containers, Optional.of(count), setting, material, conditions, notes);
+                at, operator, scale, containers, read, density, Optional.of(count), setting, material, conditions, notes);
     }
 
     /**
@@ -81,7 +131,7 @@ public record CatchEntry(
      */
     public CatchEntry at(Quantity<?> stood) {
         return new CatchEntry(
-                at, operator, scale, containers, counted, Optional.of(stood), material, conditions, notes);
+                at, operator, scale, containers, read, density, counted, Optional.of(stood), material, conditions, notes);
     }
 
     /**
@@ -91,6 +141,6 @@ public record CatchEntry(
      * @return the entry
      */
     public CatchEntry under(Conditions noted) {
-        return new CatchEntry(at, operator, scale, containers, counted, setting, material, Optional.of(noted), notes);
+        return new CatchEntry(at, operator, scale, containers, read, density, counted, setting, material, Optional.of(noted), notes);
     }
 }

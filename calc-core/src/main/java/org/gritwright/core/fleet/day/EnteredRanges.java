@@ -17,6 +17,7 @@ import javax.measure.quantity.Mass;
 import javax.measure.quantity.Speed;
 import javax.measure.quantity.Temperature;
 import javax.measure.quantity.Time;
+import javax.measure.quantity.Volume;
 import org.gritwright.units.Amounts;
 import org.gritwright.units.InvalidInputException;
 import org.gritwright.units.RefusalCode;
@@ -35,6 +36,13 @@ import org.gritwright.units.quantity.PulsesPerRevolution;
 import org.gritwright.units.quantity.RevolutionCount;
 import org.gritwright.units.quantity.RevolutionsPerMass;
 import org.gritwright.units.quantity.RotationalSpeed;
+import org.gritwright.units.quantity.PrewetRate;
+import org.gritwright.units.quantity.LiquidLaneApplicationRate;
+import org.gritwright.units.quantity.LiquidApplicationRate;
+import org.gritwright.units.quantity.PulsesPerVolume;
+import org.gritwright.units.quantity.RevolutionsPerVolume;
+import org.gritwright.units.quantity.VolumePerPulse;
+import org.gritwright.units.quantity.VolumePerRevolution;
 
 /**
  * What numbers on a truck's sheet can be, by the wide margin of what machines and people can do (common practice, no source): a
@@ -97,7 +105,15 @@ public final class EnteredRanges {
             entry(PulsesPerMass.class, "1e-5 pulse/kg", "1e9 pulse/kg"),
             entry(ApplicationRate.class, "0.001 kg/km", "1e6 kg/km"),
             entry(LaneApplicationRate.class, "0.001 kg/lane-km", "1e6 kg/lane-km"),
-            entry(LaneCount.class, "0.01 lane", "100 lane"));
+            entry(LaneCount.class, "0.01 lane", "100 lane"),
+            entry(Volume.class, "0.001 mL", "1000000 L"),
+            entry(VolumePerRevolution.class, "0.001 mL/rev", "1000 L/rev"),
+            entry(VolumePerPulse.class, "0.000001 mL/pulse", "1000 L/pulse"),
+            entry(RevolutionsPerVolume.class, "0.001 rev/L", "1e6 rev/L"),
+            entry(PulsesPerVolume.class, "0.001 pulse/L", "1e9 pulse/L"),
+            entry(LiquidApplicationRate.class, "0.001 L/km", "1e6 L/km"),
+            entry(LiquidLaneApplicationRate.class, "0.001 L/lane-km", "1e6 L/lane-km"),
+            entry(PrewetRate.class, "0.01 L/t", "1e4 L/t"));
 
     /** Where a field's own range is narrower than its kind's. */
     private static final Map<String, Range> BY_FIELD = Map.of(

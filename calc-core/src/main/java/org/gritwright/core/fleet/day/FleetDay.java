@@ -13,6 +13,7 @@ import javax.measure.quantity.Dimensionless;
 import org.gritwright.core.judgement.DecisionRule;
 import org.gritwright.core.observation.CatchAllowances;
 import org.gritwright.core.observation.Material;
+import org.gritwright.core.weighing.Graduate;
 import org.gritwright.core.weighing.Scale;
 import org.gritwright.units.InvalidInputException;
 import org.gritwright.units.check.Require;
@@ -28,6 +29,7 @@ import org.gritwright.units.check.Require;
  * @param site where
  * @param technician who is in charge
  * @param scales the scales in use
+ * @param graduates the containers with marks in use, in which liquids are read
  * @param materials the materials in use
  * @param plan what the day is to be planned for; none if nobody plans it
  * @param routes what the trucks are to do on the road
@@ -42,6 +44,7 @@ public record FleetDay(
         Optional<String> site,
         Optional<String> technician,
         List<Scale> scales,
+        List<Graduate> graduates,
         List<Material> materials,
         Optional<PlanEntry> plan,
         List<RouteEntry> routes,
@@ -50,7 +53,7 @@ public record FleetDay(
     /**
      * Copies the lists.
      *
-     * @throws InvalidInputException if there is no truck, or a material is a liquid
+     * @throws InvalidInputException if there is no truck
      */
     public FleetDay {
         Require.given(
@@ -63,17 +66,15 @@ public record FleetDay(
                 site,
                 technician,
                 scales,
+                graduates,
                 materials,
                 plan,
                 routes,
                 trucks);
         Require.that(!trucks.isEmpty(), "trucks of a day", "one or more", "none");
         scales = List.copyOf(scales);
+        graduates = List.copyOf(graduates);
         materials = List.copyOf(materials);
-        materials.stream().filter(Material::isLiquid).findFirst().ifPresent(liquid -> {
-            throw new InvalidInputException(
-                    "material of a day", "granular, as a truck's day has no liquid side", liquid.name() + ", a liquid");
-        });
         routes = List.copyOf(routes);
         trucks = List.copyOf(trucks);
     }
@@ -104,7 +105,7 @@ public record FleetDay(
                 CatchAllowances.NONE,
                 empty(),
                 empty(),
-                scales,
+                scales, List.of(),
                 materials,
                 empty(),
                 List.of(),
@@ -127,6 +128,7 @@ public record FleetDay(
                 site,
                 technician,
                 scales,
+                graduates,
                 materials,
                 plan,
                 routes,
@@ -134,16 +136,20 @@ public record FleetDay(
     }
 
     /**
-     * The same day with one truck only, with those routes that are for it, and with those scales and materials that its entries
+     * The same day with one truck only, with those routes that are for it, and with those scales, containers with marks and materials that its entries
      * and routes name; without the plan, which is the whole day's.
      *
      * @param truck one of the trucks
      * @return the day as that truck saw it
      */
     public FleetDay withOnly(TruckDay truck) {
-        Set<String> scalesOfTruck = truck.entries().map(CatchEntry::scale).collect(Collectors.toSet());
-        List<RouteEntry> routesOfTruck = routes.stream()
-                .filter(route -> route.isFor(truck.id()))
+        Set<String> scalesOfTruck =
+                truck.entries().flatMap(one -> one.scale().stream()).collect(Collectors.toSet());
+        Set<String> graduatesOfTruck = truck.entries()
+                .flatMap(one -> one.read().stream())
+                .map(ReadEntry::container)
+                .collect(Collectors.toSet());
+        List<RouteEntry> routesOfTruck = routesOf(truck).stream()
                 .map(route -> route.withOnly(truck.id()))
                 .toList();
         Set<String> materialsOfTruck = Stream.of(
@@ -157,6 +163,9 @@ public record FleetDay(
                 scales.stream()
                         .filter(scale -> scalesOfTruck.contains(scale.id()))
                         .toList(),
+                graduates.stream()
+                        .filter(one -> graduatesOfTruck.contains(one.id()))
+                        .toList(),
                 materials.stream()
                         .filter(material -> materialsOfTruck.contains(material.name()))
                         .toList(),
@@ -166,13 +175,41 @@ public record FleetDay(
     }
 
     /**
+     * What a truck is to do on the road.
+     *
+     * @param truck one of the trucks
+     * @return the routes that name it, and those for all trucks whose material it can meter
+     */
+    public List<RouteEntry> routesOf(TruckDay truck) {
+        Set<String> others = materials.stream()
+                .filter(one -> one.isLiquid() != truck.spreader().isForLiquids())
+                .map(Material::name)
+                .collect(Collectors.toSet());
+        return routes.stream()
+                .filter(route -> route.trucks().isEmpty()
+                        ? !others.contains(route.material())
+                        : route.isFor(truck.id()))
+                .toList();
+    }
+
+    /**
      * The same day with other trucks.
      *
      * @param all the trucks
      * @return the day
      */
     public FleetDay withTrucks(List<TruckDay> all) {
-        return with(allowances, scales, materials, plan, routes, all);
+        return with(allowances, scales, graduates, materials, plan, routes, all);
+    }
+
+    /**
+     * The same day with containers in which liquids are read.
+     *
+     * @param used the containers with marks
+     * @return the day
+     */
+    public FleetDay withGraduates(List<Graduate> used) {
+        return with(allowances, scales, used, materials, plan, routes, trucks);
     }
 
     /**
@@ -182,7 +219,7 @@ public record FleetDay(
      * @return the day
      */
     public FleetDay withAllowances(CatchAllowances allowed) {
-        return with(allowed, scales, materials, plan, routes, trucks);
+        return with(allowed, scales, graduates, materials, plan, routes, trucks);
     }
 
     /**
@@ -192,7 +229,7 @@ public record FleetDay(
      * @return the day
      */
     public FleetDay withPlan(PlanEntry wanted) {
-        return with(allowances, scales, materials, Optional.of(wanted), routes, trucks);
+        return with(allowances, scales, graduates, materials, Optional.of(wanted), routes, trucks);
     }
 
     /**
@@ -202,12 +239,13 @@ public record FleetDay(
      * @return the day
      */
     public FleetDay withRoutes(List<RouteEntry> all) {
-        return with(allowances, scales, materials, plan, all, trucks);
+        return with(allowances, scales, graduates, materials, plan, all, trucks);
     }
 
     private FleetDay with(
             CatchAllowances allowed,
             List<Scale> others,
+            List<Graduate> read,
             List<Material> substances,
             Optional<PlanEntry> planned,
             List<RouteEntry> driven,
@@ -221,6 +259,7 @@ public record FleetDay(
                 site,
                 technician,
                 others,
+                read,
                 substances,
                 planned,
                 driven,

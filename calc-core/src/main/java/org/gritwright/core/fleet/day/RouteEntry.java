@@ -7,8 +7,13 @@ import java.util.Set;
 import javax.measure.Quantity;
 import javax.measure.quantity.Speed;
 import org.gritwright.core.envelope.Demand;
+import org.gritwright.core.observation.Material;
+import org.gritwright.units.Amounts;
 import org.gritwright.units.InvalidInputException;
+import org.gritwright.units.UnitSymbol;
 import org.gritwright.units.check.Require;
+import org.gritwright.units.quantity.ApplicationRate;
+import org.gritwright.units.quantity.LiquidApplicationRate;
 
 /**
  * What a route asks of its trucks, as it was written down. Immutable, thread-safe, a value.
@@ -36,7 +41,8 @@ public record RouteEntry(
     public RouteEntry {
         Require.given(RouteEntry.class, name, material, target, lowestSpeed, highestSpeed, trucks);
         Require.text("name of a route", name);
-        demand(name, target, lowestSpeed, highestSpeed);
+        // Which material it is for isn't known here, but what can't be asked of any is refused.
+        demand(name, target.perDistance(), 1, lowestSpeed, highestSpeed);
         trucks = List.copyOf(trucks);
         Set<String> ids = new HashSet<>();
         for (String id : trucks) {
@@ -44,18 +50,44 @@ public record RouteEntry(
         }
     }
 
-    private static Demand demand(
-            String name, TargetEntry target, Quantity<Speed> lowestSpeed, Quantity<Speed> highestSpeed) {
-        return new Demand(name, target.perDistance(), lowestSpeed, highestSpeed);
-    }
-
     /**
      * What is asked.
      *
-     * @return the rate per distance at every speed from the lowest to the highest
+     * @param of the material of the route
+     * @return the rate per distance at every speed from the lowest to the highest; of a liquid, the mass at its stated density
+     * @throws InvalidInputException if the rate is one of liquids and the material granular, or the other way round
      */
-    public Demand demand() {
-        return demand(name, target, lowestSpeed, highestSpeed);
+    public Demand demand(Material of) {
+        Quantity<?> rate = target.perDistance();
+        Require.that(
+                of.isLiquid() == isOfLiquid(rate),
+                "target rate of route \"" + name + "\"",
+                of.isLiquid() ? "a volume per distance, as " + of.name() + " is a liquid" : "a mass per distance",
+                rate);
+        return demand(name, rate, of.kilogramsPerAmount(), lowestSpeed, highestSpeed);
+    }
+
+    private static boolean isOfLiquid(Quantity<?> rate) {
+        return UnitSymbol.of(rate.getUnit()).kind() == LiquidApplicationRate.class;
+    }
+
+    private static Demand demand(
+            String name,
+            Quantity<?> rate,
+            double kilogramsPerAmount,
+            Quantity<Speed> lowestSpeed,
+            Quantity<Speed> highestSpeed) {
+        if (!isOfLiquid(rate)) {
+            return new Demand(name, rate.asType(ApplicationRate.class), lowestSpeed, highestSpeed);
+        }
+        Quantity<LiquidApplicationRate> liquid = rate.asType(LiquidApplicationRate.class);
+        Require.positive("rate", LiquidApplicationRate.class, liquid);
+        double kilogramsPerMeter = Amounts.si(LiquidApplicationRate.class, liquid) * kilogramsPerAmount;
+        return new Demand(
+                name,
+                Amounts.ofSi(kilogramsPerMeter, UnitSymbol.tradeUnit(ApplicationRate.class, rate)),
+                lowestSpeed,
+                highestSpeed);
     }
 
     /**

@@ -8,9 +8,7 @@ import javax.measure.quantity.Dimensionless;
 import org.gritwright.core.metering.Conveyor;
 import org.gritwright.core.metering.DriveFeedback;
 import org.gritwright.core.metering.Gate;
-import org.gritwright.core.metering.NoSensor;
 import org.gritwright.core.metering.OpenLoop;
-import org.gritwright.core.metering.ShaftSensor;
 import org.gritwright.core.metering.Spreader;
 import org.gritwright.core.spi.TypeId;
 import org.gritwright.core.spi.TypeRegistry;
@@ -18,7 +16,7 @@ import org.gritwright.units.check.Require;
 import org.gritwright.units.quantity.PulsesPerRevolution;
 
 /**
- * The equipment on a truck, as it was written down. Nothing but presence is checked here. Immutable, thread-safe, a
+ * A conveyor and what meters with it, as they were written down. Nothing but presence is checked here. Immutable, thread-safe, a
  * value.
  *
  * @param conveyor the conveyor
@@ -35,7 +33,8 @@ public record SpreaderEntry(
         Optional<Quantity<PulsesPerRevolution>> pulsesPerRevolution,
         Quantity<Dimensionless> gearRatio,
         List<OpenLoop.Row> controlSettings,
-        Optional<Quantity<?>> gateReading) {
+        Optional<Quantity<?>> gateReading)
+        implements MeteringEntry {
 
     /** Copies the list. */
     public SpreaderEntry {
@@ -121,29 +120,29 @@ public record SpreaderEntry(
         return Gate.of(types, TypeId.of(gate.type(), gate.version()), gate.parameters());
     }
 
-    /**
-     * The whole.
-     *
-     * @param types the types that are known
-     * @return the spreader
-     * @throws org.gritwright.units.InvalidInputException if a part can't be made, or the parts don't go together
-     */
-    public Spreader spreader(TypeRegistry types) {
+    /** The conveyor. */
+    @Override
+    public TypedEntry machine() {
+        return conveyor;
+    }
+
+    @Override
+    public SpreaderEntry withMachine(TypedEntry other) {
+        return new SpreaderEntry(other, gate, pulsesPerRevolution, gearRatio, controlSettings, gateReading);
+    }
+
+    @Override
+    public boolean isForLiquids() {
+        return false;
+    }
+
+    @Override
+    public Spreader metering(TypeRegistry types) {
         return new Spreader(conveyor(types), gate(types), feedback());
     }
 
-    /**
-     * How the drive's revolutions become known.
-     *
-     * @return a sensor, a table of control settings, or neither
-     * @throws org.gritwright.units.InvalidInputException if there are both, or a number is out of its range
-     */
+    @Override
     public DriveFeedback feedback() {
-        boolean openLoop = !controlSettings.isEmpty();
-        if (pulsesPerRevolution.isPresent()) {
-            Require.that(!openLoop, "control settings", "left out for a drive with a shaft sensor", "a table");
-            return new ShaftSensor(pulsesPerRevolution.get(), gearRatio);
-        }
-        return openLoop ? new OpenLoop(gearRatio, controlSettings) : new NoSensor(gearRatio);
+        return MeteringEntry.feedback(pulsesPerRevolution, gearRatio, controlSettings);
     }
 }

@@ -9,11 +9,14 @@ import org.gritwright.core.curve.CurveModel;
 import org.gritwright.units.check.Require;
 
 /**
- * One truck's day as it was written down. Nothing but presence is checked here: what can't be computed makes this one truck's
+ * One truck's day as it was written down: one metering of it. A truck that prewets has two entries, one for its conveyor and one for
+ * its pump or flow meter, each with catches and values in force of its own. Nothing but presence is checked here: what can't be computed makes this one truck's
  * assessment a refusal and doesn't stop the others. Immutable, thread-safe, a value.
  *
  * @param id the truck's id, unique in the fleet
- * @param spreader the equipment on it
+ * @param spreader what meters the material: a conveyor with its gate, a pump or a flow meter
+ * @param wets of a pump or flow meter that prewets what another spreader of the fleet lays, that spreader's id; none for one that
+ *     lays its liquid alone, and for a conveyor
  * @param drive how its drive answers the control; none if nobody says anything
  * @param curveModel the model of the discharge curve over several settings; none to have it chosen by test
  * @param inForce the calibrations in force when the day began
@@ -25,7 +28,8 @@ import org.gritwright.units.check.Require;
  */
 public record TruckDay(
         String id,
-        SpreaderEntry spreader,
+        MeteringEntry spreader,
+        Optional<String> wets,
         Optional<DriveEntry> drive,
         Optional<CurveModel> curveModel,
         List<InForceEntry> inForce,
@@ -41,6 +45,7 @@ public record TruckDay(
                 TruckDay.class,
                 id,
                 spreader,
+                wets,
                 drive,
                 curveModel,
                 inForce,
@@ -62,9 +67,9 @@ public record TruckDay(
      * @param spreader what stands on it
      * @return the day
      */
-    public static TruckDay of(String id, SpreaderEntry spreader) {
+    public static TruckDay of(String id, MeteringEntry spreader) {
         return new TruckDay(
-                id, spreader, empty(), empty(), List.of(), List.of(), List.of(), List.of(), empty(), empty());
+                id, spreader, empty(), empty(), empty(), List.of(), List.of(), List.of(), List.of(), empty(), empty());
     }
 
     /** What all catches have, calibration catches first. */
@@ -83,7 +88,7 @@ public record TruckDay(
     public TruckDay id(String one) {
         return new TruckDay(
                 one,
-                spreader,
+                spreader, wets,
                 drive,
                 curveModel,
                 inForce,
@@ -100,10 +105,32 @@ public record TruckDay(
      * @param other what stands on the truck
      * @return the day with it
      */
-    public TruckDay spreader(SpreaderEntry other) {
+    public TruckDay spreader(MeteringEntry other) {
         return new TruckDay(
                 id,
-                other,
+                other, wets,
+                drive,
+                curveModel,
+                inForce,
+                changes,
+                calibrationCatches,
+                verificationCatches,
+                roadSpeed,
+                notes);
+    }
+
+    /**
+     * The spreader whose material this one wets.
+     *
+     * @param other the id of the spreader that lays it
+     * @return the day with it
+     */
+    public TruckDay wetting(String other) {
+        Optional<String> wetted = Optional.of(other);
+        return new TruckDay(
+                id,
+                spreader,
+                wetted,
                 drive,
                 curveModel,
                 inForce,
@@ -124,7 +151,7 @@ public record TruckDay(
         Optional<DriveEntry> noted = Optional.of(measured);
         return new TruckDay(
                 id,
-                spreader,
+                spreader, wets,
                 noted,
                 curveModel,
                 inForce,
@@ -144,7 +171,7 @@ public record TruckDay(
     public TruckDay curveModel(CurveModel model) {
         Optional<CurveModel> used = Optional.of(model);
         return new TruckDay(
-                id, spreader, drive, used, inForce, changes, calibrationCatches, verificationCatches, roadSpeed, notes);
+                id, spreader, wets, drive, used, inForce, changes, calibrationCatches, verificationCatches, roadSpeed, notes);
     }
 
     /**
@@ -156,7 +183,7 @@ public record TruckDay(
     public TruckDay inForce(List<InForceEntry> entries) {
         return new TruckDay(
                 id,
-                spreader,
+                spreader, wets,
                 drive,
                 curveModel,
                 entries,
@@ -176,7 +203,7 @@ public record TruckDay(
     public TruckDay changes(List<ChangeEntry> entries) {
         return new TruckDay(
                 id,
-                spreader,
+                spreader, wets,
                 drive,
                 curveModel,
                 inForce,
@@ -195,7 +222,7 @@ public record TruckDay(
      */
     public TruckDay calibrationCatches(List<CalibrationCatchEntry> entries) {
         return new TruckDay(
-                id, spreader, drive, curveModel, inForce, changes, entries, verificationCatches, roadSpeed, notes);
+                id, spreader, wets, drive, curveModel, inForce, changes, entries, verificationCatches, roadSpeed, notes);
     }
 
     /**
@@ -206,7 +233,7 @@ public record TruckDay(
      */
     public TruckDay verificationCatches(List<VerificationCatchEntry> entries) {
         return new TruckDay(
-                id, spreader, drive, curveModel, inForce, changes, calibrationCatches, entries, roadSpeed, notes);
+                id, spreader, wets, drive, curveModel, inForce, changes, calibrationCatches, entries, roadSpeed, notes);
     }
 
     /**
@@ -219,7 +246,7 @@ public record TruckDay(
         Optional<RoadSpeedEntry> road = Optional.of(check);
         return new TruckDay(
                 id,
-                spreader,
+                spreader, wets,
                 drive,
                 curveModel,
                 inForce,
@@ -240,7 +267,7 @@ public record TruckDay(
         Optional<String> noted = Optional.of(text);
         return new TruckDay(
                 id,
-                spreader,
+                spreader, wets,
                 drive,
                 curveModel,
                 inForce,

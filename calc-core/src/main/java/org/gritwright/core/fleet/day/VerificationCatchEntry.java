@@ -3,7 +3,6 @@ package org.gritwright.core.fleet.day;
 import java.util.Optional;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
-import javax.measure.quantity.Mass;
 import javax.measure.quantity.Speed;
 import javax.measure.quantity.Time;
 import org.gritwright.units.check.Require;
@@ -18,8 +17,8 @@ import org.gritwright.units.check.Require;
  * @param testSpeed the road speed fed to the truck
  * @param runTime the run time, if that was set
  * @param testDistance the test distance, if that was set
- * @param indicated the mass that the display showed
- * @param indicatedStep the step in which the display shows mass
+ * @param indicated the mass or, of a liquid, the volume that the display showed
+ * @param indicatedStep the step in which the display shows it
  */
 public record VerificationCatchEntry(
         CatchEntry entry,
@@ -29,8 +28,8 @@ public record VerificationCatchEntry(
         Quantity<Speed> testSpeed,
         Optional<Quantity<Time>> runTime,
         Optional<Quantity<Length>> testDistance,
-        Optional<Quantity<Mass>> indicated,
-        Optional<Quantity<Mass>> indicatedStep) {
+        Optional<Quantity<?>> indicated,
+        Optional<Quantity<?>> indicatedStep) {
     /** Checks that nothing is null. */
     public VerificationCatchEntry {
         Require.given(

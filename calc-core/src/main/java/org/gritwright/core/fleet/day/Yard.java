@@ -7,6 +7,7 @@ import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.gritwright.core.judgement.Tolerance;
 import org.gritwright.core.observation.Material;
+import org.gritwright.core.weighing.Graduate;
 import org.gritwright.core.weighing.Scale;
 import org.gritwright.units.InvalidInputException;
 import org.gritwright.units.check.NearestName;
@@ -18,17 +19,24 @@ import org.gritwright.units.check.Require;
  * @param day the day
  * @param tolerance its tolerance
  * @param scales its scales by id
+ * @param graduates its containers with marks by id
  * @param materials its materials by name
  */
-public record Yard(FleetDay day, Tolerance tolerance, Map<String, Scale> scales, Map<String, Material> materials) {
+public record Yard(
+        FleetDay day,
+        Tolerance tolerance,
+        Map<String, Scale> scales,
+        Map<String, Graduate> graduates,
+        Map<String, Material> materials) {
 
     /** So many names are listed where another one was wanted: a refusal stands in every catch. */
     private static final int MOST_NAMED = 20;
 
     /** Copies the maps. */
     public Yard {
-        Require.given(Yard.class, day, tolerance, scales, materials);
+        Require.given(Yard.class, day, tolerance, scales, graduates, materials);
         scales = Map.copyOf(scales);
+        graduates = Map.copyOf(graduates);
         materials = Map.copyOf(materials);
     }
 
@@ -37,17 +45,19 @@ public record Yard(FleetDay day, Tolerance tolerance, Map<String, Scale> scales,
      *
      * @param day the day
      * @return what its trucks share
-     * @throws InvalidInputException if the tolerance is not greater than zero, two scales, materials or routes share a name, or a
-     *     route names a material or truck that isn't there
+     * @throws InvalidInputException if the tolerance is not greater than zero, two scales, containers with marks, materials or routes share a name, a
+     *     route names a material or truck that isn't there, or a liquid wets what no conveyor of the day lays
      */
     public static Yard of(FleetDay day) {
         Yard yard = new Yard(
                 day,
                 new Tolerance(day.tolerance()),
                 byName("scale", day.scales(), Scale::id),
+                byName("container with marks", day.graduates(), Graduate::id),
                 byName("material", day.materials(), Material::name));
         byName("route", day.routes(), RouteEntry::name);
         yard.requireKnown(day.routes());
+        yard.requireSpreaders();
         return yard;
     }
 
@@ -62,6 +72,18 @@ public record Yard(FleetDay day, Tolerance tolerance, Map<String, Scale> scales,
                 route.trucks().forEach(id -> known("truck", ids, id));
                 return route;
             });
+        }
+    }
+
+    /** A day of one truck is part of one whose other trucks aren't at hand. */
+    private void requireSpreaders() {
+        if (day.trucks().size() > 1 && day.trucks().stream().anyMatch(one -> one.wets().isPresent())) {
+            Map<String, TruckDay> spreaders = day.trucks().stream()
+                    .filter(one -> !one.spreader().isForLiquids())
+                    .collect(Collectors.toMap(TruckDay::id, Function.identity(), (one, other) -> one));
+            day.trucks().stream()
+                    .flatMap(one -> one.wets().stream())
+                    .forEach(id -> known("truck with a conveyor, to be wetted,", spreaders, id));
         }
     }
 
@@ -80,6 +102,17 @@ public record Yard(FleetDay day, Tolerance tolerance, Map<String, Scale> scales,
      */
     public Scale scale(String id) {
         return known("scale", scales, id);
+    }
+
+    /**
+     * A container with marks.
+     *
+     * @param id its id
+     * @return the container
+     * @throws InvalidInputException if the day lists none of that id
+     */
+    public Graduate graduate(String id) {
+        return known("container with marks", graduates, id);
     }
 
     /**

@@ -20,7 +20,7 @@ import org.gritwright.core.fleet.day.TruckDay;
 import org.gritwright.core.fleet.day.VerificationCatchEntry;
 import org.gritwright.core.fleet.day.WeighingMethodEntry;
 import org.gritwright.core.fleet.day.Yard;
-import org.gritwright.core.metering.Spreader;
+import org.gritwright.core.metering.Metering;
 import org.gritwright.core.observation.CalibrationPoint;
 import org.gritwright.core.observation.CatchLimits;
 import org.gritwright.core.observation.Material;
@@ -101,7 +101,7 @@ public record FleetPlanner(TypeRegistry types, CatchLimits limits) {
             EnteredRanges.check(truck, "", (at, refused) -> {
                 throw refused.withField(at + ": " + refused.field());
             });
-            Spreader spreader = truck.spreader().spreader(types);
+            Metering spreader = truck.spreader().metering(types);
             PlannedRange drive = Require.naming("drive", () -> PlannedRange.of(plan, truck.drive()));
             Wanted wanted = new Wanted(yard, plan, drive.range());
             List<PointPlan> points = truck.inForce().isEmpty()
@@ -126,7 +126,7 @@ public record FleetPlanner(TypeRegistry types, CatchLimits limits) {
     /** What a truck is planned for, and the shaft speeds that it holds. */
     private record Wanted(Yard yard, PlanEntry plan, Optional<WorkingRange> range) {}
 
-    private PointPlan inForce(Wanted wanted, Spreader spreader, InForceEntry entry) {
+    private PointPlan inForce(Wanted wanted, Metering spreader, InForceEntry entry) {
         return Require.naming("calibration in force", () -> {
             Material material = wanted.yard().material(entry.material());
             CalibrationPoint point = CalibrationPoint.of(material, spreader, setting(entry.setting()));
@@ -148,7 +148,7 @@ public record FleetPlanner(TypeRegistry types, CatchLimits limits) {
     }
 
     /** The calibration points that somebody wrote down. */
-    private static List<CalibrationPoint> noted(Yard yard, TruckDay truck, Spreader spreader) {
+    private static List<CalibrationPoint> noted(Yard yard, TruckDay truck, Metering spreader) {
         Set<CalibrationPoint> noted = new LinkedHashSet<>();
         Stream.concat(
                         truck.calibrationCatches().stream().map(CalibrationCatchEntry::entry),
@@ -163,12 +163,15 @@ public record FleetPlanner(TypeRegistry types, CatchLimits limits) {
                 "gate setting to plan for",
                 "known from a calibration in force or a catch",
                 "nothing");
+        List<Material> materials = yard.materials().values().stream()
+                .filter(one -> one.isLiquid() == spreader.isForLiquids())
+                .toList();
         Require.that(
-                yard.materials().size() == 1,
+                materials.size() == 1,
                 "material to plan for",
                 "known from a calibration in force or a catch, or the only one of the day",
-                () -> yard.materials().size() + " materials");
-        return List.of(CalibrationPoint.of(yard.materials().values().iterator().next(), spreader, Setting.none()));
+                () -> materials.size() + " materials");
+        return List.of(CalibrationPoint.of(materials.get(0), spreader, Setting.none()));
     }
 
     private PointPlan point(

@@ -23,6 +23,7 @@ import org.gritwright.core.metering.ShaftSensor;
 import org.gritwright.core.plausibility.Digits;
 import org.gritwright.core.verification.VerificationCatch;
 import org.gritwright.core.weighing.Weighing;
+import org.gritwright.core.weighing.ReadVolume;
 import org.gritwright.units.Amounts;
 import org.gritwright.units.SpreadingUnits;
 import org.gritwright.units.quantity.PulsesPerRevolution;
@@ -55,6 +56,7 @@ final class CatchSlips {
         }
         CatchSlips made = new CatchSlips(day, ofOne ? day.worstFitting(MOST_CATCHES) : List.of());
         made.masses();
+        made.volumes();
         made.tares();
         made.digits();
         made.counts();
@@ -93,6 +95,23 @@ final class CatchSlips {
                 one -> isInPounds(one) ? one.withKilograms(one.kilograms() * POUNDS_PER_KILOGRAM) : one;
         add(kilograms, 1, inPounds);
         addEach(kilograms, inPounds);
+    }
+
+    /** Liters and gallons mixed up in what was read. */
+    private void volumes() {
+        volumes(Mistake.LITERS_AS_GALLONS, 1 / Digits.LITERS_PER_GALLON);
+        volumes(Mistake.GALLONS_AS_LITERS, Digits.LITERS_PER_GALLON);
+        volumes(Mistake.IMPERIAL_AS_US_GALLONS, Digits.GALLONS_PER_IMPERIAL);
+    }
+
+    private void volumes(Mistake mistake, double factor) {
+        Slip slip = Slip.of(Term.CAUGHT_VOLUME, mistake, List.of());
+        UnaryOperator<SketchedCatch> change = one ->
+                one.source().caught() instanceof ReadVolume ? one.withKilograms(one.kilograms() * factor) : one;
+        if (day.catches().stream().anyMatch(one -> !change.apply(one).equals(one))) {
+            add(slip, 1, change);
+            addEach(slip, change);
+        }
     }
 
     /** What the containers of other catches weigh when they are empty, or else anything that containers may weigh. */
@@ -173,6 +192,9 @@ final class CatchSlips {
                 sensor(sensor, factor, Mistake.TOO_SMALL);
                 sensor(sensor, 1 / factor, Mistake.TOO_LARGE);
             }
+        }
+        if (!day.catches().get(0).point().metering().hasShaft()) {
+            return;
         }
         UnaryOperator<SketchedCatch> oneTurn = one -> one.isVerification() ? one : turned(one, -1);
         add(

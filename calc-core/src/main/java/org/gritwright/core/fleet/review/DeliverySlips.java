@@ -26,6 +26,9 @@ public final class DeliverySlips {
     private static final double RATE_FACTOR =
             Amounts.in(Amounts.of(1, SpreadingUnits.KILOGRAM_PER_KILOMETER), SpreadingUnits.POUND_PER_MILE);
 
+    private static final double LIQUID_RATE_FACTOR =
+            Amounts.in(Amounts.of(1, SpreadingUnits.US_GALLON_PER_MILE), SpreadingUnits.LITER_PER_KILOMETER);
+
     /** A drive that only starts slowly or is limited still lays more than a third: it may do so beside that slip. */
     private static final double LEAST_BY_RATE = 0.7;
 
@@ -66,7 +69,8 @@ public final class DeliverySlips {
 
     private static Optional<Finding> rateInOtherUnit(Verification one) {
         Quantity<?> rate = one.source().run().targetRate();
-        return Stream.of(1 / RATE_FACTOR, RATE_FACTOR)
+        double units = one.source().run().isOfLiquid() ? LIQUID_RATE_FACTOR : RATE_FACTOR;
+        return Stream.of(1 / units, units)
                 .filter(factor -> delivered(one) / factor > LEAST_BY_RATE && delivered(one) / factor < GREATEST_BY_RATE)
                 .findFirst()
                 .map(factor -> finding(

@@ -15,7 +15,7 @@ import javax.measure.quantity.Length;
 import org.gritwright.core.finding.Slip;
 import org.gritwright.core.finding.Slip.Mistake;
 import org.gritwright.core.finding.Term;
-import org.gritwright.core.fleet.day.SpreaderEntry;
+import org.gritwright.core.fleet.day.MeteringEntry;
 import org.gritwright.core.fleet.day.TypedEntry;
 import org.gritwright.core.metering.Metering;
 import org.gritwright.core.observation.CalibrationPoint;
@@ -26,6 +26,9 @@ import org.gritwright.units.Amounts;
 import org.gritwright.units.SpreadingUnits;
 import org.gritwright.units.UnitSymbol;
 import org.gritwright.units.quantity.BulkDensity;
+import org.gritwright.units.quantity.PulsesPerVolume;
+import org.gritwright.units.quantity.VolumePerPulse;
+import org.gritwright.units.quantity.VolumePerRevolution;
 
 /** The slips of what catches are compared with: gate opening, gear ratio, conveyor, loose bulk density, value in force. */
 final class EquipmentSlips {
@@ -37,24 +40,28 @@ final class EquipmentSlips {
 
     private static final double GREATEST_DENSITY = 3000;
 
+    /** What a pump or flow meter is rated for. */
+    private static final Set<Class<?>> OF_VOLUMES =
+            Set.of(VolumePerRevolution.class, PulsesPerVolume.class, VolumePerPulse.class);
+
     /** Slips that few people make are so many times less likely. */
     private static final int UNLIKELY = 10;
 
     private final Sketch day;
-    private final SpreaderEntry spreader;
+    private final MeteringEntry spreader;
     private final TypeRegistry types;
     private final List<Hypothesis> all = new ArrayList<>();
 
-    private EquipmentSlips(Sketch day, SpreaderEntry spreader, TypeRegistry types) {
+    private EquipmentSlips(Sketch day, MeteringEntry spreader, TypeRegistry types) {
         this.day = day;
         this.spreader = spreader;
         this.types = types;
     }
 
-    static List<Hypothesis> of(Sketch day, SpreaderEntry spreader, TypeRegistry types) {
+    static List<Hypothesis> of(Sketch day, MeteringEntry spreader, TypeRegistry types) {
         EquipmentSlips made = new EquipmentSlips(day, spreader, types);
         made.openings();
-        made.conveyor();
+        made.machine();
         made.gear();
         made.densities();
         return made.all;
@@ -154,24 +161,26 @@ final class EquipmentSlips {
         return Amounts.of(number, same.getUnit());
     }
 
-    /** Lengths in another unit, and numbers of teeth or the like counted by a half or double. */
-    private void conveyor() {
-        long lengths = spreader.conveyor().parameters().values().stream()
+    /** Lengths and volumes in another unit, and numbers of teeth or the like counted by a half or double. */
+    private void machine() {
+        long lengths = spreader.machine().parameters().values().stream()
                 .filter(value -> value instanceof Quantity<?> written
                         && UnitSymbol.of(written.getUnit()).kind() == Length.class)
                 .count();
-        spreader.conveyor().parameters().forEach((name, value) -> {
+        spreader.machine().parameters().forEach((name, value) -> {
             if (!(value instanceof Quantity<?> written)) {
                 return;
             }
             Class<?> kind = UnitSymbol.of(written.getUnit()).kind();
             List<Double> factors = kind == Length.class
                     ? Digits.LENGTH_FACTORS
-                    : kind == Dimensionless.class && isWhole(written) ? List.of(2.0) : List.of();
+                    : OF_VOLUMES.contains(kind)
+                            ? Digits.VOLUME_FACTORS
+                            : kind == Dimensionless.class && isWhole(written) ? List.of(2.0) : List.of();
             int places = kind == Length.class ? (int) lengths : 1;
             for (double factor : factors) {
                 parameter(name, written, factor, Mistake.TOO_SMALL, places);
-                if (kind == Length.class || isWhole(scaled(written, 1 / factor))) {
+                if (kind != Dimensionless.class || isWhole(scaled(written, 1 / factor))) {
                     parameter(name, written, 1 / factor, Mistake.TOO_LARGE, places);
                 }
             }
@@ -185,19 +194,12 @@ final class EquipmentSlips {
 
     private void parameter(String name, Quantity<?> written, double factor, Mistake mistake, int places) {
         Quantity<?> instead = scaled(written, factor);
-        Map<String, Object> parameters = new TreeMap<>(spreader.conveyor().parameters());
+        Map<String, Object> parameters = new TreeMap<>(spreader.machine().parameters());
         parameters.put(name, instead);
         TypedEntry changed =
-                new TypedEntry(spreader.conveyor().type(), spreader.conveyor().version(), parameters);
+                new TypedEntry(spreader.machine().type(), spreader.machine().version(), parameters);
         try {
-            Metering metering = new SpreaderEntry(
-                            changed,
-                            spreader.gate(),
-                            spreader.pulsesPerRevolution(),
-                            spreader.gearRatio(),
-                            spreader.controlSettings(),
-                            spreader.gateReading())
-                    .spreader(types);
+            Metering metering = spreader.withMachine(changed).metering(types);
             add(
                     Slip.byFactor(Term.PARAMETER, mistake, Math.max(factor, 1 / factor), instead)
                             .of(words(name)),

@@ -12,7 +12,7 @@ import java.util.stream.Stream;
 import org.gritwright.core.finding.Finding;
 import org.gritwright.core.finding.FindingCode;
 import org.gritwright.core.finding.Slip;
-import org.gritwright.core.fleet.day.SpreaderEntry;
+import org.gritwright.core.fleet.day.MeteringEntry;
 import org.gritwright.core.spi.TypeRegistry;
 import org.gritwright.units.InvalidInputException;
 
@@ -53,7 +53,7 @@ public final class ProbableSlips {
      * @return the finding; none if no slip would make the day much more likely
      */
     public static Optional<Finding> of(
-            Sketch day, SpreaderEntry spreader, TypeRegistry types, List<Slip> ofFleet, boolean contradicted) {
+            Sketch day, MeteringEntry spreader, TypeRegistry types, List<Slip> ofFleet, boolean contradicted) {
         List<Explained> explained = explained(day, spreader, types, contradicted);
         double best = explained.isEmpty() ? 0 : explained.get(0).logRatio();
         boolean told = best > (contradicted ? SUGGESTED : SHOWN);
@@ -98,7 +98,7 @@ public final class ProbableSlips {
 
     /** The most probable first. */
     private static List<Explained> explained(
-            Sketch day, SpreaderEntry spreader, TypeRegistry types, boolean contradicted) {
+            Sketch day, MeteringEntry spreader, TypeRegistry types, boolean contradicted) {
         double asItStands = day.logLikelihood();
         // Where nothing seems wrong, most searches can't find anything, and a fleet has many such trucks.
         boolean equipment = contradicted || day.greatestGainByEquipment() > SHOWN;

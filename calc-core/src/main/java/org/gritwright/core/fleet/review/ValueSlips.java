@@ -11,6 +11,7 @@ import org.gritwright.core.finding.Slip;
 import org.gritwright.core.finding.Slip.Mistake;
 import org.gritwright.core.finding.Term;
 import org.gritwright.core.verification.VerificationCatch;
+import org.gritwright.core.plausibility.Digits;
 import org.gritwright.units.Amounts;
 import org.gritwright.units.SpreadingUnits;
 
@@ -19,19 +20,20 @@ import org.gritwright.units.SpreadingUnits;
  * nothing was caught, they don't fit the equipment.
  */
 final class ValueSlips {
-    private static final double POUNDS_PER_KILOGRAM = 1 / Amounts.si(Mass.class, Amounts.of(1, SpreadingUnits.POUND));
+    private static final List<Double> MASS_FACTORS =
+            List.of(10.0, 1 / Amounts.si(Mass.class, Amounts.of(1, SpreadingUnits.POUND)));
 
     private ValueSlips() {}
 
     static List<Hypothesis> of(Sketch day) {
         List<Hypothesis> all = new ArrayList<>();
         if (day.catches().isEmpty()) {
-            for (double factor : List.of(10.0, POUNDS_PER_KILOGRAM)) {
-                day.held().forEach(value -> {
+            day.held().forEach(value -> {
+                for (double factor : value.point().material().isLiquid() ? Digits.VOLUME_FACTORS : MASS_FACTORS) {
                     all.add(scaled(day, value, factor, Mistake.TOO_SMALL));
                     all.add(scaled(day, value, 1 / factor, Mistake.TOO_LARGE));
-                });
-            }
+                }
+            });
         }
         if (day.unlisted() == 0) {
             return all;

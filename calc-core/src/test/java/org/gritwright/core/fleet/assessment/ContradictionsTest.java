@@ -50,7 +50,7 @@ class ContradictionsTest {
                         CatchAllowances.NONE,
                         day.site(),
                         day.technician(),
-                        day.scales(),
+                        day.scales(), List.of(),
                         day.materials(),
                         day.plan(),
                         day.routes(),
@@ -71,7 +71,7 @@ class ContradictionsTest {
                 OffsetDateTime.of(DAY, LocalTime.parse(time), ZoneOffset.ofHours(-5)),
                 entry.operator(),
                 entry.scale(),
-                entry.containers(),
+                entry.containers(), Optional.empty(), Optional.empty(),
                 entry.counted(),
                 entry.setting(),
                 entry.material(),
@@ -173,7 +173,7 @@ class ContradictionsTest {
         CatchEntry changed = CatchEntry.of(
                         other.entry().at(),
                         other.entry().material(),
-                        other.entry().scale(),
+                        other.entry().scale().orElseThrow(),
                         weighing)
                 .counted(other.entry().counted().orElseThrow())
                 .at(other.entry().setting().orElseThrow());
@@ -339,7 +339,7 @@ class ContradictionsTest {
                 new TargetEntry(
                         Optional.of(Amounts.of(poundsPerMile, SpreadingUnits.POUND_PER_MILE)),
                         Optional.empty(),
-                        Optional.empty()),
+                        Optional.empty(), Optional.empty()),
                 one.testSpeed(),
                 one.runTime(),
                 one.testDistance(),

@@ -291,7 +291,7 @@ class FleetAssessorTest {
                 e.at().minusDays(1),
                 e.operator(),
                 e.scale(),
-                e.containers(),
+                e.containers(), Optional.empty(), Optional.empty(),
                 e.counted(),
                 e.setting(),
                 e.material(),
@@ -375,7 +375,7 @@ class FleetAssessorTest {
                 e.operator(),
                 e.scale(),
                 List.of(new WeighingEntry(
-                        "pail 2", Amounts.of(3.5, SpreadingUnits.POUND), Amounts.of(44, SpreadingUnits.POUND))),
+                        "pail 2", Amounts.of(3.5, SpreadingUnits.POUND), Amounts.of(44, SpreadingUnits.POUND))), Optional.empty(), Optional.empty(),
                 e.counted(),
                 e.setting(),
                 e.material(),
@@ -399,8 +399,8 @@ class FleetAssessorTest {
         CatchEntry otherScale = new CatchEntry(
                 e.at(),
                 e.operator(),
-                "kitchen",
-                e.containers(),
+                Optional.of("kitchen"),
+                e.containers(), Optional.empty(), Optional.empty(),
                 e.counted(),
                 e.setting(),
                 "salt",
@@ -409,8 +409,8 @@ class FleetAssessorTest {
         CatchEntry otherMaterial = new CatchEntry(
                 e.at(),
                 e.operator(),
-                "platform",
-                e.containers(),
+                Optional.of("platform"),
+                e.containers(), Optional.empty(), Optional.empty(),
                 e.counted(),
                 e.setting(),
                 "sand",
@@ -419,8 +419,8 @@ class FleetAssessorTest {
         CatchEntry uncounted = new CatchEntry(
                 e.at(),
                 e.operator(),
-                "platform",
-                e.containers(),
+                Optional.of("platform"),
+                e.containers(), Optional.empty(), Optional.empty(),
                 Optional.empty(),
                 e.setting(),
                 "salt",
@@ -472,7 +472,7 @@ class FleetAssessorTest {
                 Optional.empty());
         assertThat(reasons(assess(with(idle("T-01"), withoutStep))))
                 .containsExactly("/trucks/0/verificationCatches/0/indicatedStep: catch of 09:00: indicatedStep,"
-                        + " the step in which the display shows mass, must be given with indicated, for example"
+                        + " the step in which the display shows it, must be given with indicated, for example"
                         + " \"1 lb\": nothing");
         VerificationCatchEntry withStep = new VerificationCatchEntry(
                 v.entry(),
@@ -499,7 +499,7 @@ class FleetAssessorTest {
                 day.allowances(),
                 day.site(),
                 day.technician(),
-                day.scales(),
+                day.scales(), List.of(),
                 List.of(salt, salt),
                 day.plan(),
                 day.routes(),

@@ -134,7 +134,7 @@ class RoutesTest {
                 day.allowances(),
                 Optional.empty(),
                 Optional.empty(),
-                day.scales(),
+                day.scales(), List.of(),
                 List.of(day.materials().get(0), sand),
                 Optional.empty(),
                 day.routes(),

@@ -44,7 +44,7 @@ class SeveralCatchesTest {
                         day.allowances(),
                         Optional.empty(),
                         Optional.empty(),
-                        day.scales(),
+                        day.scales(), day.graduates(),
                         day.materials(),
                         Optional.empty(),
                         day.routes(),

@@ -366,8 +366,8 @@ class SeveralPointsTest {
         CatchEntry unknown = new CatchEntry(
                 good.entry().at(),
                 Optional.empty(),
-                "kitchen",
-                good.entry().containers(),
+                Optional.of("kitchen"),
+                good.entry().containers(), Optional.empty(), Optional.empty(),
                 Optional.empty(),
                 Optional.of(inches(50)),
                 "sand",

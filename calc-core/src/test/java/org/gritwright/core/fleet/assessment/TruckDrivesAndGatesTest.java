@@ -61,7 +61,7 @@ class TruckDrivesAndGatesTest {
                         e.at(),
                         e.operator(),
                         e.scale(),
-                        e.containers(),
+                        e.containers(), Optional.empty(), Optional.empty(),
                         e.counted(),
                         opening,
                         e.material(),
@@ -139,7 +139,7 @@ class TruckDrivesAndGatesTest {
     @Test
     void aTableTogetherWithASensorIsRefused() {
         TruckDay both =
-                with(idle("T-01"), idle("T-01").spreader().withControlSettings(List.of(row(2, 10), row(4, 30))));
+                with(idle("T-01"), ((SpreaderEntry) idle("T-01").spreader()).withControlSettings(List.of(row(2, 10), row(4, 30))));
 
         assertThat(reasons(assess(both)))
                 .containsExactly(

@@ -136,7 +136,7 @@ public class GrowthBenchmark {
                         like.at().plusSeconds(10L * index),
                         like.operator(),
                         like.scale(),
-                        containers,
+                        containers, Optional.empty(), Optional.empty(),
                         like.counted(),
                         like.setting(),
                         like.material(),
