@@ -187,7 +187,8 @@ class NullsTest {
                                         new TargetEntry(
                                                 Optional.of(Amounts.of(300, SpreadingUnits.POUND_PER_MILE)),
                                                 Optional.empty(),
-                                                Optional.empty(), Optional.empty()),
+                                                Optional.empty(),
+                                                Optional.empty()),
                                         Amounts.of(10, SpreadingUnits.MILE_PER_HOUR),
                                         Amounts.of(35, SpreadingUnits.MILE_PER_HOUR),
                                         List.of())),

@@ -23,8 +23,8 @@ public final class Digits {
     /** An imperial gallon in US gallons. */
     public static final double GALLONS_PER_IMPERIAL = in(SpreadingUnits.IMPERIAL_GALLON, SpreadingUnits.US_GALLON);
 
-    /** By what a volume is wrong: decimal point misplaced, liters and gallons or imperial and US gallons mixed up. */
-    public static final List<Double> VOLUME_FACTORS = List.of(10.0, LITERS_PER_GALLON, GALLONS_PER_IMPERIAL);
+    /** By what a volume is wrong: decimal point misplaced, liters and gallons mixed up. */
+    public static final List<Double> VOLUME_FACTORS = List.of(10.0, LITERS_PER_GALLON);
 
     private Digits() {}
 

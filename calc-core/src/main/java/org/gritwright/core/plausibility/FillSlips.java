@@ -6,7 +6,6 @@ import java.util.Set;
 import java.util.function.DoublePredicate;
 import javax.measure.Quantity;
 import javax.measure.Unit;
-import javax.measure.quantity.Volume;
 import org.gritwright.core.finding.Slip;
 import org.gritwright.core.finding.Term;
 import org.gritwright.core.metering.DriveFeedback;
@@ -16,7 +15,6 @@ import org.gritwright.core.observation.CalibrationPoint;
 import org.gritwright.core.spi.FillLimits;
 import org.gritwright.core.spi.Setting;
 import org.gritwright.units.Amounts;
-import org.gritwright.units.SpreadingUnits;
 import org.gritwright.units.quantity.PulsesPerVolume;
 
 /**
@@ -29,6 +27,10 @@ final class FillSlips {
 
     /** Both edges of a pulse counted or one of two; decimal point misplaced. */
     private static final List<Double> SENSOR_FACTORS = List.of(2.0, 10.0);
+
+    /** Decimal point misplaced; per liter taken for per gallon or the other way round; one gallon for the other. */
+    private static final List<Double> METER_FACTORS =
+            List.of(10.0, Digits.LITERS_PER_GALLON, Digits.GALLONS_PER_IMPERIAL);
 
     private final double looseCubicMetersPerRevolution;
     private final CalibrationPoint point;
@@ -80,7 +82,7 @@ final class FillSlips {
 
     /** The fill grows with the pulses per volume as with pulses per revolution. */
     private void meterSlips(Quantity<PulsesPerVolume> recorded, double fill) {
-        for (double factor : Digits.VOLUME_FACTORS) {
+        for (double factor : METER_FACTORS) {
             addFactorSlips(
                     Term.PULSES_PER_VOLUME,
                     recorded,

@@ -23,7 +23,10 @@ final class CalibrationRecordCodecs {
             .with("uncertainty-budget", BudgetOutcome.class, required("components"))
             .with("calibration", CalibrationOutcome.class)
             // The name that it had while there were only grains.
-            .with("judgement", JudgementOutcome.class, optional("furtherMass", ANY_QUANTITY).component("furtherAmount"))
+            .with(
+                    "judgement",
+                    JudgementOutcome.class,
+                    optional("furtherMass", ANY_QUANTITY).component("furtherAmount"))
             .with("correction-step", CorrectionOutcome.Step.class, required("value", FACTOR))
             .with("curve-point", CurveOutcome.Point.class, required("setting", SETTING))
             .with(

@@ -41,7 +41,6 @@ import org.gritwright.core.fleet.day.PlanEntry;
 import org.gritwright.core.fleet.day.ReadEntry;
 import org.gritwright.core.fleet.day.RoadSpeedEntry;
 import org.gritwright.core.fleet.day.RouteEntry;
-import org.gritwright.core.fleet.day.SpreaderEntry;
 import org.gritwright.core.fleet.day.StatedRangeEntry;
 import org.gritwright.core.fleet.day.StepTimes;
 import org.gritwright.core.fleet.day.TargetEntry;
@@ -74,9 +73,7 @@ import org.gritwright.units.Amounts;
 import org.gritwright.units.InvalidInputException;
 import org.gritwright.units.SpreadingUnits;
 import org.gritwright.units.check.Require;
-import org.gritwright.units.quantity.ApplicationRate;
 import org.gritwright.units.quantity.BulkDensity;
-import org.gritwright.units.quantity.LaneApplicationRate;
 
 /**
  * The definition of format "gritwright/fleet-day", from its smallest parts to the whole. A field is named after its component
@@ -160,15 +157,13 @@ final class FleetDayCodecs {
 
     private static final Codec<Material> MATERIAL = mapped(
             Material.class.getName(),
-            OF_CATCHES
-                    .get(MaterialEntry.class)
-                    .checked((written, pointer, problems) -> {
-                        if (written.looseBulkDensity().isEmpty() && written.density().isEmpty()) {
-                            problems.missing(
-                                    pointer.at("looseBulkDensity"),
-                                    Codecs.quantity(BulkDensity.class).expected() + ", or density of a liquid");
-                        }
-                    }),
+            OF_CATCHES.get(MaterialEntry.class).checked((written, pointer, problems) -> {
+                if (written.looseBulkDensity().isEmpty() && written.density().isEmpty()) {
+                    problems.missing(
+                            pointer.at("looseBulkDensity"),
+                            Codecs.quantity(BulkDensity.class).expected() + ", or density of a liquid");
+                }
+            }),
             written -> written.looseBulkDensity().isEmpty() && written.density().isEmpty() ? null : written.material(),
             MaterialEntry::of);
 
@@ -321,9 +316,7 @@ final class FleetDayCodecs {
                             List.of()),
                     required(
                             "trucks",
-                            notEmpty(
-                                    uniqueListOf(TRUCK, "truck id", TruckDay::id, "id"),
-                                    "one truck or more")))
+                            notEmpty(uniqueListOf(TRUCK, "truck id", TruckDay::id, "id"), "one truck or more")))
             .checked(FleetDayCodecs::checkNames);
 
     /** What names something that isn't there is nobody's: it is a matter of the day. */
@@ -346,11 +339,15 @@ final class FleetDayCodecs {
 
     /** A record holds one truck only, whose partner has a record of its own. */
     private static void checkWetted(FleetDay day, Pointer pointer, Problems problems) {
-        if (day.trucks().size() == 1 || day.trucks().stream().allMatch(one -> one.wets().isEmpty())) {
+        if (day.trucks().size() == 1
+                || day.trucks().stream().allMatch(one -> one.wets().isEmpty())) {
             return;
         }
         NameCheck spreaders = new NameCheck(
-                day.trucks().stream().filter(one -> !one.spreader().isForLiquids()).map(TruckDay::id), problems);
+                day.trucks().stream()
+                        .filter(one -> !one.spreader().isForLiquids())
+                        .map(TruckDay::id),
+                problems);
         for (int i = 0; i < day.trucks().size(); i++) {
             Pointer at = pointer.at("trucks").at(i).at("wets");
             day.trucks().get(i).wets().ifPresent(id -> spreaders.check(at, id));

@@ -97,11 +97,14 @@ record WrittenTruck(
             String of = "a flow meter, which meters by its own pulses";
             written.refuse(written.pulsesPerRevolution, "pulsesPerRevolution", of, pointer, problems);
             written.refuse(written.gearRatio, "gearRatio", of, pointer, problems);
-            written.refuse(
-                    written.controlSettings.stream().findFirst(), "controlSettings", of, pointer, problems);
+            written.refuse(written.controlSettings.stream().findFirst(), "controlSettings", of, pointer, problems);
         } else {
             written.require(
-                    written.gearRatio, "gearRatio", "a number in quotation marks, for example \"1\"", pointer, problems);
+                    written.gearRatio,
+                    "gearRatio",
+                    "a number in quotation marks, for example \"1\"",
+                    pointer,
+                    problems);
         }
     }
 
@@ -113,11 +116,7 @@ record WrittenTruck(
 
     private void refuse(Optional<?> given, String field, String of, Pointer pointer, Problems problems) {
         if (given.isPresent()) {
-            problems.add(
-                    ProblemCode.NOT_ACCEPTED,
-                    pointer.at(field),
-                    "no such field beside " + of,
-                    "one");
+            problems.add(ProblemCode.NOT_ACCEPTED, pointer.at(field), "no such field beside " + of, "one");
         }
     }
 

@@ -53,13 +53,15 @@ final class DrivenDay {
                                 new TargetEntry(
                                         Optional.empty(),
                                         Optional.of(Amounts.of(150, POUND_PER_LANE_MILE)),
-                                        Optional.of(Amounts.of(2, LANE)), Optional.empty()),
+                                        Optional.of(Amounts.of(2, LANE)),
+                                        Optional.empty()),
                                 15,
                                 30)));
     }
 
     private static TargetEntry perMile(double pounds) {
-        return new TargetEntry(Optional.of(Amounts.of(pounds, POUND_PER_MILE)), Optional.empty(), Optional.empty(), Optional.empty());
+        return new TargetEntry(
+                Optional.of(Amounts.of(pounds, POUND_PER_MILE)), Optional.empty(), Optional.empty(), Optional.empty());
     }
 
     private static RouteEntry route(String name, String material, TargetEntry target, double lowest, double highest) {

@@ -165,7 +165,8 @@ class DocumentRefusalTest {
 
     private static Map<String, Object> parameters(String width) throws IOException, RejectedDocumentException {
         FleetDay day = DocumentLawsTest.read(Document.FLEET_DAY, good("\"width\": \"22 in\"", width));
-        return Map.copyOf(((SpreaderEntry) day.trucks().get(0).spreader()).gate().parameters());
+        return Map.copyOf(
+                ((SpreaderEntry) day.trucks().get(0).spreader()).gate().parameters());
     }
 
     @Test

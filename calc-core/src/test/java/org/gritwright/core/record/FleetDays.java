@@ -108,7 +108,8 @@ final class FleetDays {
                         judging.getValue(),
                         Optional.of(who.get(0)),
                         Optional.of(who.get(1)),
-                        allScales, List.of(),
+                        allScales,
+                        List.of(),
                         allMaterials,
                         rest.plan(),
                         rest.routes(allMaterials),
@@ -143,7 +144,8 @@ final class FleetDays {
                 .map(rate -> new TargetEntry(Optional.of(rate), Optional.empty(), Optional.empty(), Optional.empty()));
         Arbitrary<TargetEntry> perLane = Combinators.combine(
                         positive(LaneApplicationRate.class), positive(LaneCount.class))
-                .as((rate, lanes) -> new TargetEntry(Optional.empty(), Optional.of(rate), Optional.of(lanes), Optional.empty()));
+                .as((rate, lanes) ->
+                        new TargetEntry(Optional.empty(), Optional.of(rate), Optional.of(lanes), Optional.empty()));
         return Combinators.combine(
                         texts(),
                         Arbitraries.oneOf(perDistance, perLane),
@@ -321,7 +323,8 @@ final class FleetDays {
                         texts(),
                         positive(BulkDensity.class),
                         positive(Length.class).optional())
-                .as((name, density, grains) -> new Material(name, Material.Form.GRANULAR, density, grains, Optional.empty()));
+                .as((name, density, grains) ->
+                        new Material(name, Material.Form.GRANULAR, density, grains, Optional.empty()));
     }
 
     private static Arbitrary<CountEntry> count() {
@@ -368,12 +371,22 @@ final class FleetDays {
                         texts(),
                         Combinators.combine(conditions, notes).as(Map::entry))
                 .as((at, operator, scale, containers, counted, opening, material, rest) -> new CatchEntry(
-                        at, operator, Optional.of(scale), containers, Optional.empty(), Optional.empty(), counted, opening, material, rest.getKey(), rest.getValue()));
+                        at,
+                        operator,
+                        Optional.of(scale),
+                        containers,
+                        Optional.empty(),
+                        Optional.empty(),
+                        counted,
+                        opening,
+                        material,
+                        rest.getKey(),
+                        rest.getValue()));
     }
 
     static <A extends Quantity<A>, B extends Quantity<B>> Arbitrary<Quantity<?>> either(Class<A> one, Class<B> other) {
-        return Arbitraries.oneOf(quantities(one).map(q -> (Quantity<?>) q), quantities(other)
-                .map(q -> (Quantity<?>) q));
+        return Arbitraries.oneOf(
+                quantities(one).map(q -> (Quantity<?>) q), quantities(other).map(q -> (Quantity<?>) q));
     }
 
     private static Arbitrary<VerificationCatchEntry> verification() {
@@ -458,7 +471,8 @@ final class FleetDays {
                         rest)
                 .as((truck, model, inForce, changes, calibrations, verifications, last) -> new TruckDay(
                         truck.id(),
-                        truck.spreader(), Optional.empty(),
+                        truck.spreader(),
+                        Optional.empty(),
                         truck.drive(),
                         model,
                         inForce,

@@ -139,7 +139,9 @@ class AdviceLawsTest {
                 entry.at().plusMinutes(20 + 3 * minutes(last)),
                 entry.operator(),
                 entry.scale(),
-                entry.containers(), entry.read(), entry.density(),
+                entry.containers(),
+                entry.read(),
+                entry.density(),
                 entry.counted()
                         .map(count ->
                                 CountEntry.ofPulses(Edit.scaled(count.pulses().orElseThrow(), 2))),

@@ -145,7 +145,9 @@ record Evidence(List<Optional<Setting>> settings, List<Discharge> discharges) {
             return Optional.empty();
         }
         double shown = Amounts.si(Mass.class, one.indicated().get().asType(Mass.class));
-        double step = one.indicatedStep().map(s -> Amounts.si(Mass.class, s.asType(Mass.class))).orElse(0.0);
+        double step = one.indicatedStep()
+                .map(s -> Amounts.si(Mass.class, s.asType(Mass.class)))
+                .orElse(0.0);
         double revolutions = shown / kilogramsPerRevolution(one.inForce());
         double pulses = pulsesPerRevolution(spreader);
         double pulse = pulses > 0 ? 1 / pulses : 0;

@@ -103,8 +103,8 @@ final class Ideal {
             for (var one : truck.calibrationCatches()) {
                 if (one.entry().setting().equals(held.setting())) {
                     kilograms += Recorded.kilograms(one.entry());
-                    revolutions +=
-                            Recorded.revolutions(one.entry(), Edit.spreader(truck)).orElse(0);
+                    revolutions += Recorded.revolutions(one.entry(), Edit.spreader(truck))
+                            .orElse(0);
                 }
             }
             double value = Evidence.kilogramsPerRevolution(held.value());

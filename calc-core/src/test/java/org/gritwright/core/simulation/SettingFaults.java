@@ -44,9 +44,11 @@ final class SettingFaults {
                         && truck.plan().calibrationCatches() > 0)
                 .withDay((day, situation) ->
                         Edit.settings(day, setting -> rounded(Edit.scaledAny(setting, CENTIMETERS_PER_INCH))))
-                .withRepairs(day -> Edit.spreader(day.trucks().get(0)).gate().type().equals("sliding-gate")
-                        ? List.of(Edit.settings(day, setting -> Edit.scaledAny(setting, 1 / CENTIMETERS_PER_INCH)))
-                        : List.of())
+                .withRepairs(day ->
+                        Edit.spreader(day.trucks().get(0)).gate().type().equals("sliding-gate")
+                                ? List.of(Edit.settings(
+                                        day, setting -> Edit.scaledAny(setting, 1 / CENTIMETERS_PER_INCH)))
+                                : List.of())
                 .named("gate opening ÷ 2.54");
     }
 

@@ -103,7 +103,8 @@ public record FleetAssessor(
                         day.trucks().get(i),
                         i,
                         day.trucks().get(i).wets().map(byId::get),
-                        sameTickets.getOrDefault(i, List.of()), unusable.get(i)))
+                        sameTickets.getOrDefault(i, List.of()),
+                        unusable.get(i)))
                 .toList();
         FleetReview fleet = new FleetReview(
                 trucks.stream().flatMap(one -> one.comparable().stream()).toList());

@@ -68,7 +68,8 @@ final class OtherTon {
                     .filter(error -> Math.abs(Amounts.si(Dimensionless.class, error)) <= AGREES)
                     .isPresent();
             return agrees
-                    && other().map(instead -> Amounts.si(PrewetRate.class, instead) / Amounts.si(PrewetRate.class, rate))
+                    && other().map(instead ->
+                                    Amounts.si(PrewetRate.class, instead) / Amounts.si(PrewetRate.class, rate))
                             .filter(factor -> Math.abs(delivered() / factor - 1) <= NEAR)
                             .isPresent();
         }

@@ -60,11 +60,7 @@ public record PrewetTotal(
      * @return the total; none where a catch isn't counted, or nobody says how much chemical a material holds
      */
     static Optional<PrewetTotal> of(
-            String truck,
-            PointAssessment grains,
-            PointAssessment liquid,
-            Quantity<PrewetRate> prewetRate,
-            Yard yard) {
+            String truck, PointAssessment grains, PointAssessment liquid, Quantity<PrewetRate> prewetRate, Yard yard) {
         Material salt = grains.point().material();
         Material brine = liquid.point().material();
         if (salt.chemical().isEmpty() || brine.chemical().isEmpty()) {
@@ -158,8 +154,7 @@ public record PrewetTotal(
         }
         if (si(liquidShare) < SMALL) {
             findings.add(Finding.of(
-                    FindingCode.PREWET_SMALL_PART,
-                    Map.of("truck", name(truck), "share", number(liquidShare))));
+                    FindingCode.PREWET_SMALL_PART, Map.of("truck", name(truck), "share", number(liquidShare))));
         }
         return findings;
     }

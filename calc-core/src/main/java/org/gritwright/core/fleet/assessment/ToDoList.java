@@ -84,7 +84,8 @@ record ToDoList(
         if (roadProof == RoadProof.NOT_PROVEN) {
             toDo.add(ToDo.ofTruck(NextStep.FIX_ROAD_SPEED));
         }
-        if (roadProof == RoadProof.NOT_CHECKED) {
+        // What wets is driven by another truck, which has it to do.
+        if (roadProof == RoadProof.NOT_CHECKED && truck.wets().isEmpty()) {
             toDo.add(ToDo.ofTruck(NextStep.CHECK_ROAD_SPEED));
         }
         return toDo.stream()

@@ -138,9 +138,8 @@ final class TruckAssessor {
                 .map(h -> h.assessed(byCurve.of(h), drive.flatMap(DriveAssessment::range), driveLimits))
                 .toList();
         RouteCheck routeCheck = new RouteCheck(drive, points, yard);
-        List<RouteAssessment> routes = yard.day().routesOf(truck).stream()
-                .map(routeCheck::assess)
-                .toList();
+        List<RouteAssessment> routes =
+                yard.day().routesOf(truck).stream().map(routeCheck::assess).toList();
         Optional<Finding> changedTires = changedTires();
         Map<PointHistory, List<Finding>> ages = new LinkedHashMap<>();
         histories.forEach(h -> ages.put(h, age(h)));
@@ -191,7 +190,10 @@ final class TruckAssessor {
         findings.addAll(curves.findings());
         read.roadSpeed()
                 .map(RoadSpeedCheck::findings)
-                .ifPresentOrElse(findings::addAll, () -> findings.add(Finding.of(FindingCode.ROAD_SPEED_NOT_CHECKED)));
+                .or(() -> truck.wets().isPresent()
+                        ? Optional.of(List.of())
+                        : Optional.of(List.of(Finding.of(FindingCode.ROAD_SPEED_NOT_CHECKED))))
+                .ifPresent(findings::addAll);
         changedTires.ifPresent(findings::add);
         ages.values().forEach(findings::addAll);
         return new TruckAssessment(

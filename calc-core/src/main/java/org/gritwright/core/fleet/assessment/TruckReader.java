@@ -232,23 +232,23 @@ final class TruckReader {
                     .flatMap(read -> attempt(
                             at + "/read",
                             () -> new ReadVolume(
-                                    yard.graduate(read.container()),
-                                    entry.at().toLocalDate(),
-                                    read.fills())));
+                                    yard.graduate(read.container()), entry.at().toLocalDate(), read.fills())));
         }
         Optional<CaughtMass> mass = weighed(at, entry);
         boolean isLiquid = metering.filter(Metering::isForLiquids).isPresent();
         if (!isLiquid && entry.density().isEmpty()) {
             return mass.map(one -> one);
         }
-        return attempt(at + "/density", () -> entry.density()
-                        .filter(one -> isLiquid)
-                        .orElseThrow(() -> new InvalidInputException(
-                                isLiquid ? RefusalCode.MISSING : RefusalCode.NOT_ACCEPTED,
-                                "density of what was weighed",
-                                isLiquid ? "given, as it is a liquid" : "left out, as it is no liquid",
-                                isLiquid ? "nothing" : "a density"))
-                        .density())
+        return attempt(
+                        at + "/density",
+                        () -> entry.density()
+                                .filter(one -> isLiquid)
+                                .orElseThrow(() -> new InvalidInputException(
+                                        isLiquid ? RefusalCode.MISSING : RefusalCode.NOT_ACCEPTED,
+                                        "density of what was weighed",
+                                        isLiquid ? "given, as it is a liquid" : "left out, as it is no liquid",
+                                        isLiquid ? "nothing" : "a density"))
+                                .density())
                 .flatMap(density ->
                         mass.flatMap(one -> attempt(at + "/density", () -> new WeighedVolume(one, density))));
     }
@@ -353,19 +353,20 @@ final class TruckReader {
         if (held.isEmpty() || run.isEmpty()) {
             return Optional.empty();
         }
-        VerificationCatch read = VerificationCatch.of(observation, held.get(), run.get());
+        Optional<VerificationCatch> read =
+                attempt(at + "/targetRate", () -> VerificationCatch.of(observation, held.get(), run.get()));
         return one.indicated().isEmpty()
-                ? Optional.of(read)
-                : attempt(
+                ? read
+                : read.flatMap(undisplayed -> attempt(
                         at + "/indicatedStep",
-                        () -> read.indicated(new IndicatedAmount(
+                        () -> undisplayed.indicated(new IndicatedAmount(
                                 one.indicated().get(),
                                 one.indicatedStep()
                                         .orElseThrow(() -> new InvalidInputException(
                                                 RefusalCode.MISSING,
                                                 "indicatedStep, the step in which the display shows it,",
                                                 "given with indicated, for example \"1 lb\"",
-                                                "nothing")))));
+                                                "nothing"))))));
     }
 
     /** The step of the display belongs to the display: where the catch's own point has no entry, any entry's will do. */

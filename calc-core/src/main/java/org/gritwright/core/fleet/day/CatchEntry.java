@@ -40,7 +40,19 @@ public record CatchEntry(
 
     /** Copies the list. */
     public CatchEntry {
-        Require.given(CatchEntry.class, at, operator, scale, containers, read, density, counted, setting, material, conditions, notes);
+        Require.given(
+                CatchEntry.class,
+                at,
+                operator,
+                scale,
+                containers,
+                read,
+                density,
+                counted,
+                setting,
+                material,
+                conditions,
+                notes);
         containers = List.copyOf(containers);
     }
 
@@ -120,7 +132,17 @@ public record CatchEntry(
      */
     public CatchEntry counted(CountEntry count) {
         return new CatchEntry(
-                at, operator, scale, containers, read, density, Optional.of(count), setting, material, conditions, notes);
+                at,
+                operator,
+                scale,
+                containers,
+                read,
+                density,
+                Optional.of(count),
+                setting,
+                material,
+                conditions,
+                notes);
     }
 
     /**
@@ -131,7 +153,17 @@ public record CatchEntry(
      */
     public CatchEntry at(Quantity<?> stood) {
         return new CatchEntry(
-                at, operator, scale, containers, read, density, counted, Optional.of(stood), material, conditions, notes);
+                at,
+                operator,
+                scale,
+                containers,
+                read,
+                density,
+                counted,
+                Optional.of(stood),
+                material,
+                conditions,
+                notes);
     }
 
     /**
@@ -141,6 +173,7 @@ public record CatchEntry(
      * @return the entry
      */
     public CatchEntry under(Conditions noted) {
-        return new CatchEntry(at, operator, scale, containers, read, density, counted, setting, material, Optional.of(noted), notes);
+        return new CatchEntry(
+                at, operator, scale, containers, read, density, counted, setting, material, Optional.of(noted), notes);
     }
 }

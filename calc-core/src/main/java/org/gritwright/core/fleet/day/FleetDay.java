@@ -105,7 +105,8 @@ public record FleetDay(
                 CatchAllowances.NONE,
                 empty(),
                 empty(),
-                scales, List.of(),
+                scales,
+                List.of(),
                 materials,
                 empty(),
                 List.of(),
@@ -186,9 +187,8 @@ public record FleetDay(
                 .map(Material::name)
                 .collect(Collectors.toSet());
         return routes.stream()
-                .filter(route -> route.trucks().isEmpty()
-                        ? !others.contains(route.material())
-                        : route.isFor(truck.id()))
+                .filter(route ->
+                        route.trucks().isEmpty() ? !others.contains(route.material()) : route.isFor(truck.id()))
                 .toList();
     }
 

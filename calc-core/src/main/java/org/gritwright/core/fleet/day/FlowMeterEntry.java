@@ -6,6 +6,7 @@ import org.gritwright.core.metering.DriveFeedback;
 import org.gritwright.core.metering.FlowMeter;
 import org.gritwright.core.metering.FlowMetering;
 import org.gritwright.core.metering.MeterPulses;
+import org.gritwright.core.metering.Metering;
 import org.gritwright.core.spi.TypeId;
 import org.gritwright.core.spi.TypeRegistry;
 import org.gritwright.units.check.Require;
@@ -41,6 +42,11 @@ public record FlowMeterEntry(TypedEntry flowMeter) implements MeteringEntry {
      */
     public FlowMeter flowMeter(TypeRegistry types) {
         return FlowMeter.of(types, TypeId.of(flowMeter.type(), flowMeter.version()), flowMeter.parameters());
+    }
+
+    @Override
+    public Metering.Kind kind() {
+        return Metering.Kind.FLOW_METER;
     }
 
     @Override

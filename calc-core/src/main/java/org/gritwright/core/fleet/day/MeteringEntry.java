@@ -39,8 +39,15 @@ public sealed interface MeteringEntry permits SpreaderEntry, PumpEntry, FlowMete
      * @return true for a pump and a flow meter
      */
     default boolean isForLiquids() {
-        return true;
+        return kind() != Metering.Kind.CONVEYOR;
     }
+
+    /**
+     * What it is.
+     *
+     * @return the kind
+     */
+    Metering.Kind kind();
 
     /**
      * The whole.
@@ -65,6 +72,15 @@ public sealed interface MeteringEntry permits SpreaderEntry, PumpEntry, FlowMete
      * @return revolutions of the sensed or watched shaft per revolution of the drive shaft of the conveyor or pump; 1 for a flow meter
      */
     Quantity<Dimensionless> gearRatio();
+
+    /**
+     * The sensor of the shaft.
+     *
+     * @return pulses per revolution of the sensed shaft; none without a sensor, and of a flow meter
+     */
+    default Optional<Quantity<PulsesPerRevolution>> pulsesPerRevolution() {
+        return Optional.empty();
+    }
 
     /**
      * The table of a drive without feedback.

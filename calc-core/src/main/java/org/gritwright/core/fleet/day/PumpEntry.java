@@ -6,6 +6,7 @@ import java.util.Optional;
 import javax.measure.Quantity;
 import javax.measure.quantity.Dimensionless;
 import org.gritwright.core.metering.DriveFeedback;
+import org.gritwright.core.metering.Metering;
 import org.gritwright.core.metering.OpenLoop;
 import org.gritwright.core.metering.Pump;
 import org.gritwright.core.metering.PumpMetering;
@@ -72,6 +73,11 @@ public record PumpEntry(
      */
     public Pump pump(TypeRegistry types) {
         return Pump.of(types, TypeId.of(pump.type(), pump.version()), pump.parameters());
+    }
+
+    @Override
+    public Metering.Kind kind() {
+        return Metering.Kind.PUMP;
     }
 
     @Override

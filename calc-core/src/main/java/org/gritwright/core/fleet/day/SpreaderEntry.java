@@ -8,6 +8,7 @@ import javax.measure.quantity.Dimensionless;
 import org.gritwright.core.metering.Conveyor;
 import org.gritwright.core.metering.DriveFeedback;
 import org.gritwright.core.metering.Gate;
+import org.gritwright.core.metering.Metering;
 import org.gritwright.core.metering.OpenLoop;
 import org.gritwright.core.metering.Spreader;
 import org.gritwright.core.spi.TypeId;
@@ -132,8 +133,8 @@ public record SpreaderEntry(
     }
 
     @Override
-    public boolean isForLiquids() {
-        return false;
+    public Metering.Kind kind() {
+        return Metering.Kind.CONVEYOR;
     }
 
     @Override

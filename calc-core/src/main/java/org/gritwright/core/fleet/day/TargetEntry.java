@@ -46,7 +46,8 @@ public record TargetEntry(
      */
     public Quantity<?> perDistance() {
         Quantity<?> stated = ofStated();
-        return prewetRate.<Quantity<?>>map(per -> {
+        return prewetRate
+                .<Quantity<?>>map(per -> {
                     Require.that(
                             kind(stated) == ApplicationRate.class,
                             "target rate with a prewet rate",
@@ -62,10 +63,11 @@ public record TargetEntry(
             throw new InvalidInputException(
                     FIELD, "either per distance or per lane distance", rate.isPresent() ? "both" : "neither");
         }
-        return rate.<Quantity<?>>map(TargetEntry::perDistance).orElseGet(() -> perDistance(
-                laneRate.orElseThrow(),
-                lanes.orElseThrow(() -> new InvalidInputException(
-                        "lanes treated", "given with a target rate per lane distance", "nothing"))));
+        return rate.<Quantity<?>>map(TargetEntry::perDistance)
+                .orElseGet(() -> perDistance(
+                        laneRate.orElseThrow(),
+                        lanes.orElseThrow(() -> new InvalidInputException(
+                                "lanes treated", "given with a target rate per lane distance", "nothing"))));
     }
 
     private static Quantity<?> perDistance(Quantity<?> rate) {

@@ -88,7 +88,8 @@ public record TruckDay(
     public TruckDay id(String one) {
         return new TruckDay(
                 one,
-                spreader, wets,
+                spreader,
+                wets,
                 drive,
                 curveModel,
                 inForce,
@@ -108,7 +109,8 @@ public record TruckDay(
     public TruckDay spreader(MeteringEntry other) {
         return new TruckDay(
                 id,
-                other, wets,
+                other,
+                wets,
                 drive,
                 curveModel,
                 inForce,
@@ -151,7 +153,8 @@ public record TruckDay(
         Optional<DriveEntry> noted = Optional.of(measured);
         return new TruckDay(
                 id,
-                spreader, wets,
+                spreader,
+                wets,
                 noted,
                 curveModel,
                 inForce,
@@ -171,7 +174,17 @@ public record TruckDay(
     public TruckDay curveModel(CurveModel model) {
         Optional<CurveModel> used = Optional.of(model);
         return new TruckDay(
-                id, spreader, wets, drive, used, inForce, changes, calibrationCatches, verificationCatches, roadSpeed, notes);
+                id,
+                spreader,
+                wets,
+                drive,
+                used,
+                inForce,
+                changes,
+                calibrationCatches,
+                verificationCatches,
+                roadSpeed,
+                notes);
     }
 
     /**
@@ -183,7 +196,8 @@ public record TruckDay(
     public TruckDay inForce(List<InForceEntry> entries) {
         return new TruckDay(
                 id,
-                spreader, wets,
+                spreader,
+                wets,
                 drive,
                 curveModel,
                 entries,
@@ -203,7 +217,8 @@ public record TruckDay(
     public TruckDay changes(List<ChangeEntry> entries) {
         return new TruckDay(
                 id,
-                spreader, wets,
+                spreader,
+                wets,
                 drive,
                 curveModel,
                 inForce,
@@ -222,7 +237,17 @@ public record TruckDay(
      */
     public TruckDay calibrationCatches(List<CalibrationCatchEntry> entries) {
         return new TruckDay(
-                id, spreader, wets, drive, curveModel, inForce, changes, entries, verificationCatches, roadSpeed, notes);
+                id,
+                spreader,
+                wets,
+                drive,
+                curveModel,
+                inForce,
+                changes,
+                entries,
+                verificationCatches,
+                roadSpeed,
+                notes);
     }
 
     /**
@@ -246,7 +271,8 @@ public record TruckDay(
         Optional<RoadSpeedEntry> road = Optional.of(check);
         return new TruckDay(
                 id,
-                spreader, wets,
+                spreader,
+                wets,
                 drive,
                 curveModel,
                 inForce,
@@ -267,7 +293,8 @@ public record TruckDay(
         Optional<String> noted = Optional.of(text);
         return new TruckDay(
                 id,
-                spreader, wets,
+                spreader,
+                wets,
                 drive,
                 curveModel,
                 inForce,

@@ -77,7 +77,8 @@ public record Yard(
 
     /** A day of one truck is part of one whose other trucks aren't at hand. */
     private void requireSpreaders() {
-        if (day.trucks().size() > 1 && day.trucks().stream().anyMatch(one -> one.wets().isPresent())) {
+        if (day.trucks().size() > 1
+                && day.trucks().stream().anyMatch(one -> one.wets().isPresent())) {
             Map<String, TruckDay> spreaders = day.trucks().stream()
                     .filter(one -> !one.spreader().isForLiquids())
                     .collect(Collectors.toMap(TruckDay::id, Function.identity(), (one, other) -> one));

@@ -22,8 +22,8 @@ import org.gritwright.core.metering.DriveFeedback;
 import org.gritwright.core.metering.ShaftSensor;
 import org.gritwright.core.plausibility.Digits;
 import org.gritwright.core.verification.VerificationCatch;
-import org.gritwright.core.weighing.Weighing;
 import org.gritwright.core.weighing.ReadVolume;
+import org.gritwright.core.weighing.Weighing;
 import org.gritwright.units.Amounts;
 import org.gritwright.units.SpreadingUnits;
 import org.gritwright.units.quantity.PulsesPerRevolution;
@@ -97,17 +97,16 @@ final class CatchSlips {
         addEach(kilograms, inPounds);
     }
 
-    /** Liters and gallons mixed up in what was read. */
+    /** Liters and gallons mixed up in what was read. Air in a line explains as much as imperial gallons do, and is far more usual. */
     private void volumes() {
         volumes(Mistake.LITERS_AS_GALLONS, 1 / Digits.LITERS_PER_GALLON);
         volumes(Mistake.GALLONS_AS_LITERS, Digits.LITERS_PER_GALLON);
-        volumes(Mistake.IMPERIAL_AS_US_GALLONS, Digits.GALLONS_PER_IMPERIAL);
     }
 
     private void volumes(Mistake mistake, double factor) {
         Slip slip = Slip.of(Term.CAUGHT_VOLUME, mistake, List.of());
-        UnaryOperator<SketchedCatch> change = one ->
-                one.source().caught() instanceof ReadVolume ? one.withKilograms(one.kilograms() * factor) : one;
+        UnaryOperator<SketchedCatch> change =
+                one -> one.source().caught() instanceof ReadVolume ? one.withKilograms(one.kilograms() * factor) : one;
         if (day.catches().stream().anyMatch(one -> !change.apply(one).equals(one))) {
             add(slip, 1, change);
             addEach(slip, change);

@@ -221,6 +221,9 @@ final class EquipmentSlips {
     }
 
     private void gear() {
+        if (day.points().noneMatch(point -> point.metering().hasShaft())) {
+            return;
+        }
         double ratio = Amounts.si(Dimensionless.class, spreader.gearRatio());
         for (double factor : List.of(2.0, 10.0)) {
             gear(Slip.byFactor(Term.GEAR_RATIO, Mistake.TOO_SMALL, factor, gear(ratio * factor)), factor, UNLIKELY);

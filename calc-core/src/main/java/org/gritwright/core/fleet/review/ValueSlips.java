@@ -10,8 +10,8 @@ import org.gritwright.core.calibration.CalibrationInForce;
 import org.gritwright.core.finding.Slip;
 import org.gritwright.core.finding.Slip.Mistake;
 import org.gritwright.core.finding.Term;
-import org.gritwright.core.verification.VerificationCatch;
 import org.gritwright.core.plausibility.Digits;
+import org.gritwright.core.verification.VerificationCatch;
 import org.gritwright.units.Amounts;
 import org.gritwright.units.SpreadingUnits;
 

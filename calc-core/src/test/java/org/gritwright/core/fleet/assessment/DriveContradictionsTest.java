@@ -217,7 +217,8 @@ class DriveContradictionsTest {
     @Test
     void aControlSettingThatTheDriveCanNotBeGivenIsAContradiction() {
         TruckDay truck = watched(setting(3));
-        truck = truck.spreader(((SpreaderEntry) truck.spreader()).withControlSettings(List.of(row(1, 5), row(3, 15), row(50, 25))));
+        truck = truck.spreader(
+                ((SpreaderEntry) truck.spreader()).withControlSettings(List.of(row(1, 5), row(3, 15), row(50, 25))));
         TruckAssessment assessed = first(day(truck.drive(dial(5, 10, 15, 20, 25))));
         assertThat(sentences(assessed, FindingCode.CONTROL_SETTING_OFF_SCALE))
                 .containsExactly("The truck's table has 25 rev/min at control setting 50, but the drive is said to take"

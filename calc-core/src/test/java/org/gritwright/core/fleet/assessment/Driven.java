@@ -79,7 +79,10 @@ final class Driven {
                 name,
                 material,
                 new TargetEntry(
-                        Optional.of(Amounts.of(poundsPerMile, POUND_PER_MILE)), Optional.empty(), Optional.empty(), Optional.empty()),
+                        Optional.of(Amounts.of(poundsPerMile, POUND_PER_MILE)),
+                        Optional.empty(),
+                        Optional.empty(),
+                        Optional.empty()),
                 Amounts.of(slowest, MILE_PER_HOUR),
                 Amounts.of(fastest, MILE_PER_HOUR),
                 List.of(trucks));

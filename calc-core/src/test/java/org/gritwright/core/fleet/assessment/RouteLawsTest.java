@@ -80,7 +80,11 @@ class RouteLawsTest {
         RouteEntry metric = new RouteEntry(
                 trade.name(),
                 trade.material(),
-                new TargetEntry(Optional.of(in(trade.target().perDistance().asType(ApplicationRate.class))), Optional.empty(), Optional.empty(), Optional.empty()),
+                new TargetEntry(
+                        Optional.of(in(trade.target().perDistance().asType(ApplicationRate.class))),
+                        Optional.empty(),
+                        Optional.empty(),
+                        Optional.empty()),
                 kilometersPerHour(slowest),
                 kilometersPerHour(1.5 * slowest),
                 List.of());

@@ -61,7 +61,9 @@ class TruckDrivesAndGatesTest {
                         e.at(),
                         e.operator(),
                         e.scale(),
-                        e.containers(), Optional.empty(), Optional.empty(),
+                        e.containers(),
+                        Optional.empty(),
+                        Optional.empty(),
                         e.counted(),
                         opening,
                         e.material(),
@@ -138,8 +140,9 @@ class TruckDrivesAndGatesTest {
 
     @Test
     void aTableTogetherWithASensorIsRefused() {
-        TruckDay both =
-                with(idle("T-01"), ((SpreaderEntry) idle("T-01").spreader()).withControlSettings(List.of(row(2, 10), row(4, 30))));
+        TruckDay both = with(
+                idle("T-01"),
+                ((SpreaderEntry) idle("T-01").spreader()).withControlSettings(List.of(row(2, 10), row(4, 30))));
 
         assertThat(reasons(assess(both)))
                 .containsExactly(

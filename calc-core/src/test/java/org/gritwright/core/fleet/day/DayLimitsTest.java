@@ -115,7 +115,8 @@ class DayLimitsTest {
                 new TargetEntry(
                         Optional.of(Amounts.of(300, SpreadingUnits.POUND_PER_MILE)),
                         Optional.empty(),
-                        Optional.empty(), Optional.empty()),
+                        Optional.empty(),
+                        Optional.empty()),
                 Amounts.of(10, SpreadingUnits.MILE_PER_HOUR),
                 Amounts.of(35, SpreadingUnits.MILE_PER_HOUR),
                 IntStream.range(0, 11).mapToObj(i -> "T-" + i).toList());

@@ -20,30 +20,33 @@ import org.junit.jupiter.api.Test;
 
 class TargetEntryTest {
     private static final Optional<Quantity<?>> RATE = Optional.of(Amounts.of(85, KILOGRAM_PER_KILOMETER));
-    private static final Optional<Quantity<?>> LANE_RATE =
-            Optional.of(Amounts.of(42.5, KILOGRAM_PER_LANE_KILOMETER));
+    private static final Optional<Quantity<?>> LANE_RATE = Optional.of(Amounts.of(42.5, KILOGRAM_PER_LANE_KILOMETER));
     private static final Optional<Quantity<LaneCount>> LANES = Optional.of(Amounts.of(2, LANE));
 
     @Test
     void aLaneRateTimesItsLanesIsARatePerDistance() {
         Quantity<?> rate = new TargetEntry(Optional.empty(), LANE_RATE, LANES, Optional.empty()).perDistance();
-        assertThat(Amounts.in(rate.asType(ApplicationRate.class), KILOGRAM_PER_KILOMETER)).isEqualTo(85);
+        assertThat(Amounts.in(rate.asType(ApplicationRate.class), KILOGRAM_PER_KILOMETER))
+                .isEqualTo(85);
     }
 
     @Test
     void aRatePerDistanceStaysAsItIsWhateverTheLanes() {
-        assertThat(new TargetEntry(RATE, Optional.empty(), LANES, Optional.empty()).perDistance()).isSameAs(RATE.get());
+        assertThat(new TargetEntry(RATE, Optional.empty(), LANES, Optional.empty()).perDistance())
+                .isSameAs(RATE.get());
     }
 
     @Test
     void aLaneRateWithoutLanesBothRatesOrNoneAreRefused() {
-        assertThatThrownBy(() -> new TargetEntry(Optional.empty(), LANE_RATE, Optional.empty(), Optional.empty()).perDistance())
+        assertThatThrownBy(() ->
+                        new TargetEntry(Optional.empty(), LANE_RATE, Optional.empty(), Optional.empty()).perDistance())
                 .isInstanceOf(InvalidInputException.class)
                 .hasMessage("lanes treated must be given with a target rate per lane distance: nothing");
         assertThatThrownBy(() -> new TargetEntry(RATE, LANE_RATE, LANES, Optional.empty()).perDistance())
                 .isInstanceOf(InvalidInputException.class)
                 .hasMessageEndingWith(": both");
-        assertThatThrownBy(() -> new TargetEntry(Optional.empty(), Optional.empty(), LANES, Optional.empty()).perDistance())
+        assertThatThrownBy(() ->
+                        new TargetEntry(Optional.empty(), Optional.empty(), LANES, Optional.empty()).perDistance())
                 .isInstanceOf(InvalidInputException.class)
                 .hasMessageEndingWith(": neither");
     }

@@ -62,7 +62,8 @@ class TruckDayTest {
         assertThat(BARE)
                 .isEqualTo(new TruckDay(
                         "T-01",
-                        SPREADER, Optional.empty(),
+                        SPREADER,
+                        Optional.empty(),
                         Optional.empty(),
                         Optional.empty(),
                         List.of(),
@@ -89,7 +90,8 @@ class TruckDayTest {
                 .isEqualTo(inOtherOrder)
                 .isEqualTo(new TruckDay(
                         "T-01",
-                        SPREADER, Optional.empty(),
+                        SPREADER,
+                        Optional.empty(),
                         Optional.of(DRIVE),
                         Optional.of(CurveModel.TABLE),
                         IN_FORCE,
@@ -109,7 +111,8 @@ class TruckDayTest {
         assertThat(full().id("T-02").spreader(read))
                 .isEqualTo(new TruckDay(
                         "T-02",
-                        read, Optional.empty(),
+                        read,
+                        Optional.empty(),
                         Optional.of(DRIVE),
                         Optional.of(CurveModel.TABLE),
                         IN_FORCE,

@@ -5,10 +5,12 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.catchThrowableOfType;
 
 import java.util.List;
-import org.gritwright.core.LiquidSamples;
+import java.util.Map;
+import java.util.Optional;
 import org.gritwright.core.Samples;
-import org.gritwright.core.observation.Material;
+import org.gritwright.units.Amounts;
 import org.gritwright.units.InvalidInputException;
+import org.gritwright.units.SpreadingUnits;
 import org.junit.jupiter.api.Test;
 
 class YardTest {
@@ -42,12 +44,49 @@ class YardTest {
     }
 
     @Test
-    void aDayHasNoLiquids() {
-        List<Material> materials = List.of(Samples.SALT, LiquidSamples.BRINE);
+    void whatIsWettedHasAConveyor() {
+        TruckDay pump = TruckDay.of(
+                        "brine",
+                        new FlowMeterEntry(new TypedEntry(
+                                "k-factor", 1, Map.of("kFactor", Amounts.of(600, SpreadingUnits.PULSE_PER_US_GALLON)))))
+                .wetting("T-99");
+        FleetDay two = DAY.withTrucks(List.of(DAY.trucks().get(0), pump));
 
-        assertThatThrownBy(() -> FleetDay.of(
-                        DAY.day(), DAY.seasonStart(), DAY.tolerance(), DAY.scales(), materials, DAY.trucks()))
+        assertThatThrownBy(() -> Yard.of(two))
                 .isInstanceOf(InvalidInputException.class)
-                .hasMessage("material of a day must be granular, as a truck's day has no liquid side: brine, a liquid");
+                .hasMessageStartingWith("truck with a conveyor, to be wetted, must be one of [T-01]: \"T-99\"");
+        assertThatThrownBy(() -> Yard.of(DAY.withTrucks(List.of(DAY.trucks().get(0), pump.wetting("brine")))))
+                .isInstanceOf(InvalidInputException.class);
+        assertThat(Yard.of(DAY.withTrucks(List.of(pump))).day().trucks()).hasSize(1);
+        assertThat(Yard.of(DAY.withTrucks(List.of(
+                                DAY.trucks().get(0),
+                                pump.wetting(DAY.trucks().get(0).id()))))
+                        .day()
+                        .trucks())
+                .hasSize(2);
+    }
+
+    @Test
+    void aRouteForAllIsForThoseThatCanMeterItsMaterial() {
+        TruckDay pump = TruckDay.of(
+                "brine",
+                new FlowMeterEntry(new TypedEntry(
+                        "k-factor", 1, Map.of("kFactor", Amounts.of(600, SpreadingUnits.PULSE_PER_US_GALLON)))));
+        FleetDay day = DAY.withTrucks(List.of(DAY.trucks().get(0), pump))
+                .withRoutes(List.of(new RouteEntry(
+                        "town",
+                        Samples.SALT.name(),
+                        new TargetEntry(
+                                Optional.of(Amounts.of(300, SpreadingUnits.POUND_PER_MILE)),
+                                Optional.empty(),
+                                Optional.empty(),
+                                Optional.empty()),
+                        Amounts.of(10, SpreadingUnits.MILE_PER_HOUR),
+                        Amounts.of(30, SpreadingUnits.MILE_PER_HOUR),
+                        List.of())));
+
+        assertThat(day.routesOf(DAY.trucks().get(0))).hasSize(1);
+        assertThat(day.routesOf(pump)).isEmpty();
+        assertThat(day.withOnly(pump).routes()).isEmpty();
     }
 }

@@ -252,7 +252,8 @@ class FleetPlannerTest {
                 twoMaterials.allowances(),
                 Optional.empty(),
                 Optional.empty(),
-                twoMaterials.scales(), List.of(),
+                twoMaterials.scales(),
+                List.of(),
                 List.of(
                         twoMaterials.materials().get(0),
                         Material.of("sand", Amounts.of(95, SpreadingUnits.POUND_PER_CUBIC_FOOT))),

@@ -2,6 +2,7 @@ package org.gritwright.examples.fleetday;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Function;
 import javax.measure.Quantity;
 import org.gritwright.core.calibration.Calibration;
 import org.gritwright.core.uncertainty.Budget;
@@ -37,11 +38,23 @@ record BudgetSheet(String caption, List<Bar> bars, String note) {
         List<BudgetSheet> sheets = new ArrayList<>();
         for (Calibration calibration : truck.calibrations()) {
             sheets.add(of(
-                    "Uncertainty of the mass per revolution, " + SheetTables.place(calibration.point()),
-                    calibration.budget()));
+                    "Uncertainty of the " + Metered.discharge(calibration.point()) + ", "
+                            + SheetTables.place(calibration.point()),
+                    calibration.budget(),
+                    calibration.point().material().isLiquid() ? part(calibration.budget()) : result -> result));
         }
         truck.judged().map(BudgetSheet::of).ifPresent(sheets::add);
         return sheets;
+    }
+
+    /** Of a liquid, people compare parts of what was found: it may be kept as a volume per pulse, or as pulses per volume. */
+    private static <Q extends Quantity<Q>> Function<Quantity<Q>, Quantity<?>> part(Budget<Q> budget) {
+        Quantity<Q> whole = budget.result().value();
+        return uncertainty -> Amounts.of(
+                100
+                        * Amounts.in(uncertainty, whole.getUnit())
+                        / whole.getValue().doubleValue(),
+                SpreadingUnits.PERCENT);
     }
 
     /** An error below the tolerance means that the truck puts down more than it believes; or less than was asked for. */
@@ -52,7 +65,8 @@ record BudgetSheet(String caption, List<Bar> bars, String note) {
                 "Uncertainty of the " + (counted ? "calibration" : "delivery") + " error, "
                         + Words.catches(series) + (series.size() == 1 ? ", " : " together, ")
                         + SheetTables.place(series.last()),
-                judgement.budget());
+                judgement.budget(),
+                result -> result);
         // An error of the calibration says how much more the truck believes than it lays, one of the delivery how much
         // it lays.
         Conformity chances = judgement.conformity();
@@ -69,32 +83,40 @@ record BudgetSheet(String caption, List<Bar> bars, String note) {
                         + judgement.advice().words() + ".");
     }
 
-    private static <Q extends Quantity<Q>> BudgetSheet of(String caption, Budget<Q> budget) {
+    /**
+     * The sheet.
+     *
+     * @param shown the result, or a part of its uncertainty, in the words of the yard
+     */
+    private static <Q extends Quantity<Q>> BudgetSheet of(
+            String caption, Budget<Q> budget, Function<Quantity<Q>, Quantity<?>> shown) {
         Quantity<Q> combined = budget.result().standardUncertainty().orElseThrow();
         double longest = combined.getValue().doubleValue();
         List<Bar> bars = new ArrayList<>();
         budget.components().stream()
                 .sorted((a, b) -> Double.compare(budget.shareOf(b), budget.shareOf(a)))
-                .forEach(component -> bars.add(bar(budget, component, longest)));
-        bars.add(new Bar("together", longest > 0 ? 100 : 0, Figures.text(combined, DIGITS), ""));
+                .forEach(component -> bars.add(bar(budget, component, longest, shown)));
+        bars.add(new Bar("together", longest > 0 ? 100 : 0, Figures.text(shown.apply(combined), DIGITS), ""));
         Quantity<Q> expanded =
                 budget.result().expandedUncertainty(Figures.COVERAGE).orElseThrow();
         double factor = budget.result().coverageFactor(Figures.COVERAGE).orElseThrow();
         return new BudgetSheet(
                 caption,
                 bars,
-                "In 95 of 100 such catches within ± " + Figures.text(expanded, DIGITS) + ", "
+                "In 95 of 100 such catches within ± " + Figures.text(shown.apply(expanded), DIGITS) + ", "
                         + Figures.text(Amounts.of(factor, SpreadingUnits.ONE), FACTOR_DIGITS)
                         + " times the standard uncertainty.");
     }
 
-    private static <Q extends Quantity<Q>> Bar bar(Budget<Q> budget, Component<Q> component, double longest) {
+    private static <Q extends Quantity<Q>> Bar bar(
+            Budget<Q> budget, Component<Q> component, double longest, Function<Quantity<Q>, Quantity<?>> shown) {
         double size = Math.abs(
                 Amounts.in(component.contribution(), budget.result().value().getUnit()));
         return new Bar(
                 component.name(),
                 longest > 0 ? Math.round(100 * Math.min(1, size / longest)) : 0,
-                Figures.text(Amounts.of(size, budget.result().value().getUnit()), DIGITS),
+                Figures.text(
+                        shown.apply(Amounts.of(size, budget.result().value().getUnit())), DIGITS),
                 Figures.chance(budget.shareOf(component)));
     }
 }

@@ -24,6 +24,7 @@ import org.gritwright.core.fleet.assessment.RouteAssessment;
 import org.gritwright.core.fleet.assessment.RouteFit;
 import org.gritwright.core.fleet.assessment.ToDo;
 import org.gritwright.core.fleet.assessment.TruckAssessment;
+import org.gritwright.core.fleet.day.RouteEntry;
 import org.gritwright.core.metering.OpenLoop;
 import org.gritwright.core.range.AtWork;
 import org.gritwright.core.range.Direction;
@@ -43,8 +44,12 @@ import org.gritwright.units.quantity.DischargePerRevolution;
  * @param point the point
  */
 record CabPoint(TruckAssessment truck, PointAssessment point) {
+    /** Those of conveyors: what a pump holds is told by its routes. */
     static List<CabPoint> of(TruckAssessment truck) {
-        return truck.points().stream().map(point -> new CabPoint(truck, point)).toList();
+        return truck.points().stream()
+                .filter(point -> !point.point().material().isLiquid())
+                .map(point -> new CabPoint(truck, point))
+                .toList();
     }
 
     String name() {
@@ -163,7 +168,7 @@ record CabPoint(TruckAssessment truck, PointAssessment point) {
                 .map(RouteAssessment::route)
                 .filter(route ->
                         route.material().equals(point.point().material().name()))
-                .forEach(route -> asked.add(route.demand()));
+                .forEach(route -> asked.add(demand(route)));
         point.verifications().forEach(verification -> {
             Demand tried = new Demand(
                     "test run",
@@ -175,6 +180,10 @@ record CabPoint(TruckAssessment truck, PointAssessment point) {
             }
         });
         return asked;
+    }
+
+    private Demand demand(RouteEntry route) {
+        return route.demand(point.point().material());
     }
 
     /** What a driver is asked for: by routes, or where there are none, what was verified. */
@@ -190,7 +199,7 @@ record CabPoint(TruckAssessment truck, PointAssessment point) {
     /** Whether nothing is lost at the point, or no more than the day's tolerance. */
     boolean isDone(Demand asked) {
         return truck.routes().stream()
-                .filter(one -> one.route().demand().equals(asked))
+                .filter(one -> demand(one.route()).equals(asked))
                 .flatMap(one -> one.fits().stream())
                 .filter(fit -> fit.point().equals(point.point()))
                 .allMatch(RouteFit::held);

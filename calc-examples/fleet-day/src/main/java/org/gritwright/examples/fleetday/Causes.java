@@ -19,15 +19,24 @@ final class Causes {
     private static final String WEAR = "a slack or worn conveyor";
     private static final String VALVE = "a slow or limited valve or pump";
     private static final String SHAFT = "pulses counted on another shaft";
+    private static final String AIR = "air in the line, or a leak on the suction side";
+    private static final String STRAINER = "a clogged strainer or hose";
+    private static final String WORN_PUMP = "a worn pump, or a relief valve that bypasses";
+    private static final String K_FACTOR = "a K factor of another meter, or per liter instead of per gallon";
+    private static final String NOT_EMPTIED = "a container that wasn’t emptied, or foam in it";
+    private static final String TANK = "a nearly empty tank";
+    private static final String OTHER_LIQUID = "another liquid, or a hydrometer read warm";
+    private static final String CHECK_VALVE = "a check valve that lets the line run out";
+    private static final String LITERS = "liters written as gallons";
 
     private Causes() {}
 
     /** Nothing where no finding has a cause on the truck; what the conditions written down point to stands first. */
-    static Optional<String> sentence(List<Finding> findings) {
+    static Optional<String> sentence(List<Finding> findings, boolean isLiquid) {
         Set<String> causes = new LinkedHashSet<>();
         List<FindingCode> codes = findings.stream().map(Finding::code).toList();
         for (FindingCode code : codes) {
-            causes.addAll(of(code));
+            causes.addAll(isLiquid ? ofLiquid(code) : of(code));
         }
         if (causes.isEmpty()) {
             return Optional.empty();
@@ -63,6 +72,21 @@ final class Causes {
             case OPENING_MISFIT, CURVE_SCATTER, CURVE_IMPOSSIBLE -> List.of(SLIPPED, BRIDGING);
             case SHORTFALL, START_UP_LOSS, STEADY_FLOW_OFF -> List.of(VALVE, OIL, BRIDGING);
             case OVERRUN -> List.of(SLIPPED, VALVE);
+            default -> List.of();
+        };
+    }
+
+    private static List<String> ofLiquid(FindingCode code) {
+        return switch (code) {
+            case PUMPED_VOLUME_IMPLAUSIBLE, PUMPED_VOLUME_IMPOSSIBLE ->
+                List.of(AIR, WORN_PUMP, STRAINER, LITERS, SHAFT);
+            case METERED_VOLUME_IMPLAUSIBLE, METERED_VOLUME_IMPOSSIBLE -> List.of(AIR, K_FACTOR, LITERS);
+            case CATCHES_SCATTER, OUTLYING_CATCH, OUTLYING_OF_THREE, CALIBRATION_DISAGREES ->
+                List.of(AIR, STRAINER, NOT_EMPTIED, TANK);
+            case CORRECTION_TOO_LARGE, FILL_UNLIKE_FLEET -> List.of(AIR, SLOT, WORN_PUMP);
+            case LIQUID_DENSITY_DIFFERS -> List.of(OTHER_LIQUID);
+            case SHORTFALL, START_UP_LOSS, STEADY_FLOW_OFF -> List.of(STRAINER, TANK, VALVE);
+            case OVERRUN -> List.of(VALVE, CHECK_VALVE);
             default -> List.of();
         };
     }

@@ -27,7 +27,7 @@ record ConsoleSummary(FleetResult result) {
         lines.add("");
         TextTable table = table();
         lines.addAll(table.row(
-                List.of("Truck", "Conveyor", "Road speed", "In the display", "Error; chance within", "Do next")));
+                List.of("Truck", "Metering", "Road speed", "In the display", "Error; chance within", "Do next")));
         lines.add("-".repeat(WIDTH));
         result.mostUrgentFirst().forEach(truck -> lines.addAll(table.row(cells(truck))));
         lines.add("-".repeat(WIDTH));
@@ -61,9 +61,9 @@ record ConsoleSummary(FleetResult result) {
         String reason = truck.instruction().shortReason();
         return List.of(
                 truck.id(),
-                truck.conveyor().words(),
+                truck.metering().words(),
                 truck.roadSpeed().words(),
-                truck.display().massPerRevolutionText().orElse("-"),
+                truck.display().text().orElse("-"),
                 truck.judged().map(ConsoleSummary::error).orElse("-"),
                 truck.instruction().text() + (reason.isEmpty() ? "" : " (" + onKeyboard(reason) + ")"));
     }

@@ -25,12 +25,16 @@ import org.gritwright.units.quantity.DischargePerRevolution;
  *
  * @param asFound the value when the day began
  * @param asLeft the value by the last thing that was written down that day
- * @param massPerRevolution the value as left, as mass per revolution
+ * @param massPerRevolution the value as left, as mass per revolution; none of a liquid
  */
 record DisplayValue(
         Optional<Quantity<?>> asFound,
         Optional<Quantity<?>> asLeft,
         Optional<Quantity<DischargePerRevolution>> massPerRevolution) {
+    /** In the one form that tells most: of grains the mass per revolution, of a liquid as its display holds it. */
+    Optional<String> text() {
+        return massPerRevolutionText().or(() -> asLeft.map(Amounts::format));
+    }
 
     static DisplayValue of(TruckAssessment truck) {
         Optional<Quantity<?>> entered = shownPoint(truck)
@@ -82,6 +86,9 @@ record DisplayValue(
 
     /** Nothing where the record was refused for the very value or sensor. */
     private static Optional<Quantity<DischargePerRevolution>> massPerRevolution(Quantity<?> value, TruckDay truck) {
+        if (truck.spreader().isForLiquids()) {
+            return Optional.empty();
+        }
         try {
             CalibrationFactor factor = CalibrationFactor.of(value);
             Unit<DischargePerRevolution> unit = UnitSymbol.tradeUnit(DischargePerRevolution.class, value);

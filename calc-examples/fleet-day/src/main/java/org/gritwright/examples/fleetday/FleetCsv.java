@@ -10,8 +10,10 @@ import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import javax.measure.Quantity;
+import javax.measure.Unit;
 import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Mass;
+import javax.measure.quantity.Volume;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVPrinter;
 import org.apache.commons.csv.QuoteMode;
@@ -28,6 +30,9 @@ import org.gritwright.core.verification.Judgement;
 import org.gritwright.core.verification.Verification;
 import org.gritwright.units.Amounts;
 import org.gritwright.units.SpreadingUnits;
+import org.gritwright.units.UnitSymbol;
+import org.gritwright.units.quantity.ApplicationRate;
+import org.gritwright.units.quantity.LiquidApplicationRate;
 
 /**
  * The day as a table for spreadsheets (RFC 4180): a row a truck, in the order of the day, units in the header or, where
@@ -50,7 +55,8 @@ final class FleetCsv {
         text(
                 "to do",
                 truck -> truck.assessment().toDo().stream().map(ToDo::toString).collect(Collectors.joining("; ")));
-        text("conveyor", truck -> truck.conveyor().words());
+        text("metered by", TruckResult::machine);
+        text("metering", truck -> truck.metering().words());
         text("road speed", truck -> truck.roadSpeed().words());
         text("material", FleetCsv::material);
         optional("value as found", truck -> truck.display().asFound().map(Amounts::format));
@@ -103,20 +109,21 @@ final class FleetCsv {
     /** Several calibrations of a truck, for several materials or gate openings, stand in one cell, with their units. */
     private void calibration() {
         calibrations(
-                "mass per revolution by calibration catches",
-                c -> Figures.text(c.dischargePerRevolution().value(), Figures.DIGITS));
+                "mass or volume per revolution or pulse by calibration catches",
+                c -> Figures.text(c.point().asMetered(c.dischargePerRevolution().value()), Figures.DIGITS));
         calibrations(
                 "expanded uncertainty (95 %)",
                 c -> Figures.text(
-                        c.dischargePerRevolution()
-                                .expandedUncertainty(Figures.COVERAGE)
-                                .orElseThrow(),
+                        c.point()
+                                .asMetered(c.dischargePerRevolution()
+                                        .expandedUncertainty(Figures.COVERAGE)
+                                        .orElseThrow()),
                         2));
         calibrations(
                 "largest source of uncertainty",
                 c -> c.budget().dominant().map(Component::name).orElse("none"));
         calibrations(
-                "apparent fill (1 is loose bulk density)",
+                "apparent fill (1 is loose bulk density, or what a pump or flow meter is rated for)",
                 c -> Figures.text(c.apparentFill().quantity(), 3));
     }
 
@@ -124,12 +131,10 @@ final class FleetCsv {
         text(
                 "verification catches (count)",
                 truck -> String.valueOf(truck.assessment().verifications().size()));
-        always("expected (lb)", v -> Figures.number(v.expectedMass(), SpreadingUnits.POUND));
-        last("indicated (lb)", v -> v.indicatedMass().map(m -> Figures.number(m, SpreadingUnits.POUND)));
-        always("caught (lb)", v -> Figures.number(v.source().observation().mass(), SpreadingUnits.POUND));
-        always("expected (kg)", v -> Figures.number(v.expectedMass(), SpreadingUnits.KILOGRAM));
-        last("indicated (kg)", v -> v.indicatedMass().map(m -> Figures.number(m, SpreadingUnits.KILOGRAM)));
-        always("caught (kg)", v -> Figures.number(v.source().observation().mass(), SpreadingUnits.KILOGRAM));
+        amounts(Mass.class, SpreadingUnits.POUND);
+        amounts(Mass.class, SpreadingUnits.KILOGRAM);
+        amounts(Volume.class, SpreadingUnits.US_GALLON);
+        amounts(Volume.class, SpreadingUnits.LITER);
         last("calibration error (%)", v -> v.calibrationError().map(e -> Figures.number(e, SpreadingUnits.PERCENT)));
         judged(
                 "error of the catches judged together (%)",
@@ -141,17 +146,48 @@ final class FleetCsv {
         judged("probability above tolerance (%)", j -> percent(j.conformity().above()));
         judged("verdict of the last catches", j -> Optional.of(j.verdict().words()));
         judged("advice", j -> Optional.of(j.advice().words()));
-        judged(
-                "catch more (lb)",
-                j -> j.further().map(f -> Figures.number(f.amount().asType(Mass.class), SpreadingUnits.POUND)));
-        judged(
-                "catch more (kg)",
-                j -> j.further().map(f -> Figures.number(f.amount().asType(Mass.class), SpreadingUnits.KILOGRAM)));
+        catchMore(Mass.class, SpreadingUnits.POUND);
+        catchMore(Mass.class, SpreadingUnits.KILOGRAM);
+        catchMore(Volume.class, SpreadingUnits.US_GALLON);
+        catchMore(Volume.class, SpreadingUnits.LITER);
         always("delivery error (%)", v -> Figures.number(v.deliveryError(), SpreadingUnits.PERCENT));
-        always("delivered rate (lb/mi)", v -> Figures.number(v.deliveredMassRate(), SpreadingUnits.POUND_PER_MILE));
-        always(
-                "delivered rate (kg/km)",
-                v -> Figures.number(v.deliveredMassRate(), SpreadingUnits.KILOGRAM_PER_KILOMETER));
+        delivered(ApplicationRate.class, SpreadingUnits.POUND_PER_MILE);
+        delivered(ApplicationRate.class, SpreadingUnits.KILOGRAM_PER_KILOMETER);
+        delivered(LiquidApplicationRate.class, SpreadingUnits.US_GALLON_PER_MILE);
+        delivered(LiquidApplicationRate.class, SpreadingUnits.LITER_PER_KILOMETER);
+        number(
+                "dry chemical with the wetted (% more displayed than laid)",
+                truck -> truck.assessment()
+                        .prewet()
+                        .flatMap(total -> percent(total.error().value())));
+        number(
+                "verdict of the dry chemical",
+                truck ->
+                        truck.assessment().prewet().map(total -> total.verdict().words()));
+    }
+
+    private <Q extends Quantity<Q>> void amounts(Class<Q> kind, Unit<Q> unit) {
+        String in = " (" + UnitSymbol.of(unit).symbol() + ")";
+        last("expected" + in, v -> number(v.expected(), kind, unit));
+        last("indicated" + in, v -> v.indicated().flatMap(shown -> number(shown, kind, unit)));
+        last("caught" + in, v -> number(v.source().caught().total(), kind, unit));
+    }
+
+    private <Q extends Quantity<Q>> void catchMore(Class<Q> kind, Unit<Q> unit) {
+        judged(
+                "catch more (" + UnitSymbol.of(unit).symbol() + ")",
+                j -> j.further().flatMap(further -> number(further.amount(), kind, unit)));
+    }
+
+    private <Q extends Quantity<Q>> void delivered(Class<Q> kind, Unit<Q> unit) {
+        last("delivered rate (" + UnitSymbol.of(unit).symbol() + ")", v -> number(v.deliveredRate(), kind, unit));
+    }
+
+    /** Masses stand in columns of masses, volumes of liquids in others. */
+    private static <Q extends Quantity<Q>> Optional<String> number(Quantity<?> value, Class<Q> kind, Unit<Q> unit) {
+        return UnitSymbol.of(value.getUnit()).kind() == kind
+                ? Optional.of(Figures.number(value.asType(kind), unit))
+                : Optional.empty();
     }
 
     private void roadSpeed() {

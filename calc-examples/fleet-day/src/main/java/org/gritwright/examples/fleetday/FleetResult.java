@@ -36,7 +36,12 @@ record FleetResult(FleetDay day, List<TruckResult> trucks) {
         long attention = needAttention();
         long roadSpeed = withNextStep(NextStep.CHECK_ROAD_SPEED);
         long nothing = withNextStep(NextStep.NOTHING);
-        return Words.count(trucks.size(), "truck") + ": " + attention + " " + Words.verb(attention, "needs", "need")
+        long prewets = trucks.stream()
+                .filter(truck -> truck.assessment().truck().wets().isPresent())
+                .count();
+        return Words.count(trucks.size() - prewets, "truck")
+                + (prewets == 0 ? "" : " and " + Words.count(prewets, "prewet")) + ": " + attention + " "
+                + Words.verb(attention, "needs", "need")
                 + " attention, " + roadSpeed + " " + Words.verb(roadSpeed, "lacks", "lack")
                 + " only a road-speed check, "
                 + nothing + " " + Words.verb(nothing, "has", "have") + " nothing to do.";

@@ -40,6 +40,9 @@ record Instruction(String text, String shortReason, List<String> reasons, String
     static final Set<FindingCode> OF_ENTRIES = Set.of(
             FindingCode.PROBABLE_SLIPS,
             FindingCode.FILL_IMPLAUSIBLE,
+            FindingCode.PUMPED_VOLUME_IMPLAUSIBLE,
+            FindingCode.METERED_VOLUME_IMPLAUSIBLE,
+            FindingCode.PREWET_BY_OTHER_TON,
             FindingCode.FILL_UNLIKE_FLEET,
             FindingCode.NO_TARE,
             FindingCode.OTHER_VALUE_IN_FORCE,
@@ -111,7 +114,7 @@ record Instruction(String text, String shortReason, List<String> reasons, String
                                 truck.findings().stream()
                                         .filter(f -> f.severity() == Severity.ERROR
                                                 || f.code() == FindingCode.PROBABLE_SLIPS))
-                        .withCausesOf(truck.findings());
+                        .withCausesOf(truck.findings(), truck.truck().spreader().isForLiquids());
             case MATCH_DISPLAY ->
                 because(
                         words,
@@ -157,7 +160,7 @@ record Instruction(String text, String shortReason, List<String> reasons, String
                                                 FindingCode.SHORTFALL,
                                                 FindingCode.OVERRUN,
                                                 FindingCode.DRIVE_RANGE_NARROWER))
-                        .withCausesOf(truck.findings());
+                        .withCausesOf(truck.findings(), truck.truck().spreader().isForLiquids());
             case FIT_TO_DRIVE ->
                 because(
                         RouteAdvice.of(truck).orElse(words),
@@ -174,9 +177,9 @@ record Instruction(String text, String shortReason, List<String> reasons, String
                 .anyMatch(f -> f.code() == FindingCode.PROBABLE_SLIPS || OF_ENTRIES.contains(f.code()));
     }
 
-    private Instruction withCausesOf(List<Finding> findings) {
+    private Instruction withCausesOf(List<Finding> findings, boolean isLiquid) {
         return new Instruction(
-                text, shortReason, reasons, Causes.sentence(findings).orElse(""));
+                text, shortReason, reasons, Causes.sentence(findings, isLiquid).orElse(""));
     }
 
     /** Where a truck has several calibration points, the one that is meant. */
@@ -279,8 +282,12 @@ record Instruction(String text, String shortReason, List<String> reasons, String
                 .flatMap(entry -> entry.displayStep().stream())
                 .findFirst()
                 .map(step -> calibration.entered(step).factor().toString())
-                .orElseGet(
-                        () -> Figures.text(calibration.dischargePerRevolution().value(), Figures.DIGITS));
+                .orElseGet(() -> Figures.text(
+                        Metered.found(
+                                truck,
+                                calibration.point(),
+                                calibration.dischargePerRevolution().value()),
+                        Figures.DIGITS));
         return calibrations(truck).size() == 1 ? value : value + " for " + calibration.point();
     }
 }

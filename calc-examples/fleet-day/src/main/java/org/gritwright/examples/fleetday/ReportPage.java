@@ -132,7 +132,7 @@ final class ReportPage {
         return new SheetTable(
                 "The fleet, in the order of the day",
                 List.of(
-                        "conveyor",
+                        "conveyor or pump",
                         "road speed",
                         "do next",
                         "in the display",
@@ -162,14 +162,12 @@ final class ReportPage {
     private static Row fleetRow(TruckResult truck) {
         return Row.of(
                 truck.id(),
-                Cell.of(truck.conveyor().text()),
+                Cell.of(truck.metering().text()),
                 Cell.of(truck.roadSpeed().text()),
                 Cell.of(truck.instruction().text()),
                 new Cell(
-                        truck.display().massPerRevolutionText().orElse("—"),
-                        truck.measured()
-                                .map(m -> "measured " + Figures.measured(m))
-                                .orElse("")),
+                        truck.display().text().orElse("—"),
+                        truck.measuredText().map(m -> "measured " + m).orElse("")),
                 truck.judged()
                         .filter(series -> series.last().calibrationError().isPresent())
                         .map(ReportPage::judged)

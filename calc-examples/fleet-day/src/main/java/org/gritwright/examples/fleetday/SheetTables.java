@@ -12,6 +12,7 @@ import org.gritwright.core.calibration.Calibration;
 import org.gritwright.core.calibration.CalibrationCatch;
 import org.gritwright.core.calibration.CalibrationFactor;
 import org.gritwright.core.fleet.assessment.PointAssessment;
+import org.gritwright.core.fleet.assessment.PrewetTotal;
 import org.gritwright.core.fleet.assessment.TruckAssessment;
 import org.gritwright.core.fleet.day.InForceEntry;
 import org.gritwright.core.metering.ShaftCount;
@@ -45,8 +46,28 @@ final class SheetTables {
         List<SheetTable> tables = new ArrayList<>();
         result.display().asFound().ifPresent(asFound -> tables.add(display(asFound)));
         truck.roadSpeed().ifPresent(check -> tables.add(roadSpeed(check)));
-        truck.points().forEach(point -> point.startUp().ifPresent(startUp -> tables.add(startUp(startUp))));
+        truck.prewet().ifPresent(total -> tables.add(prewet(total)));
+        truck.points()
+                .forEach(point -> point.startUp().ifPresent(startUp -> tables.add(startUp(point.point(), startUp))));
         return tables;
+    }
+
+    private static SheetTable prewet(PrewetTotal total) {
+        return new SheetTable(
+                "Dry chemical, with " + total.truck(),
+                List.of(),
+                List.of(
+                        Row.of("prewet rate", Cell.exact(total.prewetRate())),
+                        Row.of("part of the liquid", Cell.computed(total.liquidShare(), 2)),
+                        Row.of(
+                                "display shows more than is laid",
+                                new Cell(
+                                        Figures.errorForPrint(total.error().value()) + " "
+                                                + Figures.within(total.error()
+                                                        .expandedUncertainty(Figures.COVERAGE)
+                                                        .orElseThrow()),
+                                        total.verdict().words()))),
+                List.of("A right total says nothing about the pump: that is judged by its own catches."));
     }
 
     List<SheetTable> catches() {
@@ -105,6 +126,7 @@ final class SheetTables {
     }
 
     private SheetTable calibration(Calibration calibration) {
+        CalibrationPoint point = calibration.point();
         List<Row> rows = new ArrayList<>();
         for (CalibrationCatch one : calibration.catches()) {
             rows.add(Row.of(
@@ -118,34 +140,40 @@ final class SheetTables {
                 Cell.EMPTY,
                 Cell.EMPTY,
                 new Cell(
-                        Figures.text(calibration.dischargePerRevolution().value(), Figures.DIGITS),
+                        Figures.text(
+                                Metered.found(
+                                        truck,
+                                        point,
+                                        calibration.dischargePerRevolution().value()),
+                                Figures.DIGITS),
                         "± "
-                                + Figures.text(
-                                        calibration
-                                                .dischargePerRevolution()
-                                                .expandedUncertainty(Figures.COVERAGE)
-                                                .orElseThrow(),
-                                        2)
+                                + Figures.text(Metered.within(truck, point, calibration.dischargePerRevolution()), 2)
                                 + " (95 %)")));
         List<String> notes = new ArrayList<>();
-        notes.add("Apparent fill " + Figures.text(calibration.apparentFill().quantity(), 3) + ".");
+        notes.add(Metered.fill(point) + " "
+                + Figures.text(calibration.apparentFill().quantity(), 3) + ".");
         notes.addAll(ConditionWords.of(calibration.catches().stream().map(CalibrationCatch::observation)));
         return new SheetTable(
                 "Calibration catches, " + place(calibration.point()),
-                List.of("caught", "counted", "per revolution"),
+                List.of("caught", "counted", point.material().isLiquid() ? "found" : "per revolution"),
                 rows,
                 notes);
     }
 
-    private static Quantity<?> ratio(CalibrationCatch one, Calibration calibration) {
-        return Amounts.ofSi(
-                one.observation().kilograms() / one.revolutions(),
-                calibration.dischargePerRevolution().value().getUnit());
+    private Quantity<?> ratio(CalibrationCatch one, Calibration calibration) {
+        return Metered.found(
+                truck,
+                calibration.point(),
+                Amounts.ofSi(
+                        one.observation().kilograms() / one.revolutions(),
+                        calibration.dischargePerRevolution().value().getUnit()));
     }
 
     private static Cell counted(CalibrationCatch one) {
         ShaftCount count = one.counted();
-        String revolutions = Figures.text(Amounts.of(one.revolutions(), SpreadingUnits.REVOLUTION), Figures.DIGITS);
+        String revolutions = one.observation().point().metering().hasShaft()
+                ? Figures.text(Amounts.of(one.revolutions(), SpreadingUnits.REVOLUTION), Figures.DIGITS)
+                : "";
         if (count instanceof ShaftCount.Pulses pulses) {
             return new Cell(Amounts.format(pulses.pulses()), revolutions);
         }
@@ -188,10 +216,8 @@ final class SheetTables {
                 row("in force", v -> Cell.exact(v.source().inForce().factor().value())),
                 row("target rate", v -> Cell.exact(v.source().run().targetRate())),
                 row("test run", v -> testRun(v.source().run())),
-                row("expected", v -> computed(v.expectedMass())),
-                row(
-                        "indicated",
-                        v -> v.indicatedMass().map(SheetTables::computed).orElse(Cell.of("nothing"))),
+                row("expected", v -> computed(v.expected())),
+                row("indicated", v -> v.indicated().map(SheetTables::computed).orElse(Cell.of("nothing"))),
                 row("caught", v -> Cell.exact(v.source().caught().total())),
                 row(
                         "calibration error",
@@ -264,12 +290,12 @@ final class SheetTables {
         return verification.verdict().words() + ", " + Figures.chanceWithin(verification.judgement());
     }
 
-    private static SheetTable startUp(StartUp startUp) {
+    private static SheetTable startUp(CalibrationPoint point, StartUp startUp) {
         return new SheetTable(
                 "Start and steady flow, by several run times",
                 List.of(),
                 List.of(
-                        Row.of("lost per start", Cell.computed(startUp.lostMassPerStart(), 3)),
+                        Row.of("lost per start", Cell.computed(point.asCaught(startUp.lostMassPerStart()), 3)),
                         Row.of("as time", Cell.computed(startUp.lostTimePerStart(), 3)),
                         Row.of("steady flow off by", Cell.of(Figures.errorForPrint(startUp.steadyError())))),
                 List.of());

@@ -9,7 +9,7 @@ import org.gritwright.core.verification.Advice;
 import org.gritwright.core.verification.VerificationSeries;
 
 /**
- * How a truck's conveyor or its road speed stands, as a sign and in the words of the yard.
+ * How what meters on a truck, or its road speed, stands, as a sign and in the words of the yard.
  *
  * @param sign the same in one character, beside the words and never without them
  * @param words for example "right"
@@ -19,8 +19,8 @@ record Standing(String sign, String words) {
     private static final Standing OPEN = new Standing("?", MassProof.UNDECIDED.words());
     private static final Standing NOT_CHECKED = new Standing("–", MassProof.NOT_CHECKED.words());
 
-    /** What is laid for each turn of the conveyor. */
-    static Standing conveyor(TruckAssessment truck) {
+    /** What is laid for each turn of the conveyor or pump, or each pulse of the flow meter. */
+    static Standing metering(TruckAssessment truck) {
         if (truck.isRefused()) {
             return OPEN;
         }

@@ -5,6 +5,7 @@ import java.util.Optional;
 import javax.measure.Quantity;
 import org.gritwright.core.calibration.Calibration;
 import org.gritwright.core.fleet.assessment.TruckAssessment;
+import org.gritwright.core.observation.CalibrationPoint;
 import org.gritwright.core.uncertainty.Measured;
 import org.gritwright.core.verification.Verification;
 import org.gritwright.core.verification.VerificationSeries;
@@ -37,8 +38,13 @@ record TruckResult(TruckAssessment assessment, DisplayValue display, Instruction
         return assessment.nextStep().needsAttention();
     }
 
-    public Standing conveyor() {
-        return Standing.conveyor(assessment);
+    /** What meters, for example "conveyor". */
+    public String machine() {
+        return Metered.machine(assessment.truck());
+    }
+
+    public Standing metering() {
+        return Standing.metering(assessment);
     }
 
     public Standing roadSpeed() {
@@ -61,8 +67,30 @@ record TruckResult(TruckAssessment assessment, DisplayValue display, Instruction
                 .reduce((earlier, later) -> later);
     }
 
-    /** The mass per revolution by what was caught last for the shown calibration: to verify it, or else to make it. */
+    /** The mass per revolution by what was caught last for the shown calibration: to verify it, or else to make it. Of grains. */
     Optional<Measured<DischargePerRevolution>> measured() {
+        return isLiquid() ? Optional.empty() : dischargeMeasured();
+    }
+
+    boolean isLiquid() {
+        return assessment.truck().spreader().isForLiquids();
+    }
+
+    /** The same with its uncertainty; of a liquid in the form in which the display keeps it. */
+    Optional<String> measuredText() {
+        return dischargeMeasured().map(found -> isLiquid() ? inFormOfDisplay(found) : Figures.measured(found));
+    }
+
+    private String inFormOfDisplay(Measured<DischargePerRevolution> found) {
+        CalibrationPoint point = DisplayValue.shownPoint(assessment)
+                .or(() -> assessment.points().stream().findFirst())
+                .orElseThrow()
+                .point();
+        return Figures.text(Metered.found(assessment, point, found.value()), Figures.DIGITS) + " "
+                + Figures.within(Metered.within(assessment, point, found));
+    }
+
+    private Optional<Measured<DischargePerRevolution>> dischargeMeasured() {
         return judged().flatMap(VerificationSeries::dischargePerRevolution)
                 .or(() -> calibrations().stream()
                         .filter(c -> DisplayValue.isShown(assessment, c.point()))

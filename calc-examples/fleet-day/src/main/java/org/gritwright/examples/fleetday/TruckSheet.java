@@ -9,6 +9,9 @@ import java.util.stream.Stream;
 import javax.measure.Quantity;
 import org.gritwright.core.finding.Finding;
 import org.gritwright.core.fleet.assessment.ToDo;
+import org.gritwright.core.fleet.day.FlowMeterEntry;
+import org.gritwright.core.fleet.day.MeteringEntry;
+import org.gritwright.core.fleet.day.SpreaderEntry;
 import org.gritwright.core.fleet.day.TruckDay;
 import org.gritwright.core.fleet.day.TypedEntry;
 import org.gritwright.units.Amounts;
@@ -93,9 +96,14 @@ record TruckSheet(
     }
 
     static String equipment(TruckDay truck) {
-        return words(truck.spreader().conveyor()) + "; "
-                + words(truck.spreader().gate()) + "; "
-                + truck.spreader().pulsesPerRevolution().map(Amounts::format).orElse("no shaft sensor")
+        MeteringEntry metering = truck.spreader();
+        String machine = words(metering.machine());
+        if (metering instanceof FlowMeterEntry) {
+            return machine;
+        }
+        return machine + "; "
+                + (metering instanceof SpreaderEntry spreader ? words(spreader.gate()) + "; " : "")
+                + metering.pulsesPerRevolution().map(Amounts::format).orElse("no shaft sensor")
                 + ", gear ratio " + Amounts.format(truck.spreader().gearRatio())
                 + (truck.spreader().controlSettings().isEmpty()
                         ? ""

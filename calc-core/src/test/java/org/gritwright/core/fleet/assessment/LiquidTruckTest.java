@@ -1,0 +1,199 @@
+package org.gritwright.core.fleet.assessment;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.io.ByteArrayInputStream;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import java.util.Locale;
+import org.gritwright.core.document.RejectedDocumentException;
+import org.gritwright.core.finding.Finding;
+import org.gritwright.core.finding.FindingCode;
+import org.gritwright.core.fleet.day.FleetDay;
+import org.gritwright.core.judgement.Verdict;
+import org.gritwright.core.metering.BuiltInTypes;
+import org.gritwright.core.record.CalibrationRecord;
+import org.gritwright.core.record.Document;
+import org.gritwright.units.Amounts;
+import org.gritwright.units.SpreadingUnits;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** Trucks with pumps and flow meters, from the document to the record. */
+class LiquidTruckTest {
+    private static final String SALT = """
+            {"id": "T-1", "conveyor": {"type": "auger", "version": 1,
+               "parameters": {"screwDiameter": "6 in", "shaftDiameter": "1.5 in", "pitch": "5 in"}},
+             "gate": {"type": "no-gate", "version": 1}, "pulsesPerRevolution": "60 pulse/rev", "gearRatio": "1",
+             "inForce": [{"value": "5.7 lb/rev", "since": "2026-10-01", "material": "salt"}],
+             "verificationCatches": [{"at": "2026-10-19T09:00:00-04:00", "material": "salt", "scale": "S",
+               "containers": [{"container": "tarp", "gross": "200 lb", "tare": "12.5 lb"}],
+               "counted": {"pulses": "1974 pulse"}, "inForce": "5.7 lb/rev", "targetRate": "300 lb/mi",
+               "testSpeed": "25 mi/h", "runTime": "90 s"}],
+             "roadSpeed": {"on": "2026-10-19", "inForce": "12600 pulse/mi",
+               "runs": [{"course": "1 mi", "pulses": "12600 pulse"}, {"course": "1 mi", "pulses": "12601 pulse"}, {"course": "1 mi", "pulses": "12599 pulse"}]}}""";
+
+    /** 10 gal/ton at 300 lb/mi are 1.5 gal/mi, and at 25 mi/h for 300 s 3.125 gal. */
+    private static String brine(String read, String pulses, String prewetRate) {
+        return """
+            {"id": "T-1 brine", "wets": "T-1",
+             "pump": {"type": "displacement-pump", "version": 1, "parameters": {"displacement": "0.016 gal/rev", "slip": "3 %%"}},
+             "pulsesPerRevolution": "30 pulse/rev", "gearRatio": "1",
+             "inForce": [{"value": "0.0155 gal/rev", "displayStep": "0.0001 gal/rev", "since": "2026-10-01", "material": "brine"}],
+             "verificationCatches": [{"at": "2026-10-19T09:30:00-04:00", "material": "brine",
+               "read": {"container": "M", "fills": ["%s"]}, "counted": {"pulses": "%s"}, "inForce": "0.0155 gal/rev",
+               "targetRate": "300 lb/mi", "prewetRate": "%s", "testSpeed": "25 mi/h", "runTime": "300 s"}]}""".formatted(read, pulses, prewetRate);
+    }
+
+    private static FleetDay day(String... trucks) {
+        String text = """
+                {"format": "gritwright/fleet-day", "formatVersion": 2, "day": "2026-10-19", "seasonStart": "2026-11-01",
+                 "tolerance": "4 %%",
+                 "scales": [{"id": "S", "capacity": "400 lb", "division": "0.2 lb", "accuracy": "0.1 %%"}],
+                 "graduates": [{"id": "M", "capacity": "5.5 gal", "division": "0.02 gal", "tolerance": "0.01 gal"}],
+                 "materials": [{"name": "salt", "looseBulkDensity": "78 lb/ft³", "chemical": "96 %%"},
+                               {"name": "brine", "density": "9.82 lb/gal", "chemical": "23.3 %%"}],
+                 "trucks": [%s]}""".formatted(String.join(",", trucks));
+        try {
+            return Document.FLEET_DAY.read(new ByteArrayInputStream(text.getBytes(StandardCharsets.UTF_8)));
+        } catch (IOException | RejectedDocumentException e) {
+            throw new AssertionError(e.getMessage(), e);
+        }
+    }
+
+    private static List<TruckAssessment> assess(FleetDay day) {
+        return FleetAssessor.of(BuiltInTypes.registry()).assess(day);
+    }
+
+    private static TruckAssessment ofBrine(String read, String pulses, String prewetRate) {
+        return assess(day(SALT, brine(read, pulses, prewetRate))).get(1);
+    }
+
+    @Test
+    void aPumpThatDeliversWhatItIsAskedForIsProven() {
+        TruckAssessment brine = ofBrine("3.12 gal", "6048 pulse", "10 gal/ton");
+
+        assertThat(brine.refusals()).isEmpty();
+        assertThat(brine.massProof()).isEqualTo(MassProof.PROVEN);
+        assertThat(Amounts.format(brine.verifications().get(0).source().run().targetRate()))
+                .isEqualTo("1.5 gal/mi");
+        // 9 in.³ of salt brine per pound: a gallon of it is 9.82 lb, of which 23.3 % are salt, and a ton of salt 1920
+        // lb.
+        double share = 10 * 9.82 * 0.233 / (2000 * 0.96 + 10 * 9.82 * 0.233);
+        assertThat(Amounts.in(brine.prewet().orElseThrow().liquidShare(), SpreadingUnits.PERCENT))
+                .isCloseTo(100 * share, within(1e-9));
+        assertThat(brine.findings()).extracting(Finding::code).contains(FindingCode.PREWET_SMALL_PART);
+    }
+
+    @Test
+    void aPassingTotalNeverExcusesAFailingPrewet() {
+        // 20 % too little, by a display that doesn't know it.
+        TruckAssessment brine = ofBrine("2.5 gal", "6048 pulse", "10 gal/ton");
+
+        assertThat(brine.prewet().orElseThrow().verdict()).isEqualTo(Verdict.WITHIN_TOLERANCE);
+        assertThat(brine.massProof()).isEqualTo(MassProof.NOT_PROVEN);
+        assertThat(brine.nextStep().needsAttention()).isTrue();
+    }
+
+    @Test
+    void theTotalIsOffByBothInProportionToWhatTheyBring() {
+        PrewetTotal total =
+                ofBrine("2.5 gal", "6048 pulse", "10 gal/ton").prewet().orElseThrow();
+        // The display of the salt shows 1974 ÷ 60 × 5.7 lb where 187.5 lb fell, that of the brine 3.1248 gal where 2.5
+        // gal did.
+        double salt = 0.96 / (1974 / 60.0 * 5.7 / 187.5);
+        double liquid = 10 * 9.82 * 0.233 / 2000;
+        double error = (0.96 + liquid) / (salt + liquid / (6048 / 30.0 * 0.0155 / 2.5)) - 1;
+
+        assertThat(Amounts.in(total.error().value(), SpreadingUnits.PERCENT)).isCloseTo(100 * error, within(1e-9));
+        assertThat(total.error().standardUncertainty()).isPresent();
+    }
+
+    @Test
+    void wetsHasTheRoadSpeedOfItsTruckAndNothingOfItsOwnToDo() {
+        List<TruckAssessment> both = assess(day(SALT, brine("3.12 gal", "6048 pulse", "10 gal/ton")));
+        assertThat(both).extracting(TruckAssessment::roadProof).containsOnly(RoadProof.PROVEN);
+        assertThat(both.get(1).toDo()).isEmpty();
+
+        String notDriven = SALT.substring(0, SALT.lastIndexOf(',', SALT.indexOf("\"roadSpeed\""))) + "}";
+        List<TruckAssessment> unchecked = assess(day(notDriven, brine("3.12 gal", "6048 pulse", "10 gal/ton")));
+        assertThat(unchecked.get(0).nextStep()).isEqualTo(NextStep.CHECK_ROAD_SPEED);
+        assertThat(unchecked.get(1).toDo()).isEmpty();
+        assertThat(unchecked.get(1).roadProof()).isEqualTo(RoadProof.NOT_CHECKED);
+    }
+
+    /** A display that takes gallons per tonne for gallons per short ton lays a tenth less: 3.125 gal × 0.907. */
+    @ParameterizedTest
+    @CsvSource({"10 gal/ton, 10 gal/t, 0.90718474", "10 gal/t, 10 gal/ton, 1.10231131"})
+    void anotherTonIsTold(String written, String taken, double factor) {
+        double asked = 3.125 * ("10 gal/t".equals(written) ? 0.90718474 : 1) * factor;
+        TruckAssessment brine = ofBrine(
+                String.format(Locale.ROOT, "%.2f gal", asked),
+                String.format(Locale.ROOT, "%.0f pulse", asked / 0.0155 * 30),
+                written);
+
+        assertThat(brine.findings())
+                .filteredOn(one -> one.code() == FindingCode.PREWET_BY_OTHER_TON)
+                .singleElement()
+                .satisfies(one -> assertThat(one.sentence()).contains("That fits " + taken + ", not " + written));
+        assertThat(brine.toDo()).extracting(ToDo::step).contains(NextStep.CHECK_ENTRIES);
+    }
+
+    @Test
+    void aRightDeliveryIsNoOtherTon() {
+        assertThat(ofBrine("3.12 gal", "6048 pulse", "10 gal/ton").findings())
+                .extracting(Finding::code)
+                .doesNotContain(FindingCode.PREWET_BY_OTHER_TON);
+    }
+
+    @Test
+    void airInTheLineIsAFaultAndNoCorrection() {
+        TruckAssessment brine = ofBrine("1.3 gal", "6048 pulse", "10 gal/ton");
+
+        assertThat(brine.nextStep()).isEqualTo(NextStep.FIND_FAULT);
+        assertThat(brine.findings()).extracting(Finding::code).contains(FindingCode.PUMPED_VOLUME_IMPLAUSIBLE);
+    }
+
+    @Test
+    void recordsOfLiquidsAreReadBackAndLeadToTheNextDay() throws IOException, RejectedDocumentException {
+        FleetDay day = day(SALT, brine("2.8 gal", "6048 pulse", "10 gal/ton"));
+        for (TruckAssessment one : assess(day)) {
+            CalibrationRecord record = CalibrationRecord.of(day, one);
+            String text = Document.CALIBRATION_RECORD.toText(record);
+
+            assertThat(Document.CALIBRATION_RECORD.read(
+                            new ByteArrayInputStream(text.getBytes(StandardCharsets.UTF_8))))
+                    .isEqualTo(record);
+            assertThat(record.nextDay(BuiltInTypes.registry()).spreader())
+                    .isEqualTo(one.truck().spreader());
+            assertThat(record.inForceAfter(BuiltInTypes.registry())).isEqualTo(one.inForceAfter());
+        }
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "'\"read\": {\"container\": \"M\", \"fills\": [\"3.12 gal\"]}'|'\"read\": {\"container\": \"N\", \"fills\": [\"3.12 gal\"]}'|container with marks must be one of [M]",
+                "'\"read\": {\"container\": \"M\", \"fills\": [\"3.12 gal\"]}'|'\"read\": {\"container\": \"M\", \"fills\": [\"9 gal\"]}'|highest mark",
+                "'\"read\": {\"container\": \"M\", \"fills\": [\"3.12 gal\"]}'|'\"read\": {\"container\": \"M\", \"fills\": [\"3.12 gal\"]}, \"scale\": \"S\"'|left out, or scale, containers and density are",
+                "'\"read\": {\"container\": \"M\", \"fills\": [\"3.12 gal\"]}'|'\"scale\": \"S\", \"containers\": [{\"container\": \"pail\", \"gross\": \"34 lb\", \"tare\": \"3 lb\"}]'|density of what was weighed must be given, as it is a liquid",
+                "'\"read\": {\"container\": \"M\", \"fills\": [\"3.12 gal\"]}'|'\"operator\": \"nobody\"'|scale of a catch must be given",
+                "'\"prewetRate\": \"10 gal/ton\", '|''|a volume per distance, as brine is a liquid",
+                "'\"targetRate\": \"300 lb/mi\"'|'\"targetRate\": \"20 gal/mi\"'|that of the dry material, a mass per distance",
+                "'\"material\": \"brine\", \"read\"'|'\"material\": \"salt\", \"read\"'|a pump or a flow meter meters it"
+            })
+    void whatDoesNotFitTogetherIsRefusedInWords(String right, String wrong, String words) {
+        String written = brine("3.12 gal", "6048 pulse", "10 gal/ton").replaceAll("\\s+", " ");
+        assertThat(written).contains(right);
+        List<TruckAssessment> both = assess(day(SALT, written.replace(right, wrong)));
+
+        assertThat(both.get(0).refusals()).isEmpty();
+        assertThat(both.get(1).refusals())
+                .extracting(Refusal::sentence)
+                .anySatisfy(one -> assertThat(one).contains(words));
+    }
+}
