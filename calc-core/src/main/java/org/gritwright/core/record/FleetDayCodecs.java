@@ -39,6 +39,7 @@ import org.gritwright.core.fleet.day.FleetDay;
 import org.gritwright.core.fleet.day.InForceEntry;
 import org.gritwright.core.fleet.day.PlanEntry;
 import org.gritwright.core.fleet.day.ReadEntry;
+import org.gritwright.core.fleet.day.ReadingMethodEntry;
 import org.gritwright.core.fleet.day.RoadSpeedEntry;
 import org.gritwright.core.fleet.day.RouteEntry;
 import org.gritwright.core.fleet.day.StatedRangeEntry;
@@ -74,6 +75,7 @@ import org.gritwright.units.InvalidInputException;
 import org.gritwright.units.SpreadingUnits;
 import org.gritwright.units.check.Require;
 import org.gritwright.units.quantity.BulkDensity;
+import org.gritwright.units.quantity.LiquidApplicationRate;
 
 /**
  * The definition of format "gritwright/fleet-day", from its smallest parts to the whole. A field is named after its component
@@ -284,13 +286,16 @@ final class FleetDayCodecs {
                     Containers.class,
                     required("containers", Codecs.COUNT).component("howMany"))
             .with("weighing-method", WeighingMethodEntry.class, inlined("containers"))
+            .with("reading-method", ReadingMethodEntry.class, required("fills", Codecs.COUNT))
             .with(
                     "plan",
                     PlanEntry.class,
                     required("wantedUncertainty", TOLERANCE),
                     optional("wantedVerificationUncertainty", TOLERANCE),
                     optional("greatestStartLoss", TOLERANCE),
-                    required("weighingMethods"));
+                    required("weighingMethods"),
+                    Field.list("liquidTargetRates", Codecs.quantity(LiquidApplicationRate.class))
+                            .component("liquidRates"));
 
     private static final Codec<TruckDay> TRUCK = mapped(
             TruckDay.class.getName(),

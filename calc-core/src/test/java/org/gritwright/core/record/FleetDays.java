@@ -551,7 +551,10 @@ final class FleetDays {
                         others.workingDay(),
                         runs.getKey(),
                         runs.getValue(),
-                        methods));
+                        methods,
+                        List.of(),
+                        List.of(),
+                        List.of()));
         Arbitrary<PlanEntry> bare =
                 whole.map(plan -> PlanEntry.of(plan.wantedUncertainty(), List.of(), List.of(), plan.weighingMethods()));
         return Arbitraries.oneOf(whole, bare);

@@ -4,6 +4,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 import javax.measure.Quantity;
 import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Speed;
@@ -17,6 +18,8 @@ import org.gritwright.units.InvalidInputException;
 import org.gritwright.units.SpreadingUnits;
 import org.gritwright.units.check.Require;
 import org.gritwright.units.quantity.ApplicationRate;
+import org.gritwright.units.quantity.LiquidApplicationRate;
+import org.gritwright.units.quantity.PrewetRate;
 import org.gritwright.units.quantity.RevolutionCount;
 import org.gritwright.units.quantity.RotationalSpeed;
 
@@ -41,6 +44,9 @@ import org.gritwright.units.quantity.RotationalSpeed;
  * @param targetRates target rates for verification catches
  * @param testSpeeds test speeds that the trucks can be told; each is tried at each target rate
  * @param weighingMethods the weighing methods to compare, one or more, each with its own name
+ * @param liquidRates target rates of verification catches of liquids that are laid alone
+ * @param prewetRates prewet rates of verification catches of liquids that wet: each with each target rate
+ * @param readingMethods the methods by which liquids are read, possibly none
  */
 public record PlanEntry(
         Quantity<Dimensionless> wantedUncertainty,
@@ -57,7 +63,10 @@ public record PlanEntry(
         Optional<Quantity<Time>> workingDay,
         List<Quantity<ApplicationRate>> targetRates,
         List<Quantity<Speed>> testSpeeds,
-        List<WeighingMethodEntry> weighingMethods) {
+        List<WeighingMethodEntry> weighingMethods,
+        List<Quantity<LiquidApplicationRate>> liquidRates,
+        List<Quantity<PrewetRate>> prewetRates,
+        List<ReadingMethodEntry> readingMethods) {
     /** Fewer catches can't show how they scatter. */
     public static final int FEWEST_REPEATS = 3;
 
@@ -101,7 +110,10 @@ public record PlanEntry(
                 Optional.empty(),
                 targetRates,
                 testSpeeds,
-                weighingMethods);
+                weighingMethods,
+                List.of(),
+                List.of(),
+                List.of());
     }
 
     /**
@@ -127,7 +139,10 @@ public record PlanEntry(
                 workingDay,
                 targetRates,
                 testSpeeds,
-                weighingMethods);
+                weighingMethods,
+                liquidRates,
+                prewetRates,
+                readingMethods);
         Require.fraction("wanted uncertainty", wantedUncertainty);
         wantedVerificationUncertainty.ifPresent(u -> Require.fraction("wanted uncertainty of a verification", u));
         fewestRepeats.ifPresent(n -> requireRepeats("fewest repeats", 1, n));
@@ -155,32 +170,58 @@ public record PlanEntry(
         targetRates.forEach(rate -> Require.positive("target rate", ApplicationRate.class, rate));
         testSpeeds = List.copyOf(testSpeeds);
         testSpeeds.forEach(speed -> Require.positive("test speed", Speed.class, speed));
-        if (targetRates.isEmpty() != testSpeeds.isEmpty()) {
+        liquidRates = List.copyOf(liquidRates);
+        liquidRates.forEach(rate -> Require.positive("target rate of a liquid", LiquidApplicationRate.class, rate));
+        prewetRates = List.copyOf(prewetRates);
+        prewetRates.forEach(rate -> Require.positive("prewet rate", PrewetRate.class, rate));
+        Require.that(
+                prewetRates.isEmpty() || !targetRates.isEmpty(),
+                "prewet rates",
+                "given with the target rates of what is wetted",
+                "they alone");
+        boolean noRates = targetRates.isEmpty() && liquidRates.isEmpty();
+        if (noRates != testSpeeds.isEmpty()) {
             throw new InvalidInputException(
                     "verification catches",
                     "planned with target rates and test speeds",
-                    targetRates.isEmpty() ? "test speeds only" : "target rates only");
+                    noRates ? "test speeds only" : "target rates only");
         }
         weighingMethods = List.copyOf(weighingMethods);
-        Require.that(!weighingMethods.isEmpty(), "weighing methods", "one or more", "none");
-        long runs = (long) targetRates.size() * testSpeeds.size() * weighingMethods.size();
+        readingMethods = List.copyOf(readingMethods);
+        List<MethodEntry> methods = methods(weighingMethods, readingMethods);
+        Require.that(!methods.isEmpty(), "weighing methods", "one or more", "none");
+        long rates = Math.max(liquidRates.size(), (long) targetRates.size() * Math.max(1, prewetRates.size()));
+        long runs = rates * testSpeeds.size() * methods.size();
         Require.that(runs <= MOST_RUNS, "target rates × test speeds × weighing methods", "at most " + MOST_RUNS, runs);
         int repeats = mostRepeats.orElse(fewestRepeats.orElse(1));
         Set<String> names = new HashSet<>();
-        for (WeighingMethodEntry method : weighingMethods) {
+        for (MethodEntry method : methods) {
             Require.that(names.add(method.name()), "weighing method", "listed once", () -> "\"" + method.name() + "\"");
             Require.that(
                     Amounts.si(Time.class, method.times().daily()) < Amounts.si(Time.class, length),
                     "yard's daily set-up and clean-up of weighing method " + method.name(),
                     "shorter than the working day of " + Amounts.format(length),
                     () -> Amounts.format(method.times().daily()));
-            long weighings = (long) repeats * method.containers().howMany();
+            long weighings = (long) repeats * method.mostContainers();
             Require.that(
                     weighings <= MOST_WEIGHINGS,
                     "repeats × containers of weighing method " + method.name(),
                     "at most " + MOST_WEIGHINGS,
                     weighings);
         }
+    }
+
+    private static List<MethodEntry> methods(List<WeighingMethodEntry> weighing, List<ReadingMethodEntry> reading) {
+        return Stream.<MethodEntry>concat(weighing.stream(), reading.stream()).toList();
+    }
+
+    /**
+     * All methods.
+     *
+     * @return the weighing methods, then those by which liquids are read
+     */
+    public List<MethodEntry> methods() {
+        return methods(weighingMethods, readingMethods);
     }
 
     private static void requireRepeats(String field, int fewest, int repeats) {

@@ -49,6 +49,9 @@ public record FleetPlan(PlanEntry plan, List<TruckPlan> trucks) {
     public List<TruckPlan> outOfReach(int method) {
         return trucks.stream()
                 .filter(truck -> truck.refusal().isEmpty() && !truck.isReachedBy(method))
+                // No pail with marks is wanted for grains.
+                .filter(truck -> plan.methods().get(method).isForLiquids()
+                        == truck.truck().spreader().isForLiquids())
                 .toList();
     }
 }

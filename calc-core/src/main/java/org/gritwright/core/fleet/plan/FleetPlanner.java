@@ -15,7 +15,9 @@ import org.gritwright.core.fleet.day.DayLimits;
 import org.gritwright.core.fleet.day.EnteredRanges;
 import org.gritwright.core.fleet.day.FleetDay;
 import org.gritwright.core.fleet.day.InForceEntry;
+import org.gritwright.core.fleet.day.MethodEntry;
 import org.gritwright.core.fleet.day.PlanEntry;
+import org.gritwright.core.fleet.day.ReadingMethodEntry;
 import org.gritwright.core.fleet.day.TruckDay;
 import org.gritwright.core.fleet.day.VerificationCatchEntry;
 import org.gritwright.core.fleet.day.WeighingMethodEntry;
@@ -28,6 +30,7 @@ import org.gritwright.core.planning.CatchPlanner;
 import org.gritwright.core.planning.CatchSetup;
 import org.gritwright.core.planning.FirstOrderStart;
 import org.gritwright.core.planning.PlanResult;
+import org.gritwright.core.planning.PlannedAmount;
 import org.gritwright.core.planning.PlannedCount;
 import org.gritwright.core.planning.PredictedDischarge;
 import org.gritwright.core.planning.RunPlan;
@@ -39,7 +42,6 @@ import org.gritwright.units.Amounts;
 import org.gritwright.units.InvalidInputException;
 import org.gritwright.units.UnitSymbol;
 import org.gritwright.units.check.Require;
-import org.gritwright.units.quantity.ApplicationRate;
 import org.gritwright.units.quantity.DischargePerRevolution;
 
 /**
@@ -88,6 +90,9 @@ public record FleetPlanner(TypeRegistry types, CatchLimits limits) {
         for (WeighingMethodEntry method : plan.weighingMethods()) {
             Require.naming("weighing method \"" + method.name() + "\"", () -> yard.scale(method.scale()));
         }
+        for (ReadingMethodEntry method : plan.readingMethods()) {
+            Require.naming("reading method \"" + method.name() + "\"", () -> yard.graduate(method.container()));
+        }
         return new FleetPlan(
                 plan,
                 day.trucks().stream().map(truck -> plan(yard, plan, truck)).toList());
@@ -102,8 +107,8 @@ public record FleetPlanner(TypeRegistry types, CatchLimits limits) {
                 throw refused.withField(at + ": " + refused.field());
             });
             Metering spreader = truck.spreader().metering(types);
-            PlannedRange drive = Require.naming("drive", () -> PlannedRange.of(plan, truck.drive()));
-            Wanted wanted = new Wanted(yard, plan, drive.range());
+            PlannedRange drive = Require.naming("drive", () -> PlannedRange.of(plan, truck));
+            Wanted wanted = new Wanted(yard, plan, TruckPlan.targetRates(plan, truck), drive.range());
             List<PointPlan> points = truck.inForce().isEmpty()
                     ? noted(yard, truck, spreader).stream()
                             .map(point -> estimated(wanted, point))
@@ -124,7 +129,7 @@ public record FleetPlanner(TypeRegistry types, CatchLimits limits) {
     }
 
     /** What a truck is planned for, and the shaft speeds that it holds. */
-    private record Wanted(Yard yard, PlanEntry plan, Optional<WorkingRange> range) {}
+    private record Wanted(Yard yard, PlanEntry plan, List<Quantity<?>> rates, Optional<WorkingRange> range) {}
 
     private PointPlan inForce(Wanted wanted, Metering spreader, InForceEntry entry) {
         return Require.naming("calibration in force", () -> {
@@ -178,22 +183,30 @@ public record FleetPlanner(TypeRegistry types, CatchLimits limits) {
             Wanted wanted, CalibrationPoint point, Quantity<DischargePerRevolution> expected, PointPlan.Source source) {
         PlanEntry plan = wanted.plan();
         PlannedCount count = PlannedCount.with(point.metering().feedback(), plan.countUncertainty());
-        List<MethodPlan> methods = plan.weighingMethods().stream()
-                .map(method -> method(wanted, method, count, expected))
+        List<MethodPlan> methods = plan.methods().stream()
+                .map(method -> method(wanted, method, point, count, expected))
                 .toList();
         return new PointPlan(point, expected, source, count, methods);
     }
 
     /** A method that can't take even the smallest catch is no fault of the truck's. */
     private MethodPlan method(
-            Wanted wanted, WeighingMethodEntry method, PlannedCount count, Quantity<DischargePerRevolution> expected) {
+            Wanted wanted,
+            MethodEntry method,
+            CalibrationPoint point,
+            PlannedCount count,
+            Quantity<DischargePerRevolution> expected) {
         Yard yard = wanted.yard();
         PlanEntry plan = wanted.plan();
         try {
-            CatchSetup setup = new CatchSetup(
-                    yard.scale(method.scale()),
-                    yard.day().day(),
-                    method.containers(),
+            Require.that(
+                    method.isForLiquids() == point.material().isLiquid(),
+                    "method",
+                    point.material().isLiquid() ? "one for liquids" : "one for grains",
+                    method.name());
+            CatchSetup setup = CatchSetup.at(
+                    point,
+                    amount(yard, method),
                     count,
                     expected,
                     limits.withAllowances(yard.day().allowances()));
@@ -204,24 +217,42 @@ public record FleetPlanner(TypeRegistry types, CatchLimits limits) {
                     Optional.empty(),
                     Optional.of(calibration),
                     planner.table(CatchPlanner.USUAL),
-                    runs(wanted, setup.afterCalibration(calibration.series().repeats())));
+                    runs(
+                            wanted,
+                            point,
+                            setup.afterCalibration(calibration.series().repeats())));
         } catch (InvalidInputException e) {
             return MethodPlan.refused(method, e.getMessage());
         }
     }
 
-    private static List<RunPlan> runs(Wanted wanted, CatchSetup setup) {
+    private static PlannedAmount amount(Yard yard, MethodEntry method) {
+        if (method instanceof ReadingMethodEntry reading) {
+            return new PlannedAmount.Read(yard.graduate(reading.container()), reading.fills(), reading.holds());
+        }
+        WeighingMethodEntry weighing = (WeighingMethodEntry) method;
+        PlannedAmount.Weighed weighed = new PlannedAmount.Weighed(
+                yard.scale(weighing.scale()), yard.day().day(), weighing.containers());
+        return weighing.density()
+                .<PlannedAmount>map(density -> new PlannedAmount.WeighedLiquid(weighed, density.density()))
+                .orElse(weighed);
+    }
+
+    private static List<RunPlan> runs(Wanted wanted, CalibrationPoint point, CatchSetup setup) {
         PlanEntry plan = wanted.plan();
         Quantity<Dimensionless> uncertainty =
                 plan.wantedVerificationUncertainty().orElse(wanted.yard().day().tolerance());
         List<RunPlan> runs = new ArrayList<>();
-        for (Quantity<ApplicationRate> rate : plan.targetRates()) {
+        boolean isLiquid = point.material().isLiquid();
+        for (Quantity<?> rate : wanted.rates()) {
+            // The plan's start is that of conveyors.
             RunPlanner planner = new RunPlanner(
-                    setup,
-                    rate,
-                    wanted.range(),
-                    plan.startTimeConstant().map(FirstOrderStart::new),
-                    plan.greatestStartLoss());
+                            setup,
+                            rate,
+                            wanted.range(),
+                            plan.startTimeConstant().filter(start -> !isLiquid).map(FirstOrderStart::new),
+                            plan.greatestStartLoss().filter(loss -> !isLiquid))
+                    .through(point.metering());
             for (Quantity<Speed> speed : plan.testSpeeds()) {
                 planner.at(speed, uncertainty).ifPresent(runs::add);
             }

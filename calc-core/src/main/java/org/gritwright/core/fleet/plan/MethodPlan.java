@@ -4,8 +4,8 @@ import java.util.List;
 import java.util.Optional;
 import javax.measure.Quantity;
 import javax.measure.quantity.Time;
+import org.gritwright.core.fleet.day.MethodEntry;
 import org.gritwright.core.fleet.day.PlanEntry;
-import org.gritwright.core.fleet.day.WeighingMethodEntry;
 import org.gritwright.core.planning.CatchSeries;
 import org.gritwright.core.planning.PlanResult;
 import org.gritwright.core.planning.RunPlan;
@@ -22,7 +22,7 @@ import org.gritwright.units.check.Require;
  * @param runs verification catches, for each target rate and test speed that fits; possibly none
  */
 public record MethodPlan(
-        WeighingMethodEntry method,
+        MethodEntry method,
         Optional<String> refusal,
         Optional<PlanResult> calibration,
         List<PlanResult> table,
@@ -35,7 +35,7 @@ public record MethodPlan(
         runs = List.copyOf(runs);
     }
 
-    static MethodPlan refused(WeighingMethodEntry method, String reason) {
+    static MethodPlan refused(MethodEntry method, String reason) {
         return new MethodPlan(method, Optional.of(reason), Optional.empty(), List.of(), List.of());
     }
 
@@ -63,8 +63,12 @@ public record MethodPlan(
         double sum = 0;
         if (calibration.isPresent()) {
             CatchSeries series = calibration.get().series();
-            double run =
-                    plan.shaftSpeed().map(series::runTime).map(MethodPlan::si).orElse(0.0);
+            // The plan's shaft speed is a conveyor's.
+            double run = plan.shaftSpeed()
+                    .filter(speed -> !method.isForLiquids())
+                    .map(series::runTime)
+                    .map(MethodPlan::si)
+                    .orElse(0.0);
             sum += series.repeats() * (si(method.times().perCatch()) + run + weighing(series));
         }
         for (RunPlan run : verifications()) {

@@ -12,6 +12,7 @@ import org.gritwright.core.finding.FindingCode;
 import org.gritwright.core.fleet.assessment.DriveAssessment;
 import org.gritwright.core.fleet.day.DriveEntry;
 import org.gritwright.core.fleet.day.PlanEntry;
+import org.gritwright.core.fleet.day.TruckDay;
 import org.gritwright.core.range.RangeEnd;
 import org.gritwright.core.range.WorkingRange;
 import org.gritwright.units.quantity.RotationalSpeed;
@@ -25,7 +26,14 @@ import org.gritwright.units.quantity.RotationalSpeed;
  */
 record PlannedRange(Optional<WorkingRange> range, List<Finding> findings) {
 
-    static PlannedRange of(PlanEntry plan, Optional<DriveEntry> entry) {
+    static PlannedRange of(PlanEntry plan, TruckDay truck) {
+        Optional<DriveEntry> entry = truck.drive();
+        if (truck.spreader().isForLiquids()) {
+            // What a plan says is said of conveyors.
+            return new PlannedRange(
+                    entry.flatMap(one -> new DriveAssessment(one.response(), one.stated(), List.of()).range()),
+                    List.of());
+        }
         Optional<DriveAssessment> drive =
                 entry.map(one -> new DriveAssessment(one.response(), one.stated(), List.of()));
         Optional<WorkingRange> own = drive.flatMap(DriveAssessment::range);

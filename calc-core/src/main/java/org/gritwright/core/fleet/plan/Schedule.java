@@ -63,8 +63,8 @@ public record Schedule(int trucks, Quantity<Time> work, long crewDays, int crews
         long whole = 0;
         double work = 0;
         for (Job job : jobs) {
-            double daily = MethodPlan.si(
-                    entry.weighingMethods().get(job.method()).times().daily());
+            double daily =
+                    MethodPlan.si(entry.methods().get(job.method()).times().daily());
             // A truck that takes more than a day fills days of its own, and the rest of it is done on a last one.
             long full = Math.max(0, (long) Math.ceil(job.seconds() / (length - daily)) - 1);
             whole += full;

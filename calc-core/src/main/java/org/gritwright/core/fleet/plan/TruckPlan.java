@@ -14,6 +14,7 @@ import org.gritwright.core.range.WorkingRange;
 import org.gritwright.units.Amounts;
 import org.gritwright.units.SpreadingUnits;
 import org.gritwright.units.check.Require;
+import org.gritwright.units.rate.PrewetRates;
 
 /**
  * One truck's plan.
@@ -42,6 +43,27 @@ public record TruckPlan(
     }
 
     /**
+     * The target rates of its verification catches.
+     *
+     * @return masses per distance; of a liquid volumes: each prewet rate with each target rate where it wets
+     */
+    public List<Quantity<?>> targetRates() {
+        return targetRates(plan, truck);
+    }
+
+    static List<Quantity<?>> targetRates(PlanEntry plan, TruckDay truck) {
+        if (!truck.spreader().isForLiquids()) {
+            return List.copyOf(plan.targetRates());
+        }
+        return truck.wets().isEmpty()
+                ? List.copyOf(plan.liquidRates())
+                : plan.targetRates().stream()
+                        .<Quantity<?>>flatMap(rate -> plan.prewetRates().stream()
+                                .map(prewet -> PrewetRates.liquidRateFromDryRate(rate, prewet)))
+                        .toList();
+    }
+
+    /**
      * Whether a weighing method reaches the wanted uncertainty everywhere on this truck.
      *
      * @param method its position in the plan, from 0
@@ -63,7 +85,7 @@ public record TruckPlan(
         if (!isReachedBy(method)) {
             return Optional.empty();
         }
-        StepTimes times = plan.weighingMethods().get(method).times();
+        StepTimes times = plan.methods().get(method).times();
         double seconds = MethodPlan.si(times.setUp()) + MethodPlan.si(times.cleanUp());
         for (PointPlan point : points) {
             seconds += point.methods().get(method).seconds(plan);
@@ -77,7 +99,7 @@ public record TruckPlan(
      * @return its position in the plan, from 0; none if none reaches it
      */
     public Optional<Integer> quickest() {
-        return IntStream.range(0, plan.weighingMethods().size())
+        return IntStream.range(0, plan.methods().size())
                 .filter(this::isReachedBy)
                 .boxed()
                 .min(Comparator.comparingDouble(

@@ -100,7 +100,10 @@ class FleetPlannerTest {
                 Optional.empty(),
                 List.of(Amounts.of(400, SpreadingUnits.POUND_PER_MILE)),
                 List.of(Amounts.of(15, SpreadingUnits.MILE_PER_HOUR), Amounts.of(22.5, SpreadingUnits.MILE_PER_HOUR)),
-                List.of(methods));
+                List.of(methods),
+                List.of(),
+                List.of(),
+                List.of());
     }
 
     private static PointPlan only(FleetPlan plan) {
@@ -341,7 +344,10 @@ class FleetPlannerTest {
                 Optional.empty(),
                 plan.targetRates(),
                 plan.testSpeeds(),
-                plan.weighingMethods());
+                plan.weighingMethods(),
+                List.of(),
+                List.of(),
+                List.of());
         MethodPlan method =
                 only(PLANNER.plan(day(idle("T-1")), finer)).methods().get(0);
         assertThat(method.runs())
@@ -460,7 +466,10 @@ class FleetPlannerTest {
                 plan.workingDay(),
                 plan.targetRates(),
                 speeds,
-                plan.weighingMethods());
+                plan.weighingMethods(),
+                List.of(),
+                List.of(),
+                List.of());
     }
 
     @Test
@@ -484,7 +493,10 @@ class FleetPlannerTest {
                         usual.workingDay(),
                         usual.targetRates(),
                         usual.testSpeeds(),
-                        List.of(thimbles)));
+                        List.of(thimbles),
+                        List.of(),
+                        List.of(),
+                        List.of()));
         assertRefused(
                 "target rates × test speeds × weighing methods must be at most 1000: 1200",
                 () -> PlanEntry.of(

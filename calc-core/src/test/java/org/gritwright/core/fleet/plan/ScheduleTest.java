@@ -56,7 +56,10 @@ class ScheduleTest {
                 Optional.of(minutes(minutesOfDay)),
                 plan.targetRates(),
                 plan.testSpeeds(),
-                plan.weighingMethods());
+                plan.weighingMethods(),
+                List.of(),
+                List.of(),
+                List.of());
     }
 
     private static FleetPlan planned(int trucks, PlanEntry plan) {

@@ -5,15 +5,17 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
+import javax.measure.Quantity;
 import javax.measure.quantity.Time;
 import org.gritwright.core.fleet.day.FleetDay;
+import org.gritwright.core.fleet.day.MethodEntry;
+import org.gritwright.core.fleet.day.ReadingMethodEntry;
 import org.gritwright.core.fleet.day.WeighingMethodEntry;
 import org.gritwright.core.fleet.plan.FleetPlan;
 import org.gritwright.core.fleet.plan.PointPlan;
 import org.gritwright.core.fleet.plan.Schedule;
 import org.gritwright.core.fleet.plan.TruckPlan;
 import org.gritwright.core.observation.Repeatability;
-import org.gritwright.core.weighing.Scale;
 import org.gritwright.units.Amounts;
 
 /**
@@ -24,8 +26,8 @@ import org.gritwright.units.Amounts;
  */
 record DayPlan(FleetDay day, FleetPlan plan) {
 
-    List<WeighingMethodEntry> methods() {
-        return plan.plan().weighingMethods();
+    List<MethodEntry> methods() {
+        return plan.plan().methods();
     }
 
     List<TruckPlan> planned() {
@@ -50,18 +52,26 @@ record DayPlan(FleetDay day, FleetPlan plan) {
         return IntStream.range(0, methods().size())
                 .filter(truck::isReachedBy)
                 .boxed()
-                .min(Comparator.<Integer, Boolean>comparing(method ->
-                                !units.isOwn(scale(methods().get(method)).division()))
+                .min(Comparator.<Integer, Boolean>comparing(
+                                method -> !units.isOwn(division(methods().get(method))))
                         .thenComparingDouble(method ->
                                 Amounts.si(Time.class, truck.time(method).orElseThrow())));
     }
 
-    /** The scale of a weighing method; that it is there was checked when the plan was made. */
-    Scale scale(WeighingMethodEntry method) {
+    /** In which steps a method reads; that its scale or container is there was checked when the plan was made. */
+    Quantity<?> division(MethodEntry method) {
+        if (method instanceof ReadingMethodEntry reading) {
+            return day.graduates().stream()
+                    .filter(one -> one.id().equals(reading.container()))
+                    .findFirst()
+                    .orElseThrow()
+                    .division();
+        }
         return day.scales().stream()
-                .filter(scale -> scale.id().equals(method.scale()))
+                .filter(scale -> scale.id().equals(((WeighingMethodEntry) method).scale()))
                 .findFirst()
-                .orElseThrow();
+                .orElseThrow()
+                .division();
     }
 
     /** The days with each truck's own method. */
@@ -75,7 +85,7 @@ record DayPlan(FleetDay day, FleetPlan plan) {
         for (PointPlan point : truck.points()) {
             method(truck)
                     .map(method -> point.methods().get(method))
-                    .filter(method -> method.verifications().size() < runs())
+                    .filter(method -> method.verifications().size() < runs(truck))
                     .ifPresent(method ->
                             sentences.add(PlanWords.where(truck, point) + PlanWords.notVerified(truck, method)));
         }
@@ -83,8 +93,8 @@ record DayPlan(FleetDay day, FleetPlan plan) {
     }
 
     /** How many verification catches are planned for a point. */
-    private int runs() {
-        return plan.plan().targetRates().size() * plan.plan().testSpeeds().size();
+    static int runs(TruckPlan truck) {
+        return truck.targetRates().size() * truck.plan().testSpeeds().size();
     }
 
     /** Trucks that can't be planned, and those that no weighing method makes as certain as wanted. */

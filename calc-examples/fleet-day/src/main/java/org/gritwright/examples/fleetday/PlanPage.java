@@ -8,6 +8,8 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import org.gritwright.core.fleet.day.MethodEntry;
+import org.gritwright.core.fleet.day.ReadingMethodEntry;
 import org.gritwright.core.fleet.day.WeighingMethodEntry;
 import org.gritwright.core.fleet.plan.Schedule;
 import org.gritwright.core.fleet.plan.TruckPlan;
@@ -104,14 +106,9 @@ final class PlanPage {
     private static SheetTable methods(DayPlan plan) {
         List<Row> rows = new ArrayList<>();
         for (int i = 0; i < plan.methods().size(); i++) {
-            WeighingMethodEntry method = plan.methods().get(i);
-            rows.add(schedule(
-                    method.name(),
-                    plan.plan().schedule(i),
-                    plan.plan().outOfReach(i),
-                    "scale " + method.scale() + ", "
-                            + Words.count(method.containers().howMany(), "container") + " of "
-                            + Amounts.format(method.containers().holds())));
+            MethodEntry method = plan.methods().get(i);
+            rows.add(
+                    schedule(method.name(), plan.plan().schedule(i), plan.plan().outOfReach(i), equipment(method)));
         }
         rows.add(schedule(
                 "a mix: each truck by its own method below",
@@ -136,6 +133,17 @@ final class PlanPage {
                                 + " half done overnight.",
                         "Times are the yard’s own minutes for each step and the runs. Driving, warming up, the road course,"
                                 + " breaks and waiting are not in them."));
+    }
+
+    private static String equipment(MethodEntry method) {
+        if (method instanceof ReadingMethodEntry reading) {
+            return "container " + reading.container() + ", " + Words.count(reading.fills(), "fill") + " of "
+                    + Amounts.format(reading.holds());
+        }
+        WeighingMethodEntry weighing = (WeighingMethodEntry) method;
+        return "scale " + weighing.scale() + ", "
+                + Words.count(weighing.containers().howMany(), "container") + " of "
+                + Amounts.format(weighing.containers().holds());
     }
 
     private static Row schedule(String name, Schedule schedule, List<TruckPlan> out, String equipment) {
@@ -180,10 +188,12 @@ final class PlanPage {
                                 .orElse("none works")),
                         Cell.of(plan.method(truck)
                                 .map(method -> truck.points().stream()
-                                        .map(point -> PlanWords.table(point.methods()
-                                                .get(method)
-                                                .calibration()
-                                                .orElseThrow()))
+                                        .map(point -> PlanWords.table(
+                                                point,
+                                                point.methods()
+                                                        .get(method)
+                                                        .calibration()
+                                                        .orElseThrow()))
                                         .collect(Collectors.joining("; ")))),
                         Cell.of(plan.method(truck).flatMap(truck::time).map(PlanWords::duration)),
                         Cell.of(plan.notVerified(truck).isEmpty() ? "as planned" : "not as planned")))

@@ -7,20 +7,29 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import javax.measure.Quantity;
 import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Mass;
 import javax.measure.quantity.Speed;
 import javax.measure.quantity.Temperature;
+import javax.measure.quantity.Volume;
 import org.gritwright.core.finding.Finding;
+import org.gritwright.core.fleet.day.InForceEntry;
+import org.gritwright.core.fleet.day.MethodEntry;
+import org.gritwright.core.fleet.day.ReadingMethodEntry;
+import org.gritwright.core.fleet.day.WeighingMethodEntry;
 import org.gritwright.core.fleet.plan.MethodPlan;
 import org.gritwright.core.fleet.plan.PointPlan;
 import org.gritwright.core.fleet.plan.TruckPlan;
+import org.gritwright.core.metering.Metering;
 import org.gritwright.core.planning.CatchSeries;
 import org.gritwright.core.planning.PlanResult;
 import org.gritwright.core.planning.PlannedCount;
 import org.gritwright.core.planning.RunPlan;
 import org.gritwright.units.Amounts;
 import org.gritwright.units.quantity.ApplicationRate;
+import org.gritwright.units.quantity.LiquidApplicationRate;
+import org.gritwright.units.quantity.PrewetRate;
 import org.gritwright.units.quantity.PulsesPerDistance;
 
 /**
@@ -35,6 +44,7 @@ import org.gritwright.units.quantity.PulsesPerDistance;
  * @param parts a part for each material and gate opening
  * @param constants the constants of the display, at most ten side by side
  * @param road boxes for the measured course
+ * @param isLiquid whether a pump or flow meter is calibrated
  */
 record PlanSheet(
         String anchor,
@@ -45,7 +55,8 @@ record PlanSheet(
         List<Box> before,
         List<Part> parts,
         List<List<Box>> constants,
-        List<Box> road) {
+        List<Box> road,
+        boolean isLiquid) {
     private static final int DIGITS = 3;
 
     private static final int CONSTANTS_SIDE_BY_SIDE = 10;
@@ -133,7 +144,8 @@ record PlanSheet(
                 before(day, truck, units),
                 truck.points().stream().map(point -> part(day, truck, point)).toList(),
                 constants(truck, units),
-                road(units));
+                road(units),
+                truck.truck().spreader().isForLiquids());
     }
 
     /** The truck, for the foot of a page, which is one line. */
@@ -160,7 +172,10 @@ record PlanSheet(
         List<String> kit = new ArrayList<>();
         kit.add("cones, wheel chocks, lockout locks and tags");
         kit.add("high-visibility clothing, boots with grip, glasses, dust mask, hearing protection, gloves");
-        kit.add("tarp or tray, shovel, broom");
+        kit.add(
+                truck.truck().spreader().isForLiquids()
+                        ? "hoses that fit and are tied down, a tub, water to rinse"
+                        : "tarp or tray, shovel, broom");
         Optional<Integer> method = day.method(truck);
         if (method.isPresent()) {
             var entry = day.methods().get(method.get());
@@ -169,13 +184,20 @@ record PlanSheet(
                     .mapToInt(PlanSheet::weighings)
                     .max()
                     .orElse(1);
-            kit.add("for " + entry.name() + ": scale " + entry.scale() + ", a test weight near the load"
-                    + (most > 1
+            kit.add(kit(entry)
+                    + (most > 1 && entry instanceof WeighingMethodEntry
                             ? ", " + most + " pails or fewer to fill again, up to "
-                                    + Amounts.format(entry.containers().holds()) + " each, marked with names"
+                                    + Amounts.format(((WeighingMethodEntry) entry)
+                                            .containers()
+                                            .holds()) + " each, marked with names"
                             : ""));
         } else {
             kit.add("scales and containers: none of the planned ones will do");
+        }
+        if (truck.truck().spreader().kind() == Metering.Kind.FLOW_METER) {
+            kit.add("the display’s or a separate counter for the meter’s pulses");
+            kit.add("stopwatch, thermometer, clipboard, pencil (ink freezes)");
+            return kit;
         }
         kit.add(
                 WorkStep.hasSensor(truck)
@@ -183,6 +205,13 @@ record PlanSheet(
                         : "paint or tape to mark the shaft for counting by eye");
         kit.add("stopwatch, rule or gauge for the gate, oil thermometer, clipboard, pencil (ink freezes)");
         return kit;
+    }
+
+    private static String kit(MethodEntry method) {
+        return method instanceof ReadingMethodEntry reading
+                ? "for " + method.name() + ": container " + reading.container() + ", clean, on a level board"
+                : "for " + method.name() + ": scale " + ((WeighingMethodEntry) method).scale()
+                        + ", a test weight near the load" + (method.isForLiquids() ? ", a hydrometer" : "");
     }
 
     private static int weighings(MethodPlan method) {
@@ -202,15 +231,23 @@ record PlanSheet(
                 .map(method -> scaleUnit(day, method))
                 .orElse("");
         String degrees = units.symbol(Temperature.class);
-        boxes.add(Box.of("test weight", scale).as("scale-check/testWeight"));
-        boxes.add(Box.of("scale reads", scale).as("scale-check/reading"));
+        if (!shown(day, truck, truck.points().get(0)).map(PlanSheet::isRead).orElse(false)) {
+            boxes.add(Box.of("test weight", scale).as("scale-check/testWeight"));
+            boxes.add(Box.of("scale reads", scale).as("scale-check/reading"));
+        }
         boxes.add(Box.of("oil target", degrees));
         boxes.add(Box.of("oil reached", degrees).as("conditions/oilTemperature"));
         boxes.add(Box.of("engine target", "rev/min"));
         boxes.add(Box.of("engine held", "rev/min").as("conditions/engineSpeed"));
-        boxes.add(Box.of("hopper level", "%").as("conditions/hopperLevel"));
-        boxes.add(Box.of("moisture", "%").as("conditions/moisture"));
-        if (WorkStep.hasSensor(truck)) {
+        boolean isLiquid = truck.truck().spreader().isForLiquids();
+        if (isLiquid) {
+            boxes.add(Box.of("tank level", "%").as("conditions/hopperLevel"));
+            boxes.add(Box.of("liquid", degrees));
+        } else {
+            boxes.add(Box.of("hopper level", "%").as("conditions/hopperLevel"));
+            boxes.add(Box.of("moisture", "%").as("conditions/moisture"));
+        }
+        if (WorkStep.hasSensor(truck) && truck.truck().spreader().kind() != Metering.Kind.FLOW_METER) {
             boxes.add(Box.of("ten turns", "pulse"));
         }
         for (PointPlan point : truck.points()) {
@@ -234,42 +271,74 @@ record PlanSheet(
                     CatchSeries series = method.calibration().orElseThrow().series();
                     String unit = scaleUnit(day, method);
                     for (int i = 1; i <= series.repeats(); i++) {
-                        lines.add(Line.of("Catch " + i, "", calibrationBoxes(point), series.containersToFill(), unit));
+                        lines.add(line(method, "Catch " + i, "", calibrationBoxes(point), series, unit));
                     }
                     TruckUnits units = TruckUnits.of(truck);
                     int number = 0;
                     for (RunPlan run : method.verifications()) {
                         number++;
-                        lines.add(Line.of(
+                        lines.add(line(
+                                method,
                                 "Verification " + number,
-                                verificationTask(units, run),
-                                verificationBoxes(point, units),
-                                run.result().series().containersToFill(),
+                                verificationTask(truck, units, run),
+                                verificationBoxes(truck, point, units),
+                                run.result().series(),
                                 unit));
                     }
-                    if (!units.isOwn(day.scale(method.method()).division())) {
-                        remarks.add("The scale reads " + unit + ": write down what it shows; nobody converts by hand.");
+                    if (!units.isOwn(day.division(method.method()))) {
+                        remarks.add((isRead(method) ? "The container reads " : "The scale reads ") + unit
+                                + ": write down what it shows; nobody converts by hand.");
                     }
                 },
                 () -> remarks.add("None of the planned weighing methods will do: plan others for this truck."));
         day.method(truck)
                 .map(method -> point.methods().get(method))
-                .filter(method -> method.verifications().size()
-                        < truck.plan().targetRates().size()
-                                * truck.plan().testSpeeds().size())
+                .filter(method -> method.verifications().size() < DayPlan.runs(truck))
                 .ifPresent(method -> remarks.add(PlanWords.notVerified(truck, method)));
         truck.findings().stream().map(Finding::sentence).forEach(remarks::add);
-        remarks.add("Expected: " + Figures.text(point.expected(), DIGITS) + ", by "
+        remarks.add("Expected: " + Figures.text(expected(truck, point), DIGITS) + ", by "
                 + point.source().words() + ".");
         return new Part(
                 PlanWords.point(point),
-                shown.map(method -> calibrationTask(truck, method)).orElse(""),
+                shown.map(method -> calibrationTask(truck, point, method)).orElse(""),
                 remarks,
                 lines);
     }
 
+    private static boolean isRead(MethodPlan method) {
+        return method.method() instanceof ReadingMethodEntry;
+    }
+
+    /** Of a liquid as the display keeps it, where that is known. */
+    private static Quantity<?> expected(TruckPlan truck, PointPlan point) {
+        return truck.truck().inForce().stream()
+                .filter(entry -> point.point().material().isLiquid()
+                        && point.source() == PointPlan.Source.IN_FORCE
+                        && entry.material().equals(point.point().material().name()))
+                .findFirst()
+                .<Quantity<?>>map(InForceEntry::value)
+                .orElseGet(() -> point.point().asMetered(point.expected()));
+    }
+
+    private static Line line(
+            MethodPlan method, String head, String task, List<Box> boxes, CatchSeries series, String unit) {
+        if (!isRead(method)) {
+            List<Box> all = new ArrayList<>(boxes);
+            if (method.method().isForLiquids()) {
+                all.add(Box.of("density", "").as("catch/density.value"));
+            }
+            return Line.of(head, task, all, series.containersToFill(), unit);
+        }
+        List<Box> all = new ArrayList<>(boxes);
+        for (int fill = 1; fill <= series.containersToFill(); fill++) {
+            all.add(Box.of(series.containersToFill() == 1 ? "volume" : "fill " + fill, unit)
+                    .as("catch/read.fills"));
+        }
+        return new Line(head, task, all, List.of());
+    }
+
     private static String scaleUnit(DayPlan day, MethodPlan method) {
-        return TruckUnits.symbolOf(day.scale(method.method()).division());
+        return TruckUnits.symbolOf(day.division(method.method()));
     }
 
     /** The truck's method, or the one that comes closest. */
@@ -283,18 +352,17 @@ record PlanSheet(
                                 method.calibration().orElseThrow().series().expandedUncertainty()))));
     }
 
-    private static String calibrationTask(TruckPlan truck, MethodPlan method) {
+    private static String calibrationTask(TruckPlan truck, PointPlan point, MethodPlan method) {
         CatchSeries series = method.calibration().orElseThrow().series();
         String reach = method.isReached()
-                ? " Shows the mass per revolution to within ±"
+                ? " Shows the " + Metered.discharge(point.point()) + " to within ±"
                 : " Comes closest to what is wanted, with ±";
         return PlanWords.catches(series.repeats()) + " of "
-                + Amounts.format(series.revolutions())
-                + " (" + series.pulses().map(p -> Amounts.format(p) + ", ").orElse("") + PlanWords.turns(series)
-                + "), about "
-                + Figures.text(series.massPerCatch(), DIGITS) + " each"
+                + PlanWords.counted(point, series) + ", about "
+                + Figures.text(series.amountPerCatch(), DIGITS) + " each"
                 + truck.plan()
                         .shaftSpeed()
+                        .filter(speed -> !point.point().material().isLiquid())
                         .map(speed ->
                                 ", about " + Figures.text(series.runTime(speed), 2) + " at " + Amounts.format(speed))
                         .orElse("")
@@ -304,17 +372,25 @@ record PlanSheet(
 
     /** Whatever falls is first on the ground: several containers are filled from there, one after the other. */
     private static String weighed(MethodPlan method, int containers) {
+        if (method.method().isForLiquids()) {
+            return method.method().name() + ": "
+                    + (isRead(method)
+                            ? containers == 1
+                                    ? "read it at eye height, foam gone"
+                                    : "read " + containers + " fills from the tub at eye height, foam gone"
+                            : "weigh full and empty, and measure the density");
+        }
         return method.method().name() + ": "
                 + (containers == 1
                         ? "weigh the whole drop at once"
                         : "shovel the dropped heap into " + containers + " pails and weigh each");
     }
 
-    private static String verificationTask(TruckUnits units, RunPlan run) {
+    private static String verificationTask(TruckPlan truck, TruckUnits units, RunPlan run) {
         CatchSeries series = run.result().series();
-        return "Set " + PlanWords.at(units, run.targetRate(), run.testSpeed()) + ", run "
+        return "Set " + PlanWords.at(truck, units, run.run().targetRate(), run.testSpeed()) + ", run "
                 + Amounts.format(run.runTime()) + " from rest, about "
-                + Figures.text(series.massPerCatch(), DIGITS) + ". Shows the calibration error to within ±"
+                + Figures.text(series.amountPerCatch(), DIGITS) + ". Shows the calibration error to within ±"
                 + PlanWords.uncertainty(series.expandedUncertainty()) + "."
                 + (run.result() instanceof PlanResult.OutOfReach out
                         ? " What is wanted is out of reach; main cause: "
@@ -331,14 +407,27 @@ record PlanSheet(
         return boxes;
     }
 
-    static List<Box> verificationBoxes(PointPlan point, TruckUnits units) {
+    static List<Box> verificationBoxes(TruckPlan truck, PointPlan point, TruckUnits units) {
         List<Box> boxes = new ArrayList<>();
         boxes.add(Box.of("time", "").as("catch/at"));
         boxes.add(Box.of("speed run", units.symbol(Speed.class)).as("catch/testSpeed"));
-        boxes.add(Box.of("rate run", units.symbol(ApplicationRate.class)).as("catch/targetRate"));
+        boolean wets = truck.truck().wets().isPresent();
+        boolean isLiquid = point.point().material().isLiquid();
+        boxes.add(Box.of(
+                        "rate run",
+                        isLiquid && !wets
+                                ? units.symbol(LiquidApplicationRate.class)
+                                : units.symbol(ApplicationRate.class))
+                .as("catch/targetRate"));
+        if (wets) {
+            boxes.add(Box.of("prewet run", units.symbol(PrewetRate.class)).as("catch/prewetRate"));
+        }
         boxes.add(Box.of("seconds run", "s").as("catch/runTime"));
         boxes.addAll(counted(point));
-        boxes.add(Box.of("display’s mass", units.symbol(Mass.class)).as("catch/indicated"));
+        boxes.add((isLiquid
+                        ? Box.of("display’s volume", units.symbol(Volume.class))
+                        : Box.of("display’s mass", units.symbol(Mass.class)))
+                .as("catch/indicated"));
         return boxes;
     }
 
@@ -363,12 +452,13 @@ record PlanSheet(
         truck.truck()
                 .inForce()
                 .forEach(entry -> all.add(Box.of(
-                        "mass value"
+                        (truck.truck().spreader().isForLiquids() ? "volume value" : "mass value")
                                 + entry.slot().map(slot -> ", slot " + slot).orElse(""),
                         TruckUnits.symbolOf(entry.value()))));
         if (all.isEmpty()) {
             all.add(Box.of(
-                    "mass value", TruckUnits.symbolOf(truck.points().get(0).expected())));
+                    truck.truck().spreader().isForLiquids() ? "volume value" : "mass value",
+                    TruckUnits.symbolOf(expected(truck, truck.points().get(0)))));
         }
         truck.points().stream()
                 .flatMap(point -> point.point().setting().quantity().stream())

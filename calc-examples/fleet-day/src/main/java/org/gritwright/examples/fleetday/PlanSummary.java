@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
+import org.gritwright.core.fleet.plan.PointPlan;
 import org.gritwright.core.fleet.plan.Schedule;
 import org.gritwright.core.fleet.plan.TruckPlan;
 import org.gritwright.core.planning.CatchSeries;
@@ -78,12 +79,13 @@ record PlanSummary(DayPlan plan) {
         int method = plan.method(truck).get();
         String catches = truck.points().stream()
                 .map(point -> catches(
+                        point,
                         point.methods().get(method).calibration().orElseThrow().series()))
                 .collect(Collectors.joining("; "));
         return List.of(
                 id,
                 where,
-                catches + " (" + truck.plan().weighingMethods().get(method).name() + ")"
+                catches + " (" + truck.plan().methods().get(method).name() + ")"
                         + (plan.notVerified(truck).isEmpty() ? "" : ". Can't be verified as planned."),
                 PlanWords.duration(truck.time(method).orElseThrow()));
     }
@@ -92,14 +94,16 @@ record PlanSummary(DayPlan plan) {
         return "No weighing method reaches it" + (truck.points().size() > 1 ? " everywhere. " : ". ")
                 + truck.points().stream()
                         .flatMap(point -> point.methods().stream()
-                                .filter(method -> !method.isReached())
+                                .filter(method -> !method.isReached()
+                                        && method.method().isForLiquids()
+                                                == point.point().material().isLiquid())
                                 .map(method -> PlanWords.where(truck, point)
                                         + method.method().name() + ": " + PlanWords.objection(method)))
                         .collect(Collectors.joining(" "));
     }
 
-    private static String catches(CatchSeries series) {
-        return series.repeats() + " x " + Amounts.format(series.revolutions()) + ", "
-                + Figures.text(series.massPerCatch(), 3) + " each";
+    private static String catches(PointPlan point, CatchSeries series) {
+        return series.repeats() + " x " + PlanWords.turns(point, series) + ", "
+                + Figures.text(series.amountPerCatch(), 3) + " each";
     }
 }

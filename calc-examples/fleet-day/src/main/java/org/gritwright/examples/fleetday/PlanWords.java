@@ -17,7 +17,7 @@ import org.gritwright.core.planning.RunPlan;
 import org.gritwright.core.range.WorkingRange;
 import org.gritwright.units.Amounts;
 import org.gritwright.units.SpreadingUnits;
-import org.gritwright.units.quantity.ApplicationRate;
+import org.gritwright.units.rate.PrewetRates;
 
 /** A plan's numbers as people say them. */
 final class PlanWords {
@@ -45,18 +45,32 @@ final class PlanWords {
         return Figures.text(Amounts.of(Amounts.in(ratio, SpreadingUnits.PERCENT), SpreadingUnits.PERCENT), DIGITS);
     }
 
-    /** For example "5 turns of the conveyor shaft". */
-    static String turns(CatchSeries series) {
+    /** For example "10 rev (900 pulse, 5 turns of the conveyor shaft)"; of a flow meter its pulses alone. */
+    static String counted(PointPlan point, CatchSeries series) {
+        if (!point.point().metering().hasShaft()) {
+            return turns(point, series);
+        }
         double turns = Amounts.in(series.conveyorTurns(), SpreadingUnits.REVOLUTION);
-        return Figures.text(Amounts.of(turns, SpreadingUnits.ONE), DIGITS) + " turns of the conveyor shaft";
+        return Amounts.format(series.revolutions()) + " ("
+                + series.pulses().map(p -> Amounts.format(p) + ", ").orElse("")
+                + Figures.text(Amounts.of(turns, SpreadingUnits.ONE), DIGITS) + " turns of the "
+                + Metered.machine(point.point().metering().kind()) + " shaft)";
+    }
+
+    /** For example "10 rev", of a flow meter "3000 pulse". */
+    static String turns(PointPlan point, CatchSeries series) {
+        return Amounts.format(
+                point.point().metering().hasShaft()
+                        ? series.revolutions()
+                        : Amounts.of(
+                                Amounts.in(series.revolutions(), SpreadingUnits.REVOLUTION), SpreadingUnits.PULSE));
     }
 
     /** For example "6 × 10 rev, 316 lb". */
-    static String table(PlanResult result) {
+    static String table(PointPlan point, PlanResult result) {
         CatchSeries series = result.series();
         return result instanceof PlanResult.Reached
-                ? series.repeats() + " × " + Amounts.format(series.revolutions()) + ", "
-                        + Figures.text(series.totalMass(), DIGITS)
+                ? series.repeats() + " × " + turns(point, series) + ", " + Figures.text(series.totalAmount(), DIGITS)
                 : "out of reach";
     }
 
@@ -69,7 +83,7 @@ final class PlanWords {
                 .map(result -> result instanceof PlanResult.OutOfReach out
                         ? uncertainty(out.series().expandedUncertainty()) + " at best, with "
                                 + catches(out.series().repeats()) + " of "
-                                + Figures.text(out.series().massPerCatch(), DIGITS) + ". Main cause: "
+                                + Figures.text(out.series().amountPerCatch(), DIGITS) + ". Main cause: "
                                 + out.mainCause().words() + ". "
                                 + out.mainCause().help()
                         : "")
@@ -80,20 +94,24 @@ final class PlanWords {
     static String notVerified(TruckPlan truck, MethodPlan method) {
         TruckUnits units = TruckUnits.of(truck);
         List<String> reasons = new ArrayList<>();
-        for (Quantity<ApplicationRate> rate : truck.plan().targetRates()) {
+        for (Quantity<?> rate : truck.targetRates()) {
             for (Quantity<Speed> speed : truck.plan().testSpeeds()) {
                 Optional<RunPlan> run = method.runs().stream()
-                        .filter(one ->
-                                one.targetRate().equals(rate) && one.testSpeed().equals(speed))
+                        .filter(one -> one.run().targetRate().equals(rate)
+                                && one.testSpeed().equals(speed))
                         .findFirst();
                 if (run.isEmpty()) {
-                    reasons.add(at(units, rate, speed)
+                    reasons.add(at(truck, units, rate, speed)
                             + " (no run of whole seconds gives more than the smallest sensible catch and less than the"
                             + " containers hold)");
                 } else if (!run.get().withinRange().orElse(true)) {
-                    reasons.add(at(units, rate, speed) + " ("
-                            + Figures.text(run.get().shaftSpeed(), DIGITS) + ", and "
-                            + range(truck)
+                    reasons.add(at(truck, units, rate, speed) + " ("
+                            + (truck.truck().spreader().isForLiquids()
+                                    ? run.get()
+                                                    .flow()
+                                                    .map(flow -> Figures.text(flow, DIGITS))
+                                                    .orElse("the flow") + " is beyond what pump or meter is good for"
+                                    : Figures.text(run.get().shaftSpeed(), DIGITS) + ", and " + range(truck))
                             + ")");
                 }
             }
@@ -112,8 +130,22 @@ final class PlanWords {
     }
 
     /** For example "320 lb/mi and 15 mi/h". */
-    static String at(TruckUnits units, Quantity<ApplicationRate> rate, Quantity<Speed> speed) {
-        return units.text(rate) + " and " + units.text(speed);
+    static String at(TruckPlan truck, TruckUnits units, Quantity<?> rate, Quantity<Speed> speed) {
+        return rate(truck, units, rate) + " and " + units.text(speed);
+    }
+
+    /** As it is set in the display: of what wets, the rate of the dry material and the prewet rate. */
+    static String rate(TruckPlan truck, TruckUnits units, Quantity<?> rate) {
+        if (truck.truck().wets().isEmpty()) {
+            return units.text(rate);
+        }
+        return truck.plan().targetRates().stream()
+                .flatMap(dry -> truck.plan().prewetRates().stream()
+                        .filter(prewet ->
+                                PrewetRates.liquidRateFromDryRate(dry, prewet).equals(rate))
+                        .map(prewet -> units.text(dry) + ", " + units.text(prewet)))
+                .findFirst()
+                .orElseGet(() -> units.text(rate));
     }
 
     /** For example "75 min", "21 h 40 min". */

@@ -50,6 +50,7 @@ final class ReportPage {
         model.put("style", resource("papers.css"));
         model.put("foot", PlainText.shortened(truck.id(), PaperPage.LONGEST_ID) + ", " + foot(result));
         model.put("id", truck.id());
+        model.put("liquids", truck.isLiquid());
         model.put("what", "calibration day");
         model.put("sheet", TruckSheet.of(truck, 1));
         return filled(List.of("paper.peb", "safety.peb", "truck.peb", "table.peb", "picture.peb"), model);
@@ -106,6 +107,9 @@ final class ReportPage {
         model.put("day", day.day().toString());
         model.put("technician", day.technician().orElse(""));
         model.put("tolerance", Amounts.format(day.tolerance()));
+        model.put(
+                "liquids",
+                day.trucks().stream().anyMatch(truck -> truck.spreader().isForLiquids()));
         model.put("seasonStart", day.seasonStart().toString());
         return model;
     }

@@ -37,6 +37,10 @@ final class TypeInPage {
     static String html(DayPlan plan) throws IOException {
         List<TypeInSheet> sheets = new ArrayList<>();
         for (TruckPlan truck : plan.planned()) {
+            // Liquids are written down on paper, and typed into the document.
+            if (truck.truck().spreader().isForLiquids()) {
+                continue;
+            }
             sheets.add(TypeInSheet.of(plan, truck));
         }
         String style = code("report.css") + code("type-in.css");

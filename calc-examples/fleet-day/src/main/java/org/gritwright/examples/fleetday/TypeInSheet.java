@@ -11,6 +11,7 @@ import javax.measure.Unit;
 import javax.measure.quantity.Mass;
 import javax.measure.quantity.Speed;
 import org.gritwright.core.fleet.day.InForceEntry;
+import org.gritwright.core.fleet.day.WeighingMethodEntry;
 import org.gritwright.core.fleet.plan.MethodPlan;
 import org.gritwright.core.fleet.plan.PointPlan;
 import org.gritwright.core.fleet.plan.TruckPlan;
@@ -185,7 +186,7 @@ record TypeInSheet(
                 truck.truck().id(),
                 paper.onTruck(),
                 PlanSheet.shown(day, truck, truck.points().get(0))
-                        .map(method -> method.method().scale())
+                        .map(method -> ((WeighingMethodEntry) method.method()).scale())
                         .orElse(day.day().scales().get(0).id()),
                 before,
                 IntStream.range(0, truck.points().size())
@@ -235,7 +236,10 @@ record TypeInSheet(
                 PlanSheet.shown(day, truck, point)
                         .map(method -> verification(
                                 new PlanSheet.Line(
-                                        "", "", PlanSheet.verificationBoxes(point, TruckUnits.of(truck)), List.of()),
+                                        "",
+                                        "",
+                                        PlanSheet.verificationBoxes(truck, point, TruckUnits.of(truck)),
+                                        List.of()),
                                 truck,
                                 method,
                                 Optional.empty())));
@@ -310,7 +314,7 @@ record TypeInSheet(
     }
 
     private static String container(MethodPlan method) {
-        return method.method().containers().howMany() > 1 ? "pail" : "container";
+        return method.method().mostContainers() > 1 ? "pail" : "container";
     }
 
     private static List<TypeInBox> boxes(TruckPlan truck, PlanSheet.Line line) {

@@ -8,10 +8,12 @@ import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import javax.measure.quantity.Dimensionless;
 import org.gritwright.core.fleet.day.CalibrationCatchEntry;
+import org.gritwright.core.fleet.day.ReadingMethodEntry;
 import org.gritwright.core.fleet.day.VerificationCatchEntry;
 import org.gritwright.core.fleet.plan.MethodPlan;
 import org.gritwright.core.fleet.plan.PointPlan;
 import org.gritwright.core.fleet.plan.TruckPlan;
+import org.gritwright.core.metering.Metering;
 import org.gritwright.core.observation.Conditions;
 import org.gritwright.core.planning.PlannedCount;
 import org.gritwright.units.Amounts;
@@ -51,6 +53,9 @@ record WorkStep(String text, List<String> times) {
                 plans.stream().mapToInt(plan -> plan.verifications().size()).sum();
         String gates = gates(truck);
         boolean several = truck.points().size() > 1;
+        if (truck.truck().spreader().isForLiquids()) {
+            return ofLiquid(day, truck, plans, catches, verifications);
+        }
         List<WorkStep> steps = new ArrayList<>();
         steps.add(once("Truck and yard safe: every caution above ticked, cones set, signals agreed."));
         steps.add(once("Write down every constant of the display, as found, before anything is changed."));
@@ -90,6 +95,62 @@ record WorkStep(String text, List<String> times) {
                 + " compare."));
         steps.add(once("Settings saved or backed up."));
         steps.add(once("Put away: locks, cones, scale, material. Sheet signed."));
+        return steps;
+    }
+
+    /** Pressure is relieved before a line is opened, and brine goes back into the tank. */
+    private static List<WorkStep> ofLiquid(
+            DayPlan day, TruckPlan truck, List<MethodPlan> plans, int catches, int verifications) {
+        boolean isRead = plans.stream().anyMatch(plan -> plan.method() instanceof ReadingMethodEntry);
+        boolean isCounted = truck.truck().spreader().kind() == Metering.Kind.FLOW_METER || hasSensor(truck);
+        String measured = isRead
+                ? " Lock out, wait until the foam is gone, read at eye height, empty back into the tank."
+                : " Lock out, weigh full, empty back into the tank, weigh empty.";
+        List<WorkStep> steps = new ArrayList<>();
+        steps.add(once("Truck and yard safe: every caution above ticked, cones set, signals agreed."));
+        steps.add(once("Write down every constant of the display, as found, before anything is changed."));
+        steps.add(once(
+                isRead
+                        ? "Container clean and empty, on a level board; marks read at eye height."
+                        : "Scale level and at zero. Weigh a test weight about as heavy as the load. Measure the liquid’s"
+                                + " density in the tank, with its temperature."));
+        steps.add(once("Tank at least a quarter full, strainer clean, suction hoses tight: air is counted as liquid."));
+        steps.add(
+                once(
+                        "Stop the pump, relieve the pressure, lock out. Lead all outlets into the container, hoses tied down."));
+        steps.add(once(
+                "Everybody out, glasses on. Prime: run until it flows without bubbles. Stop, lock out, empty back."));
+        steps.add(numbered(
+                "Catch: container in place, everybody out, own locks off. "
+                        + (isCounted
+                                ? "Counter read at the controls, run, stop, counter read when all stands still."
+                                : "Run, turns or seconds counted from outside the zone, stop.")
+                        + measured,
+                catches));
+        steps.add(
+                once(
+                        "Volume ÷ count of each catch against what side 2 expects. Within ±"
+                                + Amounts.format(day.day().tolerance())
+                                + ": leave the display’s value. Beyond: find out why first; what is left is entered as the new value."));
+        steps.add(once("Read the value back from the display."));
+        if (verifications > 0) {
+            steps.add(numbered(
+                    "Verification at each planned speed, as a catch: simulated speed and rate set only when everybody is out,"
+                            + " since they may start the pump.",
+                    verifications));
+        }
+        steps.add(once(
+                "Simulated speed canceled. Stop the pump, relieve the pressure, lock out. Hoses back on, every guard"
+                        + " seen on."));
+        steps.add(once("Rinse what brine ran over; nothing goes into a drain."));
+        steps.add(once("Everybody out, each takes off their own lock; chocks last."));
+        if (truck.truck().wets().isEmpty()) {
+            steps.add(numbered("Road speed over the measured course; the second person writes.", 3));
+        }
+        steps.add(once("Write down every constant, as left. Switch the display off and on, write them down again and"
+                + " compare."));
+        steps.add(once("Settings saved or backed up."));
+        steps.add(once("Put away: locks, cones, containers, hoses. Sheet signed."));
         return steps;
     }
 
