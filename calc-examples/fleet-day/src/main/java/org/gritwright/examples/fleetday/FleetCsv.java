@@ -108,23 +108,36 @@ final class FleetCsv {
 
     /** Several calibrations of a truck, for several materials or gate openings, stand in one cell, with their units. */
     private void calibration() {
-        calibrations(
-                "mass or volume per revolution or pulse by calibration catches",
-                c -> Figures.text(c.point().asMetered(c.dischargePerRevolution().value()), Figures.DIGITS));
+        calibrations("mass per revolution by calibration catches", isOfLiquid(false, FleetCsv::found));
+        calibrations("volume per revolution or pulse by calibration catches", isOfLiquid(true, FleetCsv::found));
         calibrations(
                 "expanded uncertainty (95 %)",
-                c -> Figures.text(
+                c -> Optional.of(Figures.text(
                         c.point()
                                 .asMetered(c.dischargePerRevolution()
                                         .expandedUncertainty(Figures.COVERAGE)
                                         .orElseThrow()),
-                        2));
+                        2)));
         calibrations(
                 "largest source of uncertainty",
-                c -> c.budget().dominant().map(Component::name).orElse("none"));
-        calibrations(
-                "apparent fill (1 is loose bulk density, or what a pump or flow meter is rated for)",
-                c -> Figures.text(c.apparentFill().quantity(), 3));
+                c -> Optional.of(c.budget().dominant().map(Component::name).orElse("none")));
+        calibrations("apparent fill (1 is loose bulk density)", isOfLiquid(false, FleetCsv::fill));
+        calibrations("part of what the pump or flow meter is rated for", isOfLiquid(true, FleetCsv::fill));
+    }
+
+    private static Function<Calibration, Optional<String>> isOfLiquid(
+            boolean wanted, Function<Calibration, String> cell) {
+        return one -> Optional.of(one)
+                .filter(c -> c.point().material().isLiquid() == wanted)
+                .map(cell);
+    }
+
+    private static String found(Calibration one) {
+        return Figures.text(one.point().asMetered(one.dischargePerRevolution().value()), Figures.DIGITS);
+    }
+
+    private static String fill(Calibration one) {
+        return Figures.text(one.apparentFill().quantity(), 3);
     }
 
     private void verification() {
@@ -218,8 +231,12 @@ final class FleetCsv {
         last(name, verification -> Optional.of(cell.apply(verification)));
     }
 
-    private void calibrations(String name, Function<Calibration, String> cell) {
-        text(name, truck -> truck.calibrations().stream().map(cell).collect(Collectors.joining("; ")));
+    private void calibrations(String name, Function<Calibration, Optional<String>> cell) {
+        text(
+                name,
+                truck -> truck.calibrations().stream()
+                        .flatMap(one -> cell.apply(one).stream())
+                        .collect(Collectors.joining("; ")));
     }
 
     private void judged(String name, Function<Judgement, Optional<String>> cell) {

@@ -56,6 +56,6 @@ class CausesTest {
 
     @Test
     void withoutAFaultThereIsNothingToLookFor() {
-        assertThat(Causes.sentence(List.of())).isEmpty();
+        assertThat(Causes.sentence(List.of(), false)).isEmpty();
     }
 }

@@ -100,7 +100,7 @@ class InstructionTest {
     @Test
     void aRefusedSensorLeavesTheMassPerRevolutionOpen() throws IOException, RejectedDocumentException {
         TruckResult truck = truck("T-12", t -> t.put("pulsesPerRevolution", "0 pulse/rev"));
-        assertThat(truck.conveyor().text()).isEqualTo("? can't tell");
+        assertThat(truck.metering().text()).isEqualTo("? can't tell");
         assertThat(truck.roadSpeed().text()).isEqualTo("? can't tell");
         assertThat(truck.massPerRevolution()).isEmpty();
         assertThat(truck.display().asFound()).isPresent();

@@ -37,7 +37,7 @@ class StandingTest {
             throws IOException, RejectedDocumentException {
         TruckResult truck = truck(id, day -> {});
 
-        assertThat(truck.conveyor().text()).isEqualTo(conveyor);
+        assertThat(truck.metering().text()).isEqualTo(conveyor);
         assertThat(truck.roadSpeed().text()).isEqualTo(roadSpeed);
     }
 
@@ -51,7 +51,7 @@ class StandingTest {
             pail.put("gross", gross + more + " lb");
         });
 
-        assertThat(truck.conveyor().text()).isEqualTo(conveyor);
+        assertThat(truck.metering().text()).isEqualTo(conveyor);
     }
 
     @Test
