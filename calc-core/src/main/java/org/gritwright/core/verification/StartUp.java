@@ -168,7 +168,9 @@ public record StartUp(
         if (lost > 0 && !tolerance.acceptsRatio(lost)) {
             findings.add(Finding.of(
                     FindingCode.START_UP_LOSS,
-                    Map.of("lostMass", number(lostMassPerStart), "lostTime", number(lostTimePerStart))));
+                    Map.of(
+                            "lostMass", number(inForce.point().asCaught(lostMassPerStart)),
+                            "lostTime", number(lostTimePerStart))));
         }
         if (!tolerance.accepts(steadyError)) {
             findings.add(Finding.of(FindingCode.STEADY_FLOW_OFF, Map.of("error", number(steadyError))));

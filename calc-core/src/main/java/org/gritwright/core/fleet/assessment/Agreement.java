@@ -8,6 +8,7 @@ import org.gritwright.core.calibration.Calibration;
 import org.gritwright.core.finding.Finding;
 import org.gritwright.core.finding.FindingCode;
 import org.gritwright.core.judgement.Tolerance;
+import org.gritwright.core.observation.CalibrationPoint;
 import org.gritwright.core.uncertainty.Measured;
 import org.gritwright.core.uncertainty.NormalizedError;
 import org.gritwright.core.verification.VerificationSeries;
@@ -36,11 +37,14 @@ final class Agreement {
         Measured<DischargePerRevolution> calibrated = calibration.dischargePerRevolution();
         Measured<DischargePerRevolution> verified =
                 series.dischargePerRevolution().orElseThrow();
+        CalibrationPoint point = calibration.point();
         return tolerance.acceptsRatio(si(verified) / si(calibrated) - 1)
                 ? Optional.empty()
                 : Optional.of(Finding.of(
                         FindingCode.CALIBRATION_DISAGREES,
-                        Map.of("calibrated", number(calibrated.value()), "verified", number(verified.value()))));
+                        Map.of(
+                                "calibrated", number(point.asMetered(calibrated.value())),
+                                "verified", number(point.asMetered(verified.value())))));
     }
 
     private static double si(Measured<DischargePerRevolution> discharge) {

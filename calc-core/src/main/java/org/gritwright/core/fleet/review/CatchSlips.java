@@ -274,7 +274,9 @@ final class CatchSlips {
                 .filter(SketchedCatch::isVerification)
                 .map(SketchedCatch::at)
                 .toList();
-        if (at.isEmpty() || at.size() == day.catches().size()) {
+        // A pump moves one volume of whatever there is, and has no opening.
+        boolean isLiquid = day.catches().get(0).point().material().isLiquid();
+        if (at.isEmpty() || at.size() == day.catches().size() || isLiquid) {
             return;
         }
         List<Sketch> repaired = DoubleStream.of(0.6, 0.7, 0.76, 0.82, 0.88, 1.12, 1.18, 1.25, 1.35, 1.5, 1.7)

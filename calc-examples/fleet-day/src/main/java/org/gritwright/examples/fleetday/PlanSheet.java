@@ -144,7 +144,8 @@ record PlanSheet(
                 before(day, truck, units),
                 truck.points().stream().map(point -> part(day, truck, point)).toList(),
                 constants(truck, units),
-                road(units),
+                // The truck whose grains it wets has the road course on its sheet.
+                truck.truck().wets().isPresent() ? List.of() : road(units),
                 truck.truck().spreader().isForLiquids());
     }
 
