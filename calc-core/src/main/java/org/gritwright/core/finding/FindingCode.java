@@ -285,6 +285,8 @@ public enum FindingCode {
     ROUTE_BEYOND_MEASURED(WARNING, Slot.name("route"), Slot.name("point")),
     /** A route can be done at one calibrated setting and not at another. */
     ROUTE_NEEDS_SETTING(NOTE, Slot.name("route"), Slot.name("point"), Slot.name("otherPoint")),
+    /** A route asks for a flow that the flow meter or pump isn't good for. */
+    ROUTE_OUTSIDE_METER(WARNING, Slot.name("route")),
     /** A route's material isn't calibrated on the truck. */
     ROUTE_NOT_CALIBRATED(WARNING, Slot.name("route"), Slot.name("material")),
     /** Nobody knows which speeds the drive of a truck on a route holds. */

@@ -141,6 +141,7 @@ class FindingCodeTest {
             "route-below-range",
             "route-beyond-measured",
             "route-needs-setting",
+            "route-outside-meter",
             "route-not-calibrated",
             "route-range-not-known",
             "plan-speed-outside-range",

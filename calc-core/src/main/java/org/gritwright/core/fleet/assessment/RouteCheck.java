@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.stream.Stream;
 import javax.measure.Quantity;
 import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Speed;
@@ -32,6 +33,8 @@ import org.gritwright.core.spi.Setting;
 import org.gritwright.units.Amounts;
 import org.gritwright.units.UnitSymbol;
 import org.gritwright.units.quantity.ApplicationRate;
+import org.gritwright.units.quantity.DischargePerRevolution;
+import org.gritwright.units.quantity.FlowRate;
 import org.gritwright.units.quantity.LiquidApplicationRate;
 
 /** Compares what routes ask of a truck with what it holds at each of its calibrated settings. */
@@ -67,7 +70,12 @@ final class RouteCheck {
             envelopes.put(one.point().setting(), envelope);
         }));
         if (envelopes.isEmpty()) {
-            return new RouteAssessment(route, RouteAssessment.Status.RANGE_NOT_KNOWN, List.of());
+            return new RouteAssessment(
+                    route,
+                    outsideMeter(route).isPresent()
+                            ? RouteAssessment.Status.NOT_HELD
+                            : RouteAssessment.Status.RANGE_NOT_KNOWN,
+                    List.of());
         }
         Demand demand = demand(route);
         List<RouteFit> fits = GatePlanner.compare(envelopes, List.of(demand)).stream()
@@ -98,6 +106,62 @@ final class RouteCheck {
                 isHeld(atSlowest) && isHeld(atFastest));
     }
 
+    private Stream<PointAssessment> calibrated(RouteEntry route) {
+        return points.stream()
+                .filter(one -> one.point().material().name().equals(route.material()))
+                .filter(RouteCheck::isCalibrated);
+    }
+
+    private boolean hasShaft(RouteEntry route) {
+        return calibrated(route).allMatch(one -> one.point().metering().hasShaft());
+    }
+
+    /** Where nobody says what the drive holds: the first end of the route at which the flow is none that the meter counts rightly. */
+    private Optional<Finding> outsideMeter(RouteEntry route) {
+        Demand demand = demand(route);
+        return calibrated(route)
+                .flatMap(one -> Stream.of(demand.slowest(), demand.fastest())
+                        .filter(speed -> !isGoodFor(one, flow(one, demand, speed)))
+                        .map(speed -> outsideMeter(route, one, demand, speed)))
+                .findFirst();
+    }
+
+    private static Finding outsideMeter(RouteEntry route, PointAssessment point, Demand demand, Quantity<Speed> speed) {
+        return Finding.of(
+                FindingCode.ROUTE_OUTSIDE_METER,
+                Map.of(
+                        "route", name(route.name()),
+                        "rate", number(route.target().perDistance()),
+                        "speed", number(speed),
+                        "flow",
+                                number(Amounts.ofSi(
+                                        flow(point, demand, speed),
+                                        UnitSymbol.tradeUnit(FlowRate.class, demand.rate())))));
+    }
+
+    /** Cubic meters per second. */
+    private static double flow(PointAssessment point, Demand demand, Quantity<Speed> speed) {
+        return Amounts.si(ApplicationRate.class, demand.rate())
+                * Amounts.si(Speed.class, speed)
+                / point.point().material().kilogramsPerAmount();
+    }
+
+    private static boolean isGoodFor(PointAssessment point, double cubicMetersPerSecond) {
+        if (!point.point().material().isLiquid()) {
+            return true;
+        }
+        double perTurn = point.calibration()
+                        .map(found -> Amounts.si(
+                                DischargePerRevolution.class,
+                                found.dischargePerRevolution().value()))
+                        .orElseGet(() -> point.held().get(0).kilogramsPerRevolution())
+                / point.point().material().kilogramsPerAmount();
+        return point.point()
+                .metering()
+                .isGoodFor(cubicMetersPerSecond, cubicMetersPerSecond / perTurn)
+                .orElse(true);
+    }
+
     private Demand demand(RouteEntry route) {
         return route.demand(yard.material(route.material()));
     }
@@ -115,8 +179,14 @@ final class RouteCheck {
                         FindingCode.ROUTE_NOT_CALIBRATED,
                         Map.of("route", name(route.name()), "material", name(route.material()))));
             case RANGE_NOT_KNOWN ->
-                List.of(Finding.of(FindingCode.ROUTE_RANGE_NOT_KNOWN, Map.of("route", name(route.name()))));
-            case NOT_HELD -> lost(demand(route), assessed.best().orElseThrow());
+                // A flow meter has no drive of its own that could be measured.
+                hasShaft(route)
+                        ? List.of(Finding.of(FindingCode.ROUTE_RANGE_NOT_KNOWN, Map.of("route", name(route.name()))))
+                        : List.of();
+            case NOT_HELD ->
+                assessed.best()
+                        .map(best -> lost(demand(route), best))
+                        .orElseGet(() -> List.of(outsideMeter(route).orElseThrow()));
             case HELD ->
                 assessed.fits().stream()
                         .filter(fit -> !fit.held())

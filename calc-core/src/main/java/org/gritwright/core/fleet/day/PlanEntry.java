@@ -36,7 +36,7 @@ import org.gritwright.units.quantity.RotationalSpeed;
  * @param shaftSpeed the speed at which the sensed or watched shaft is run in calibration catches; none if nobody says
  * @param lowestShaftSpeed the lowest steady shaft speed that the drives hold; only with the highest
  * @param highestShaftSpeed the highest
- * @param startTimeConstant the time constant with which the conveyors come up to speed, if known
+ * @param startTimeConstant the time constant with which conveyors and pumps come up to speed, if known
  * @param greatestStartLoss the part of a verification run that its start may cost; only with the time constant
  * @param countUncertainty the standard uncertainty of a count by eye, for trucks without a sensor
  * @param crews how many crews work side by side, each with a scale and containers of its own; none for one

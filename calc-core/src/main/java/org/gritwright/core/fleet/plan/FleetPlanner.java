@@ -243,15 +243,13 @@ public record FleetPlanner(TypeRegistry types, CatchLimits limits) {
         Quantity<Dimensionless> uncertainty =
                 plan.wantedVerificationUncertainty().orElse(wanted.yard().day().tolerance());
         List<RunPlan> runs = new ArrayList<>();
-        boolean isLiquid = point.material().isLiquid();
         for (Quantity<?> rate : wanted.rates()) {
-            // The plan's start is that of conveyors.
             RunPlanner planner = new RunPlanner(
                             setup,
                             rate,
                             wanted.range(),
-                            plan.startTimeConstant().filter(start -> !isLiquid).map(FirstOrderStart::new),
-                            plan.greatestStartLoss().filter(loss -> !isLiquid))
+                            plan.startTimeConstant().map(FirstOrderStart::new),
+                            plan.greatestStartLoss())
                     .through(point.metering());
             for (Quantity<Speed> speed : plan.testSpeeds()) {
                 planner.at(speed, uncertainty).ifPresent(runs::add);

@@ -8,10 +8,13 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import org.gritwright.core.document.RejectedDocumentException;
 import org.gritwright.core.finding.Finding;
 import org.gritwright.core.finding.FindingCode;
 import org.gritwright.core.fleet.day.FleetDay;
+import org.gritwright.core.fleet.day.RouteEntry;
+import org.gritwright.core.fleet.day.TargetEntry;
 import org.gritwright.core.judgement.Verdict;
 import org.gritwright.core.metering.BuiltInTypes;
 import org.gritwright.core.record.CalibrationRecord;
@@ -195,5 +198,45 @@ class LiquidTruckTest {
         assertThat(both.get(1).refusals())
                 .extracting(Refusal::sentence)
                 .anySatisfy(one -> assertThat(one).contains(words));
+    }
+
+    @ParameterizedTest
+    @CsvSource({"20, 40, HELD", "20, 90, NOT_HELD", "1, 40, NOT_HELD"})
+    void aRouteWhoseFlowTheMeterDoesNotCountIsTold(double slowest, double fastest, String status) {
+        String meter = """
+                {"id": "A-1", "flowMeter": {"type": "k-factor", "version": 1, "parameters": {"kFactor": "600 pulse/gal",
+                   "lowFlowCutoff": "5 gal/min", "highestFlow": "100 gal/min"}},
+                 "inForce": [{"value": "600 pulse/gal", "since": "2026-10-01", "material": "brine"}]}""";
+        FleetDay day = day(meter)
+                .withRoutes(List.of(new RouteEntry(
+                        "parkway",
+                        "brine",
+                        new TargetEntry(
+                                Optional.empty(),
+                                Optional.of(Amounts.of(40, SpreadingUnits.US_GALLON_PER_LANE_MILE)),
+                                Optional.of(Amounts.of(2, SpreadingUnits.LANE)),
+                                Optional.empty()),
+                        Amounts.of(slowest, SpreadingUnits.MILE_PER_HOUR),
+                        Amounts.of(fastest, SpreadingUnits.MILE_PER_HOUR),
+                        List.of())));
+        TruckAssessment truck = assess(day).get(0);
+        // 80 gal/mi are 1.333 gal/min for each mi/h.
+        boolean held = "HELD".equals(status);
+
+        assertThat(truck.refusals()).isEmpty();
+        assertThat(truck.routes().get(0).status())
+                .isEqualTo(held ? RouteAssessment.Status.RANGE_NOT_KNOWN : RouteAssessment.Status.NOT_HELD);
+        assertThat(truck.findings())
+                .filteredOn(one -> one.code().id().startsWith("route-"))
+                .extracting(Finding::code)
+                .isEqualTo(held ? List.of() : List.of(FindingCode.ROUTE_OUTSIDE_METER));
+        assertThat(truck.toDo().stream().anyMatch(one -> one.step() == NextStep.FIT_TO_DRIVE))
+                .isEqualTo(!held);
+        if (fastest == 90) {
+            assertThat(truck.findings())
+                    .extracting(Finding::sentence)
+                    .anySatisfy(
+                            one -> assertThat(one).startsWith("Route parkway: 80 gal/mi at 90 mi/h needs 120 gal/min"));
+        }
     }
 }

@@ -79,6 +79,7 @@ record Instruction(String text, String shortReason, List<String> reasons, String
             FindingCode.ROUTE_ABOVE_RANGE,
             FindingCode.ROUTE_BELOW_RANGE,
             FindingCode.ROUTE_BEYOND_MEASURED,
+            FindingCode.ROUTE_OUTSIDE_METER,
             FindingCode.LIMIT_EXPLAINS_SHORTFALL,
             FindingCode.LIMIT_EXPLAINS_OVERRUN,
             FindingCode.LIMIT_EXPLAINS_PART);

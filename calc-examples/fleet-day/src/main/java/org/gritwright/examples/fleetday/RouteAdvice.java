@@ -28,7 +28,9 @@ final class RouteAdvice {
         List<String> advice = truck.routes().stream()
                 .filter(one -> one.status() == RouteAssessment.Status.NOT_HELD)
                 .map(one -> "On " + one.route().name() + " "
-                        + words(one.route(), one.best().orElseThrow()) + others(one))
+                        + one.best()
+                                .map(best -> words(one.route(), best) + others(one))
+                                .orElse("another rate or speed, or another flow meter"))
                 .toList();
         return advice.isEmpty() ? Optional.empty() : Optional.of(String.join("; ", advice));
     }
