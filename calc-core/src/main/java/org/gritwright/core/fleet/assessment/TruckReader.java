@@ -19,6 +19,7 @@ import org.gritwright.core.fleet.day.CountEntry;
 import org.gritwright.core.fleet.day.DriveEntry;
 import org.gritwright.core.fleet.day.InForceEntry;
 import org.gritwright.core.fleet.day.PumpEntry;
+import org.gritwright.core.fleet.day.ReadEntry;
 import org.gritwright.core.fleet.day.RoadSpeedEntry;
 import org.gritwright.core.fleet.day.SpreaderEntry;
 import org.gritwright.core.fleet.day.StatedRangeEntry;
@@ -41,6 +42,7 @@ import org.gritwright.core.roadspeed.RoadSpeedCheck;
 import org.gritwright.core.roadspeed.RoadSpeedRun;
 import org.gritwright.core.spi.Setting;
 import org.gritwright.core.spi.TypeRegistry;
+import org.gritwright.core.uncertainty.Measured;
 import org.gritwright.core.verification.IndicatedAmount;
 import org.gritwright.core.verification.TestRun;
 import org.gritwright.core.verification.VerificationCatch;
@@ -52,6 +54,7 @@ import org.gritwright.core.weighing.Weighing;
 import org.gritwright.units.InvalidInputException;
 import org.gritwright.units.RefusalCode;
 import org.gritwright.units.check.Require;
+import org.gritwright.units.quantity.BulkDensity;
 
 /**
  * Turns one truck's entries into values to compute with, and collects every reason why an entry can't be used. What
@@ -220,37 +223,38 @@ final class TruckReader {
     /** Weighed or, of a liquid, read or weighed: one of the two. */
     private Optional<Caught> caught(String at, CatchEntry entry) {
         if (entry.read().isPresent()) {
-            boolean weighed = entry.scale().isPresent() || !entry.containers().isEmpty();
-            return attempt(at + "/read", () -> {
-                        Require.that(
-                                !weighed && entry.density().isEmpty(),
-                                "what was read of a catch",
-                                "left out, or scale, containers and density are",
-                                "both");
-                        return entry.read().get();
-                    })
-                    .flatMap(read -> attempt(
-                            at + "/read",
-                            () -> new ReadVolume(
-                                    yard.graduate(read.container()), entry.at().toLocalDate(), read.fills())));
+            return attempt(at + "/read", () -> readVolume(entry, entry.read().get()));
         }
         Optional<CaughtMass> mass = weighed(at, entry);
-        boolean isLiquid = metering.filter(Metering::isForLiquids).isPresent();
-        if (!isLiquid && entry.density().isEmpty()) {
+        if (!truck.spreader().isForLiquids() && entry.density().isEmpty()) {
             return mass.map(one -> one);
         }
-        return attempt(
-                        at + "/density",
-                        () -> entry.density()
-                                .filter(one -> isLiquid)
-                                .orElseThrow(() -> new InvalidInputException(
-                                        isLiquid ? RefusalCode.MISSING : RefusalCode.NOT_ACCEPTED,
-                                        "density of what was weighed",
-                                        isLiquid ? "given, as it is a liquid" : "left out, as it is no liquid",
-                                        isLiquid ? "nothing" : "a density"))
-                                .density())
+        return attempt(at + "/density", () -> density(entry))
                 .flatMap(density ->
                         mass.flatMap(one -> attempt(at + "/density", () -> new WeighedVolume(one, density))));
+    }
+
+    private ReadVolume readVolume(CatchEntry entry, ReadEntry read) {
+        Require.that(
+                entry.scale().isEmpty()
+                        && entry.containers().isEmpty()
+                        && entry.density().isEmpty(),
+                "what was read of a catch",
+                "left out, or scale, containers and density are",
+                "both");
+        return new ReadVolume(yard.graduate(read.container()), entry.at().toLocalDate(), read.fills());
+    }
+
+    private Measured<BulkDensity> density(CatchEntry entry) {
+        Require.that(
+                truck.spreader().isForLiquids(),
+                "density of what was weighed",
+                "left out, as it is no liquid",
+                "a density");
+        return entry.density()
+                .orElseThrow(() -> new InvalidInputException(
+                        RefusalCode.MISSING, "density of what was weighed", "given, as it is a liquid", "nothing"))
+                .density();
     }
 
     private Optional<CaughtMass> weighed(String at, CatchEntry entry) {

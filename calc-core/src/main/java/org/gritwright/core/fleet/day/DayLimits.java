@@ -13,7 +13,7 @@ import org.gritwright.units.check.Require;
  *
  * @param trucks the most trucks of a day, 1 or more
  * @param catches the most calibration catches of a truck, and the most verification catches, course runs and changes, 1 or more
- * @param containers the most weighings of a truck, in all its catches, 1 or more
+ * @param containers the most weighings and fills of a truck, in all its catches, 1 or more
  * @param openings the most calibration points of a truck's catches, and the most values in force and control settings, 1 or more
  * @param routes the most routes of a day; they may name ten times as many trucks as it may have, 1 or more
  * @param drivePoints the most points that were measured of a truck's drive, 1 or more
@@ -86,8 +86,10 @@ public record DayLimits(int trucks, int catches, int containers, int openings, i
                 .map(entry -> List.of(entry.material(), entry.setting()))
                 .distinct()
                 .count();
-        int weighings =
-                truck.entries().mapToInt(entry -> entry.containers().size()).sum();
+        int weighings = truck.entries()
+                .mapToInt(entry -> entry.containers().size()
+                        + entry.read().map(read -> read.fills().size()).orElse(0))
+                .sum();
         int runs = truck.roadSpeed().map(check -> check.runs().size()).orElse(0);
         return refusal(
                         "calibration catches",

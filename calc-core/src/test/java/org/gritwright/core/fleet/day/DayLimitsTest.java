@@ -12,6 +12,8 @@ import static org.gritwright.core.fleet.day.Trucks.with;
 import static org.gritwright.core.fleet.day.Trucks.withRoadSpeed;
 
 import java.time.Duration;
+import java.time.ZoneOffset;
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
@@ -20,6 +22,7 @@ import org.gritwright.core.fleet.assessment.FleetAssessor;
 import org.gritwright.core.fleet.assessment.Refusal;
 import org.gritwright.core.fleet.assessment.TruckAssessment;
 import org.gritwright.core.metering.BuiltInTypes;
+import org.gritwright.core.observation.Coasting;
 import org.gritwright.core.range.Direction;
 import org.gritwright.core.range.DriveConditions;
 import org.gritwright.units.Amounts;
@@ -71,6 +74,7 @@ class DayLimitsTest {
                                 .toList()),
                 "changes must be at most 2: 3");
         assertRefusedWithin(manyCatches, caught(5), "containers of all catches must be at most 4: 5");
+        assertRefusedWithin(manyCatches, filled(5), "containers of all catches must be at most 4: 5");
         assertRefusedWithin(
                 new DayLimits(2, 100, 100, 4), caught(5), "calibration points of all catches must be at most 4: 5");
         assertRefusedWithin(
@@ -153,5 +157,13 @@ class DayLimitsTest {
             assertThat(assessed.refusals()).isEmpty();
             assertThat(assessed.points()).hasSize(1000);
         });
+    }
+
+    private static TruckDay filled(int fills) {
+        CatchEntry entry = CatchEntry.read(
+                DAY.atTime(9, 0).atOffset(ZoneOffset.UTC),
+                "brine",
+                new ReadEntry("M", Collections.nCopies(fills, Amounts.of(1, SpreadingUnits.US_GALLON))));
+        return idle("T-1").calibrationCatches(List.of(new CalibrationCatchEntry(entry, true, Coasting.IN_BOTH)));
     }
 }
