@@ -21,6 +21,7 @@ import org.gritwright.core.spi.PumpType;
 import org.gritwright.core.spi.Setting;
 import org.gritwright.core.spi.SweptVolume;
 import org.gritwright.units.Amounts;
+import org.gritwright.units.InvalidInputException;
 import org.gritwright.units.quantity.FlowRate;
 import org.gritwright.units.quantity.RotationalSpeed;
 import org.gritwright.units.quantity.VolumePerPulse;
@@ -185,7 +186,12 @@ final class Answers {
     }
 
     private static <Q extends Quantity<Q>> String text(double si, Quantity<Q> like) {
-        return Amounts.format(Amounts.ofSi(si, like.getUnit()));
+        try {
+            return Amounts.format(Amounts.ofSi(si, like.getUnit()));
+        } catch (InvalidInputException e) {
+            // Near the largest number the way to SI units and back overflows.
+            return si + " in SI units";
+        }
     }
 
     /** As a document holds it: written and read again. */

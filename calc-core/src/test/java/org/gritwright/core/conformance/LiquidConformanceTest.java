@@ -62,6 +62,22 @@ class LiquidConformanceTest {
         assertThat(JsonConformance.check(type)).isEmpty();
     }
 
+    /** From rev/min to SI units and back the largest number overflows. */
+    @Test
+    void aSpeedNearTheLargestNumberIsSaidAllTheSame() {
+        PumpType endless = new LawfulPump() {
+            @Override
+            public PumpOutput output(Parameters given) {
+                return PumpOutput.of(given.get(SIZE), speed -> -1)
+                        .within(
+                                Amounts.of(10, SpreadingUnits.REVOLUTION_PER_MINUTE),
+                                Amounts.of(Double.MAX_VALUE, SpreadingUnits.REVOLUTION_PER_MINUTE));
+            }
+        };
+
+        assertThat(Conformance.check(endless)).extracting(Violation::law).contains(Law.POSITIVE);
+    }
+
     @Test
     void anOutsidersLawfulTypesPass() {
         assertThat(Conformance.check(new LawfulPump())).isEmpty();

@@ -37,6 +37,11 @@ class FuzzTest {
         run("Type", 400 * TIMES, 600, TypeFuzz::fuzzerTestOneInput);
     }
 
+    @Test
+    void whateverAPumpOrAFlowMeterAnswersItIsRefusedOrAVolume() throws IOException {
+        run("LiquidType", 2000 * TIMES, 300, LiquidTypeFuzz::fuzzerTestOneInput);
+    }
+
     private static void run(String corpus, int tries, int longest, Consumer<byte[]> target) throws IOException {
         List<byte[]> known = known(CORPUS.resolve(corpus));
         known.forEach(data -> one(data, target));
