@@ -13,6 +13,7 @@ import java.util.Properties;
 import java.util.stream.Stream;
 import org.gritwright.core.document.RejectedDocumentException;
 import org.gritwright.core.fleet.assessment.FleetAssessor;
+import org.gritwright.core.fleet.assessment.TankAssessment;
 import org.gritwright.core.fleet.assessment.TruckAssessment;
 import org.gritwright.core.fleet.day.FleetDay;
 import org.gritwright.core.fleet.plan.FleetPlanner;
@@ -77,6 +78,10 @@ class FieldsPageTest {
         FleetDay day = Document.FLEET_DAY.read(new ByteArrayInputStream(example.getBytes(StandardCharsets.UTF_8)));
         assertThat(FleetAssessor.of(BuiltInTypes.registry()).assess(day))
                 .flatExtracting(TruckAssessment::refusals)
+                .isEmpty();
+        assertThat(FleetAssessor.of(BuiltInTypes.registry()).assessTanks(day))
+                .hasSize(3)
+                .flatExtracting(TankAssessment::refusals)
                 .isEmpty();
         assertThat(FleetPlanner.of(BuiltInTypes.registry())
                         .plan(day, day.plan().orElseThrow())

@@ -74,10 +74,16 @@ public enum FindingCode {
     BOOM_RATE_OFF(WARNING),
     /** A boom whose rate is kept by pressure was set up with a liquid of another density. */
     BOOM_LIQUID_CHANGED(WARNING),
+    /** Which of several liquids runs through a boom whose rate is kept by pressure isn't known. */
+    BOOM_LIQUID_UNCLEAR(NOTE, Slot.name("first"), Slot.name("second")),
     /** A solution holds more of its salt than the eutectic. */
     SOLUTION_BEYOND_EUTECTIC(WARNING),
     /** On which side of the eutectic a solution is can't be told. */
     EUTECTIC_SIDE_UNDECIDED(WARNING),
+    /** The solution in a tank has another density than is stated of the liquid. */
+    TANK_DENSITY_DIFFERS(WARNING, Slot.name("tank"), Slot.MATERIAL),
+    /** The solution in a tank is shown to be weaker or stronger than is wanted. */
+    TANK_OFF_TARGET(WARNING, Slot.name("tank")),
 
     /** The apparent fill is unusual for this type of conveyor. */
     FILL_IMPLAUSIBLE(WARNING, Slot.SLIPS),

@@ -111,7 +111,8 @@ public record CalibrationRecord(
     }
 
     /**
-     * The same truck on another day, with what its displays held after this one, the range of its drive, and nothing done yet.
+     * The same truck on another day, with what its displays held after this one, the range of its drive, its boom without
+     * the nozzles' catches, and nothing done yet.
      *
      * @param types the conveyor and gate types that are known
      * @return the truck's next day
@@ -122,7 +123,9 @@ public record CalibrationRecord(
                 .inForce(inForceAfter(types).stream()
                         .map(held -> InForceEntry.of(held, Since.of(entered.day())))
                         .toList());
-        TruckDay modeled = truck.curveModel().map(next::curveModel).orElse(next);
+        TruckDay fitted =
+                truck.boom().map(boom -> next.boom(boom.withoutNozzles())).orElse(next);
+        TruckDay modeled = truck.curveModel().map(fitted::curveModel).orElse(fitted);
         return driveAfter(truck).map(modeled::drive).orElse(modeled);
     }
 

@@ -26,6 +26,7 @@ import java.util.Optional;
 import javax.measure.Quantity;
 import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Length;
+import org.gritwright.core.fleet.day.BoomEntry;
 import org.gritwright.core.fleet.day.CalibrationCatchEntry;
 import org.gritwright.core.fleet.day.CatchEntry;
 import org.gritwright.core.fleet.day.ChangeEntry;
@@ -37,13 +38,17 @@ import org.gritwright.core.fleet.day.DrivePointEntry;
 import org.gritwright.core.fleet.day.DriveRunEntry;
 import org.gritwright.core.fleet.day.FleetDay;
 import org.gritwright.core.fleet.day.InForceEntry;
+import org.gritwright.core.fleet.day.NozzleEntry;
 import org.gritwright.core.fleet.day.PlanEntry;
 import org.gritwright.core.fleet.day.ReadEntry;
 import org.gritwright.core.fleet.day.ReadingMethodEntry;
 import org.gritwright.core.fleet.day.RoadSpeedEntry;
 import org.gritwright.core.fleet.day.RouteEntry;
+import org.gritwright.core.fleet.day.SaltAtHandEntry;
 import org.gritwright.core.fleet.day.StatedRangeEntry;
 import org.gritwright.core.fleet.day.StepTimes;
+import org.gritwright.core.fleet.day.TankEntry;
+import org.gritwright.core.fleet.day.TankReadingEntry;
 import org.gritwright.core.fleet.day.TargetEntry;
 import org.gritwright.core.fleet.day.TruckDay;
 import org.gritwright.core.fleet.day.TypedEntry;
@@ -221,6 +226,19 @@ final class FleetDayCodecs {
         return withDefault(what, choice(AtWork.class), AtWork.NOT_SAID);
     }
 
+    /** What liquids leave through, and where they are kept. */
+    private static final CodecBook OF_TANKS = OF_CATCHES
+            .with("nozzle", NozzleEntry.class)
+            .with("boom", BoomEntry.class)
+            .with("tank-reading", TankReadingEntry.class, optional("concentration", PART))
+            .with(
+                    "salt-at-hand",
+                    SaltAtHandEntry.class,
+                    required("assay", PART),
+                    required("assayUncertainty", PART),
+                    optional("moisture", PART))
+            .with("tank", TankEntry.class, optional("target", TOLERANCE), optional("tolerance", TOLERANCE));
+
     static final CodecBook BOOK = OF_DRIVES
             .with(CATCH, DECISION_RULE)
             .with(
@@ -263,6 +281,7 @@ final class FleetDayCodecs {
             .with("course-run", CourseRunEntry.class)
             .with("road-speed", RoadSpeedEntry.class, required("runs"))
             .with("control-setting", OpenLoop.Row.class)
+            .with(OF_TANKS.get(BoomEntry.class), OF_TANKS.get(TankEntry.class))
             .with(
                     "truck",
                     WrittenTruck.class,
@@ -319,6 +338,10 @@ final class FleetDayCodecs {
                             "routes",
                             uniqueListOf(BOOK.get(RouteEntry.class), "route name", RouteEntry::name, "name"),
                             List.of()),
+                    withDefault(
+                            "tanks",
+                            uniqueListOf(BOOK.get(TankEntry.class), "tank name", TankEntry::name, "name"),
+                            List.of()),
                     required(
                             "trucks",
                             notEmpty(uniqueListOf(TRUCK, "truck id", TruckDay::id, "id"), "one truck or more")))
@@ -327,7 +350,7 @@ final class FleetDayCodecs {
     /** What names something that isn't there is nobody's: it is a matter of the day. */
     private static void checkNames(FleetDay day, Pointer pointer, Problems problems) {
         checkWetted(day, pointer, problems);
-        if (day.routes().isEmpty()) {
+        if (day.routes().isEmpty() && day.tanks().isEmpty()) {
             return;
         }
         NameCheck materials = new NameCheck(day.materials().stream().map(Material::name), problems);
@@ -339,6 +362,10 @@ final class FleetDayCodecs {
             for (int j = 0; j < route.trucks().size(); j++) {
                 trucks.check(at.at("trucks").at(j), route.trucks().get(j));
             }
+        }
+        for (int i = 0; i < day.tanks().size(); i++) {
+            materials.check(
+                    pointer.at("tanks").at(i).at("material"), day.tanks().get(i).material());
         }
     }
 

@@ -6,6 +6,7 @@ import javax.measure.Quantity;
 import javax.measure.quantity.Dimensionless;
 import org.gritwright.core.curve.CurveModel;
 import org.gritwright.core.document.ProblemCode;
+import org.gritwright.core.fleet.day.BoomEntry;
 import org.gritwright.core.fleet.day.CalibrationCatchEntry;
 import org.gritwright.core.fleet.day.ChangeEntry;
 import org.gritwright.core.fleet.day.DriveEntry;
@@ -36,6 +37,7 @@ record WrittenTruck(
         List<OpenLoop.Row> controlSettings,
         Optional<Quantity<?>> gateReading,
         Optional<String> wets,
+        Optional<BoomEntry> boom,
         Optional<DriveEntry> drive,
         Optional<CurveModel> curveModel,
         List<InForceEntry> inForce,
@@ -63,6 +65,7 @@ record WrittenTruck(
                 metering.controlSettings(),
                 metering.gateReading(),
                 truck.wets(),
+                truck.boom(),
                 truck.drive(),
                 truck.curveModel(),
                 truck.inForce(),
@@ -81,6 +84,7 @@ record WrittenTruck(
     static void check(WrittenTruck written, Pointer pointer, Problems problems) {
         if (written.pump.isEmpty() && written.flowMeter.isEmpty()) {
             written.refuse(written.wets, "wets", "a conveyor", pointer, problems);
+            written.refuse(written.boom, "boom", "a conveyor", pointer, problems);
             written.require(written.conveyor, "conveyor", CONVEYOR, pointer, problems);
             written.require(written.gate, "gate", "the gate of the conveyor", pointer, problems);
         } else {
@@ -130,6 +134,7 @@ record WrittenTruck(
                         id,
                         metering.get(),
                         wets,
+                        boom,
                         drive,
                         curveModel,
                         inForce,

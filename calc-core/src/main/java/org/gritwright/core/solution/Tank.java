@@ -11,6 +11,7 @@ import javax.measure.quantity.Volume;
 import org.gritwright.core.uncertainty.Measured;
 import org.gritwright.units.Amounts;
 import org.gritwright.units.InvalidInputException;
+import org.gritwright.units.Rounded;
 import org.gritwright.units.UnitSymbol;
 import org.gritwright.units.check.Comparison;
 import org.gritwright.units.check.Require;
@@ -25,6 +26,9 @@ import org.gritwright.units.check.Require;
  */
 public record Tank(
         Quantity<Volume> capacity, Quantity<Volume> filled, Solution content, Quantity<Temperature> temperature) {
+    /** Of a volume that a message tells: finer than any tank is read. */
+    private static final int DIGITS = 6;
+
     /**
      * Checks the values.
      *
@@ -44,7 +48,7 @@ public record Tank(
         if (Comparison.isAbove(Amounts.si(Volume.class, volume), room)) {
             throw new InvalidInputException(
                     "capacity of the tank",
-                    "at least " + Amounts.format(volume) + ", " + what,
+                    "at least " + Rounded.text(volume, DIGITS) + ", " + what,
                     Amounts.format(capacity));
         }
     }

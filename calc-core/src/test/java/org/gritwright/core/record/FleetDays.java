@@ -22,6 +22,8 @@ import org.gritwright.core.calibration.Change;
 import org.gritwright.core.calibration.FactorForm;
 import org.gritwright.core.calibration.Since;
 import org.gritwright.core.curve.CurveModel;
+import org.gritwright.core.fleet.day.BoomControl;
+import org.gritwright.core.fleet.day.BoomEntry;
 import org.gritwright.core.fleet.day.CalibrationCatchEntry;
 import org.gritwright.core.fleet.day.CatchEntry;
 import org.gritwright.core.fleet.day.ChangeEntry;
@@ -31,13 +33,20 @@ import org.gritwright.core.fleet.day.DriveEntry;
 import org.gritwright.core.fleet.day.DrivePointEntry;
 import org.gritwright.core.fleet.day.DriveRunEntry;
 import org.gritwright.core.fleet.day.FleetDay;
+import org.gritwright.core.fleet.day.FlowMeterEntry;
 import org.gritwright.core.fleet.day.InForceEntry;
+import org.gritwright.core.fleet.day.MeteringEntry;
+import org.gritwright.core.fleet.day.NozzleEntry;
 import org.gritwright.core.fleet.day.PlanEntry;
+import org.gritwright.core.fleet.day.PumpEntry;
 import org.gritwright.core.fleet.day.RoadSpeedEntry;
 import org.gritwright.core.fleet.day.RouteEntry;
+import org.gritwright.core.fleet.day.SaltAtHandEntry;
 import org.gritwright.core.fleet.day.SpreaderEntry;
 import org.gritwright.core.fleet.day.StatedRangeEntry;
 import org.gritwright.core.fleet.day.StepTimes;
+import org.gritwright.core.fleet.day.TankEntry;
+import org.gritwright.core.fleet.day.TankReadingEntry;
 import org.gritwright.core.fleet.day.TargetEntry;
 import org.gritwright.core.fleet.day.TruckDay;
 import org.gritwright.core.fleet.day.TypedEntry;
@@ -57,6 +66,7 @@ import org.gritwright.core.range.AtWork;
 import org.gritwright.core.range.Direction;
 import org.gritwright.core.range.DriveConditions;
 import org.gritwright.core.range.RangeSource;
+import org.gritwright.core.solution.Salt;
 import org.gritwright.core.weighing.AccuracyClass;
 import org.gritwright.core.weighing.Scale;
 import org.gritwright.core.weighing.ScaleAccuracy;
@@ -98,7 +108,8 @@ final class FleetDays {
                         Combinators.combine(
                                         plan().optional(0.5),
                                         trucks,
-                                        route().list().ofMaxSize(2).uniqueElements(RouteEntry::name))
+                                        route().list().ofMaxSize(2).uniqueElements(RouteEntry::name),
+                                        tank().list().ofMaxSize(2).uniqueElements(TankEntry::name))
                                 .as(Rest::new))
                 .as((day, season, tolerance, judging, who, allScales, allMaterials, rest) -> new FleetDay(
                         day,
@@ -113,11 +124,34 @@ final class FleetDays {
                         allMaterials,
                         rest.plan(),
                         rest.routes(allMaterials),
+                        rest.tanks(allMaterials),
                         rest.trucks()));
     }
 
     /** What comes last in a day. */
-    private record Rest(Optional<PlanEntry> plan, List<TruckDay> trucks, List<RouteEntry> any) {
+    private record Rest(
+            Optional<PlanEntry> plan, List<TruckDay> trucks, List<RouteEntry> any, List<TankEntry> anyTanks) {
+        /** Of materials that are there. */
+        List<TankEntry> tanks(List<Material> materials) {
+            return materials.isEmpty()
+                    ? List.of()
+                    : anyTanks.stream()
+                            .map(tank -> new TankEntry(
+                                    tank.name(),
+                                    materials
+                                            .get(tank.name().length() % materials.size())
+                                            .name(),
+                                    tank.salt(),
+                                    tank.reading(),
+                                    tank.temperature(),
+                                    tank.capacity(),
+                                    tank.level(),
+                                    tank.target(),
+                                    tank.tolerance(),
+                                    tank.saltAtHand()))
+                            .toList();
+        }
+
         /** For one of the trucks or for all, with materials that are there. */
         List<RouteEntry> routes(List<Material> materials) {
             return materials.isEmpty()
@@ -137,6 +171,60 @@ final class FleetDays {
                                                     .id())))
                             .toList();
         }
+    }
+
+    private static Arbitrary<TankEntry> tank() {
+        Arbitrary<TankReadingEntry> reading = Combinators.combine(
+                        quantities(Dimensionless.class).optional(),
+                        quantities(Dimensionless.class).optional(),
+                        quantities(Temperature.class).optional(),
+                        percentages(0, 100).optional(),
+                        quantities(Dimensionless.class),
+                        quantities(Temperature.class).optional())
+                .as(TankReadingEntry::new);
+        Arbitrary<SaltAtHandEntry> salt = Combinators.combine(
+                        percentages(0, 100),
+                        percentages(0, 100),
+                        Arbitraries.of(SaltAtHandEntry.Assayed.class).optional(),
+                        percentages(0, 100).optional())
+                .as(SaltAtHandEntry::new);
+        return Combinators.combine(
+                        texts(),
+                        Arbitraries.of(Salt.class),
+                        reading,
+                        quantities(Temperature.class),
+                        quantities(Volume.class).list().ofSize(2),
+                        percentages(0.001, 99.999).optional(),
+                        percentages(0.001, 99.999).optional(),
+                        salt.optional())
+                .as((name, dissolved, read, temperature, volumes, target, tolerance, atHand) -> new TankEntry(
+                        name,
+                        "any",
+                        dissolved,
+                        read,
+                        temperature,
+                        volumes.get(0),
+                        volumes.get(1),
+                        target,
+                        tolerance,
+                        atHand));
+    }
+
+    private static Arbitrary<BoomEntry> boom() {
+        Arbitrary<NozzleEntry> nozzle = Combinators.combine(
+                        texts(),
+                        texts(),
+                        quantities(Volume.class),
+                        quantities(Volume.class),
+                        quantities(Time.class),
+                        quantities(Time.class),
+                        texts().optional())
+                .as(NozzleEntry::new);
+        return Combinators.combine(
+                        Arbitraries.of(BoomControl.class),
+                        quantities(BulkDensity.class).optional(),
+                        nozzle.list().ofMaxSize(3))
+                .as(BoomEntry::new);
     }
 
     private static Arbitrary<RouteEntry> route() {
@@ -319,12 +407,15 @@ final class FleetDays {
     }
 
     private static Arbitrary<Material> material() {
-        return Combinators.combine(
+        Arbitrary<Material> grains = Combinators.combine(
                         texts(),
                         positive(BulkDensity.class),
                         positive(Length.class).optional())
-                .as((name, density, grains) ->
-                        new Material(name, Material.Form.GRANULAR, density, grains, Optional.empty()));
+                .as((name, density, diameter) ->
+                        new Material(name, Material.Form.GRANULAR, density, diameter, Optional.empty()));
+        Arbitrary<Material> liquids =
+                Combinators.combine(texts(), positive(BulkDensity.class)).as(Material::liquid);
+        return Arbitraries.oneOf(grains, liquids);
     }
 
     private static Arbitrary<CountEntry> count() {
@@ -460,8 +551,16 @@ final class FleetDays {
                         row.list().ofMaxSize(3),
                         settings().optional())
                 .as(SpreaderEntry::new);
+        Arbitrary<PumpEntry> pump = Combinators.combine(
+                        typed(),
+                        quantities(PulsesPerRevolution.class).optional(),
+                        quantities(Dimensionless.class),
+                        row.list().ofMaxSize(3))
+                .as(PumpEntry::new);
+        Arbitrary<MeteringEntry> metering =
+                Arbitraries.oneOf(spreader, spreader, pump, typed().map(FlowMeterEntry::new));
         return Combinators.combine(
-                        Combinators.combine(texts(), spreader, drive().optional(0.5))
+                        Combinators.combine(texts(), metering, boom().optional(0.7), drive().optional(0.5))
                                 .as(Standing::new),
                         Arbitraries.of(CurveModel.class).optional(),
                         inForce().list().ofMaxSize(3),
@@ -473,6 +572,7 @@ final class FleetDays {
                         truck.id(),
                         truck.spreader(),
                         Optional.empty(),
+                        truck.boom().filter(boom -> truck.spreader().isForLiquids()),
                         truck.drive(),
                         model,
                         inForce,
@@ -484,7 +584,7 @@ final class FleetDays {
     }
 
     /** What stands on a truck. */
-    private record Standing(String id, SpreaderEntry spreader, Optional<DriveEntry> drive) {}
+    private record Standing(String id, MeteringEntry spreader, Optional<BoomEntry> boom, Optional<DriveEntry> drive) {}
 
     private static Arbitrary<WeighingMethodEntry> method() {
         Arbitrary<Quantity<Time>> minutes = positive(Time.class);

@@ -18,7 +18,7 @@ import static org.gritwright.core.solution.SolutionSamples.share;
 import static org.gritwright.core.solution.SolutionSamples.uncertainty;
 
 import org.gritwright.core.uncertainty.Measured;
-import org.gritwright.units.Amounts;
+import org.gritwright.units.Rounded;
 import org.gritwright.units.SpreadingUnits;
 import org.junit.jupiter.api.Test;
 
@@ -155,16 +155,20 @@ class TankTest {
     }
 
     private static String after(double from, double to) {
-        return Amounts.format(new Tank(liters(50000), liters(4000), brine(from), celsius(10))
-                        .correctedTo(percent(to), DAMP)
-                        .filled())
+        return Rounded.text(
+                        new Tank(liters(50000), liters(4000), brine(from), celsius(10))
+                                .correctedTo(percent(to), DAMP)
+                                .filled(),
+                        6)
                 .replace(" L", "");
     }
 
     private static String afterSalt() {
-        return Amounts.format(new Tank(liters(50000), liters(4999), brine(20), celsius(10))
-                        .correctedTo(percent(23.3), SaltSupply.pure(NACL))
-                        .filled())
+        return Rounded.text(
+                        new Tank(liters(50000), liters(4999), brine(20), celsius(10))
+                                .correctedTo(percent(23.3), SaltSupply.pure(NACL))
+                                .filled(),
+                        6)
                 .replace(" L", "");
     }
 
@@ -264,7 +268,7 @@ class TankTest {
         assertRefused(
                 "capacity of the tank must be greater than 0: 0 L",
                 () -> new BatchPlan(recipe, liters(1), liters(0), kilograms(1), liters(1)));
-        String comesOut = Amounts.format(batch(25, 50).volume());
+        String comesOut = Rounded.text(batch(25, 50).volume(), 6);
         assertRefused(
                 "capacity of the tank must be at least " + comesOut + ", the finished batch: 3900 L",
                 () -> new BatchPlan(recipe, liters(4000), liters(3900), kilograms(25), liters(50)));

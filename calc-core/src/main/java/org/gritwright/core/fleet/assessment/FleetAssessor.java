@@ -113,6 +113,21 @@ public record FleetAssessor(
         return PrewetTotals.of(alone, yard);
     }
 
+    /**
+     * Assesses the tanks of the yard.
+     *
+     * @param day the fleet's day
+     * @return one assessment a tank, in the order of the day
+     * @throws InvalidInputException as for the trucks, or if two tanks share a name, or one names a material that isn't there
+     */
+    public List<TankAssessment> assessTanks(FleetDay day) {
+        size.requireFew(day);
+        Yard yard = Yard.of(day);
+        return IntStream.range(0, day.tanks().size())
+                .mapToObj(i -> new TankAssessor(yard, i).assess())
+                .toList();
+    }
+
     /** What a truck has too much of, and numbers that can't be, of its own or of a scale, material or route that is for it. */
     private List<Refusal> unusable(FleetDay day, int index) {
         TruckDay truck = day.trucks().get(index);

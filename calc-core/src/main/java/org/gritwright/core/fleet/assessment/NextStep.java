@@ -17,6 +17,10 @@ public enum NextStep {
     ENTER_CORRECTION("Enter the correction, read it back, catch again", true),
     /** The road-speed value is wrong. */
     FIX_ROAD_SPEED("Enter the measured road-speed value, drive the course again", true),
+    /** The pressure that keeps a boom's rate was set with another liquid. */
+    SET_BOOM_PRESSURE("Set the boom's pressure with the liquid that it sprays", true),
+    /** Nozzles of a boom give too much or too little: the liquid isn't distributed as it should be, whatever the total is. */
+    MEND_NOZZLES("Clean, compare or replace the nozzles that are off", true),
     /** A correction is entered and not yet proven. */
     CONFIRM_CORRECTION("Confirm the correction with an independent catch", true),
     /** The calibration is missing or out of date. */

@@ -27,6 +27,7 @@ record ToDoList(
         List<Finding> contradictions,
         RoadProof roadProof,
         Optional<DriveAssessment> drive,
+        Optional<BoomAssessment> boom,
         List<RouteAssessment> routes,
         DriveLimits limits) {
     private static final Set<FindingCode> MISSED_DELIVERY =
@@ -81,6 +82,12 @@ record ToDoList(
             }
         }
         ofDrive(toDo);
+        if (boom.filter(BoomAssessment::isSetForOtherLiquid).isPresent()) {
+            toDo.add(ToDo.ofTruck(NextStep.SET_BOOM_PRESSURE));
+        }
+        if (boom.filter(BoomAssessment::hasNozzlesOff).isPresent()) {
+            toDo.add(ToDo.ofTruck(NextStep.MEND_NOZZLES));
+        }
         if (roadProof == RoadProof.NOT_PROVEN) {
             toDo.add(ToDo.ofTruck(NextStep.FIX_ROAD_SPEED));
         }

@@ -25,6 +25,7 @@ import org.gritwright.units.check.Require;
  * @param curves the discharge curves, one for each material that was caught at several settings
  * @param roadSpeed the check of the road speed
  * @param drive which speeds its shaft holds; none if nobody says anything
+ * @param boom what its boom shows; none if nobody says anything
  * @param routes its routes, in the order of the day, and whether it can do them
  * @param prewet of a liquid that wets what another spreader of the day lays, the dry chemical of both together; none where nobody can
  *     tell it
@@ -40,6 +41,7 @@ public record TruckAssessment(
         List<DischargeCurve> curves,
         Optional<RoadSpeedCheck> roadSpeed,
         Optional<DriveAssessment> drive,
+        Optional<BoomAssessment> boom,
         List<RouteAssessment> routes,
         Optional<PrewetTotal> prewet,
         MassProof massProof,
@@ -57,6 +59,7 @@ public record TruckAssessment(
                 curves,
                 roadSpeed,
                 drive,
+                boom,
                 routes,
                 prewet,
                 massProof,
@@ -86,6 +89,7 @@ public record TruckAssessment(
                 List.of(),
                 empty(),
                 empty(),
+                empty(),
                 List.of(),
                 empty(),
                 MassProof.NOT_CHECKED,
@@ -103,6 +107,7 @@ public record TruckAssessment(
                 curves,
                 roadSpeed,
                 drive,
+                boom,
                 routes,
                 Optional.of(total),
                 massProof,

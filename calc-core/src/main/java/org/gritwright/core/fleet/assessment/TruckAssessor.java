@@ -185,6 +185,7 @@ final class TruckAssessor {
         histories.forEach(h -> findings.addAll(h.outOfPlace()));
         points.forEach(p -> findings.addAll(p.findings()));
         drive.ifPresent(one -> findings.addAll(one.findings()));
+        read.boom().ifPresent(one -> findings.addAll(one.findings()));
         routes.forEach(one -> findings.addAll(routeCheck.findings(one)));
         findings.addAll(nearMisses(histories));
         findings.addAll(curves.findings());
@@ -203,11 +204,20 @@ final class TruckAssessor {
                 curves.curves(),
                 read.roadSpeed(),
                 drive,
+                read.boom(),
                 routes,
                 Optional.empty(),
                 leastProven(points, !ofMass.isEmpty()),
                 roadProof,
-                new ToDoList(truck, curves.findings(), contradictions, roadProof, drive, routes, driveLimits)
+                new ToDoList(
+                                truck,
+                                curves.findings(),
+                                contradictions,
+                                roadProof,
+                                drive,
+                                read.boom(),
+                                routes,
+                                driveLimits)
                         .of(histories, points, ages),
                 List.copyOf(findings));
     }

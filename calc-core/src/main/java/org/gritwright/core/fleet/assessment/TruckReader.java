@@ -86,6 +86,7 @@ final class TruckReader {
     private final List<VerificationCatch> verificationCatches;
     private final Optional<RoadSpeedCheck> roadSpeed;
     private final Optional<DriveReader> drive;
+    private final Optional<BoomAssessment> boom;
 
     /**
      * Reads all entries.
@@ -125,6 +126,8 @@ final class TruckReader {
                 .flatMap(DriveEntry::statedRange)
                 .flatMap(StatedRangeEntry::on)
                 .ifPresent(on -> requireNotAfterTheDay("/drive/statedRange/on", "date of a stated range", on));
+        subject = "boom";
+        this.boom = truck.boom().flatMap(entry -> new BoomReader(this::attempt, truck, yard).read(entry));
         subject = "";
         for (int i = 0; i < truck.changes().size(); i++) {
             requireNotAfterTheDay(
@@ -451,6 +454,11 @@ final class TruckReader {
     /** What was written down of the drive. */
     Optional<DriveReader> drive() {
         return drive;
+    }
+
+    /** What the boom shows. */
+    Optional<BoomAssessment> boom() {
+        return boom;
     }
 
     /** How the revolutions of the drive become known. */

@@ -14,8 +14,9 @@ import org.gritwright.units.check.Require;
  * @param trucks the most trucks of a day, 1 or more
  * @param catches the most calibration catches of a truck, and the most verification catches, course runs and changes, 1 or more
  * @param containers the most weighings and fills of a truck, in all its catches, 1 or more
- * @param openings the most calibration points of a truck's catches, and the most values in force and control settings, 1 or more
- * @param routes the most routes of a day; they may name ten times as many trucks as it may have, 1 or more
+ * @param openings the most calibration points of a truck's catches, and the most values in force, control settings and
+ *     nozzles, 1 or more
+ * @param routes the most routes of a day, and the most tanks; routes may name ten times as many trucks as it may have, 1 or more
  * @param drivePoints the most points that were measured of a truck's drive, 1 or more
  */
 public record DayLimits(int trucks, int catches, int containers, int openings, int routes, int drivePoints) {
@@ -59,7 +60,7 @@ public record DayLimits(int trucks, int catches, int containers, int openings, i
     }
 
     /**
-     * Checks how many trucks and routes there are.
+     * Checks how many trucks, routes and tanks there are.
      *
      * @param day a day
      * @throws InvalidInputException if there are too many
@@ -70,6 +71,7 @@ public record DayLimits(int trucks, int catches, int containers, int openings, i
         refusal("trucks of a day", trucks, day.trucks().size())
                 .or(() -> refusal("routes of a day", routes, day.routes().size()))
                 .or(() -> refusal("trucks named by all routes", (long) NAMED * trucks, named))
+                .or(() -> refusal("tanks of a day", routes, day.tanks().size()))
                 .ifPresent(refused -> {
                     throw refused;
                 });
@@ -109,6 +111,10 @@ public record DayLimits(int trucks, int catches, int containers, int openings, i
                         "control settings",
                         openings,
                         truck.spreader().controlSettings().size()))
+                .or(() -> refusal(
+                        "nozzles of the boom",
+                        openings,
+                        truck.boom().map(boom -> boom.nozzles().size()).orElse(0)))
                 .or(() -> refusal(
                         "points of the drive",
                         drivePoints,

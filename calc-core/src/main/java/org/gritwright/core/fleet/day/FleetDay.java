@@ -33,6 +33,7 @@ import org.gritwright.units.check.Require;
  * @param materials the materials in use
  * @param plan what the day is to be planned for; none if nobody plans it
  * @param routes what the trucks are to do on the road
+ * @param tanks the tanks of the yard with what is in them; what they hold is a matter of no truck
  * @param trucks the trucks, one or more
  */
 public record FleetDay(
@@ -48,6 +49,7 @@ public record FleetDay(
         List<Material> materials,
         Optional<PlanEntry> plan,
         List<RouteEntry> routes,
+        List<TankEntry> tanks,
         List<TruckDay> trucks) {
 
     /**
@@ -70,13 +72,64 @@ public record FleetDay(
                 materials,
                 plan,
                 routes,
+                tanks,
                 trucks);
         Require.that(!trucks.isEmpty(), "trucks of a day", "one or more", "none");
         scales = List.copyOf(scales);
         graduates = List.copyOf(graduates);
         materials = List.copyOf(materials);
         routes = List.copyOf(routes);
+        tanks = List.copyOf(tanks);
         trucks = List.copyOf(trucks);
+    }
+
+    /**
+     * A day without tanks.
+     *
+     * @param day as of the record
+     * @param seasonStart as of the record
+     * @param tolerance as of the record
+     * @param decisionRule as of the record
+     * @param allowances as of the record
+     * @param site as of the record
+     * @param technician as of the record
+     * @param scales as of the record
+     * @param graduates as of the record
+     * @param materials as of the record
+     * @param plan as of the record
+     * @param routes as of the record
+     * @param trucks as of the record
+     * @throws InvalidInputException if there is no truck
+     */
+    public FleetDay(
+            LocalDate day,
+            LocalDate seasonStart,
+            Quantity<Dimensionless> tolerance,
+            DecisionRule decisionRule,
+            CatchAllowances allowances,
+            Optional<String> site,
+            Optional<String> technician,
+            List<Scale> scales,
+            List<Graduate> graduates,
+            List<Material> materials,
+            Optional<PlanEntry> plan,
+            List<RouteEntry> routes,
+            List<TruckDay> trucks) {
+        this(
+                day,
+                seasonStart,
+                tolerance,
+                decisionRule,
+                allowances,
+                site,
+                technician,
+                scales,
+                graduates,
+                materials,
+                plan,
+                routes,
+                List.of(),
+                trucks);
     }
 
     /**
@@ -133,12 +186,13 @@ public record FleetDay(
                 materials,
                 plan,
                 routes,
+                tanks,
                 trucks);
     }
 
     /**
      * The same day with one truck only, with those routes that are for it, and with those scales, containers with marks and materials that its entries
-     * and routes name; without the plan, which is the whole day's.
+     * and routes name; without plan and tanks, which are the whole day's.
      *
      * @param truck one of the trucks
      * @return the day as that truck saw it
@@ -172,6 +226,7 @@ public record FleetDay(
                         .toList(),
                 empty(),
                 routesOfTruck,
+                List.of(),
                 List.of(truck));
     }
 
@@ -199,7 +254,7 @@ public record FleetDay(
      * @return the day
      */
     public FleetDay withTrucks(List<TruckDay> all) {
-        return with(allowances, scales, graduates, materials, plan, routes, all);
+        return with(allowances, scales, graduates, materials, plan, routes, tanks, all);
     }
 
     /**
@@ -209,7 +264,7 @@ public record FleetDay(
      * @return the day
      */
     public FleetDay withGraduates(List<Graduate> used) {
-        return with(allowances, scales, used, materials, plan, routes, trucks);
+        return with(allowances, scales, used, materials, plan, routes, tanks, trucks);
     }
 
     /**
@@ -219,7 +274,7 @@ public record FleetDay(
      * @return the day
      */
     public FleetDay withAllowances(CatchAllowances allowed) {
-        return with(allowed, scales, graduates, materials, plan, routes, trucks);
+        return with(allowed, scales, graduates, materials, plan, routes, tanks, trucks);
     }
 
     /**
@@ -229,7 +284,7 @@ public record FleetDay(
      * @return the day
      */
     public FleetDay withPlan(PlanEntry wanted) {
-        return with(allowances, scales, graduates, materials, Optional.of(wanted), routes, trucks);
+        return with(allowances, scales, graduates, materials, Optional.of(wanted), routes, tanks, trucks);
     }
 
     /**
@@ -239,7 +294,17 @@ public record FleetDay(
      * @return the day
      */
     public FleetDay withRoutes(List<RouteEntry> all) {
-        return with(allowances, scales, graduates, materials, plan, all, trucks);
+        return with(allowances, scales, graduates, materials, plan, all, tanks, trucks);
+    }
+
+    /**
+     * The same day with other tanks.
+     *
+     * @param all the tanks of the yard with what is in them
+     * @return the day
+     */
+    public FleetDay withTanks(List<TankEntry> all) {
+        return with(allowances, scales, graduates, materials, plan, routes, all, trucks);
     }
 
     private FleetDay with(
@@ -249,6 +314,7 @@ public record FleetDay(
             List<Material> substances,
             Optional<PlanEntry> planned,
             List<RouteEntry> driven,
+            List<TankEntry> stored,
             List<TruckDay> all) {
         return new FleetDay(
                 day,
@@ -263,6 +329,7 @@ public record FleetDay(
                 substances,
                 planned,
                 driven,
+                stored,
                 all);
     }
 }

@@ -17,6 +17,7 @@ import org.gritwright.units.check.Require;
  * @param spreader what meters the material: a conveyor with its gate, a pump or a flow meter
  * @param wets of a pump or flow meter that prewets what another spreader of the fleet lays, that spreader's id; none for one that
  *     lays its liquid alone, and for a conveyor
+ * @param boom of a pump or flow meter, the boom that its liquid leaves through; none if nobody says anything, and for a conveyor
  * @param drive how its drive answers the control; none if nobody says anything
  * @param curveModel the model of the discharge curve over several settings; none to have it chosen by test
  * @param inForce the calibrations in force when the day began
@@ -30,6 +31,7 @@ public record TruckDay(
         String id,
         MeteringEntry spreader,
         Optional<String> wets,
+        Optional<BoomEntry> boom,
         Optional<DriveEntry> drive,
         Optional<CurveModel> curveModel,
         List<InForceEntry> inForce,
@@ -46,6 +48,7 @@ public record TruckDay(
                 id,
                 spreader,
                 wets,
+                boom,
                 drive,
                 curveModel,
                 inForce,
@@ -69,7 +72,8 @@ public record TruckDay(
      */
     public static TruckDay of(String id, MeteringEntry spreader) {
         return new TruckDay(
-                id, spreader, empty(), empty(), empty(), List.of(), List.of(), List.of(), List.of(), empty(), empty());
+                id, spreader, empty(), empty(), empty(), empty(), List.of(), List.of(), List.of(), List.of(), empty(),
+                empty());
     }
 
     /** What all catches have, calibration catches first. */
@@ -90,6 +94,7 @@ public record TruckDay(
                 one,
                 spreader,
                 wets,
+                boom,
                 drive,
                 curveModel,
                 inForce,
@@ -111,6 +116,7 @@ public record TruckDay(
                 id,
                 other,
                 wets,
+                boom,
                 drive,
                 curveModel,
                 inForce,
@@ -133,6 +139,30 @@ public record TruckDay(
                 id,
                 spreader,
                 wetted,
+                boom,
+                drive,
+                curveModel,
+                inForce,
+                changes,
+                calibrationCatches,
+                verificationCatches,
+                roadSpeed,
+                notes);
+    }
+
+    /**
+     * The boom that the liquid leaves through.
+     *
+     * @param fitted how its rate is kept and what its nozzles gave
+     * @return the day with it
+     */
+    public TruckDay boom(BoomEntry fitted) {
+        Optional<BoomEntry> noted = Optional.of(fitted);
+        return new TruckDay(
+                id,
+                spreader,
+                wets,
+                noted,
                 drive,
                 curveModel,
                 inForce,
@@ -155,6 +185,7 @@ public record TruckDay(
                 id,
                 spreader,
                 wets,
+                boom,
                 noted,
                 curveModel,
                 inForce,
@@ -177,6 +208,7 @@ public record TruckDay(
                 id,
                 spreader,
                 wets,
+                boom,
                 drive,
                 used,
                 inForce,
@@ -198,6 +230,7 @@ public record TruckDay(
                 id,
                 spreader,
                 wets,
+                boom,
                 drive,
                 curveModel,
                 entries,
@@ -219,6 +252,7 @@ public record TruckDay(
                 id,
                 spreader,
                 wets,
+                boom,
                 drive,
                 curveModel,
                 inForce,
@@ -240,6 +274,7 @@ public record TruckDay(
                 id,
                 spreader,
                 wets,
+                boom,
                 drive,
                 curveModel,
                 inForce,
@@ -258,7 +293,18 @@ public record TruckDay(
      */
     public TruckDay verificationCatches(List<VerificationCatchEntry> entries) {
         return new TruckDay(
-                id, spreader, wets, drive, curveModel, inForce, changes, calibrationCatches, entries, roadSpeed, notes);
+                id,
+                spreader,
+                wets,
+                boom,
+                drive,
+                curveModel,
+                inForce,
+                changes,
+                calibrationCatches,
+                entries,
+                roadSpeed,
+                notes);
     }
 
     /**
@@ -273,6 +319,7 @@ public record TruckDay(
                 id,
                 spreader,
                 wets,
+                boom,
                 drive,
                 curveModel,
                 inForce,
@@ -295,6 +342,7 @@ public record TruckDay(
                 id,
                 spreader,
                 wets,
+                boom,
                 drive,
                 curveModel,
                 inForce,

@@ -45,8 +45,8 @@ public record Yard(
      *
      * @param day the day
      * @return what its trucks share
-     * @throws InvalidInputException if the tolerance is not greater than zero, two scales, containers with marks, materials or routes share a name, a
-     *     route names a material or truck that isn't there, or a liquid wets what no conveyor of the day lays
+     * @throws InvalidInputException if the tolerance is not greater than zero, two scales, containers with marks, materials, routes or tanks share a
+     *     name, a route or tank names a material or truck that isn't there, or a liquid wets what no conveyor of the day lays
      */
     public static Yard of(FleetDay day) {
         Yard yard = new Yard(
@@ -57,6 +57,8 @@ public record Yard(
                 byName("material", day.materials(), Material::name));
         byName("route", day.routes(), RouteEntry::name);
         yard.requireKnown(day.routes());
+        byName("tank", day.tanks(), TankEntry::name);
+        yard.requireLiquids();
         yard.requireSpreaders();
         return yard;
     }
@@ -72,6 +74,12 @@ public record Yard(
                 route.trucks().forEach(id -> known("truck", ids, id));
                 return route;
             });
+        }
+    }
+
+    private void requireLiquids() {
+        for (TankEntry tank : day.tanks()) {
+            Require.naming("tank \"" + tank.name() + "\"", () -> material(tank.material()));
         }
     }
 

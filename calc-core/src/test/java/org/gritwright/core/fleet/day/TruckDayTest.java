@@ -39,6 +39,9 @@ class TruckDayTest {
     private static final RoadSpeedEntry ROAD_SPEED =
             new RoadSpeedEntry(DAY, Amounts.of(13_000, PULSE_PER_MILE), List.of());
 
+    /** Which spreaders may have one isn't checked here. */
+    private static final BoomEntry BOOM = BoomEntry.keptByFlow(List.of());
+
     private static final DriveEntry DRIVE = DriveEntry.stated(new StatedRangeEntry(
             Amounts.of(2, REVOLUTION_PER_MINUTE),
             Amounts.of(28, REVOLUTION_PER_MINUTE),
@@ -47,6 +50,7 @@ class TruckDayTest {
 
     private static TruckDay full() {
         return TruckDay.of("T-01", SPREADER)
+                .boom(BOOM)
                 .drive(DRIVE)
                 .curveModel(CurveModel.TABLE)
                 .inForce(IN_FORCE)
@@ -63,6 +67,7 @@ class TruckDayTest {
                 .isEqualTo(new TruckDay(
                         "T-01",
                         SPREADER,
+                        Optional.empty(),
                         Optional.empty(),
                         Optional.empty(),
                         Optional.empty(),
@@ -84,7 +89,8 @@ class TruckDayTest {
                 .changes(CHANGES)
                 .inForce(IN_FORCE)
                 .curveModel(CurveModel.TABLE)
-                .drive(DRIVE);
+                .drive(DRIVE)
+                .boom(BOOM);
 
         assertThat(full())
                 .isEqualTo(inOtherOrder)
@@ -92,6 +98,7 @@ class TruckDayTest {
                         "T-01",
                         SPREADER,
                         Optional.empty(),
+                        Optional.of(BOOM),
                         Optional.of(DRIVE),
                         Optional.of(CurveModel.TABLE),
                         IN_FORCE,
@@ -113,6 +120,7 @@ class TruckDayTest {
                         "T-02",
                         read,
                         Optional.empty(),
+                        Optional.of(BOOM),
                         Optional.of(DRIVE),
                         Optional.of(CurveModel.TABLE),
                         IN_FORCE,

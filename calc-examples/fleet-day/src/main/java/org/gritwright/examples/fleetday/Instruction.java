@@ -11,6 +11,7 @@ import org.gritwright.core.finding.Argument;
 import org.gritwright.core.finding.Finding;
 import org.gritwright.core.finding.FindingCode;
 import org.gritwright.core.finding.Severity;
+import org.gritwright.core.fleet.assessment.BoomAssessment;
 import org.gritwright.core.fleet.assessment.NextStep;
 import org.gritwright.core.fleet.assessment.PointAssessment;
 import org.gritwright.core.fleet.assessment.ToDo;
@@ -35,6 +36,9 @@ import org.gritwright.units.quantity.PulsesPerDistance;
 record Instruction(String text, String shortReason, List<String> reasons, String causes) {
     private static final String CHECK_FIRST =
             "Check what was written down; if it is right, find the fault and catch again";
+
+    /** More are told on the truck's sheet. */
+    private static final int MOST_NOZZLES = 4;
 
     /** Those that name entries to look at again. */
     static final Set<FindingCode> OF_ENTRIES = Set.of(
@@ -143,6 +147,8 @@ record Instruction(String text, String shortReason, List<String> reasons, String
                 because(
                         enter(truck.roadSpeed().orElseThrow()) + ", drive the course again",
                         withCode(truck, FindingCode.ROAD_SPEED_OFF));
+            case SET_BOOM_PRESSURE -> because(words, withCode(truck, FindingCode.BOOM_LIQUID_CHANGED));
+            case MEND_NOZZLES -> mendNozzles(truck, words);
             case CALIBRATE ->
                 because(
                         words,
@@ -170,6 +176,23 @@ record Instruction(String text, String shortReason, List<String> reasons, String
             case VERIFY -> because(seeThatDisplayHolds(truck) + words, withCode(truck, FindingCode.CATCH_BEFORE_ENTRY));
             case CHECK_ROAD_SPEED, NOTHING -> because(words, Stream.of());
         };
+    }
+
+    /** Which ones, section and number. */
+    private static Instruction mendNozzles(TruckAssessment truck, String words) {
+        List<String> off = truck.boom().flatMap(BoomAssessment::nozzles).stream()
+                .flatMap(review -> review.off().stream())
+                .map(one -> one.nozzle().section() + " " + one.nozzle().nozzle())
+                .toList();
+        String first = off.stream().limit(MOST_NOZZLES).collect(Collectors.joining(", "))
+                + (off.size() > MOST_NOZZLES ? " and " + (off.size() - MOST_NOZZLES) + " more" : "");
+        return new Instruction(
+                words,
+                off.isEmpty() ? "they disagree" : first,
+                withCode(truck, FindingCode.NOZZLE_OFF_AVERAGE, FindingCode.NOZZLES_DISAGREE)
+                        .limit(MOST_NOZZLES)
+                        .map(Finding::sentence)
+                        .toList());
     }
 
     /** An entry that may be a slip is no place to send somebody to. */

@@ -28,7 +28,8 @@ enum Urgency {
 
     static Urgency of(TruckAssessment truck) {
         return switch (truck.nextStep()) {
-            case ENTER_CORRECTION, FIX_ROAD_SPEED, CHECK_DELIVERY, FIT_TO_DRIVE -> WRONG;
+            case ENTER_CORRECTION, FIX_ROAD_SPEED, SET_BOOM_PRESSURE, MEND_NOZZLES, CHECK_DELIVERY, FIT_TO_DRIVE ->
+                WRONG;
             case FIX_RECORD, FIND_FAULT, MATCH_DISPLAY, CHECK_ENTRIES -> UNCLEAR;
             case CONFIRM_CORRECTION, CALIBRATE, CATCH_MORE, MEASURE_RANGE, VERIFY -> UNPROVEN;
             case CHECK_ROAD_SPEED -> ROAD_SPEED;
