@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import javax.measure.Quantity;
+import javax.measure.quantity.Dimensionless;
 import org.gritwright.core.boom.NozzleCatches;
 import org.gritwright.core.boom.NozzleReview;
 import org.gritwright.core.boom.PressureSetUp;
@@ -12,6 +14,7 @@ import org.gritwright.core.finding.Argument;
 import org.gritwright.core.finding.Finding;
 import org.gritwright.core.finding.FindingCode;
 import org.gritwright.core.fleet.day.BoomControl;
+import org.gritwright.units.Amounts;
 import org.gritwright.units.check.Require;
 
 /**
@@ -60,6 +63,17 @@ public record BoomAssessment(
     boolean isSetForOtherLiquid() {
         return setUp.filter(one -> !one.findings(NozzleCatches.OF_RATE).isEmpty())
                 .isPresent();
+    }
+
+    /** Whether too much or too little was laid only because of that: the pressure is set first, and then it is caught again. */
+    boolean explains(Quantity<Dimensionless> deliveryError) {
+        return isSetForOtherLiquid()
+                && NozzleCatches.OF_RATE.acceptsRatio((1 + Amounts.si(Dimensionless.class, deliveryError))
+                                / (1
+                                        + Amounts.si(
+                                                Dimensionless.class,
+                                                setUp.orElseThrow().error()))
+                        - 1);
     }
 
     /** Whether a nozzle is off, or nobody can tell which ones are. */

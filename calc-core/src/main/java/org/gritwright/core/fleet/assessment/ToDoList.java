@@ -74,7 +74,10 @@ record ToDoList(
                     .map(Finding::code)
                     .filter(code -> !limited || !BY_LIMIT.contains(code))
                     .anyMatch(MISSED_DELIVERY::contains);
-            if (missed && !explained && !isFault(history.currentFindings())) {
+            boolean byPressure = history.last()
+                    .flatMap(last -> boom.filter(one -> one.explains(last.deliveryError())))
+                    .isPresent();
+            if (missed && !explained && !byPressure && !isFault(history.currentFindings())) {
                 toDo.add(new ToDo(NextStep.CHECK_DELIVERY, Optional.of(history.point())));
             }
             if (limit.isPresent()) {

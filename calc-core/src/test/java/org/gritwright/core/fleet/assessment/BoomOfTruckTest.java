@@ -159,6 +159,24 @@ class BoomOfTruckTest {
         assertThat(brine.findings()).isEqualTo(withBoom("").findings());
     }
 
+    /** 40 gal/mi at 30 mi/h for a minute are 20 gal, and 7.8 % less are 18.43 gal. */
+    @ParameterizedTest
+    @CsvSource({"18.45 gal, 11070 pulse, false", "16 gal, 9600 pulse, true", "21.6 gal, 12960 pulse, true"})
+    void whatThePressureExplainsIsNoOtherFault(String caught, String pulses, boolean isCheckedToo) {
+        String text = Document.FLEET_DAY.toText(LiquidDays.day(pressure("8.34 lb/gal")));
+        int verification = text.indexOf("\"verificationCatches\"");
+        TruckAssessment less = LiquidDays.assess(LiquidDays.read(text.substring(0, verification)
+                        + text.substring(verification)
+                                .replaceFirst("\"20 gal\"", "\"" + caught + "\"")
+                                .replaceFirst("12000 pulse", pulses)))
+                .get(0);
+
+        assertThat(less.massProof()).isEqualTo(MassProof.PROVEN);
+        assertThat(steps(less)).startsWith(NextStep.SET_BOOM_PRESSURE);
+        assertThat(steps(less).contains(NextStep.CHECK_DELIVERY)).isEqualTo(isCheckedToo);
+        assertThat(codes(less)).containsAnyOf(FindingCode.SHORTFALL, FindingCode.OVERRUN);
+    }
+
     @Test
     void ofSeveralLiquidsNoneIsGuessed() {
         String text = Document.FLEET_DAY.toText(LiquidDays.day(pressure("8.34 lb/gal")));
