@@ -32,6 +32,7 @@ record ConsoleSummary(FleetResult result) {
         result.mostUrgentFirst().forEach(truck -> lines.addAll(table.row(cells(truck))));
         lines.add("-".repeat(WIDTH));
         lines.addAll(TextTable.wrap(result.summary(), WIDTH));
+        TankSheet.of(result).forEach(tank -> lines.addAll(TextTable.wrap(onKeyboard(tank.line()), WIDTH)));
         lines.add("Report: " + PlainText.oneLine(page.toString()));
         lines.add("For the cabs: "
                 + PlainText.oneLine(page.resolveSibling(OutputFolder.CAB).toString()));

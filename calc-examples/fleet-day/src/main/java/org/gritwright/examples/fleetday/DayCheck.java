@@ -7,6 +7,7 @@ import java.util.Set;
 import org.gritwright.core.finding.Finding;
 import org.gritwright.core.finding.FindingCode;
 import org.gritwright.core.fleet.assessment.Refusal;
+import org.gritwright.core.fleet.assessment.TankAssessment;
 import org.gritwright.core.fleet.assessment.TruckAssessment;
 import org.gritwright.core.fleet.day.FleetDay;
 import org.gritwright.core.fleet.plan.TruckPlan;
@@ -21,23 +22,28 @@ import org.gritwright.core.record.PlacedDocument;
 record DayCheck(List<String> problems, List<String> doubts) {
 
     /** The lines of a day that could be read. */
-    static DayCheck of(PlacedDocument<FleetDay> day, List<TruckAssessment> trucks, List<TruckPlan> planned) {
+    static DayCheck of(PlacedDocument<FleetDay> day, FleetResult result, List<TruckPlan> planned) {
         List<String> problems = new ArrayList<>();
         List<String> doubts = new ArrayList<>();
         Set<String> refused = new HashSet<>();
+        List<TruckAssessment> trucks =
+                result.trucks().stream().map(TruckResult::assessment).toList();
         for (TruckAssessment truck : trucks) {
             String id = truck.truck().id();
             for (Refusal refusal : truck.refusals()) {
                 refused.add(id);
-                problems.add(refusal.pointer()
-                        + day.place(refusal.pointer())
-                                .map(place -> " (" + place + ")")
-                                .orElse("")
-                        + ": " + refusal.sentence());
+                problems.add(problem(day, refusal));
             }
             truck.findings().stream()
                     .filter(DayCheck::isDoubt)
                     .map(finding -> "truck " + id + ": " + finding.sentence())
+                    .forEach(doubts::add);
+        }
+        for (TankAssessment tank : result.tanks()) {
+            tank.refusals().forEach(refusal -> problems.add(problem(day, refusal)));
+            tank.findings().stream()
+                    .filter(finding -> finding.code() == FindingCode.TANK_DENSITY_DIFFERS)
+                    .map(Finding::sentence)
                     .forEach(doubts::add);
         }
         for (TruckPlan truck : planned) {
@@ -47,6 +53,12 @@ record DayCheck(List<String> problems, List<String> doubts) {
                     .ifPresent(reason -> problems.add("truck " + id + " can't be planned: " + reason));
         }
         return new DayCheck(problems, doubts);
+    }
+
+    private static String problem(PlacedDocument<FleetDay> day, Refusal refusal) {
+        return refusal.pointer()
+                + day.place(refusal.pointer()).map(place -> " (" + place + ")").orElse("")
+                + ": " + refusal.sentence();
     }
 
     /** Whether something may have been typed wrong; how a truck does is no matter of typing. */

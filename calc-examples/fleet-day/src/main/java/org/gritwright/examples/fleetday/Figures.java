@@ -8,6 +8,7 @@ import java.util.Optional;
 import javax.measure.Quantity;
 import javax.measure.Unit;
 import javax.measure.quantity.Dimensionless;
+import javax.measure.quantity.Temperature;
 import org.gritwright.core.uncertainty.Measured;
 import org.gritwright.core.verification.Judgement;
 import org.gritwright.units.Amounts;
@@ -89,6 +90,14 @@ final class Figures {
                 + measured.expandedUncertainty(COVERAGE)
                         .map(half -> " " + within(half))
                         .orElse("");
+    }
+
+    /** A temperature to a tenth, for example "−17.8 °C". */
+    static String degrees(Quantity<Temperature> temperature) {
+        BigDecimal tenths =
+                BigDecimal.valueOf(temperature.getValue().doubleValue()).setScale(1, RoundingMode.HALF_EVEN);
+        return tenths.toPlainString().replace('-', '−') + " "
+                + UnitSymbol.of(temperature.getUnit()).symbol();
     }
 
     /** An error with its sign and two decimals, for example "+1.08 %", with a hyphen for minus. */

@@ -1,7 +1,9 @@
 package org.gritwright.examples.fleetday;
 
 import java.util.List;
+import org.gritwright.core.fleet.assessment.FleetAssessor;
 import org.gritwright.core.fleet.assessment.NextStep;
+import org.gritwright.core.fleet.assessment.TankAssessment;
 import org.gritwright.core.fleet.assessment.TruckAssessment;
 import org.gritwright.core.fleet.day.FleetDay;
 
@@ -10,17 +12,24 @@ import org.gritwright.core.fleet.day.FleetDay;
  *
  * @param day the day as it was written down
  * @param trucks the trucks in the order of the day
+ * @param tanks the tanks in the order of the day
  */
-record FleetResult(FleetDay day, List<TruckResult> trucks) {
+record FleetResult(FleetDay day, List<TruckResult> trucks, List<TankAssessment> tanks) {
 
-    static FleetResult of(FleetDay day, List<TruckAssessment> assessments) {
+    /** The whole day's. */
+    static FleetResult of(FleetDay day, FleetAssessor assessor) {
+        return of(day, assessor.assess(day), assessor.assessTanks(day));
+    }
+
+    static FleetResult of(FleetDay day, List<TruckAssessment> assessments, List<TankAssessment> tanks) {
         RecordNames names = new RecordNames();
         return new FleetResult(
                 day,
                 assessments.stream()
                         .map(truck ->
                                 TruckResult.of(truck, names.next(truck.truck().id())))
-                        .toList());
+                        .toList(),
+                tanks);
     }
 
     List<TruckResult> mostUrgentFirst() {

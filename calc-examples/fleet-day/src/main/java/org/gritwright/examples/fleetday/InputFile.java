@@ -12,7 +12,6 @@ import org.gritwright.core.document.DocumentLimits;
 import org.gritwright.core.document.Problem;
 import org.gritwright.core.document.RejectedDocumentException;
 import org.gritwright.core.fleet.assessment.FleetAssessor;
-import org.gritwright.core.fleet.assessment.TruckAssessment;
 import org.gritwright.core.fleet.day.FleetDay;
 import org.gritwright.core.fleet.day.PlanEntry;
 import org.gritwright.core.fleet.plan.FleetPlanner;
@@ -64,7 +63,7 @@ final class InputFile {
     /** A truck that can't be computed with is part of the result; this fails on what all trucks share. */
     static FleetResult assess(Path file, FleetDay day, TypeRegistry types) throws BadInputException {
         try {
-            return FleetResult.of(day, FleetAssessor.of(types).assess(day));
+            return FleetResult.of(day, FleetAssessor.of(types));
         } catch (InvalidInputException e) {
             throw new BadInputException(List.of(file + " can't be used: " + e.getMessage()));
         }
@@ -86,12 +85,9 @@ final class InputFile {
     /** Whether the day can be computed with, and planned if it says what for. */
     static DayCheck check(Path file, PlacedDocument<FleetDay> read, TypeRegistry types) throws BadInputException {
         FleetDay day = read.document();
-        List<TruckAssessment> trucks = assess(file, day, types).trucks().stream()
-                .map(TruckResult::assessment)
-                .toList();
         return DayCheck.of(
                 read,
-                trucks,
+                assess(file, day, types),
                 day.plan().isPresent() ? plan(file, day, types).plan().trucks() : List.of());
     }
 

@@ -173,7 +173,7 @@ final class OutputFolder implements Closeable {
             for (TruckResult truck : result.trucks()) {
                 trucks.add(write(result, truck, records, "/trucks/" + trucks.size()));
             }
-            FleetResult written = new FleetResult(result.day(), List.copyOf(trucks));
+            FleetResult written = new FleetResult(result.day(), List.copyOf(trucks), result.tanks());
             progress.accept("Writing " + run.resolve(TABLE));
             write(unfinished.resolve(TABLE), FleetCsv.text(written));
             progress.accept("Writing " + run.resolve(REPORT));

@@ -28,7 +28,7 @@ final class ReportPage {
     private ReportPage() {}
 
     private static final List<String> TEMPLATES =
-            List.of("report.peb", "safety.peb", "truck.peb", "table.peb", "picture.peb");
+            List.of("report.peb", "safety.peb", "liquids.peb", "truck.peb", "table.peb", "picture.peb");
 
     static String html(FleetResult result) throws IOException {
         Map<String, Object> model = model(result);
@@ -53,7 +53,8 @@ final class ReportPage {
         model.put("liquids", truck.isLiquid());
         model.put("what", "calibration day");
         model.put("sheet", TruckSheet.of(truck, 1));
-        return filled(List.of("paper.peb", "safety.peb", "truck.peb", "table.peb", "picture.peb"), model);
+        return filled(
+                List.of("paper.peb", "safety.peb", "liquids.peb", "truck.peb", "table.peb", "picture.peb"), model);
     }
 
     private static String foot(FleetResult result) {
@@ -97,6 +98,14 @@ final class ReportPage {
         model.put("missing", chart.missing());
         model.put("beyondEdge", chart.beyondEdge());
         model.put("fleet", fleet(result));
+        List<TankSheet> tanks = TankSheet.of(result);
+        model.put("tanks", tanks);
+        model.put(
+                "tanksToMend",
+                tanks.stream()
+                        .filter(tank -> tank.assessment().needsAttention())
+                        .toList());
+        model.put("tankTable", TankSheet.table(tanks));
         model.put("sheets", sheets);
         return model;
     }

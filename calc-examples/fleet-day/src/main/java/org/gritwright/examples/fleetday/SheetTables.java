@@ -22,6 +22,8 @@ import org.gritwright.core.verification.Correction;
 import org.gritwright.core.verification.StartUp;
 import org.gritwright.core.verification.TestRun;
 import org.gritwright.core.verification.Verification;
+import org.gritwright.core.weighing.Caught;
+import org.gritwright.core.weighing.WeighedVolume;
 import org.gritwright.examples.fleetday.SheetTable.Cell;
 import org.gritwright.examples.fleetday.SheetTable.Row;
 import org.gritwright.units.Amounts;
@@ -131,7 +133,7 @@ final class SheetTables {
         for (CalibrationCatch one : calibration.catches()) {
             rows.add(Row.of(
                     time(one.observation().at()),
-                    Cell.exact(one.caught().total()),
+                    caught(one.caught()),
                     counted(one),
                     computed(ratio(one, calibration))));
         }
@@ -158,6 +160,11 @@ final class SheetTables {
                 List.of("caught", "counted", point.material().isLiquid() ? "found" : "per revolution"),
                 rows,
                 notes);
+    }
+
+    /** What was weighed and divided by a density has digits without end. */
+    private static Cell caught(Caught caught) {
+        return caught instanceof WeighedVolume ? computed(caught.total()) : Cell.exact(caught.total());
     }
 
     private Quantity<?> ratio(CalibrationCatch one, Calibration calibration) {
@@ -218,7 +225,7 @@ final class SheetTables {
                 row("test run", v -> testRun(v.source().run())),
                 row("expected", v -> computed(v.expected())),
                 row("indicated", v -> v.indicated().map(SheetTables::computed).orElse(Cell.of("nothing"))),
-                row("caught", v -> Cell.exact(v.source().caught().total())),
+                row("caught", v -> caught(v.source().caught())),
                 row(
                         "calibration error",
                         v -> v.calibrationError()

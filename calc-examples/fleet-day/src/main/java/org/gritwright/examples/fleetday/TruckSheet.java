@@ -26,6 +26,7 @@ import org.gritwright.units.Amounts;
  * @param notes remarks that were written down
  * @param settings tables of what the displays and the drive hold
  * @param catches tables of the catches
+ * @param boom what its boom shows, if it has one
  * @param budgets where the uncertainties come from
  * @param curves the discharge curves over several gate openings
  * @param envelopes what the truck can do at each calibration point
@@ -39,6 +40,7 @@ record TruckSheet(
         List<String> notes,
         List<SheetTable> settings,
         List<SheetTable> catches,
+        List<BoomSheet> boom,
         List<BudgetSheet> budgets,
         List<CurveSheet> curves,
         List<EnvelopeSheet> envelopes,
@@ -74,6 +76,7 @@ record TruckSheet(
                 Stream.concat(tables.settings().stream(), truck.assessment().drive().map(DriveTable::of).stream())
                         .toList(),
                 tables.catches(),
+                truck.assessment().boom().map(BoomSheet::of).stream().toList(),
                 BudgetSheet.of(truck),
                 curves(truck),
                 envelopes(truck),

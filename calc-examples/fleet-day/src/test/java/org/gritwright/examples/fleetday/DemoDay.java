@@ -39,7 +39,7 @@ final class DemoDay {
     static FleetResult result(Consumer<ObjectNode> change) throws IOException, RejectedDocumentException {
         byte[] text = changed(change).getBytes(StandardCharsets.UTF_8);
         FleetDay day = Document.FLEET_DAY.read(new ByteArrayInputStream(text));
-        return FleetResult.of(day, FleetAssessor.of(BuiltInTypes.registry()).assess(day));
+        return FleetResult.of(day, FleetAssessor.of(BuiltInTypes.registry()));
     }
 
     static ObjectNode truck(ObjectNode day, String id) {

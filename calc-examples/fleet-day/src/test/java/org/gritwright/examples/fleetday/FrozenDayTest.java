@@ -38,8 +38,7 @@ class FrozenDayTest {
         FactTable table = new FactTable();
         try (InputStream in = Files.newInputStream(VERSION_1.resolve("fleet-day.json"))) {
             FleetDay day = Document.FLEET_DAY.read(in);
-            FleetResult result = FleetResult.of(
-                    day, FleetAssessor.of(BuiltInTypes.registry()).assess(day));
+            FleetResult result = FleetResult.of(day, FleetAssessor.of(BuiltInTypes.registry()));
             result.trucks().forEach(truck -> Facts.add(table, truck.assessment()));
             CsvFacts.add(table, FleetCsv.text(result));
         }

@@ -6,6 +6,7 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
@@ -24,8 +25,8 @@ import org.junit.jupiter.params.provider.MethodSource;
 /** The pages in a real browser, as wide as a phone, a tablet and a desk, with everything in the demo and with names that hurt. */
 @TestInstance(TestInstance.Lifecycle.PER_CLASS)
 class PagesInBrowserTest {
-    static final List<String> PAGES =
-            List.of("report", "cab", "plan", "blank", "hostile-report", "hostile-cab", "hostile-plan");
+    static final List<String> PAGES = List.of(
+            "report", "cab", "plan", "blank", "hostile-report", "hostile-cab", "hostile-plan", "liquids-report");
     private static final List<Integer> WIDTHS = List.of(390, 800, 1300);
 
     /** What WCAG 2.2 asks for at levels A and AA, as far as a program can tell. */
@@ -50,6 +51,24 @@ class PagesInBrowserTest {
         }
         make("", day -> {});
         make("hostile-", PagesInBrowserTest::hostile);
+        report("liquids-report", withLongNames());
+    }
+
+    /** Tanks, sections and nozzles may be called anything too. */
+    private Path withLongNames() throws IOException {
+        return Files.writeString(
+                folder.resolve("liquids.json"),
+                Run.text(Run.LIQUIDS)
+                        .replace("\"tote\"", "\"" + "M".repeat(200) + "\"")
+                        .replace("\"north tank\"", "\"<script>document.title='run'</script>\"")
+                        .replace("\"right lane\"", "\"" + "W".repeat(200) + "\"")
+                        .replace("\"left half\"", "\"left, 12 ft, the half next to the shoulder\""));
+    }
+
+    private void report(String name, Path input) {
+        Run run = Run.of(
+                "--input", input.toString(), "--output", folder.resolve(name).toString(), "--mode", "report");
+        assertThat(run.exitCode()).as(run.err()).isZero();
     }
 
     @AfterAll

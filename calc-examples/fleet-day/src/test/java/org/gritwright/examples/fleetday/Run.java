@@ -18,6 +18,9 @@ import java.util.stream.Stream;
  */
 record Run(int exitCode, String out, String err) {
     static final Path DEMO = Path.of("src/demo/demo-fleet.json");
+    /** Prewets, anti-icing trucks with booms, and tanks. */
+    static final Path LIQUIDS = Path.of("src/demo/demo-liquids.json");
+
     static final Path TARE_MISSING = Path.of("src/demo/tare-missing.json");
 
     /** In this Java virtual machine, without PDF files, which take longer than all else. */
