@@ -186,11 +186,9 @@ record PlanSheet(
                     .max()
                     .orElse(1);
             kit.add(kit(entry)
-                    + (most > 1 && entry instanceof WeighingMethodEntry
+                    + (most > 1 && entry instanceof WeighingMethodEntry weighing
                             ? ", " + most + " pails or fewer to fill again, up to "
-                                    + Amounts.format(((WeighingMethodEntry) entry)
-                                            .containers()
-                                            .holds()) + " each, marked with names"
+                                    + Amounts.format(weighing.containers().holds()) + " each, marked with names"
                             : ""));
         } else {
             kit.add("scales and containers: none of the planned ones will do");
