@@ -29,6 +29,7 @@ import org.gritwright.core.fleet.day.CatchEntry;
 import org.gritwright.core.fleet.day.ChangeEntry;
 import org.gritwright.core.fleet.day.CountEntry;
 import org.gritwright.core.fleet.day.CourseRunEntry;
+import org.gritwright.core.fleet.day.DensityEntry;
 import org.gritwright.core.fleet.day.DriveEntry;
 import org.gritwright.core.fleet.day.DrivePointEntry;
 import org.gritwright.core.fleet.day.DriveRunEntry;
@@ -39,6 +40,8 @@ import org.gritwright.core.fleet.day.MeteringEntry;
 import org.gritwright.core.fleet.day.NozzleEntry;
 import org.gritwright.core.fleet.day.PlanEntry;
 import org.gritwright.core.fleet.day.PumpEntry;
+import org.gritwright.core.fleet.day.ReadEntry;
+import org.gritwright.core.fleet.day.ReadingMethodEntry;
 import org.gritwright.core.fleet.day.RoadSpeedEntry;
 import org.gritwright.core.fleet.day.RouteEntry;
 import org.gritwright.core.fleet.day.SaltAtHandEntry;
@@ -68,6 +71,7 @@ import org.gritwright.core.range.DriveConditions;
 import org.gritwright.core.range.RangeSource;
 import org.gritwright.core.solution.Salt;
 import org.gritwright.core.weighing.AccuracyClass;
+import org.gritwright.core.weighing.Graduate;
 import org.gritwright.core.weighing.Scale;
 import org.gritwright.core.weighing.ScaleAccuracy;
 import org.gritwright.core.weighing.ScaleCheck;
@@ -103,7 +107,9 @@ final class FleetDays {
                         percentages(0.001, 99.999),
                         judging(),
                         texts().list().ofSize(2),
-                        scales,
+                        Combinators.combine(
+                                        scales, graduate().list().ofMaxSize(2).uniqueElements(Graduate::id))
+                                .as(Map::entry),
                         materials,
                         Combinators.combine(
                                         plan().optional(0.5),
@@ -119,8 +125,8 @@ final class FleetDays {
                         judging.getValue(),
                         Optional.of(who.get(0)),
                         Optional.of(who.get(1)),
-                        allScales,
-                        List.of(),
+                        allScales.getKey(),
+                        allScales.getValue(),
                         allMaterials,
                         rest.plan(),
                         rest.routes(allMaterials),
@@ -415,7 +421,9 @@ final class FleetDays {
                         new Material(name, Material.Form.GRANULAR, density, diameter, Optional.empty()));
         Arbitrary<Material> liquids =
                 Combinators.combine(texts(), positive(BulkDensity.class)).as(Material::liquid);
-        return Arbitraries.oneOf(grains, liquids);
+        return Combinators.combine(
+                        Arbitraries.oneOf(grains, liquids), percentages(0, 100).optional())
+                .as((material, part) -> part.map(material::withChemical).orElse(material));
     }
 
     private static Arbitrary<CountEntry> count() {
@@ -447,32 +455,59 @@ final class FleetDays {
                         new Conditions(engine, oil, level, basis.map(b -> moisture), basis, zeroed));
     }
 
+    /** What else may stand in a catch. */
+    private record Noted(
+            Optional<Conditions> conditions,
+            Optional<String> notes,
+            Optional<ReadEntry> read,
+            Optional<DensityEntry> density) {}
+
+    private static Arbitrary<DensityEntry> density() {
+        return Combinators.combine(quantities(BulkDensity.class), quantities(BulkDensity.class))
+                .as(DensityEntry::new);
+    }
+
+    private static Arbitrary<Graduate> graduate() {
+        return Combinators.combine(
+                        texts(), positive(Volume.class), Arbitraries.doubles().between(0, 0.9))
+                .as((id, division, part) -> new Graduate(
+                        id,
+                        division,
+                        division,
+                        Optional.of(Amounts.of(part * division.getValue().doubleValue(), division.getUnit()))));
+    }
+
     private static Arbitrary<CatchEntry> catchEntry() {
         Arbitrary<WeighingEntry> weighing = Combinators.combine(texts(), quantities(Mass.class), quantities(Mass.class))
                 .as(WeighingEntry::new);
         Arbitrary<Optional<Conditions>> conditions = conditions().optional();
         Arbitrary<Optional<String>> notes = texts().optional();
+        Arbitrary<ReadEntry> read = Combinators.combine(
+                        texts(), quantities(Volume.class).list().ofMaxSize(3))
+                .as(ReadEntry::new);
+        Arbitrary<Optional<DensityEntry>> density = density().optional();
         return Combinators.combine(
                         times(),
                         texts().optional(),
-                        texts(),
+                        texts().optional(),
                         weighing.list().ofMaxSize(3),
                         count().optional(),
                         settings().optional(),
                         texts(),
-                        Combinators.combine(conditions, notes).as(Map::entry))
+                        Combinators.combine(conditions, notes, read.optional(0.3), density)
+                                .as(Noted::new))
                 .as((at, operator, scale, containers, counted, opening, material, rest) -> new CatchEntry(
                         at,
                         operator,
-                        Optional.of(scale),
+                        scale,
                         containers,
-                        Optional.empty(),
-                        Optional.empty(),
+                        rest.read(),
+                        rest.density(),
                         counted,
                         opening,
                         material,
-                        rest.getKey(),
-                        rest.getValue()));
+                        rest.conditions(),
+                        rest.notes()));
     }
 
     static <A extends Quantity<A>, B extends Quantity<B>> Arbitrary<Quantity<?>> either(Class<A> one, Class<B> other) {
@@ -586,14 +621,29 @@ final class FleetDays {
     /** What stands on a truck. */
     private record Standing(String id, MeteringEntry spreader, Optional<BoomEntry> boom, Optional<DriveEntry> drive) {}
 
-    private static Arbitrary<WeighingMethodEntry> method() {
+    private static Arbitrary<StepTimes> stepTimes() {
         Arbitrary<Quantity<Time>> minutes = positive(Time.class);
-        Arbitrary<StepTimes> times = Combinators.combine(minutes, minutes, minutes, minutes, minutes, daily(), daily())
+        return Combinators.combine(minutes, minutes, minutes, minutes, minutes, daily(), daily())
                 .as(StepTimes::new);
+    }
+
+    private static Arbitrary<ReadingMethodEntry> readingMethod() {
+        return Combinators.combine(
+                        texts().map(name -> name + ", read"),
+                        texts(),
+                        Arbitraries.integers().between(1, 10),
+                        positive(Volume.class),
+                        stepTimes())
+                .as(ReadingMethodEntry::new);
+    }
+
+    private static Arbitrary<WeighingMethodEntry> method() {
+        Arbitrary<StepTimes> times = stepTimes();
         Arbitrary<Containers> containers = Combinators.combine(
                         Arbitraries.integers().between(1, 10), positive(Mass.class), positive(Mass.class))
                 .as(Containers::new);
-        return Combinators.combine(texts(), texts(), containers, times).as(WeighingMethodEntry::new);
+        return Combinators.combine(texts(), texts(), containers, density().optional(), times)
+                .as(WeighingMethodEntry::new);
     }
 
     /** Both together are shorter than the shortest working day below. */
@@ -635,7 +685,17 @@ final class FleetDays {
                                                 .ofMinSize(1)
                                                 .ofMaxSize(2))
                                 .as(Map::entry),
-                        method().list().ofMinSize(1).ofMaxSize(3).uniqueElements(WeighingMethodEntry::name))
+                        Combinators.combine(
+                                        method().list()
+                                                .ofMinSize(1)
+                                                .ofMaxSize(3)
+                                                .uniqueElements(WeighingMethodEntry::name),
+                                        readingMethod().list().ofMaxSize(2).uniqueElements(ReadingMethodEntry::name),
+                                        positive(LiquidApplicationRate.class)
+                                                .list()
+                                                .ofMaxSize(2),
+                                        positive(PrewetRate.class).list().ofMaxSize(2))
+                                .as(Methods::new))
                 .as((wanted, verification, fewest, most, range, others, runs, methods) -> new PlanEntry(
                         wanted,
                         verification,
@@ -651,14 +711,21 @@ final class FleetDays {
                         others.workingDay(),
                         runs.getKey(),
                         runs.getValue(),
-                        methods,
-                        List.of(),
-                        List.of(),
-                        List.of()));
+                        methods.weighing(),
+                        methods.liquidRates(),
+                        methods.prewetRates(),
+                        methods.reading()));
         Arbitrary<PlanEntry> bare =
                 whole.map(plan -> PlanEntry.of(plan.wantedUncertainty(), List.of(), List.of(), plan.weighingMethods()));
         return Arbitraries.oneOf(whole, bare);
     }
+
+    /** By what a plan catches, and what of liquids. */
+    private record Methods(
+            List<WeighingMethodEntry> weighing,
+            List<ReadingMethodEntry> reading,
+            List<Quantity<LiquidApplicationRate>> liquidRates,
+            List<Quantity<PrewetRate>> prewetRates) {}
 
     /** What a plan says of starts, counts and crews. */
     private record Others(

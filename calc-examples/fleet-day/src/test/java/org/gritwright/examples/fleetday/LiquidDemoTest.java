@@ -35,7 +35,7 @@ class LiquidDemoTest {
         try (InputStream in = Files.newInputStream(Path.of("src/demo/demo-liquids.json"))) {
             day = Document.FLEET_DAY.read(in);
         }
-        result = FleetResult.of(day, FleetAssessor.of(BuiltInTypes.registry()).assess(day));
+        result = FleetResult.of(day, FleetAssessor.of(BuiltInTypes.registry()));
         page = ReportPage.html(result);
         plan = PlanPage.html(new DayPlan(
                 day,
