@@ -8,6 +8,7 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.TimeUnit;
 import org.gritwright.core.document.RejectedDocumentException;
 import org.gritwright.core.fleet.assessment.FleetAssessor;
