@@ -54,6 +54,8 @@ public record Slip(
         GALLONS_AS_LITERS("{part} read in gallons and written in liters"),
         /** Read in imperial gallons and written down in US gallons. */
         IMPERIAL_AS_US_GALLONS("{part} read in imperial gallons and written in US gallons"),
+        /** No slip: air in the line where the rest of the liquid should have been. */
+        AIR_IN_LINE("air in the line instead of a part of the {part}"),
         /** Not written down at all, or as what has no effect. */
         FORGOTTEN("{part} forgotten ({values})"),
         /** With one turn of the shaft more than belongs to the catch. */

@@ -3,18 +3,17 @@ package org.gritwright.core.fleet.assessment;
 import static org.gritwright.core.finding.Argument.number;
 import static org.gritwright.core.finding.Argument.time;
 
-import java.time.OffsetDateTime;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.stream.Stream;
 import javax.measure.Quantity;
 import javax.measure.Unit;
 import javax.measure.quantity.Dimensionless;
 import org.gritwright.core.finding.Finding;
 import org.gritwright.core.finding.FindingCode;
-import org.gritwright.core.fleet.day.TruckDay;
-import org.gritwright.core.fleet.day.VerificationCatchEntry;
+import org.gritwright.core.fleet.day.TargetEntry;
 import org.gritwright.core.verification.Verification;
 import org.gritwright.units.Amounts;
 import org.gritwright.units.SpreadingUnits;
@@ -31,24 +30,15 @@ final class OtherTon {
     private OtherTon() {}
 
     /** The first catch that shows it, if all prewet catches do. */
-    static Optional<Finding> of(TruckDay truck, List<PointAssessment> points) {
+    static Optional<Finding> of(List<PointAssessment> points, Function<Verification, TargetEntry> targets) {
         List<Caught> all = points.stream()
                 .flatMap(point -> point.verifications().stream())
-                .flatMap(one -> prewetRate(truck, one).map(rate -> new Caught(one, rate)).stream())
+                .flatMap(one -> targets.apply(one).prewetRate().map(rate -> new Caught(one, rate)).stream())
                 .toList();
         return all.stream()
                 .findFirst()
                 .filter(first -> all.stream().allMatch(one -> one.isByOtherTon()))
                 .map(Caught::finding);
-    }
-
-    private static Optional<Quantity<PrewetRate>> prewetRate(TruckDay truck, Verification one) {
-        OffsetDateTime at = one.source().observation().at();
-        return truck.verificationCatches().stream()
-                .filter(written -> written.entry().at().equals(at))
-                .map(VerificationCatchEntry::target)
-                .flatMap(target -> target.prewetRate().stream())
-                .findFirst();
     }
 
     private record Caught(Verification made, Quantity<PrewetRate> rate) {

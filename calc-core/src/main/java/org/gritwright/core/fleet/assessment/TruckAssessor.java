@@ -24,6 +24,7 @@ import org.gritwright.core.finding.FindingCode;
 import org.gritwright.core.fleet.day.ChangeEntry;
 import org.gritwright.core.fleet.day.DriveEntry;
 import org.gritwright.core.fleet.day.RoadSpeedEntry;
+import org.gritwright.core.fleet.day.TargetEntry;
 import org.gritwright.core.fleet.day.TruckDay;
 import org.gritwright.core.fleet.day.Yard;
 import org.gritwright.core.fleet.review.DeliverySlips;
@@ -168,11 +169,13 @@ final class TruckAssessor {
         ofMass.addAll(OddTimes.of(read, inOrder, histories));
         OddTares.of(inOrder).ifPresent(ofMass::add);
         List<Finding> contradictions = new ArrayList<>(ofMass);
-        DeliverySlips.of(points.stream()
-                        .flatMap(p -> p.verifications().stream())
-                        .filter(one -> !driveLimits.isExplained(one))
-                        .toList())
-                .or(() -> OtherTon.of(truck, points))
+        DeliverySlips.of(
+                        points.stream()
+                                .flatMap(p -> p.verifications().stream())
+                                .filter(one -> !driveLimits.isExplained(one))
+                                .toList(),
+                        this::target)
+                .or(() -> OtherTon.of(points, this::target))
                 .ifPresent(contradictions::add);
         drive.ifPresent(one -> {
             DriveCheck.contradictions(one).forEach(contradictions::add);
@@ -220,6 +223,15 @@ final class TruckAssessor {
                                 driveLimits)
                         .of(histories, points, ages),
                 List.copyOf(findings));
+    }
+
+    private TargetEntry target(Verification one) {
+        return truck.verificationCatches().stream()
+                .filter(written ->
+                        written.entry().at().equals(one.source().observation().at()))
+                .findFirst()
+                .orElseThrow()
+                .target();
     }
 
     private List<Finding> catchSpeeds(DriveAssessment drive) {

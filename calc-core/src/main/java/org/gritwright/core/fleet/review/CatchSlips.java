@@ -15,6 +15,7 @@ import javax.measure.Quantity;
 import javax.measure.Unit;
 import javax.measure.quantity.Mass;
 import javax.measure.quantity.Time;
+import javax.measure.quantity.Volume;
 import org.gritwright.core.finding.Slip;
 import org.gritwright.core.finding.Slip.Mistake;
 import org.gritwright.core.finding.Term;
@@ -60,7 +61,13 @@ final class CatchSlips {
         made.tares();
         made.digits();
         made.counts();
-        made.elsewhere();
+        if (made.isOfLiquid()) {
+            made.fills();
+            made.air();
+        } else {
+            // What meters a volume gives the same of every brine, and there is no gate.
+            made.elsewhere();
+        }
         made.displays();
         return made.all;
     }
@@ -110,6 +117,56 @@ final class CatchSlips {
         if (day.catches().stream().anyMatch(one -> !change.apply(one).equals(one))) {
             add(slip, 1, change);
             addEach(slip, change);
+        }
+    }
+
+    private boolean isOfLiquid() {
+        return day.catches().get(0).point().material().isLiquid();
+    }
+
+    /** In one catch after the other. In all of them it is as wear is, and what a pump delivers of its displacement says both. */
+    private void air() {
+        for (SketchedCatch suspect : suspects) {
+            List<Sketch> repaired = DoubleStream.of(0.06, 0.12, 0.18, 0.25, 0.33, 0.42, 0.55)
+                    .mapToObj(air -> day.with(only(suspect, suspect.withKilograms(suspect.kilograms() / (1 - air)))))
+                    .toList();
+            all.add(new Hypothesis(
+                    Slip.of(Term.CAUGHT_VOLUME, Mistake.AIR_IN_LINE, List.of()).in(List.of(suspect.at())),
+                    repaired,
+                    repaired.size() * day.catches().size()));
+        }
+    }
+
+    /** Two digits of a fill swapped. */
+    private void fills() {
+        for (SketchedCatch suspect : suspects) {
+            if (suspect.source().caught() instanceof ReadVolume read) {
+                for (Quantity<Volume> fill : read.fills()) {
+                    Set<Double> swapped = Digits.swapped(fill.getValue().doubleValue());
+                    for (double number : swapped) {
+                        addFill(
+                                suspect,
+                                read,
+                                fill,
+                                number,
+                                day.catches().size() * read.fills().size() * swapped.size());
+                    }
+                }
+            }
+        }
+    }
+
+    private void addFill(SketchedCatch suspect, ReadVolume read, Quantity<Volume> fill, double number, int places) {
+        double capacity = Amounts.in(read.container().capacity(), fill.getUnit());
+        double others = Amounts.in(read.total().asType(Volume.class), fill.getUnit())
+                - fill.getValue().doubleValue();
+        if (number > 0 && number <= capacity) {
+            double factor = (others + number) / (others + fill.getValue().doubleValue());
+            add(
+                    Slip.of(Term.CAUGHT_VOLUME, Mistake.DIGITS_SWAPPED, List.of(Amounts.of(number, fill.getUnit())))
+                            .in(List.of(suspect.at())),
+                    places,
+                    only(suspect, suspect.withKilograms(suspect.kilograms() * factor)));
         }
     }
 

@@ -6,6 +6,7 @@ import static org.gritwright.core.finding.Argument.time;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.stream.Stream;
 import javax.measure.Quantity;
 import javax.measure.quantity.Dimensionless;
@@ -13,6 +14,7 @@ import javax.measure.quantity.Time;
 import org.gritwright.core.finding.Argument;
 import org.gritwright.core.finding.Finding;
 import org.gritwright.core.finding.FindingCode;
+import org.gritwright.core.fleet.day.TargetEntry;
 import org.gritwright.core.observation.Observation;
 import org.gritwright.core.verification.Verification;
 import org.gritwright.units.Amounts;
@@ -48,16 +50,17 @@ public final class DeliverySlips {
      * The first catch that shows one.
      *
      * @param all the truck's verifications
+     * @param targets what was written down as the target of one
      * @return the finding; none where nothing fits much better
      */
-    public static Optional<Finding> of(List<Verification> all) {
+    public static Optional<Finding> of(List<Verification> all, Function<Verification, TargetEntry> targets) {
         List<Verification> verifications = all.stream()
                 .filter(one -> one.calibrationError()
                         .filter(error -> Math.abs(Amounts.si(Dimensionless.class, error)) > AGREES)
                         .isEmpty())
                 .toList();
         return verifications.stream()
-                .flatMap(one -> rateInOtherUnit(one).stream())
+                .flatMap(one -> rateInOtherUnit(one, targets.apply(one)).stream())
                 .findFirst()
                 .or(() -> runTimeInMinutes(verifications));
     }
@@ -67,9 +70,13 @@ public final class DeliverySlips {
         return 1 + Amounts.si(Dimensionless.class, one.deliveryError());
     }
 
-    private static Optional<Finding> rateInOtherUnit(Verification one) {
-        Quantity<?> rate = one.source().run().targetRate();
-        double units = one.source().run().isOfLiquid() ? LIQUID_RATE_FACTOR : RATE_FACTOR;
+    /** What wets grains is asked for by their rate. */
+    private static Optional<Finding> rateInOtherUnit(Verification one, TargetEntry target) {
+        boolean wets = target.prewetRate().isPresent();
+        Quantity<?> rate = wets
+                ? target.rate().or(target::laneRate).orElseThrow()
+                : one.source().run().targetRate();
+        double units = one.source().run().isOfLiquid() && !wets ? LIQUID_RATE_FACTOR : RATE_FACTOR;
         return Stream.of(1 / units, units)
                 .filter(factor -> delivered(one) / factor > LEAST_BY_RATE && delivered(one) / factor < GREATEST_BY_RATE)
                 .findFirst()

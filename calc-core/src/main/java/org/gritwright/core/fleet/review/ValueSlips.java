@@ -27,9 +27,12 @@ final class ValueSlips {
 
     static List<Hypothesis> of(Sketch day) {
         List<Hypothesis> all = new ArrayList<>();
-        if (day.catches().isEmpty()) {
+        // Pulses per gallon and per liter are a display's matter of course; what it took for the other, catches show.
+        boolean liquid =
+                day.held().stream().anyMatch(value -> value.point().material().isLiquid());
+        if (day.catches().isEmpty() || liquid) {
             day.held().forEach(value -> {
-                for (double factor : value.point().material().isLiquid() ? Digits.VOLUME_FACTORS : MASS_FACTORS) {
+                for (double factor : liquid ? Digits.VOLUME_FACTORS : MASS_FACTORS) {
                     all.add(scaled(day, value, factor, Mistake.TOO_SMALL));
                     all.add(scaled(day, value, 1 / factor, Mistake.TOO_LARGE));
                 }

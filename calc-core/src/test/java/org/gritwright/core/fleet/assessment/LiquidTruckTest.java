@@ -145,6 +145,18 @@ class LiquidTruckTest {
         assertThat(brine.toDo()).extracting(ToDo::step).contains(NextStep.CHECK_ENTRIES);
     }
 
+    /** What wets is asked for by the rate of the grains: 3.125 gal ÷ 3.548. */
+    @Test
+    void aRateOfGrainsInAnotherUnitIsTold() {
+        TruckAssessment brine = ofBrine("0.88 gal", "1704 pulse", "10 gal/ton");
+
+        assertThat(brine.findings())
+                .filteredOn(one -> one.code() == FindingCode.RATE_IN_OTHER_UNIT)
+                .singleElement()
+                .satisfies(one -> assertThat(one.sentence()).contains("84.55 lb/mi, not 300 lb/mi"));
+        assertThat(brine.nextStep()).isEqualTo(NextStep.CHECK_ENTRIES);
+    }
+
     @Test
     void aRightDeliveryIsNoOtherTon() {
         assertThat(ofBrine("3.12 gal", "6048 pulse", "10 gal/ton").findings())
