@@ -331,9 +331,7 @@ final class CatchSlips {
                 .filter(SketchedCatch::isVerification)
                 .map(SketchedCatch::at)
                 .toList();
-        // A pump moves one volume of whatever there is, and has no opening.
-        boolean isLiquid = day.catches().get(0).point().material().isLiquid();
-        if (at.isEmpty() || at.size() == day.catches().size() || isLiquid) {
+        if (at.isEmpty() || at.size() == day.catches().size()) {
             return;
         }
         List<Sketch> repaired = DoubleStream.of(0.6, 0.7, 0.76, 0.82, 0.88, 1.12, 1.18, 1.25, 1.35, 1.5, 1.7)
