@@ -174,6 +174,13 @@ final class TankAssessor {
 
     private TankCorrection correction(Solution solution, Optional<SaltSupply> supply) {
         Quantity<Dimensionless> target = tank.target().orElseThrow();
+        boolean isBeyond = Solution.of(tank.salt(), target).findings().stream()
+                .anyMatch(one -> one.code() == FindingCode.SOLUTION_BEYOND_EUTECTIC);
+        Require.that(
+                !isBeyond,
+                "target of a tank",
+                "one that isn't beyond the eutectic, where more salt freezes warmer and drops out in the cold",
+                target);
         boolean isTooWeak = si(solution.share().value()) < si(target);
         if (isTooWeak && supply.isEmpty()) {
             throw new InvalidInputException(

@@ -176,6 +176,18 @@ class TanksTest {
         assertThat(full.solution()).isPresent();
     }
 
+    /** 26 % of sodium chloride can be made, but it freezes warmer than 23 %. */
+    @Test
+    void nobodyIsSentBeyondTheEutectic() {
+        TankAssessment tank = changed(WEAK, "\"target\": \"23.3 %\"", "\"target\": \"26 %\"");
+
+        assertThat(tank.correction()).isEmpty();
+        assertThat(tank.obstacle().orElseThrow().sentence())
+                .startsWith("target of a tank must be one that isn't beyond the eutectic")
+                .endsWith(": 26 %");
+        assertThat(tank.refusals()).isEmpty();
+    }
+
     @Test
     void whoDoesntSayWhichSaltIsAtHandIsAsked() {
         TankAssessment unsaid = changed(
