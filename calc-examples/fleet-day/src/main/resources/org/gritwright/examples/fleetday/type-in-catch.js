@@ -45,10 +45,12 @@ function checkCatch(truck, result, before, held, done) {
   if (gate) {
     object.notes = "gate measured " + gate.text;
   }
-  for (const path of missingIn(it.definition, object)) {
+  // The schema leaves containers out where a liquid is read, which this page doesn't do.
+  const open = missingIn(it.definition, object).concat("containers" in object ? [] : ["containers"]);
+  for (const path of open) {
     const places = path === "containers" ? ["containers.0.gross", "containers.0.tare"] : [path];
-    const open = places.filter((place) => !result.problems.has(it.key + "/" + place));
-    result.missing.push(...open.map((place) => (place === "inForce" ? "value in the display" : labelOf(it, place))));
+    const unasked = places.filter((place) => !result.problems.has(it.key + "/" + place));
+    result.missing.push(...unasked.map((place) => (place === "inForce" ? "value in the display" : labelOf(it, place))));
   }
   result.missing = [...new Set(result.missing)];
   result.object = object;

@@ -125,7 +125,7 @@ class TypeInPageTest {
                 .contains(
                         "T-03, Catch 2: time: must be a time of 24 hours, such as 08:40 or 15:05: “10:0”; gross: write decimals with a point,"
                                 + " 34.6, and no comma: “34,6”; missing: tare; counter, start; counter, stop; primed; run-down",
-                        "T-03, Catch 4: missing: ")
+                        "T-03, Catch 4: missing: counter, start; time; primed; run-down; gross; tare")
                 .doesNotContain("Saved as");
         String part = typist.file("save-part");
         assertThat(Typist.read(part).trucks().get(0).calibrationCatches()).hasSize(1);
