@@ -24,7 +24,7 @@ final class OtherTon {
     /** How near what was delivered must be to the other rate (common practice, no source). */
     private static final double NEAR = 0.02;
 
-    /** Where display and catch disagree by more, something else is wrong. */
+    /** Where display and catch disagree by more, something else is wrong (common practice, no source). */
     private static final double AGREES = 0.04;
 
     private OtherTon() {}

@@ -6,11 +6,8 @@ import javax.measure.Quantity;
 import javax.measure.quantity.Dimensionless;
 import org.gritwright.core.metering.DriveFeedback;
 import org.gritwright.core.metering.Metering;
-import org.gritwright.core.metering.NoSensor;
 import org.gritwright.core.metering.OpenLoop;
-import org.gritwright.core.metering.ShaftSensor;
 import org.gritwright.core.spi.TypeRegistry;
-import org.gritwright.units.check.Require;
 import org.gritwright.units.quantity.PulsesPerRevolution;
 
 /**
@@ -98,18 +95,5 @@ public sealed interface MeteringEntry permits SpreaderEntry, PumpEntry, FlowMete
      */
     default Optional<Quantity<?>> gateReading() {
         return Optional.empty();
-    }
-
-    /** How the revolutions of a shaft become known. */
-    static DriveFeedback feedback(
-            Optional<Quantity<PulsesPerRevolution>> pulsesPerRevolution,
-            Quantity<Dimensionless> gearRatio,
-            List<OpenLoop.Row> controlSettings) {
-        boolean openLoop = !controlSettings.isEmpty();
-        if (pulsesPerRevolution.isPresent()) {
-            Require.that(!openLoop, "control settings", "left out for a drive with a shaft sensor", "a table");
-            return new ShaftSensor(pulsesPerRevolution.get(), gearRatio);
-        }
-        return openLoop ? new OpenLoop(gearRatio, controlSettings) : new NoSensor(gearRatio);
     }
 }

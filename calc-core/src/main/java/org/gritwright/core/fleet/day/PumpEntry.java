@@ -87,6 +87,6 @@ public record PumpEntry(
 
     @Override
     public DriveFeedback feedback() {
-        return MeteringEntry.feedback(pulsesPerRevolution, gearRatio, controlSettings);
+        return ShaftFeedback.of(pulsesPerRevolution, gearRatio, controlSettings);
     }
 }

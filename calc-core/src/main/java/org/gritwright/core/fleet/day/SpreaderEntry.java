@@ -144,6 +144,6 @@ public record SpreaderEntry(
 
     @Override
     public DriveFeedback feedback() {
-        return MeteringEntry.feedback(pulsesPerRevolution, gearRatio, controlSettings);
+        return ShaftFeedback.of(pulsesPerRevolution, gearRatio, controlSettings);
     }
 }
