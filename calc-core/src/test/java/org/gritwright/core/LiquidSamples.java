@@ -1,5 +1,6 @@
 package org.gritwright.core;
 
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import javax.measure.Quantity;
@@ -14,6 +15,7 @@ import org.gritwright.core.metering.FlowMetering;
 import org.gritwright.core.metering.KFactorMeter;
 import org.gritwright.core.metering.Pump;
 import org.gritwright.core.metering.PumpMetering;
+import org.gritwright.core.metering.TablePump;
 import org.gritwright.core.observation.CalibrationPoint;
 import org.gritwright.core.observation.Material;
 import org.gritwright.core.observation.Observation;
@@ -58,6 +60,21 @@ public final class LiquidSamples {
                                 DisplacementPump.DISPLACEMENT.name(),
                                 Amounts.of(0.05, SpreadingUnits.US_GALLON_PER_REVOLUTION))),
                 feedback);
+    }
+
+    /** A pump of 0.05 gal/rev that is known from one speed to another, in rev/min. */
+    public static Pump tablePump(double slowest, double fastest) {
+        return Pump.of(
+                new TablePump(),
+                Map.of(
+                        TablePump.SPEEDS.name(),
+                        List.of(
+                                Amounts.of(slowest, SpreadingUnits.REVOLUTION_PER_MINUTE),
+                                Amounts.of(fastest, SpreadingUnits.REVOLUTION_PER_MINUTE)),
+                        TablePump.FLOWS.name(),
+                        List.of(
+                                Amounts.of(0.05 * slowest, SpreadingUnits.US_GALLON_PER_MINUTE),
+                                Amounts.of(0.05 * fastest, SpreadingUnits.US_GALLON_PER_MINUTE))));
     }
 
     public static CalibrationPoint pumpPoint(DriveFeedback feedback) {

@@ -4,8 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 import static org.gritwright.core.Samples.assertRefused;
 
-import java.util.List;
-import java.util.Map;
 import org.gritwright.core.LiquidSamples;
 import org.gritwright.core.Samples;
 import org.gritwright.core.spi.Setting;
@@ -66,19 +64,7 @@ class LiquidMeteringTest {
     /** Of a shaft that turns twice as fast as the pump, whose table goes from 60 to 120 rev/min. */
     @Test
     void aPumpIsGoodForItsOwnSpeeds() {
-        PumpMetering pump = new PumpMetering(
-                Pump.of(
-                        new TablePump(),
-                        Map.of(
-                                TablePump.SPEEDS.name(),
-                                List.of(
-                                        Amounts.of(60, SpreadingUnits.REVOLUTION_PER_MINUTE),
-                                        Amounts.of(120, SpreadingUnits.REVOLUTION_PER_MINUTE)),
-                                TablePump.FLOWS.name(),
-                                List.of(
-                                        Amounts.of(3, SpreadingUnits.US_GALLON_PER_MINUTE),
-                                        Amounts.of(6, SpreadingUnits.US_GALLON_PER_MINUTE)))),
-                sensorAt(2));
+        PumpMetering pump = new PumpMetering(LiquidSamples.tablePump(60, 120), sensorAt(2));
         assertThat(pump.isGoodFor(0, 2)).hasValue(true);
         assertThat(pump.isGoodFor(1, 1.99)).hasValue(false);
         assertThat(pump.isGoodFor(0, 4)).hasValue(true);

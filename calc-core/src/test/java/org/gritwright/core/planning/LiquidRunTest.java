@@ -17,17 +17,13 @@ import static org.gritwright.core.planning.Setups.percent;
 import static org.gritwright.core.planning.Setups.rightScale;
 import static org.gritwright.core.planning.Setups.scatter;
 
-import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import javax.measure.Quantity;
 import javax.measure.quantity.Speed;
 import javax.measure.quantity.Volume;
 import org.gritwright.core.LiquidSamples;
-import org.gritwright.core.metering.Pump;
 import org.gritwright.core.metering.PumpMetering;
 import org.gritwright.core.metering.ShaftSensor;
-import org.gritwright.core.metering.TablePump;
 import org.gritwright.core.range.WorkingRange;
 import org.gritwright.core.verification.TestRun;
 import org.gritwright.units.Amounts;
@@ -118,19 +114,7 @@ class LiquidRunTest {
     @Test
     void thePumpsTurnsAreComparedWithTheDrivesRangeAndThePumpsOwn() {
         ShaftSensor geared = new ShaftSensor(SENSOR.pulsesPerRevolution(), Amounts.of(2, SpreadingUnits.ONE));
-        PumpMetering pump = new PumpMetering(
-                Pump.of(
-                        new TablePump(),
-                        Map.of(
-                                TablePump.SPEEDS.name(),
-                                List.of(
-                                        Amounts.of(50, SpreadingUnits.REVOLUTION_PER_MINUTE),
-                                        Amounts.of(150, SpreadingUnits.REVOLUTION_PER_MINUTE)),
-                                TablePump.FLOWS.name(),
-                                List.of(
-                                        Amounts.of(2.5, SpreadingUnits.US_GALLON_PER_MINUTE),
-                                        Amounts.of(7.5, SpreadingUnits.US_GALLON_PER_MINUTE)))),
-                geared);
+        PumpMetering pump = new PumpMetering(LiquidSamples.tablePump(50, 150), geared);
         CatchSetup setup = CatchSetup.of(
                         PAIL, counted(geared), Amounts.of(0.025, SpreadingUnits.US_GALLON_PER_REVOLUTION))
                 .allowing(scatter(0.5));

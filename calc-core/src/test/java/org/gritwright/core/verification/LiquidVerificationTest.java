@@ -19,7 +19,6 @@ import static org.gritwright.core.Samples.pulses;
 import static org.gritwright.core.Samples.revolutionsByEye;
 
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import javax.measure.Quantity;
 import javax.measure.quantity.Speed;
@@ -34,9 +33,7 @@ import org.gritwright.core.judgement.DecisionRule;
 import org.gritwright.core.judgement.Tolerance;
 import org.gritwright.core.judgement.Verdict;
 import org.gritwright.core.metering.NoSensor;
-import org.gritwright.core.metering.Pump;
 import org.gritwright.core.metering.PumpMetering;
-import org.gritwright.core.metering.TablePump;
 import org.gritwright.core.observation.CalibrationPoint;
 import org.gritwright.core.observation.ErrorSource;
 import org.gritwright.core.observation.Observation;
@@ -213,19 +210,8 @@ class LiquidVerificationTest {
 
     /** A pump known from 60 to 300 rev/min, whose sensed shaft turns three times as fast. */
     private static VerificationCatch pumped(double shaftTurns, double seconds) {
-        PumpMetering metering = new PumpMetering(
-                Pump.of(
-                        new TablePump(),
-                        Map.of(
-                                TablePump.SPEEDS.name(),
-                                List.of(
-                                        Amounts.of(60, SpreadingUnits.REVOLUTION_PER_MINUTE),
-                                        Amounts.of(300, SpreadingUnits.REVOLUTION_PER_MINUTE)),
-                                TablePump.FLOWS.name(),
-                                List.of(
-                                        Amounts.of(3, SpreadingUnits.US_GALLON_PER_MINUTE),
-                                        Amounts.of(15, SpreadingUnits.US_GALLON_PER_MINUTE)))),
-                new NoSensor(Amounts.of(3, SpreadingUnits.ONE)));
+        PumpMetering metering =
+                new PumpMetering(LiquidSamples.tablePump(60, 300), new NoSensor(Amounts.of(3, SpreadingUnits.ONE)));
         CalibrationPoint point = CalibrationPoint.of(LiquidSamples.BRINE, metering, Setting.none());
         CalibrationInForce held = CalibrationInForce.of(
                 point,
