@@ -15,10 +15,15 @@ import static org.gritwright.core.Samples.height;
 import static org.gritwright.core.Samples.pounds;
 import static org.gritwright.core.Samples.wrongKind;
 
+import javax.measure.Quantity;
+import org.gritwright.core.LiquidSamples;
+import org.gritwright.core.Samples;
 import org.gritwright.core.metering.NoSensor;
 import org.gritwright.core.spi.Setting;
 import org.gritwright.units.Amounts;
+import org.gritwright.units.Rounded;
 import org.gritwright.units.SpreadingUnits;
+import org.gritwright.units.quantity.DischargePerRevolution;
 import org.junit.jupiter.api.Test;
 
 class CalibrationPointTest {
@@ -129,5 +134,29 @@ class CalibrationPointTest {
         assertThatNullPointerException()
                 .isThrownBy(() -> CalibrationPoint.of(SALT, AUGER, null))
                 .withMessage("setting");
+    }
+
+    /** 9.8 lb are a gallon of this brine; a pulse of a flow meter stands where a revolution does. */
+    @Test
+    void ofALiquidPeopleSayVolumes() {
+        Quantity<DischargePerRevolution> half = Amounts.of(0.49, SpreadingUnits.POUND_PER_REVOLUTION);
+
+        assertThat(Rounded.text(LiquidSamples.pumpPoint(Samples.SENSOR).asMetered(half), 6))
+                .isEqualTo("11.55 in³/rev");
+        assertThat(Rounded.text(LiquidSamples.METER_POINT.asMetered(half), 6)).isEqualTo("0.05 gal/pulse");
+        assertThat(Rounded.text(LiquidSamples.METER_POINT.asCaught(Amounts.of(49, SpreadingUnits.POUND)), 6))
+                .isEqualTo("5 gal");
+        assertThat(Rounded.text(
+                        LiquidSamples.METER_POINT.asCaught(Amounts.of(49 * 0.45359237, SpreadingUnits.KILOGRAM)), 6))
+                .isEqualTo("18.9271 L");
+    }
+
+    @Test
+    void ofGrainsPeopleSayMasses() {
+        Quantity<DischargePerRevolution> half = Amounts.of(0.49, SpreadingUnits.POUND_PER_REVOLUTION);
+
+        assertThat(chainAt(2).asMetered(half)).isSameAs(half);
+        assertThat(chainAt(2).asCaught(Amounts.of(49, SpreadingUnits.POUND)))
+                .isEqualTo(Amounts.of(49, SpreadingUnits.POUND));
     }
 }

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
+import java.util.Collections;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -83,8 +84,7 @@ class LiquidTruckTest {
         assertThat(brine.massProof()).isEqualTo(MassProof.PROVEN);
         assertThat(Amounts.format(brine.verifications().get(0).source().run().targetRate()))
                 .isEqualTo("1.5 gal/mi");
-        // 9 in.³ of salt brine per pound: a gallon of it is 9.82 lb, of which 23.3 % are salt, and a ton of salt 1920
-        // lb.
+        // By hand: a gallon of brine is 9.82 lb, 23.3 % of it salt; a short ton of the grains holds 0.96 × 2000 lb.
         double share = 10 * 9.82 * 0.233 / (2000 * 0.96 + 10 * 9.82 * 0.233);
         assertThat(Amounts.in(brine.prewet().orElseThrow().liquidShare(), SpreadingUnits.PERCENT))
                 .isCloseTo(100 * share, within(1e-9));
@@ -155,6 +155,25 @@ class LiquidTruckTest {
                 .singleElement()
                 .satisfies(one -> assertThat(one.sentence()).contains("84.55 lb/mi, not 300 lb/mi"));
         assertThat(brine.nextStep()).isEqualTo(NextStep.CHECK_ENTRIES);
+    }
+
+    /** 80 gal/mi are 188.2 L/km: a display that takes the number for L/km lays 40 gal ÷ 2.352. */
+    @ParameterizedTest
+    @CsvSource({"17.0, L/km", "94.1, other"})
+    void aRateLaidAloneInAnotherUnitIsTold(double gallons, String unit) {
+        String meter = """
+                {"id": "A-1", "flowMeter": {"type": "k-factor", "version": 1, "parameters": {"kFactor": "600 pulse/gal"}},
+                 "inForce": [{"value": "600 pulse/gal", "since": "2026-10-01", "material": "brine"}],
+                 "verificationCatches": [{"at": "2026-10-19T09:30:00-04:00", "material": "brine", "read": {"container": "M",
+                   "fills": [%s]}, "counted": {"pulses": "%.0f pulse"}, "inForce": "600 pulse/gal", "targetRate": "80 gal/mi",
+                   "testSpeed": "30 mi/h", "runTime": "60 s"}]}""".formatted(
+                        String.join(", ", Collections.nCopies(20, "\"" + gallons / 20 + " gal\"")), gallons * 600);
+
+        assertThat(assess(day(meter)).get(0).findings())
+                .filteredOn(one -> one.code() == FindingCode.RATE_IN_OTHER_UNIT)
+                .singleElement()
+                .satisfies(one -> assertThat(one.sentence())
+                        .contains("L/km".equals(unit) ? "34.01 gal/mi, not 80 gal/mi" : "188.2 gal/mi, not 80 gal/mi"));
     }
 
     @Test

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.ArrayList;
 import java.util.List;
+import javax.measure.Quantity;
 import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Mass;
 import org.gritwright.units.Amounts;
@@ -34,5 +35,33 @@ class EnteredRangesTest {
         List<String> refused = new ArrayList<>();
         EnteredRanges.check(entry, "/containers/0", (at, why) -> refused.add(at));
         assertThat(refused).isEqualTo(isAccepted ? List.of() : List.of("/containers/0/gross"));
+    }
+
+    /** What can be of liquids, both ends included: beyond them nobody pumps, reads or displays. */
+    @ParameterizedTest
+    @CsvSource({
+        "0.001 mL, 1000000 L, 0.0009 mL, 1001 m³",
+        "0.001 mL/rev, 1000 L/rev, 0.0009 mL/rev, 1001 L/rev",
+        "0.001 rev/L, 1000000 rev/L, 0.0009 rev/L, 1000001 rev/L",
+        "0.001 pulse/L, 1000000000 pulse/L, 0.0009 pulse/L, 1000000001 pulse/L",
+        "0.000001 mL/pulse, 1000 L/pulse, 0.0000009 mL/pulse, 1001 L/pulse",
+        "0.001 L/km, 1000000 L/km, 0.0009 L/km, 1000001 L/km",
+        "0.001 L/lane-km, 1000000 L/lane-km, 0.0009 L/lane-km, 1000001 L/lane-km",
+        "0.01 L/t, 10000 L/t, 0.009 L/t, 10001 L/t"
+    })
+    void liquidsHaveRangesToo(String lowest, String highest, String below, String above) {
+        assertThat(refused(lowest)).isFalse();
+        assertThat(refused(highest)).isFalse();
+        assertThat(refused(below)).isTrue();
+        assertThat(refused(above)).isTrue();
+    }
+
+    /** Any record with a quantity will do. */
+    private record Any(Quantity<?> value) {}
+
+    private static boolean refused(String text) {
+        List<String> refused = new ArrayList<>();
+        EnteredRanges.check(new Any(Amounts.parseAny(text)), "", (at, why) -> refused.add(at));
+        return !refused.isEmpty();
     }
 }
