@@ -45,7 +45,8 @@ public record TruckPlan(
     /**
      * The target rates of its verification catches.
      *
-     * @return masses per distance; of a liquid volumes: each prewet rate with each target rate where it wets
+     * @return masses per distance; of a liquid volumes: each prewet rate with each target rate where it wets, and one rate where
+     *     two such pairs come to the same
      */
     public List<Quantity<?>> targetRates() {
         return targetRates(plan, truck);
@@ -60,6 +61,7 @@ public record TruckPlan(
                 : plan.targetRates().stream()
                         .<Quantity<?>>flatMap(rate -> plan.prewetRates().stream()
                                 .map(prewet -> PrewetRates.liquidRateFromDryRate(rate, prewet)))
+                        .distinct()
                         .toList();
     }
 

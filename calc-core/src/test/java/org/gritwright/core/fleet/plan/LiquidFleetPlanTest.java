@@ -108,6 +108,18 @@ class LiquidFleetPlanTest {
     }
 
     @Test
+    void twoSettingsOfOneFlowAreVerifiedOnce() {
+        TruckPlan wetting = planned(WHOLE.replace("[\"300 lb/mi\"]", "[\"200 lb/mi\", \"400 lb/mi\"]")
+                        .replace("[\"10 gal/ton\"]", "[\"5 gal/ton\", \"10 gal/ton\"]"))
+                .get(1);
+
+        assertThat(wetting.targetRates())
+                .extracting(rate -> Amounts.format(rate))
+                .containsExactly("0.5 gal/mi", "1 gal/mi", "2 gal/mi");
+        assertThat(wetting.points().get(0).methods().get(2).runs()).hasSize(3);
+    }
+
+    @Test
     void aPlansShaftSpeedIsThatOfConveyors() {
         List<TruckPlan> with = planned(WHOLE);
         List<TruckPlan> without = planned(WHOLE.replace("\"shaftSpeed\": \"30 rev/min\", ", ""));
