@@ -92,6 +92,14 @@ record DayPlan(FleetDay day, FleetPlan plan) {
         return sentences;
     }
 
+    /** The trucks that have a plan and on which a method could be used at all: a tarp is for grains. */
+    List<TruckPlan> meantFor(int method) {
+        return planned().stream()
+                .filter(truck -> truck.truck().spreader().isForLiquids()
+                        == methods().get(method).isForLiquids())
+                .toList();
+    }
+
     /** How many verification catches are planned for a point. */
     static int runs(TruckPlan truck) {
         return truck.targetRates().size() * truck.plan().testSpeeds().size();

@@ -107,8 +107,13 @@ final class PlanPage {
         List<Row> rows = new ArrayList<>();
         for (int i = 0; i < plan.methods().size(); i++) {
             MethodEntry method = plan.methods().get(i);
-            rows.add(
-                    schedule(method.name(), plan.plan().schedule(i), plan.plan().outOfReach(i), equipment(method)));
+            boolean forAll = plan.meantFor(i).size() == plan.planned().size();
+            rows.add(schedule(
+                    method.name(),
+                    plan.plan().schedule(i),
+                    plan.plan().outOfReach(i),
+                    forAll ? "none" : "none of the " + PlanWords.machines(method),
+                    equipment(method)));
         }
         rows.add(schedule(
                 "a mix: each truck by its own method below",
@@ -116,6 +121,7 @@ final class PlanPage {
                 plan.planned().stream()
                         .filter(truck -> plan.method(truck).isEmpty())
                         .toList(),
+                "none",
                 plan.planned().stream()
                         .flatMap(truck -> plan.method(truck).stream())
                         .distinct()
@@ -146,7 +152,7 @@ final class PlanPage {
                 + Amounts.format(weighing.containers().holds());
     }
 
-    private static Row schedule(String name, Schedule schedule, List<TruckPlan> out, String equipment) {
+    private static Row schedule(String name, Schedule schedule, List<TruckPlan> out, String none, String equipment) {
         return Row.of(
                 name,
                 Cell.of(String.valueOf(schedule.days())),
@@ -155,7 +161,7 @@ final class PlanPage {
                 Cell.of(Words.count(schedule.trucks(), "truck")),
                 Cell.of(
                         out.isEmpty()
-                                ? "none"
+                                ? none
                                 : out.stream().map(truck -> truck.truck().id()).collect(Collectors.joining(", "))),
                 Cell.of(equipment));
     }

@@ -309,7 +309,7 @@ record PlanSheet(
     }
 
     /** Of a liquid as the display keeps it, where that is known. */
-    private static Quantity<?> expected(TruckPlan truck, PointPlan point) {
+    static Quantity<?> expected(TruckPlan truck, PointPlan point) {
         return truck.truck().inForce().stream()
                 .filter(entry -> point.point().material().isLiquid()
                         && point.source() == PointPlan.Source.IN_FORCE

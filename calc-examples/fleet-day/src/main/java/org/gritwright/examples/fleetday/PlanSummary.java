@@ -62,9 +62,19 @@ record PlanSummary(DayPlan plan) {
     private String without(int method) {
         List<TruckPlan> out = plan.plan().outOfReach(method);
         return out.isEmpty()
-                ? "for all trucks that have a plan"
+                ? whole(method)
                 : "without " + out.stream().map(truck -> truck.truck().id()).collect(Collectors.joining(", "))
                         + ", where it can't reach that";
+    }
+
+    private String whole(int method) {
+        int meant = plan.meantFor(method).size();
+        if (meant == 0) {
+            return "for no truck of this plan";
+        }
+        return meant == plan.planned().size()
+                ? "for all trucks that have a plan"
+                : "for all " + PlanWords.machines(plan.methods().get(method)) + " with a plan";
     }
 
     private List<String> cells(TruckPlan truck) {

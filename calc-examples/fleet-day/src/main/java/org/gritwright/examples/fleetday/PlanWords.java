@@ -7,6 +7,7 @@ import javax.measure.Quantity;
 import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Speed;
 import javax.measure.quantity.Time;
+import org.gritwright.core.fleet.day.MethodEntry;
 import org.gritwright.core.fleet.plan.MethodPlan;
 import org.gritwright.core.fleet.plan.PointPlan;
 import org.gritwright.core.fleet.plan.TruckPlan;
@@ -129,6 +130,11 @@ final class PlanWords {
                         + Figures.text(range.highest(), DIGITS);
     }
 
+    /** What a method is for, for example "conveyors". */
+    static String machines(MethodEntry method) {
+        return method.isForLiquids() ? "pumps and meters" : "conveyors";
+    }
+
     /** For example "320 lb/mi and 15 mi/h". */
     static String at(TruckPlan truck, TruckUnits units, Quantity<?> rate, Quantity<Speed> speed) {
         return rate(truck, units, rate) + " and " + units.text(speed);
@@ -139,13 +145,16 @@ final class PlanWords {
         if (truck.truck().wets().isEmpty()) {
             return units.text(rate);
         }
-        return truck.plan().targetRates().stream()
+        List<String> settings = truck.plan().targetRates().stream()
                 .flatMap(dry -> truck.plan().prewetRates().stream()
                         .filter(prewet ->
                                 PrewetRates.liquidRateFromDryRate(dry, prewet).equals(rate))
                         .map(prewet -> units.text(dry) + ", " + units.text(prewet)))
-                .findFirst()
-                .orElseGet(() -> units.text(rate));
+                .toList();
+        return settings.get(0)
+                + (settings.size() == 1
+                        ? ""
+                        : " (the same flow as " + String.join(" or ", settings.subList(1, settings.size())) + ")");
     }
 
     /** For example "75 min", "21 h 40 min". */

@@ -129,7 +129,8 @@ record WorkStep(String text, List<String> times) {
                 catches));
         steps.add(
                 once(
-                        "Volume ÷ count of each catch against what side 2 expects. Within ±"
+                        "Each catch in " + units(truck) + (isRead ? "" : ", its volume being net mass ÷ density,")
+                                + " against what side 2 expects. Within ±"
                                 + Amounts.format(day.day().tolerance())
                                 + ": leave the display’s value. Beyond: find out why first; what is left is entered as the new value."));
         steps.add(once("Read the value back from the display."));
@@ -152,6 +153,14 @@ record WorkStep(String text, List<String> times) {
         steps.add(once("Settings saved or backed up."));
         steps.add(once("Put away: locks, cones, containers, hoses. Sheet signed."));
         return steps;
+    }
+
+    /** What side 2 expects is in, for example "pulse/gal": a value of volume per count, or of counts per volume. */
+    private static String units(TruckPlan truck) {
+        return truck.points().stream()
+                .map(point -> TruckUnits.symbolOf(PlanSheet.expected(truck, point)))
+                .distinct()
+                .collect(Collectors.joining(" or "));
     }
 
     /** Whether the truck's shaft has a sensor that counts. */

@@ -26,7 +26,12 @@ final class DemoDay {
 
     /** The document after a change. */
     static String changed(Consumer<ObjectNode> change) throws IOException {
-        ObjectNode day = (ObjectNode) JSON.readTree(Run.text(Run.DEMO));
+        return changed(Run.DEMO, change);
+    }
+
+    /** Another demo's document after a change. */
+    static String changed(Path demo, Consumer<ObjectNode> change) throws IOException {
+        ObjectNode day = (ObjectNode) JSON.readTree(Run.text(demo));
         change.accept(day);
         keepRoutes(day);
         return JSON.writeValueAsString(day);

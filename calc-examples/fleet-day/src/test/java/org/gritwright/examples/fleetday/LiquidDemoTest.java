@@ -164,6 +164,12 @@ class LiquidDemoTest {
     }
 
     @Test
+    void aCatchIsComparedInTheUnitsThatSideTwoExpects() {
+        assertThat(worksheet("T-31 brine")).contains("Each catch in gal/rev against what side 2 expects");
+        assertThat(worksheet("A-41")).contains("Each catch in pulse/gal against what side 2 expects");
+    }
+
+    @Test
     void methodsForGrainsAreNotOfferedForLiquidsNorTheOtherWayRound() {
         int found = plan.indexOf("<summary>T-31 brine</summary>");
         String tables = plan.substring(found, plan.indexOf("</details>", found));

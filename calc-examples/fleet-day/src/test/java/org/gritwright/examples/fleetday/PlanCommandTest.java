@@ -4,7 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.function.Consumer;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -83,6 +85,34 @@ class PlanCommandTest {
                 .anyMatch(line -> line.startsWith("tarp and shovel") && line.contains("without T-17"))
                 .anyMatch(line -> line.startsWith("hopper scale") && line.contains("for all trucks that have a plan"))
                 .anyMatch(line -> line.startsWith("a mix: ") && line.contains("3       6.7"));
+    }
+
+    @Test
+    void aMethodIsForThoseThatItCouldBeUsedOn() throws IOException {
+        List<String> lines = plan(Run.LIQUIDS).outLines();
+        assertThat(lines)
+                .anyMatch(line -> line.startsWith("tarp and shovel") && line.contains("for all conveyors with a plan"))
+                .anyMatch(line -> line.startsWith("measure M-5") && line.contains("pumps and meters with a plan"));
+
+        Path grains = Files.writeString(
+                folder.resolve("grains.json"), DemoDay.changed(Run.LIQUIDS, day -> DemoDay.only(day, "T-31")));
+        assertThat(plan(grains).outLines())
+                .anyMatch(
+                        line -> line.startsWith("tarp and shovel") && line.contains("for all trucks that have a plan"))
+                .anyMatch(line -> line.startsWith("measure M-5") && line.contains("for no truck of this plan"));
+    }
+
+    @Test
+    void twoSettingsOfOneFlowAreNamedTogether() throws IOException {
+        Path pairs = Files.writeString(folder.resolve("pairs.json"), DemoDay.changed(Run.LIQUIDS, day -> {
+            ObjectNode plan = (ObjectNode) day.get("plan");
+            plan.putArray("targetRates").add("200 lb/mi").add("400 lb/mi");
+            plan.putArray("prewetRates").add("5 gal/ton").add("10 gal/ton");
+        }));
+        assertThat(plan(pairs).exitCode()).isZero();
+        assertThat(Run.text(output.resolve("run-0001/plan.html")))
+                .contains("Set 200 lb/mi, 10 gal/ton (the same flow as 400 lb/mi, 5 gal/ton) and 25 mi/h")
+                .contains("Set 200 lb/mi, 5 gal/ton and 25 mi/h");
     }
 
     @Test
