@@ -29,17 +29,17 @@ class FuzzTest {
 
     @Test
     void whateverATextSaysItIsRefusedOrReadAsItStands() throws IOException {
-        run("Text", 150_000 * TIMES, 60, TextFuzz::fuzzerTestOneInput);
+        run("Text", 60_000 * TIMES, 60, TextFuzz::fuzzerTestOneInput);
     }
 
     @Test
     void whateverATypeAnswersOtherTrucksAreComputed() throws IOException {
-        run("Type", 400 * TIMES, 600, TypeFuzz::fuzzerTestOneInput);
+        run("Type", 250 * TIMES, 600, TypeFuzz::fuzzerTestOneInput);
     }
 
     @Test
     void whateverAPumpOrAFlowMeterAnswersItIsRefusedOrAVolume() throws IOException {
-        run("LiquidType", 2000 * TIMES, 300, LiquidTypeFuzz::fuzzerTestOneInput);
+        run("LiquidType", 700 * TIMES, 300, LiquidTypeFuzz::fuzzerTestOneInput);
     }
 
     private static void run(String corpus, int tries, int longest, Consumer<byte[]> target) throws IOException {

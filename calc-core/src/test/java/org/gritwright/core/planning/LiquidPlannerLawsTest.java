@@ -274,7 +274,7 @@ class LiquidPlannerLawsTest {
                         within(ROUNDING));
     }
 
-    @Property(tries = 100)
+    @Property(tries = 25)
     void whoeverWantsLessCertaintyNeverCatchesMore(
             @ForAll("hardlyKnown") Yard yard,
             @ForAll @DoubleRange(min = 0.5, max = 6) double one,

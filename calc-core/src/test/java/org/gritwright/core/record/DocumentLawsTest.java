@@ -32,7 +32,7 @@ class DocumentLawsTest {
         return CalibrationRecords.any();
     }
 
-    @Property(tries = 500, edgeCases = EdgeCasesMode.NONE)
+    @Property(tries = 200, edgeCases = EdgeCasesMode.NONE)
     void readingAWrittenFleetDayGivesTheSameDayAndWritingItAgainTheSameText(@ForAll("fleetDays") FleetDay day)
             throws IOException, RejectedDocumentException {
         String text = Document.FLEET_DAY.toText(day);
@@ -41,7 +41,7 @@ class DocumentLawsTest {
         assertThat(Document.FLEET_DAY.toText(again)).isEqualTo(text);
     }
 
-    @Property(tries = 300, edgeCases = EdgeCasesMode.NONE)
+    @Property(tries = 120, edgeCases = EdgeCasesMode.NONE)
     void readingAWrittenRecordGivesTheSameRecordAndWritingItAgainTheSameText(
             @ForAll("calibrationRecords") CalibrationRecord record) throws IOException, RejectedDocumentException {
         String text = Document.CALIBRATION_RECORD.toText(record);

@@ -155,7 +155,7 @@ class EnteredNumbersTest {
     }
 
     /** One or more of the first truck's numbers, at any magnitude; what is refused by the reader is left out. */
-    @Property(tries = 400)
+    @Property(tries = 200)
     void whateverNumbersAreEnteredOtherTrucksAreComputedAndAllRecordsAreWritten(@ForAll Random random)
             throws IOException {
         List<MatchResult> numbers =

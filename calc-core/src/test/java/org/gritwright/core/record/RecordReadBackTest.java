@@ -61,7 +61,7 @@ class RecordReadBackTest {
         return text;
     }
 
-    @Property(tries = 300, edgeCases = EdgeCasesMode.NONE)
+    @Property(tries = 150, edgeCases = EdgeCasesMode.NONE)
     void everyRecordOfAnyDayIsReadBack(@ForAll("fleetDays") FleetDay day)
             throws IOException, RejectedDocumentException {
         for (CalibrationRecord record : records(day)) {
