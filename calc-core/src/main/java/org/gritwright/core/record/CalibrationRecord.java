@@ -29,6 +29,7 @@ import org.gritwright.units.check.Require;
  * @param points what the day showed about each calibration point
  * @param curves the discharge curves over several settings
  * @param roadSpeed the check of the road speed
+ * @param boom what its boom showed; none if it has none, and in older records
  * @param massProof whether the mass per revolution is proven
  * @param roadProof whether the road speed is proven
  * @param toDo what has to be done, most urgent first
@@ -41,6 +42,7 @@ public record CalibrationRecord(
         List<PointOutcome> points,
         List<CurveOutcome> curves,
         Optional<RoadSpeedOutcome> roadSpeed,
+        Optional<BoomOutcome> boom,
         MassProof massProof,
         RoadProof roadProof,
         List<ToDoOutcome> toDo,
@@ -59,6 +61,7 @@ public record CalibrationRecord(
                 points,
                 curves,
                 roadSpeed,
+                boom,
                 massProof,
                 roadProof,
                 toDo,
@@ -92,6 +95,7 @@ public record CalibrationRecord(
                         .toList(),
                 assessment.curves().stream().map(CurveOutcome::of).toList(),
                 assessment.roadSpeed().map(RoadSpeedOutcome::of),
+                assessment.boom().map(BoomOutcome::of),
                 assessment.massProof(),
                 assessment.roadProof(),
                 assessment.toDo().stream().map(ToDoOutcome::of).toList(),
@@ -150,6 +154,16 @@ public record CalibrationRecord(
      */
     public CalibrationRecord signedBy(SignOff who) {
         return new CalibrationRecord(
-                entered, refusals, points, curves, roadSpeed, massProof, roadProof, toDo, findings, Optional.of(who));
+                entered,
+                refusals,
+                points,
+                curves,
+                roadSpeed,
+                boom,
+                massProof,
+                roadProof,
+                toDo,
+                findings,
+                Optional.of(who));
     }
 }

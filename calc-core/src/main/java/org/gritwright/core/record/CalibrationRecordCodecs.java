@@ -57,6 +57,11 @@ final class CalibrationRecordCodecs {
                     required("value", ANY_TEXT))
             .with("to-do", ToDoOutcome.class, optional("setting", SETTING))
             .with("road-speed-check", RoadSpeedOutcome.class)
+            .with("boom-nozzle", BoomOutcome.Nozzle.class)
+            .with("boom-review", BoomOutcome.Review.class, required("nozzles"))
+            .with("boom-section", BoomOutcome.Section.class)
+            .with("boom-pressure", BoomOutcome.Pressure.class)
+            .with("boom-outcome", BoomOutcome.class)
             .with("sign-off", SignOff.class, required("name", NAME), optional("role", NAME))
             .object(
                     "calibration-record",

@@ -261,6 +261,7 @@ class CalibrationRecordTest {
                         RECORD.points(),
                         RECORD.curves(),
                         RECORD.roadSpeed(),
+                        RECORD.boom(),
                         RECORD.massProof(),
                         RECORD.roadProof(),
                         RECORD.toDo(),

@@ -17,6 +17,8 @@ import javax.measure.quantity.Volume;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
 import net.jqwik.api.Combinators;
+import org.gritwright.core.boom.NozzleCondition;
+import org.gritwright.core.boom.NozzleYardstick;
 import org.gritwright.core.curve.CurveModel;
 import org.gritwright.core.finding.Argument;
 import org.gritwright.core.finding.Finding;
@@ -38,6 +40,7 @@ import org.gritwright.core.verification.Correction;
 import org.gritwright.units.quantity.ApplicationRate;
 import org.gritwright.units.quantity.BulkDensity;
 import org.gritwright.units.quantity.DischargePerRevolution;
+import org.gritwright.units.quantity.FlowRate;
 import org.gritwright.units.quantity.PulsesPerDistance;
 import org.gritwright.units.quantity.VolumePerPulse;
 import org.gritwright.units.quantity.VolumePerRevolution;
@@ -66,7 +69,8 @@ final class CalibrationRecords {
                         refusal.list().ofMaxSize(2),
                         point().list().ofMaxSize(2),
                         curve().list().ofMaxSize(2),
-                        roadSpeed().optional(),
+                        Combinators.combine(roadSpeed().optional(), boom().optional())
+                                .as(Map::entry),
                         Combinators.combine(Arbitraries.of(MassProof.class), Arbitraries.of(RoadProof.class))
                                 .as(Map::entry),
                         toDo.list().ofMaxSize(2),
@@ -76,7 +80,8 @@ final class CalibrationRecords {
                         refusals,
                         points,
                         curves,
-                        road,
+                        road.getKey(),
+                        road.getValue(),
                         proofs.getKey(),
                         proofs.getValue(),
                         next,
@@ -291,6 +296,40 @@ final class CalibrationRecords {
                         quantities(Dimensionless.class),
                         Arbitraries.of(Verdict.class))
                 .as(RoadSpeedOutcome::new);
+    }
+
+    private static Arbitrary<BoomOutcome> boom() {
+        Arbitrary<BoomOutcome.Nozzle> nozzle = Combinators.combine(
+                        texts(),
+                        texts(),
+                        quantities(FlowRate.class),
+                        quantities(FlowRate.class).optional(),
+                        quantities(Dimensionless.class),
+                        quantities(Dimensionless.class).optional(),
+                        Arbitraries.of(NozzleCondition.class))
+                .as(BoomOutcome.Nozzle::new);
+        Arbitrary<BoomOutcome.Review> review = Combinators.combine(
+                        Arbitraries.of(NozzleYardstick.class),
+                        quantities(FlowRate.class),
+                        quantities(Dimensionless.class),
+                        Arbitraries.of(true, false),
+                        nozzle.list().ofMaxSize(3))
+                .as(BoomOutcome.Review::new);
+        Arbitrary<BoomOutcome.Section> section = Combinators.combine(
+                        texts(),
+                        quantities(Dimensionless.class),
+                        quantities(Dimensionless.class),
+                        quantities(Dimensionless.class),
+                        quantities(Dimensionless.class))
+                .as(BoomOutcome.Section::new);
+        Arbitrary<BoomOutcome.Pressure> pressure = Combinators.combine(
+                        quantities(BulkDensity.class),
+                        quantities(BulkDensity.class),
+                        quantities(Dimensionless.class),
+                        quantities(Dimensionless.class))
+                .as(BoomOutcome.Pressure::new);
+        return Combinators.combine(review.optional(), section.list().ofMaxSize(2), pressure.optional())
+                .as(BoomOutcome::new);
     }
 
     /** Any finding of any code, and prose where version 1 had it. */

@@ -151,6 +151,7 @@ class GoldenDocumentsTest {
                 record.points(),
                 record.curves(),
                 record.roadSpeed(),
+                record.boom(),
                 record.massProof(),
                 record.roadProof(),
                 record.toDo(),

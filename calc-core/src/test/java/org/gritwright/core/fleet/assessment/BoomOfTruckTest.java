@@ -13,6 +13,7 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Random;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
@@ -30,6 +31,7 @@ import org.gritwright.core.fleet.day.NozzleEntry;
 import org.gritwright.core.fleet.day.TruckDay;
 import org.gritwright.core.fleet.day.Trucks;
 import org.gritwright.core.metering.BuiltInTypes;
+import org.gritwright.core.record.BoomOutcome;
 import org.gritwright.core.record.CalibrationRecord;
 import org.gritwright.core.record.Document;
 import org.gritwright.units.Amounts;
@@ -362,5 +364,62 @@ class BoomOfTruckTest {
                 .isEqualTo(day.trucks().get(0).boom());
         assertThat(record.nextDay(BuiltInTypes.registry()).boom())
                 .contains(BoomEntry.keptByPressure(Amounts.of(8.34, SpreadingUnits.POUND_PER_US_GALLON), List.of()));
+    }
+
+    @Test
+    void theRecordHasWhatTheBoomShowed() {
+        FleetDay day = LiquidDays.day(flow(WORN).replace("\"flow\"", "\"pressure\", \"setUpWith\": \"8.34 lb/gal\""));
+        TruckAssessment truck = LiquidDays.assess(day).get(0);
+        BoomAssessment boom = truck.boom().orElseThrow();
+        BoomOutcome recorded = CalibrationRecord.of(day, truck).boom().orElseThrow();
+
+        BoomOutcome.Review review = recorded.review().orElseThrow();
+        assertThat(review.tolerance())
+                .isEqualTo(boom.nozzles().orElseThrow().tolerance().limit());
+        assertThat(review.reference()).isEqualTo(boom.nozzles().orElseThrow().reference());
+        assertThat(review.agree()).isTrue();
+        assertThat(review.nozzles()).hasSize(9);
+        BoomOutcome.Nozzle worn = review.nozzles().get(7);
+        assertThat(worn.section()).isEqualTo("right");
+        assertThat(worn.nozzle()).isEqualTo("2");
+        assertThat(worn.condition()).isEqualTo(NozzleCondition.HIGH);
+        // 121 fl oz in 30 s
+        assertThat(Amounts.in(worn.flow(), SpreadingUnits.US_GALLON_PER_MINUTE)).isCloseTo(242 / 128.0, within(1e-9));
+        assertThat(worn.flowUncertainty()).isPresent();
+        assertThat(worn.deviationUncertainty()).isPresent();
+        assertThat(recorded.sections())
+                .extracting(BoomOutcome.Section::error)
+                .containsExactlyElementsOf(
+                        boom.shares().stream().map(SectionShare::error).toList());
+        assertThat(recorded.pressure().orElseThrow().volumeError())
+                .isEqualTo(boom.setUp().orElseThrow().error());
+        assertThat(recorded.pressure().orElseThrow().pressureFactor())
+                .isEqualTo(boom.setUp().orElseThrow().pressureFactor());
+    }
+
+    @Test
+    void aRecordFromBeforeBoomsWereInRecordsStillReads() throws IOException, RejectedDocumentException {
+        FleetDay day = LiquidDays.day(flow(WORN));
+        CalibrationRecord record =
+                CalibrationRecord.of(day, LiquidDays.assess(day).get(0));
+        String text = Document.CALIBRATION_RECORD.toText(record);
+        String older = text.replaceFirst("(?s)\n  \"boom\": \\{.*?\n  },", "");
+        assertThat(older).isNotEqualTo(text);
+
+        CalibrationRecord read =
+                Document.CALIBRATION_RECORD.read(new ByteArrayInputStream(older.getBytes(StandardCharsets.UTF_8)));
+        assertThat(read.boom()).isEmpty();
+        assertThat(read.findings()).isEqualTo(record.findings());
+    }
+
+    @Test
+    void withoutABoomOrItsNozzlesTheRecordHasNothingOfThem() {
+        FleetDay bare = LiquidDays.day("");
+        assertThat(CalibrationRecord.of(bare, LiquidDays.assess(bare).get(0)).boom())
+                .isEmpty();
+        FleetDay uncaught = LiquidDays.day("{\"control\": \"flow\"}");
+        assertThat(CalibrationRecord.of(uncaught, LiquidDays.assess(uncaught).get(0))
+                        .boom())
+                .contains(new BoomOutcome(Optional.empty(), List.of(), Optional.empty()));
     }
 }
