@@ -22,7 +22,7 @@ import org.gritwright.units.quantity.FlowRate;
  *
  * @param review its nozzles beside what they are compared with; none if they weren't caught
  * @param sections which share each section gets; empty if the nozzles weren't caught
- * @param pressure the pressure that its rate is kept by; none where nobody can tell which liquid runs, or it is kept by flow
+ * @param pressure the pressure that its rate is kept by; none where nobody can tell which liquid runs, or where flow keeps it
  */
 public record BoomOutcome(Optional<Review> review, List<Section> sections, Optional<Pressure> pressure) {
     /**

@@ -13,12 +13,23 @@ import static org.gritwright.core.record.ValueCodecs.SETTING;
 import org.gritwright.core.fleet.assessment.MassProof;
 import org.gritwright.core.fleet.assessment.Refusal;
 import org.gritwright.core.fleet.assessment.RoadProof;
+import org.gritwright.core.json.CodecBook;
 import org.gritwright.core.json.ObjectCodec;
 
 /** The definition of format "gritwright/calibration-record", from its smallest parts to the whole. */
 final class CalibrationRecordCodecs {
-    static final ObjectCodec<CalibrationRecord> CALIBRATION_RECORD = FleetDayCodecs.BOOK
-            .with(FleetDayCodecs.FLEET_DAY, ANY_QUANTITY, TEXT, new FindingCodec())
+    /** What every record of a result is made of. */
+    static final CodecBook OF_RESULTS = FleetDayCodecs.BOOK
+            .with(ANY_QUANTITY, TEXT, new FindingCodec())
+            .with(
+                    "refusal",
+                    Refusal.class,
+                    required("pointer", ANY_TEXT),
+                    required("subject", ANY_TEXT),
+                    required("value", ANY_TEXT));
+
+    static final ObjectCodec<CalibrationRecord> CALIBRATION_RECORD = OF_RESULTS
+            .with(FleetDayCodecs.FLEET_DAY)
             .with("budget-component", BudgetOutcome.Row.class)
             .with("uncertainty-budget", BudgetOutcome.class, required("components"))
             .with("calibration", CalibrationOutcome.class)
@@ -49,12 +60,6 @@ final class CalibrationRecordCodecs {
                     PointOutcome.class,
                     optional("setting", SETTING),
                     optional("massPerRevolution", choice(MassProof.class)).component("proof"))
-            .with(
-                    "refusal",
-                    Refusal.class,
-                    required("pointer", ANY_TEXT),
-                    required("subject", ANY_TEXT),
-                    required("value", ANY_TEXT))
             .with("to-do", ToDoOutcome.class, optional("setting", SETTING))
             .with("road-speed-check", RoadSpeedOutcome.class)
             .with("boom-nozzle", BoomOutcome.Nozzle.class)

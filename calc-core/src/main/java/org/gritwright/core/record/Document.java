@@ -55,6 +55,10 @@ public final class Document<T> {
             CalibrationRecordCodecs.CALIBRATION_RECORD,
             CalibrationRecordMigrations.STEPS);
 
+    /** The record of one tank of the yard: format "gritwright/tank-record", version 1. */
+    public static final Document<TankRecord> TANK_RECORD =
+            new Document<>("gritwright/tank-record", 0, TankRecordCodecs.TANK_RECORD, List.of());
+
     private static final String FORMAT = "format";
     private static final String VERSION = "formatVersion";
     private static final String MINOR = "formatMinor";

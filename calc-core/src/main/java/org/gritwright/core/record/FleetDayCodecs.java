@@ -162,7 +162,7 @@ final class FleetDayCodecs {
         }
     }
 
-    private static final Codec<Material> MATERIAL = mapped(
+    static final Codec<Material> MATERIAL = mapped(
             Material.class.getName(),
             OF_CATCHES.get(MaterialEntry.class).checked((written, pointer, problems) -> {
                 if (written.looseBulkDensity().isEmpty() && written.density().isEmpty()) {
@@ -195,7 +195,7 @@ final class FleetDayCodecs {
         }
     }
 
-    private static final Codec<DecisionRule> DECISION_RULE = mapped(
+    static final Codec<DecisionRule> DECISION_RULE = mapped(
             DecisionRule.class.getName(),
             OF_CATCHES.object("decision-rule", NamedRule.class, optional("risk", TOLERANCE)),
             named -> new DecisionRule(named.risk()),

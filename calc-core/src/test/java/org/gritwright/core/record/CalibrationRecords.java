@@ -57,8 +57,6 @@ final class CalibrationRecords {
         Arbitrary<Optional<SignOff>> signOff = Combinators.combine(texts(), texts().optional(), FleetDays.dates())
                 .as(SignOff::new)
                 .optional();
-        Arbitrary<Refusal> refusal =
-                Combinators.combine(texts(), texts(), texts(), texts(), texts()).as(Refusal::new);
         Arbitrary<ToDoOutcome> toDo = Combinators.combine(
                         Arbitraries.of(NextStep.class),
                         texts().optional(),
@@ -66,7 +64,7 @@ final class CalibrationRecords {
                 .as(ToDoOutcome::new);
         Arbitrary<CalibrationRecord> unsigned = Combinators.combine(
                         oneTruck,
-                        refusal.list().ofMaxSize(2),
+                        refusal().list().ofMaxSize(2),
                         point().list().ofMaxSize(2),
                         curve().list().ofMaxSize(2),
                         Combinators.combine(roadSpeed().optional(), boom().optional())
@@ -89,6 +87,10 @@ final class CalibrationRecords {
                         Optional.empty()));
         return Combinators.combine(unsigned, signOff)
                 .as((record, signature) -> signature.map(record::signedBy).orElse(record));
+    }
+
+    static Arbitrary<Refusal> refusal() {
+        return Combinators.combine(texts(), texts(), texts(), texts(), texts()).as(Refusal::new);
     }
 
     private static Arbitrary<PointOutcome> point() {

@@ -49,4 +49,18 @@ class DocumentLawsTest {
         assertThat(again).isEqualTo(record);
         assertThat(Document.CALIBRATION_RECORD.toText(again)).isEqualTo(text);
     }
+
+    @Provide
+    Arbitrary<TankRecord> tankRecords() {
+        return TankRecords.any();
+    }
+
+    @Property(tries = 300, edgeCases = EdgeCasesMode.NONE)
+    void readingAWrittenRecordOfATankGivesTheSameAndWritingItAgainTheSameText(@ForAll("tankRecords") TankRecord record)
+            throws IOException, RejectedDocumentException {
+        String text = Document.TANK_RECORD.toText(record);
+        TankRecord again = read(Document.TANK_RECORD, text);
+        assertThat(again).isEqualTo(record);
+        assertThat(Document.TANK_RECORD.toText(again)).isEqualTo(text);
+    }
 }

@@ -7,6 +7,7 @@ import java.util.Optional;
 import javax.measure.Quantity;
 import javax.measure.quantity.Dimensionless;
 import org.gritwright.core.boom.NozzleCatches;
+import org.gritwright.core.boom.NozzleCondition;
 import org.gritwright.core.boom.NozzleReview;
 import org.gritwright.core.boom.PressureSetUp;
 import org.gritwright.core.boom.SectionShare;
@@ -79,6 +80,13 @@ public record BoomAssessment(
     /** Whether a nozzle is off, or nobody can tell which ones are. */
     boolean hasNozzlesOff() {
         return nozzles.filter(review -> !review.agree() || !review.off().isEmpty())
+                .isPresent();
+    }
+
+    /** Whether the catch leaves open of a nozzle whether it is off. */
+    boolean hasNozzlesUndecided() {
+        return nozzles.filter(review ->
+                        review.comparisons().stream().anyMatch(one -> one.condition() == NozzleCondition.UNDECIDED))
                 .isPresent();
     }
 }

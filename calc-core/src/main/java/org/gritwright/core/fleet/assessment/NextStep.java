@@ -27,6 +27,8 @@ public enum NextStep {
     CALIBRATE("Calibrate", true),
     /** The last verification catch can't tell. */
     CATCH_MORE("Catch more: the last verification catch can't tell", true),
+    /** The nozzles' catch can't tell whether some of them are off. */
+    CATCH_NOZZLES("Catch the nozzles for longer, or read more finely: the catch can't tell whether they are off", true),
     /** The calibration is right, but what was asked for isn't delivered. */
     CHECK_DELIVERY("Check start-up, valve and speed limits", true),
     /** What is asked of the truck is more, or less, than its drive holds. */

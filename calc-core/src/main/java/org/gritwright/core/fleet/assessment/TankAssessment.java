@@ -3,9 +3,11 @@ package org.gritwright.core.fleet.assessment;
 import java.util.List;
 import java.util.Optional;
 import org.gritwright.core.finding.Finding;
+import org.gritwright.core.finding.FindingCode;
 import org.gritwright.core.fleet.day.TankEntry;
 import org.gritwright.core.judgement.Verdict;
 import org.gritwright.core.solution.FreezingPoint;
+import org.gritwright.core.solution.Side;
 import org.gritwright.core.solution.Solution;
 import org.gritwright.core.solution.TankCorrection;
 import org.gritwright.core.uncertainty.Measured;
@@ -54,6 +56,26 @@ public record TankAssessment(
     }
 
     /**
+     * The assessment of a tank of which nothing can be computed.
+     *
+     * @param tank the tank as it was written down
+     * @param reasons why, one or more
+     * @return an assessment that says to correct what was written down
+     */
+    public static TankAssessment refused(TankEntry tank, List<Refusal> reasons) {
+        return new TankAssessment(
+                tank,
+                reasons,
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                List.of());
+    }
+
+    /**
      * Whether something can't be computed.
      *
      * @return true if there are refusals
@@ -63,11 +85,40 @@ public record TankAssessment(
     }
 
     /**
+     * What has to be done next. A tank that is as strong as was wanted has nothing to be done even where nobody can tell on which side
+     * of the eutectic it is: brine that is made as strong as the eutectic always reads so.
+     *
+     * @return the most urgent step
+     */
+    public TankStep nextStep() {
+        if (isRefused()) {
+            return TankStep.FIX_RECORD;
+        }
+        if (verdict.filter(Verdict.OUTSIDE_TOLERANCE::equals).isPresent()) {
+            return correction.isPresent() ? TankStep.CORRECT : TankStep.FIND_ANOTHER_WAY;
+        }
+        if (findings.stream().anyMatch(one -> one.code() == FindingCode.TANK_DENSITY_DIFFERS)) {
+            return TankStep.CHECK_ENTRIES;
+        }
+        Optional<Side> side = freezingPoint.map(FreezingPoint::side);
+        boolean isWithin = verdict.filter(Verdict.WITHIN_TOLERANCE::equals).isPresent();
+        boolean isUndecided =
+                verdict.isPresent() || side.filter(Side.UNDECIDED::equals).isPresent();
+        if (!isWithin && isUndecided) {
+            return TankStep.READ_AGAIN;
+        }
+        if (side.filter(Side.BEYOND_EUTECTIC::equals).isPresent()) {
+            return TankStep.KEEP_FROM_COLD;
+        }
+        return isWithin ? TankStep.NOTHING : TankStep.STATE_TARGET;
+    }
+
+    /**
      * Whether the tank shouldn't be used before somebody has looked.
      *
-     * @return true where something is refused or the tank is shown to be off
+     * @return whether the next step says so
      */
     public boolean needsAttention() {
-        return isRefused() || verdict.filter(Verdict.OUTSIDE_TOLERANCE::equals).isPresent();
+        return nextStep().needsAttention();
     }
 }

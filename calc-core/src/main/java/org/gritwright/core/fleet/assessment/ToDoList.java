@@ -90,6 +90,9 @@ record ToDoList(
         }
         if (boom.filter(BoomAssessment::hasNozzlesOff).isPresent()) {
             toDo.add(ToDo.ofTruck(NextStep.MEND_NOZZLES));
+        } else if (boom.filter(BoomAssessment::hasNozzlesUndecided).isPresent()) {
+            // Nozzles that were mended are caught again anyway.
+            toDo.add(ToDo.ofTruck(NextStep.CATCH_NOZZLES));
         }
         if (roadProof == RoadProof.NOT_PROVEN) {
             toDo.add(ToDo.ofTruck(NextStep.FIX_ROAD_SPEED));

@@ -115,7 +115,15 @@ class BoomOfTruckTest {
         // 106 beside 96 is 10.1 % off, and the graduate is read to an ounce.
         TruckAssessment near = withBoom(flow(WORN).replace("121", "106"));
         assertThat(codes(near)).contains(FindingCode.NOZZLE_UNDECIDED);
-        assertThat(near.toDo()).isEmpty();
+        assertThat(steps(near)).containsExactly(NextStep.CATCH_NOZZLES);
+        assertThat(NextStep.CATCH_NOZZLES.needsAttention()).isTrue();
+    }
+
+    @Test
+    void nozzlesThatAreMendedAreCaughtAgainAnyway() {
+        TruckAssessment both = withBoom(flow(WORN).replaceFirst("95", "106"));
+        assertThat(codes(both)).contains(FindingCode.NOZZLE_UNDECIDED, FindingCode.NOZZLE_OFF_AVERAGE);
+        assertThat(steps(both)).containsExactly(NextStep.MEND_NOZZLES);
     }
 
     @Test

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import java.io.ByteArrayInputStream;
+import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Optional;
@@ -23,6 +24,8 @@ import org.gritwright.core.fleet.day.TankReadingEntry;
 import org.gritwright.core.judgement.Verdict;
 import org.gritwright.core.metering.BuiltInTypes;
 import org.gritwright.core.record.Document;
+import org.gritwright.core.record.TankOutcome;
+import org.gritwright.core.record.TankRecord;
 import org.gritwright.core.solution.Concentration;
 import org.gritwright.core.solution.Salometer;
 import org.gritwright.core.solution.Salt;
@@ -395,5 +398,111 @@ class TanksTest {
                         .solution(Salt.SODIUM_CHLORIDE, Amounts.of(40, SpreadingUnits.FAHRENHEIT))
                         .share())
                 .isEqualTo(measured(21, 0.1));
+    }
+
+    /** What is to be done follows from all that is known of a tank, and nothing that a finding asks for is "nothing to do". */
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', quoteCharacter = '\'', textBlock = """
+            82   | 0.3 | 23.3 % | 3000 gal | CORRECT
+            82   | 0.3 | 23.3 % | 2510 gal | FIND_ANOTHER_WAY
+            82   | 0.3 | 26 %   | 3000 gal | FIND_ANOTHER_WAY
+            88   | 2   | 23.3 % | 3000 gal | READ_AGAIN
+            82   | 0.3 | 21 %   | 3000 gal | CHECK_ENTRIES
+            86   | 0.3 | 22 %   | 3000 gal | NOTHING
+            91   | 0.3 | 23.3 % | 3000 gal | NOTHING
+            93   | 0.3 | 23.9 % | 3000 gal | KEEP_FROM_COLD
+            982  | 0.3 | 23.3 % | 3000 gal | FIX_RECORD
+            82   | 0.3 | ''     | 3000 gal | CHECK_ENTRIES
+            86   | 0.3 | ''     | 3000 gal | STATE_TARGET
+            91   | 0.3 | ''     | 3000 gal | READ_AGAIN
+            93   | 0.3 | ''     | 3000 gal | KEEP_FROM_COLD
+            """)
+    void whatIsToBeDoneFollowsFromAllThatIsKnown(
+            String degrees, String uncertainty, String target, String capacity, TankStep step) {
+        TankAssessment tank = only(WEAK.replace(
+                        "\"82\", \"standardUncertainty\": \"0.3\"",
+                        "\"" + degrees + "\", \"standardUncertainty\": \"" + uncertainty + "\"")
+                .replace(
+                        "\"target\": \"23.3 %\", \"tolerance\": \"0.5 %\",",
+                        target.isEmpty() ? "" : "\"target\": \"" + target + "\", \"tolerance\": \"0.5 %\",")
+                .replace("3000 gal", capacity));
+
+        assertThat(tank.nextStep()).as(tank.toString()).isEqualTo(step);
+        assertThat(tank.needsAttention()).isEqualTo(step != TankStep.NOTHING && step != TankStep.STATE_TARGET);
+        if (!tank.needsAttention()) {
+            // Brine as strong as the eutectic always reads so.
+            assertThat(codes(tank)).isSubsetOf(FindingCode.EUTECTIC_SIDE_UNDECIDED);
+        }
+    }
+
+    @Test
+    void aTanksRecordHasTheReadingAndWhatItShowed() throws IOException, RejectedDocumentException {
+        FleetDay day =
+                LiquidDays.day("", WEAK, STRONG, WEAK.replace("north", "full").replace("3000 gal", "2510 gal"));
+        List<TankAssessment> tanks = FleetAssessor.of(BuiltInTypes.registry()).assessTanks(day);
+        for (TankAssessment tank : tanks) {
+            TankRecord record = TankRecord.of(day, tank);
+            String text = Document.TANK_RECORD.toText(record);
+            assertThat(Document.TANK_RECORD.read(new ByteArrayInputStream(text.getBytes(StandardCharsets.UTF_8))))
+                    .isEqualTo(record);
+            assertThat(record.tank()).isEqualTo(tank.tank());
+            assertThat(record.day()).isEqualTo(day.day());
+            assertThat(record.decisionRule()).isEqualTo(day.decisionRule());
+            assertThat(record.material().name()).isEqualTo(tank.tank().material());
+            assertThat(record.findings()).isEqualTo(tank.findings());
+            assertThat(record.outcome().share())
+                    .contains(tank.solution().orElseThrow().share().value());
+            assertThat(record.outcome().verdict()).isEqualTo(tank.verdict());
+        }
+        TankOutcome weak = TankRecord.of(day, tanks.get(0)).outcome();
+        assertThat(TankRecord.of(day, tanks.get(0)).nextStep()).isEqualTo(TankStep.CORRECT);
+        assertThat(Amounts.in(weak.correction().orElseThrow().salt().orElseThrow(), SpreadingUnits.POUND))
+                .isCloseTo(773.7, within(0.05));
+        assertThat(weak.correction().orElseThrow().saltUncertainty()).isPresent();
+        assertThat(weak.correction().orElseThrow().water()).isEmpty();
+        assertThat(weak.side()).contains(Side.UP_TO_EUTECTIC);
+        // A difference: as many kelvins as degrees Celsius.
+        assertThat(Amounts.in(weak.freezingPointUncertainty().orElseThrow(), SpreadingUnits.KELVIN))
+                .isEqualTo(tanks.get(0)
+                        .freezingPoint()
+                        .orElseThrow()
+                        .temperature()
+                        .orElseThrow()
+                        .standardUncertainty()
+                        .orElseThrow()
+                        .getValue()
+                        .doubleValue());
+        assertThat(TankRecord.of(day, tanks.get(1))
+                        .outcome()
+                        .correction()
+                        .orElseThrow()
+                        .water())
+                .isPresent();
+        assertThat(TankRecord.of(day, tanks.get(2)).outcome().obstacle())
+                .isEqualTo(tanks.get(2).obstacle());
+    }
+
+    @Test
+    void theRecordOfARefusedTankHasTheReasonsAndWhatWasWrittenDown() {
+        FleetDay day = LiquidDays.day("", WEAK.replace("\"82\"", "\"182\""));
+        TankAssessment refused =
+                FleetAssessor.of(BuiltInTypes.registry()).assessTanks(day).get(0);
+        TankRecord record = TankRecord.of(day, refused);
+        assertThat(record.refusals()).isEqualTo(refused.refusals()).isNotEmpty();
+        assertThat(record.outcome().share()).isEmpty();
+        assertThat(record.nextStep()).isEqualTo(TankStep.FIX_RECORD);
+        assertThat(record.tank()).isEqualTo(day.tanks().get(0));
+    }
+
+    @Test
+    void aTankOfAnotherDaysMaterialHasNoRecordOfThisDay() {
+        FleetDay day = LiquidDays.day("", WEAK);
+        TankAssessment tank =
+                FleetAssessor.of(BuiltInTypes.registry()).assessTanks(day).get(0);
+        FleetDay other = LiquidDays.read(
+                Document.FLEET_DAY.toText(LiquidDays.day("")).replace("\"brine\"", "\"brine of the south yard\""));
+        assertThatThrownBy(() -> TankRecord.of(other, tank))
+                .isInstanceOf(InvalidInputException.class)
+                .hasMessage("material of tank \"north\" must be one of the day's: brine");
     }
 }
