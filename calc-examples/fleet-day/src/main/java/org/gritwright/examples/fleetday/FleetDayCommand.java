@@ -35,7 +35,7 @@ import picocli.CommandLine.Spec;
         exitCodeListHeading = "%nExit codes:%n",
         exitCodeList = {
             "0:Done. What needs attention is said in the output.",
-            "1:Done, and with --fail-on-attention: a truck needs attention.",
+            "1:Done, and with --fail-on-attention: a truck or a tank needs attention.",
             "2:Bad input: an option, an unreadable file, or a document with mistakes, all of which are listed.",
             "3:The results could not be written, or something else failed that should not."
         })
@@ -89,7 +89,7 @@ public final class FleetDayCommand implements Callable<Integer> {
     @Option(
             names = "--fail-on-attention",
             description = {
-                "End with exit code 1 when a truck needs attention before it goes out;",
+                "End with exit code 1 when a truck needs attention before it goes out, or a tank before it is used;",
                 "with --mode plan, when one can't be planned, can't reach what is wanted, or can't be verified as planned;",
                 "with --mode check, when something looks like a slip."
             })
@@ -203,7 +203,7 @@ public final class FleetDayCommand implements Callable<Integer> {
             new ConsoleSummary(written.result())
                     .lines(written.page())
                     .forEach(spec.commandLine().getOut()::println);
-            return failOnAttention && written.result().needAttention() > 0 ? NEEDS_ATTENTION : DONE;
+            return failOnAttention && written.result().needsAttention() ? NEEDS_ATTENTION : DONE;
         }
     }
 

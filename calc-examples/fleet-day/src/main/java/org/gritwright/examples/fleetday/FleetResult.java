@@ -36,13 +36,22 @@ record FleetResult(FleetDay day, List<TruckResult> trucks, List<TankAssessment> 
         return trucks.stream().sorted(Urgency.order()).toList();
     }
 
-    long needAttention() {
+    /** Whether a truck or a tank does. */
+    boolean needsAttention() {
+        return trucksInNeed() > 0 || tanksInNeed() > 0;
+    }
+
+    private long trucksInNeed() {
         return trucks.stream().filter(TruckResult::needsAttention).count();
     }
 
-    /** For example "20 trucks: 7 need attention, 2 lack only a road-speed check, 11 have nothing to do." */
+    private long tanksInNeed() {
+        return tanks.stream().filter(TankAssessment::needsAttention).count();
+    }
+
+    /** For example "20 trucks: 7 need attention, 2 lack only a road-speed check, 11 have nothing to do. 4 tanks: 3 need attention." */
     String summary() {
-        long attention = needAttention();
+        long attention = trucksInNeed();
         long roadSpeed = withNextStep(NextStep.CHECK_ROAD_SPEED);
         long nothing = withNextStep(NextStep.NOTHING);
         long prewets = trucks.stream()
@@ -53,7 +62,14 @@ record FleetResult(FleetDay day, List<TruckResult> trucks, List<TankAssessment> 
                 + Words.verb(attention, "needs", "need")
                 + " attention, " + roadSpeed + " " + Words.verb(roadSpeed, "lacks", "lack")
                 + " only a road-speed check, "
-                + nothing + " " + Words.verb(nothing, "has", "have") + " nothing to do.";
+                + nothing + " " + Words.verb(nothing, "has", "have") + " nothing to do."
+                + (tanks.isEmpty() ? "" : " " + ofTanks());
+    }
+
+    private String ofTanks() {
+        long attention = tanksInNeed();
+        return Words.count(tanks.size(), "tank") + ": " + attention + " " + Words.verb(attention, "needs", "need")
+                + " attention.";
     }
 
     private long withNextStep(NextStep step) {

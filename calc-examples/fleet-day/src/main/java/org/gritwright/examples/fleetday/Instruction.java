@@ -6,6 +6,7 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import javax.measure.Quantity;
+import org.gritwright.core.boom.NozzleCondition;
 import org.gritwright.core.calibration.Calibration;
 import org.gritwright.core.finding.Argument;
 import org.gritwright.core.finding.Finding;
@@ -149,6 +150,14 @@ record Instruction(String text, String shortReason, List<String> reasons, String
                         withCode(truck, FindingCode.ROAD_SPEED_OFF));
             case SET_BOOM_PRESSURE -> because(words, withCode(truck, FindingCode.BOOM_LIQUID_CHANGED));
             case MEND_NOZZLES -> mendNozzles(truck, words);
+            case CATCH_NOZZLES ->
+                new Instruction(
+                        words.replace('\'', '’'),
+                        nozzles(truck, NozzleCondition.UNDECIDED),
+                        withCode(truck, FindingCode.NOZZLE_UNDECIDED)
+                                .limit(MOST_NOZZLES)
+                                .map(Finding::sentence)
+                                .toList());
             case CALIBRATE ->
                 because(
                         words,
@@ -178,21 +187,27 @@ record Instruction(String text, String shortReason, List<String> reasons, String
         };
     }
 
-    /** Which ones, section and number. */
     private static Instruction mendNozzles(TruckAssessment truck, String words) {
-        List<String> off = truck.boom().flatMap(BoomAssessment::nozzles).stream()
-                .flatMap(review -> review.off().stream())
-                .map(one -> one.nozzle().section() + " " + one.nozzle().nozzle())
-                .toList();
-        String first = off.stream().limit(MOST_NOZZLES).collect(Collectors.joining(", "))
-                + (off.size() > MOST_NOZZLES ? " and " + (off.size() - MOST_NOZZLES) + " more" : "");
+        String off = nozzles(truck, NozzleCondition.HIGH, NozzleCondition.LOW);
         return new Instruction(
                 words,
-                off.isEmpty() ? "they disagree" : first,
+                off.isEmpty() ? "they disagree" : off,
                 withCode(truck, FindingCode.NOZZLE_OFF_AVERAGE, FindingCode.NOZZLES_DISAGREE)
                         .limit(MOST_NOZZLES)
                         .map(Finding::sentence)
                         .toList());
+    }
+
+    /** Which ones, section and number. */
+    private static String nozzles(TruckAssessment truck, NozzleCondition... conditions) {
+        Set<NozzleCondition> wanted = Set.of(conditions);
+        List<String> found = truck.boom().flatMap(BoomAssessment::nozzles).stream()
+                .flatMap(review -> review.comparisons().stream())
+                .filter(one -> wanted.contains(one.condition()))
+                .map(one -> one.nozzle().section() + " " + one.nozzle().nozzle())
+                .toList();
+        return found.stream().limit(MOST_NOZZLES).collect(Collectors.joining(", "))
+                + (found.size() > MOST_NOZZLES ? " and " + (found.size() - MOST_NOZZLES) + " more" : "");
     }
 
     /** An entry that may be a slip is no place to send somebody to. */

@@ -21,9 +21,12 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.gritwright.core.fleet.assessment.Refusal;
+import org.gritwright.core.fleet.assessment.TankAssessment;
 import org.gritwright.core.fleet.assessment.TruckAssessment;
+import org.gritwright.core.fleet.day.FleetDay;
 import org.gritwright.core.record.CalibrationRecord;
 import org.gritwright.core.record.Document;
+import org.gritwright.core.record.TankRecord;
 import org.gritwright.units.InvalidInputException;
 
 /**
@@ -40,6 +43,7 @@ final class OutputFolder implements Closeable {
     static final String CAB = "cab.html";
     static final String CAB_TABLE = "cab.csv";
     static final String RECORDS = "records";
+    static final String TANK_RECORDS = "tank-records";
     static final String MANIFEST = "current.json";
 
     private static final String UNFINISHED = ".part";
@@ -173,7 +177,8 @@ final class OutputFolder implements Closeable {
             for (TruckResult truck : result.trucks()) {
                 trucks.add(write(result, truck, records, "/trucks/" + trucks.size()));
             }
-            FleetResult written = new FleetResult(result.day(), List.copyOf(trucks), result.tanks());
+            FleetResult written = new FleetResult(
+                    result.day(), List.copyOf(trucks), writeTanks(result, unfinished.resolve(TANK_RECORDS), run));
             progress.accept("Writing " + run.resolve(TABLE));
             write(unfinished.resolve(TABLE), FleetCsv.text(written));
             progress.accept("Writing " + run.resolve(REPORT));
@@ -207,6 +212,44 @@ final class OutputFolder implements Closeable {
             }
             return refused;
         }
+    }
+
+    /** The same of tanks; a day without tanks has no folder for them. */
+    private List<TankAssessment> writeTanks(FleetResult result, Path records, Path run) throws IOException {
+        List<TankAssessment> tanks = new ArrayList<>();
+        if (!result.tanks().isEmpty()) {
+            Files.createDirectory(records);
+            progress.accept("Writing " + Words.count(result.tanks().size(), "record of a tank", "records of tanks")
+                    + " into " + run.resolve(TANK_RECORDS));
+        }
+        for (TankSheet tank : TankSheet.of(result)) {
+            Path file = records.resolve(tank.recordFile());
+            tanks.add(write(result.day(), tank.assessment(), file, "/tanks/" + tanks.size()));
+        }
+        return List.copyOf(tanks);
+    }
+
+    private TankAssessment write(FleetDay day, TankAssessment tank, Path file, String pointer) throws IOException {
+        try {
+            writeRecord(day, tank, file);
+            return tank;
+        } catch (InvalidInputException e) {
+            TankAssessment refused = TankAssessment.refused(
+                    tank.tank(),
+                    List.of(new Refusal(pointer, "", "record", "one that can be read back", e.getMessage())));
+            try {
+                writeRecord(day, refused, file);
+            } catch (InvalidInputException again) {
+                progress.accept(
+                        "No record of tank " + PlainText.oneLine(tank.tank().name()) + ": " + again.getMessage());
+            }
+            return refused;
+        }
+    }
+
+    private static void writeRecord(FleetDay day, TankAssessment tank, Path file) throws IOException {
+        TankRecord record = TankRecord.of(day, tank);
+        WholeFile.write(file, out -> Document.TANK_RECORD.write(record, out));
     }
 
     private static void writeRecord(FleetResult result, TruckResult truck, Path records) throws IOException {

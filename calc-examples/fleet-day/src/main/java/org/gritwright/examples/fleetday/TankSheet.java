@@ -8,6 +8,7 @@ import javax.measure.Unit;
 import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Temperature;
 import org.gritwright.core.fleet.assessment.TankAssessment;
+import org.gritwright.core.fleet.assessment.TankStep;
 import org.gritwright.core.fleet.day.FleetDay;
 import org.gritwright.core.observation.Material;
 import org.gritwright.core.solution.FreezingPoint;
@@ -26,24 +27,34 @@ import org.gritwright.units.quantity.BulkDensity;
  *
  * @param assessment what is in it, and what to add
  * @param density the density that is stated of the liquid in it
+ * @param recordFile the file name of its record
  */
-record TankSheet(TankAssessment assessment, Optional<Quantity<BulkDensity>> density) {
+record TankSheet(TankAssessment assessment, Optional<Quantity<BulkDensity>> density, String recordFile) {
     /** In K. */
     private static final double ICE = 273.15;
 
     private static final double FAHRENHEIT = 1.8;
 
     static List<TankSheet> of(FleetResult result) {
-        return result.tanks().stream().map(tank -> of(tank, result.day())).toList();
+        RecordNames names = new RecordNames();
+        return result.tanks().stream()
+                .map(tank -> of(tank, result.day(), names.next(tank.tank().name())))
+                .toList();
     }
 
-    private static TankSheet of(TankAssessment tank, FleetDay day) {
+    private static TankSheet of(TankAssessment tank, FleetDay day, String recordFile) {
         return new TankSheet(
                 tank,
                 day.materials().stream()
                         .filter(material -> material.name().equals(tank.tank().material()))
                         .map(Material::looseBulkDensity)
-                        .findFirst());
+                        .findFirst(),
+                recordFile);
+    }
+
+    /** Where its record is, seen from the output folder. */
+    String recordPath() {
+        return OutputFolder.TANK_RECORDS + "/" + recordFile;
     }
 
     public String name() {
@@ -164,33 +175,40 @@ record TankSheet(TankAssessment assessment, Optional<Quantity<BulkDensity>> dens
         return assessment
                 .correction()
                 .map(one -> new Cell(add(one) + ".", afterwards(one)))
-                .orElseGet(() -> Cell.of(instruction() + "."));
+                .orElseGet(() -> new Cell(instruction() + ".", isAsWantedAtEutectic() ? "as strong as is wanted" : ""));
+    }
+
+    /** The finding that nobody can tell the side stands beside it. */
+    private boolean isAsWantedAtEutectic() {
+        return assessment.nextStep() == TankStep.NOTHING
+                && assessment
+                        .freezingPoint()
+                        .filter(one -> one.side() == Side.UNDECIDED)
+                        .isPresent();
     }
 
     /** For example "Add 773.7 lb ± 75 of the salt at hand". */
     String instruction() {
-        if (assessment.isRefused()) {
-            return "Correct what was written down";
-        }
-        if (assessment.correction().isPresent()) {
-            return add(assessment.correction().get());
-        }
-        return assessment
-                .obstacle()
-                .map(why -> (isTooWeak() ? "Too weak" : "Too strong") + ", and can’t be corrected as it is: "
-                        + why.sentence())
-                .orElseGet(this::withoutCorrection);
+        TankStep step = assessment.nextStep();
+        return switch (step) {
+            case CORRECT -> add(assessment.correction().orElseThrow());
+            case FIND_ANOTHER_WAY -> isTooWeak() ? "Too weak" + why() : "Too strong" + why();
+            case READ_AGAIN ->
+                step.words() + ": nobody can tell "
+                        + (assessment.verdict().isPresent()
+                                ? "whether it is off"
+                                : "on which side of the eutectic it is");
+            case STATE_TARGET -> "Nothing to compare it with: write down what is wanted";
+            case FIX_RECORD, CHECK_ENTRIES, KEEP_FROM_COLD, NOTHING ->
+                step.words().replace('\'', '’');
+        };
     }
 
-    private String withoutCorrection() {
+    private String why() {
         return assessment
-                .verdict()
-                .map(verdict -> switch (verdict) {
-                    case WITHIN_TOLERANCE -> "Nothing to do";
-                    case OUTSIDE_TOLERANCE -> isTooWeak() ? "Too weak" : "Too strong";
-                    case UNDECIDED, UNDECIDABLE -> "Read it again, more finely: nobody can tell whether it is off";
-                })
-                .orElse("Nothing to compare it with: write down what is wanted");
+                .obstacle()
+                .map(why -> ", and can’t be corrected as it is: " + why.sentence())
+                .orElse("");
     }
 
     private boolean isTooWeak() {

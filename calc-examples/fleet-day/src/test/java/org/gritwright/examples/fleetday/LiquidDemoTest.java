@@ -133,7 +133,7 @@ class LiquidDemoTest {
 
     @Test
     void prewetsAreCountedBesideTrucks() {
-        assertThat(result.summary()).matches("\\d+ trucks and 5 prewets: .*");
+        assertThat(result.summary()).matches("\\d+ trucks and 5 prewets: .* 4 tanks: 3 need attention\\.");
     }
 
     @Test

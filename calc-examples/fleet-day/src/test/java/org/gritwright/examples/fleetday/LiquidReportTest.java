@@ -3,6 +3,7 @@ package org.gritwright.examples.fleetday;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
+import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -11,7 +12,9 @@ import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.gritwright.core.document.RejectedDocumentException;
+import org.gritwright.core.record.BoomOutcome;
 import org.gritwright.core.record.Document;
+import org.gritwright.core.record.TankRecord;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestInstance;
@@ -144,7 +147,7 @@ class LiquidReportTest {
                                 "north tank",
                                 "23.20 % ± 0.22<small>sodium chloride</small>",
                                 "−5.7 °F ± 1.1<small>−21.0 °C ± 0.61, side of the eutectic not known</small>",
-                                "Nothing to do.",
+                                "Nothing to do.<small>as strong as is wanted</small>",
                                 "23.3 % ± 0.5 %",
                                 "4100 of 6000 gal<small>at 52 °F</small>",
                                 "9.836 lb/gal ± 0.019<small>1179 kg/m³</small>"),
@@ -214,6 +217,36 @@ class LiquidReportTest {
                 .contains(
                         "Tank brine maker: 21.50 % +/-0.22, freezes at -1.3 °F +/-1.0. Add 634.7 lb +/-78 of the salt at hand.",
                         "Tank calcium tank: 32.42 % +/-0.44, freezing point not known, beyond the eutectic. Add 139.3 gal +/-18 of water.");
+    }
+
+    @Test
+    void everyTankHasARecordThatReadsBack() throws IOException, RejectedDocumentException {
+        List<Path> files;
+        try (Stream<Path> all = Files.list(results.resolve("tank-records"))) {
+            files = all.sorted().toList();
+        }
+        assertThat(files)
+                .extracting(file -> file.getFileName().toString())
+                .containsExactly("brine_maker.json", "calcium_tank.json", "north_tank.json", "tote.json");
+        for (Path file : files) {
+            try (InputStream in = Files.newInputStream(file)) {
+                TankRecord record = Document.TANK_RECORD.read(in);
+                assertThat(Document.TANK_RECORD.toText(record)).isEqualTo(Run.text(file));
+                assertThat(file.getFileName().toString())
+                        .startsWith(record.tank().name().replace(' ', '_'));
+            }
+        }
+        assertThat(Run.text(results.resolve("tank-records/brine_maker.json")))
+                .contains("\"salometer\": \"83\"", "\"nextStep\": \"correct\"", "\"salt\": \"634.66");
+    }
+
+    @Test
+    void theRecordOfATruckHasItsBoom() throws IOException, RejectedDocumentException {
+        try (InputStream in = Files.newInputStream(results.resolve("records/A-41.json"))) {
+            BoomOutcome boom = Document.CALIBRATION_RECORD.read(in).boom().orElseThrow();
+            assertThat(boom.review().orElseThrow().nozzles()).hasSize(12);
+            assertThat(boom.sections()).hasSize(3);
+        }
     }
 
     @Test
