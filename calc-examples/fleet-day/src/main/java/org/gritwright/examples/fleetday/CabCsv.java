@@ -37,7 +37,7 @@ final class CabCsv {
 
     static String text(FleetResult result) throws IOException {
         StringBuilder text = new StringBuilder();
-        try (CSVPrinter printer = new CSVPrinter(text, FleetCsv.FORMAT)) {
+        try (CSVPrinter printer = new CSVPrinter(text, CsvTable.FORMAT)) {
             printer.printRecord(HEADER);
             for (TruckResult truck : result.trucks()) {
                 for (CabPoint point : CabPoint.of(truck.assessment())) {

@@ -3,8 +3,6 @@ package org.gritwright.examples.fleetday;
 import java.io.IOException;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
-import java.util.ArrayList;
-import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Collectors;
@@ -14,13 +12,9 @@ import javax.measure.Unit;
 import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Mass;
 import javax.measure.quantity.Volume;
-import org.apache.commons.csv.CSVFormat;
-import org.apache.commons.csv.CSVPrinter;
-import org.apache.commons.csv.QuoteMode;
 import org.gritwright.core.calibration.Calibration;
 import org.gritwright.core.fleet.assessment.NextStep;
 import org.gritwright.core.fleet.assessment.PointAssessment;
-import org.gritwright.core.fleet.assessment.Refusal;
 import org.gritwright.core.fleet.assessment.ToDo;
 import org.gritwright.core.fleet.assessment.TruckAssessment;
 import org.gritwright.core.fleet.day.CatchEntry;
@@ -39,69 +33,52 @@ import org.gritwright.units.quantity.LiquidApplicationRate;
  * they differ from truck to truck, in the cell.
  */
 final class FleetCsv {
-    /** All cells in quotation marks: in many countries a spreadsheet takes a semicolon for the end of a cell. */
-    static final CSVFormat FORMAT =
-            CSVFormat.RFC4180.builder().setQuoteMode(QuoteMode.ALL).get();
-
-    private final List<String> header = new ArrayList<>();
-    private final List<Function<TruckResult, String>> cells = new ArrayList<>();
+    private final CsvTable<TruckResult> table = new CsvTable<>();
 
     private FleetCsv(FleetResult result) {
-        text("truck", TruckResult::id);
-        text("day", truck -> result.day().day().toString());
-        text("needs attention", truck -> truck.needsAttention() ? "yes" : "no");
-        text("next step", truck -> truck.assessment().nextStep().words());
-        text("instruction", truck -> truck.instruction().text());
-        text(
+        table.text("truck", TruckResult::id);
+        table.text("day", truck -> result.day().day().toString());
+        table.text("needs attention", truck -> truck.needsAttention() ? "yes" : "no");
+        table.text("next step", truck -> truck.assessment().nextStep().words());
+        table.text("instruction", truck -> truck.instruction().text());
+        table.text(
                 "to do",
                 truck -> truck.assessment().toDo().stream().map(ToDo::toString).collect(Collectors.joining("; ")));
-        text("metered by", TruckResult::machine);
-        text("metering", truck -> truck.metering().words());
-        text("road speed", truck -> truck.roadSpeed().words());
-        text("material", FleetCsv::material);
-        optional("value as found", truck -> truck.display().asFound().map(Amounts::format));
-        optional("value as left", truck -> truck.display().asLeft().map(Amounts::format));
-        optional("value to enter", FleetCsv::toEnter);
+        table.text("metered by", TruckResult::machine);
+        table.text("metering", truck -> truck.metering().words());
+        table.text("road speed", truck -> truck.roadSpeed().words());
+        table.text("material", FleetCsv::material);
+        table.optional("value as found", truck -> truck.display().asFound().map(Amounts::format));
+        table.optional("value as left", truck -> truck.display().asLeft().map(Amounts::format));
+        table.optional("value to enter", FleetCsv::toEnter);
         massPerRevolution();
         calibration();
         verification();
         roadSpeed();
-        text("findings", FleetCsv::findings);
-        optional(
+        table.text("findings", truck -> CsvTable.codes(truck.assessment().findings()));
+        table.text(
                 "record refused because",
-                truck -> truck.assessment().refusals().stream()
-                        .map(Refusal::sentence)
-                        .reduce((one, other) -> one + "; " + other));
-        text("record", TruckResult::recordPath);
+                truck -> CsvTable.sentences(truck.assessment().refusals()));
+        table.text("record", TruckResult::recordPath);
     }
 
     static String text(FleetResult result) throws IOException {
-        FleetCsv table = new FleetCsv(result);
-        StringBuilder text = new StringBuilder();
-        try (CSVPrinter printer = new CSVPrinter(text, FORMAT)) {
-            printer.printRecord(table.header);
-            for (TruckResult truck : result.trucks()) {
-                printer.printRecord(table.cells.stream()
-                        .map(cell -> PlainText.page(cell.apply(truck)))
-                        .toList());
-            }
-        }
-        return text.toString();
+        return new FleetCsv(result).table.of(result.trucks());
     }
 
     private void massPerRevolution() {
-        number(
+        table.number(
                 "mass per revolution measured (lb/rev)",
                 truck -> truck.measured().map(m -> Figures.number(m.value(), SpreadingUnits.POUND_PER_REVOLUTION)));
-        number(
+        table.number(
                 "expanded uncertainty of the measured (lb/rev)",
                 truck -> truck.measured()
                         .flatMap(m -> m.expandedUncertainty(Figures.COVERAGE))
                         .map(u -> Figures.number(u, SpreadingUnits.POUND_PER_REVOLUTION)));
-        number(
+        table.number(
                 "mass per revolution as left (lb/rev)",
                 truck -> truck.massPerRevolution().map(m -> Figures.number(m, SpreadingUnits.POUND_PER_REVOLUTION)));
-        number(
+        table.number(
                 "mass per revolution as left (kg/rev)",
                 truck -> truck.massPerRevolution().map(m -> Figures.number(m, SpreadingUnits.KILOGRAM_PER_REVOLUTION)));
     }
@@ -141,7 +118,7 @@ final class FleetCsv {
     }
 
     private void verification() {
-        text(
+        table.text(
                 "verification catches (count)",
                 truck -> String.valueOf(truck.assessment().verifications().size()));
         amounts(Mass.class, SpreadingUnits.POUND);
@@ -168,12 +145,12 @@ final class FleetCsv {
         delivered(ApplicationRate.class, SpreadingUnits.KILOGRAM_PER_KILOMETER);
         delivered(LiquidApplicationRate.class, SpreadingUnits.US_GALLON_PER_MILE);
         delivered(LiquidApplicationRate.class, SpreadingUnits.LITER_PER_KILOMETER);
-        number(
+        table.number(
                 "dry chemical with the wetted (% more displayed than laid)",
                 truck -> truck.assessment()
                         .prewet()
                         .flatMap(total -> percent(total.error().value())));
-        number(
+        table.number(
                 "verdict of the dry chemical",
                 truck ->
                         truck.assessment().prewet().map(total -> total.verdict().words()));
@@ -209,22 +186,8 @@ final class FleetCsv {
         road("effect on rate (%)", check -> Figures.number(check.effectOnRate(), SpreadingUnits.PERCENT));
     }
 
-    private void number(String name, Function<TruckResult, Optional<String>> cell) {
-        header.add(name);
-        cells.add(truck -> cell.apply(truck).orElse(""));
-    }
-
-    private void text(String name, Function<TruckResult, String> cell) {
-        header.add(name);
-        cells.add(truck -> harmless(cell.apply(truck)));
-    }
-
-    private void optional(String name, Function<TruckResult, Optional<String>> cell) {
-        text(name, truck -> cell.apply(truck).orElse(""));
-    }
-
     private void last(String name, Function<Verification, Optional<String>> cell) {
-        number(name, truck -> truck.lastVerification().flatMap(cell));
+        table.number(name, truck -> truck.lastVerification().flatMap(cell));
     }
 
     private void always(String name, Function<Verification, String> cell) {
@@ -232,7 +195,7 @@ final class FleetCsv {
     }
 
     private void calibrations(String name, Function<Calibration, Optional<String>> cell) {
-        text(
+        table.text(
                 name,
                 truck -> truck.calibrations().stream()
                         .flatMap(one -> cell.apply(one).stream())
@@ -240,7 +203,7 @@ final class FleetCsv {
     }
 
     private void judged(String name, Function<Judgement, Optional<String>> cell) {
-        number(name, truck -> truck.judged().flatMap(series -> cell.apply(series.judgement())));
+        table.number(name, truck -> truck.judged().flatMap(series -> cell.apply(series.judgement())));
     }
 
     private static Optional<String> percent(Quantity<Dimensionless> ratio) {
@@ -255,12 +218,7 @@ final class FleetCsv {
     }
 
     private void road(String name, Function<RoadSpeedCheck, String> cell) {
-        number(name, truck -> truck.assessment().roadSpeed().map(cell));
-    }
-
-    /** A spreadsheet takes a text that begins like this for a formula and runs it; an apostrophe keeps it a text. */
-    private static String harmless(String text) {
-        return !text.isEmpty() && "=+-@\t\r\n＝＋－＠".indexOf(text.charAt(0)) >= 0 ? "'" + text : text;
+        table.number(name, truck -> truck.assessment().roadSpeed().map(cell));
     }
 
     private static String material(TruckResult truck) {
@@ -279,12 +237,5 @@ final class FleetCsv {
                 .flatMap(PointAssessment::correction)
                 .filter(c -> truck.assessment().nextStep() == NextStep.ENTER_CORRECTION)
                 .map(c -> Amounts.format(c.toEnter().value()));
-    }
-
-    private static String findings(TruckResult truck) {
-        return truck.assessment().findings().stream()
-                .map(finding -> finding.code().id())
-                .distinct()
-                .collect(Collectors.joining("; "));
     }
 }

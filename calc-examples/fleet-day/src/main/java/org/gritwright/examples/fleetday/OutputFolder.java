@@ -40,6 +40,8 @@ final class OutputFolder implements Closeable {
     static final String TYPE_IN = "type-in.html";
     static final String BLANK = "blank-sheets.html";
     static final String TABLE = "fleet-day.csv";
+    static final String TANK_TABLE = "tanks.csv";
+    static final String BOOM_TABLE = "booms.csv";
     static final String CAB = "cab.html";
     static final String CAB_TABLE = "cab.csv";
     static final String RECORDS = "records";
@@ -181,6 +183,14 @@ final class OutputFolder implements Closeable {
                     result.day(), List.copyOf(trucks), writeTanks(result, unfinished.resolve(TANK_RECORDS), run));
             progress.accept("Writing " + run.resolve(TABLE));
             write(unfinished.resolve(TABLE), FleetCsv.text(written));
+            if (!written.tanks().isEmpty()) {
+                progress.accept("Writing " + run.resolve(TANK_TABLE));
+                write(unfinished.resolve(TANK_TABLE), TankCsv.text(written));
+            }
+            if (BoomCsv.isWanted(written)) {
+                progress.accept("Writing " + run.resolve(BOOM_TABLE));
+                write(unfinished.resolve(BOOM_TABLE), BoomCsv.text(written));
+            }
             progress.accept("Writing " + run.resolve(REPORT));
             write(unfinished.resolve(REPORT), ReportPage.html(written));
             progress.accept("Writing " + run.resolve(CAB) + " and " + run.resolve(CAB_TABLE));

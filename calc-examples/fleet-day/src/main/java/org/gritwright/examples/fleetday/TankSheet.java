@@ -33,7 +33,8 @@ record TankSheet(TankAssessment assessment, Optional<Quantity<BulkDensity>> dens
     /** In K. */
     private static final double ICE = 273.15;
 
-    private static final double FAHRENHEIT = 1.8;
+    /** Of a difference of temperatures: 1 °C of it are 1.8 °F. */
+    static final double FAHRENHEIT = 1.8;
 
     static List<TankSheet> of(FleetResult result) {
         RecordNames names = new RecordNames();
@@ -106,11 +107,9 @@ record TankSheet(TankAssessment assessment, Optional<Quantity<BulkDensity>> dens
         Optional<Measured<Temperature>> temperature = assessment.freezingPoint().flatMap(FreezingPoint::temperature);
         String side = assessment
                 .freezingPoint()
-                .map(one -> switch (one.side()) {
-                    case UP_TO_EUTECTIC -> "";
-                    case UNDECIDED -> "side of the eutectic not known";
-                    case BEYOND_EUTECTIC -> "beyond the eutectic";
-                })
+                .map(FreezingPoint::side)
+                .filter(one -> one != Side.UP_TO_EUTECTIC)
+                .map(TankSheet::words)
                 .orElse("");
         boolean inFahrenheit = isInFahrenheit();
         return temperature
@@ -118,6 +117,14 @@ record TankSheet(TankAssessment assessment, Optional<Quantity<BulkDensity>> dens
                         degrees(point, inFahrenheit),
                         degrees(point, !inFahrenheit) + (side.isEmpty() ? "" : ", " + side)))
                 .orElseGet(() -> side.isEmpty() ? Cell.of("—") : new Cell("not known", side));
+    }
+
+    static String words(Side side) {
+        return switch (side) {
+            case UP_TO_EUTECTIC -> "up to the eutectic";
+            case UNDECIDED -> "side of the eutectic not known";
+            case BEYOND_EUTECTIC -> "beyond the eutectic";
+        };
     }
 
     private boolean isInFahrenheit() {
@@ -138,15 +145,20 @@ record TankSheet(TankAssessment assessment, Optional<Quantity<BulkDensity>> dens
 
     /** A temperature and its uncertainty, which is a difference: 1 °C of it are 1.8 °F. */
     private static String degrees(Measured<Temperature> point, boolean inFahrenheit) {
-        double celsius = Amounts.si(Temperature.class, point.value()) - ICE;
         Unit<Temperature> unit = inFahrenheit ? SpreadingUnits.FAHRENHEIT : SpreadingUnits.CELSIUS;
         double size = inFahrenheit ? FAHRENHEIT : 1;
-        return Figures.degrees(Amounts.of(size * celsius + (inFahrenheit ? 32 : 0), unit))
+        return Figures.degrees(Amounts.of(number(point.value(), inFahrenheit), unit))
                 + point.expandedUncertainty(Figures.COVERAGE)
                         .map(half -> " "
                                 + Figures.within(
                                         Amounts.of(size * half.getValue().doubleValue(), unit)))
                         .orElse("");
+    }
+
+    /** On one of the two scales, which differ by more than a factor. */
+    static double number(Quantity<Temperature> temperature, boolean inFahrenheit) {
+        double celsius = Amounts.si(Temperature.class, temperature) - ICE;
+        return inFahrenheit ? FAHRENHEIT * celsius + 32 : celsius;
     }
 
     private Cell densityCell() {

@@ -108,7 +108,7 @@ class LiquidDemoTest {
     void theTableNamesVolumesInColumnsOfTheirOwn() throws IOException {
         List<CSVRecord> rows = CSVParser.parse(
                         FleetCsv.text(result),
-                        FleetCsv.FORMAT
+                        CsvTable.FORMAT
                                 .builder()
                                 .setHeader()
                                 .setSkipHeaderRecord(true)
