@@ -151,6 +151,26 @@ record DayPlan(FleetDay day, FleetPlan plan) {
                                 + String.join(", ", notVerified) + ".");
     }
 
+    /**
+     * What is to be done besides, and takes a time that no field of the document states; empty if there is nothing.
+     *
+     * @return for example "reading 4 tanks; catching the nozzles of A-41, A-43"
+     */
+    String besides() {
+        List<String> tasks = new ArrayList<>();
+        if (!day.tanks().isEmpty()) {
+            tasks.add("reading " + Words.count(day.tanks().size(), "tank"));
+        }
+        List<String> booms = planned().stream()
+                .filter(truck -> truck.truck().boom().isPresent())
+                .map(truck -> truck.truck().id())
+                .toList();
+        if (!booms.isEmpty()) {
+            tasks.add("catching the nozzles of " + String.join(", ", booms));
+        }
+        return String.join("; ", tasks);
+    }
+
     /** For example "1 crew, 8 h a day". */
     String crews() {
         return Words.count(plan.plan().howManyCrews(), "crew") + ", "

@@ -19,7 +19,8 @@ import org.gritwright.units.Amounts;
 
 /** The plan: an overview for the planner of the day, then a worksheet a truck to print, with room to write. */
 final class PlanPage {
-    private static final List<String> TEMPLATES = List.of("plan.peb", "worksheet.peb", "safety.peb", "table.peb");
+    private static final List<String> TEMPLATES =
+            List.of("plan.peb", "worksheet.peb", "liquids.peb", "safety.peb", "table.peb");
 
     private PlanPage() {}
 
@@ -48,7 +49,7 @@ final class PlanPage {
         model.put("id", truck.truck().id());
         model.put("what", "worksheet for");
         model.put("sheet", PlanSheet.of(plan, truck, 1));
-        return ReportPage.filled(List.of("paper.peb", "worksheet.peb", "safety.peb"), model);
+        return ReportPage.filled(List.of("paper.peb", "worksheet.peb", "liquids.peb", "safety.peb"), model);
     }
 
     private static String site(DayPlan plan) {
@@ -92,6 +93,8 @@ final class PlanPage {
                 "tables",
                 plan.planned().stream().map(truck -> PlanTables.of(plan, truck)).toList());
         model.put("sheets", sheets);
+        model.put("tanks", TankReadingSheet.of(plan.day()));
+        model.put("tankSteps", WorkStep.ofTanks());
         return model;
     }
 
@@ -128,17 +131,21 @@ final class PlanPage {
                         .sorted()
                         .map(method -> plan.methods().get(method).name())
                         .collect(Collectors.joining("; "))));
+        List<String> notes = new ArrayList<>(List.of(
+                "With " + plan.crews()
+                        + ". Each crew needs a scale, containers and people of its own, and sets up"
+                        + " the yard once a day for each method that it uses that day. A truck isn’t left"
+                        + " half done overnight.",
+                "Times are the yard’s own minutes for each step and the runs. Driving, warming up, the road course,"
+                        + " breaks and waiting are not in them."));
+        if (!plan.besides().isEmpty()) {
+            notes.add("Neither is what comes besides, as nobody stated its minutes: " + plan.besides() + ".");
+        }
         return new SheetTable(
                 "The days by each weighing method",
                 List.of("days", "trucks a day", "work of all crews", "works for", "doesn’t work for", "equipment"),
                 rows,
-                List.of(
-                        "With " + plan.crews()
-                                + ". Each crew needs a scale, containers and people of its own, and sets up"
-                                + " the yard once a day for each method that it uses that day. A truck isn’t left"
-                                + " half done overnight.",
-                        "Times are the yard’s own minutes for each step and the runs. Driving, warming up, the road course,"
-                                + " breaks and waiting are not in them."));
+                notes);
     }
 
     private static String equipment(MethodEntry method) {

@@ -43,6 +43,7 @@ import org.gritwright.units.quantity.PulsesPerDistance;
  * @param before boxes for what is the same for all catches
  * @param parts a part for each material and gate opening
  * @param constants the constants of the display, at most ten side by side
+ * @param nozzles the side for its boom's nozzles; none without a boom
  * @param road boxes for the measured course
  * @param isLiquid whether a pump or flow meter is calibrated
  */
@@ -55,6 +56,7 @@ record PlanSheet(
         List<Box> before,
         List<Part> parts,
         List<List<Box>> constants,
+        List<NozzleSheet> nozzles,
         List<Box> road,
         boolean isLiquid) {
     private static final int DIGITS = 3;
@@ -144,6 +146,7 @@ record PlanSheet(
                 before(day, truck, units),
                 truck.points().stream().map(point -> part(day, truck, point)).toList(),
                 constants(truck, units),
+                NozzleSheet.of(truck).stream().toList(),
                 // The truck whose grains it wets has the road course on its sheet.
                 truck.truck().wets().isPresent() ? List.of() : road(units),
                 truck.truck().spreader().isForLiquids());
@@ -177,6 +180,9 @@ record PlanSheet(
                 truck.truck().spreader().isForLiquids()
                         ? "hoses that fit and are tied down, a tub, water to rinse"
                         : "tarp or tray, shovel, broom");
+        if (truck.truck().boom().isPresent()) {
+            kit.add("a graduate and a funnel for single nozzles, a gauge for the boom’s pressure");
+        }
         Optional<Integer> method = day.method(truck);
         if (method.isPresent()) {
             var entry = day.methods().get(method.get());

@@ -43,6 +43,9 @@ record PlanSummary(DayPlan plan) {
         lines.addAll(methods.row(schedule("a mix: each truck as above", plan.mix(), "for all that have a method")));
         lines.add("-".repeat(WIDTH));
         lines.addAll(TextTable.wrap(plan.summary(), WIDTH));
+        if (!plan.besides().isEmpty()) {
+            lines.addAll(TextTable.wrap("Besides, in no time above: " + plan.besides() + ".", WIDTH));
+        }
         lines.add("Worksheets: " + PlainText.oneLine(page.toString()));
         lines.add("To type them in: "
                 + PlainText.oneLine(page.resolveSibling(OutputFolder.TYPE_IN).toString()));

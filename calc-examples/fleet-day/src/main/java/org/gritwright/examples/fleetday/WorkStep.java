@@ -140,6 +140,11 @@ record WorkStep(String text, List<String> times) {
                             + " since they may start the pump.",
                     verifications));
         }
+        if (truck.truck().boom().isPresent()) {
+            steps.add(once(
+                    "Stop the pump, relieve the pressure, lock out. Hoses off, filters and nozzles clean and on. Then"
+                            + " each nozzle, as the side about nozzles says."));
+        }
         steps.add(once(
                 "Simulated speed canceled. Stop the pump, relieve the pressure, lock out. Hoses back on, every guard"
                         + " seen on."));
@@ -161,6 +166,19 @@ record WorkStep(String text, List<String> times) {
                 .map(point -> TruckUnits.symbolOf(PlanSheet.expected(truck, point)))
                 .distinct()
                 .collect(Collectors.joining(" or "));
+    }
+
+    /** For each tank of the yard; nothing is added before somebody has computed how much. */
+    static List<WorkStep> ofTanks() {
+        return List.of(
+                once("Circulate until it is mixed: what is strong lies at the bottom."),
+                once("Draw the sample at a tap, or from outside with a long dipper."),
+                once("Jar and instrument clean. It floats free, without bubbles; read it at eye height, at the liquid’s"
+                        + " surface, as its maker says. The sample’s temperature at the same time."),
+                once("The tank’s own temperature, and its level. The sample goes back into the tank."),
+                // A step ÷ √12, rounded up.
+                once("± (standard): a third of a step of the instrument, or more if its maker says so."),
+                once("Nothing is added before it is computed how much, and all cautions above hold."));
     }
 
     /** Whether the truck's shaft has a sensor that counts. */

@@ -26,7 +26,15 @@ import org.junit.jupiter.params.provider.MethodSource;
 @TestInstance(TestInstance.Lifecycle.PER_CLASS)
 class PagesInBrowserTest {
     static final List<String> PAGES = List.of(
-            "report", "cab", "plan", "blank", "hostile-report", "hostile-cab", "hostile-plan", "liquids-report");
+            "report",
+            "cab",
+            "plan",
+            "blank",
+            "hostile-report",
+            "hostile-cab",
+            "hostile-plan",
+            "liquids-report",
+            "liquids-plan");
     private static final List<Integer> WIDTHS = List.of(390, 800, 1300);
 
     /** What WCAG 2.2 asks for at levels A and AA, as far as a program can tell. */
@@ -51,7 +59,8 @@ class PagesInBrowserTest {
         }
         make("", day -> {});
         make("hostile-", PagesInBrowserTest::hostile);
-        report("liquids-report", withLongNames());
+        run("liquids-report", withLongNames(), "report");
+        run("liquids-plan", withLongNames(), "plan");
     }
 
     /** Tanks, sections and nozzles may be called anything too. */
@@ -65,9 +74,9 @@ class PagesInBrowserTest {
                         .replace("\"left half\"", "\"left, 12 ft, the half next to the shoulder\""));
     }
 
-    private void report(String name, Path input) {
+    private void run(String name, Path input, String mode) {
         Run run = Run.of(
-                "--input", input.toString(), "--output", folder.resolve(name).toString(), "--mode", "report");
+                "--input", input.toString(), "--output", folder.resolve(name).toString(), "--mode", mode);
         assertThat(run.exitCode()).as(run.err()).isZero();
     }
 
