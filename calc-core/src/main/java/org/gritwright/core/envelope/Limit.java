@@ -17,7 +17,11 @@ public enum Limit {
     /** The pump for liquid can't run any slower and still run steadily. */
     LEAST_PUMP_FLOW("the pump can't give less and stay steady"),
     /** The pump for liquid gives no more. */
-    MOST_PUMP_FLOW("the pump gives no more");
+    MOST_PUMP_FLOW("the pump gives no more"),
+    /** Below it the flow meter counts nothing, or not rightly. */
+    LEAST_METER_FLOW("the flow meter isn't right at a lower flow"),
+    /** Above it nobody knows what a pulse of the flow meter means. */
+    MOST_METER_FLOW("the flow meter isn't right at a higher flow");
 
     private final String words;
 

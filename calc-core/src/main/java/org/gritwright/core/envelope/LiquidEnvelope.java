@@ -5,6 +5,7 @@ import java.util.Optional;
 import javax.measure.Quantity;
 import javax.measure.quantity.Speed;
 import org.gritwright.core.curve.SlipCurve;
+import org.gritwright.core.metering.FlowMeter;
 import org.gritwright.core.range.WorkingRange;
 import org.gritwright.core.uncertainty.Measured;
 import org.gritwright.units.Amounts;
@@ -101,6 +102,37 @@ public record LiquidEnvelope(Span<FlowRate> flows) {
     public static LiquidEnvelope ofFlows(Quantity<FlowRate> least, Limit low, Quantity<FlowRate> most, Limit high) {
         return new LiquidEnvelope(new Span<>(
                 Optional.of(new Bound<>(Measured.once(least), low)), new Bound<>(Measured.once(most), high)));
+    }
+
+    /**
+     * The flows that a flow meter counts rightly, whatever moves them.
+     *
+     * @param meter the flow meter
+     * @return the envelope; none of a meter that knows no highest flow, since what bounds it then is another part
+     */
+    public static Optional<LiquidEnvelope> ofMeter(FlowMeter meter) {
+        return meter.highestFlow().map(most -> new LiquidEnvelope(new Span<>(least(meter), most(most))));
+    }
+
+    private static Optional<Bound<FlowRate>> least(FlowMeter meter) {
+        return Optional.of(meter.lowestFlow())
+                .filter(flow -> Amounts.si(FlowRate.class, flow) > 0)
+                .map(flow -> new Bound<>(Measured.once(flow), Limit.LEAST_METER_FLOW));
+    }
+
+    private static Bound<FlowRate> most(Quantity<FlowRate> flow) {
+        return new Bound<>(Measured.once(flow), Limit.MOST_METER_FLOW);
+    }
+
+    /**
+     * The same where a flow meter counts what is laid: on each side the tighter bound.
+     *
+     * @param meter the flow meter, with a highest flow or without
+     * @return the envelope; its highest flow is below its lowest where nothing holds
+     */
+    public LiquidEnvelope within(FlowMeter meter) {
+        return and(new LiquidEnvelope(new Span<>(
+                least(meter), meter.highestFlow().map(LiquidEnvelope::most).orElse(flows.highest()))));
     }
 
     /**

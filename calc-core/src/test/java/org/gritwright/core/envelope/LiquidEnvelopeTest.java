@@ -5,25 +5,41 @@ import static org.assertj.core.api.Assertions.within;
 import static org.gritwright.core.Samples.assertRefused;
 import static org.gritwright.core.curve.SlipSamples.rpm;
 import static org.gritwright.units.SpreadingUnits.LANE;
+import static org.gritwright.units.SpreadingUnits.LITER_PER_PULSE;
 import static org.gritwright.units.SpreadingUnits.MILE_PER_HOUR;
+import static org.gritwright.units.SpreadingUnits.PULSE_PER_US_GALLON;
 import static org.gritwright.units.SpreadingUnits.US_GALLON_PER_LANE_MILE;
 import static org.gritwright.units.SpreadingUnits.US_GALLON_PER_MILE;
 import static org.gritwright.units.SpreadingUnits.US_GALLON_PER_MINUTE;
 import static org.gritwright.units.SpreadingUnits.US_GALLON_PER_REVOLUTION;
 
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import javax.measure.Quantity;
 import javax.measure.quantity.Speed;
 import org.gritwright.core.curve.SlipCurve;
 import org.gritwright.core.curve.SlipModel;
 import org.gritwright.core.curve.SlipSamples;
+import org.gritwright.core.metering.BuiltInTypes;
+import org.gritwright.core.metering.FlowMeter;
+import org.gritwright.core.metering.FlowMetering;
 import org.gritwright.core.range.WorkingRange;
+import org.gritwright.core.spi.FlowMeterType;
+import org.gritwright.core.spi.Parameter;
+import org.gritwright.core.spi.Parameters;
+import org.gritwright.core.spi.PulseOutput;
+import org.gritwright.core.spi.Spi;
+import org.gritwright.core.spi.TypeId;
 import org.gritwright.core.uncertainty.Measured;
 import org.gritwright.units.Amounts;
 import org.gritwright.units.quantity.FlowRate;
 import org.gritwright.units.quantity.LiquidApplicationRate;
 import org.gritwright.units.quantity.VolumePerRevolution;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 class LiquidEnvelopeTest {
     /** 0.05 gal/rev, known to 2 %. */
@@ -173,5 +189,93 @@ class LiquidEnvelopeTest {
                         .flows()
                         .lowest())
                 .isEmpty();
+    }
+
+    private static FlowMeter meter(Optional<String> lowest, Optional<String> highest) {
+        Map<String, Object> given = new HashMap<>();
+        given.put("kFactor", Amounts.of(1200, PULSE_PER_US_GALLON));
+        lowest.ifPresent(flow -> given.put("lowFlowCutoff", Amounts.parseAny(flow)));
+        highest.ifPresent(flow -> given.put("highestFlow", Amounts.parseAny(flow)));
+        return FlowMeter.of(BuiltInTypes.registry(), TypeId.of("k-factor", 1), given);
+    }
+
+    /** 30 gal/mi at 16 mi/h are 8 gal/min. */
+    @Test
+    void aMeterCountsRightlyBetweenTwoFlows() {
+        LiquidEnvelope metered = LiquidEnvelope.ofMeter(meter(Optional.of("8 gal/min"), Optional.of("15 gal/min")))
+                .orElseThrow();
+        assertThat(metered.speedsFor(rate(30))).hasToString("16 mi/h to 30 mi/h");
+        assertThat(metered.limitAt(rate(30), mph(15.999))).contains(Limit.LEAST_METER_FLOW);
+        assertThat(metered.limitAt(rate(30), mph(16))).isEmpty();
+        assertThat(metered.limitAt(rate(30), mph(30))).isEmpty();
+        assertThat(metered.limitAt(rate(30), mph(30.001))).contains(Limit.MOST_METER_FLOW);
+    }
+
+    @Test
+    void aMeterNarrowsWhatAPumpHolds() {
+        LiquidEnvelope both = PUMP.within(meter(Optional.of("8 gal/min"), Optional.of("15 gal/min")));
+        assertThat(both.speedsFor(rate(30))).hasToString("16 mi/h to 30 mi/h");
+        assertThat(both.limitAt(rate(30), mph(12))).contains(Limit.LEAST_METER_FLOW);
+        assertThat(both.limitAt(rate(30), mph(35))).contains(Limit.MOST_METER_FLOW);
+
+        LiquidEnvelope wider = PUMP.within(meter(Optional.of("1 gal/min"), Optional.of("60 gal/min")));
+        assertThat(wider).isEqualTo(PUMP);
+
+        LiquidEnvelope nothing = PUMP.within(meter(Optional.of("25 gal/min"), Optional.of("60 gal/min")));
+        assertThat(nothing.speedsFor(rate(30))).hasToString("50 mi/h to 40 mi/h");
+    }
+
+    /** A meter of another type, of which nobody knows up to which flow it is right. */
+    private record OpenMeter(Quantity<FlowRate> lowest) implements FlowMeterType {
+        @Override
+        public TypeId id() {
+            return TypeId.of("example.org/open", 1);
+        }
+
+        @Override
+        public int spiLevel() {
+            return Spi.LEVEL;
+        }
+
+        @Override
+        public List<Parameter<?>> parameters() {
+            return List.of();
+        }
+
+        @Override
+        public PulseOutput output(Parameters given) {
+            return PulseOutput.constant(Amounts.of(1, LITER_PER_PULSE)).from(lowest);
+        }
+    }
+
+    @Test
+    void aMeterWithoutAHighestFlowBoundsFromBelowOnly() {
+        FlowMeter open = FlowMeter.of(new OpenMeter(flow(8)), Map.of());
+        assertThat(LiquidEnvelope.ofMeter(open)).isEmpty();
+        LiquidEnvelope both = PUMP.within(open);
+        assertThat(both.speedsFor(rate(30))).hasToString("16 mi/h to 40 mi/h");
+        assertThat(both.flows().highest().limit()).isEqualTo(Limit.MOST_PUMP_FLOW);
+        assertThat(PUMP.within(FlowMeter.of(new OpenMeter(flow(0)), Map.of()))).isEqualTo(PUMP);
+        assertThat(LiquidEnvelope.ofMeter(meter(Optional.empty(), Optional.of("15 gal/min")))
+                        .orElseThrow()
+                        .flows()
+                        .lowest())
+                .isEmpty();
+    }
+
+    /** What plans and routes ask of a meter and what a chart shows are the same flows, to the last digit of a limit. */
+    @ParameterizedTest
+    @CsvSource({"7.999, false", "8, true", "8.001, true", "14.999, true", "15, true", "15.001, false", "0.001, false"})
+    void anEnvelopeHoldsWhatItsMeteringIsGoodFor(double gallonsPerMinute, boolean good) {
+        FlowMeter meter = meter(Optional.of("8 gal/min"), Optional.of("15 gal/min"));
+        double cubicMetersPerSecond = Amounts.si(FlowRate.class, flow(gallonsPerMinute));
+
+        assertThat(new FlowMetering(meter).isGoodFor(cubicMetersPerSecond, 0)).contains(good);
+        // 60 gal/mi at as many mi/h
+        assertThat(LiquidEnvelope.ofMeter(meter)
+                        .orElseThrow()
+                        .limitAt(rate(60), mph(gallonsPerMinute))
+                        .isEmpty())
+                .isEqualTo(good);
     }
 }

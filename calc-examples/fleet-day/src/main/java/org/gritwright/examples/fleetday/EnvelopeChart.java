@@ -141,6 +141,8 @@ final class EnvelopeChart {
             case HIGHEST_NOZZLE_PRESSURE -> "nozzles at their highest";
             case LEAST_PUMP_FLOW -> "liquid pump at its least";
             case MOST_PUMP_FLOW -> "liquid pump at its most";
+            case LEAST_METER_FLOW -> "flow meter at its least";
+            case MOST_METER_FLOW -> "flow meter at its most";
         };
     }
 }
