@@ -3,10 +3,12 @@ package org.gritwright.examples.fleetday;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import javax.measure.Quantity;
 import javax.measure.Unit;
 import javax.measure.quantity.Temperature;
+import javax.measure.quantity.Volume;
 import org.gritwright.core.fleet.day.EnteredRanges;
 import org.gritwright.core.metering.OpenLoop;
 import org.gritwright.units.Amounts;
@@ -70,12 +72,20 @@ record TypeInBox(String field, String label, String unit, String name, String ru
             Map.entry("catch/runTime", new Asked("run time", "positive")),
             Map.entry("catch/indicated", new Asked("indicated mass", "positive")),
             Map.entry("catch/indicatedStep", new Asked("resolution of the indicated mass", "positive")),
+            Map.entry("catch/density.value", new Asked("density of the liquid", "positive")),
+            Map.entry("catch/density.standardUncertainty", new Asked("standard uncertainty", "")),
+            Map.entry("catch/prewetRate", new Asked("prewet rate", "not-negative")),
             Map.entry("in-force/value", new Asked("calibration", "positive")),
             Map.entry("road-speed/inForce", new Asked("road-speed value", "positive")),
             Map.entry("course-run/course", new Asked("length of the course", "positive")),
             Map.entry("course-run/pulses", new Asked("road-speed pulses", "whole-positive")));
 
     private static final List<String> PARTS_OF_A_WHOLE = List.of("conditions/hopperLevel", "conditions/moisture");
+
+    /** Of a liquid the library names the volume. */
+    private static final Map<String, Asked> ASKED_OF_A_VOLUME = Map.of(
+            "catch/indicated", new Asked("indicated volume", "positive"),
+            "catch/indicatedStep", new Asked("resolution of the indicated volume", "positive"));
 
     /** Their unit and range are those of the scale that is chosen on the page. */
     private static final List<String> ON_THE_SCALE = List.of("scale-check/testWeight", "scale-check/reading");
@@ -85,7 +95,9 @@ record TypeInBox(String field, String label, String unit, String name, String ru
     }
 
     static TypeInBox of(String field, String label, String unit) {
-        Asked asked = ASKED.getOrDefault(field, new Asked(label, ""));
+        Asked asked = isVolume(unit) && ASKED_OF_A_VOLUME.containsKey(field)
+                ? Objects.requireNonNull(ASKED_OF_A_VOLUME.get(field))
+                : ASKED.getOrDefault(field, new Asked(label, ""));
         if (ON_THE_SCALE.contains(field)) {
             return new TypeInBox(field, label, "@scale", asked.name(), asked.rule(), Optional.empty());
         }
@@ -103,6 +115,12 @@ record TypeInBox(String field, String label, String unit, String name, String ru
         return new TypeInBox(field, label, unit, asked.name(), asked.rule(), range);
     }
 
+    private static boolean isVolume(String unit) {
+        return !unit.isEmpty()
+                && !unit.equals("%")
+                && UnitSymbol.of(unit(unit)).kind().equals(Volume.class);
+    }
+
     /** A control setting lies within the truck's table, in the unit of the table. */
     TypeInBox within(List<OpenLoop.Row> table) {
         Quantity<?> lowest = table.get(0).setting();
@@ -114,6 +132,11 @@ record TypeInBox(String field, String label, String unit, String name, String ru
                 name,
                 rule,
                 Optional.of(Range.of(name, lowest, highest, lowest.getUnit())));
+    }
+
+    /** The same box under another name of the library's. */
+    TypeInBox asked(String otherName, String otherRule) {
+        return new TypeInBox(field, label, unit, otherName, otherRule, range);
     }
 
     /** The unit of a symbol; the worksheet prints no others. */

@@ -15,6 +15,7 @@ import java.util.Objects;
 import org.gritwright.core.fleet.day.FleetDay;
 import org.gritwright.core.fleet.plan.TruckPlan;
 import org.gritwright.core.record.Document;
+import org.gritwright.examples.fleetday.TypeInSheet.GraduateChoice;
 import org.gritwright.examples.fleetday.TypeInSheet.ScaleChoice;
 
 /**
@@ -37,10 +38,6 @@ final class TypeInPage {
     static String html(DayPlan plan) throws IOException {
         List<TypeInSheet> sheets = new ArrayList<>();
         for (TruckPlan truck : plan.planned()) {
-            // Liquids are written down on paper, and typed into the document.
-            if (truck.truck().spreader().isForLiquids()) {
-                continue;
-            }
             sheets.add(TypeInSheet.of(plan, truck));
         }
         String style = code("report.css") + code("type-in.css");
@@ -73,6 +70,9 @@ final class TypeInPage {
         return ScriptData.inPage("{\"document\":" + document.toString(StandardCharsets.UTF_8) + ",\"schema\":" + schema
                 + ",\"scales\":"
                 + ScriptData.json(day.scales().stream().map(ScaleChoice::of).toList())
+                + ",\"graduates\":"
+                + ScriptData.json(
+                        day.graduates().stream().map(GraduateChoice::of).toList())
                 + ",\"sheets\":" + ScriptData.json(sheets) + "}");
     }
 

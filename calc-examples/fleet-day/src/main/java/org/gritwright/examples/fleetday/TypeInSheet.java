@@ -10,23 +10,34 @@ import javax.measure.Quantity;
 import javax.measure.Unit;
 import javax.measure.quantity.Mass;
 import javax.measure.quantity.Speed;
+import javax.measure.quantity.Time;
+import javax.measure.quantity.Volume;
+import org.gritwright.core.fleet.day.DensityEntry;
 import org.gritwright.core.fleet.day.InForceEntry;
+import org.gritwright.core.fleet.day.MethodEntry;
+import org.gritwright.core.fleet.day.ReadingMethodEntry;
 import org.gritwright.core.fleet.day.WeighingMethodEntry;
 import org.gritwright.core.fleet.plan.MethodPlan;
 import org.gritwright.core.fleet.plan.PointPlan;
 import org.gritwright.core.fleet.plan.TruckPlan;
+import org.gritwright.core.metering.Metering;
 import org.gritwright.core.metering.OpenLoop;
 import org.gritwright.core.planning.CatchSeries;
 import org.gritwright.core.planning.RunPlan;
 import org.gritwright.core.verification.TestRun;
+import org.gritwright.core.weighing.Graduate;
 import org.gritwright.core.weighing.Scale;
 import org.gritwright.units.Amounts;
 import org.gritwright.units.SpreadingUnits;
+import org.gritwright.units.UnitSymbol;
 import org.gritwright.units.quantity.ApplicationRate;
 import org.gritwright.units.quantity.DischargePerRevolution;
+import org.gritwright.units.quantity.LiquidApplicationRate;
+import org.gritwright.units.quantity.PrewetRate;
 import org.gritwright.units.quantity.PulsesPerDistance;
 import org.gritwright.units.quantity.PulsesPerRevolution;
 import org.gritwright.units.quantity.RotationalSpeed;
+import org.gritwright.units.rate.PrewetRates;
 
 /**
  * One truck's boxes for the type-in page: those of the worksheet's side 2 that the document has a field for, in the order of the
@@ -35,24 +46,26 @@ import org.gritwright.units.quantity.RotationalSpeed;
  * @param index the truck's place in the day
  * @param id the truck
  * @param onTruck the equipment on it
- * @param scale the id of the scale that is planned
+ * @param scale the id of the scale that is planned; none where all is read in a container with marks
+ * @param container the id of the container with marks that is planned; none where all is weighed
  * @param before the boxes for what is the same for all catches
  * @param parts a part for each material and gate opening
  * @param control control settings and the revolutions a second at each, in order; empty without such a table
- * @param indicatedStep the box for the step in which the display shows mass
- * @param roadInForce the box for the road-speed value
+ * @param indicatedStep the box for the step in which the display shows mass, or the volume of a liquid
+ * @param roadInForce the box for the road-speed value; none for what wets the grains of another truck
  * @param road the boxes for the measured course
  */
 record TypeInSheet(
         int index,
         String id,
         String onTruck,
-        String scale,
+        Optional<String> scale,
+        Optional<String> container,
         List<TypeInBox> before,
         List<Part> parts,
         List<List<Double>> control,
         TypeInBox indicatedStep,
-        TypeInBox roadInForce,
+        Optional<TypeInBox> roadInForce,
         List<TypeInBox> road) {
 
     /** Net masses further from what is expected are asked about, by where that comes from (common practice, no source). */
@@ -73,7 +86,8 @@ record TypeInSheet(
      * @param value the box for that value
      * @param kilogramsPerRevolution what is expected of the sensed or watched shaft
      * @param usual so many times more or less is worth a question
-     * @param pulsesPerRevolution of the sensor, if there is one
+     * @param pulsesPerRevolution of the sensor, if there is one; a flow meter's pulse is a turn of its own
+     * @param liquid what is taken for the liquid; none for grains
      * @param lines the catches planned, calibration catches first
      * @param more a verification catch that nobody planned; none where no weighing method will do
      */
@@ -89,6 +103,7 @@ record TypeInSheet(
             double kilogramsPerRevolution,
             double usual,
             Optional<Double> pulsesPerRevolution,
+            Optional<Liquid> liquid,
             List<Line> lines,
             Optional<Line> more) {}
 
@@ -102,6 +117,16 @@ record TypeInSheet(
     record Gate(TypeInBox box, double planned, double off) {}
 
     /**
+     * A liquid.
+     *
+     * @param kilogramsPerCubicMeter its density as the document has it
+     * @param shown a cubic meter in the unit that the display shows
+     * @param noRate no liquid at all over a distance, as the library says it
+     * @param turns what the turns are called
+     */
+    record Liquid(double kilogramsPerCubicMeter, double shown, String noRate, String turns) {}
+
+    /**
      * One planned catch.
      *
      * @param head for example "Catch 1"
@@ -111,8 +136,11 @@ record TypeInSheet(
      * @param container what a container is called: a pail among several, or a container of another kind
      * @param pails how many containers are planned
      * @param revolutions how many revolutions are planned
-     * @param planned rate, speed and seconds of a verification, in the units of their boxes; empty for a calibration catch
+     * @param planned rate, speed and seconds of a verification, in the units of their boxes, and the prewet rate if there is one;
+     *     empty for a calibration catch
      * @param kilograms what a rate of one at a speed of one puts down in a second, in those units
+     * @param read whether it is read in a container with marks, as only a liquid is; left out for what is weighed
+     * @param density the density that is planned, in the unit of its box; none where none is needed
      */
     record Line(
             String head,
@@ -123,7 +151,9 @@ record TypeInSheet(
             int pails,
             double revolutions,
             List<Double> planned,
-            double kilograms) {}
+            double kilograms,
+            Optional<Boolean> read,
+            Optional<Double> density) {}
 
     /**
      * A scale of the day.
@@ -167,11 +197,43 @@ record TypeInSheet(
         }
     }
 
+    /**
+     * A container with marks of the day.
+     *
+     * @param id its id
+     * @param unit the unit that it reads in
+     * @param capacity its highest mark in that unit
+     * @param capacityWords its highest mark as it was written down
+     * @param cubicMeter a cubic meter in that unit
+     * @param fills what can be read in it
+     */
+    record GraduateChoice(
+            String id,
+            String unit,
+            double capacity,
+            String capacityWords,
+            double cubicMeter,
+            Optional<TypeInBox.Range> fills) {
+
+        static GraduateChoice of(Graduate container) {
+            Unit<Volume> unit = container.division().getUnit();
+            return new GraduateChoice(
+                    container.id(),
+                    TruckUnits.symbolOf(container.division()),
+                    Amounts.in(container.capacity(), unit),
+                    Amounts.format(container.capacity()),
+                    Amounts.in(Amounts.of(1, SpreadingUnits.CUBIC_METER), unit),
+                    TypeInBox.Range.of("fills", unit));
+        }
+    }
+
     static TypeInSheet of(DayPlan day, TruckPlan truck) {
         PlanSheet paper = PlanSheet.of(day, truck, 1);
         TruckUnits units = TruckUnits.of(truck);
+        Optional<String> scale = scale(day, truck);
         List<TypeInBox> before = paper.before().stream()
                 .filter(box -> !box.field().isEmpty() && !box.field().equals(PlanSheet.GATE))
+                .filter(box -> scale.isPresent() || !box.field().startsWith("scale-check/"))
                 .map(TypeInBox::of)
                 .collect(Collectors.toCollection(ArrayList::new));
         if (WorkStep.hasSensor(truck)) {
@@ -185,9 +247,11 @@ record TypeInSheet(
                 day.day().trucks().indexOf(truck.truck()),
                 truck.truck().id(),
                 paper.onTruck(),
-                PlanSheet.shown(day, truck, truck.points().get(0))
-                        .map(method -> ((WeighingMethodEntry) method.method()).scale())
-                        .orElse(day.day().scales().get(0).id()),
+                scale,
+                methods(day, truck)
+                        .filter(ReadingMethodEntry.class::isInstance)
+                        .map(method -> ((ReadingMethodEntry) method).container())
+                        .findFirst(),
                 before,
                 IntStream.range(0, truck.points().size())
                         .mapToObj(i -> part(day, truck, paper.parts().get(i), i))
@@ -197,9 +261,38 @@ record TypeInSheet(
                                 row.setting().getValue().doubleValue(),
                                 Amounts.si(RotationalSpeed.class, row.shaftSpeed())))
                         .toList(),
-                TypeInBox.of("catch/indicatedStep", "display’s mass in steps of", units.symbol(Mass.class)),
-                TypeInBox.of("road-speed/inForce", "road speed", roadUnit),
+                isLiquid(truck)
+                        ? TypeInBox.of(
+                                "catch/indicatedStep", "display’s volume in steps of", units.symbol(Volume.class))
+                        : TypeInBox.of("catch/indicatedStep", "display’s mass in steps of", units.symbol(Mass.class)),
+                paper.road().isEmpty()
+                        ? Optional.empty()
+                        : Optional.of(TypeInBox.of("road-speed/inForce", "road speed", roadUnit)),
                 paper.road().stream().map(TypeInBox::of).toList());
+    }
+
+    private static boolean isLiquid(TruckPlan truck) {
+        return truck.truck().spreader().isForLiquids();
+    }
+
+    /** The planned method of each point that has one. */
+    private static Stream<MethodEntry> methods(DayPlan day, TruckPlan truck) {
+        return truck.points().stream()
+                .flatMap(point -> PlanSheet.shown(day, truck, point).stream())
+                .map(MethodPlan::method);
+    }
+
+    /** A liquid that is read needs none; who has no method at all may still have tested a scale. */
+    private static Optional<String> scale(DayPlan day, TruckPlan truck) {
+        Optional<MethodEntry> first = isLiquid(truck)
+                ? methods(day, truck)
+                        .filter(WeighingMethodEntry.class::isInstance)
+                        .findFirst()
+                : PlanSheet.shown(day, truck, truck.points().get(0)).map(MethodPlan::method);
+        return first.map(method -> ((WeighingMethodEntry) method).scale())
+                .or(() -> methods(day, truck).anyMatch(ReadingMethodEntry.class::isInstance)
+                        ? Optional.empty()
+                        : day.day().scales().stream().map(Scale::id).findFirst());
     }
 
     private static Part part(DayPlan day, TruckPlan truck, PlanSheet.Part paper, int index) {
@@ -218,20 +311,24 @@ record TypeInSheet(
                 held.flatMap(InForceEntry::slot),
                 TypeInBox.of(
                         "in-force/value",
-                        "mass value"
+                        (isLiquid(truck) ? "volume value" : "mass value")
                                 + held.flatMap(InForceEntry::slot)
                                         .map(slot -> ", slot " + slot)
                                         .orElse(""),
-                        TruckUnits.symbolOf(
-                                held.<Quantity<?>>map(InForceEntry::value).orElse(point.expected()))),
+                        TruckUnits.symbolOf(held.<Quantity<?>>map(InForceEntry::value)
+                                .orElseGet(() -> point.point().asMetered(point.expected())))),
                 Amounts.si(DischargePerRevolution.class, point.expected()),
                 point.source() == PointPlan.Source.IN_FORCE ? USUAL_OF_A_CALIBRATION : USUAL_OF_AN_ESTIMATE,
                 truck.truck()
                         .spreader()
                         .pulsesPerRevolution()
+                        .or(() -> isMeter(truck)
+                                ? Optional.of(Amounts.of(1, SpreadingUnits.PULSE_PER_REVOLUTION))
+                                : Optional.empty())
                         .map(pulses -> Amounts.si(PulsesPerRevolution.class, pulses)),
+                isLiquid(truck) ? Optional.of(liquid(truck, point)) : Optional.empty(),
                 PlanSheet.shown(day, truck, point)
-                        .map(method -> lines(truck, paper, method))
+                        .map(method -> lines(truck, point, paper, method))
                         .orElse(List.of()),
                 PlanSheet.shown(day, truck, point)
                         .map(method -> verification(
@@ -241,8 +338,23 @@ record TypeInSheet(
                                         PlanSheet.verificationBoxes(truck, point, TruckUnits.of(truck)),
                                         List.of()),
                                 truck,
+                                point,
                                 method,
                                 Optional.empty())));
+    }
+
+    private static boolean isMeter(TruckPlan truck) {
+        return truck.truck().spreader().kind() == Metering.Kind.FLOW_METER;
+    }
+
+    private static Liquid liquid(TruckPlan truck, PointPlan point) {
+        return new Liquid(
+                point.point().material().kilogramsPerAmount(),
+                Amounts.in(
+                        Amounts.of(1, SpreadingUnits.CUBIC_METER),
+                        UnitSymbol.tradeUnit(Volume.class, TruckUnits.of(truck).like())),
+                "0 " + TruckUnits.of(truck).symbol(LiquidApplicationRate.class),
+                isMeter(truck) ? "pulses" : "turns");
     }
 
     /** Where nobody says how closely a gate is read, a tenth of what is planned is no reading error any more. */
@@ -261,14 +373,18 @@ record TypeInSheet(
                         .orElse(number / 10));
     }
 
-    private static List<Line> lines(TruckPlan truck, PlanSheet.Part paper, MethodPlan method) {
+    private static List<Line> lines(TruckPlan truck, PointPlan point, PlanSheet.Part paper, MethodPlan method) {
         CatchSeries series = method.calibration().orElseThrow().series();
         List<RunPlan> runs = method.verifications();
         return IntStream.range(0, paper.lines().size())
                 .mapToObj(i -> i < series.repeats()
                         ? calibration(paper.lines().get(i), truck, method)
                         : verification(
-                                paper.lines().get(i), truck, method, Optional.of(runs.get(i - series.repeats()))))
+                                paper.lines().get(i),
+                                truck,
+                                point,
+                                method,
+                                Optional.of(runs.get(i - series.repeats()))))
                 .toList();
     }
 
@@ -278,20 +394,22 @@ record TypeInSheet(
                 line.head(),
                 line.task(),
                 true,
-                boxes(truck, line),
+                boxes(truck, line, method),
                 container(method),
                 series.containersToFill(),
                 series.revolutions().getValue().doubleValue(),
                 List.of(),
-                0);
+                0,
+                read(method),
+                density(method).map(one -> one.value().getValue().doubleValue()));
     }
 
-    private static Line verification(PlanSheet.Line line, TruckPlan truck, MethodPlan method, Optional<RunPlan> run) {
+    private static Line verification(
+            PlanSheet.Line line, TruckPlan truck, PointPlan point, MethodPlan method, Optional<RunPlan> run) {
         CatchSeries series = run.map(RunPlan::result)
                 .orElseGet(() -> method.calibration().orElseThrow())
                 .series();
-        List<TypeInBox> boxes = boxes(truck, line);
-        Unit<ApplicationRate> rate = unit(boxes, "catch/targetRate").asType(ApplicationRate.class);
+        List<TypeInBox> boxes = boxes(truck, line, method);
         Unit<Speed> speed = unit(boxes, "catch/testSpeed").asType(Speed.class);
         return new Line(
                 line.head(),
@@ -301,27 +419,83 @@ record TypeInSheet(
                 container(method),
                 series.containersToFill(),
                 series.revolutions().getValue().doubleValue(),
-                run.map(one -> List.of(
-                                Amounts.in(one.targetRate(), rate),
-                                Amounts.in(one.testSpeed(), speed),
-                                Amounts.in(one.runTime(), SpreadingUnits.SECOND)))
-                        .orElse(List.of()),
-                Amounts.si(
-                        Mass.class,
-                        TestRun.lasting(Amounts.of(1, rate), Amounts.of(1, speed), Amounts.of(1, SpreadingUnits.SECOND))
-                                .expectedAmount()
-                                .asType(Mass.class)));
+                run.map(one -> planned(truck, boxes, one, speed)).orElse(List.of()),
+                kilograms(truck, point, boxes, speed),
+                read(method),
+                density(method).map(one -> one.value().getValue().doubleValue()));
+    }
+
+    /** Rate, speed and seconds, and of a liquid that wets the prewet rate: of the dry rates the first that gives the planned flow. */
+    private static List<Double> planned(TruckPlan truck, List<TypeInBox> boxes, RunPlan run, Unit<Speed> speed) {
+        Unit<?> rate = unit(boxes, "catch/targetRate");
+        double testSpeed = Amounts.in(run.testSpeed(), speed);
+        double seconds = Amounts.in(run.runTime(), SpreadingUnits.SECOND);
+        if (truck.truck().wets().isEmpty()) {
+            return List.of(TypeInBox.in(run.run().targetRate(), rate), testSpeed, seconds);
+        }
+        int index = truck.targetRates().indexOf(run.run().targetRate());
+        List<Quantity<PrewetRate>> prewets = truck.plan().prewetRates();
+        return List.of(
+                TypeInBox.in(truck.plan().targetRates().get(index / prewets.size()), rate),
+                testSpeed,
+                seconds,
+                TypeInBox.in(prewets.get(index % prewets.size()), unit(boxes, "catch/prewetRate")));
+    }
+
+    /** What is put down in a second at a rate, a speed and, where it wets, a prewet rate of one. */
+    private static double kilograms(TruckPlan truck, PointPlan point, List<TypeInBox> boxes, Unit<Speed> speed) {
+        Unit<?> rate = unit(boxes, "catch/targetRate");
+        Quantity<Speed> one = Amounts.of(1, speed);
+        Quantity<Time> second = Amounts.of(1, SpreadingUnits.SECOND);
+        TestRun run;
+        if (truck.truck().wets().isPresent()) {
+            Unit<PrewetRate> prewet = unit(boxes, "catch/prewetRate").asType(PrewetRate.class);
+            run = TestRun.pumping(
+                    PrewetRates.liquidRateFromDryRate(
+                            Amounts.of(1, rate.asType(ApplicationRate.class)), Amounts.of(1, prewet)),
+                    one,
+                    second);
+        } else if (isLiquid(truck)) {
+            run = TestRun.pumping(Amounts.of(1, rate.asType(LiquidApplicationRate.class)), one, second);
+        } else {
+            run = TestRun.lasting(Amounts.of(1, rate.asType(ApplicationRate.class)), one, second);
+        }
+        return run.expectedKilograms(point.point().material());
+    }
+
+    private static Optional<Boolean> read(MethodPlan method) {
+        return method.method() instanceof ReadingMethodEntry ? Optional.of(true) : Optional.empty();
     }
 
     private static String container(MethodPlan method) {
+        if (read(method).isPresent()) {
+            return "fill";
+        }
         return method.method().mostContainers() > 1 ? "pail" : "container";
     }
 
-    private static List<TypeInBox> boxes(TruckPlan truck, PlanSheet.Line line) {
-        return line.boxes().stream()
-                .filter(box -> !box.field().isEmpty())
-                .flatMap(box -> counted(truck, box))
+    /** The page has the boxes of fills and containers itself, and asks how certain a density is. */
+    private static List<TypeInBox> boxes(TruckPlan truck, PlanSheet.Line line, MethodPlan method) {
+        Stream<TypeInBox> boxes = line.boxes().stream()
+                .filter(box -> !box.field().isEmpty()
+                        && !box.field().equals("catch/read.fills")
+                        && !box.field().equals("catch/density.value"))
+                .flatMap(box -> asked(truck, box));
+        return Stream.concat(boxes, density(method).stream().flatMap(TypeInSheet::densityBoxes))
                 .toList();
+    }
+
+    private static Optional<DensityEntry> density(MethodPlan method) {
+        return method.method() instanceof WeighingMethodEntry weighing ? weighing.density() : Optional.empty();
+    }
+
+    private static Stream<TypeInBox> densityBoxes(DensityEntry planned) {
+        return Stream.of(
+                TypeInBox.of("catch/density.value", "density", TruckUnits.symbolOf(planned.value())),
+                TypeInBox.of(
+                        "catch/density.standardUncertainty",
+                        "density ± (standard)",
+                        TruckUnits.symbolOf(planned.value())));
     }
 
     private static Unit<?> unit(List<TypeInBox> boxes, String field) {
@@ -332,8 +506,14 @@ record TypeInSheet(
                 .orElseThrow();
     }
 
-    /** A control setting without a table that says its speed can't be computed with: then the speed itself is asked for. */
-    private static Stream<TypeInBox> counted(TruckPlan truck, PlanSheet.Box box) {
+    /**
+     * A control setting without a table that says its speed can't be computed with: then the speed itself is asked for. The rate
+     * of what wets is that of the grains, and the library calls it so.
+     */
+    private static Stream<TypeInBox> asked(TruckPlan truck, PlanSheet.Box box) {
+        if (box.field().equals("catch/targetRate") && truck.truck().wets().isPresent()) {
+            return Stream.of(TypeInBox.of(box).asked("dry rate", "not-negative"));
+        }
         if (!box.field().equals("catch/counted.setting")) {
             return Stream.of(TypeInBox.of(box));
         }

@@ -5,6 +5,11 @@ const SAID_TO_BE_ZEROED = "Every tare is 0. Was the scale set to zero with the e
 const FIRST_HOUR = 5;
 const LAST_HOUR = 20;
 const NEXT = 30 * 60000;
+/** Liters in a US gallon, and how near to it a ratio makes one think of the other unit (common practice, no source). */
+const GALLON = 3.785;
+const NEAR_A_GALLON = 1.15;
+/** A density is known more closely than so (common practice, no source). */
+const DENSITY = 1.05;
 
 function checkCatch(truck, result, before, held, done) {
   const it = result.group;
@@ -23,11 +28,16 @@ function checkCatch(truck, result, before, held, done) {
   if (it.part.setting) {
     object.setting = it.part.setting;
   }
-  object.scale = scaleOf(truck).id;
-  weighed(truck, result, object);
+  if (it.line.read) {
+    filled(truck, result, object);
+  } else {
+    object.scale = scaleOf(truck).id;
+    weighed(truck, result, object);
+  }
   for (const box of it.boxes) {
     const reading = good(result, box.path);
-    if (reading && box.path !== "at" && box.path !== "held" && !box.path.startsWith("containers")) {
+    if (reading && box.path !== "at" && box.path !== "held" && !box.path.startsWith("containers")
+      && !box.path.startsWith("read.")) {
       set(object, box.path, reading.text);
     }
   }
@@ -45,13 +55,15 @@ function checkCatch(truck, result, before, held, done) {
   if (gate) {
     object.notes = "gate measured " + gate.text;
   }
-  // The schema leaves containers out where a liquid is read, which this page doesn't do.
-  const open = missingIn(it.definition, object).concat("containers" in object ? [] : ["containers"]);
-  for (const path of open) {
-    const places = path === "containers" ? ["containers.0.gross", "containers.0.tare"] : [path];
-    const unasked = places.filter((place) => !result.problems.has(it.key + "/" + place));
-    result.missing.push(...unasked.map((place) => (place === "inForce" ? "value in the display" : labelOf(it, place))));
+  for (const path of missingIn(it.definition, object)) {
+    if (!result.problems.has(it.key + "/" + path)) {
+      result.missing.push(path === "inForce" ? "value in the display" : labelOf(it, path));
+    }
   }
+  if (!it.line.read && !object.containers) {
+    want(result, "containers.0.gross", "containers.0.tare");
+  }
+  dense(result);
   result.missing = [...new Set(result.missing)];
   result.object = object;
   expected(truck, result);
@@ -102,6 +114,54 @@ function weighed(truck, result, object) {
   }
 }
 
+/** What was read of a liquid, fill by fill; a fill whose box is blank wasn't. */
+function filled(truck, result, object) {
+  const it = result.group;
+  const container = containerOf(truck);
+  const id = plain(container.id);
+  const paths = it.boxes.map((box) => box.path).filter((path) => path.startsWith("read.fills.") && has(result, path));
+  const fills = paths.map((path) => good(result, path)).filter((fill) => fill);
+  result.pails = [];
+  if (paths.length === 0) {
+    result.missing.push(labelOf(it, "read.fills.0") + " (fills of container " + id + " must be one or more: none)");
+    return;
+  }
+  object.read = { container: container.id, fills: fills.map((fill) => fill.text) };
+  for (const fill of fills) {
+    if (fill.number > container.capacity * (1 + 1e-9)) {
+      result.refusals.push("volume read in container " + id + " must be at most its highest mark, " + container.capacityWords
+        + ": " + fill.text);
+    }
+  }
+  const sum = fills.reduce((all, fill) => all + fill.number, 0);
+  result.netText = shown(sum, ...fills.map((fill) => fill.typed)) + " " + container.unit;
+  if (fills.length === paths.length && result.refusals.length === 0) {
+    result.net = sum;
+  }
+}
+
+/** Of a liquid that was weighed. */
+function dense(result) {
+  const { line } = result.group;
+  if (!line.density) {
+    return;
+  }
+  if (has(result, "density.value")) {
+    want(result, "density.standardUncertainty");
+  } else {
+    result.missing.push("density (density of what was weighed must be given, as it is a liquid: nothing)");
+  }
+  const density = good(result, "density.value");
+  const within = good(result, "density.standardUncertainty");
+  if (density && within && within.number < 0) {
+    result.refusals.push("standard uncertainty must be 0 or more and in the unit of " + density.text + ": " + within.text);
+  }
+  if (density && Math.max(density.number / line.density, line.density / density.number) > DENSITY) {
+    result.remarks.push("The density of " + density.text + " is " + rounded(density.number / line.density) + " times the planned one, "
+      + line.density + density.text.slice(density.typed.length) + ".");
+  }
+}
+
 function counted(truck, result, object, before) {
   const paths = result.group.boxes.map((box) => box.path).filter((path) => path.startsWith("counted."));
   if (result.group.line.isCalibration || paths.some((path) => has(result, path))) {
@@ -144,7 +204,8 @@ function speedAt(table, setting) {
 }
 
 function verified(truck, result, object, before, held) {
-  want(result, "targetRate", "runTime");
+  const rates = ratesOf(result.group);
+  want(result, ...rates.filter((path) => path !== "testSpeed"));
   const which = good(result, "held");
   const value = which && which.text === "found" ? held.found : held.left;
   if (value) {
@@ -158,11 +219,15 @@ function verified(truck, result, object, before, held) {
     if (step) {
       object.indicatedStep = step.text;
     } else {
-      result.missing.push("the step of the display’s mass, before the first catch");
+      result.missing.push("the step of the display’s " + (result.group.part.liquid ? "volume" : "mass") + ", before the first catch");
     }
   }
+  const { liquid } = result.group.part;
+  if (rates.includes("prewetRate") && rates.some((path) => path.endsWith("Rate") && good(result, path) && good(result, path).number === 0)) {
+    result.refusals.push("target rate must be greater than 0: " + liquid.noRate);
+  }
   const { planned } = result.group.line;
-  ["targetRate", "testSpeed", "runTime"].forEach((path, i) => {
+  rates.forEach((path, i) => {
     const set = good(result, path);
     if (set && planned.length > 0 && Math.abs(set.number / planned[i] - 1) > AS_PLANNED) {
       const unit = set.text.slice(set.typed.length);
@@ -171,43 +236,66 @@ function verified(truck, result, object, before, held) {
   });
 }
 
-/** Slips that show in a net mass or a count: a decimal point, a pail weighed twice, a digit too many. */
+/** What is set for a verification, in the order of what is planned. */
+function ratesOf(it) {
+  return ["targetRate", "testSpeed", "runTime", ...(it.boxes.some((box) => box.path === "prewetRate") ? ["prewetRate"] : [])];
+}
+
+/** What the other unit's name would be, where a number is as many times off as a gallon has liters. */
+function unitAsked(times, unit) {
+  const isNear = (factor) => Math.max(times / factor, factor / times) < NEAR_A_GALLON;
+  if (unit === "gal" && isNear(GALLON)) {
+    return " Liters?";
+  }
+  return unit === "L" && isNear(1 / GALLON) ? " Gallons?" : "";
+}
+
+/** Slips that show in a net mass, a volume or a count: a decimal point, a pail weighed twice, a digit too many. */
 function expected(truck, result) {
   const { line, part } = result.group;
   const ratio = (a, b) => (a > b ? a / b : b / a);
   // What is caught for one scale is planned for that scale.
-  const isAsPlanned = scaleOf(truck).id === truck.sheet.scale && line.isCalibration;
+  const isPlanned = line.read ? containerOf(truck).id === truck.sheet.container : scaleOf(truck).id === truck.sheet.scale;
+  const isAsPlanned = isPlanned && line.isCalibration;
+  const turns = part.liquid ? part.liquid.turns : "turns";
   if (isAsPlanned && result.turns > 0 && ratio(result.turns, line.revolutions) > TURNS) {
-    result.remarks.push("Counted are " + rounded(result.turns) + " turns, and " + rounded(line.revolutions) + " were planned.");
+    result.remarks.push("Counted are " + rounded(result.turns) + " " + turns + ", and " + rounded(line.revolutions) + " were planned.");
   }
   if (!(result.net > 0)) {
     return;
   }
-  const scale = scaleOf(truck);
-  const set = ["targetRate", "testSpeed", "runTime"].map((path) => good(result, path));
-  const run = set.every((one) => one) ? line.kilograms * set[0].number * set[1].number * set[2].number : NaN;
+  // A kilogram in the unit of what was read or weighed, a liquid's by the density that the document says.
+  const { unit, kilogram } = line.read
+    ? { unit: containerOf(truck).unit, kilogram: containerOf(truck).cubicMeter / part.liquid.kilogramsPerCubicMeter }
+    : scaleOf(truck);
+  const net = "The " + (line.read ? "volume" : "net") + " of " + result.netText;
+  const set = ratesOf(result.group).map((path) => good(result, path));
+  const run = set.every((one) => one) ? set.reduce((product, one) => product * one.number, line.kilograms) : NaN;
   const turned = result.turns > 0 ? result.turns * part.kilogramsPerRevolution : NaN;
   const kilograms = turned > 0 ? turned : run > 0 ? run : line.revolutions * part.kilogramsPerRevolution;
-  const usual = kilograms * scale.kilogram;
+  const usual = kilograms * kilogram;
   const times = result.net / usual;
-  const beside = rounded(usual) + " " + scale.unit + (turned > 0 ? " that its turns would give" : " that were to be expected");
+  const beside = rounded(usual) + " " + unit + (turned > 0 ? " that its " + turns + " would give" : " that were to be expected");
   const twice = result.pails.find((pail, i) => result.pails.slice(0, i).some((other) =>
     other.gross.number === pail.gross.number && other.tare.number === pail.tare.number));
   if (ratio(times, 10) < 1.3 || ratio(times, 0.1) < 1.3) {
-    result.remarks.push("The net of " + result.netText + " is " + rounded(times) + " times the " + beside + ". A decimal point?");
+    result.remarks.push(net + " is " + rounded(times) + " times the " + beside + ". A decimal point?");
   } else if (ratio(times, 1) > part.usual) {
-    result.remarks.push("The net of " + result.netText + " is " + rounded(times) + " times the " + beside + ".");
+    result.remarks.push(net + " is " + rounded(times) + " times the " + beside + "." + (line.read ? unitAsked(times, unit) : ""));
   } else if (twice && times > 1.12) {
-    result.remarks.push("The net of " + result.netText + " is " + rounded(times) + " times the " + beside + ", and " + twice.name
+    result.remarks.push(net + " is " + rounded(times) + " times the " + beside + ", and " + twice.name
       + " weighs what another does. One pail written down twice?");
   }
   const shows = good(result, "indicated");
   if (shows && turned + run > 0) {
-    const unit = shows.text.slice(shows.typed.length).trim();
-    const other = data.scales.find((one) => one.unit === unit);
-    if (other && ratio(shows.number / other.kilogram, run > 0 ? run : turned) > 2) {
-      result.remarks.push("The display’s mass of " + shows.text + " is far from the " + rounded((run > 0 ? run : turned) * other.kilogram)
-        + " " + unit + " that were to be expected.");
+    const shownIn = shows.text.slice(shows.typed.length).trim();
+    const other = part.liquid
+      ? { kilogram: part.liquid.shown / part.liquid.kilogramsPerCubicMeter }
+      : data.scales.find((one) => one.unit === shownIn);
+    const far = (run > 0 ? run : turned) * (other ? other.kilogram : NaN);
+    if (ratio(shows.number, far) > 2) {
+      result.remarks.push("The display’s " + (part.liquid ? "volume" : "mass") + " of " + shows.text + " is far from the " + rounded(far)
+        + " " + shownIn + " that were to be expected." + (part.liquid ? unitAsked(shows.number / far, shownIn) : ""));
     }
   }
 }
@@ -260,5 +348,8 @@ function compareCatches(truck, typed) {
 }
 
 function masses(one) {
-  return (one.containers || []).map((container) => [parseFloat(container.gross), parseFloat(container.tare)]);
+  return [
+    ...(one.containers || []).map((container) => [parseFloat(container.gross), parseFloat(container.tare)]),
+    ...(one.read ? one.read.fills.map((fill) => [parseFloat(fill)]) : []),
+  ];
 }

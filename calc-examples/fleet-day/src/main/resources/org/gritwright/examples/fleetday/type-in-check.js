@@ -62,8 +62,8 @@ function want(result, ...paths) {
 }
 
 function checkBefore(truck, result) {
-  result.isEmpty = result.isEmpty || [...result.said.keys()].every((path) => path === "scale" || !has(result, path)
-    || !truck.values.has("before/" + path));
+  result.isEmpty = result.isEmpty || [...result.said.keys()].every((path) => path === "scale" || path === "container"
+    || !has(result, path) || !truck.values.has("before/" + path));
   if (has(result, "testWeight") !== has(result, "reading")) {
     want(result, "testWeight", "reading");
   }
@@ -163,7 +163,7 @@ function evaluate(truck) {
   const by = (key) => results.find((result) => result.group.key === key);
   checkBefore(truck, by("before"));
   checkDone(truck, by("done"));
-  checkRoad(truck, by("road"));
+  results.filter((one) => one.group.kind === "road").forEach((one) => checkRoad(truck, one));
   results.filter((one) => one.group.kind === "held").forEach((one) => checkHeld(truck, one));
   const catches = results.filter((one) => one.group.kind === "catch");
   for (const one of catches) {

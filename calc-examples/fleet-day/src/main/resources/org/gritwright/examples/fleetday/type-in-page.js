@@ -51,7 +51,7 @@ function inputOf(truck, box) {
   // A choice may be told of by this alone.
   input.addEventListener("change", () => {
     take();
-    if (box.path === "scale") {
+    if (box.key === "before/scale" || box.key === "before/container") {
       truck.left.add(box.key);
       showTruck(box.key);
     }
@@ -108,7 +108,8 @@ function catchesThere(truck) {
   for (const [list, word] of [["calibrationCatches", "Catch"], ["verificationCatches", "Verification"]]) {
     for (const one of entry[list] || []) {
       lines.push(word + " of " + clock(one.at) + ": " + one.material + (one.setting ? ", gate " + one.setting : "") + ", "
-        + one.containers.map((pail) => pail.gross + " less " + pail.tare).join(", "));
+        + (one.read ? one.read.fills.join(" and ") + " in " + one.read.container
+          : (one.containers || []).map((pail) => pail.gross + " less " + pail.tare).join(", ")));
     }
   }
   return lines;
@@ -189,7 +190,7 @@ function notesOf(truck, result) {
     notes.push({ key: text, text, kind: "missing" });
   }
   if (it.kind === "catch" && result.net > 0 && result.state === "complete") {
-    const text = "Complete. Net " + result.netText + ".";
+    const text = "Complete. " + (it.line.read ? "Volume " : "Net ") + result.netText + ".";
     notes.push({ key: text, text, kind: "complete" });
   }
   return notes;

@@ -32,6 +32,9 @@ function fieldOf(name, path) {
 /** Paths that the schema wants and an object hasn't. */
 function missingIn(name, object) {
   const holder = definition(name);
+  if (!holder.required) {
+    return [];
+  }
   const missing = holder.required.filter((field) => !Object.hasOwn(object, field));
   for (const [field, value] of Object.entries(object)) {
     const inner = holder.properties[field];

@@ -14,6 +14,11 @@ function scaleOf(truck) {
   return data.scales.find((scale) => scale.id === id);
 }
 
+function containerOf(truck) {
+  const id = truck.values.get("before/container") || truck.sheet.container;
+  return data.graduates.find((container) => container.id === id);
+}
+
 /** A box with its place, its entry in the schema and its unit. */
 function boxOf(group, truck, template, change) {
   const box = { rule: "", unit: "", ...template, ...change };
@@ -26,6 +31,11 @@ function boxOf(group, truck, template, change) {
     const scale = scaleOf(truck);
     box.unit = scale.unit;
     box.range = scale[box.path.split(".").pop()];
+  }
+  if (box.unit === "@container") {
+    const container = containerOf(truck);
+    box.unit = container.unit;
+    box.range = container.fills;
   }
   box.type = box.type || typeOf(box);
   box.key = group.key + "/" + (box.place || box.path);
@@ -54,9 +64,15 @@ function group(key, head, extra) {
 
 function beforeGroup(truck) {
   const it = group("before", "Before the first catch", { kind: "before" });
-  const scales = data.scales.map((scale) => [scale.id, plain(scale.id) + " (" + scale.unit + ")"]);
-  it.boxes.push(boxOf(it, truck, { field: "calibration-catch/scale", label: "scale" },
-    { type: "choice", options: scales, value: truck.sheet.scale }));
+  const listed = (list) => list.map((one) => [one.id, plain(one.id) + " (" + one.unit + ")"]);
+  if (truck.sheet.scale) {
+    it.boxes.push(boxOf(it, truck, { field: "calibration-catch/scale", label: "scale" },
+      { type: "choice", options: listed(data.scales), value: truck.sheet.scale }));
+  }
+  if (truck.sheet.container) {
+    it.boxes.push(boxOf(it, truck, { field: "calibration-catch/read.container", label: "container" },
+      { type: "choice", place: "container", options: listed(data.graduates), value: truck.sheet.container }));
+  }
   for (const box of truck.sheet.before) {
     const isOfCatch = box.field.startsWith("catch/");
     it.boxes.push(boxOf(it, truck, box, isOfCatch ? { field: box.field.replace("catch", "calibration-catch") } : {}));
@@ -88,7 +104,11 @@ function catchGroup(truck, place, line, key, head, task) {
     }));
   }
   const pails = line.pails + (truck.more.get(key) || 0);
-  for (let i = 0; i < pails; i++) {
+  for (let i = 0; i < pails && line.read; i++) {
+    it.boxes.push(boxOf(it, truck, { field: "catch/read.fills." + i, label: pails > 1 ? pailName(line, i) : "volume", unit: "@container" },
+      { name: "volume read in container " + plain(containerOf(truck).id), rule: "positive" }));
+  }
+  for (let i = 0; i < pails && !line.read; i++) {
     const pail = pails > 1 ? pailName(line, i) + " " : "";
     for (const what of ["gross", "tare"]) {
       it.boxes.push(boxOf(it, truck, { field: "catch/containers." + i + "." + what, label: pail + what, unit: "@scale" },
@@ -166,7 +186,7 @@ function doneGroup(truck) {
   return it;
 }
 
-/** The step in which the display showed mass in an earlier catch. */
+/** The step in which the display showed mass or volume in an earlier catch. */
 function stepBefore(truck) {
   const unit = " " + truck.sheet.indicatedStep.unit;
   const steps = (data.document.trucks[truck.sheet.index].verificationCatches || []).map((one) => one.indicatedStep || "");
@@ -183,6 +203,9 @@ function groupsOf(truck) {
   }
   places.forEach((place) => groups.push(...catchGroups(truck, place)));
   places.forEach((place) => groups.push(heldGroup(truck, place)));
-  groups.push(roadGroup(truck), doneGroup(truck));
+  if (truck.sheet.roadInForce) {
+    groups.push(roadGroup(truck));
+  }
+  groups.push(doneGroup(truck));
   return groups;
 }

@@ -20,7 +20,7 @@ class TypeInDayTest {
     private Path folder;
 
     /** A number without its unit. */
-    private static String number(JsonNode quantity) {
+    static String number(JsonNode quantity) {
         return quantity.asText().replaceFirst(" .*", "");
     }
 
@@ -76,7 +76,7 @@ class TypeInDayTest {
 
     static void typeCatch(Typist typist, String group, JsonNode one) {
         typist.type(group + "/at", one.get("at").asText().substring(11, 16));
-        for (String field : List.of("testSpeed", "targetRate", "runTime")) {
+        for (String field : List.of("testSpeed", "targetRate", "prewetRate", "runTime")) {
             if (one.has(field)) {
                 typist.type(group + "/" + field, number(one.get(field)));
             }
@@ -92,7 +92,16 @@ class TypeInDayTest {
         if (one.has("indicated")) {
             typist.type(group + "/indicated", number(one.get("indicated")));
         }
-        for (int i = 0; i < one.get("containers").size(); i++) {
+        one.path("density")
+                .properties()
+                .forEach(field -> typist.type(group + "/density." + field.getKey(), number(field.getValue())));
+        for (int i = 0; i < one.path("read").path("fills").size(); i++) {
+            if (!typist.has(group + "/read.fills." + i)) {
+                typist.press("more-" + group);
+            }
+            typist.type(group + "/read.fills." + i, number(one.at("/read/fills/" + i)));
+        }
+        for (int i = 0; i < one.path("containers").size(); i++) {
             String pail = group + "/containers." + i + ".";
             if (!typist.has(pail + "gross")) {
                 typist.press("more-" + group);
@@ -115,6 +124,12 @@ class TypeInDayTest {
                 typist.type("before/indicatedStep", number(one.get("indicatedStep")));
             }
         }
+        typeCatches(typist, truck);
+        typeRoad(typist, truck.path("roadSpeed"));
+        typist.type("done/operator", first.get("operator").asText());
+    }
+
+    static void typeCatches(Typist typist, JsonNode truck) {
         for (String list : List.of("calibrationCatches", "verificationCatches")) {
             String letter = list.substring(0, 1);
             for (int i = 0; i < truck.get(list).size(); i++) {
@@ -126,7 +141,9 @@ class TypeInDayTest {
                 typeCatch(typist, group, truck.get(list).get(i));
             }
         }
-        JsonNode road = truck.path("roadSpeed");
+    }
+
+    static void typeRoad(Typist typist, JsonNode road) {
         if (road.isObject()) {
             typist.type("road/inForce", number(road.get("inForce")));
             typist.type("road/course", number(road.at("/runs/0/course")));
@@ -134,10 +151,9 @@ class TypeInDayTest {
                 typist.type("road/run" + (i + 1), number(road.at("/runs/" + i + "/pulses")));
             }
         }
-        typist.type("done/operator", first.get("operator").asText());
     }
 
-    private static void strip(ObjectNode truck) {
+    static void strip(ObjectNode truck) {
         truck.remove(List.of("calibrationCatches", "verificationCatches", "roadSpeed"));
     }
 

@@ -21,7 +21,8 @@ import org.openqa.selenium.WebElement;
 
 /** Somebody who types a day's worksheets into the page. */
 final class Typist {
-    private static final List<String> CHOICES = List.of("scale", "moistureBasis", "primed", "coasting", "held");
+    private static final List<String> CHOICES =
+            List.of("scale", "container", "moistureBasis", "primed", "coasting", "held");
     private static final int WAITS = 100;
     private static final int WAIT_MILLIS = 100;
 
