@@ -25,6 +25,9 @@ import org.openqa.selenium.logging.LoggingPreferences;
  * @param driver what drives it
  */
 record Browser(ChromeDriver driver) implements AutoCloseable {
+    /** What WCAG 2.2 asks for at levels A and AA, as far as a program can tell. */
+    private static final List<String> AXE_TAGS = List.of("wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa");
+
     private static final List<String> BROWSERS = List.of("chromium", "chromium-browser", "google-chrome");
 
     /** Inches, as the browser's print asks for them. */
@@ -116,6 +119,19 @@ record Browser(ChromeDriver driver) implements AutoCloseable {
                 "Page.printToPDF",
                 Map.of("paperWidth", paper.width(), "paperHeight", paper.height(), "preferCSSPageSize", false));
         return Base64.getDecoder().decode((String) printed.get("data"));
+    }
+
+    /** What axe-core says of the page as it stands: the rules that were kept as "passed", what breaks one as "broken". */
+    @SuppressWarnings("unchecked") // what the rules give
+    Map<String, List<String>> rules() throws IOException {
+        try (InputStream in = ClassLoader.getSystemResourceAsStream("axe.min.js")) {
+            run(new String(in.readAllBytes(), StandardCharsets.UTF_8));
+        }
+        return (Map<String, List<String>>) driver.executeAsyncScript(
+                "const done = arguments[1]; axe.run(document, {runOnly: arguments[0], resultTypes: ['violations']})"
+                        + ".then(all => done({passed: all.passes.map(one => one.id), broken: all.violations.flatMap("
+                        + "rule => rule.nodes.map(node => rule.id + ': ' + node.html + ' ' + node.failureSummary))}))",
+                AXE_TAGS);
     }
 
     /** A script that lies beside the tests. */
