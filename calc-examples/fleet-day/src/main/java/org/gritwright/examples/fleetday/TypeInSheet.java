@@ -140,7 +140,7 @@ record TypeInSheet(
      *     empty for a calibration catch
      * @param kilograms what a rate of one at a speed of one puts down in a second, in those units
      * @param read whether it is read in a container with marks, as only a liquid is; left out for what is weighed
-     * @param density the density that is planned, in the unit of its box; none where none is needed
+     * @param density the density that is planned; none where none is needed
      */
     record Line(
             String head,
@@ -153,7 +153,21 @@ record TypeInSheet(
             List<Double> planned,
             double kilograms,
             Optional<Boolean> read,
-            Optional<Double> density) {}
+            Optional<Density> density) {}
+
+    /**
+     * The density that is planned for what is weighed.
+     *
+     * @param value its number, in the unit of its box
+     * @param standardUncertainty how certain it is in the same unit, as it was written down
+     */
+    record Density(double value, String standardUncertainty) {
+        static Density of(DensityEntry planned) {
+            return new Density(
+                    planned.value().getValue().doubleValue(),
+                    Amounts.format(planned.standardUncertainty()).replaceFirst(" .*", ""));
+        }
+    }
 
     /**
      * A scale of the day.
@@ -401,7 +415,7 @@ record TypeInSheet(
                 List.of(),
                 0,
                 read(method),
-                density(method).map(one -> one.value().getValue().doubleValue()));
+                density(method).map(Density::of));
     }
 
     private static Line verification(
@@ -422,7 +436,7 @@ record TypeInSheet(
                 run.map(one -> planned(truck, boxes, one, speed)).orElse(List.of()),
                 kilograms(truck, point, boxes, speed),
                 read(method),
-                density(method).map(one -> one.value().getValue().doubleValue()));
+                density(method).map(Density::of));
     }
 
     /** Rate, speed and seconds, and of a liquid that wets the prewet rate: of the dry rates the first that gives the planned flow. */

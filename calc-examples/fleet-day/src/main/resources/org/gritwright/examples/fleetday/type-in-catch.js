@@ -123,7 +123,7 @@ function filled(truck, result, object) {
   const fills = paths.map((path) => good(result, path)).filter((fill) => fill);
   result.pails = [];
   if (paths.length === 0) {
-    result.missing.push(labelOf(it, "read.fills.0") + " (fills of container " + id + " must be one or more: none)");
+    want(result, "read.fills.0");
     return;
   }
   object.read = { container: container.id, fills: fills.map((fill) => fill.text) };
@@ -132,6 +132,10 @@ function filled(truck, result, object) {
       result.refusals.push("volume read in container " + id + " must be at most its highest mark, " + container.capacityWords
         + ": " + fill.text);
     }
+  }
+  if (paths.length < it.line.pails) {
+    result.remarks.push("Written down " + (paths.length === 1 ? "is 1 fill" : "are " + paths.length + " fills") + ", and "
+      + it.line.pails + " were planned.");
   }
   const sum = fills.reduce((all, fill) => all + fill.number, 0);
   result.netText = shown(sum, ...fills.map((fill) => fill.typed)) + " " + container.unit;
@@ -146,19 +150,16 @@ function dense(result) {
   if (!line.density) {
     return;
   }
-  if (has(result, "density.value")) {
-    want(result, "density.standardUncertainty");
-  } else {
-    result.missing.push("density (density of what was weighed must be given, as it is a liquid: nothing)");
-  }
+  want(result, "density.value", "density.standardUncertainty");
   const density = good(result, "density.value");
   const within = good(result, "density.standardUncertainty");
+  const planned = line.density.value;
   if (density && within && within.number < 0) {
     result.refusals.push("standard uncertainty must be 0 or more and in the unit of " + density.text + ": " + within.text);
   }
-  if (density && Math.max(density.number / line.density, line.density / density.number) > DENSITY) {
-    result.remarks.push("The density of " + density.text + " is " + rounded(density.number / line.density) + " times the planned one, "
-      + line.density + density.text.slice(density.typed.length) + ".");
+  if (density && Math.max(density.number / planned, planned / density.number) > DENSITY) {
+    result.remarks.push("The density of " + density.text + " is " + rounded(density.number / planned) + " times the planned one, "
+      + planned + density.text.slice(density.typed.length) + ".");
   }
 }
 

@@ -167,7 +167,8 @@ function evaluate(truck) {
   results.filter((one) => one.group.kind === "held").forEach((one) => checkHeld(truck, one));
   const catches = results.filter((one) => one.group.kind === "catch");
   for (const one of catches) {
-    one.isEmpty = one.isEmpty || one.group.boxes.every((box) => box.path === "held" || !has(one, box.path));
+    one.isEmpty = one.isEmpty || one.group.boxes.every((box) => box.path === "held" || !has(one, box.path)
+      || valueOf(truck, box) === box.value);
     if (!one.isEmpty) {
       checkCatch(truck, one, by("before"), by("p" + one.group.place + ".held"), by("done"));
     }

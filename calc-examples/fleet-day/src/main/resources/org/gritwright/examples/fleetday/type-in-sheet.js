@@ -7,6 +7,7 @@ const TARE_PART = 0.25;
 const AS_PLANNED = 0.02;
 /** A catch of half or twice the planned turns is worth a question (common practice, no source). */
 const TURNS = 2;
+const WITHIN = "catch/density.standardUncertainty";
 const RUN_DOWN = { "in-both": "in", "in-neither": "out" };
 
 function scaleOf(truck) {
@@ -95,7 +96,8 @@ function catchGroup(truck, place, line, key, head, task) {
   const part = truck.sheet.parts[place];
   const definition = line.isCalibration ? "calibration-catch" : "verification-catch";
   const it = group(key, head, { kind: "catch", definition, part, place, line, task });
-  it.boxes = line.boxes.map((box) => boxOf(it, truck, box));
+  // Nobody writes down on paper how certain a density is: the planned hydrometer's stands there, to be changed.
+  it.boxes = line.boxes.map((box) => boxOf(it, truck, box, box.field === WITHIN ? { value: line.density.standardUncertainty } : {}));
   if (!line.isCalibration) {
     const at = it.boxes.findIndex((box) => box.path === "indicated");
     it.boxes.splice(at, 0, boxOf(it, truck, { field: "held", label: "display held" }, {

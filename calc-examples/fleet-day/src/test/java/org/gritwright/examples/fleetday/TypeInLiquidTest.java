@@ -177,7 +177,6 @@ class TypeInLiquidTest {
                 boxes.put(group + "read.fills.0", "3.12");
             } else {
                 boxes.put(group + "density.value", "9.82");
-                boxes.put(group + "density.standardUncertainty", "0.02");
                 boxes.put(group + "containers.0.gross", isRun ? "438" : "400");
                 boxes.put(group + "containers.0.tare", "46");
             }
@@ -232,7 +231,6 @@ class TypeInLiquidTest {
             T-31 brine | p0.c0/read.fills.0                | -3.12
             T-31 brine | p0.c0/read.fills.0                | 9000000
             T-31 brine | p0.c0/read.fills.0                | 3,12
-            T-31 brine | p0.c0/read.fills.0                | ''
             T-31 brine | p0.v0/read.fills.0                | 6
             T-31 brine | p0.c0/counted.stop                | 1000
             T-31 brine | p0.c0/counted.stop                | 900
@@ -274,7 +272,7 @@ class TypeInLiquidTest {
         assertThat(refusals(saved, id)).isEmpty();
         ObjectNode day = (ObjectNode) JSON.readTree(saved);
         String unit = typist.unit(box);
-        into(DemoDay.truck(day, id), box, slip.isEmpty() || unit.isEmpty() ? slip : slip + " " + unit);
+        into(DemoDay.truck(day, id), box, unit.isEmpty() ? slip : slip + " " + unit);
         List<String> refused = refusals(day.toString(), id);
         typist.type(box, slip).press("save");
         String said = typist.text("said");
@@ -289,24 +287,70 @@ class TypeInLiquidTest {
         assertThat(refusals(typist.file("save-part"), id)).isEmpty();
     }
 
-    /** Without the one there may be no document with the other. */
+    /** What the library refuses in a document is not in the one that is saved. */
     @Test
-    void whatIsMissingIsSaidAsTheLibrarySaysIt() throws Exception {
+    void whatIsMissingIsNamedAsOnTheSheet() throws Exception {
         Typist typist = typist(dayOf(METER), METER).boxes(good(METER));
         ObjectNode day = (ObjectNode) JSON.readTree(typist.file("save"));
         ((ObjectNode) DemoDay.truck(day, METER).at("/calibrationCatches/0")).remove("density");
+        assertThat(refusals(day.toString(), METER)).isNotEmpty();
         typist.type("p0.c0/density.value", "").press("save");
-        assertThat(typist.text("said")).contains(refusals(day.toString(), METER).get(0));
-        typist.type("p0.c0/density.value", "9.82")
-                .type("p0.c0/density.standardUncertainty", "")
-                .press("save");
-        assertThat(typist.text("said")).contains("A-41, Catch 1: missing: density ± (standard)");
+        assertThat(typist.text("said")).contains("A-41, Catch 1: missing: density\n");
+        typist.type("p0.c0/density.standardUncertainty", "").press("save");
+        assertThat(typist.text("said")).contains("A-41, Catch 1: missing: density; density ± (standard)\n");
+        typist.type("p0.c0/density.value", "9.82").press("save");
+        assertThat(typist.text("said")).contains("A-41, Catch 1: missing: density ± (standard)\n");
         typist.type("p0.c0/density.standardUncertainty", "0.02")
                 .type("p0.c0/containers.0.gross", "")
                 .type("p0.c0/containers.0.tare", "")
                 .press("save");
-        assertThat(typist.text("said")).contains("A-41, Catch 1: missing: gross; tare");
+        assertThat(typist.text("said")).contains("A-41, Catch 1: missing: gross; tare\n");
         assertThat(refusals(typist.file("save-part"), METER)).isEmpty();
+
+        typist = typist(dayOf(PUMP), PUMP).boxes(good(PUMP)).type("p0.c0/read.fills.0", "");
+        typist.type("p0.v0/prewetRate", "").type("before/indicatedStep", "").press("save");
+        assertThat(typist.text("said"))
+                .contains("T-31 brine, Catch 1: missing: volume\n")
+                .contains("T-31 brine, Verification 1: missing: prewet run; the step of the display’s volume, before");
+        String part = typist.file("save-part");
+        assertThat(DemoDay.truck((ObjectNode) JSON.readTree(part), PUMP).has("calibrationCatches"))
+                .isFalse();
+    }
+
+    /** Who needed fewer fills says so; a box in front may be the blank one. */
+    @Test
+    void aFillThatIsBlankIsAskedAbout() throws Exception {
+        ObjectNode day = dayOf(PUMP);
+        ((ObjectNode) day.at("/plan/readingMethods/0")).put("fills", "2").put("holds", "2 gal");
+        Typist typist = typist(day, PUMP)
+                .boxes(good(PUMP))
+                .type("p0.v0/read.fills.0", "")
+                .type("p0.v0/read.fills.1", "1.20");
+        assertThat(typist.notes("p0.v0")).contains("Written down is 1 fill, and 2 were planned.");
+        typist.type("p0.v0/read.fills.0", "1.92");
+        assertThat(typist.notes("p0.v0")).contains("Complete. Volume 3.12 gal.").doesNotContain("Written down");
+        assertThat(DemoDay.truck((ObjectNode) JSON.readTree(typist.file("save")), PUMP)
+                        .at("/verificationCatches/0/read"))
+                .isEqualTo(JSON.readTree("{\"container\": \"M-5\", \"fills\": [\"1.92 gal\", \"1.20 gal\"]}"));
+    }
+
+    /** Nobody writes down on paper how certain a density is; where nothing is typed, that alone is no catch. */
+    @Test
+    void thePlannedUncertaintyOfADensityStandsThereAndMakesNoCatch() throws Exception {
+        ObjectNode planned = dayOf(METER);
+        Typist typist = typist(planned, METER);
+        assertThat(typist.box("p0.c1/density.standardUncertainty").getDomProperty("value"))
+                .isEqualTo("0.02");
+        typist.type("p0.v0/held", "found").type("p0.c1/at", "09:06").type("p0.c1/at", "");
+        assertThat(Typist.canonical(typist.file("save"))).isEqualTo(Typist.canonical(planned.toString()));
+        typist.boxes(good(METER)).type("p0.c0/density.standardUncertainty", "0.03");
+        JsonNode catches = DemoDay.truck((ObjectNode) JSON.readTree(typist.file("save")), METER);
+        assertThat(catches.at("/calibrationCatches/0/density/standardUncertainty")
+                        .asText())
+                .isEqualTo("0.03 lb/gal");
+        assertThat(catches.at("/verificationCatches/0/density/standardUncertainty")
+                        .asText())
+                .isEqualTo("0.02 lb/gal");
     }
 
     @ParameterizedTest
@@ -388,6 +432,55 @@ class TypeInLiquidTest {
             Thread.sleep(100);
         }
         throw new AssertionError(browser.driver().findElement(By.id("said")).getText());
+    }
+
+    /** A sheet as it stands in the middle: a catch, half of one, one with slips, and what saving says of them. */
+    private Typist halfTyped(ObjectNode day, String id) throws Exception {
+        browser.driver().executeCdpCommand("Emulation.clearDeviceMetricsOverride", Map.of());
+        boolean isRead = id.equals(PUMP);
+        Typist typist = typist(day, id).boxes(good(id)).type("p0.c1/at", "9x");
+        if (isRead) {
+            typist.type("p0.c0/counted.stop", "2585").type("p0.c1/read.fills.0", "56");
+        } else {
+            typist.type("p0.c0/density.value", "8.34").type("p0.c1/containers.0.gross", "4");
+            typist.type("p0.c1/containers.0.tare", "46");
+        }
+        assertThat(typist.notes("p0.c0")).contains("yes, so it was");
+        assertThat(typist.notes("p0.c1")).contains(isRead ? "at most its highest mark" : "Swapped?", "Missing: ");
+        return typist.press("save");
+    }
+
+    @ParameterizedTest
+    @CsvSource({PUMP, METER})
+    void noRuleForPeopleWhoSeeOrReachLittleIsBroken(String id) throws Exception {
+        halfTyped(dayOf(id), id);
+        Map<String, List<String>> rules = browser.rules();
+        assertThat(rules.get("broken")).isEmpty();
+        assertThat(rules.get("passed"))
+                .contains("color-contrast", "label", "select-name", "button-name", "target-size");
+    }
+
+    @ParameterizedTest
+    @CsvSource({PUMP + ", 390", PUMP + ", 800", PUMP + ", 1300", METER + ", 390", METER + ", 800", METER + ", 1300"})
+    void nothingLiesBesideTheWindowAndNothingIsCutOff(String id, int width) throws Exception {
+        ObjectNode day = dayOf(id);
+        String name = "<b>&amp;" + "M".repeat(150);
+        DemoDay.truck(day, id).remove("notes");
+        String text =
+                day.toString().replace("\"M-5\"", "\"" + name + "\"").replace("\"platform 1\"", "\"" + name + "2\"");
+        halfTyped((ObjectNode) JSON.readTree(text), id);
+        browser.width(width);
+        String looks = Browser.script("looks.js");
+        assertThat(browser.texts(looks + "return looks.sideways();")).isEmpty();
+        assertThat(browser.texts(looks + "return looks.cut();")).isEmpty();
+        assertThat(
+                        browser.texts(
+                                "return [...document.querySelectorAll('#sheet .entry')].flatMap(one => {"
+                                        + "const tops = [...one.parentNode.children].map(other => other.querySelector('.field'))"
+                                        + ".map(field => field.getBoundingClientRect()).filter(other => "
+                                        + "Math.abs(other.top - one.querySelector('.field').getBoundingClientRect().top) < 20);"
+                                        + "return tops.some(other => Math.abs(other.top - tops[0].top) > 1) ? [one.textContent] : []; })"))
+                .isEmpty();
     }
 
     /** What the document has already of liquids is shown, and kept as it is. */
