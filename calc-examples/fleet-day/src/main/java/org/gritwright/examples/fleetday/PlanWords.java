@@ -18,7 +18,6 @@ import org.gritwright.core.planning.RunPlan;
 import org.gritwright.core.range.WorkingRange;
 import org.gritwright.units.Amounts;
 import org.gritwright.units.SpreadingUnits;
-import org.gritwright.units.rate.PrewetRates;
 
 /** A plan's numbers as people say them. */
 final class PlanWords {
@@ -145,11 +144,8 @@ final class PlanWords {
         if (truck.truck().wets().isEmpty()) {
             return units.text(rate);
         }
-        List<String> settings = truck.plan().targetRates().stream()
-                .flatMap(dry -> truck.plan().prewetRates().stream()
-                        .filter(prewet ->
-                                PrewetRates.liquidRateFromDryRate(dry, prewet).equals(rate))
-                        .map(prewet -> units.text(dry) + ", " + units.text(prewet)))
+        List<String> settings = Prewetting.of(truck, rate).stream()
+                .map(one -> units.text(one.dry()) + ", " + units.text(one.prewet()))
                 .toList();
         return settings.get(0)
                 + (settings.size() == 1

@@ -136,8 +136,8 @@ record TypeInSheet(
      * @param container what a container is called: a pail among several, or a container of another kind
      * @param pails how many containers are planned
      * @param revolutions how many revolutions are planned
-     * @param planned rate, speed and seconds of a verification, in the units of their boxes, and the prewet rate if there is one;
-     *     empty for a calibration catch
+     * @param planned rate, speed and seconds of a verification, in the units of their boxes, and the prewet rate if there is one,
+     *     for each way to set it; empty for a calibration catch
      * @param kilograms what a rate of one at a speed of one puts down in a second, in those units
      * @param read whether it is read in a container with marks, as only a liquid is; left out for what is weighed
      * @param density the density that is planned; none where none is needed
@@ -150,7 +150,7 @@ record TypeInSheet(
             String container,
             int pails,
             double revolutions,
-            List<Double> planned,
+            List<List<Double>> planned,
             double kilograms,
             Optional<Boolean> read,
             Optional<Density> density) {}
@@ -439,21 +439,19 @@ record TypeInSheet(
                 density(method).map(Density::of));
     }
 
-    /** Rate, speed and seconds, and of a liquid that wets the prewet rate: of the dry rates the first that gives the planned flow. */
-    private static List<Double> planned(TruckPlan truck, List<TypeInBox> boxes, RunPlan run, Unit<Speed> speed) {
+    /** Rate, speed and seconds, and of a liquid that wets the prewet rate, in each way that gives the planned flow. */
+    private static List<List<Double>> planned(TruckPlan truck, List<TypeInBox> boxes, RunPlan run, Unit<Speed> speed) {
         Unit<?> rate = unit(boxes, "catch/targetRate");
         double testSpeed = Amounts.in(run.testSpeed(), speed);
         double seconds = Amounts.in(run.runTime(), SpreadingUnits.SECOND);
         if (truck.truck().wets().isEmpty()) {
-            return List.of(TypeInBox.in(run.run().targetRate(), rate), testSpeed, seconds);
+            return List.of(List.of(TypeInBox.in(run.run().targetRate(), rate), testSpeed, seconds));
         }
-        int index = truck.targetRates().indexOf(run.run().targetRate());
-        List<Quantity<PrewetRate>> prewets = truck.plan().prewetRates();
-        return List.of(
-                TypeInBox.in(truck.plan().targetRates().get(index / prewets.size()), rate),
-                testSpeed,
-                seconds,
-                TypeInBox.in(prewets.get(index % prewets.size()), unit(boxes, "catch/prewetRate")));
+        Unit<?> prewet = unit(boxes, "catch/prewetRate");
+        return Prewetting.of(truck, run.run().targetRate()).stream()
+                .map(one ->
+                        List.of(TypeInBox.in(one.dry(), rate), testSpeed, seconds, TypeInBox.in(one.prewet(), prewet)))
+                .toList();
     }
 
     /** What is put down in a second at a rate, a speed and, where it wets, a prewet rate of one. */

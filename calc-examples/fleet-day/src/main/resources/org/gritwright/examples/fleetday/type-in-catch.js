@@ -227,10 +227,12 @@ function verified(truck, result, object, before, held) {
   if (rates.includes("prewetRate") && rates.some((path) => path.endsWith("Rate") && good(result, path) && good(result, path).number === 0)) {
     result.refusals.push("target rate must be greater than 0: " + liquid.noRate);
   }
-  const { planned } = result.group.line;
+  const ways = result.group.line.planned;
+  const isOther = (way, path, i) => good(result, path) && Math.abs(good(result, path).number / way[i] - 1) > AS_PLANNED;
+  const planned = ways.find((way) => !rates.some((path, i) => path.endsWith("Rate") && isOther(way, path, i))) || ways[0];
   rates.forEach((path, i) => {
     const set = good(result, path);
-    if (set && planned.length > 0 && Math.abs(set.number / planned[i] - 1) > AS_PLANNED) {
+    if (planned && isOther(planned, path, i)) {
       const unit = set.text.slice(set.typed.length);
       result.remarks.push(labelOf(result.group, path) + " is " + set.text + ", and " + rounded(planned[i]) + unit + " was planned.");
     }

@@ -10,6 +10,7 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -332,6 +333,28 @@ class TypeInLiquidTest {
         assertThat(DemoDay.truck((ObjectNode) JSON.readTree(typist.file("save")), PUMP)
                         .at("/verificationCatches/0/read"))
                 .isEqualTo(JSON.readTree("{\"container\": \"M-5\", \"fills\": [\"1.92 gal\", \"1.20 gal\"]}"));
+    }
+
+    /** 200 lb/mi with 10 gal/ton is the flow of 400 lb/mi with 5 gal/ton, and the sheet names both. */
+    @Test
+    void eitherOfTwoSettingsOfOneFlowIsAsPlanned() throws Exception {
+        ObjectNode day = dayOf(PUMP);
+        ObjectNode plan = (ObjectNode) day.get("plan");
+        plan.putArray("targetRates").add("200 lb/mi").add("400 lb/mi");
+        plan.putArray("prewetRates").add("5 gal/ton").add("10 gal/ton");
+        Typist typist = typist(day, PUMP);
+        List<String> unasked = new ArrayList<>();
+        for (String pair : List.of("200 5", "200 10", "400 5", "400 10", "200 15")) {
+            for (int run = 0; run < 3; run++) {
+                String group = "p0.v" + run;
+                typist.type(group + "/targetRate", pair.substring(0, 3)).type(group + "/prewetRate", pair.substring(4));
+                if (!typist.notes(group).contains(" was planned.")) {
+                    unasked.add(pair + " in " + run);
+                }
+            }
+        }
+        assertThat(unasked).containsExactly("200 5 in 0", "200 10 in 1", "400 5 in 1", "400 10 in 2");
+        assertThat(typist.has("p0.v3/at")).isFalse();
     }
 
     /** Nobody writes down on paper how certain a density is; where nothing is typed, that alone is no catch. */
