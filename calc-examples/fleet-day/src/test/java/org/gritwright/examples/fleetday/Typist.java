@@ -23,8 +23,8 @@ import org.openqa.selenium.WebElement;
 final class Typist {
     private static final List<String> CHOICES =
             List.of("scale", "container", "moistureBasis", "primed", "coasting", "held");
-    private static final int WAITS = 100;
-    private static final int WAIT_MILLIS = 100;
+    private static final int WAITS = 1000;
+    private static final int WAIT_MILLIS = 10;
 
     private final Browser browser;
     private final Path folder;
