@@ -212,6 +212,24 @@ public final class DischargeCurve {
                 outside ? List.of(about.geometryAlone(setting)) : List.of());
     }
 
+    /**
+     * The lowest setting at which something was caught.
+     *
+     * @return a setting on the gate's scale
+     */
+    public Setting lowestCaught() {
+        return catches.get(0).point().setting().withSi(data.lowest());
+    }
+
+    /**
+     * The highest setting at which something was caught.
+     *
+     * @return a setting on the gate's scale
+     */
+    public Setting highestCaught() {
+        return catches.get(0).point().setting().withSi(data.highest());
+    }
+
     private FittedModel.Value value(Setting setting, double at) {
         if (!fitted.discharges(at)) {
             throw new InvalidInputException(

@@ -1,0 +1,242 @@
+package org.gritwright.core.telemetry;
+
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.TreeSet;
+import javax.measure.quantity.Dimensionless;
+import org.gritwright.core.spi.Setting;
+import org.gritwright.units.Amounts;
+import org.gritwright.units.InvalidInputException;
+import org.gritwright.units.check.Require;
+import org.jspecify.annotations.Nullable;
+
+/** A timeline to plain arrays. */
+final class Compiler {
+    private final Timeline timeline;
+    private final Counter counter;
+    private final long earliest;
+    private final long latest;
+    private final List<Share> shares = new ArrayList<>();
+
+    Compiler(Timeline timeline, Counter counter, Instant from, Instant until) {
+        this.timeline = Objects.requireNonNull(timeline, "timeline");
+        this.counter = Objects.requireNonNull(counter, "counter");
+        this.earliest = Times.millis("earliest time", from);
+        this.latest = Times.millis("latest time", until);
+        Require.that(earliest < latest, "latest time", "later than the earliest, " + from, until);
+    }
+
+    /**
+     * What is known of the ways on which errors grew with turns or amounts.
+     *
+     * @param isRefused whether there may be no such error
+     * @param counted what a first pass counted
+     */
+    record Ways(boolean isRefused, Optional<RowSums> counted) {
+        static final Ways REFUSED = new Ways(true, Optional.empty());
+        static final Ways COUNTED = new Ways(false, Optional.empty());
+
+        static Ways known(RowSums counted) {
+            return new Ways(false, Optional.of(counted));
+        }
+    }
+
+    RowEvaluator compile(Ways ways) {
+        List<String> slots = timeline.slots();
+        Held[][] held = slots.stream().map(slot -> held(slot, ways)).toArray(Held[][]::new);
+        ways.counted()
+                .ifPresent(counted -> Require.that(
+                        counted.shares() == shares.size(),
+                        "what the first pass counted",
+                        "of the same timeline",
+                        "of another"));
+        return new RowEvaluator(
+                slots, timeline.isOfLiquids(), earliest, latest, counter, held, shares.toArray(Share[]::new));
+    }
+
+    private Held[] held(String slot, Ways ways) {
+        List<TimelineEntry> entries = timeline.entries().stream()
+                .filter(entry -> entry.slot().equals(slot))
+                .toList();
+        List<Timeline.Correction> corrections = timeline.corrections().stream()
+                .filter(one -> one.found().slot().equals(slot) && one.found().isShown())
+                .toList();
+        List<Long> borders = new ArrayList<>(borders(entries, corrections));
+        List<Held> held = new ArrayList<>();
+        for (int i = 0; i < borders.size(); i++) {
+            long from = borders.get(i);
+            long until = i + 1 < borders.size() ? borders.get(i + 1) : Long.MAX_VALUE;
+            held.add(held(inForce(entries, from), corrections, from, until, ways));
+        }
+        return held.toArray(Held[]::new);
+    }
+
+    private static TreeSet<Long> borders(List<TimelineEntry> entries, List<Timeline.Correction> corrections) {
+        TreeSet<Long> borders = new TreeSet<>();
+        entries.forEach(entry -> borders.add(entry.from().toEpochMilli()));
+        long first = borders.first();
+        for (Timeline.Correction correction : corrections) {
+            borders.add(correction.found().asLeft().toEpochMilli());
+            borders.add(correction.found().at().toEpochMilli());
+            if (correction.onset() instanceof Onset.AtOnce once) {
+                borders.add(once.at().toEpochMilli());
+            }
+        }
+        // Nothing is in force before the first entry, whatever was found.
+        return new TreeSet<>(borders.tailSet(first));
+    }
+
+    /** The entries that came last before or at a time: all of one time. */
+    private static List<TimelineEntry> inForce(List<TimelineEntry> entries, long time) {
+        Instant last = entries.stream()
+                .map(TimelineEntry::from)
+                .filter(from -> from.toEpochMilli() <= time)
+                .max(Comparator.naturalOrder())
+                .orElseThrow();
+        return entries.stream().filter(entry -> entry.from().equals(last)).toList();
+    }
+
+    private Held held(
+            List<TimelineEntry> entries, List<Timeline.Correction> corrections, long from, long until, Ways ways) {
+        TimelineEntry first = entries.get(0);
+        if (first.held() instanceof TimelineEntry.Nothing) {
+            return new Held(
+                    from, until, false, new double[0], new double[0], new int[0], new double[0], new Drift[0]);
+        }
+        if (first.held() instanceof TimelineEntry.Curve curve) {
+            CurveTable table = CurveTable.of(curve.curve());
+            Optional<Timeline.Correction> correction = within(corrections, from).findFirst();
+            double divisor = divisor(correction, from);
+            double[] perCounts = table.perCounts().clone();
+            for (int i = 0; i < perCounts.length; i++) {
+                perCounts[i] /= divisor;
+            }
+            int share = share(first, "curve", correction, from, "curve of " + first.slot() + " from " + first.from());
+            return new Held(
+                    from,
+                    until,
+                    true,
+                    table.settings(),
+                    perCounts,
+                    new int[] {share},
+                    table.relatives(),
+                    new Drift[] {drift(correction, share, ways)});
+        }
+        return values(entries, corrections, from, until, ways);
+    }
+
+    private Held values(
+            List<TimelineEntry> entries, List<Timeline.Correction> corrections, long from, long until, Ways ways) {
+        List<TimelineEntry> sorted = entries.stream()
+                .sorted(Comparator.comparingDouble(entry -> number(setting(entry))))
+                .toList();
+        int size = sorted.size();
+        double[] settings = new double[size];
+        double[] perCounts = new double[size];
+        int[] places = new int[size];
+        @Nullable Drift[] drifts = new Drift[size];
+        for (int i = 0; i < size; i++) {
+            TimelineEntry entry = sorted.get(i);
+            Setting setting = setting(entry);
+            settings[i] = number(setting);
+            Require.that(
+                    size == 1 || (!Double.isNaN(settings[i]) && (i == 0 || settings[i] > settings[i - 1])),
+                    "entries of slot " + entry.slot() + " from " + entry.from(),
+                    "for different settings",
+                    setting);
+            Optional<Timeline.Correction> correction = within(corrections, from)
+                    .filter(one -> one.found().setting().isSameAs(setting))
+                    .findFirst();
+            places[i] = share(entry, setting.toString(), correction, from, "");
+            perCounts[i] = AmountPerCount.of(((TimelineEntry.Value) entry.held()).inForce()) / divisor(correction, from);
+            drifts[i] = drift(correction, places[i], ways);
+        }
+        return new Held(from, until, false, settings, perCounts, places, new double[size], drifts);
+    }
+
+    private static Setting setting(TimelineEntry entry) {
+        return ((TimelineEntry.Value) entry.held()).inForce().point().setting();
+    }
+
+    private static double number(Setting setting) {
+        return setting.scale() == Setting.Scale.NONE ? Double.NaN : setting.si();
+    }
+
+    private static java.util.stream.Stream<Timeline.Correction> within(
+            List<Timeline.Correction> corrections, long from) {
+        return corrections.stream()
+                .filter(one -> from >= one.found().asLeft().toEpochMilli()
+                        && from < one.found().at().toEpochMilli());
+    }
+
+    private static double error(Timeline.Correction correction) {
+        return Amounts.si(Dimensionless.class, correction.found().error().value());
+    }
+
+    private static boolean isOff(Timeline.Correction correction, long from) {
+        return !(correction.onset() instanceof Onset.AtOnce once) || from >= once.at().toEpochMilli();
+    }
+
+    /** What an error that came at once divides by, once it is there. */
+    private static double divisor(Optional<Timeline.Correction> correction, long from) {
+        return correction
+                .filter(one -> one.onset() instanceof Onset.AtOnce && isOff(one, from))
+                .map(one -> 1 + error(one))
+                .orElse(1.0);
+    }
+
+    private static @Nullable Drift drift(Optional<Timeline.Correction> correction, int share, Ways ways) {
+        if (correction.isEmpty() || !(correction.get().onset() instanceof Onset.Gradually gradually)) {
+            return null;
+        }
+        AsFound found = correction.get().found();
+        double error = error(correction.get());
+        if (gradually == Onset.Gradually.WITH_TIME) {
+            double from = found.asLeft().toEpochMilli();
+            return new Drift(gradually, error, from, found.at().toEpochMilli() - from);
+        }
+        if (ways.isRefused()) {
+            throw new InvalidInputException(
+                    "onset", "at once, or gradually with time, unless there are two passes", gradually.toString());
+        }
+        double length = ways.counted()
+                .map(counted -> (double)
+                        (gradually == Onset.Gradually.WITH_TURNS ? counted.turned(share) : counted.gone(share)))
+                .orElse(0.0);
+        return length > 0 ? new Drift(gradually, error, 0, length) : null;
+    }
+
+    private int share(
+            TimelineEntry entry, String setting, Optional<Timeline.Correction> correction, long from, String curve) {
+        List<String> ids = new ArrayList<>();
+        List<Double> sizes = new ArrayList<>();
+        // What is divided by what was found is as wrong as that, and no longer as what was calibrated.
+        boolean replaced = correction
+                .filter(one -> one.onset() instanceof Onset.AtOnce && isOff(one, from))
+                .isPresent();
+        if (!replaced) {
+            for (SharedError error : entry.errors()) {
+                ids.add(error.id());
+                sizes.add(Amounts.si(Dimensionless.class, error.standardUncertainty()));
+            }
+        }
+        correction.filter(one -> isOff(one, from)).ifPresent(one -> {
+            ids.add("error of " + entry.slot() + " found at " + one.found().at());
+            sizes.add(one.found()
+                    .error()
+                    .standardUncertainty()
+                    .map(u -> Amounts.si(Dimensionless.class, u) / (1 + error(one)))
+                    .orElse(0.0));
+        });
+        shares.add(new Share(
+                entry.slot() + ", " + setting + ", from " + Instant.ofEpochMilli(from),
+                ids.toArray(String[]::new),
+                sizes.stream().mapToDouble(Double::doubleValue).toArray(),
+                replaced ? "" : curve));
+        return shares.size() - 1;
+    }
+}

@@ -1,0 +1,71 @@
+package org.gritwright.core.telemetry;
+
+import org.gritwright.core.curve.DischargeCurve;
+import org.gritwright.core.spi.Setting;
+import org.gritwright.core.uncertainty.Measured;
+import org.gritwright.units.Amounts;
+import org.gritwright.units.InvalidInputException;
+import org.gritwright.units.quantity.DischargePerRevolution;
+
+/**
+ * A discharge curve as a table in equal steps of the setting, between its lowest and its highest caught one, so fine that no half-way point
+ * is off by more than a part in 100 000. Straight lines between points of a rising curve rise too.
+ *
+ * @param settings the settings, in SI
+ * @param perCounts milligrams per count at each
+ * @param relatives the relative standard uncertainty at each; 0 where the curve has none
+ */
+@SuppressWarnings("ArrayRecordComponent") // within the package
+record CurveTable(double[] settings, double[] perCounts, double[] relatives) {
+    private static final double CLOSE = 1e-5;
+    private static final int FEWEST = 16;
+    private static final int MOST = 4096;
+
+    static CurveTable of(DischargeCurve curve) {
+        Setting lowest = curve.lowestCaught();
+        double low = lowest.si();
+        double high = curve.highestCaught().si();
+        if (!(high > low)) {
+            throw new InvalidInputException("curve", "one caught at two settings or more", "one setting, " + lowest);
+        }
+        int steps = FEWEST;
+        CurveTable table = inSteps(curve, lowest, low, high, steps);
+        while (steps < MOST) {
+            CurveTable finer = inSteps(curve, lowest, low, high, 2 * steps);
+            if (table.isCloseTo(finer)) {
+                return finer;
+            }
+            table = finer;
+            steps *= 2;
+        }
+        return table;
+    }
+
+    private boolean isCloseTo(CurveTable finer) {
+        for (int i = 0; i + 1 < perCounts.length; i++) {
+            double halfway = (perCounts[i] + perCounts[i + 1]) / 2;
+            double there = finer.perCounts[2 * i + 1];
+            if (Math.abs(halfway - there) > CLOSE * there) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    private static CurveTable inSteps(DischargeCurve curve, Setting like, double low, double high, int steps) {
+        double[] settings = new double[steps + 1];
+        double[] perCounts = new double[steps + 1];
+        double[] relatives = new double[steps + 1];
+        for (int i = 0; i <= steps; i++) {
+            settings[i] = i == steps ? high : low + (high - low) * i / steps;
+            Measured<DischargePerRevolution> there =
+                    curve.predict(like.withSi(settings[i])).dischargePerRevolution();
+            double kilograms = Amounts.si(DischargePerRevolution.class, there.value());
+            perCounts[i] = AmountPerCount.of(kilograms, curve.metering(), curve.material());
+            relatives[i] = there.standardUncertainty()
+                    .map(u -> Amounts.si(DischargePerRevolution.class, u) / kilograms)
+                    .orElse(0.0);
+        }
+        return new CurveTable(settings, perCounts, relatives);
+    }
+}

@@ -1,0 +1,25 @@
+package org.gritwright.core.telemetry;
+
+import java.io.Serializable;
+
+/**
+ * An error that grew: error × share of the way. What was indicated is divided by 1 + that, summed over the way: indicated ×
+ * ln(1 + e·s)/e from its beginning to the share s.
+ *
+ * @param onset what it grew with
+ * @param error the error at the end of the way
+ * @param from where the way begins: milliseconds since 1970 for time, else what was turned or left the hopper before
+ * @param length how long the way is, in the same unit, greater than 0
+ */
+record Drift(Onset.Gradually onset, double error, double from, double length) implements Serializable {
+    /** The part of what was indicated that was true, from the beginning of the way to a place on it. */
+    double trueUpTo(double place) {
+        double share = (place - from) / length;
+        return length * Math.log1p(error * share) / error;
+    }
+
+    /** What a count stands for at a time, as part of what it would without error. */
+    double trueAt(double millis) {
+        return 1 / (1 + error * (millis - from) / length);
+    }
+}

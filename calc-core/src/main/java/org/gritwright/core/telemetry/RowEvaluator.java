@@ -1,0 +1,512 @@
+package org.gritwright.core.telemetry;
+
+import java.io.Serializable;
+import java.time.Instant;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.TreeMap;
+import javax.measure.quantity.Time;
+import org.gritwright.units.Amounts;
+import org.gritwright.units.InvalidInputException;
+import org.gritwright.units.check.Require;
+import org.gritwright.units.quantity.PulseCount;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Rows of a counter to what left the hopper: compiled once from a {@link Timeline}, then plain arrays, so that it can be sent to a worker
+ * that has none of the types behind the calibrations. It throws nothing for a row and allocates nothing; a row that can't be
+ * counted holds 0 and has a {@link RowStatus} that says why. Immutable, thread-safe, serializable.
+ *
+ * <p>With c milligrams (of a liquid microliters) a count and readings N, a row holds round(c·N) − round(c·N before), where N rolls over as the
+ * counter does: rows evaluated alike telescope to the rounded whole, and rounding doesn't accumulate; where the counter rolls over, c times
+ * the count at which it does is rounded to a whole number. A row is evaluated with what is in force at its own time, in its own slot, at its own
+ * setting.
+ *
+ * <p>Rows come in the order of time. One that is earlier than the one before is left out ({@link RowStatus#OUT_OF_ORDER}); every other one
+ * whose reading is possible is what the next is counted from, so that nothing is counted twice and what can't be counted once is lost once.
+ */
+public final class RowEvaluator implements Serializable {
+    private static final long serialVersionUID = 1L;
+
+    /** A double holds every whole number up to twice this: amounts are reckoned exactly below it. */
+    private static final double MOST_AMOUNT = 4.503599627370496e15;
+
+    /** What a count stands for is kept in so many parts of a unit where squares of it are summed. */
+    static final double PARTS = 1024;
+
+    private final List<String> slots;
+    private final boolean ofLiquids;
+    private final long earliest;
+    private final long latest;
+    private final long width;
+    private final long highestReading;
+    private final double longest;
+    private final double perMilli;
+    private final double clockStep;
+    private final double restart;
+    private final boolean hasWays;
+    private final Share[] shares;
+
+    /** By slot, in the order of time. */
+    private final Held[][] held;
+
+    RowEvaluator(
+            List<String> slots, boolean ofLiquids, long earliest, long latest, Counter counter, Held[][] held, Share[] shares) {
+        this.slots = List.copyOf(slots);
+        this.ofLiquids = ofLiquids;
+        this.earliest = earliest;
+        this.latest = latest;
+        this.held = held;
+        this.shares = shares;
+        this.width = counter.rollsOverAt()
+                .map(at -> (long) Amounts.si(PulseCount.class, at))
+                .orElse(0L);
+        this.perMilli = counter.fastest() / 1000;
+        this.clockStep = Times.millis(counter.clockStep());
+        this.restart = Times.millis(counter.shortestRestart());
+        double wrap = counter.shortestWrap()
+                .map(time -> Amounts.si(Time.class, time) * 1000 - clockStep)
+                .orElse(Double.POSITIVE_INFINITY);
+        this.longest = Math.min(Times.millis(counter.longestGap()), wrap);
+        this.highestReading = highestReading(held, width);
+        this.hasWays = hasWays(held);
+    }
+
+    private static long highestReading(Held[][] held, long width) {
+        double most = MOST_AMOUNT;
+        for (Held[] ofSlot : held) {
+            for (Held one : ofSlot) {
+                for (double perCount : one.perCounts()) {
+                    most = Math.min(most, MOST_AMOUNT / perCount);
+                }
+            }
+        }
+        Require.that(
+                width <= most,
+                "count at which the counter rolls over",
+                "at most " + (long) most + " pulse with these calibrations",
+                width + " pulse");
+        return width > 0 ? width - 1 : (long) most;
+    }
+
+    private static boolean hasWays(Held[][] held) {
+        for (Held[] ofSlot : held) {
+            for (Held one : ofSlot) {
+                for (Drift drift : one.drifts()) {
+                    if (drift != null && drift.onset() != Onset.Gradually.WITH_TIME) {
+                        return true;
+                    }
+                }
+            }
+        }
+        return false;
+    }
+
+    /**
+     * Compiles a timeline.
+     *
+     * @param timeline what was in force when, and what it was off by
+     * @param counter the counter whose readings the rows have
+     * @param from the earliest time that a row can have
+     * @param until the latest; a clock that was wrong by years is told by that
+     * @return the evaluator
+     * @throws InvalidInputException if the times are in the wrong order, something in force can't be counted with, an error would grow
+     *     with what a first pass has to count ({@link #compile(Timeline, Counter, Instant, Instant, RowEvaluator, RowSums)}), or the counter
+     *     rolls over so late that amounts can't be reckoned exactly
+     */
+    public static RowEvaluator compile(Timeline timeline, Counter counter, Instant from, Instant until) {
+        return new Compiler(timeline, counter, from, until).compile(Compiler.Ways.REFUSED);
+    }
+
+    /**
+     * Compiles the first of two passes: what a gradual error grew with is counted, and the error itself isn't corrected yet.
+     *
+     * @param timeline what was in force when, and what it was off by
+     * @param counter the counter whose readings the rows have
+     * @param from the earliest time that a row can have
+     * @param until the latest
+     * @return the evaluator of the first pass
+     * @throws InvalidInputException as for the plain form, but for a first pass
+     */
+    public static RowEvaluator firstPass(Timeline timeline, Counter counter, Instant from, Instant until) {
+        return new Compiler(timeline, counter, from, until).compile(Compiler.Ways.COUNTED);
+    }
+
+    /**
+     * Compiles the second of two passes.
+     *
+     * @param timeline what was in force when, and what it was off by
+     * @param counter the counter whose readings the rows have
+     * @param from the earliest time that a row can have
+     * @param until the latest
+     * @param counted what the first pass counted, over all rows of the truck
+     * @return the evaluator of the second pass; parts of a truck are then evaluated one after the other with one state
+     * @throws InvalidInputException as for the plain form, or if what was counted isn't from a first pass of this timeline
+     */
+    public static RowEvaluator secondPass(
+            Timeline timeline, Counter counter, Instant from, Instant until, RowSums counted) {
+        return new Compiler(timeline, counter, from, until).compile(Compiler.Ways.known(counted));
+    }
+
+    /**
+     * The slots, or where nobody names slots the materials, by their place in a column of slots.
+     *
+     * @return the names
+     */
+    public List<String> slots() {
+        return slots;
+    }
+
+    /**
+     * Whether rows hold microliters of a liquid and not milligrams.
+     *
+     * @return true for liquids
+     */
+    public boolean isOfLiquids() {
+        return ofLiquids;
+    }
+
+    /**
+     * Where a truck's rows begin.
+     *
+     * @return a state without a reading
+     */
+    public RowState start() {
+        return new RowState(hasWays ? shares.length : 0);
+    }
+
+    /**
+     * Sums without rows.
+     *
+     * @return sums for this evaluator
+     */
+    public RowSums sums() {
+        return new RowSums(shares.length);
+    }
+
+    /**
+     * Evaluates rows.
+     *
+     * @param rows the rows
+     * @param from the first of them
+     * @param to the one after the last of them
+     * @param state where the truck's rows have got to; afterwards where they have got to then
+     * @param sums what they are added to
+     * @param amounts gets what each row holds, at the row's place
+     * @param statuses gets the {@link RowStatus#code()} of each row, at the row's place
+     * @throws InvalidInputException if a column of results is shorter than the rows
+     * @throws IndexOutOfBoundsException if there are no such rows
+     */
+    public void evaluate(Rows rows, int from, int to, RowState state, RowSums sums, long[] amounts, byte[] statuses) {
+        rows.requireRange(from, to);
+        Require.that(amounts.length >= to, "column of amounts", "as long as the rows, " + to, amounts.length);
+        Require.that(statuses.length >= to, "column of statuses", "as long as the rows, " + to, statuses.length);
+        int row = from;
+        while (row < to) {
+            row = plain(rows, row, to, state, sums, amounts, statuses);
+            if (row < to) {
+                statuses[row] = step(
+                                state, sums, rows.times()[row], rows.counts()[row], rows.setting(row), rows.slot(row), rows.mode(row))
+                        .code();
+                amounts[row] = state.amount;
+                row++;
+            }
+        }
+    }
+
+    /** Rows that are evaluated as the one before them and about which nothing is odd; ends at the first other one. */
+    private int plain(Rows rows, int from, int to, RowState state, RowSums sums, long[] amounts, byte[] statuses) {
+        Held current = state.held;
+        if (current == null || !state.hasReading || !sums.goesOn(state.partsPerCount) || current.drift(state.place) != null || current.isCurve()) {
+            return from;
+        }
+        long[] times = rows.times();
+        long[] counts = rows.counts();
+        boolean hasSettings = rows.settings().length > 0;
+        boolean hasSlots = rows.slots().length > 0;
+        boolean hasModes = rows.modes().length > 0;
+        long setting = Double.doubleToRawLongBits(state.setting);
+        int slot = state.slot;
+        if ((!hasSettings && !Double.isNaN(state.setting)) || (!hasSlots && slot != 0)) {
+            return from;
+        }
+        long begin = Math.max(current.from(), earliest);
+        long end = Math.min(current.until() - 1, latest);
+        double perCount = state.perCount;
+        long time = state.time;
+        long count = state.count;
+        long whole = (long) Math.rint(perCount * count);
+        long first = whole;
+        long firstCount = count;
+        long standing = 0;
+        byte laid = RowStatus.LAID.code();
+        byte stood = RowStatus.STANDING.code();
+        int row = from;
+        for (; row < to; row++) {
+            long t = times[row];
+            long n = counts[row];
+            long passed = t - time;
+            long counted = n - count;
+            if (t < begin
+                    || t > end
+                    || passed <= 0
+                    || passed > longest
+                    || counted < 0
+                    || counted > perMilli * (passed + clockStep) + 1
+                    || n > highestReading
+                    || (hasSettings && Double.doubleToRawLongBits(rows.settings()[row]) != setting)
+                    || (hasSlots && rows.slots()[row] != slot)
+                    || (hasModes && rows.modes()[row] != 0)) {
+                break;
+            }
+            long now = (long) Math.rint(perCount * n);
+            amounts[row] = now - whole;
+            if (counted == 0) {
+                standing++;
+                statuses[row] = stood;
+            } else {
+                statuses[row] = laid;
+            }
+            whole = now;
+            time = t;
+            count = n;
+        }
+        if (row > from) {
+            state.time = time;
+            state.count = count;
+            state.amount = amounts[row - 1];
+            sums.takeMany(
+                    state, row - from - standing, standing, count - firstCount, whole - first, current.share(state.place));
+        }
+        return row;
+    }
+
+    /**
+     * Evaluates one row, of whatever source; what it holds is then {@link RowState#amount()}.
+     *
+     * @param state where the truck's rows have got to
+     * @param sums what it is added to
+     * @param time milliseconds since 1970-01-01T00:00Z
+     * @param count the reading of the counter
+     * @param setting where the gate stands, as in {@link Rows}; NaN if it isn't known
+     * @param slot the place of its slot
+     * @param mode a {@link RowMode#code()}
+     * @return what became of it
+     */
+    public RowStatus step(RowState state, RowSums sums, long time, long count, double setting, int slot, int mode) {
+        state.amount = 0;
+        if (time < earliest || time > latest) {
+            return skipped(sums, RowStatus.IMPOSSIBLE_TIME);
+        }
+        if (count < 0 || count > highestReading) {
+            return skipped(sums, RowStatus.IMPOSSIBLE_READING);
+        }
+        if (!state.hasReading) {
+            state.hasReading = true;
+            read(state, time, count);
+            sums.first(state, setting, slot, mode);
+            return RowStatus.FIRST;
+        }
+        long passed = time - state.time;
+        if (passed < 0) {
+            return skipped(sums, RowStatus.OUT_OF_ORDER);
+        }
+        if (passed == 0 && count == state.count) {
+            return skipped(sums, RowStatus.DUPLICATE);
+        }
+        sums.before(state);
+        long before = state.count;
+        RowStatus doubt = doubt(before, count, passed);
+        if (doubt != null) {
+            return uncounted(state, sums, doubt, time, count, atLeast(doubt, before, count));
+        }
+        long counted = count < before ? count - before + width : count - before;
+        if (mode < 0 || mode >= RowMode.count()) {
+            return uncounted(state, sums, RowStatus.UNKNOWN_MODE, time, count, counted);
+        }
+        RowStatus missing = find(state, time, setting, slot);
+        RowStatus status = counted == 0 ? RowStatus.STANDING : RowMode.of(mode).counted();
+        if (missing != null && counted > 0 && status != RowStatus.TURNED_EMPTY) {
+            return uncounted(state, sums, missing, time, count, counted);
+        }
+        return counted(state, sums, status, missing == null, time, count, counted);
+    }
+
+    private static RowStatus skipped(RowSums sums, RowStatus status) {
+        sums.skip(status);
+        return status;
+    }
+
+    private static void read(RowState state, long time, long count) {
+        state.time = time;
+        state.count = count;
+    }
+
+    private static RowStatus uncounted(
+            RowState state, RowSums sums, RowStatus status, long time, long count, long atLeast) {
+        read(state, time, count);
+        state.parts = 0;
+        sums.take(state, status, atLeast);
+        return status;
+    }
+
+    /** Why what was turned since the row before can't be known; nothing if it can. */
+    private @Nullable RowStatus doubt(long before, long count, long passed) {
+        if (passed > longest) {
+            return RowStatus.GAP;
+        }
+        double most = perMilli * (passed + clockStep) + 1;
+        if (count >= before) {
+            return count - before > most ? RowStatus.LEAP : null;
+        }
+        if (width == 0 || count - before + width > most) {
+            return RowStatus.RESTARTED;
+        }
+        return passed + clockStep >= restart && count <= perMilli * (passed + clockStep - restart) + 1
+                ? RowStatus.ROLLED_OVER_OR_RESTARTED
+                : null;
+    }
+
+    /** What was turned as far as the readings tell. */
+    private static long atLeast(RowStatus doubt, long before, long count) {
+        return doubt == RowStatus.LEAP || (doubt == RowStatus.GAP && count >= before) ? count - before : count;
+    }
+
+    /** Finds what the row is evaluated with, if it isn't what the row before was. */
+    private @Nullable RowStatus find(RowState state, long time, double setting, int slot) {
+        Held last = state.held;
+        boolean same = last != null
+                && slot == state.slot
+                && last.holds(time)
+                && Double.doubleToRawLongBits(setting) == Double.doubleToRawLongBits(state.setting);
+        if (!same) {
+            state.held = null;
+            state.place = Held.NONE;
+            if (slot < 0 || slot >= held.length) {
+                return RowStatus.UNKNOWN_SLOT;
+            }
+            Held now = at(held[slot], time);
+            if (now == null) {
+                return RowStatus.NO_CALIBRATION;
+            }
+            state.place = now.place(setting);
+            if (state.place == Held.NONE) {
+                return RowStatus.NO_SUCH_SETTING;
+            }
+            state.held = now;
+            state.slot = slot;
+            state.setting = setting;
+            state.perCount = now.perCount(state.place, setting);
+            state.partsPerCount = Math.round(state.perCount * PARTS);
+        }
+        return null;
+    }
+
+    private static @Nullable Held at(Held[] ofSlot, long time) {
+        int low = 0;
+        int high = ofSlot.length - 1;
+        while (low <= high) {
+            int middle = (low + high) >>> 1;
+            if (time < ofSlot[middle].from()) {
+                high = middle - 1;
+            } else if (time >= ofSlot[middle].until()) {
+                low = middle + 1;
+            } else {
+                return ofSlot[middle].perCounts().length == 0 ? null : ofSlot[middle];
+            }
+        }
+        return null;
+    }
+
+    private RowStatus counted(
+            RowState state, RowSums sums, RowStatus status, boolean found, long time, long count, long counted) {
+        Held with = state.held;
+        if (found && with != null && status != RowStatus.TURNED_EMPTY) {
+            state.amount = amount(state, with, time, count, counted);
+            int share = with.share(state.place);
+            sums.share(
+                    share,
+                    counted,
+                    state.amount,
+                    status.isOnRoad(),
+                    with.isCurve() ? with.relative(state.place, state.setting) : 0);
+            state.parts = state.partsPerCount;
+        } else {
+            state.parts = 0;
+        }
+        read(state, time, count);
+        sums.take(state, status, counted);
+        return status;
+    }
+
+    private long amount(RowState state, Held with, long time, long count, long counted) {
+        Drift drift = with.drift(state.place);
+        double perCount = state.perCount;
+        if (drift != null && drift.onset() != Onset.Gradually.WITH_TIME) {
+            int share = with.share(state.place);
+            double unit = drift.onset() == Onset.Gradually.WITH_TURNS ? 1 : perCount;
+            double before = state.ways[share];
+            double after = before + unit * counted;
+            state.ways[share] = after;
+            double scale = perCount / unit;
+            return (long) Math.rint(scale * drift.trueUpTo(after)) - (long) Math.rint(scale * drift.trueUpTo(before));
+        }
+        if (drift != null) {
+            perCount *= drift.trueAt(state.time / 2.0 + time / 2.0);
+        }
+        return whole(perCount, state.count, count);
+    }
+
+    /** Differences of rounded wholes; where it rolled over, by way of the whole at which it does. */
+    private long whole(double perCount, long before, long count) {
+        long now = (long) Math.rint(perCount * count);
+        long then = (long) Math.rint(perCount * before);
+        return count >= before ? now - then : (long) Math.rint(perCount * width) - then + now;
+    }
+
+    /**
+     * What the rows of a truck laid on the road, with its uncertainty.
+     *
+     * @param sums what the rows add up to
+     * @return the total
+     */
+    public AppliedTotal total(RowSums sums) {
+        Map<String, Double> sensitivities = new TreeMap<>();
+        for (int i = 0; i < shares.length; i++) {
+            Share share = shares[i];
+            for (int j = 0; j < share.errors().length; j++) {
+                sensitivities.merge(share.errors()[j], sums.laid(i) * share.relatives()[j], Double::sum);
+            }
+            if (!share.curve().isEmpty()) {
+                sensitivities.merge(share.curve(), (double) sums.uncertain(i), Double::sum);
+            }
+        }
+        Map<String, Long> whole = new TreeMap<>();
+        sensitivities.forEach((id, amount) -> whole.put(id, Math.round(amount)));
+        return new AppliedTotal(ofLiquids, sums.laid(), whole, sums.squares().value());
+    }
+
+    /**
+     * Two parts of one truck's rows that follow each other: what one pass over both would have given, bit for bit. Associative.
+     *
+     * @param part what the earlier rows add up to
+     * @param next what the later ones do, evaluated from a state without a reading or counted on from the earlier ones' last
+     * @return what they add up to together
+     * @throws InvalidInputException if the later ones begin before the earlier ones end, or were counted on from other rows, or an
+     *     error that grows with turns or amount would need to know what came before
+     */
+    public RowSums merged(RowSums part, RowSums next) {
+        Objects.requireNonNull(part, "part");
+        Objects.requireNonNull(next, "next");
+        Require.that(
+                !hasWays || next.isCountedOn(),
+                "part that follows",
+                "counted on from the earlier rows' state, as an error grows with what they turned",
+                "evaluated by itself");
+        RowSums merged = sums();
+        merged.append(part, this);
+        merged.append(next, this);
+        return merged;
+    }
+}

@@ -1,0 +1,174 @@
+package org.gritwright.core.telemetry;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+import static org.gritwright.core.telemetry.Trucks.COUNTER;
+import static org.gritwright.core.telemetry.Trucks.FROM;
+import static org.gritwright.core.telemetry.Trucks.START;
+import static org.gritwright.core.telemetry.Trucks.UNTIL;
+import static org.gritwright.core.telemetry.Trucks.chain;
+import static org.gritwright.core.telemetry.Trucks.evaluated;
+import static org.gritwright.core.telemetry.Trucks.every;
+
+import java.time.Instant;
+import java.util.List;
+import java.util.stream.LongStream;
+import org.gritwright.core.spi.Setting;
+import org.gritwright.core.uncertainty.Measured;
+import org.gritwright.units.Amounts;
+import org.gritwright.units.InvalidInputException;
+import org.gritwright.units.SpreadingUnits;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+
+/** Rows of 1000 s with 50 pulses each, 25 000 mg a pulse by the display; at 1000 s it is found to be off. */
+class CorrectedBackTest {
+    private static final Setting AT = Setting.height(Amounts.of(4, SpreadingUnits.INCH));
+    private static final Instant FOUND = START.plusSeconds(1000);
+    private static final Rows ROWS = every(1, LongStream.rangeClosed(0, 1000).map(i -> 50 * i).toArray());
+    private static final long DISPLAYED = 50_000L * 25_000;
+
+    private static final Timeline TIMELINE = Timeline.of(List.of(
+            chain(START, 4, 2.5).withErrors(List.of(Totals.error("calibration", 0.01))), chain(FOUND, 4, 2.5)));
+
+    private static AsFound found(double error, double uncertainty) {
+        return new AsFound(
+                "1",
+                AT,
+                START,
+                FOUND,
+                Measured.of(
+                        Amounts.of(error, SpreadingUnits.PERCENT),
+                        Amounts.of(uncertainty, SpreadingUnits.PERCENT),
+                        Double.POSITIVE_INFINITY));
+    }
+
+    private static RowEvaluator evaluator(Timeline timeline) {
+        return RowEvaluator.compile(timeline, COUNTER, FROM, UNTIL);
+    }
+
+    private static long laid(Timeline timeline) {
+        return evaluated(evaluator(timeline), ROWS).sums().laid();
+    }
+
+    @Test
+    void whatWasLaidWithAnErrorIsDividedByOneAndThatError() {
+        Timeline corrected = TIMELINE.correctedBackBy(found(25, 1), new Onset.AtOnce(START));
+
+        // The row at the time as found is evaluated as corrected then: as the display has it.
+        assertThat(laid(corrected)).isCloseTo((long) (0.999 * DISPLAYED / 1.25 + 0.001 * DISPLAYED), within(1L));
+    }
+
+    @Test
+    void anErrorThatCameAtOnceIsInNoRowBefore() {
+        Timeline half = TIMELINE.correctedBackBy(found(25, 1), new Onset.AtOnce(START.plusSeconds(501)));
+        Timeline none = TIMELINE.correctedBackBy(found(25, 1), new Onset.AtOnce(FOUND));
+
+        assertThat(laid(half)).isCloseTo((long) (0.501 * DISPLAYED + 0.499 * DISPLAYED / 1.25), within(2L));
+        assertThat(laid(none)).isEqualTo(DISPLAYED);
+    }
+
+    @Test
+    void anErrorThatIsntShownCorrectsNothing() {
+        assertThat(found(1.9, 1).isShown()).isFalse();
+        assertThat(found(2, 1).isShown()).isTrue();
+        assertThat(found(-2, 1).isShown()).isTrue();
+        assertThat(laid(TIMELINE.correctedBackBy(found(1.9, 1), new Onset.AtOnce(START)))).isEqualTo(DISPLAYED);
+    }
+
+    /** ∫₀¹ ds ÷ (1 + 0.25 s) = ln 1.25 ÷ 0.25 = 0.892574. */
+    @Test
+    void anErrorThatGrewWithTimeIsSummedAlongTheWay() {
+        Timeline corrected = TIMELINE.correctedBackBy(found(25, 1), Onset.Gradually.WITH_TIME);
+
+        assertThat((double) laid(corrected) / DISPLAYED)
+                .isCloseTo(Math.log(1.25) / 0.25 + 0.001 * (1 - 1 / 1.25), within(1e-6));
+    }
+
+    @ParameterizedTest
+    @EnumSource(value = Onset.Gradually.class, names = {"WITH_TURNS", "WITH_AMOUNT"})
+    void anErrorThatGrewWithTurnsOrAmountTakesTwoPasses(Onset.Gradually onset) {
+        Timeline corrected = TIMELINE.correctedBackBy(found(25, 1), onset);
+        assertThatThrownBy(() -> evaluator(corrected))
+                .isInstanceOf(InvalidInputException.class)
+                .hasMessageContaining("onset must be at once, or gradually with time, unless there are two passes");
+
+        RowEvaluator first = RowEvaluator.firstPass(corrected, COUNTER, FROM, UNTIL);
+        RowSums counted = evaluated(first, ROWS).sums();
+        assertThat(counted.laid()).isEqualTo(DISPLAYED);
+        RowEvaluator second = RowEvaluator.secondPass(corrected, COUNTER, FROM, UNTIL, counted);
+        RowSums laid = evaluated(second, ROWS).sums();
+
+        // All rows but the last are on the way: 49 950 pulses.
+        double expected = 49_950 * 25_000.0 * Math.log(1.25) / 0.25 + 50 * 25_000.0;
+        assertThat((double) laid.laid()).isCloseTo(expected, within(1.0));
+        assertThat(Trucks.stepped(second, ROWS).sums()).isEqualTo(laid);
+    }
+
+    @Test
+    void partsOfASecondPassAreCountedOnAndNotApart() {
+        Timeline corrected = TIMELINE.correctedBackBy(found(25, 1), Onset.Gradually.WITH_TURNS);
+        RowSums counted = evaluated(RowEvaluator.firstPass(corrected, COUNTER, FROM, UNTIL), ROWS).sums();
+        RowEvaluator second = RowEvaluator.secondPass(corrected, COUNTER, FROM, UNTIL, counted);
+        RowState state = second.start();
+        RowSums early = second.sums();
+        RowSums late = second.sums();
+        RowSums apart = second.sums();
+        long[] amounts = new long[ROWS.size()];
+        byte[] statuses = new byte[ROWS.size()];
+        second.evaluate(ROWS, 0, 400, state, early, amounts, statuses);
+        second.evaluate(ROWS, 400, ROWS.size(), state, late, amounts, statuses);
+        second.evaluate(ROWS, 400, ROWS.size(), second.start(), apart, amounts, statuses);
+
+        assertThat(second.merged(early, late)).isEqualTo(evaluated(second, ROWS).sums());
+        assertThatThrownBy(() -> second.merged(early, apart))
+                .hasMessageContaining("counted on from the earlier rows' state, as an error grows with what they turned");
+    }
+
+    @Test
+    void aFirstPassOfAnotherTimelineIsRefused() {
+        RowSums other = Trucks.plain().sums();
+        Timeline corrected = TIMELINE.correctedBackBy(found(25, 1), Onset.Gradually.WITH_TURNS);
+
+        assertThatThrownBy(() -> RowEvaluator.secondPass(corrected, COUNTER, FROM, UNTIL, other))
+                .isInstanceOf(InvalidInputException.class)
+                .hasMessageContaining("of the same timeline");
+    }
+
+    @Test
+    void aChangeLiesBetweenAsLeftAndAsFound() {
+        assertThatThrownBy(() -> TIMELINE.correctedBackBy(found(25, 1), new Onset.AtOnce(FOUND.plusSeconds(1))))
+                .isInstanceOf(InvalidInputException.class)
+                .hasMessageContaining("time of the change must be within 2026-11-01T12:00:00Z and 2026-11-01T12:16:40Z");
+        assertThatThrownBy(() -> new AsFound("1", AT, FOUND, START, found(25, 1).error()))
+                .hasMessageContaining("time as found must be later than the time as left");
+        assertThatThrownBy(() -> found(-100, 1)).hasMessageContaining("calibration error must be above −100 %");
+    }
+
+    @Test
+    void twoCorrectionsDontOverlap() {
+        Timeline corrected = TIMELINE.correctedBackBy(found(25, 1), new Onset.AtOnce(START));
+        AsFound overlapping =
+                new AsFound("1", AT, START.plusSeconds(999), FOUND.plusSeconds(999), found(5, 1).error());
+
+        assertThatThrownBy(() -> corrected.correctedBackBy(overlapping, new Onset.AtOnce(FOUND)))
+                .hasMessageContaining("corrections of slot 1 must be of times that don't overlap");
+        AsFound after = new AsFound("1", AT, FOUND, FOUND.plusSeconds(999), found(5, 1).error());
+        assertThat(corrected.correctedBackBy(after, new Onset.AtOnce(FOUND)).corrections()).hasSize(2);
+    }
+
+    /** Half with the calibration's error of 1 %, half with what was found: 1 % of 1.25. */
+    @Test
+    void whatIsCorrectedIsAsUncertainAsWhatWasFound() {
+        Timeline half = TIMELINE.correctedBackBy(found(25, 1), new Onset.AtOnce(START.plusSeconds(501)));
+        RowEvaluator evaluator = evaluator(half);
+        AppliedTotal total = evaluator.total(evaluated(evaluator, ROWS).sums());
+
+        assertThat(total.sharedErrors()).containsOnlyKeys("calibration", "error of 1 found at 2026-11-01T12:16:40Z");
+        assertThat(total.sharedErrors().get("calibration")).isCloseTo((long) (0.5 * DISPLAYED * 0.01), within(30L));
+        assertThat(total.sharedErrors().get("error of 1 found at 2026-11-01T12:16:40Z"))
+                .isCloseTo((long) (0.499 * DISPLAYED / 1.25 * 0.008), within(30L));
+    }
+}

@@ -1,0 +1,108 @@
+package org.gritwright.core.telemetry;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+import static org.gritwright.core.telemetry.RowStatus.FIRST;
+import static org.gritwright.core.telemetry.RowStatus.LAID;
+import static org.gritwright.core.telemetry.RowStatus.NO_SUCH_SETTING;
+import static org.gritwright.core.telemetry.Trucks.COUNTER;
+import static org.gritwright.core.telemetry.Trucks.START;
+import static org.gritwright.core.telemetry.Trucks.T0;
+import static org.gritwright.core.telemetry.Trucks.evaluated;
+import static org.gritwright.core.telemetry.Trucks.evaluator;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.gritwright.core.Samples;
+import org.gritwright.core.calibration.CalibrationCatch;
+import org.gritwright.core.curve.CurveModel;
+import org.gritwright.core.curve.DischargeCurve;
+import org.gritwright.core.spi.Setting;
+import org.gritwright.units.Amounts;
+import org.gritwright.units.InvalidInputException;
+import org.gritwright.units.SpreadingUnits;
+import org.gritwright.units.quantity.DischargePerRevolution;
+import org.junit.jupiter.api.Test;
+
+class CurveInForceTest {
+    private static final double INCH = 0.0254;
+
+    private static CalibrationCatch caught(double inches, double pounds) {
+        return Samples.catchAt(
+                Samples.chainAt(inches), Samples.caught(pounds), Samples.pulses(500));
+    }
+
+    private static final DischargeCurve CURVE = DischargeCurve.fit(
+            List.of(caught(2, 150), caught(2, 151.5), caught(3, 231), caught(4, 310), caught(4, 312)), CurveModel.DEAD_OPENING);
+
+    private static final RowEvaluator EVALUATOR =
+            evaluator(COUNTER, TimelineEntry.curve(START, "salt", CURVE).withErrors(List.of(Totals.error("scale", 0.001))));
+
+    private static Rows rows(double... inches) {
+        long[] times = new long[inches.length];
+        long[] counts = new long[inches.length];
+        double[] settings = new double[inches.length];
+        for (int i = 0; i < inches.length; i++) {
+            times[i] = T0 + 1000L * i;
+            counts[i] = 100L * i;
+            settings[i] = inches[i] * INCH;
+        }
+        return new Rows(times, counts, settings, new int[0], new byte[0]);
+    }
+
+    @Test
+    void betweenItsCaughtSettingsARowIsEvaluatedAsTheCurvePredicts() {
+        List<Double> all = new ArrayList<>();
+        for (int i = 0; i <= 200; i++) {
+            all.add(2 + i / 100.0);
+        }
+        Trucks.Done done = evaluated(
+                EVALUATOR, rows(all.stream().mapToDouble(Double::doubleValue).toArray()));
+
+        for (int i = 1; i < all.size(); i++) {
+            double predicted = 1e6
+                    * Amounts.si(
+                            DischargePerRevolution.class,
+                            CURVE.predict(Setting.height(Amounts.of(all.get(i), SpreadingUnits.INCH)))
+                                    .dischargePerRevolution()
+                                    .value());
+            assertThat((double) done.amounts().get(i)).isCloseTo(predicted, within(1e-5 * predicted + 1));
+        }
+        assertThat(Trucks.stepped(EVALUATOR, rows(2, 2.5, 2.5, 3))).isEqualTo(evaluated(EVALUATOR, rows(2, 2.5, 2.5, 3)));
+    }
+
+    @Test
+    void beyondItsCaughtSettingsAndWithoutASettingNothingIsGuessed() {
+        assertThat(evaluated(EVALUATOR, rows(2, 2, 4, 1.99, 4.01, Double.NaN, 3)).statuses())
+                .containsExactly(FIRST, LAID, LAID, NO_SUCH_SETTING, NO_SUCH_SETTING, NO_SUCH_SETTING, LAID);
+    }
+
+    @Test
+    void theCurvesOwnUncertaintyIsThatOfTheSettings() {
+        AppliedTotal total = EVALUATOR.total(evaluated(EVALUATOR, rows(2, 2, 4)).sums());
+        double expected = 0;
+        for (double inches : new double[] {2, 4}) {
+            expected += 1e6
+                    * Amounts.in(
+                            CURVE.predict(Setting.height(Amounts.of(inches, SpreadingUnits.INCH)))
+                                    .dischargePerRevolution()
+                                    .standardUncertainty()
+                                    .orElseThrow(),
+                            SpreadingUnits.KILOGRAM_PER_REVOLUTION);
+        }
+        assertThat((double) total.sharedErrors().get("curve of salt from 2026-11-01T12:00:00Z")).isCloseTo(expected, within(2.0));
+        assertThat(total.sharedErrors()).containsKey("scale");
+    }
+
+    @Test
+    void aCurveStandsAlone() {
+        TimelineEntry curve = TimelineEntry.curve(START, "1", CURVE);
+        assertThatThrownBy(() -> evaluator(COUNTER, curve, Trucks.chain(START, 4, 2)))
+                .isInstanceOf(InvalidInputException.class)
+                .hasMessageContaining("entries of slot 1 from 2026-11-01T12:00:00Z must be values at several settings");
+        DischargeCurve one = DischargeCurve.fit(List.of(caught(2, 150), caught(2, 151)), CurveModel.PROPORTIONAL);
+        assertThatThrownBy(() -> evaluator(COUNTER, TimelineEntry.curve(START, "1", one)))
+                .hasMessageContaining("curve must be one caught at two settings or more");
+    }
+}
