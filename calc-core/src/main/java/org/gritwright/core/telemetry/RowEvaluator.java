@@ -29,8 +29,8 @@ import org.jspecify.annotations.Nullable;
 public final class RowEvaluator implements Serializable {
     private static final long serialVersionUID = 1L;
 
-    /** A double holds every whole number up to twice this: amounts are reckoned exactly below it. */
-    private static final double MOST_AMOUNT = 4.503599627370496e15;
+    /** 2⁵¹: amounts are reckoned exactly below it. */
+    private static final double MOST_AMOUNT = 2.251799813685248e15;
 
     /** What a count stands for is kept in so many parts of a unit where squares of it are summed. */
     static final double PARTS = 1024;
@@ -218,66 +218,31 @@ public final class RowEvaluator implements Serializable {
     /** Rows that are evaluated as the one before them and about which nothing is odd; ends at the first other one. */
     private int plain(Rows rows, int from, int to, RowState state, RowSums sums, long[] amounts, byte[] statuses) {
         Held current = state.held;
-        if (current == null || !state.hasReading || !sums.goesOn(state.partsPerCount) || current.drift(state.place) != null || current.isCurve()) {
+        boolean goesOn = current != null
+                && state.hasReading
+                && sums.goesOn(state.partsPerCount)
+                && current.drift(state.place) == null
+                && !current.isCurve()
+                && (rows.settings().length > 0 || Double.isNaN(state.setting))
+                && (rows.slots().length > 0 || state.slot == 0);
+        if (!goesOn) {
             return from;
         }
-        long[] times = rows.times();
-        long[] counts = rows.counts();
-        boolean hasSettings = rows.settings().length > 0;
-        boolean hasSlots = rows.slots().length > 0;
-        boolean hasModes = rows.modes().length > 0;
-        long setting = Double.doubleToRawLongBits(state.setting);
-        int slot = state.slot;
-        if ((!hasSettings && !Double.isNaN(state.setting)) || (!hasSlots && slot != 0)) {
-            return from;
-        }
-        long begin = Math.max(current.from(), earliest);
-        long end = Math.min(current.until() - 1, latest);
-        double perCount = state.perCount;
-        long time = state.time;
-        long count = state.count;
-        long whole = (long) Math.rint(perCount * count);
-        long first = whole;
-        long firstCount = count;
-        long standing = 0;
-        byte laid = RowStatus.LAID.code();
-        byte stood = RowStatus.STANDING.code();
-        int row = from;
-        for (; row < to; row++) {
-            long t = times[row];
-            long n = counts[row];
-            long passed = t - time;
-            long counted = n - count;
-            if (t < begin
-                    || t > end
-                    || passed <= 0
-                    || passed > longest
-                    || counted < 0
-                    || counted > perMilli * (passed + clockStep) + 1
-                    || n > highestReading
-                    || (hasSettings && Double.doubleToRawLongBits(rows.settings()[row]) != setting)
-                    || (hasSlots && rows.slots()[row] != slot)
-                    || (hasModes && rows.modes()[row] != 0)) {
-                break;
-            }
-            long now = (long) Math.rint(perCount * n);
-            amounts[row] = now - whole;
-            if (counted == 0) {
-                standing++;
-                statuses[row] = stood;
-            } else {
-                statuses[row] = laid;
-            }
-            whole = now;
-            time = t;
-            count = n;
-        }
+        Objects.requireNonNull(current);
+        PlainRows run = new PlainRows(
+                Math.max(current.from(), earliest),
+                Math.min(current.until() - 1, latest),
+                longest,
+                perMilli,
+                (long) (perMilli * clockStep + 1),
+                highestReading,
+                state);
+        int row = run.fill(rows, from, to, amounts, statuses);
         if (row > from) {
-            state.time = time;
-            state.count = count;
+            state.time = rows.times()[row - 1];
+            state.count = rows.counts()[row - 1];
             state.amount = amounts[row - 1];
-            sums.takeMany(
-                    state, row - from - standing, standing, count - firstCount, whole - first, current.share(state.place));
+            sums.takeMany(state, row - from - run.standing(), run.standing(), run.counted(), run.amount(), current.share(state.place));
         }
         return row;
     }
@@ -430,7 +395,7 @@ public final class RowEvaluator implements Serializable {
                     counted,
                     state.amount,
                     status.isOnRoad(),
-                    with.isCurve() ? with.relative(state.place, state.setting) : 0);
+                    Math.round(with.relative(state.place, state.setting) * RowSums.PARTS));
             state.parts = state.partsPerCount;
         } else {
             state.parts = 0;
@@ -458,11 +423,29 @@ public final class RowEvaluator implements Serializable {
         return whole(perCount, state.count, count);
     }
 
-    /** Differences of rounded wholes; where it rolled over, by way of the whole at which it does. */
+    /** Differences of rounded wholes, as in {@link PlainRows}; where it rolled over, by way of the whole at which it does. */
     private long whole(double perCount, long before, long count) {
         long now = (long) Math.rint(perCount * count);
         long then = (long) Math.rint(perCount * before);
         return count >= before ? now - then : (long) Math.rint(perCount * width) - then + now;
+    }
+
+    /**
+     * Explains what a row would become.
+     *
+     * @param state where the truck's rows have got to; it stays as it is
+     * @param time milliseconds since 1970-01-01T00:00Z
+     * @param count the reading of the counter
+     * @param setting where the gate stands, as in {@link Rows}; NaN if it isn't known
+     * @param slot the place of its slot
+     * @param mode a {@link RowMode#code()}
+     * @return its steps, and what it would hold
+     */
+    public RowExplanation explain(RowState state, long time, long count, double setting, int slot, int mode) {
+        RowState after = state.copy();
+        RowStatus status = step(after, sums(), time, count, setting, slot, mode);
+        String with = after.held == null ? "nothing" : shares[after.held.share(after.place)].what();
+        return new Explainer(ofLiquids, width).explain(state, after, status, time, count, with);
     }
 
     /**
@@ -479,7 +462,7 @@ public final class RowEvaluator implements Serializable {
                 sensitivities.merge(share.errors()[j], sums.laid(i) * share.relatives()[j], Double::sum);
             }
             if (!share.curve().isEmpty()) {
-                sensitivities.merge(share.curve(), (double) sums.uncertain(i), Double::sum);
+                sensitivities.merge(share.curve(), sums.uncertain(i), Double::sum);
             }
         }
         Map<String, Long> whole = new TreeMap<>();

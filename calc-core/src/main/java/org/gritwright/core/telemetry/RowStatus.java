@@ -1,6 +1,7 @@
 package org.gritwright.core.telemetry;
 
 import java.util.Arrays;
+import java.util.Locale;
 import org.gritwright.units.InvalidInputException;
 
 /**
@@ -86,6 +87,15 @@ public enum RowStatus {
      */
     public boolean isOnRoad() {
         return onRoad;
+    }
+
+    /**
+     * The status in words.
+     *
+     * @return for example "laid by hand"
+     */
+    public String words() {
+        return name().toLowerCase(Locale.ROOT).replace('_', ' ');
     }
 
     /**

@@ -10,10 +10,13 @@ import org.gritwright.units.check.Require;
  * each other merge to what one pass would have given, bit for bit, whoever evaluated which ({@link RowEvaluator#merged}). For one thread at a
  * time. Make it with {@link RowEvaluator#sums()}.
  *
- * <p>It never overflows while a truck's amounts stay below 9.2 × 10¹² kg.
+ * <p>It doesn't overflow while a truck's amounts stay below 10⁸ t.
  */
 public final class RowSums implements Serializable {
     private static final long serialVersionUID = 1L;
+
+    /** Relative uncertainties are kept in whole parts: products of amounts with them are exact. */
+    static final double PARTS = 65_536;
 
     private static final int STATUSES = RowStatus.count();
 
@@ -113,14 +116,13 @@ public final class RowSums implements Serializable {
         }
     }
 
-    void share(int share, long counted, long amount, boolean onRoad, double relative) {
+    /** @param relative the curve's own relative standard uncertainty, in parts of {@link #PARTS} */
+    void share(int share, long counted, long amount, boolean onRoad, long relative) {
         turned[share] += counted;
         gone[share] += amount;
         if (onRoad) {
             laid[share] += amount;
-            if (relative != 0) {
-                uncertain[share] += Math.round(amount * relative);
-            }
+            uncertain[share] += amount * relative;
         }
     }
 
@@ -223,8 +225,8 @@ public final class RowSums implements Serializable {
         return laid[share];
     }
 
-    long uncertain(int share) {
-        return uncertain[share];
+    double uncertain(int share) {
+        return uncertain[share] / PARTS;
     }
 
     long turned(int share) {

@@ -25,7 +25,7 @@ class RowSumsLawsTest {
     private static final double INCH = 0.0254;
 
     /** Three values, one of them after a change, and one slot that is emptied. */
-    private static final RowEvaluator EVALUATOR = Trucks.evaluator(
+    static final RowEvaluator EVALUATOR = Trucks.evaluator(
             Trucks.rollingOverAt(4096),
             chain(START, 2, 1 / 3.0).withErrors(List.of(Totals.error("scale", 0.001), Totals.error("salt", 0.01))),
             chain(START, 4, 2 / 3.0).withErrors(List.of(Totals.error("scale", 0.001))),
@@ -34,7 +34,7 @@ class RowSumsLawsTest {
             chain(START.plusSeconds(220), 4, 0.8));
 
     /** Starts, stops, leaps, restarts, gaps, changes of all columns; in the order of time or not. */
-    private static Rows rows(long seed, int size, boolean inOrder) {
+    static Rows rows(long seed, int size, boolean inOrder) {
         SplittableRandom random = new SplittableRandom(seed);
         long[] times = new long[size];
         long[] counts = new long[size];
