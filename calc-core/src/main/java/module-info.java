@@ -29,6 +29,7 @@ module org.gritwright.core {
     exports org.gritwright.core.solution;
     exports org.gritwright.core.spi;
     exports org.gritwright.core.statistics;
+    exports org.gritwright.core.telemetry;
     exports org.gritwright.core.uncertainty;
     exports org.gritwright.core.verification;
     exports org.gritwright.core.weighing;

@@ -55,6 +55,7 @@ class ArchitectureTest {
             "chart",
             "verification",
             "planning",
+            "telemetry",
             "fleet.day",
             "fleet.review",
             "fleet.assessment",

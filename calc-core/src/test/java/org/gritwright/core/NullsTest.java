@@ -13,6 +13,7 @@ import java.lang.reflect.Method;
 import java.lang.reflect.Modifier;
 import java.lang.reflect.ParameterizedType;
 import java.lang.reflect.Type;
+import java.time.Instant;
 import java.time.LocalDate;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
@@ -38,11 +39,15 @@ import org.gritwright.core.calibration.CalibrationCatch;
 import org.gritwright.core.calibration.CalibrationFactor;
 import org.gritwright.core.calibration.CalibrationInForce;
 import org.gritwright.core.chart.ControlSetting;
+import org.gritwright.core.curve.CurveModel;
+import org.gritwright.core.curve.DischargeCurve;
 import org.gritwright.core.curve.SlipCurve;
 import org.gritwright.core.curve.SlipSamples;
 import org.gritwright.core.envelope.Envelope;
 import org.gritwright.core.fleet.day.RouteEntry;
 import org.gritwright.core.fleet.day.TargetEntry;
+import org.gritwright.core.judgement.DecisionRule;
+import org.gritwright.core.judgement.Tolerance;
 import org.gritwright.core.lateral.SpreadPattern;
 import org.gritwright.core.metering.Belt;
 import org.gritwright.core.metering.Conveyor;
@@ -75,11 +80,21 @@ import org.gritwright.core.spi.OpenArea;
 import org.gritwright.core.spi.Parameters;
 import org.gritwright.core.spi.PumpType;
 import org.gritwright.core.spi.PumpedVolume;
+import org.gritwright.core.spi.Setting;
 import org.gritwright.core.spi.Spi;
 import org.gritwright.core.spi.SpreaderType;
 import org.gritwright.core.spi.TypeId;
 import org.gritwright.core.statistics.CurveFit;
+import org.gritwright.core.telemetry.AsFound;
+import org.gritwright.core.telemetry.Counter;
+import org.gritwright.core.telemetry.RowEvaluator;
+import org.gritwright.core.telemetry.RowSums;
+import org.gritwright.core.telemetry.Timeline;
+import org.gritwright.core.telemetry.TimelineEntry;
 import org.gritwright.core.uncertainty.Measured;
+import org.gritwright.core.verification.Runs;
+import org.gritwright.core.verification.Verification;
+import org.gritwright.core.verification.VerificationLimits;
 import org.gritwright.core.weighing.Caught;
 import org.gritwright.core.weighing.CaughtMass;
 import org.gritwright.core.weighing.Graduate;
@@ -92,6 +107,21 @@ import org.junit.jupiter.api.Test;
 /** The one rule for null: every public factory and constructor answers it with an exception that names the parameter. */
 class NullsTest {
     private static final Solution BRINE = Solution.of(Salt.SODIUM_CHLORIDE, Amounts.of(20, SpreadingUnits.PERCENT));
+
+    private static final AsFound AS_FOUND = new AsFound(
+            "1",
+            Setting.none(),
+            Instant.EPOCH.minusSeconds(1),
+            Instant.EPOCH.plusSeconds(1),
+            Measured.once(Amounts.of(1, SpreadingUnits.PERCENT)));
+
+    private static final RowEvaluator ROWS = RowEvaluator.compile(
+            Timeline.of(List.of(TimelineEntry.value(Instant.EPOCH, Samples.augerInForce(2)))),
+            Counter.ofShaft(
+                    Amounts.of(100, SpreadingUnits.PULSE_PER_REVOLUTION),
+                    Amounts.of(60, SpreadingUnits.REVOLUTION_PER_MINUTE)),
+            Instant.EPOCH,
+            Instant.EPOCH.plusSeconds(1));
 
     private final Map<Class<?>, Optional<Object>> samples = new HashMap<>();
 
@@ -111,6 +141,7 @@ class NullsTest {
                         Map.entry(double.class, 0.5),
                         Map.entry(int.class, 2),
                         Map.entry(long.class, 2L),
+                        Map.entry(byte.class, (byte) 0),
                         Map.entry(boolean.class, true),
                         Map.entry(RandomGenerator.class, new SplittableRandom(1)),
                         Map.entry(ToDoubleFunction.class, (ToDoubleFunction<double[]>) values -> 1),
@@ -162,6 +193,12 @@ class NullsTest {
                         Map.entry(
                                 SlipCurve.class,
                                 SlipCurve.chosenByTest(SlipSamples.pairs(SlipSamples::leaking, 100, 400))),
+                        Map.entry(
+                                DischargeCurve.class,
+                                DischargeCurve.fit(
+                                        List.of(Samples.catchAt(
+                                                Samples.chainAt(2), Samples.caught(150), Samples.pulses(500))),
+                                        CurveModel.PROPORTIONAL)),
                         Map.entry(DriveCurve.class, Samples.DRIVE_CURVE),
                         Map.entry(
                                 ControlSetting.class,
@@ -192,6 +229,17 @@ class NullsTest {
                                         Amounts.of(10, SpreadingUnits.MILE_PER_HOUR),
                                         Amounts.of(35, SpreadingUnits.MILE_PER_HOUR),
                                         List.of())),
+                        Map.entry(Instant.class, Instant.EPOCH),
+                        Map.entry(AsFound.class, AS_FOUND),
+                        Map.entry(
+                                Verification.class,
+                                Runs.counted(5000, 290)
+                                        .assess(
+                                                Tolerance.percent(4),
+                                                DecisionRule.SIMPLE,
+                                                VerificationLimits.COMMON,
+                                                Optional.empty())),
+                        Map.entry(RowSums.class, ROWS.sums()),
                         Map.entry(Record.class, FillLimits.COMMON),
                         Map.entry(BiConsumer.class, (BiConsumer<Object, Object>) (at, why) -> {}))
                 .forEach(sample -> samples.put(sample.getKey(), Optional.of(sample.getValue())));

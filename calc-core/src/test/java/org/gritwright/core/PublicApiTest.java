@@ -80,6 +80,7 @@ class PublicApiTest {
                         "org.gritwright.core.solution",
                         "org.gritwright.core.spi",
                         "org.gritwright.core.statistics",
+                        "org.gritwright.core.telemetry",
                         "org.gritwright.core.uncertainty",
                         "org.gritwright.core.verification",
                         "org.gritwright.core.weighing",

@@ -52,7 +52,10 @@ public record AppliedTotal(boolean isOfLiquid, long amount, Map<String, Long> sh
      */
     public AppliedTotal plus(AppliedTotal other) {
         Require.that(
-                isOfLiquid == other.isOfLiquid, "total to add", isOfLiquid ? "of a liquid" : "of grains", "the other kind");
+                isOfLiquid == other.isOfLiquid,
+                "total to add",
+                isOfLiquid ? "of a liquid" : "of grains",
+                "the other kind");
         Map<String, Long> shared = new TreeMap<>(sharedErrors);
         other.sharedErrors.forEach((id, size) -> shared.merge(id, size, AppliedTotal::sum));
         return new AppliedTotal(isOfLiquid, sum(amount, other.amount), shared, squares.add(other.squares));
@@ -69,7 +72,9 @@ public record AppliedTotal(boolean isOfLiquid, long amount, Map<String, Long> sh
         for (long size : new TreeMap<>(sharedErrors).values()) {
             shared += (double) size * size;
         }
-        double own = new BigDecimal(squares).doubleValue() / (RowEvaluator.PARTS * RowEvaluator.PARTS) * VARIANCE_OF_A_READING;
+        double own = new BigDecimal(squares).doubleValue()
+                / (RowEvaluator.PARTS * RowEvaluator.PARTS)
+                * VARIANCE_OF_A_READING;
         return Math.sqrt(shared + own);
     }
 

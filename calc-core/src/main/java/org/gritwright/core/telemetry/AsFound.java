@@ -1,6 +1,7 @@
 package org.gritwright.core.telemetry;
 
 import java.time.Instant;
+import java.util.Objects;
 import javax.measure.quantity.Dimensionless;
 import org.gritwright.core.spi.Setting;
 import org.gritwright.core.uncertainty.Measured;
@@ -40,7 +41,10 @@ public record AsFound(String slot, Setting setting, Instant asLeft, Instant at, 
                 "later than the time as left, " + left,
                 at);
         Require.that(
-                Amounts.si(Dimensionless.class, error.value()) > -1, "calibration error", "above −100 %", error.value());
+                Amounts.si(Dimensionless.class, error.value()) > -1,
+                "calibration error",
+                "above −100 %",
+                error.value());
     }
 
     /**
@@ -53,6 +57,9 @@ public record AsFound(String slot, Setting setting, Instant asLeft, Instant at, 
      * @throws InvalidInputException if nothing was counted, or it was not later
      */
     public static AsFound of(String slot, Instant asLeft, Verification verification) {
+        Objects.requireNonNull(slot, "slot");
+        Objects.requireNonNull(asLeft, "asLeft");
+        Objects.requireNonNull(verification, "verification");
         if (verification.calibrationError().isEmpty()) {
             throw new InvalidInputException("verification", "one that counted", "nothing counted");
         }

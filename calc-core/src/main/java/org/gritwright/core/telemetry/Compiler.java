@@ -6,7 +6,9 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.SortedSet;
 import java.util.TreeSet;
+import java.util.stream.Stream;
 import javax.measure.quantity.Dimensionless;
 import org.gritwright.core.spi.Setting;
 import org.gritwright.units.Amounts;
@@ -25,6 +27,8 @@ final class Compiler {
     Compiler(Timeline timeline, Counter counter, Instant from, Instant until) {
         this.timeline = Objects.requireNonNull(timeline, "timeline");
         this.counter = Objects.requireNonNull(counter, "counter");
+        Objects.requireNonNull(from, "from");
+        Objects.requireNonNull(until, "until");
         this.earliest = Times.millis("earliest time", from);
         this.latest = Times.millis("latest time", until);
         Require.that(earliest < latest, "latest time", "later than the earliest, " + from, until);
@@ -75,7 +79,7 @@ final class Compiler {
         return held.toArray(Held[]::new);
     }
 
-    private static TreeSet<Long> borders(List<TimelineEntry> entries, List<Timeline.Correction> corrections) {
+    private static SortedSet<Long> borders(List<TimelineEntry> entries, List<Timeline.Correction> corrections) {
         TreeSet<Long> borders = new TreeSet<>();
         entries.forEach(entry -> borders.add(entry.from().toEpochMilli()));
         long first = borders.first();
@@ -104,8 +108,7 @@ final class Compiler {
             List<TimelineEntry> entries, List<Timeline.Correction> corrections, long from, long until, Ways ways) {
         TimelineEntry first = entries.get(0);
         if (first.held() instanceof TimelineEntry.Nothing) {
-            return new Held(
-                    from, until, false, new double[0], new double[0], new int[0], new double[0], new Drift[0]);
+            return new Held(from, until, false, new double[0], new double[0], new int[0], new double[0], new Drift[0]);
         }
         if (first.held() instanceof TimelineEntry.Curve curve) {
             CurveTable table = CurveTable.of(curve.curve());
@@ -117,14 +120,9 @@ final class Compiler {
             }
             int share = share(first, "curve", correction, from, "curve of " + first.slot() + " from " + first.from());
             return new Held(
-                    from,
-                    until,
-                    true,
-                    table.settings(),
-                    perCounts,
-                    new int[] {share},
-                    table.relatives(),
-                    new Drift[] {drift(correction, share, ways)});
+                    from, until, true, table.settings(), perCounts, new int[] {share}, table.relatives(), new Drift[] {
+                        drift(correction, share, ways)
+                    });
         }
         return values(entries, corrections, from, until, ways);
     }
@@ -152,7 +150,8 @@ final class Compiler {
                     .filter(one -> one.found().setting().isSameAs(setting))
                     .findFirst();
             places[i] = share(entry, setting.toString(), correction, from, "");
-            perCounts[i] = AmountPerCount.of(((TimelineEntry.Value) entry.held()).inForce()) / divisor(correction, from);
+            perCounts[i] =
+                    AmountPerCount.of(((TimelineEntry.Value) entry.held()).inForce()) / divisor(correction, from);
             drifts[i] = drift(correction, places[i], ways);
         }
         return new Held(from, until, false, settings, perCounts, places, new double[size], drifts);
@@ -166,7 +165,7 @@ final class Compiler {
         return setting.scale() == Setting.Scale.NONE ? Double.NaN : setting.si();
     }
 
-    private static java.util.stream.Stream<Timeline.Correction> within(
+    private static Stream<Timeline.Correction> within(
             List<Timeline.Correction> corrections, long from) {
         return corrections.stream()
                 .filter(one -> from >= one.found().asLeft().toEpochMilli()
@@ -178,7 +177,8 @@ final class Compiler {
     }
 
     private static boolean isOff(Timeline.Correction correction, long from) {
-        return !(correction.onset() instanceof Onset.AtOnce once) || from >= once.at().toEpochMilli();
+        return !(correction.onset() instanceof Onset.AtOnce once)
+                || from >= once.at().toEpochMilli();
     }
 
     /** What an error that came at once divides by, once it is there. */

@@ -1,6 +1,7 @@
 package org.gritwright.core.telemetry;
 
 import java.io.Serializable;
+import java.util.Objects;
 import java.util.Optional;
 import javax.measure.Quantity;
 import javax.measure.quantity.Speed;
@@ -75,7 +76,11 @@ public record Counter(
 
     private static Counter of(double fastest) {
         return new Counter(
-                fastest, Optional.empty(), seconds(LONGEST_GAP_SECONDS), seconds(SHORTEST_RESTART_SECONDS), seconds(CLOCK_STEP_SECONDS));
+                fastest,
+                Optional.empty(),
+                seconds(LONGEST_GAP_SECONDS),
+                seconds(SHORTEST_RESTART_SECONDS),
+                seconds(CLOCK_STEP_SECONDS));
     }
 
     private static Quantity<Time> seconds(double number) {
@@ -92,8 +97,14 @@ public record Counter(
      * @throws org.gritwright.units.InvalidInputException if one isn't greater than 0
      */
     public static Counter ofShaft(Quantity<PulsesPerRevolution> pulses, Quantity<RotationalSpeed> fastest) {
-        return of(Amounts.si(PulsesPerRevolution.class, Require.positive("pulses per revolution", PulsesPerRevolution.class, pulses))
-                * Amounts.si(RotationalSpeed.class, Require.positive("fastest shaft speed", RotationalSpeed.class, fastest)));
+        Objects.requireNonNull(pulses, "pulses");
+        Objects.requireNonNull(fastest, "fastest");
+        return of(Amounts.si(
+                        PulsesPerRevolution.class,
+                        Require.positive("pulses per revolution", PulsesPerRevolution.class, pulses))
+                * Amounts.si(
+                        RotationalSpeed.class,
+                        Require.positive("fastest shaft speed", RotationalSpeed.class, fastest)));
     }
 
     /**
@@ -105,8 +116,11 @@ public record Counter(
      * @throws org.gritwright.units.InvalidInputException if one isn't greater than 0
      */
     public static Counter ofFlow(Quantity<PulsesPerVolume> pulses, Quantity<FlowRate> fastest) {
-        return of(Amounts.si(PulsesPerVolume.class, Require.positive("pulses per volume", PulsesPerVolume.class, pulses))
-                * Amounts.si(FlowRate.class, Require.positive("fastest flow", FlowRate.class, fastest)));
+        Objects.requireNonNull(pulses, "pulses");
+        Objects.requireNonNull(fastest, "fastest");
+        return of(
+                Amounts.si(PulsesPerVolume.class, Require.positive("pulses per volume", PulsesPerVolume.class, pulses))
+                        * Amounts.si(FlowRate.class, Require.positive("fastest flow", FlowRate.class, fastest)));
     }
 
     /**
@@ -118,7 +132,11 @@ public record Counter(
      * @throws org.gritwright.units.InvalidInputException if one isn't greater than 0
      */
     public static Counter ofDistance(Quantity<PulsesPerDistance> pulses, Quantity<Speed> fastest) {
-        return of(Amounts.si(PulsesPerDistance.class, Require.positive("pulses per distance", PulsesPerDistance.class, pulses))
+        Objects.requireNonNull(pulses, "pulses");
+        Objects.requireNonNull(fastest, "fastest");
+        return of(Amounts.si(
+                        PulsesPerDistance.class,
+                        Require.positive("pulses per distance", PulsesPerDistance.class, pulses))
                 * Amounts.si(Speed.class, Require.positive("fastest speed", Speed.class, fastest)));
     }
 

@@ -70,8 +70,8 @@ final class Explainer {
         long over = count >= before.count ? 0 : rounded(perCount * width);
         say(
                 "amount",
-                (over == 0 ? "" : over + unit() + " up to where it rolls over + ") + now + unit() + " − " + then + unit() + " = "
-                        + (over + now - then) + unit());
+                (over == 0 ? "" : over + unit() + " up to where it rolls over + ") + now + unit() + " − " + then
+                        + unit() + " = " + (over + now - then) + unit());
         return over + now - then;
     }
 
@@ -80,9 +80,7 @@ final class Explainer {
         double scale = drift.onset() == Onset.Gradually.WITH_TURNS ? perCount : 1;
         long now = rounded(scale * drift.trueUpTo(after.ways[share]));
         long then = rounded(scale * drift.trueUpTo(before.ways[share]));
-        say(
-                "way on which the error grew",
-                share(before.ways[share], drift) + " to " + share(after.ways[share], drift));
+        say("way on which the error grew", share(before.ways[share], drift) + " to " + share(after.ways[share], drift));
         say("amount", now + unit() + " − " + then + unit() + " = " + (now - then) + unit());
         return now - then;
     }
@@ -97,7 +95,8 @@ final class Explainer {
 
     private String text(double perCount) {
         return ofLiquids
-                ? Amounts.format(Amounts.ofSi(perCount / AmountPerCount.PER_CUBIC_METER, SpreadingUnits.MILLILITER_PER_PULSE))
+                ? Amounts.format(
+                        Amounts.ofSi(perCount / AmountPerCount.PER_CUBIC_METER, SpreadingUnits.MILLILITER_PER_PULSE))
                 : Amounts.format(Amounts.ofSi(perCount / AmountPerCount.PER_KILOGRAM, SpreadingUnits.GRAM_PER_PULSE));
     }
 }

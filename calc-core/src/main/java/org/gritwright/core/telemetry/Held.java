@@ -32,6 +32,19 @@ record Held(
 
     static final int NONE = -1;
 
+    /** One value, always, whatever the setting. */
+    static Held always(double perCount) {
+        return new Held(
+                Long.MIN_VALUE,
+                Long.MAX_VALUE,
+                false,
+                new double[] {Double.NaN},
+                new double[] {perCount},
+                new int[1],
+                new double[1],
+                new Drift[1]);
+    }
+
     boolean holds(long time) {
         return time >= from && time < until;
     }
@@ -84,7 +97,8 @@ record Held(
         return shares[isCurve ? 0 : place];
     }
 
-    @Nullable Drift drift(int place) {
+    @Nullable
+    Drift drift(int place) {
         return drifts[isCurve ? 0 : place];
     }
 }

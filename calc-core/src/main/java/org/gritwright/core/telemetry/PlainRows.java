@@ -38,8 +38,7 @@ final class PlainRows {
     private final long firstCount;
     private final long firstWhole;
 
-    PlainRows(
-            long begin, long end, double longest, double perMilli, long mostAtOnce, long highest, RowState state) {
+    PlainRows(long begin, long end, double longest, double perMilli, long mostAtOnce, long highest, RowState state) {
         this.begin = begin;
         this.end = end;
         this.longest = (long) Math.min(longest, LONGEST);
@@ -110,7 +109,7 @@ final class PlainRows {
 
     /** Negative if a row isn't plain after the one before it. */
     private long odd(long passed, long counted) {
-        return (passed - 1) | (longest - passed) | counted | (mostAtOnce + (passed * perMilli >> SHIFT) - counted);
+        return (passed - 1) | (longest - passed) | counted | (mostAtOnce + ((passed * perMilli) >> SHIFT) - counted);
     }
 
     private boolean isAsBefore(Rows rows, int from, int to) {

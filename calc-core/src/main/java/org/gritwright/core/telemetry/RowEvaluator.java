@@ -52,7 +52,13 @@ public final class RowEvaluator implements Serializable {
     private final Held[][] held;
 
     RowEvaluator(
-            List<String> slots, boolean ofLiquids, long earliest, long latest, Counter counter, Held[][] held, Share[] shares) {
+            List<String> slots,
+            boolean ofLiquids,
+            long earliest,
+            long latest,
+            Counter counter,
+            Held[][] held,
+            Share[] shares) {
         this.slots = List.copyOf(slots);
         this.ofLiquids = ofLiquids;
         this.earliest = earliest;
@@ -112,7 +118,7 @@ public final class RowEvaluator implements Serializable {
      * @param until the latest; a clock that was wrong by years is told by that
      * @return the evaluator
      * @throws InvalidInputException if the times are in the wrong order, something in force can't be counted with, an error would grow
-     *     with what a first pass has to count ({@link #compile(Timeline, Counter, Instant, Instant, RowEvaluator, RowSums)}), or the counter
+     *     with what a first pass has to count ({@link #firstPass}), or the counter
      *     rolls over so late that amounts can't be reckoned exactly
      */
     public static RowEvaluator compile(Timeline timeline, Counter counter, Instant from, Instant until) {
@@ -146,6 +152,7 @@ public final class RowEvaluator implements Serializable {
      */
     public static RowEvaluator secondPass(
             Timeline timeline, Counter counter, Instant from, Instant until, RowSums counted) {
+        Objects.requireNonNull(counted, "counted");
         return new Compiler(timeline, counter, from, until).compile(Compiler.Ways.known(counted));
     }
 
@@ -207,7 +214,13 @@ public final class RowEvaluator implements Serializable {
             row = plain(rows, row, to, state, sums, amounts, statuses);
             if (row < to) {
                 statuses[row] = step(
-                                state, sums, rows.times()[row], rows.counts()[row], rows.setting(row), rows.slot(row), rows.mode(row))
+                                state,
+                                sums,
+                                rows.times()[row],
+                                rows.counts()[row],
+                                rows.setting(row),
+                                rows.slot(row),
+                                rows.mode(row))
                         .code();
                 amounts[row] = state.amount;
                 row++;
@@ -242,7 +255,13 @@ public final class RowEvaluator implements Serializable {
             state.time = rows.times()[row - 1];
             state.count = rows.counts()[row - 1];
             state.amount = amounts[row - 1];
-            sums.takeMany(state, row - from - run.standing(), run.standing(), run.counted(), run.amount(), current.share(state.place));
+            sums.takeMany(
+                    state,
+                    row - from - run.standing(),
+                    run.standing(),
+                    run.counted(),
+                    run.amount(),
+                    current.share(state.place));
         }
         return row;
     }

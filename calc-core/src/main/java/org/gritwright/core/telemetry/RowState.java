@@ -27,7 +27,8 @@ public final class RowState implements Serializable {
 
     double setting = Double.NaN;
 
-    @Nullable Held held;
+    @Nullable
+    Held held;
 
     int place = Held.NONE;
     double perCount;

@@ -107,8 +107,7 @@ public enum RowStatus {
      */
     public static RowStatus of(int code) {
         if (code < 0 || code >= BY_CODE.length) {
-            throw new InvalidInputException(
-                    "row status", "0 to " + (BY_CODE.length - 1), String.valueOf(code));
+            throw new InvalidInputException("row status", "0 to " + (BY_CODE.length - 1), String.valueOf(code));
         }
         return BY_CODE[code];
     }

@@ -306,8 +306,7 @@ public final class RowSums implements Serializable {
         state.hasReading = true;
         state.time = lastTime;
         state.count = lastCount;
-        evaluator.step(
-                state, this, next.firstTime, next.firstCount, next.firstSetting, next.firstSlot, next.firstMode);
+        evaluator.step(state, this, next.firstTime, next.firstCount, next.firstSetting, next.firstSlot, next.firstMode);
         rows[RowStatus.FIRST.code()]--;
     }
 

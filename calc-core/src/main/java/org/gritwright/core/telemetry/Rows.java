@@ -44,7 +44,8 @@ public record Rows(long[] times, long[] counts, double[] settings, int[] slots, 
 
     static void requireLength(String column, int length, int rows) {
         if (length != rows) {
-            throw new InvalidInputException("column of " + column, "as long as the times, " + rows, String.valueOf(length));
+            throw new InvalidInputException(
+                    "column of " + column, "as long as the times, " + rows, String.valueOf(length));
         }
     }
 

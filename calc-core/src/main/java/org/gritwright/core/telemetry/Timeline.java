@@ -58,10 +58,8 @@ public record Timeline(List<TimelineEntry> entries, List<Correction> corrections
                 .toList();
         corrections = List.copyOf(corrections);
         Require.that(!entries.isEmpty(), "timeline", "one entry or more", "none");
-        List<Boolean> kinds = materials(entries).stream()
-                .map(Material::isLiquid)
-                .distinct()
-                .toList();
+        List<Boolean> kinds =
+                materials(entries).stream().map(Material::isLiquid).distinct().toList();
         Require.that(kinds.size() < 2, "timeline", "of grains alone or of liquids alone", "both");
         for (int i = 1; i < entries.size(); i++) {
             requireBeside(entries.get(i - 1), entries.get(i));

@@ -1,7 +1,6 @@
 package org.gritwright.core.telemetry;
 
 import java.time.Instant;
-import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.quantity.Time;
 import org.gritwright.units.Amounts;
@@ -17,7 +16,6 @@ final class Times {
     private Times() {}
 
     static long millis(String what, Instant at) {
-        Objects.requireNonNull(at, what);
         Require.that(Math.abs(at.getEpochSecond()) <= MOST_SECONDS, what, "within 30 000 years of 1970", at);
         return at.toEpochMilli();
     }

@@ -25,9 +25,7 @@ final class WideSum implements Serializable {
     }
 
     BigInteger value() {
-        return BigInteger.valueOf(high)
-                .shiftLeft(Long.SIZE)
-                .add(new BigInteger(Long.toUnsignedString(low)));
+        return BigInteger.valueOf(high).shiftLeft(Long.SIZE).add(new BigInteger(Long.toUnsignedString(low)));
     }
 
     @Override

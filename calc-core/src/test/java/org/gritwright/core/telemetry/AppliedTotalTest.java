@@ -41,7 +41,8 @@ class AppliedTotalTest {
     void aRunOfRowsIsAsUncertainAsItsFirstAndItsLastReading() {
         double reading = 25 / Math.sqrt(12);
 
-        assertThat(uncertainty(Trucks.plain(), every(1, 0, 10, 20, 30))).isCloseTo(Math.sqrt(2) * reading, within(1e-9));
+        assertThat(uncertainty(Trucks.plain(), every(1, 0, 10, 20, 30)))
+                .isCloseTo(Math.sqrt(2) * reading, within(1e-9));
         assertThat(uncertainty(Trucks.plain(), every(1, 0, 10))).isCloseTo(Math.sqrt(2) * reading, within(1e-9));
         // A restart ends a run and begins another.
         assertThat(uncertainty(Trucks.plain(), every(1, 50, 60, 5, 15))).isCloseTo(2 * reading, within(1e-9));
@@ -59,9 +60,10 @@ class AppliedTotalTest {
 
     @Test
     void sharedErrorsDontAverageOutAndThoseOfOneIdAreOne() {
-        RowEvaluator evaluator =
-                evaluator(COUNTER, auger().withErrors(List.of(Totals.error("scale", 0.01), Totals.error("salt", 0.02))));
-        AppliedTotal one = evaluator.total(evaluated(evaluator, every(1, 0, 100, 200)).sums());
+        RowEvaluator evaluator = evaluator(
+                COUNTER, auger().withErrors(List.of(Totals.error("scale", 0.01), Totals.error("salt", 0.02))));
+        AppliedTotal one =
+                evaluator.total(evaluated(evaluator, every(1, 0, 100, 200)).sums());
 
         // 5 kg: 0.05 kg by the scale, 0.1 kg by the salt.
         assertThat(one.sharedErrors()).isEqualTo(Map.of("scale", 50_000L, "salt", 100_000L));
@@ -92,9 +94,11 @@ class AppliedTotalTest {
                 CalibrationFactor.of(Amounts.of(1200, SpreadingUnits.PULSE_PER_US_GALLON)),
                 Optional.empty());
         Counter counter = Counter.ofFlow(
-                Amounts.of(1200, SpreadingUnits.PULSE_PER_US_GALLON), Amounts.of(60, SpreadingUnits.US_GALLON_PER_MINUTE));
+                Amounts.of(1200, SpreadingUnits.PULSE_PER_US_GALLON),
+                Amounts.of(60, SpreadingUnits.US_GALLON_PER_MINUTE));
         RowEvaluator meter = evaluator(counter, TimelineEntry.value(START, value));
-        AppliedTotal total = meter.total(evaluated(meter, every(1, 0, 1200, 2400)).sums());
+        AppliedTotal total =
+                meter.total(evaluated(meter, every(1, 0, 1200, 2400)).sums());
 
         assertThat(meter.isOfLiquids()).isTrue();
         assertThat(total.amount()).isEqualTo(7_570_824);

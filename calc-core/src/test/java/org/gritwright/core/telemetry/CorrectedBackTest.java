@@ -13,9 +13,16 @@ import static org.gritwright.core.telemetry.Trucks.every;
 
 import java.time.Instant;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.LongStream;
+import org.gritwright.core.Samples;
+import org.gritwright.core.judgement.DecisionRule;
+import org.gritwright.core.judgement.Tolerance;
 import org.gritwright.core.spi.Setting;
 import org.gritwright.core.uncertainty.Measured;
+import org.gritwright.core.verification.Runs;
+import org.gritwright.core.verification.Verification;
+import org.gritwright.core.verification.VerificationLimits;
 import org.gritwright.units.Amounts;
 import org.gritwright.units.InvalidInputException;
 import org.gritwright.units.SpreadingUnits;
@@ -27,11 +34,12 @@ import org.junit.jupiter.params.provider.EnumSource;
 class CorrectedBackTest {
     private static final Setting AT = Setting.height(Amounts.of(4, SpreadingUnits.INCH));
     private static final Instant FOUND = START.plusSeconds(1000);
-    private static final Rows ROWS = every(1, LongStream.rangeClosed(0, 1000).map(i -> 50 * i).toArray());
+    private static final Rows ROWS =
+            every(1, LongStream.rangeClosed(0, 1000).map(i -> 50 * i).toArray());
     private static final long DISPLAYED = 50_000L * 25_000;
 
-    private static final Timeline TIMELINE = Timeline.of(List.of(
-            chain(START, 4, 2.5).withErrors(List.of(Totals.error("calibration", 0.01))), chain(FOUND, 4, 2.5)));
+    private static final Timeline TIMELINE = Timeline.of(
+            List.of(chain(START, 4, 2.5).withErrors(List.of(Totals.error("calibration", 0.01))), chain(FOUND, 4, 2.5)));
 
     private static AsFound found(double error, double uncertainty) {
         return new AsFound(
@@ -75,7 +83,8 @@ class CorrectedBackTest {
         assertThat(found(1.9, 1).isShown()).isFalse();
         assertThat(found(2, 1).isShown()).isTrue();
         assertThat(found(-2, 1).isShown()).isTrue();
-        assertThat(laid(TIMELINE.correctedBackBy(found(1.9, 1), new Onset.AtOnce(START)))).isEqualTo(DISPLAYED);
+        assertThat(laid(TIMELINE.correctedBackBy(found(1.9, 1), new Onset.AtOnce(START))))
+                .isEqualTo(DISPLAYED);
     }
 
     /** ∫₀¹ ds ÷ (1 + 0.25 s) = ln 1.25 ÷ 0.25 = 0.892574. */
@@ -88,7 +97,9 @@ class CorrectedBackTest {
     }
 
     @ParameterizedTest
-    @EnumSource(value = Onset.Gradually.class, names = {"WITH_TURNS", "WITH_AMOUNT"})
+    @EnumSource(
+            value = Onset.Gradually.class,
+            names = {"WITH_TURNS", "WITH_AMOUNT"})
     void anErrorThatGrewWithTurnsOrAmountTakesTwoPasses(Onset.Gradually onset) {
         Timeline corrected = TIMELINE.correctedBackBy(found(25, 1), onset);
         assertThatThrownBy(() -> evaluator(corrected))
@@ -110,7 +121,8 @@ class CorrectedBackTest {
     @Test
     void partsOfASecondPassAreCountedOnAndNotApart() {
         Timeline corrected = TIMELINE.correctedBackBy(found(25, 1), Onset.Gradually.WITH_TURNS);
-        RowSums counted = evaluated(RowEvaluator.firstPass(corrected, COUNTER, FROM, UNTIL), ROWS).sums();
+        RowSums counted = evaluated(RowEvaluator.firstPass(corrected, COUNTER, FROM, UNTIL), ROWS)
+                .sums();
         RowEvaluator second = RowEvaluator.secondPass(corrected, COUNTER, FROM, UNTIL, counted);
         RowState state = second.start();
         RowSums early = second.sums();
@@ -124,7 +136,8 @@ class CorrectedBackTest {
 
         assertThat(second.merged(early, late)).isEqualTo(evaluated(second, ROWS).sums());
         assertThatThrownBy(() -> second.merged(early, apart))
-                .hasMessageContaining("counted on from the earlier rows' state, as an error grows with what they turned");
+                .hasMessageContaining(
+                        "counted on from the earlier rows' state, as an error grows with what they turned");
     }
 
     @Test
@@ -141,7 +154,8 @@ class CorrectedBackTest {
     void aChangeLiesBetweenAsLeftAndAsFound() {
         assertThatThrownBy(() -> TIMELINE.correctedBackBy(found(25, 1), new Onset.AtOnce(FOUND.plusSeconds(1))))
                 .isInstanceOf(InvalidInputException.class)
-                .hasMessageContaining("time of the change must be within 2026-11-01T12:00:00Z and 2026-11-01T12:16:40Z");
+                .hasMessageContaining(
+                        "time of the change must be within 2026-11-01T12:00:00Z and 2026-11-01T12:16:40Z");
         assertThatThrownBy(() -> new AsFound("1", AT, FOUND, START, found(25, 1).error()))
                 .hasMessageContaining("time as found must be later than the time as left");
         assertThatThrownBy(() -> found(-100, 1)).hasMessageContaining("calibration error must be above −100 %");
@@ -150,13 +164,37 @@ class CorrectedBackTest {
     @Test
     void twoCorrectionsDontOverlap() {
         Timeline corrected = TIMELINE.correctedBackBy(found(25, 1), new Onset.AtOnce(START));
-        AsFound overlapping =
-                new AsFound("1", AT, START.plusSeconds(999), FOUND.plusSeconds(999), found(5, 1).error());
+        AsFound overlapping = new AsFound(
+                "1",
+                AT,
+                START.plusSeconds(999),
+                FOUND.plusSeconds(999),
+                found(5, 1).error());
 
         assertThatThrownBy(() -> corrected.correctedBackBy(overlapping, new Onset.AtOnce(FOUND)))
                 .hasMessageContaining("corrections of slot 1 must be of times that don't overlap");
-        AsFound after = new AsFound("1", AT, FOUND, FOUND.plusSeconds(999), found(5, 1).error());
-        assertThat(corrected.correctedBackBy(after, new Onset.AtOnce(FOUND)).corrections()).hasSize(2);
+        AsFound after =
+                new AsFound("1", AT, FOUND, FOUND.plusSeconds(999), found(5, 1).error());
+        assertThat(corrected.correctedBackBy(after, new Onset.AtOnce(FOUND)).corrections())
+                .hasSize(2);
+    }
+
+    /** 300 lb indicated, 250 lb caught: 20 % too much is believed. */
+    @Test
+    void aVerificationSaysWhatItFoundAndHowSureItIs() {
+        Verification verification = Runs.counted(5000, 250)
+                .assess(Tolerance.percent(4), DecisionRule.SIMPLE, VerificationLimits.COMMON, Optional.empty());
+        AsFound found = AsFound.of("salt", Samples.NOON.toInstant().minusSeconds(60), verification);
+
+        assertThat(Amounts.in(found.error().value(), SpreadingUnits.PERCENT)).isCloseTo(20, within(1e-9));
+        assertThat(found.error().standardUncertainty()).isPresent();
+        assertThat(found.isShown()).isTrue();
+        assertThat(found.at()).isEqualTo(Samples.NOON.toInstant());
+        assertThat(found.setting()).isEqualTo(Setting.none());
+        Verification uncounted = Runs.openLoop(250)
+                .assess(Tolerance.percent(4), DecisionRule.SIMPLE, VerificationLimits.COMMON, Optional.empty());
+        assertThatThrownBy(() -> AsFound.of("salt", START, uncounted))
+                .hasMessage("verification must be one that counted: nothing counted");
     }
 
     /** Half with the calibration's error of 1 %, half with what was found: 1 % of 1.25. */

@@ -29,15 +29,15 @@ class CurveInForceTest {
     private static final double INCH = 0.0254;
 
     private static CalibrationCatch caught(double inches, double pounds) {
-        return Samples.catchAt(
-                Samples.chainAt(inches), Samples.caught(pounds), Samples.pulses(500));
+        return Samples.catchAt(Samples.chainAt(inches), Samples.caught(pounds), Samples.pulses(500));
     }
 
     private static final DischargeCurve CURVE = DischargeCurve.fit(
-            List.of(caught(2, 150), caught(2, 151.5), caught(3, 231), caught(4, 310), caught(4, 312)), CurveModel.DEAD_OPENING);
+            List.of(caught(2, 150), caught(2, 151.5), caught(3, 231), caught(4, 310), caught(4, 312)),
+            CurveModel.DEAD_OPENING);
 
-    private static final RowEvaluator EVALUATOR =
-            evaluator(COUNTER, TimelineEntry.curve(START, "salt", CURVE).withErrors(List.of(Totals.error("scale", 0.001))));
+    private static final RowEvaluator EVALUATOR = evaluator(
+            COUNTER, TimelineEntry.curve(START, "salt", CURVE).withErrors(List.of(Totals.error("scale", 0.001))));
 
     private static Rows rows(double... inches) {
         long[] times = new long[inches.length];
@@ -69,12 +69,14 @@ class CurveInForceTest {
                                     .value());
             assertThat((double) done.amounts().get(i)).isCloseTo(predicted, within(1e-5 * predicted + 1));
         }
-        assertThat(Trucks.stepped(EVALUATOR, rows(2, 2.5, 2.5, 3))).isEqualTo(evaluated(EVALUATOR, rows(2, 2.5, 2.5, 3)));
+        assertThat(Trucks.stepped(EVALUATOR, rows(2, 2.5, 2.5, 3)))
+                .isEqualTo(evaluated(EVALUATOR, rows(2, 2.5, 2.5, 3)));
     }
 
     @Test
     void beyondItsCaughtSettingsAndWithoutASettingNothingIsGuessed() {
-        assertThat(evaluated(EVALUATOR, rows(2, 2, 4, 1.99, 4.01, Double.NaN, 3)).statuses())
+        assertThat(evaluated(EVALUATOR, rows(2, 2, 4, 1.99, 4.01, Double.NaN, 3))
+                        .statuses())
                 .containsExactly(FIRST, LAID, LAID, NO_SUCH_SETTING, NO_SUCH_SETTING, NO_SUCH_SETTING, LAID);
     }
 
@@ -91,7 +93,8 @@ class CurveInForceTest {
                                     .orElseThrow(),
                             SpreadingUnits.KILOGRAM_PER_REVOLUTION);
         }
-        assertThat((double) total.sharedErrors().get("curve of salt from 2026-11-01T12:00:00Z")).isCloseTo(expected, within(2.0));
+        assertThat((double) total.sharedErrors().get("curve of salt from 2026-11-01T12:00:00Z"))
+                .isCloseTo(expected, within(2.0));
         assertThat(total.sharedErrors()).containsKey("scale");
     }
 

@@ -95,9 +95,11 @@ class RowEvaluatorTest {
 
         assertThat(evaluated(wide, every(8, 65_500, 100)).statuses()).containsExactly(FIRST, LAID);
         assertThat(evaluated(wide, every(20, 65_500, 100)).statuses()).containsExactly(FIRST, ROLLED_OVER_OR_RESTARTED);
-        assertThat(evaluated(wide, every(20, 65_500, 1101)).statuses()).containsExactly(FIRST, ROLLED_OVER_OR_RESTARTED);
+        assertThat(evaluated(wide, every(20, 65_500, 1101)).statuses())
+                .containsExactly(FIRST, ROLLED_OVER_OR_RESTARTED);
         assertThat(evaluated(wide, every(20, 65_500, 1102)).statuses()).containsExactly(FIRST, LAID);
-        assertThat(evaluated(wide, every(20, 65_500, 100)).sums().unattributed()).isEqualTo(100);
+        assertThat(evaluated(wide, every(20, 65_500, 100)).sums().unattributed())
+                .isEqualTo(100);
     }
 
     /** 100 pulses a second, a clock of whole seconds, and one pulse. */
@@ -127,15 +129,18 @@ class RowEvaluatorTest {
                 .rollingOverAt(Amounts.of(65_536, SpreadingUnits.PULSE))
                 .withGapsUpTo(Amounts.of(1, SpreadingUnits.HOUR));
 
-        assertThat(Amounts.in(counter.shortestWrap().orElseThrow(), SpreadingUnits.SECOND)).isEqualTo(65_536 / 180.0);
-        assertThat(evaluated(evaluator(counter, auger()), every(363, 0, 500)).statuses()).containsExactly(FIRST, LAID);
-        assertThat(evaluated(evaluator(counter, auger()), every(364, 0, 500)).statuses()).containsExactly(FIRST, GAP);
+        assertThat(Amounts.in(counter.shortestWrap().orElseThrow(), SpreadingUnits.SECOND))
+                .isEqualTo(65_536 / 180.0);
+        assertThat(evaluated(evaluator(counter, auger()), every(363, 0, 500)).statuses())
+                .containsExactly(FIRST, LAID);
+        assertThat(evaluated(evaluator(counter, auger()), every(364, 0, 500)).statuses())
+                .containsExactly(FIRST, GAP);
     }
 
     @Test
     void whatIsOutOfOrderOrThereTwiceCountsOnce() {
-        Rows rows = Rows.of(
-                new long[] {T0, T0 + 2000, T0 + 1000, T0 + 2000, T0 + 3000}, new long[] {0, 20, 10, 20, 30});
+        Rows rows =
+                Rows.of(new long[] {T0, T0 + 2000, T0 + 1000, T0 + 2000, T0 + 3000}, new long[] {0, 20, 10, 20, 30});
         Trucks.Done done = evaluated(plain(), rows);
 
         assertThat(done.statuses()).containsExactly(FIRST, LAID, OUT_OF_ORDER, DUPLICATE, LAID);
@@ -144,7 +149,8 @@ class RowEvaluatorTest {
 
     @Test
     void aClockOfAnotherYearSpoilsNoOtherRow() {
-        Rows rows = Rows.of(new long[] {T0, 4_000_000_000_000L, T0 + 1000, 0, T0 + 2000}, new long[] {0, 10, 20, 25, 30});
+        Rows rows =
+                Rows.of(new long[] {T0, 4_000_000_000_000L, T0 + 1000, 0, T0 + 2000}, new long[] {0, 10, 20, 25, 30});
         Trucks.Done done = evaluated(plain(), rows);
 
         assertThat(done.statuses()).containsExactly(FIRST, IMPOSSIBLE_TIME, LAID, IMPOSSIBLE_TIME, LAID);
@@ -153,7 +159,8 @@ class RowEvaluatorTest {
 
     @Test
     void readingsThatCantBeAreLeftOut() {
-        assertThat(evaluated(evaluator(rollingOverAt(1000), auger()), every(1, 5, -1, 1000, Long.MAX_VALUE, 7)).statuses())
+        assertThat(evaluated(evaluator(rollingOverAt(1000), auger()), every(1, 5, -1, 1000, Long.MAX_VALUE, 7))
+                        .statuses())
                 .containsExactly(FIRST, IMPOSSIBLE_READING, IMPOSSIBLE_READING, IMPOSSIBLE_READING, LAID);
         // 2⁵¹ mg at 25 000 mg a pulse.
         long most = (long) (0x1p51 / 25_000);
@@ -183,7 +190,10 @@ class RowEvaluatorTest {
     @Test
     void aRowIsEvaluatedWithWhatWasInForceAtItsTime() {
         RowEvaluator changed = evaluator(
-                COUNTER, chain(START, 4, 2.5), chain(START.plusSeconds(2), 4, 5), TimelineEntry.nothing(START.plusSeconds(4), "1"));
+                COUNTER,
+                chain(START, 4, 2.5),
+                chain(START.plusSeconds(2), 4, 5),
+                TimelineEntry.nothing(START.plusSeconds(4), "1"));
 
         Trucks.Done done = evaluated(changed, every(1, 0, 1, 2, 3, 4, 4));
         assertThat(done.amounts()).containsExactly(0L, 25_000L, 50_000L, 50_000L, 0L, 0L);
@@ -238,21 +248,18 @@ class RowEvaluatorTest {
                 .hasMessageContaining("column of settings");
         Rows rows = every(1, 0, 1);
         RowEvaluator evaluator = plain();
-        assertThatThrownBy(() -> evaluator.evaluate(
-                        rows, 0, 2, evaluator.start(), evaluator.sums(), new long[1], new byte[2]))
+        assertThatThrownBy(() ->
+                        evaluator.evaluate(rows, 0, 2, evaluator.start(), evaluator.sums(), new long[1], new byte[2]))
                 .hasMessage("column of amounts must be as long as the rows, 2: 1");
-        assertThatThrownBy(() -> evaluator.evaluate(
-                        rows, 0, 3, evaluator.start(), evaluator.sums(), new long[3], new byte[3]))
+        assertThatThrownBy(() ->
+                        evaluator.evaluate(rows, 0, 3, evaluator.start(), evaluator.sums(), new long[3], new byte[3]))
                 .isInstanceOf(IndexOutOfBoundsException.class);
     }
 
     @Test
     void aSensorIsNeeded() {
         assertThatThrownBy(() -> TimelineEntry.value(
-                        START,
-                        Trucks.value(
-                                Samples.augerPoint(new NoSensor(Amounts.of(1, SpreadingUnits.ONE))),
-                                2)))
+                        START, Trucks.value(Samples.augerPoint(new NoSensor(Amounts.of(1, SpreadingUnits.ONE))), 2)))
                 .isInstanceOf(InvalidInputException.class)
                 .hasMessageContaining("drive feedback must be a sensor whose pulses rows can count");
     }

@@ -61,7 +61,8 @@ class RowSumsLawsTest {
     }
 
     @Property
-    void columnsAndSingleRowsGiveTheSame(@ForAll long seed, @ForAll @IntRange(max = 300) int size, @ForAll boolean inOrder) {
+    void columnsAndSingleRowsGiveTheSame(
+            @ForAll long seed, @ForAll @IntRange(max = 300) int size, @ForAll boolean inOrder) {
         Rows rows = rows(seed, size, inOrder);
 
         assertThat(Trucks.evaluated(EVALUATOR, rows)).isEqualTo(Trucks.stepped(EVALUATOR, rows));
@@ -113,8 +114,7 @@ class RowSumsLawsTest {
         RowSums merged = EVALUATOR.sums();
         RowSums fromTheEnd = EVALUATOR.sums();
         for (int i = 0; i + 1 < borders.size(); i++) {
-            merged = EVALUATOR.merged(
-                    merged, part(rows, borders.get(i), borders.get(i + 1), EVALUATOR.start()));
+            merged = EVALUATOR.merged(merged, part(rows, borders.get(i), borders.get(i + 1), EVALUATOR.start()));
             int last = borders.size() - 1 - i;
             fromTheEnd = EVALUATOR.merged(
                     part(rows, borders.get(last - 1), borders.get(last), EVALUATOR.start()), fromTheEnd);
@@ -181,7 +181,8 @@ class RowSumsLawsTest {
     void manyTrucksAddUpAlikeInAnyOrder() {
         List<AppliedTotal> trucks = new ArrayList<>();
         for (int i = 0; i < 5; i++) {
-            trucks.add(EVALUATOR.total(Trucks.evaluated(EVALUATOR, rows(i, 200, true)).sums()));
+            trucks.add(EVALUATOR.total(
+                    Trucks.evaluated(EVALUATOR, rows(i, 200, true)).sums()));
         }
         AppliedTotal forwards = trucks.stream().reduce(AppliedTotal::plus).orElseThrow();
         AppliedTotal backwards = Arrays.asList(4, 2, 0, 3, 1).stream()

@@ -39,7 +39,8 @@ final class Trucks {
     }
 
     static TimelineEntry chain(Instant from, double inches, double kilogramsPerRevolution) {
-        return TimelineEntry.value(from, value(chainAt(inches), kilogramsPerRevolution).inSlot("1"));
+        return TimelineEntry.value(
+                from, value(chainAt(inches), kilogramsPerRevolution).inSlot("1"));
     }
 
     static RowEvaluator plain() {
@@ -51,14 +52,14 @@ final class Trucks {
     }
 
     static Counter rollingOverAt(long count) {
-        return COUNTER.rollingOverAt(Amounts.of(count, SpreadingUnits.PULSE));
+        return COUNTER.rollingOverAt(Amounts.of((double) count, SpreadingUnits.PULSE));
     }
 
     /** Rows in equal steps of seconds. */
     static Rows every(double seconds, long... counts) {
         long[] times = new long[counts.length];
         for (int i = 0; i < times.length; i++) {
-            times[i] = T0 + Math.round(1000 * seconds * i);
+            times[i] = T0 + Math.round(1000 * seconds * (double) i);
         }
         return Rows.of(times, counts);
     }

@@ -12,7 +12,7 @@ import org.gritwright.units.Amounts;
 import org.gritwright.units.SpreadingUnits;
 
 /** Invented test runs of the auger, 100 pulses a revolution, at 360 lb/mi and 25 mi/h: 2.5 lb/s. */
-final class Runs {
+public final class Runs {
     private Runs() {}
 
     /** A run that expects 2.5 lb for every second. */
@@ -34,7 +34,7 @@ final class Runs {
     }
 
     /** 120 s, 300 lb expected, so many pulses with a calibration of 6 lb/rev in force: 5 000 pulses indicate 300 lb. */
-    static VerificationCatch counted(double pulses, double caughtPounds) {
+    public static VerificationCatch counted(double pulses, double caughtPounds) {
         return counted(pulses(pulses), caughtPounds);
     }
 
@@ -44,7 +44,7 @@ final class Runs {
     }
 
     /** The same with nothing counted or displayed. */
-    static VerificationCatch openLoop(double caughtPounds) {
+    public static VerificationCatch openLoop(double caughtPounds) {
         return of(augerInForce(6), seconds(120), caught(caughtPounds));
     }
 }
