@@ -16,6 +16,7 @@ import java.lang.reflect.Type;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.OffsetDateTime;
+import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
@@ -230,6 +231,7 @@ class NullsTest {
                                         Amounts.of(35, SpreadingUnits.MILE_PER_HOUR),
                                         List.of())),
                         Map.entry(Instant.class, Instant.EPOCH),
+                        Map.entry(ZoneOffset.class, ZoneOffset.UTC),
                         Map.entry(AsFound.class, AS_FOUND),
                         Map.entry(
                                 Verification.class,

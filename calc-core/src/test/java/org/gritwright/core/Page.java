@@ -34,6 +34,7 @@ public record Page(String path) {
     public static final Page RANGE = new Page("calc-core/RANGE.md");
     public static final Page SIMULATION = new Page("calc-core/SIMULATION.md");
     public static final Page SOLUTIONS = new Page("calc-core/SOLUTIONS.md");
+    public static final Page TELEMETRY = new Page("calc-core/TELEMETRY.md");
     public static final Page UNCERTAINTY = new Page("calc-core/UNCERTAINTY.md");
 
     /** Tests run in the folder of their module. */

@@ -52,7 +52,8 @@ class PageExamplesTest {
                 new Program(Page.LIQUIDS, "Brine"),
                 new Program(Page.PLANNING, "Plan"),
                 new Program(Page.RANGE, "Valve"),
-                new Program(Page.SOLUTIONS, "Brine"));
+                new Program(Page.SOLUTIONS, "Brine"),
+                new Program(Page.TELEMETRY, "Storm"));
     }
 
     /** The libraries, wherever the run has put them. */

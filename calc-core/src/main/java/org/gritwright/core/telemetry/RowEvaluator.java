@@ -235,7 +235,6 @@ public final class RowEvaluator implements Serializable {
                 && state.hasReading
                 && sums.goesOn(state.partsPerCount)
                 && current.drift(state.place) == null
-                && !current.isCurve()
                 && (rows.settings().length > 0 || Double.isNaN(state.setting))
                 && (rows.slots().length > 0 || state.slot == 0);
         if (!goesOn) {
@@ -261,7 +260,8 @@ public final class RowEvaluator implements Serializable {
                     run.standing(),
                     run.counted(),
                     run.amount(),
-                    current.share(state.place));
+                    current.share(state.place),
+                    relative(current, state));
         }
         return row;
     }
@@ -414,7 +414,7 @@ public final class RowEvaluator implements Serializable {
                     counted,
                     state.amount,
                     status.isOnRoad(),
-                    Math.round(with.relative(state.place, state.setting) * RowSums.PARTS));
+                    relative(with, state));
             state.parts = state.partsPerCount;
         } else {
             state.parts = 0;
@@ -422,6 +422,10 @@ public final class RowEvaluator implements Serializable {
         read(state, time, count);
         sums.take(state, status, counted);
         return status;
+    }
+
+    private static long relative(Held with, RowState state) {
+        return Math.round(with.relative(state.place, state.setting) * RowSums.PARTS);
     }
 
     private long amount(RowState state, Held with, long time, long count, long counted) {

@@ -127,7 +127,7 @@ public final class RowSums implements Serializable {
     }
 
     /** Many plain rows at once, evaluated as the one before them: laid or standing. */
-    void takeMany(RowState state, long laidRows, long standing, long counted, long amount, int share) {
+    void takeMany(RowState state, long laidRows, long standing, long counted, long amount, int share, long relative) {
         rows[RowStatus.LAID.code()] += laidRows;
         rows[RowStatus.STANDING.code()] += standing;
         counts[RowStatus.LAID.code()] += counted;
@@ -135,6 +135,7 @@ public final class RowSums implements Serializable {
         turned[share] += counted;
         gone[share] += amount;
         laid[share] += amount;
+        uncertain[share] += amount * relative;
         lastTime = state.time;
         lastCount = state.count;
     }

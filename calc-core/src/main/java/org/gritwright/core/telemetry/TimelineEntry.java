@@ -1,10 +1,14 @@
 package org.gritwright.core.telemetry;
 
 import java.time.Instant;
+import java.time.OffsetDateTime;
+import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Objects;
 import org.gritwright.core.calibration.CalibrationInForce;
+import org.gritwright.core.calibration.Since;
 import org.gritwright.core.curve.DischargeCurve;
+import org.gritwright.units.InvalidInputException;
 import org.gritwright.units.check.Require;
 
 /**
@@ -29,7 +33,7 @@ public record TimelineEntry(Instant from, String slot, Held held, List<SharedErr
         /**
          * Checks that the value can be counted with.
          *
-         * @throws org.gritwright.units.InvalidInputException if the point's drive gives no pulses
+         * @throws InvalidInputException if the point's drive gives no pulses
          */
         public Value {
             Require.given(Value.class, inForce);
@@ -46,7 +50,7 @@ public record TimelineEntry(Instant from, String slot, Held held, List<SharedErr
         /**
          * Checks that the curve can be counted with.
          *
-         * @throws org.gritwright.units.InvalidInputException if its drive gives no pulses
+         * @throws InvalidInputException if its drive gives no pulses
          */
         public Curve {
             Require.given(Curve.class, curve);
@@ -60,7 +64,7 @@ public record TimelineEntry(Instant from, String slot, Held held, List<SharedErr
     /**
      * Copies the list.
      *
-     * @throws org.gritwright.units.InvalidInputException if the slot is blank, a time is beyond what milliseconds hold, or an error's id
+     * @throws InvalidInputException if the slot is blank, a time is beyond what milliseconds hold, or an error's id
      *     is there twice
      */
     public TimelineEntry {
@@ -82,12 +86,33 @@ public record TimelineEntry(Instant from, String slot, Held held, List<SharedErr
      * @param from from when on
      * @param inForce the value
      * @return the entry, without errors
-     * @throws org.gritwright.units.InvalidInputException if the point's drive gives no pulses
+     * @throws InvalidInputException if the point's drive gives no pulses
      */
     public static TimelineEntry value(Instant from, CalibrationInForce inForce) {
         Objects.requireNonNull(inForce, "inForce");
         return new TimelineEntry(
                 from, inForce.slot().orElse(inForce.point().material().name()), new Value(inForce), List.of());
+    }
+
+    /**
+     * A value since it was entered, as a day's record has it ({@code CalibrationRecord.inForceAfter}).
+     *
+     * @param inForce the value, which says since when it is held
+     * @param offset the yard's offset: where only the day is known, it is held from that day's beginning on
+     * @return the entry, without errors
+     * @throws InvalidInputException if nobody says since when it is held, or the point's drive gives no pulses
+     */
+    public static TimelineEntry entered(CalibrationInForce inForce, ZoneOffset offset) {
+        Objects.requireNonNull(inForce, "inForce");
+        Objects.requireNonNull(offset, "offset");
+        Since since = inForce.since()
+                .orElseThrow(() -> new InvalidInputException(
+                        "calibration in force", "one that says since when it is held", inForce.factor().toString()));
+        return value(
+                since.time()
+                        .map(OffsetDateTime::toInstant)
+                        .orElseGet(() -> since.day().atStartOfDay().toInstant(offset)),
+                inForce);
     }
 
     /**
@@ -97,7 +122,7 @@ public record TimelineEntry(Instant from, String slot, Held held, List<SharedErr
      * @param slot the slot, or where nobody names slots the material
      * @param curve the curve
      * @return the entry, without errors
-     * @throws org.gritwright.units.InvalidInputException if the curve's drive gives no pulses, or the slot is blank
+     * @throws InvalidInputException if the curve's drive gives no pulses, or the slot is blank
      */
     public static TimelineEntry curve(Instant from, String slot, DischargeCurve curve) {
         return new TimelineEntry(from, slot, new Curve(curve), List.of());
@@ -109,7 +134,7 @@ public record TimelineEntry(Instant from, String slot, Held held, List<SharedErr
      * @param from from when on
      * @param slot the slot, or where nobody names slots the material
      * @return the entry
-     * @throws org.gritwright.units.InvalidInputException if the slot is blank
+     * @throws InvalidInputException if the slot is blank
      */
     public static TimelineEntry nothing(Instant from, String slot) {
         return new TimelineEntry(from, slot, new Nothing(), List.of());
@@ -120,7 +145,7 @@ public record TimelineEntry(Instant from, String slot, Held held, List<SharedErr
      *
      * @param shared the errors
      * @return the entry
-     * @throws org.gritwright.units.InvalidInputException if an id is there twice
+     * @throws InvalidInputException if an id is there twice
      */
     public TimelineEntry withErrors(List<SharedError> shared) {
         return new TimelineEntry(from, slot, held, shared);

@@ -94,7 +94,7 @@ class CurveInForceTest {
                             SpreadingUnits.KILOGRAM_PER_REVOLUTION);
         }
         assertThat((double) total.sharedErrors().get("curve of salt from 2026-11-01T12:00:00Z"))
-                .isCloseTo(expected, within(2.0));
+                .isCloseTo(expected, within(1e-3 * expected));
         assertThat(total.sharedErrors()).containsKey("scale");
     }
 

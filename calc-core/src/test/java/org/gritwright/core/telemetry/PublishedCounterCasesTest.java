@@ -82,7 +82,7 @@ class PublishedCounterCasesTest {
     @Test
     void whatIsInForceIsTheLastEntryAtOrBeforeTheRow() {
         TimelineEntry[] entries = LongStream.of(1, 2, 3, 6, 7)
-                .mapToObj(second -> chain(START.plusSeconds(second), 4, second))
+                .mapToObj(second -> chain(START.plusSeconds(second), 4, (double) second))
                 .toArray(TimelineEntry[]::new);
         Rows rows = Rows.of(new long[] {T0, T0 + 500, T0 + 1000, T0 + 5000, T0 + 10_000}, new long[] {0, 1, 2, 3, 4});
         Trucks.Done done = evaluated(evaluator(COUNTER, entries), rows);

@@ -33,8 +33,12 @@ import static org.gritwright.core.telemetry.Trucks.every;
 import static org.gritwright.core.telemetry.Trucks.plain;
 import static org.gritwright.core.telemetry.Trucks.rollingOverAt;
 
+import java.time.Instant;
+import java.time.ZoneOffset;
 import java.util.List;
 import org.gritwright.core.Samples;
+import org.gritwright.core.calibration.CalibrationInForce;
+import org.gritwright.core.calibration.Since;
 import org.gritwright.core.metering.NoSensor;
 import org.gritwright.units.Amounts;
 import org.gritwright.units.InvalidInputException;
@@ -198,6 +202,22 @@ class RowEvaluatorTest {
         Trucks.Done done = evaluated(changed, every(1, 0, 1, 2, 3, 4, 4));
         assertThat(done.amounts()).containsExactly(0L, 25_000L, 50_000L, 50_000L, 0L, 0L);
         assertThat(done.statuses()).containsExactly(FIRST, LAID, LAID, LAID, NO_CALIBRATION, STANDING);
+    }
+
+    @Test
+    void aValueIsInForceSinceItWasEnteredOrFromTheBeginningOfItsDay() {
+        ZoneOffset yard = ZoneOffset.ofHours(-5);
+        CalibrationInForce value = Trucks.value(Samples.AUGER_POINT, 2.5);
+        TimelineEntry atATime = TimelineEntry.entered(
+                value.since(Since.parse("2026-10-19T08:40:00-05:00")).inSlot("3"), yard);
+
+        assertThat(atATime.from()).isEqualTo(Instant.parse("2026-10-19T13:40:00Z"));
+        assertThat(atATime.slot()).isEqualTo("3");
+        assertThat(TimelineEntry.entered(value.since(Since.parse("2026-10-19")), yard).from())
+                .isEqualTo(Instant.parse("2026-10-19T05:00:00Z"));
+        assertThatThrownBy(() -> TimelineEntry.entered(value, yard))
+                .isInstanceOf(InvalidInputException.class)
+                .hasMessage("calibration in force must be one that says since when it is held: 2.5 kg/rev");
     }
 
     @Test

@@ -1,0 +1,165 @@
+package org.gritwright.examples.benchmarks;
+
+import java.time.Instant;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.SplittableRandom;
+import java.util.concurrent.TimeUnit;
+import org.gritwright.core.calibration.CalibrationFactor;
+import org.gritwright.core.calibration.CalibrationInForce;
+import org.gritwright.core.metering.Auger;
+import org.gritwright.core.metering.Conveyor;
+import org.gritwright.core.metering.Gate;
+import org.gritwright.core.metering.NoGate;
+import org.gritwright.core.metering.ShaftSensor;
+import org.gritwright.core.metering.Spreader;
+import org.gritwright.core.observation.CalibrationPoint;
+import org.gritwright.core.observation.Material;
+import org.gritwright.core.spi.Setting;
+import org.gritwright.core.telemetry.Counter;
+import org.gritwright.core.telemetry.RowEvaluator;
+import org.gritwright.core.telemetry.RowState;
+import org.gritwright.core.telemetry.RowSums;
+import org.gritwright.core.telemetry.Rows;
+import org.gritwright.core.telemetry.Timeline;
+import org.gritwright.core.telemetry.TimelineEntry;
+import org.gritwright.units.Amounts;
+import org.gritwright.units.SpreadingUnits;
+import org.openjdk.jmh.annotations.Benchmark;
+import org.openjdk.jmh.annotations.BenchmarkMode;
+import org.openjdk.jmh.annotations.Fork;
+import org.openjdk.jmh.annotations.Measurement;
+import org.openjdk.jmh.annotations.Mode;
+import org.openjdk.jmh.annotations.OperationsPerInvocation;
+import org.openjdk.jmh.annotations.OutputTimeUnit;
+import org.openjdk.jmh.annotations.Scope;
+import org.openjdk.jmh.annotations.State;
+import org.openjdk.jmh.annotations.Warmup;
+
+/**
+ * 10 000 rows of a truck's counter, a second apart, to whole milligrams: by a bare loop that rounds and subtracts and looks at
+ * nothing, by the evaluator with and without all columns, and row by row; nanoseconds a row.
+ */
+@State(Scope.Benchmark)
+@BenchmarkMode(Mode.AverageTime)
+@OutputTimeUnit(TimeUnit.NANOSECONDS)
+@OperationsPerInvocation(TelemetryRowBenchmark.ROWS)
+@Warmup(iterations = 5, time = 1)
+@Measurement(iterations = 5, time = 1)
+@Fork(2)
+public class TelemetryRowBenchmark {
+    static final int ROWS = 10_000;
+    private static final double MILLIGRAMS = 25_000;
+    private static final Instant START = Instant.parse("2026-11-01T12:00:00Z");
+
+    private final RowEvaluator evaluator = evaluator();
+    private final Rows plain;
+    private final Rows whole;
+    private final long[] milligrams = new long[ROWS];
+    private final byte[] statuses = new byte[ROWS];
+
+    /** Up to 90 pulses a second. */
+    public TelemetryRowBenchmark() {
+        SplittableRandom random = new SplittableRandom(1);
+        long[] times = new long[ROWS];
+        long[] counts = new long[ROWS];
+        double[] settings = new double[ROWS];
+        for (int i = 0; i < ROWS; i++) {
+            times[i] = START.toEpochMilli() + 1000L * i;
+            counts[i] = i == 0 ? 0 : counts[i - 1] + random.nextInt(90);
+            settings[i] = Double.NaN;
+        }
+        plain = Rows.of(times, counts);
+        whole = new Rows(times, counts, settings, new int[ROWS], new byte[ROWS]);
+    }
+
+    private static RowEvaluator evaluator() {
+        Spreader spreader = new Spreader(
+                Conveyor.of(
+                        new Auger(),
+                        Map.of(
+                                "screwDiameter", Amounts.of(6, SpreadingUnits.INCH),
+                                "shaftDiameter", Amounts.of(1.5, SpreadingUnits.INCH),
+                                "pitch", Amounts.of(5, SpreadingUnits.INCH))),
+                Gate.of(new NoGate(), Map.of()),
+                ShaftSensor.of(Amounts.of(100, SpreadingUnits.PULSE_PER_REVOLUTION)));
+        CalibrationInForce value = CalibrationInForce.of(
+                CalibrationPoint.of(
+                        Material.of("salt", Amounts.of(1250, SpreadingUnits.KILOGRAM_PER_CUBIC_METER)),
+                        spreader,
+                        Setting.none()),
+                CalibrationFactor.of(Amounts.of(MILLIGRAMS / 1e4, SpreadingUnits.KILOGRAM_PER_REVOLUTION)),
+                Optional.empty());
+        return RowEvaluator.compile(
+                Timeline.of(List.of(TimelineEntry.value(START, value))),
+                Counter.ofShaft(
+                        Amounts.of(100, SpreadingUnits.PULSE_PER_REVOLUTION),
+                        Amounts.of(60, SpreadingUnits.REVOLUTION_PER_MINUTE)),
+                START,
+                START.plusSeconds(ROWS));
+    }
+
+    /**
+     * The bare loop.
+     *
+     * @return the sum
+     */
+    @Benchmark
+    public long bareLoop() {
+        long[] counts = plain.counts();
+        long before = (long) Math.rint(MILLIGRAMS * counts[0]);
+        long sum = 0;
+        for (int i = 1; i < ROWS; i++) {
+            long now = (long) Math.rint(MILLIGRAMS * counts[i]);
+            milligrams[i] = now - before;
+            sum += now - before;
+            before = now;
+        }
+        return sum;
+    }
+
+    /**
+     * Times and counts.
+     *
+     * @return the sum
+     */
+    @Benchmark
+    public long plain() {
+        return evaluated(plain);
+    }
+
+    /**
+     * All columns.
+     *
+     * @return the sum
+     */
+    @Benchmark
+    public long allColumns() {
+        return evaluated(whole);
+    }
+
+    private long evaluated(Rows rows) {
+        RowSums sums = evaluator.sums();
+        evaluator.evaluate(rows, 0, ROWS, evaluator.start(), sums, milligrams, statuses);
+        return sums.laid();
+    }
+
+    /**
+     * One row after the other, as a source without columns gives them.
+     *
+     * @return the sum
+     */
+    @Benchmark
+    public long rowByRow() {
+        RowSums sums = evaluator.sums();
+        RowState state = evaluator.start();
+        long[] times = plain.times();
+        long[] counts = plain.counts();
+        for (int i = 0; i < ROWS; i++) {
+            evaluator.step(state, sums, times[i], counts[i], Double.NaN, 0, 0);
+            milligrams[i] = state.amount();
+        }
+        return sums.laid();
+    }
+}
