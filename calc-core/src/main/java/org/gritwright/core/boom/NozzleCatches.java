@@ -103,7 +103,11 @@ public record NozzleCatches(List<NozzleFlow> flows) {
      * @return in percent
      */
     public Quantity<Dimensionless> variation() {
-        Sample sample = Sample.of(values());
+        return variation(values());
+    }
+
+    static Quantity<Dimensionless> variation(double[] flows) {
+        Sample sample = Sample.of(flows);
         return Amounts.ofSi(sample.deviation().orElseThrow() / sample.mean(), SpreadingUnits.PERCENT);
     }
 

@@ -3,11 +3,14 @@ package org.gritwright.core.boom;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import javax.measure.Quantity;
+import javax.measure.quantity.Dimensionless;
 import org.gritwright.core.finding.Argument;
 import org.gritwright.core.finding.Finding;
 import org.gritwright.core.finding.FindingCode;
 import org.gritwright.core.judgement.Tolerance;
+import org.gritwright.units.Amounts;
 import org.gritwright.units.check.Require;
 import org.gritwright.units.quantity.FlowRate;
 
@@ -39,6 +42,20 @@ public record NozzleReview(
      */
     public List<NozzleComparison> off() {
         return comparisons.stream().filter(one -> one.condition().isOff()).toList();
+    }
+
+    /**
+     * How evenly they give: the coefficient of variation, sample standard deviation (n − 1 in the denominator) ÷ mean, as
+     * {@link NozzleCatches#variation} has it.
+     *
+     * @return in percent; none for one nozzle alone
+     */
+    public Optional<Quantity<Dimensionless>> variation() {
+        double[] flows = comparisons.stream()
+                .mapToDouble(
+                        one -> Amounts.si(FlowRate.class, one.nozzle().flow().value()))
+                .toArray();
+        return flows.length > 1 ? Optional.of(NozzleCatches.variation(flows)) : Optional.empty();
     }
 
     /**

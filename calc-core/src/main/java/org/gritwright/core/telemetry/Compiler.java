@@ -165,8 +165,7 @@ final class Compiler {
         return setting.scale() == Setting.Scale.NONE ? Double.NaN : setting.si();
     }
 
-    private static Stream<Timeline.Correction> within(
-            List<Timeline.Correction> corrections, long from) {
+    private static Stream<Timeline.Correction> within(List<Timeline.Correction> corrections, long from) {
         return corrections.stream()
                 .filter(one -> from >= one.found().asLeft().toEpochMilli()
                         && from < one.found().at().toEpochMilli());

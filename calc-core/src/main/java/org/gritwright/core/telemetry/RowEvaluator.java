@@ -409,12 +409,7 @@ public final class RowEvaluator implements Serializable {
         if (found && with != null && status != RowStatus.TURNED_EMPTY) {
             state.amount = amount(state, with, time, count, counted);
             int share = with.share(state.place);
-            sums.share(
-                    share,
-                    counted,
-                    state.amount,
-                    status.isOnRoad(),
-                    relative(with, state));
+            sums.share(share, counted, state.amount, status.isOnRoad(), relative(with, state));
             state.parts = state.partsPerCount;
         } else {
             state.parts = 0;

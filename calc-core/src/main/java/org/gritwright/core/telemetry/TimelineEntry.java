@@ -107,7 +107,9 @@ public record TimelineEntry(Instant from, String slot, Held held, List<SharedErr
         Objects.requireNonNull(offset, "offset");
         Since since = inForce.since()
                 .orElseThrow(() -> new InvalidInputException(
-                        "calibration in force", "one that says since when it is held", inForce.factor().toString()));
+                        "calibration in force",
+                        "one that says since when it is held",
+                        inForce.factor().toString()));
         return value(
                 since.time()
                         .map(OffsetDateTime::toInstant)

@@ -135,6 +135,7 @@ class NozzleCatchesTest {
         assertThat(number(catches.average().standardUncertainty().orElseThrow()))
                 .isCloseTo(0.3 / Math.sqrt(3), within(1e-14));
         assertThat(number(catches.variation())).isCloseTo(50, within(1e-12));
+        assertThat(catches.byAverage(OF_AVERAGE, GUARDED).variation()).contains(catches.variation());
         assertThat(catches.average().value().getUnit()).isEqualTo(SpreadingUnits.US_GALLON_PER_MINUTE);
     }
 

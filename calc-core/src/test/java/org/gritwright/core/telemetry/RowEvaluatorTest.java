@@ -213,7 +213,8 @@ class RowEvaluatorTest {
 
         assertThat(atATime.from()).isEqualTo(Instant.parse("2026-10-19T13:40:00Z"));
         assertThat(atATime.slot()).isEqualTo("3");
-        assertThat(TimelineEntry.entered(value.since(Since.parse("2026-10-19")), yard).from())
+        assertThat(TimelineEntry.entered(value.since(Since.parse("2026-10-19")), yard)
+                        .from())
                 .isEqualTo(Instant.parse("2026-10-19T05:00:00Z"));
         assertThatThrownBy(() -> TimelineEntry.entered(value, yard))
                 .isInstanceOf(InvalidInputException.class)

@@ -67,6 +67,10 @@ final class BoomCsv {
                 "tolerance of a nozzle",
                 row -> row.boom().nozzles().map(one -> one.tolerance().limit()),
                 SpreadingUnits.PERCENT);
+        table.quantity(
+                "coefficient of variation of the nozzles",
+                row -> row.boom().nozzles().flatMap(NozzleReview::variation),
+                SpreadingUnits.PERCENT);
         table.number("verdict", row -> row.nozzle().map(one -> one.condition().words()));
         table.quantity("share of its section", row -> row.section().map(SectionShare::share), SpreadingUnits.PERCENT);
         table.quantity("even share", row -> row.section().map(SectionShare::even), SpreadingUnits.PERCENT);

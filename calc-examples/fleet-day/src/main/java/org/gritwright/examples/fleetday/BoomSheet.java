@@ -48,7 +48,10 @@ record BoomSheet(List<SheetTable> tables, String meaning) {
                         + Amounts.format(review.tolerance().limit()),
                 List.of("nozzle", "flow", "off by", "verdict"),
                 review.comparisons().stream().map(BoomSheet::nozzle).toList(),
-                List.of());
+                review.variation().stream()
+                        .map(variation -> "They vary by " + Figures.text(variation, 2)
+                                + " (coefficient of variation: standard deviation ÷ mean).")
+                        .toList());
     }
 
     private static Row nozzle(NozzleComparison one) {

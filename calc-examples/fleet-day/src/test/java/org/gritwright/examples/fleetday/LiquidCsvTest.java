@@ -104,6 +104,7 @@ class LiquidCsvTest {
         assertThat(worn.get("flow (gal/min)")).isEqualTo("1.85938");
         assertThat(worn.get("off by (%)")).isEqualTo("23.8411");
         assertThat(worn.get("verdict")).isEqualTo("gives too much: worn, damaged or of another size");
+        assertThat(number(worn, "coefficient of variation of the nozzles (%)")).isCloseTo(6.81045, within(1e-4));
         assertThat(worn.get("its section is off by (%)")).isEqualTo("3.82653");
         assertThat(worn.get("rate")).isEqualTo("kept by flow");
         assertThat(worn.get("needs attention")).isEqualTo("yes");
