@@ -5,6 +5,7 @@ import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.util.Arrays;
 import java.util.Base64;
 import java.util.List;
@@ -27,6 +28,8 @@ import org.openqa.selenium.logging.LoggingPreferences;
 record Browser(ChromeDriver driver) implements AutoCloseable {
     /** What WCAG 2.2 asks for at levels A and AA, as far as a program can tell. */
     private static final List<String> AXE_TAGS = List.of("wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa");
+
+    private static final Duration SCRIPT_TIMEOUT = Duration.ofMinutes(10);
 
     private static final List<String> BROWSERS = List.of("chromium", "chromium-browser", "google-chrome");
 
@@ -64,12 +67,15 @@ record Browser(ChromeDriver driver) implements AutoCloseable {
         LoggingPreferences logging = new LoggingPreferences();
         logging.enable(LogType.BROWSER, Level.ALL);
         options.setCapability("goog:loggingPrefs", logging);
-        return new Browser(new ChromeDriver(
+        ChromeDriver driver = new ChromeDriver(
                 new ChromeDriverService.Builder()
                         .usingDriverExecutable(service.orElseThrow().toFile())
                         .withSilent(true)
                         .build(),
-                options));
+                options);
+        // A busy machine isn't a fault of the page.
+        driver.manage().timeouts().scriptTimeout(SCRIPT_TIMEOUT).pageLoadTimeout(SCRIPT_TIMEOUT);
+        return new Browser(driver);
     }
 
     private static Optional<Path> found(List<String> names) {
