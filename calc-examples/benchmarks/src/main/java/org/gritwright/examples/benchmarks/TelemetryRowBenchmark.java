@@ -9,7 +9,10 @@ import java.util.concurrent.TimeUnit;
 import org.gritwright.core.calibration.CalibrationFactor;
 import org.gritwright.core.calibration.CalibrationInForce;
 import org.gritwright.core.metering.Auger;
+import org.gritwright.core.metering.BuiltInTypes;
 import org.gritwright.core.metering.Conveyor;
+import org.gritwright.core.metering.FlowMeter;
+import org.gritwright.core.metering.FlowMetering;
 import org.gritwright.core.metering.Gate;
 import org.gritwright.core.metering.NoGate;
 import org.gritwright.core.metering.ShaftSensor;
@@ -17,6 +20,7 @@ import org.gritwright.core.metering.Spreader;
 import org.gritwright.core.observation.CalibrationPoint;
 import org.gritwright.core.observation.Material;
 import org.gritwright.core.spi.Setting;
+import org.gritwright.core.spi.TypeId;
 import org.gritwright.core.telemetry.Counter;
 import org.gritwright.core.telemetry.RowEvaluator;
 import org.gritwright.core.telemetry.RowState;
@@ -53,7 +57,8 @@ public class TelemetryRowBenchmark {
     private static final double MILLIGRAMS = 25_000;
     private static final Instant START = Instant.parse("2026-11-01T12:00:00Z");
 
-    private final RowEvaluator evaluator = evaluator();
+    private final RowEvaluator evaluator = evaluator(inForce());
+    private final RowEvaluator liquids = evaluator(liquidInForce());
     private final Rows plain;
     private final Rows whole;
     private final long[] milligrams = new long[ROWS];
@@ -74,7 +79,7 @@ public class TelemetryRowBenchmark {
         whole = new Rows(times, counts, settings, new int[ROWS], new byte[ROWS]);
     }
 
-    private static RowEvaluator evaluator() {
+    private static CalibrationInForce inForce() {
         Spreader spreader = new Spreader(
                 Conveyor.of(
                         new Auger(),
@@ -84,13 +89,30 @@ public class TelemetryRowBenchmark {
                                 "pitch", Amounts.of(5, SpreadingUnits.INCH))),
                 Gate.of(new NoGate(), Map.of()),
                 ShaftSensor.of(Amounts.of(100, SpreadingUnits.PULSE_PER_REVOLUTION)));
-        CalibrationInForce value = CalibrationInForce.of(
+        return CalibrationInForce.of(
                 CalibrationPoint.of(
                         Material.of("salt", Amounts.of(1250, SpreadingUnits.KILOGRAM_PER_CUBIC_METER)),
                         spreader,
                         Setting.none()),
                 CalibrationFactor.of(Amounts.of(MILLIGRAMS / 1e4, SpreadingUnits.KILOGRAM_PER_REVOLUTION)),
                 Optional.empty());
+    }
+
+    private static CalibrationInForce liquidInForce() {
+        FlowMetering meter = new FlowMetering(FlowMeter.of(
+                BuiltInTypes.registry(),
+                TypeId.of("k-factor", 1),
+                Map.of("kFactor", Amounts.of(600, SpreadingUnits.PULSE_PER_US_GALLON))));
+        return CalibrationInForce.of(
+                CalibrationPoint.of(
+                        Material.liquid("brine", Amounts.of(1177, SpreadingUnits.KILOGRAM_PER_CUBIC_METER)),
+                        meter,
+                        Setting.none()),
+                CalibrationFactor.of(Amounts.of(600, SpreadingUnits.PULSE_PER_US_GALLON)),
+                Optional.empty());
+    }
+
+    private static RowEvaluator evaluator(CalibrationInForce value) {
         return RowEvaluator.compile(
                 Timeline.of(List.of(TimelineEntry.value(START, value))),
                 Counter.ofShaft(
@@ -126,7 +148,17 @@ public class TelemetryRowBenchmark {
      */
     @Benchmark
     public long plain() {
-        return evaluated(plain);
+        return evaluated(evaluator, plain);
+    }
+
+    /**
+     * Times and counts of a flow meter, to microliters.
+     *
+     * @return the sum
+     */
+    @Benchmark
+    public long liquid() {
+        return evaluated(liquids, plain);
     }
 
     /**
@@ -136,12 +168,12 @@ public class TelemetryRowBenchmark {
      */
     @Benchmark
     public long allColumns() {
-        return evaluated(whole);
+        return evaluated(evaluator, whole);
     }
 
-    private long evaluated(Rows rows) {
-        RowSums sums = evaluator.sums();
-        evaluator.evaluate(rows, 0, ROWS, evaluator.start(), sums, milligrams, statuses);
+    private long evaluated(RowEvaluator by, Rows rows) {
+        RowSums sums = by.sums();
+        by.evaluate(rows, 0, ROWS, by.start(), sums, milligrams, statuses);
         return sums.laid();
     }
 
