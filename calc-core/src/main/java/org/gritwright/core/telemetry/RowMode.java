@@ -1,5 +1,7 @@
 package org.gritwright.core.telemetry;
 
+import java.util.List;
+
 /** What the controls were set to in a row: whether what left the hopper was meant for the road. */
 public enum RowMode {
     /** The controller doses by road speed. */
@@ -15,7 +17,7 @@ public enum RowMode {
     /** The hopper is empty or the material bridges: the conveyor turns, and nothing leaves. */
     EMPTY(5, RowStatus.TURNED_EMPTY);
 
-    private static final RowMode[] BY_CODE = values();
+    private static final List<RowMode> BY_CODE = List.of(values());
 
     private final int code;
     private final RowStatus counted;
@@ -35,11 +37,11 @@ public enum RowMode {
     }
 
     static int count() {
-        return BY_CODE.length;
+        return BY_CODE.size();
     }
 
     static RowMode of(int code) {
-        return BY_CODE[code];
+        return BY_CODE.get(code);
     }
 
     /**

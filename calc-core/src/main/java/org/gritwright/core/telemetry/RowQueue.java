@@ -56,7 +56,14 @@ public final class RowQueue implements Serializable {
      * @param sums what rows are added to
      */
     public void add(
-            long time, long count, double setting, int slot, int mode, RowEvaluator evaluator, RowState state, RowSums sums) {
+            long time,
+            long count,
+            double setting,
+            int slot,
+            int mode,
+            RowEvaluator evaluator,
+            RowState state,
+            RowSums sums) {
         int place = size;
         while (place > 0 && times[place - 1] > time) {
             place--;

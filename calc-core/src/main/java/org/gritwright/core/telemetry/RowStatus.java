@@ -1,6 +1,6 @@
 package org.gritwright.core.telemetry;
 
-import java.util.Arrays;
+import java.util.List;
 import java.util.Locale;
 import org.gritwright.units.InvalidInputException;
 
@@ -50,7 +50,7 @@ public enum RowStatus {
     /** A time before or after those that rows can have: a clock that was wrong by days or years. */
     IMPOSSIBLE_TIME(19, false, false);
 
-    private static final RowStatus[] BY_CODE = Arrays.copyOf(values(), values().length);
+    private static final List<RowStatus> BY_CODE = List.of(values());
 
     private final byte code;
     private final boolean counted;
@@ -106,10 +106,10 @@ public enum RowStatus {
      * @throws InvalidInputException if there is none with it
      */
     public static RowStatus of(int code) {
-        if (code < 0 || code >= BY_CODE.length) {
-            throw new InvalidInputException("row status", "0 to " + (BY_CODE.length - 1), String.valueOf(code));
+        if (code < 0 || code >= BY_CODE.size()) {
+            throw new InvalidInputException("row status", "0 to " + (BY_CODE.size() - 1), String.valueOf(code));
         }
-        return BY_CODE[code];
+        return BY_CODE.get(code);
     }
 
     /**
@@ -118,6 +118,6 @@ public enum RowStatus {
      * @return one more than the greatest code
      */
     static int count() {
-        return BY_CODE.length;
+        return BY_CODE.size();
     }
 }

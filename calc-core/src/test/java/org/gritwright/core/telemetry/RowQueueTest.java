@@ -24,7 +24,8 @@ class RowQueueTest {
         return new RowQueue(Amounts.of(seconds, SpreadingUnits.SECOND), most);
     }
 
-    private static void add(RowQueue queue, long second, long count, RowEvaluator evaluator, RowState state, RowSums sums) {
+    private static void add(
+            RowQueue queue, long second, long count, RowEvaluator evaluator, RowState state, RowSums sums) {
         queue.add(T0 + 1000 * second, count, Double.NaN, 0, 0, evaluator, state, sums);
     }
 
@@ -96,12 +97,16 @@ class RowQueueTest {
         queue.finish(evaluator, state, sums);
         assertThat(sums.rows(RowStatus.OUT_OF_ORDER)).isEqualTo(1);
         assertThat(sums.turned()).isEqualTo(20);
-        assertThat(sums.laid()).isEqualTo(Trucks.evaluated(evaluator, every(1, 10, 20, 30)).sums().laid());
+        assertThat(sums.laid())
+                .isEqualTo(
+                        Trucks.evaluated(evaluator, every(1, 10, 20, 30)).sums().laid());
     }
 
     @Test
     void lateRowsHaveTheirLimits() {
-        assertThatThrownBy(() -> queue(-1, 2)).isInstanceOf(InvalidInputException.class).hasMessageContaining("lateness");
+        assertThatThrownBy(() -> queue(-1, 2))
+                .isInstanceOf(InvalidInputException.class)
+                .hasMessageContaining("lateness");
         assertThatThrownBy(() -> queue(1, 0)).hasMessage("number of rows that wait must be 1 to 1000000: 0");
         assertThatThrownBy(() -> queue(1, 1_000_001)).hasMessageContaining("number of rows that wait");
     }
