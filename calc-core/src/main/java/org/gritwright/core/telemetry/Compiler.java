@@ -51,7 +51,7 @@ final class Compiler {
 
     RowEvaluator compile(Ways ways) {
         List<String> slots = timeline.slots();
-        Held[][] held = slots.stream().map(slot -> held(slot, ways)).toArray(Held[][]::new);
+        HeldArrays[][] held = slots.stream().map(slot -> held(slot, ways)).toArray(HeldArrays[][]::new);
         ways.counted()
                 .ifPresent(counted -> Require.that(
                         counted.shares() == shares.size(),
@@ -62,7 +62,7 @@ final class Compiler {
                 slots, timeline.isOfLiquids(), earliest, latest, counter, held, shares.toArray(Share[]::new));
     }
 
-    private Held[] held(String slot, Ways ways) {
+    private HeldArrays[] held(String slot, Ways ways) {
         List<TimelineEntry> entries = timeline.entries().stream()
                 .filter(entry -> entry.slot().equals(slot))
                 .toList();
@@ -70,13 +70,13 @@ final class Compiler {
                 .filter(one -> one.found().slot().equals(slot) && one.found().isShown())
                 .toList();
         List<Long> borders = new ArrayList<>(borders(entries, corrections));
-        List<Held> held = new ArrayList<>();
+        List<HeldArrays> held = new ArrayList<>();
         for (int i = 0; i < borders.size(); i++) {
             long from = borders.get(i);
             long until = i + 1 < borders.size() ? borders.get(i + 1) : Long.MAX_VALUE;
             held.add(held(inForce(entries, from), corrections, from, until, ways));
         }
-        return held.toArray(Held[]::new);
+        return held.toArray(HeldArrays[]::new);
     }
 
     private static SortedSet<Long> borders(List<TimelineEntry> entries, List<Timeline.Correction> corrections) {
@@ -104,11 +104,12 @@ final class Compiler {
         return entries.stream().filter(entry -> entry.from().equals(last)).toList();
     }
 
-    private Held held(
+    private HeldArrays held(
             List<TimelineEntry> entries, List<Timeline.Correction> corrections, long from, long until, Ways ways) {
         TimelineEntry first = entries.get(0);
         if (first.held() instanceof TimelineEntry.Nothing) {
-            return new Held(from, until, false, new double[0], new double[0], new int[0], new double[0], new Drift[0]);
+            return new HeldArrays(
+                    from, until, false, new double[0], new double[0], new int[0], new double[0], new Drift[0]);
         }
         if (first.held() instanceof TimelineEntry.Curve curve) {
             CurveTable table = CurveTable.of(curve.curve());
@@ -119,7 +120,7 @@ final class Compiler {
                 perCounts[i] /= divisor;
             }
             int share = share(first, "curve", correction, from, "curve of " + first.slot() + " from " + first.from());
-            return new Held(
+            return new HeldArrays(
                     from, until, true, table.settings(), perCounts, new int[] {share}, table.relatives(), new Drift[] {
                         drift(correction, share, ways)
                     });
@@ -127,7 +128,7 @@ final class Compiler {
         return values(entries, corrections, from, until, ways);
     }
 
-    private Held values(
+    private HeldArrays values(
             List<TimelineEntry> entries, List<Timeline.Correction> corrections, long from, long until, Ways ways) {
         List<TimelineEntry> sorted = entries.stream()
                 .sorted(Comparator.comparingDouble(entry -> number(setting(entry))))
@@ -154,7 +155,7 @@ final class Compiler {
                     AmountPerCount.of(((TimelineEntry.Value) entry.held()).inForce()) / divisor(correction, from);
             drifts[i] = drift(correction, places[i], ways);
         }
-        return new Held(from, until, false, settings, perCounts, places, new double[size], drifts);
+        return new HeldArrays(from, until, false, settings, perCounts, places, new double[size], drifts);
     }
 
     private static Setting setting(TimelineEntry entry) {

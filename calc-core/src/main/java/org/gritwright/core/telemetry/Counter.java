@@ -46,6 +46,7 @@ public record Counter(
     /** Where nobody says: no controller is back sooner (common practice, no source). */
     private static final double SHORTEST_RESTART_SECONDS = 10;
 
+    /** Where nobody says: rows give whole seconds (common practice, no source). */
     private static final double CLOCK_STEP_SECONDS = 1;
 
     /** A counter that rolls over sooner couldn't be read in rows. */

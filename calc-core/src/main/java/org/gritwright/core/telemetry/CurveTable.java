@@ -8,8 +8,8 @@ import org.gritwright.units.InvalidInputException;
 import org.gritwright.units.quantity.DischargePerRevolution;
 
 /**
- * A discharge curve as a table in equal steps of the setting, between its lowest and its highest caught one, so fine that no half-way point
- * is off by more than a part in 100 000. Straight lines between points of a rising curve rise too.
+ * A discharge curve as a table in equal steps of the setting, between its lowest and its highest caught one: twice as fine as one of
+ * which no half-way point is off by more than a part in 10 000. Straight lines between points of a rising curve rise too.
  *
  * @param settings the settings, in SI
  * @param perCounts milligrams per count at each
@@ -17,7 +17,7 @@ import org.gritwright.units.quantity.DischargePerRevolution;
  */
 @SuppressWarnings("ArrayRecordComponent") // within the package
 record CurveTable(double[] settings, double[] perCounts, double[] relatives) {
-    private static final double CLOSE = 1e-5;
+    private static final double CLOSE = 1e-4;
     private static final int FEWEST = 16;
     private static final int MOST = 4096;
 
@@ -38,7 +38,8 @@ record CurveTable(double[] settings, double[] perCounts, double[] relatives) {
             table = finer;
             steps *= 2;
         }
-        return table;
+        throw new InvalidInputException(
+                "curve", "one that lines between " + MOST + " settings follow to 0.01 %", "one that bends more");
     }
 
     private boolean isCloseTo(CurveTable finer) {

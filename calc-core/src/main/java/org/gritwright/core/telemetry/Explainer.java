@@ -53,7 +53,7 @@ final class Explainer {
     }
 
     private long amount(RowState before, RowState after, long time, long count, String with) {
-        Held held = Objects.requireNonNull(after.held);
+        HeldArrays held = Objects.requireNonNull(after.held);
         say("in force", with);
         double perCount = held.perCount(after.place, after.setting);
         say("a pulse stands for", text(perCount));
@@ -75,7 +75,7 @@ final class Explainer {
         return over + now - then;
     }
 
-    private long alongTheWay(Drift drift, RowState before, RowState after, Held held, double perCount) {
+    private long alongTheWay(Drift drift, RowState before, RowState after, HeldArrays held, double perCount) {
         int share = held.share(after.place);
         double scale = drift.onset() == Onset.Gradually.WITH_TURNS ? perCount : 1;
         long now = rounded(scale * drift.trueUpTo(after.ways[share]));

@@ -49,7 +49,7 @@ public final class RowEvaluator implements Serializable {
     private final Share[] shares;
 
     /** By slot, in the order of time. */
-    private final Held[][] held;
+    private final HeldArrays[][] held;
 
     RowEvaluator(
             List<String> slots,
@@ -57,7 +57,7 @@ public final class RowEvaluator implements Serializable {
             long earliest,
             long latest,
             Counter counter,
-            Held[][] held,
+            HeldArrays[][] held,
             Share[] shares) {
         this.slots = List.copyOf(slots);
         this.ofLiquids = ofLiquids;
@@ -79,10 +79,10 @@ public final class RowEvaluator implements Serializable {
         this.hasWays = hasWays(held);
     }
 
-    private static long highestReading(Held[][] held, long width) {
+    private static long highestReading(HeldArrays[][] held, long width) {
         double most = MOST_AMOUNT;
-        for (Held[] ofSlot : held) {
-            for (Held one : ofSlot) {
+        for (HeldArrays[] ofSlot : held) {
+            for (HeldArrays one : ofSlot) {
                 for (double perCount : one.perCounts()) {
                     most = Math.min(most, MOST_AMOUNT / perCount);
                 }
@@ -96,9 +96,9 @@ public final class RowEvaluator implements Serializable {
         return width > 0 ? width - 1 : (long) most;
     }
 
-    private static boolean hasWays(Held[][] held) {
-        for (Held[] ofSlot : held) {
-            for (Held one : ofSlot) {
+    private static boolean hasWays(HeldArrays[][] held) {
+        for (HeldArrays[] ofSlot : held) {
+            for (HeldArrays one : ofSlot) {
                 for (Drift drift : one.drifts()) {
                     if (drift != null && drift.onset() != Onset.Gradually.WITH_TIME) {
                         return true;
@@ -202,13 +202,15 @@ public final class RowEvaluator implements Serializable {
      * @param sums what they are added to
      * @param amounts gets what each row holds, at the row's place
      * @param statuses gets the {@link RowStatus#code()} of each row, at the row's place
-     * @throws InvalidInputException if a column of results is shorter than the rows
+     * @throws InvalidInputException if a column of results is shorter than the rows, or state or sums are of an evaluator of another
+     *     timeline
      * @throws IndexOutOfBoundsException if there are no such rows
      */
     public void evaluate(Rows rows, int from, int to, RowState state, RowSums sums, long[] amounts, byte[] statuses) {
         rows.requireRange(from, to);
         Require.that(amounts.length >= to, "column of amounts", "as long as the rows, " + to, amounts.length);
         Require.that(statuses.length >= to, "column of statuses", "as long as the rows, " + to, statuses.length);
+        adopt(state, sums);
         int row = from;
         while (row < to) {
             row = plain(rows, row, to, state, sums, amounts, statuses);
@@ -230,7 +232,7 @@ public final class RowEvaluator implements Serializable {
 
     /** Rows that are evaluated as the one before them and about which nothing is odd; ends at the first other one. */
     private int plain(Rows rows, int from, int to, RowState state, RowSums sums, long[] amounts, byte[] statuses) {
-        Held current = state.held;
+        HeldArrays current = state.held;
         boolean goesOn = current != null
                 && state.hasReading
                 && sums.goesOn(state.partsPerCount)
@@ -277,10 +279,14 @@ public final class RowEvaluator implements Serializable {
      * @param slot the place of its slot
      * @param mode a {@link RowMode#code()}
      * @return what became of it
+     * @throws InvalidInputException if state or sums are of an evaluator of another timeline
      */
     public RowStatus step(RowState state, RowSums sums, long time, long count, double setting, int slot, int mode) {
+        if (state.owner != this || sums.shares() != shares.length) {
+            adopt(state, sums);
+        }
         state.amount = 0;
-        if (time < earliest || time > latest) {
+        if (!isPossible(time)) {
             return skipped(sums, RowStatus.IMPOSSIBLE_TIME);
         }
         if (count < 0 || count > highestReading) {
@@ -315,6 +321,32 @@ public final class RowEvaluator implements Serializable {
             return uncounted(state, sums, missing, time, count, counted);
         }
         return counted(state, sums, status, missing == null, time, count, counted);
+    }
+
+    boolean isPossible(long time) {
+        return time >= earliest && time <= latest;
+    }
+
+    /** Forgets what another evaluator found, which may no longer be in force. */
+    private void adopt(RowState state, RowSums sums) {
+        requireOwn(sums);
+        Require.that(
+                state.ways.length == (hasWays ? shares.length : 0),
+                "state",
+                "one that this evaluator, or one of the same timeline, started",
+                "another evaluator's");
+        if (state.owner != this) {
+            state.owner = this;
+            state.held = null;
+        }
+    }
+
+    private void requireOwn(RowSums sums) {
+        Require.that(
+                sums.shares() == shares.length,
+                "sums",
+                "of this evaluator, or of one of the same timeline",
+                "another evaluator's");
     }
 
     private static RowStatus skipped(RowSums sums, RowStatus status) {
@@ -359,23 +391,23 @@ public final class RowEvaluator implements Serializable {
 
     /** Finds what the row is evaluated with, if it isn't what the row before was. */
     private @Nullable RowStatus find(RowState state, long time, double setting, int slot) {
-        Held last = state.held;
+        HeldArrays last = state.held;
         boolean same = last != null
                 && slot == state.slot
                 && last.holds(time)
                 && Double.doubleToRawLongBits(setting) == Double.doubleToRawLongBits(state.setting);
         if (!same) {
             state.held = null;
-            state.place = Held.NONE;
+            state.place = HeldArrays.NONE;
             if (slot < 0 || slot >= held.length) {
                 return RowStatus.UNKNOWN_SLOT;
             }
-            Held now = at(held[slot], time);
+            HeldArrays now = at(held[slot], time);
             if (now == null) {
                 return RowStatus.NO_CALIBRATION;
             }
             state.place = now.place(setting);
-            if (state.place == Held.NONE) {
+            if (state.place == HeldArrays.NONE) {
                 return RowStatus.NO_SUCH_SETTING;
             }
             state.held = now;
@@ -387,7 +419,7 @@ public final class RowEvaluator implements Serializable {
         return null;
     }
 
-    private static @Nullable Held at(Held[] ofSlot, long time) {
+    private static @Nullable HeldArrays at(HeldArrays[] ofSlot, long time) {
         int low = 0;
         int high = ofSlot.length - 1;
         while (low <= high) {
@@ -405,7 +437,7 @@ public final class RowEvaluator implements Serializable {
 
     private RowStatus counted(
             RowState state, RowSums sums, RowStatus status, boolean found, long time, long count, long counted) {
-        Held with = state.held;
+        HeldArrays with = state.held;
         if (found && with != null && status != RowStatus.TURNED_EMPTY) {
             state.amount = amount(state, with, time, count, counted);
             int share = with.share(state.place);
@@ -419,11 +451,11 @@ public final class RowEvaluator implements Serializable {
         return status;
     }
 
-    private static long relative(Held with, RowState state) {
+    private static long relative(HeldArrays with, RowState state) {
         return Math.round(with.relative(state.place, state.setting) * RowSums.PARTS);
     }
 
-    private long amount(RowState state, Held with, long time, long count, long counted) {
+    private long amount(RowState state, HeldArrays with, long time, long count, long counted) {
         Drift drift = with.drift(state.place);
         double perCount = state.perCount;
         if (drift != null && drift.onset() != Onset.Gradually.WITH_TIME) {
@@ -471,8 +503,10 @@ public final class RowEvaluator implements Serializable {
      *
      * @param sums what the rows add up to
      * @return the total
+     * @throws InvalidInputException if they are of an evaluator of another timeline
      */
     public AppliedTotal total(RowSums sums) {
+        requireOwn(sums);
         Map<String, Double> sensitivities = new TreeMap<>();
         for (int i = 0; i < shares.length; i++) {
             Share share = shares[i];
@@ -500,6 +534,8 @@ public final class RowEvaluator implements Serializable {
     public RowSums merged(RowSums part, RowSums next) {
         Objects.requireNonNull(part, "part");
         Objects.requireNonNull(next, "next");
+        requireOwn(part);
+        requireOwn(next);
         Require.that(
                 !hasWays || next.isCountedOn(),
                 "part that follows",

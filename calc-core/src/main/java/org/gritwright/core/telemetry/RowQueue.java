@@ -64,6 +64,11 @@ public final class RowQueue implements Serializable {
             RowEvaluator evaluator,
             RowState state,
             RowSums sums) {
+        if (!evaluator.isPossible(time)) {
+            // A clock that is wrong by years would make every other row due.
+            evaluator.step(state, sums, time, count, setting, slot, mode);
+            return;
+        }
         int place = size;
         while (place > 0 && times[place - 1] > time) {
             place--;

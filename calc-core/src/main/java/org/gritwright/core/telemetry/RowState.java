@@ -7,7 +7,7 @@ import org.jspecify.annotations.Nullable;
 /**
  * Where a truck's rows have got to: the last reading, and what it was evaluated with. One for each truck and counter, for one thread at
  * a time; some 150 bytes and 8 for each value of the timeline, however many rows there are. Make it with {@link RowEvaluator#start()},
- * and give it to one evaluation after the other.
+ * and give it to one evaluation after the other. Another evaluator may go on from it, such as one that knows a value entered since.
  */
 public final class RowState implements Serializable {
     private static final long serialVersionUID = 1L;
@@ -22,17 +22,17 @@ public final class RowState implements Serializable {
     /** What the row held that was evaluated last. */
     long amount;
 
+    /** Whose what follows is: another evaluator finds it anew, and so does this one where the state was sent to. */
+    transient @Nullable RowEvaluator owner;
+
     /** What the next row is probably evaluated with too. */
-    int slot;
+    transient @Nullable HeldArrays held;
 
-    double setting = Double.NaN;
-
-    @Nullable
-    Held held;
-
-    int place = Held.NONE;
-    double perCount;
-    long partsPerCount;
+    transient int slot;
+    transient double setting;
+    transient int place;
+    transient double perCount;
+    transient long partsPerCount;
 
     /** What was turned, or left the hopper, on the way of each drift; empty if there is none. */
     final double[] ways;
@@ -62,6 +62,7 @@ public final class RowState implements Serializable {
         copy.count = count;
         copy.parts = parts;
         copy.amount = amount;
+        copy.owner = owner;
         copy.slot = slot;
         copy.setting = setting;
         copy.held = held;

@@ -98,6 +98,11 @@ public enum RowStatus {
         return name().toLowerCase(Locale.ROOT).replace('_', ' ');
     }
 
+    /** Whether the next row is counted from the row before this one, as if this one weren't there. */
+    boolean isPassedOver() {
+        return this == OUT_OF_ORDER || this == DUPLICATE || this == IMPOSSIBLE_READING || this == IMPOSSIBLE_TIME;
+    }
+
     /**
      * The status with a number.
      *

@@ -6,6 +6,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
 import org.gritwright.core.observation.Material;
+import org.gritwright.core.spi.Setting;
 import org.gritwright.units.check.Require;
 
 /**
@@ -49,7 +50,8 @@ public record Timeline(List<TimelineEntry> entries, List<Correction> corrections
      * Sorts the entries and checks that they go together.
      *
      * @throws org.gritwright.units.InvalidInputException if there is no entry, some are of grains and others of a liquid, two of one slot
-     *     and time are for one setting or a curve is beside others, or two corrections of one slot and setting overlap in time
+     *     and time are for one setting or a curve is beside others, a correction is of a slot or setting that wasn't in force or reaches
+     *     back beyond what was, or two corrections of one slot and setting overlap in time
      */
     public Timeline {
         Require.given(Timeline.class, entries, corrections);
@@ -63,6 +65,9 @@ public record Timeline(List<TimelineEntry> entries, List<Correction> corrections
         Require.that(kinds.size() < 2, "timeline", "of grains alone or of liquids alone", "both");
         for (int i = 1; i < entries.size(); i++) {
             requireBeside(entries.get(i - 1), entries.get(i));
+        }
+        for (Correction correction : corrections) {
+            requireInForce(correction.found(), entries);
         }
         for (int i = 0; i < corrections.size(); i++) {
             for (int j = 0; j < i; j++) {
@@ -92,6 +97,41 @@ public record Timeline(List<TimelineEntry> entries, List<Correction> corrections
                     "values at several settings, or one curve alone, or nothing alone",
                     "another beside it");
         }
+    }
+
+    /** What was found off must have been in force since it was right for the last time, and be what was found. */
+    private static void requireInForce(AsFound found, List<TimelineEntry> entries) {
+        List<TimelineEntry> ofSlot = entries.stream()
+                .filter(entry -> entry.slot().equals(found.slot()))
+                .toList();
+        Require.that(
+                !ofSlot.isEmpty(),
+                "slot of the error found",
+                "one of " + entries.stream().map(TimelineEntry::slot).distinct().toList(),
+                found.slot());
+        Instant since = ofSlot.stream()
+                .map(TimelineEntry::from)
+                .filter(from -> from.isBefore(found.at()))
+                .max(Comparator.naturalOrder())
+                .orElse(found.at());
+        Require.that(
+                !found.asLeft().isBefore(since),
+                "time as left in slot " + found.slot(),
+                "no earlier than what was in force when the error was found, since " + since,
+                found.asLeft());
+        Require.that(
+                ofSlot.stream()
+                        .filter(entry -> entry.from().equals(since))
+                        .anyMatch(entry -> isOf(found.setting(), entry.held())),
+                "setting of the error found in slot " + found.slot(),
+                "one that was in force then",
+                found.setting());
+    }
+
+    private static boolean isOf(Setting setting, TimelineEntry.Held held) {
+        return held instanceof TimelineEntry.Curve
+                || (held instanceof TimelineEntry.Value value
+                        && value.inForce().point().setting().isSameAs(setting));
     }
 
     private static void requireApart(AsFound one, AsFound other) {
@@ -124,7 +164,8 @@ public record Timeline(List<TimelineEntry> entries, List<Correction> corrections
      * @param found what was found
      * @param onset how it came about
      * @return the timeline
-     * @throws org.gritwright.units.InvalidInputException if it can't have come about so, or overlaps another correction
+     * @throws org.gritwright.units.InvalidInputException if it can't have come about so, isn't of what was in force since the time as left,
+     *     or overlaps another correction
      */
     public Timeline correctedBackBy(AsFound found, Onset onset) {
         List<Correction> all = new ArrayList<>(corrections);

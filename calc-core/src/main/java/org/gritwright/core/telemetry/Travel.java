@@ -50,9 +50,13 @@ public final class Travel implements Serializable {
         long latest = Times.millis("latest time", until);
         Require.that(earliest < latest, "latest time", "later than the earliest, " + from, until);
         return new Travel(new RowEvaluator(
-                List.of("road"), false, earliest, latest, counter, new Held[][] {{Held.always(perCount)}}, new Share[] {
-                    new Share("road", new String[0], new double[0], "")
-                }));
+                List.of("road"),
+                false,
+                earliest,
+                latest,
+                counter,
+                new HeldArrays[][] {{HeldArrays.always(perCount)}},
+                new Share[] {new Share("road", new String[0], new double[0], "")}));
     }
 
     /**
@@ -73,11 +77,12 @@ public final class Travel implements Serializable {
      * @param to the one after the last
      * @param state where the truck's rows have got to; afterwards where they have got to then
      * @param millimeters gets how far it went in each row, at the row's place, or {@link #UNKNOWN}
+     * @param statuses gets the {@link RowStatus#code()} that each row has by this counter, at the row's place
      * @throws org.gritwright.units.InvalidInputException if a column is shorter than another
      * @throws IndexOutOfBoundsException if there are no such rows
      */
-    public void evaluate(long[] times, long[] readings, int from, int to, RowState state, long[] millimeters) {
-        byte[] statuses = new byte[to];
+    public void evaluate(
+            long[] times, long[] readings, int from, int to, RowState state, long[] millimeters, byte[] statuses) {
         counted.evaluate(Rows.of(times, readings), from, to, state, counted.sums(), millimeters, statuses);
         for (int i = from; i < to; i++) {
             if (!RowStatus.of(statuses[i]).isCounted()) {

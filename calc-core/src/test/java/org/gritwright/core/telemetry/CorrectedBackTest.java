@@ -15,6 +15,7 @@ import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.LongStream;
+import javax.measure.quantity.Dimensionless;
 import org.gritwright.core.Samples;
 import org.gritwright.core.judgement.DecisionRule;
 import org.gritwright.core.judgement.Tolerance;
@@ -167,16 +168,37 @@ class CorrectedBackTest {
         AsFound overlapping = new AsFound(
                 "1",
                 AT,
-                START.plusSeconds(999),
-                FOUND.plusSeconds(999),
+                START.plusSeconds(500),
+                FOUND.minusSeconds(1),
                 found(5, 1).error());
 
-        assertThatThrownBy(() -> corrected.correctedBackBy(overlapping, new Onset.AtOnce(FOUND)))
+        assertThatThrownBy(() -> corrected.correctedBackBy(overlapping, new Onset.AtOnce(START.plusSeconds(600))))
                 .hasMessageContaining("corrections of slot 1 must be of times that don't overlap");
         AsFound after =
                 new AsFound("1", AT, FOUND, FOUND.plusSeconds(999), found(5, 1).error());
         assertThat(corrected.correctedBackBy(after, new Onset.AtOnce(FOUND)).corrections())
                 .hasSize(2);
+    }
+
+    @Test
+    void anErrorIsOfWhatWasInForceThen() {
+        Measured<Dimensionless> error = found(25, 1).error();
+        assertThatThrownBy(() -> TIMELINE.correctedBackBy(
+                        new AsFound("slot 1", AT, START, FOUND, error), new Onset.AtOnce(START)))
+                .isInstanceOf(InvalidInputException.class)
+                .hasMessage("slot of the error found must be one of [1]: slot 1");
+        assertThatThrownBy(() -> TIMELINE.correctedBackBy(
+                        new AsFound("1", Setting.none(), START, FOUND, error), new Onset.AtOnce(START)))
+                .hasMessageContaining("setting of the error found in slot 1 must be one that was in force then");
+        // Another value was entered at FOUND: what is found later says nothing about the one before.
+        assertThatThrownBy(() -> TIMELINE.correctedBackBy(
+                        new AsFound("1", AT, START, FOUND.plusSeconds(9), error), new Onset.AtOnce(START)))
+                .hasMessage(
+                        "time as left in slot 1 must be no earlier than what was in force when the error was found, since "
+                                + FOUND + ": " + START);
+        assertThatThrownBy(() -> TIMELINE.correctedBackBy(
+                        new AsFound("1", AT, START.minusSeconds(9), START, error), new Onset.AtOnce(START)))
+                .hasMessageContaining("time as left in slot 1 must be no earlier");
     }
 
     /** 300 lb indicated, 250 lb caught: 20 % too much is believed. */

@@ -8,6 +8,8 @@ import org.gritwright.units.Amounts;
 import org.gritwright.units.InvalidInputException;
 import org.gritwright.units.SpreadingUnits;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /** Against the data dictionary of ISO 11783-11 as isobus.net exports it: identifiers, resolutions and ranges. */
 class DictionaryValueTest {
@@ -37,6 +39,32 @@ class DictionaryValueTest {
                 .isEqualTo(of(Entry.EFFECTIVE_TIME, 3600));
         assertThat(of(Entry.VOLUME_PER_DISTANCE, 94_086).value()).isEqualByComparingTo("94.086");
         assertThat(Entry.TOTAL_GRAMS.identifier()).isEqualTo(352);
+    }
+
+    /** From the export: identifier, and what a raw 1 000 000 stands for in its unit; and that only two may be negative. */
+    @ParameterizedTest
+    @CsvSource({
+        "MASS_PER_AREA, 7, 1000000",
+        "TOTAL_LITERS, 80, 1000000",
+        "TOTAL_KILOGRAMS, 81, 1000000",
+        "TOTAL_AREA, 116, 1000000",
+        "EFFECTIVE_DISTANCE, 117, 1000000",
+        "INEFFECTIVE_DISTANCE, 118, 1000000",
+        "EFFECTIVE_TIME, 119, 1000000",
+        "INEFFECTIVE_TIME, 120, 1000000",
+        "TOTAL_MILLILITERS, 351, 1000000",
+        "TOTAL_GRAMS, 352, 1000000",
+        "REVOLUTIONS_PER_TIME, 390, 100",
+        "SPEED, 397, 1000000",
+        "TOTAL_DISTANCE, 597, 1000000",
+        "VOLUME_PER_DISTANCE, 634, 1000"
+    })
+    void entriesAreThoseOfTheDictionary(Entry entry, int identifier, String stands) {
+        assertThat(entry.identifier()).isEqualTo(identifier);
+        assertThat(of(entry, 1_000_000).value()).isEqualByComparingTo(stands);
+        assertThat(entry.of(-2e15).raw())
+                .isEqualTo(entry == Entry.SPEED || entry == Entry.REVOLUTIONS_PER_TIME ? Integer.MIN_VALUE : 0);
+        assertThat(entry.of(2e15)).isEqualTo(new DictionaryValue(entry, Integer.MAX_VALUE, true));
     }
 
     /** A signed number of 32 bits in mm ends at 2147.48 km, which a truck passes in a season. */

@@ -51,7 +51,8 @@ class PiecesTest {
     void distancesAreWholeMillimetersAndWhatIsntKnownIsnt() {
         Rows rows = every(1, 0, 20, 40, 40, 5, 25, 2000, 2020);
         long[] millimeters = new long[rows.size()];
-        TRAVEL.evaluate(rows.times(), rows.counts(), 0, rows.size(), TRAVEL.start(), millimeters);
+        byte[] statuses = new byte[rows.size()];
+        TRAVEL.evaluate(rows.times(), rows.counts(), 0, rows.size(), TRAVEL.start(), millimeters, statuses);
 
         assertThat(millimeters)
                 .containsExactly(Travel.UNKNOWN, 10_000, 10_000, 0, Travel.UNKNOWN, 10_000, Travel.UNKNOWN, 10_000);
@@ -134,6 +135,49 @@ class PiecesTest {
 
         assertThat(List.of(sums.amount(0), sums.amount(1))).containsExactly(60L, 20L);
         assertThat(List.of(sums.millis(0), sums.millis(1))).containsExactly(60_000L, 20_000L);
+    }
+
+    @Test
+    void aRowThatIsPassedOverGoesWithTheNext() {
+        PieceSums sums = cut(
+                meters(10),
+                seconds(0, 1, 2),
+                new long[] {0, 0, 300},
+                new byte[] {LAID, RowStatus.IMPOSSIBLE_READING.code(), LAID},
+                new long[] {0, 5000, 10_000});
+
+        assertThat(List.of(sums.amount(0), sums.amount(1))).containsExactly(200L, 100L);
+        assertThat(List.of(sums.covered(0), sums.covered(1))).containsExactly(10_000L, 5000L);
+        assertThat(List.of(sums.millis(0), sums.millis(1))).containsExactly(1333L, 667L);
+    }
+
+    /** A summer between two rows is one row, and not a piece a second. */
+    @Test
+    void aGapIsNoTimeInAnyPiece() {
+        PieceSums sums = cut(
+                PieceAxis.everyTime(START, Amounts.of(1, SpreadingUnits.SECOND)),
+                seconds(0, 20_000_000),
+                new long[] {0, 0},
+                new byte[] {LAID, RowStatus.GAP.code()},
+                new long[] {0, 700});
+
+        assertThat(sums.pieces()).containsExactly(0L, 20_000_000L);
+        assertThat(sums.millis(20_000_000)).isZero();
+        assertThat(sums.unknown(20_000_000)).isEqualTo(700);
+    }
+
+    @Test
+    void whatIsLaidOnAWayThatNobodyKnowsIsInNoRate() {
+        PieceSums sums = cut(
+                PieceAxis.everyTime(START, Amounts.of(1, SpreadingUnits.MINUTE)),
+                seconds(0, 10, 20),
+                new long[] {0, 5_000_000, 9_000_000},
+                new byte[] {LAID, LAID, LAID},
+                new long[] {0, 100_000, Travel.UNKNOWN});
+
+        assertThat(sums.amount(0)).isEqualTo(14_000_000);
+        assertThat(Amounts.in(sums.rate(0, SpreadingUnits.GRAM_PER_METER), SpreadingUnits.GRAM_PER_METER))
+                .isCloseTo(50, within(1e-12));
     }
 
     @Test

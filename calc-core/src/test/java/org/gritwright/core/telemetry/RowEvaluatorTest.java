@@ -33,9 +33,17 @@ import static org.gritwright.core.telemetry.Trucks.every;
 import static org.gritwright.core.telemetry.Trucks.plain;
 import static org.gritwright.core.telemetry.Trucks.rollingOverAt;
 
+import java.io.ByteArrayInputStream;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.ObjectInputStream;
+import java.io.ObjectOutputStream;
+import java.nio.charset.StandardCharsets;
 import java.time.Instant;
 import java.time.ZoneOffset;
 import java.util.List;
+import java.util.regex.MatchResult;
+import java.util.regex.Pattern;
 import org.gritwright.core.Samples;
 import org.gritwright.core.calibration.CalibrationInForce;
 import org.gritwright.core.calibration.Since;
@@ -219,6 +227,61 @@ class RowEvaluatorTest {
         assertThatThrownBy(() -> TimelineEntry.entered(value, yard))
                 .isInstanceOf(InvalidInputException.class)
                 .hasMessage("calibration in force must be one that says since when it is held: 2.5 kg/rev");
+    }
+
+    /** A value is entered while the truck is out: the state goes on, and not with what was in force before. */
+    @Test
+    void anotherEvaluatorGoesOnFromAStateWithWhatItKnows() {
+        RowEvaluator before = plain();
+        RowEvaluator after = evaluator(
+                COUNTER, auger(), TimelineEntry.value(START.plusSeconds(2), Trucks.value(Samples.AUGER_POINT, 5)));
+        RowState state = before.start();
+        RowSums sums = before.sums();
+        Rows rows = every(1, 0, 1, 2, 3);
+        long[] amounts = new long[4];
+        byte[] statuses = new byte[4];
+        before.evaluate(rows, 0, 2, state, sums, amounts, statuses);
+        RowSums later = after.sums();
+        after.evaluate(rows, 2, 4, state, later, amounts, statuses);
+
+        assertThat(amounts).containsExactly(0, 25_000, 50_000, 50_000);
+        assertThat(later.laid()).isEqualTo(100_000);
+        assertThatThrownBy(() -> after.evaluate(rows, 2, 4, state, sums, amounts, statuses))
+                .isInstanceOf(InvalidInputException.class)
+                .hasMessage("sums must be of this evaluator, or of one of the same timeline: another evaluator's");
+        assertThatThrownBy(() -> after.merged(later, sums)).hasMessageContaining("sums must be of this evaluator");
+        assertThatThrownBy(() -> after.total(sums)).hasMessageContaining("sums must be of this evaluator");
+    }
+
+    /** A worker gets the evaluator, a truck's state and its sums, and has none of the types behind the calibration. */
+    @Test
+    void whatIsSentToAWorkerNamesNoTypeButItsOwn() throws IOException, ClassNotFoundException {
+        RowEvaluator evaluator = evaluator(rollingOverAt(65_536), chain(START, 4, 2.5));
+        RowState state = evaluator.start();
+        RowSums sums = evaluator.sums();
+        Rows rows = every(1, 65_500, 65_530, 10, 40);
+        long[] amounts = new long[4];
+        byte[] statuses = new byte[4];
+        evaluator.evaluate(rows, 0, 2, state, sums, amounts, statuses);
+        ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+        try (ObjectOutputStream out = new ObjectOutputStream(bytes)) {
+            out.writeObject(List.of(evaluator, state, sums));
+        }
+
+        assertThat(Pattern.compile("org\\.gritwright\\.[\\w.]+")
+                        .matcher(bytes.toString(StandardCharsets.ISO_8859_1))
+                        .results()
+                        .map(MatchResult::group))
+                .isNotEmpty()
+                .allSatisfy(name -> assertThat(name).startsWith("org.gritwright.core.telemetry."));
+        try (ObjectInputStream in = new ObjectInputStream(new ByteArrayInputStream(bytes.toByteArray()))) {
+            List<?> sent = (List<?>) in.readObject();
+            RowEvaluator there = (RowEvaluator) sent.get(0);
+            RowSums sumsThere = (RowSums) sent.get(2);
+            there.evaluate(rows, 2, 4, (RowState) sent.get(1), sumsThere, amounts, statuses);
+            assertThat(sumsThere).isEqualTo(evaluated(evaluator, rows).sums());
+            assertThat(amounts).containsExactly(0, 750_000, 400_000, 750_000);
+        }
     }
 
     @Test

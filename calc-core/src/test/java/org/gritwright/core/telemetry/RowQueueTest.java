@@ -85,6 +85,23 @@ class RowQueueTest {
     }
 
     @Test
+    void aClockOfAnotherYearMakesNoOtherRowDue() {
+        RowEvaluator evaluator = plain();
+        RowState state = evaluator.start();
+        RowSums sums = evaluator.sums();
+        RowQueue queue = queue(10, 100);
+        add(queue, 0, 0, evaluator, state, sums);
+        queue.add(4_000_000_000_000L, 5, Double.NaN, 0, 0, evaluator, state, sums);
+        add(queue, 2, 20, evaluator, state, sums);
+        add(queue, 1, 10, evaluator, state, sums);
+        queue.finish(evaluator, state, sums);
+
+        assertThat(sums.rows(RowStatus.IMPOSSIBLE_TIME)).isEqualTo(1);
+        assertThat(sums.rows(RowStatus.OUT_OF_ORDER)).isZero();
+        assertThat(sums.turned()).isEqualTo(20);
+    }
+
+    @Test
     void ifTooManyWaitTheEarliestIsEvaluated() {
         RowEvaluator evaluator = plain();
         RowState state = evaluator.start();

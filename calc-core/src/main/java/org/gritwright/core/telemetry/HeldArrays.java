@@ -17,7 +17,7 @@ import org.jspecify.annotations.Nullable;
  * @param drifts the error that grew, for each share; none where nothing did
  */
 @SuppressWarnings("ArrayRecordComponent") // never handed out; compared with nothing
-record Held(
+record HeldArrays(
         long from,
         long until,
         boolean isCurve,
@@ -33,8 +33,8 @@ record Held(
     static final int NONE = -1;
 
     /** One value, always, whatever the setting. */
-    static Held always(double perCount) {
-        return new Held(
+    static HeldArrays always(double perCount) {
+        return new HeldArrays(
                 Long.MIN_VALUE,
                 Long.MAX_VALUE,
                 false,
