@@ -26,7 +26,13 @@ public final class PieceSums implements Serializable {
     private static final int COVERED = 1;
     private static final int UNKNOWN = 2;
     private static final int MILLIS = 3;
-    private static final int FIELDS = 4;
+
+    /** Of the amount what was laid on a way that nobody knows. */
+    private static final int UNMEASURED = 4;
+
+    private static final int FIELDS = 5;
+
+    private static final double MILLIMETERS = 1000;
 
     private final boolean ofLiquids;
 
@@ -46,12 +52,13 @@ public final class PieceSums implements Serializable {
         this.ofLiquids = isOfLiquids;
     }
 
-    void add(long piece, long amount, long covered, long unknown, long millis) {
+    void add(long piece, long amount, long unmeasured, long covered, long unknown, long millis) {
         if (piece != last || pieces.isEmpty()) {
             last = piece;
             lastPiece = pieces.computeIfAbsent(piece, none -> new long[FIELDS]);
         }
         lastPiece[AMOUNT] += amount;
+        lastPiece[UNMEASURED] += unmeasured;
         lastPiece[COVERED] += covered;
         lastPiece[UNKNOWN] += unknown;
         lastPiece[MILLIS] += millis;
@@ -73,7 +80,8 @@ public final class PieceSums implements Serializable {
                 "sums to merge",
                 ofLiquids ? "of liquids" : "of grains",
                 "the other kind");
-        other.pieces.forEach((piece, sums) -> add(piece, sums[AMOUNT], sums[COVERED], sums[UNKNOWN], sums[MILLIS]));
+        other.pieces.forEach((piece, sums) ->
+                add(piece, sums[AMOUNT], sums[UNMEASURED], sums[COVERED], sums[UNKNOWN], sums[MILLIS]));
         unplaced += other.unplaced;
     }
 
@@ -122,7 +130,7 @@ public final class PieceSums implements Serializable {
     }
 
     /**
-     * How long they were in it.
+     * How long they were in it, in rows that were counted.
      *
      * @param piece its number or id
      * @return milliseconds
@@ -154,13 +162,13 @@ public final class PieceSums implements Serializable {
     double rate(long piece) {
         long covered = covered(piece);
         Require.that(covered > 0, "piece", "one in which a truck went somewhere", piece);
-        return amount(piece)
-                / (ofLiquids ? AmountPerCount.PER_CUBIC_METER : AmountPerCount.PER_KILOGRAM)
-                / (covered / 1000.0);
+        double units = ofLiquids ? AmountPerCount.PER_CUBIC_METER : AmountPerCount.PER_KILOGRAM;
+        return (amount(piece) - of(piece, UNMEASURED)) / units / (covered / MILLIMETERS);
     }
 
     /**
-     * The rate at which grains were laid in a piece, over the distance on which that is known.
+     * The rate at which grains were laid in a piece, over the distance on which that is known; without what was laid
+     * while nobody knows how far the truck went.
      *
      * @param piece its number or id
      * @param unit the wanted unit

@@ -12,7 +12,11 @@ public final class RoadCutter implements Serializable {
     private static final long serialVersionUID = 1L;
 
     private final PieceAxis axis;
-    private long travelled;
+    private long traveled;
+
+    /** How far it went in rows that were passed over since the last one that wasn't. */
+    private long waiting;
+
     private long time;
     private boolean hasTime;
 
@@ -43,23 +47,44 @@ public final class RoadCutter implements Serializable {
         requireColumns(amounts, statuses, millimeters, to);
         for (int i = from; i < to; i++) {
             RowStatus status = RowStatus.of(statuses[i]);
-            if (status == RowStatus.OUT_OF_ORDER || status == RowStatus.IMPOSSIBLE_TIME) {
-                // It says nothing about where the truck is now.
+            if (status.isPassedOver()) {
+                // The next row is counted from the one before; its way is this one's too.
+                waiting += Math.max(millimeters[i], 0);
                 continue;
             }
             long begin = hasTime ? time : times[i];
             time = Math.max(begin, times[i]);
             hasTime = true;
-            long amount = status.isOnRoad() ? amounts[i] : 0;
-            if (axis.isTime()) {
-                split(begin, time, amount, Math.max(millimeters[i], 0), time - begin, status, sums);
-            } else if (millimeters[i] == Travel.UNKNOWN) {
-                sums.addUnplaced(amount);
+            boolean isMeasured = millimeters[i] != Travel.UNKNOWN;
+            long went = Math.max(millimeters[i], 0) + waiting;
+            waiting = 0;
+            Part row = new Part(amount(status, amounts[i]), isMeasured, went, time - begin, status);
+            if (!axis.isTime()) {
+                alongTheWay(row, sums);
+            } else if (status.isCounted()) {
+                split(begin, time, row, sums);
             } else {
-                long there = travelled;
-                travelled += millimeters[i];
-                split(there, travelled, amount, millimeters[i], time - begin, status, sums);
+                add(axis.pieceAt(time), row, sums);
             }
+        }
+    }
+
+    /** What a row, or a part of it, brings to a piece. */
+    private record Part(long amount, boolean isMeasured, long millimeters, long millis, RowStatus status) {}
+
+    private static long amount(RowStatus status, long amount) {
+        return status.isOnRoad() ? amount : 0;
+    }
+
+    private void alongTheWay(Part row, PieceSums sums) {
+        long there = traveled;
+        traveled += row.millimeters();
+        if (row.isMeasured()) {
+            split(there, traveled, row, sums);
+        } else {
+            // It went farther, and nobody knows how far.
+            sums.addUnplaced(row.amount());
+            split(there, traveled, new Part(0, false, row.millimeters(), 0, RowStatus.GAP), sums);
         }
     }
 
@@ -87,7 +112,9 @@ public final class RoadCutter implements Serializable {
         for (int i = 0; i < times.length; i++) {
             RowStatus status = RowStatus.of(statuses[i]);
             long passed = i == 0 ? 0 : Math.max(times[i] - times[i - 1], 0);
-            add(ids[i], status.isOnRoad() ? amounts[i] : 0, Math.max(millimeters[i], 0), passed, status, sums);
+            long went = Math.max(millimeters[i], 0);
+            boolean isMeasured = millimeters[i] != Travel.UNKNOWN;
+            add(ids[i], new Part(amount(status, amounts[i]), isMeasured, went, passed, status), sums);
         }
     }
 
@@ -101,43 +128,45 @@ public final class RoadCutter implements Serializable {
                 millimeters.length);
     }
 
-    private void split(
-            long begin, long end, long amount, long millimeters, long millis, RowStatus status, PieceSums sums) {
+    private void split(long begin, long end, Part row, PieceSums sums) {
         long there = begin;
-        long amountBefore = 0;
-        long millimetersBefore = 0;
-        long millisBefore = 0;
+        Part before = new Part(0, row.isMeasured(), 0, 0, row.status());
         long border = axis.endOf(there);
         while (border < end) {
             double share = (double) (border - begin) / (end - begin);
-            long amountThere = Math.round(amount * share);
-            long millimetersThere = Math.round(millimeters * share);
-            long millisThere = Math.round(millis * share);
-            add(
-                    axis.pieceAt(there),
-                    amountThere - amountBefore,
-                    millimetersThere - millimetersBefore,
-                    millisThere - millisBefore,
-                    status,
-                    sums);
-            amountBefore = amountThere;
-            millimetersBefore = millimetersThere;
-            millisBefore = millisThere;
+            Part upTo = new Part(
+                    Math.round(row.amount() * share),
+                    row.isMeasured(),
+                    Math.round(row.millimeters() * share),
+                    Math.round(row.millis() * share),
+                    row.status());
+            add(axis.pieceAt(there), between(before, upTo), sums);
+            before = upTo;
             there = border;
             border = axis.endOf(there);
         }
-        add(
-                axis.pieceAt(there),
-                amount - amountBefore,
-                millimeters - millimetersBefore,
-                millis - millisBefore,
-                status,
-                sums);
+        add(axis.pieceAt(there), between(before, row), sums);
     }
 
-    private static void add(long piece, long amount, long millimeters, long millis, RowStatus status, PieceSums sums) {
-        boolean known = status.isOnRoad();
-        sums.add(piece, amount, known ? millimeters : 0, known ? 0 : millimeters, millis);
+    private static Part between(Part before, Part upTo) {
+        return new Part(
+                upTo.amount() - before.amount(),
+                upTo.isMeasured(),
+                upTo.millimeters() - before.millimeters(),
+                upTo.millis() - before.millis(),
+                upTo.status());
+    }
+
+    /** How long a truck was where in a gap, or before a restart, nobody knows. */
+    private static void add(long piece, Part part, PieceSums sums) {
+        boolean known = part.status().isOnRoad();
+        sums.add(
+                piece,
+                part.amount(),
+                part.isMeasured() ? 0 : part.amount(),
+                known ? part.millimeters() : 0,
+                known ? 0 : part.millimeters(),
+                part.status().isCounted() ? part.millis() : 0);
     }
 
     /**
@@ -145,7 +174,7 @@ public final class RoadCutter implements Serializable {
      *
      * @return millimeters, as far as that is known
      */
-    public long travelled() {
-        return travelled;
+    public long traveled() {
+        return traveled;
     }
 }
