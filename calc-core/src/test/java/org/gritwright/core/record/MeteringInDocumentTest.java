@@ -26,6 +26,7 @@ class MeteringInDocumentTest {
     private static final String GATE = "\"gate\": {\"type\": \"no-gate\", \"version\": 1}";
     private static final String PUMP = "\"pump\": {\"type\": \"gear-pump\", \"version\": 1}";
     private static final String METER = "\"flowMeter\": {\"type\": \"k-factor\", \"version\": 1}";
+    private static final String BOOM = "\"boom\": {\"control\": \"flow\"}";
     private static final String GEAR = "\"gearRatio\": \"1\"";
 
     private static FleetDay read(String material, String... trucks) throws RejectedDocumentException {
@@ -123,6 +124,18 @@ class MeteringInDocumentTest {
         assertThat(places(
                         problems(SALT, truck("T", CONVEYOR, GATE, GEAR, "\"wets\": \"T\"")), ProblemCode.NOT_ACCEPTED))
                 .containsExactly("/trucks/0/wets");
+        assertThat(places(problems(SALT, truck("T", CONVEYOR, GATE, GEAR, BOOM)), ProblemCode.NOT_ACCEPTED))
+                .containsExactly("/trucks/0/boom");
+    }
+
+    @Test
+    void aRefusedFieldIsToldBesideWhatItStands() {
+        assertThat(problems(SALT, truck("P", PUMP, GEAR, GATE)))
+                .extracting(Problem::expected)
+                .containsExactly("no such field beside a truck with a pump");
+        assertThat(problems(SALT, truck("M", METER, GATE)))
+                .extracting(Problem::expected)
+                .containsExactly("no such field beside a truck with a flow meter");
     }
 
     @Test

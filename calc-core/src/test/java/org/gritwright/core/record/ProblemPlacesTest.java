@@ -95,6 +95,16 @@ class ProblemPlacesTest {
         assertThat(placed(GOOD, "/materials/0/01")).contains(new Place("", 4, 18));
     }
 
+    @Test
+    void aLongNameOfATruckIsShortened() throws IOException, RejectedDocumentException {
+        String fits = "T".repeat(40);
+
+        assertThat(placed(GOOD.replace("T-07", fits), "/trucks/0"))
+                .hasValueSatisfying(place -> assertThat(place.subject()).isEqualTo("truck " + fits));
+        assertThat(placed(GOOD.replace("T-07", fits + "T"), "/trucks/0"))
+                .hasValueSatisfying(place -> assertThat(place.subject()).isEqualTo("truck " + fits + "…"));
+    }
+
     /** As version 1 called it. */
     @Test
     void aPlaceIsThatOfTheDocumentAsItWasWritten() throws IOException, RejectedDocumentException {

@@ -111,8 +111,18 @@ class ContradictionsTest {
                 assess(verified(calibrated, "5.2 lb/rev", "20:35")).get(0),
                 "The catch of 2026-10-19 20:35 was made in the night, but at 2026-10-19 08:35 it would be next to that of"
                         + " 2026-10-19 08:10: its time is probably 12 hours off.");
+        assertThat(codes(assess(verified(calibrated, "5.2 lb/rev", "20:40")).get(0)))
+                .as("half an hour from another")
+                .contains(FindingCode.CATCH_HALF_A_DAY_OFF);
         assertThat(codes(assess(verified(calibrated, "5.2 lb/rev", "20:41")).get(0)))
                 .as("more than half an hour from others")
+                .doesNotContain(FindingCode.CATCH_HALF_A_DAY_OFF);
+        TruckDay inTheEvening = with(idle("T-01"), calibration("17:10", 3000, 156));
+        assertThat(codes(assess(verified(inTheEvening, "5.2 lb/rev", "04:59")).get(0)))
+                .as("before five it is night")
+                .contains(FindingCode.CATCH_HALF_A_DAY_OFF);
+        assertThat(codes(assess(verified(inTheEvening, "5.2 lb/rev", "05:00")).get(0)))
+                .as("at five the day begins")
                 .doesNotContain(FindingCode.CATCH_HALF_A_DAY_OFF);
     }
 
@@ -168,7 +178,7 @@ class ContradictionsTest {
 
     /** 44 lb for 4 lb, and the same net mass. */
     @ParameterizedTest
-    @CsvSource({"44, true", "12.5, true", "11.5, false", "0, false"})
+    @CsvSource({"44, true", "12.5, true", "12, false", "11.5, false", "0, false"})
     void aContainerThatWeighsSeveralTimesAsMuchEmptyIsTold(double tare, boolean told) {
         CalibrationCatchEntry other = calibration("09:10", pulses(3200), 166.5);
         WeighingEntry weighing = new WeighingEntry(
@@ -237,6 +247,20 @@ class ContradictionsTest {
         assertThat(codes(assess(with(idle("T-01"), first, verification("09:05", "5.2 lb/rev", 360, 173.1)))
                         .get(0)))
                 .as("to the minute")
+                .doesNotContain(FindingCode.RUNS_OVERLAP);
+        assertThat(codes(assess(with(
+                                idle("T-01"),
+                                verification("09:00", "5.2 lb/rev", 300, 144.23),
+                                verification("09:04", "5.2 lb/rev", 360, 173.1)))
+                        .get(0)))
+                .as("four minutes that may be five")
+                .doesNotContain(FindingCode.RUNS_OVERLAP);
+        assertThat(codes(assess(with(
+                                idle("T-01"),
+                                verification("09:00", "5.2 lb/rev", 310, 149.04),
+                                verification("09:00", "5.2 lb/rev", 360, 173.1)))
+                        .get(0)))
+                .as("several under one time")
                 .doesNotContain(FindingCode.RUNS_OVERLAP);
     }
 

@@ -57,6 +57,31 @@ class DriveLimitsTest {
         assertThat(steps(assessed)).containsExactly(NextStep.CHECK_DELIVERY, NextStep.FIT_TO_DRIVE);
     }
 
+    /** A maker's range may be off by 5 %, and the tolerance is 4 %: 6.7 % less than 26 rev/min is no other fault. */
+    @Test
+    void whatIsLeftMayBeAsLargeAsTheLimitIsUncertain() {
+        assertThat(sentences(first(day(turned(48.5).drive(stated(2, 26)))), FindingCode.LIMIT_EXPLAINS_SHORTFALL))
+                .hasSize(1);
+        assertThat(steps(first(day(turned(48.5).drive(stated(2, 26)))))).containsExactly(NextStep.FIT_TO_DRIVE);
+        // 9.6 % are.
+        assertThat(sentences(first(day(turned(47).drive(stated(2, 26)))), FindingCode.LIMIT_EXPLAINS_PART))
+                .hasSize(1);
+    }
+
+    @Test
+    void anOverrunThatTheSlowEndDoesNotMakeIsNotItsDoing() {
+        // 40 rev/min would have made 38.7 % too much, where 10.9 % were: it turned more slowly than it is said to.
+        TruckAssessment slower = first(day(turned(64).drive(stated(40, 60))));
+        assertThat(sentences(slower, FindingCode.LIMIT_EXPLAINS_OVERRUN)).isEmpty();
+        assertThat(sentences(slower, FindingCode.LIMIT_EXPLAINS_PART)).isEmpty();
+        assertThat(steps(slower)).contains(NextStep.CHECK_DELIVERY).doesNotContain(NextStep.FIT_TO_DRIVE);
+
+        // 75 rev are 30 % too much; 32 rev/min would have made 10.9 % of it.
+        TruckAssessment partly = first(day(turned(75).drive(stated(32, 60))));
+        assertThat(sentences(partly, FindingCode.LIMIT_EXPLAINS_PART)).hasSize(1);
+        assertThat(steps(partly)).contains(NextStep.CHECK_DELIVERY, NextStep.FIT_TO_DRIVE);
+    }
+
     @Test
     void aLimitThatIsNotMetExplainsNothing() {
         TruckAssessment assessed = first(day(turned(52).drive(stated(2, 29))));

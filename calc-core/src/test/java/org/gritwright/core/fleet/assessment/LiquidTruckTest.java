@@ -10,6 +10,9 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.function.DoubleBinaryOperator;
+import javax.measure.Quantity;
+import javax.measure.quantity.Dimensionless;
 import org.gritwright.core.document.RejectedDocumentException;
 import org.gritwright.core.finding.Finding;
 import org.gritwright.core.finding.FindingCode;
@@ -20,6 +23,7 @@ import org.gritwright.core.judgement.Verdict;
 import org.gritwright.core.metering.BuiltInTypes;
 import org.gritwright.core.record.CalibrationRecord;
 import org.gritwright.core.record.Document;
+import org.gritwright.core.uncertainty.Measured;
 import org.gritwright.units.Amounts;
 import org.gritwright.units.SpreadingUnits;
 import org.junit.jupiter.api.Test;
@@ -59,7 +63,8 @@ class LiquidTruckTest {
                  "scales": [{"id": "S", "capacity": "400 lb", "division": "0.2 lb", "accuracy": "0.1 %%"}],
                  "graduates": [{"id": "M", "capacity": "5.5 gal", "division": "0.02 gal", "tolerance": "0.01 gal"}],
                  "materials": [{"name": "salt", "looseBulkDensity": "78 lb/ft³", "chemical": "96 %%"},
-                               {"name": "brine", "density": "9.82 lb/gal", "chemical": "23.3 %%"}],
+                               {"name": "brine", "density": "9.82 lb/gal", "chemical": "23.3 %%"},
+                               {"name": "sand", "looseBulkDensity": "90 lb/ft³"}],
                  "trucks": [%s]}""".formatted(String.join(",", trucks));
         try {
             return Document.FLEET_DAY.read(new ByteArrayInputStream(text.getBytes(StandardCharsets.UTF_8)));
@@ -113,6 +118,79 @@ class LiquidTruckTest {
 
         assertThat(Amounts.in(total.error().value(), SpreadingUnits.PERCENT)).isCloseTo(100 * error, within(1e-9));
         assertThat(total.error().standardUncertainty()).isPresent();
+    }
+
+    private static Measured<Dimensionless> judged(TruckAssessment truck) {
+        return truck.points().get(0).judged().orElseThrow().judgement().budget().result();
+    }
+
+    private static double si(Quantity<Dimensionless> ratio) {
+        return Amounts.si(Dimensionless.class, ratio);
+    }
+
+    /** By differences of the formula: 0.96 + c of dry chemical asked for, and what falls of each where both displays are off. */
+    @ParameterizedTest
+    @CsvSource({
+        "2.5 gal, 6048 pulse, 10 gal/ton",
+        "2.5 gal, 6048 pulse, 100 gal/ton",
+        "3.5 gal, 6048 pulse, 100 gal/ton"
+    })
+    void theTotalIsAsUncertainAsBothMakeIt(String read, String pulses, String rate) {
+        List<TruckAssessment> both = assess(day(SALT, brine(read, pulses, rate)));
+        Measured<Dimensionless> salt = judged(both.get(0));
+        Measured<Dimensionless> liquid = judged(both.get(1));
+        double ofLiquid = Double.parseDouble(rate.split(" ")[0]) * 9.82 * 0.233 / 2000;
+        DoubleBinaryOperator total = (s, l) -> (0.96 + ofLiquid) / (0.96 / (1 + s) + ofLiquid / (1 + l)) - 1;
+        double s = si(salt.value());
+        double l = si(liquid.value());
+        double h = 1e-6;
+        double bySalt = (total.applyAsDouble(s + h, l) - total.applyAsDouble(s - h, l)) / (2 * h);
+        double byLiquid = (total.applyAsDouble(s, l + h) - total.applyAsDouble(s, l - h)) / (2 * h);
+        double expected = Math.hypot(
+                bySalt * si(salt.standardUncertainty().orElseThrow()),
+                byLiquid * si(liquid.standardUncertainty().orElseThrow()));
+
+        Measured<Dimensionless> error = both.get(1).prewet().orElseThrow().error();
+        assertThat(si(error.value())).isCloseTo(total.applyAsDouble(s, l), within(1e-12));
+        assertThat(si(error.standardUncertainty().orElseThrow())).isCloseTo(expected, within(1e-6 * expected));
+        // Two errors of few degrees of freedom have no fewer together than the one with the fewest.
+        double fewest = Math.min(
+                salt.degreesOfFreedom().orElseThrow(), liquid.degreesOfFreedom().orElseThrow());
+        assertThat(error.degreesOfFreedom().orElseThrow())
+                .isGreaterThanOrEqualTo(fewest)
+                .isFinite();
+    }
+
+    @Test
+    void aTotalThatIsOffIsToldAndALargePartIsNoSmallOne() {
+        // The display of the salt counts a fifth more than falls.
+        String off = SALT.replace("1974 pulse", "2369 pulse");
+        TruckAssessment brine =
+                assess(day(off, brine("3.12 gal", "6048 pulse", "100 gal/ton"))).get(1);
+
+        assertThat(brine.prewet().orElseThrow().verdict()).isEqualTo(Verdict.OUTSIDE_TOLERANCE);
+        assertThat(brine.findings())
+                .filteredOn(one -> one.code() == FindingCode.PREWET_TOTAL_OFF)
+                .singleElement()
+                .satisfies(one -> assertThat(one.sentence()).contains("T-1").contains("4 %"));
+        assertThat(brine.findings()).extracting(Finding::code).doesNotContain(FindingCode.PREWET_SMALL_PART);
+        assertThat(ofBrine("3.12 gal", "6048 pulse", "100 gal/ton").findings())
+                .extracting(Finding::code)
+                .doesNotContain(FindingCode.PREWET_TOTAL_OFF);
+    }
+
+    @Test
+    void aPointThatNobodyVerifiedIsNoPartOfATotal() {
+        String second =
+                "\"inForce\": [{\"value\": \"5.1 lb/rev\", \"since\": \"2026-10-01\", \"material\": \"sand\"}, ";
+        String text = SALT.replace("\"inForce\": [", second);
+        FleetDay day = day(text, brine("3.12 gal", "6048 pulse", "10 gal/ton"));
+
+        List<TruckAssessment> both = assess(day);
+        assertThat(both.get(0).refusals()).isEmpty();
+        assertThat(both.get(0).points()).hasSize(2);
+        assertThat(both.get(1).prewet())
+                .isEqualTo(ofBrine("3.12 gal", "6048 pulse", "10 gal/ton").prewet());
     }
 
     @Test

@@ -159,6 +159,27 @@ class SeveralPointsTest {
         assertThat(off.toCorrect()).contains(at(3, off));
     }
 
+    /** 5.2 lb/rev and 7.8 lb/rev are right. */
+    @ParameterizedTest
+    @CsvSource({
+        "5.5 lb/rev, 8.9 lb/rev, 3 in, 2 in", "5.9 lb/rev, 8.3 lb/rev, 2 in, 3 in",
+        "4.9 lb/rev, 6.9 lb/rev, 3 in, 2 in", "4.6 lb/rev, 7.3 lb/rev, 2 in, 3 in"
+    })
+    void ofTwoCorrectionsTheLargerComesFirst(String atTwo, String atThree, String first, String second) {
+        TruckDay truck = with(truck(), inForce(atTwo, 2, LAST_WEEK), inForce(atThree, 3, LAST_WEEK));
+        double asked = 57.7 * 5.2;
+        TruckAssessment assessment = assess(with(
+                truck,
+                caught(9, 2, atTwo, asked / Double.parseDouble(atTwo.split(" ")[0])),
+                caught(10, 3, atThree, asked / Double.parseDouble(atThree.split(" ")[0]))));
+
+        assertThat(assessment.toDo())
+                .extracting(ToDo::toString)
+                .containsExactly(
+                        "Enter the correction, read it back, catch again: salt at " + first,
+                        "Enter the correction, read it back, catch again: salt at " + second);
+    }
+
     /** Exact catches, two at 2 in and two at 4 in, before a verification at 2 in. */
     private static TruckDay calibratedAround(String valueAtThree) {
         return with(
