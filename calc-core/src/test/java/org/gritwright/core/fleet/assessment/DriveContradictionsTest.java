@@ -17,6 +17,7 @@ import static org.gritwright.core.fleet.day.Trucks.gate;
 import static org.gritwright.core.fleet.day.Trucks.idle;
 import static org.gritwright.core.fleet.day.Trucks.verificationCatch;
 import static org.gritwright.core.fleet.day.Trucks.with;
+import static org.gritwright.units.SpreadingUnits.MILE;
 import static org.gritwright.units.SpreadingUnits.ONE;
 import static org.gritwright.units.SpreadingUnits.PERCENT;
 import static org.gritwright.units.SpreadingUnits.REVOLUTION_PER_MINUTE;
@@ -37,6 +38,7 @@ import org.gritwright.core.fleet.day.DriveRunEntry;
 import org.gritwright.core.fleet.day.SpreaderEntry;
 import org.gritwright.core.fleet.day.StatedRangeEntry;
 import org.gritwright.core.fleet.day.TruckDay;
+import org.gritwright.core.fleet.day.VerificationCatchEntry;
 import org.gritwright.core.metering.BuiltInTypes;
 import org.gritwright.core.metering.OpenLoop;
 import org.gritwright.core.observation.Coasting;
@@ -45,6 +47,8 @@ import org.gritwright.core.range.DriveConditions;
 import org.gritwright.core.range.RangeSource;
 import org.gritwright.units.Amounts;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /** What is said of a drive in one place and can't be right by another. */
 class DriveContradictionsTest {
@@ -227,6 +231,95 @@ class DriveContradictionsTest {
         // Commands in percent are of another kind.
         assertThat(sentences(first(day(truck.drive(twoToTwentyEight()))), FindingCode.CONTROL_SETTING_OFF_SCALE))
                 .isEmpty();
+    }
+
+    private static TruckDay withTable(OpenLoop.Row... rows) {
+        TruckDay truck = watched(setting(3));
+        return truck.spreader(((SpreaderEntry) truck.spreader()).withControlSettings(List.of(rows)));
+    }
+
+    @Test
+    void ofTwoControlSettingsTheOneThatIsFartherOffIsTold() {
+        TruckAssessment beyond = first(
+                day(withTable(row(1, 5), row(3, 15), row(8, 25), row(50, 30)).drive(dial(5, 10, 15, 20, 25))));
+        assertThat(sentences(beyond, FindingCode.CONTROL_SETTING_OFF_SCALE))
+                .singleElement()
+                .satisfies(one -> assertThat(one).contains("at control setting 50"));
+
+        TruckAssessment unlike =
+                first(day(withTable(row(1, 5), row(3, 15), row(5, 25)).drive(dial(5, 10, 16, 24, 32))));
+        assertThat(sentences(unlike, FindingCode.CONTROL_SETTING_DISAGREES))
+                .singleElement()
+                .satisfies(
+                        one -> assertThat(one).contains("At control setting 5").contains("32 rev/min"));
+    }
+
+    @Test
+    void theEndOfTheScaleIsOnIt() {
+        TruckAssessment assessed =
+                first(day(withTable(row(1, 5), row(3, 15), row(5, 25)).drive(dial(5, 10, 15, 20, 25))));
+        assertThat(sentences(assessed, FindingCode.CONTROL_SETTING_OFF_SCALE)).isEmpty();
+        assertThat(sentences(assessed, FindingCode.CONTROL_SETTING_DISAGREES)).isEmpty();
+    }
+
+    /** Nobody says from which side a control setting was reached: upward 13 rev/min, downward 17. */
+    @ParameterizedTest
+    @CsvSource({"13, false", "17, false", "15, true", "19, true"})
+    void aControlSettingMayHaveTheSpeedOfEitherDirection(double table, boolean told) {
+        DriveEntry dial = dial(5, 10, 13, 20, 25);
+        List<DrivePointEntry> down = new ArrayList<>();
+        double[] speeds = {25, 22, 17, 11, 5};
+        for (int i = 0; i < speeds.length; i++) {
+            down.add(DrivePointEntry.of(Amounts.of(5 - i, ONE), speed(speeds[i])));
+        }
+        DriveEntry both = new DriveEntry(
+                dial.lowestCommand(),
+                dial.highestCommand(),
+                dial.commandStep(),
+                dial.speedStep(),
+                dial.atWork(),
+                List.of(dial.runs().get(0), new DriveRunEntry(Direction.FALLING, down)),
+                Optional.empty());
+        TruckAssessment assessed =
+                first(day(withTable(row(1, 5), row(3, table), row(5, 25)).drive(both)));
+
+        assertThat(sentences(assessed, FindingCode.CONTROL_SETTING_DISAGREES)).hasSize(told ? 1 : 0);
+    }
+
+    @Test
+    void aRangeIsOfAnotherShaftOnlyIfAllCatchesWouldFitIt() {
+        // By the gear ratio of 5.2, 28.85 rev/min are 5.55 rev/min; but 62.5 rev/min are 12, beyond 8 as well.
+        TruckDay counted = with(
+                idle("T-1"),
+                verificationCatch(9, "5.2 lb/rev", 120, 57.7),
+                verificationCatch(10, "5.2 lb/rev", 120, 125));
+        TruckAssessment assessed = first(day(counted.drive(stated(0.4, 8))));
+
+        assertThat(sentences(assessed, FindingCode.DRIVE_OF_OTHER_SHAFT)).isEmpty();
+        assertThat(sentences(assessed, FindingCode.CATCH_ABOVE_RANGE))
+                .singleElement()
+                .satisfies(one -> assertThat(one).contains("10:00"));
+    }
+
+    /** 57.7 rev over 0.8333 mi at 25 mi/h, which take 120 s. */
+    @Test
+    void aMeanSpeedComesFromTheCourseWhereNobodyTookTheTime() {
+        VerificationCatchEntry timed = verificationCatch(9, "5.2 lb/rev", 120, 57.7);
+        VerificationCatchEntry driven = new VerificationCatchEntry(
+                timed.entry(),
+                timed.inForce(),
+                timed.slot(),
+                timed.target(),
+                timed.testSpeed(),
+                Optional.empty(),
+                Optional.of(Amounts.of(25 / 30.0, MILE)),
+                timed.indicated(),
+                timed.indicatedStep());
+
+        assertThat(sentences(
+                        first(day(with(idle("T-1"), driven).drive(stated(12, 26)))), FindingCode.CATCH_ABOVE_RANGE))
+                .singleElement()
+                .satisfies(one -> assertThat(one).contains("28.85 rev/min"));
     }
 
     @Test

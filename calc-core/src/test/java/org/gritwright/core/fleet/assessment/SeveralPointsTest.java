@@ -267,6 +267,24 @@ class SeveralPointsTest {
         assertThat(codes(assess(scattered).findings())).doesNotContain(FindingCode.CATCHES_SCATTER);
     }
 
+    /** 3 % of 7.8 lb/rev; with the curve's 2.5 % that is more than the tolerance. */
+    @ParameterizedTest
+    @CsvSource({
+        "8.034 lb/rev, 0.001, PROVEN_BY_CURVE",
+        "8.034 lb/rev, 0.008, NOT_CHECKED",
+        "7.566 lb/rev, 0.008, NOT_CHECKED"
+    })
+    void whatTheValueIsOffByAndTheCurveMayBeCountTogether(String value, double part, MassProof expected) {
+        TruckDay scattered = with(
+                calibratedAround(value),
+                scattered(5, 2, 1 - part),
+                scattered(6, 2, 1 + part),
+                scattered(7, 4, 1 - part),
+                scattered(8, 4, 1 + part));
+
+        assertThat(at(3, assess(scattered)).proof()).isEqualTo(expected);
+    }
+
     private static CalibrationCatchEntry scattered(int hour, double openingInches, double factor) {
         CatchEntry exact = calibrationCatch(hour, openingInches).entry();
         double net = Math.rint(30 * 5.2 * openingInches / 2 * factor * 100) / 100;
