@@ -139,7 +139,7 @@ class LiquidTruckTest {
         List<TruckAssessment> both = assess(day(SALT, brine(read, pulses, rate)));
         Measured<Dimensionless> salt = judged(both.get(0));
         Measured<Dimensionless> liquid = judged(both.get(1));
-        double ofLiquid = Double.parseDouble(rate.split(" ")[0]) * 9.82 * 0.233 / 2000;
+        double ofLiquid = Amounts.parseAny(rate).getValue().doubleValue() * 9.82 * 0.233 / 2000;
         DoubleBinaryOperator total = (s, l) -> (0.96 + ofLiquid) / (0.96 / (1 + s) + ofLiquid / (1 + l)) - 1;
         double s = si(salt.value());
         double l = si(liquid.value());

@@ -159,6 +159,10 @@ class SeveralPointsTest {
         assertThat(off.toCorrect()).contains(at(3, off));
     }
 
+    private static double perRevolution(String inForce) {
+        return Amounts.parseAny(inForce).getValue().doubleValue();
+    }
+
     /** 5.2 lb/rev and 7.8 lb/rev are right. */
     @ParameterizedTest
     @CsvSource({
@@ -170,8 +174,8 @@ class SeveralPointsTest {
         double asked = 57.7 * 5.2;
         TruckAssessment assessment = assess(with(
                 truck,
-                caught(9, 2, atTwo, asked / Double.parseDouble(atTwo.split(" ")[0])),
-                caught(10, 3, atThree, asked / Double.parseDouble(atThree.split(" ")[0]))));
+                caught(9, 2, atTwo, asked / perRevolution(atTwo)),
+                caught(10, 3, atThree, asked / perRevolution(atThree))));
 
         assertThat(assessment.toDo())
                 .extracting(ToDo::toString)
