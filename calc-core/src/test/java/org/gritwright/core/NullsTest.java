@@ -241,6 +241,7 @@ class NullsTest {
                                                 DecisionRule.SIMPLE,
                                                 VerificationLimits.COMMON,
                                                 Optional.empty())),
+                        Map.entry(RowEvaluator.class, ROWS),
                         Map.entry(RowSums.class, ROWS.sums()),
                         Map.entry(Record.class, FillLimits.COMMON),
                         Map.entry(BiConsumer.class, (BiConsumer<Object, Object>) (at, why) -> {}))

@@ -23,7 +23,7 @@ import org.gritwright.units.check.Require;
  * F.2.2.1). Rows that follow each other share readings: of a run of them only the first and the last count.
  *
  * @param isOfLiquid whether amounts are microliters and not milligrams
- * @param amount what was laid, in whole milligrams or microliters
+ * @param amount what was laid, or left the hopper, in whole milligrams or microliters
  * @param sharedErrors by the id of each shared error one standard uncertainty of it, in milligrams or microliters
  * @param squares of what a pulse stands for before and after each reading, less each other: in squares of 1/1024 milligram or microliter
  */
@@ -67,15 +67,18 @@ public record AppliedTotal(boolean isOfLiquid, long amount, Map<String, Long> sh
         return sum;
     }
 
+    /** Of the counted pulses alone, in milligrams or microliters. */
+    double ownUncertainty() {
+        return Math.sqrt(
+                Math.scalb(new BigDecimal(squares).doubleValue(), -2 * RowSums.MOST_HALVINGS) * VARIANCE_OF_A_READING);
+    }
+
     private double standardUncertainty() {
         double shared = 0;
         for (long size : new TreeMap<>(sharedErrors).values()) {
             shared += (double) size * size;
         }
-        double own = new BigDecimal(squares).doubleValue()
-                / (RowEvaluator.PARTS * RowEvaluator.PARTS)
-                * VARIANCE_OF_A_READING;
-        return Math.sqrt(shared + own);
+        return Math.hypot(Math.sqrt(shared), ownUncertainty());
     }
 
     private <Q extends Quantity<Q>> Measured<Q> measured(double perUnit, Unit<Q> unit) {

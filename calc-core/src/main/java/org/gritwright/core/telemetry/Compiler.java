@@ -8,6 +8,7 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.SortedSet;
 import java.util.TreeSet;
+import java.util.stream.DoubleStream;
 import java.util.stream.Stream;
 import javax.measure.quantity.Dimensionless;
 import org.gritwright.core.spi.Setting;
@@ -27,11 +28,8 @@ final class Compiler {
     Compiler(Timeline timeline, Counter counter, Instant from, Instant until) {
         this.timeline = Objects.requireNonNull(timeline, "timeline");
         this.counter = Objects.requireNonNull(counter, "counter");
-        Objects.requireNonNull(from, "from");
-        Objects.requireNonNull(until, "until");
-        this.earliest = Times.millis("earliest time", from);
-        this.latest = Times.millis("latest time", until);
-        Require.that(earliest < latest, "latest time", "later than the earliest, " + from, until);
+        this.earliest = Times.earliest(from, until);
+        this.latest = Times.latest(from, until);
     }
 
     /**
@@ -108,22 +106,14 @@ final class Compiler {
             List<TimelineEntry> entries, List<Timeline.Correction> corrections, long from, long until, Ways ways) {
         TimelineEntry first = entries.get(0);
         if (first.held() instanceof TimelineEntry.Nothing) {
-            return new HeldArrays(
-                    from, until, false, new double[0], new double[0], new int[0], new double[0], new Drift[0]);
+            return HeldArrays.nothing(from, until);
         }
         if (first.held() instanceof TimelineEntry.Curve curve) {
             CurveTable table = CurveTable.of(curve.curve());
             Optional<Timeline.Correction> correction = within(corrections, from).findFirst();
-            double divisor = divisor(correction, from);
-            double[] perCounts = table.perCounts().clone();
-            for (int i = 0; i < perCounts.length; i++) {
-                perCounts[i] /= divisor;
-            }
             int share = share(first, "curve", correction, from, "curve of " + first.slot() + " from " + first.from());
-            return new HeldArrays(
-                    from, until, true, table.settings(), perCounts, new int[] {share}, table.relatives(), new Drift[] {
-                        drift(correction, share, ways)
-                    });
+            return HeldArrays.curve(
+                    from, until, table, divisor(correction, from), share, drift(correction, share, ways));
         }
         return values(entries, corrections, from, until, ways);
     }
@@ -155,7 +145,7 @@ final class Compiler {
                     AmountPerCount.of(((TimelineEntry.Value) entry.held()).inForce()) / divisor(correction, from);
             drifts[i] = drift(correction, places[i], ways);
         }
-        return new HeldArrays(from, until, false, settings, perCounts, places, new double[size], drifts);
+        return HeldArrays.values(from, until, settings, perCounts, places, drifts);
     }
 
     private static Setting setting(TimelineEntry entry) {
@@ -205,38 +195,47 @@ final class Compiler {
         }
         double length = ways.counted()
                 .map(counted -> (double)
-                        (gradually == Onset.Gradually.WITH_TURNS ? counted.turned(share) : counted.gone(share)))
+                        (gradually == Onset.Gradually.WITH_TURNS
+                                ? counted.turned(share)
+                                : counted.gone(share).amount()))
                 .orElse(0.0);
         return length > 0 ? new Drift(gradually, error, 0, length) : null;
     }
 
     private int share(
             TimelineEntry entry, String setting, Optional<Timeline.Correction> correction, long from, String curve) {
-        List<String> ids = new ArrayList<>();
-        List<Double> sizes = new ArrayList<>();
+        Optional<Timeline.Correction> off = correction.filter(one -> isOff(one, from));
+        Optional<Timeline.Correction> atOnce = off.filter(one -> one.onset() instanceof Onset.AtOnce);
+        Optional<Timeline.Correction> grown = off.filter(one -> one.onset() instanceof Onset.Gradually);
         // What is divided by what was found is as wrong as that, and no longer as what was calibrated.
-        boolean replaced = correction
-                .filter(one -> one.onset() instanceof Onset.AtOnce && isOff(one, from))
-                .isPresent();
-        if (!replaced) {
-            for (SharedError error : entry.errors()) {
-                ids.add(error.id());
-                sizes.add(Amounts.si(Dimensionless.class, error.standardUncertainty()));
-            }
-        }
-        correction.filter(one -> isOff(one, from)).ifPresent(one -> {
-            ids.add("error of " + entry.slot() + " found at " + one.found().at());
-            sizes.add(one.found()
-                    .error()
-                    .standardUncertainty()
-                    .map(u -> Amounts.si(Dimensionless.class, u) / (1 + error(one)))
-                    .orElse(0.0));
-        });
+        List<SharedError> errors = atOnce.isPresent() ? List.of() : entry.errors();
+        String[] ids = Stream.concat(errors.stream().map(SharedError::id), atOnce.map(Compiler::id).stream())
+                .toArray(String[]::new);
+        double[] sizes = DoubleStream.concat(
+                        errors.stream().mapToDouble(one -> Amounts.si(Dimensionless.class, one.standardUncertainty())),
+                        atOnce.stream().mapToDouble(Compiler::relative))
+                .toArray();
         shares.add(new Share(
                 entry.slot() + ", " + setting + ", from " + Instant.ofEpochMilli(from),
-                ids.toArray(String[]::new),
-                sizes.stream().mapToDouble(Double::doubleValue).toArray(),
-                replaced ? "" : curve));
+                ids,
+                sizes,
+                atOnce.isPresent() ? "" : curve,
+                grown.map(Compiler::id).orElse(""),
+                grown.map(Compiler::relative).orElse(0.0)));
         return shares.size() - 1;
+    }
+
+    private static String id(Timeline.Correction correction) {
+        return "error of " + correction.found().slot() + " found at "
+                + correction.found().at();
+    }
+
+    private static double relative(Timeline.Correction correction) {
+        return correction
+                .found()
+                .error()
+                .standardUncertainty()
+                .map(u -> Amounts.si(Dimensionless.class, u) / (1 + error(correction)))
+                .orElse(0.0);
     }
 }

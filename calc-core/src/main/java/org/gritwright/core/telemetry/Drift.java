@@ -22,4 +22,9 @@ record Drift(Onset.Gradually onset, double error, double from, double length) im
     double trueAt(double millis) {
         return 1 / (1 + error * (millis - from) / length);
     }
+
+    /** How much of the error is there, in parts of {@link RowSums#PARTS}. */
+    long grown(double place) {
+        return Math.round(RowSums.PARTS * (place - from) / length);
+    }
 }

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.TreeMap;
+import java.util.function.IntFunction;
 import javax.measure.quantity.Time;
 import org.gritwright.units.Amounts;
 import org.gritwright.units.InvalidInputException;
@@ -32,8 +33,8 @@ public final class RowEvaluator implements Serializable {
     /** 2⁵¹: amounts are reckoned exactly below it. */
     private static final double MOST_AMOUNT = 2.251799813685248e15;
 
-    /** What a count stands for is kept in so many parts of a unit where squares of it are summed. */
-    static final double PARTS = 1024;
+    /** What a count stands for is kept in so many bits where it is squared: long sums of squares then don't overflow in a block. */
+    private static final int PARTS_BITS = 25;
 
     private final List<String> slots;
     private final boolean ofLiquids;
@@ -46,6 +47,10 @@ public final class RowEvaluator implements Serializable {
     private final double clockStep;
     private final double restart;
     private final boolean hasWays;
+
+    /** Changes of what a count stands for are squared in parts of a unit halved so often. */
+    private final int halvings;
+
     private final Share[] shares;
 
     /** By slot, in the order of time. */
@@ -75,19 +80,24 @@ public final class RowEvaluator implements Serializable {
                 .map(time -> Amounts.si(Time.class, time) * 1000 - clockStep)
                 .orElse(Double.POSITIVE_INFINITY);
         this.longest = Math.min(Times.millis(counter.longestGap()), wrap);
-        this.highestReading = highestReading(held, width);
+        double most = mostPerCount(held);
+        this.highestReading = highestReading(most, width);
+        this.halvings = Math.min(RowSums.MOST_HALVINGS, PARTS_BITS - 1 - Math.getExponent(most));
         this.hasWays = hasWays(held);
     }
 
-    private static long highestReading(HeldArrays[][] held, long width) {
-        double most = MOST_AMOUNT;
+    private static double mostPerCount(HeldArrays[][] held) {
+        double most = 0;
         for (HeldArrays[] ofSlot : held) {
             for (HeldArrays one : ofSlot) {
-                for (double perCount : one.perCounts()) {
-                    most = Math.min(most, MOST_AMOUNT / perCount);
-                }
+                most = Math.max(most, one.mostPerCount());
             }
         }
+        return most;
+    }
+
+    private static long highestReading(double mostPerCount, long width) {
+        double most = Math.min(MOST_AMOUNT, MOST_AMOUNT / mostPerCount);
         Require.that(
                 width <= most,
                 "count at which the counter rolls over",
@@ -189,7 +199,7 @@ public final class RowEvaluator implements Serializable {
      * @return sums for this evaluator
      */
     public RowSums sums() {
-        return new RowSums(shares.length);
+        return new RowSums(shares.length, halvings);
     }
 
     /**
@@ -230,42 +240,50 @@ public final class RowEvaluator implements Serializable {
         }
     }
 
-    /** Rows that are evaluated as the one before them and about which nothing is odd; ends at the first other one. */
+    /** Rows that go on with what the one before them had and about which nothing is odd; ends at the first other one. */
     private int plain(Rows rows, int from, int to, RowState state, RowSums sums, long[] amounts, byte[] statuses) {
         HeldArrays current = state.held;
         boolean goesOn = current != null
                 && state.hasReading
-                && sums.goesOn(state.partsPerCount)
+                && sums.goesOn()
                 && current.drift(state.place) == null
-                && (rows.settings().length > 0 || Double.isNaN(state.setting))
                 && (rows.slots().length > 0 || state.slot == 0);
         if (!goesOn) {
             return from;
         }
-        Objects.requireNonNull(current);
-        PlainRows run = new PlainRows(
+        RowRun run = run(rows, from, state, sums, Objects.requireNonNull(current));
+        int row = run == null ? from : run.fill(rows, from, to, amounts, statuses);
+        if (run != null && row > from) {
+            state.time = rows.times()[row - 1];
+            state.count = rows.counts()[row - 1];
+            state.amount = amounts[row - 1];
+            run.add(state, sums, current, row - from);
+        }
+        return row;
+    }
+
+    private @Nullable RowRun run(Rows rows, int from, RowState state, RowSums sums, HeldArrays current) {
+        boolean same = Double.doubleToRawLongBits(rows.setting(from)) == Double.doubleToRawLongBits(state.setting);
+        if (same && sums.intoLast() == state.partsPerCount) {
+            return new PlainRows(limits(current), state);
+        }
+        return current.isCurve() && rows.settings().length > 0
+                ? new CurveRows(limits(current), state, current, partsPerUnit(), sums.intoLast())
+                : null;
+    }
+
+    private double partsPerUnit() {
+        return Math.scalb(1.0, halvings);
+    }
+
+    private RowRun.Limits limits(HeldArrays current) {
+        return new RowRun.Limits(
                 Math.max(current.from(), earliest),
                 Math.min(current.until() - 1, latest),
                 longest,
                 perMilli,
                 (long) (perMilli * clockStep + 1),
-                highestReading,
-                state);
-        int row = run.fill(rows, from, to, amounts, statuses);
-        if (row > from) {
-            state.time = rows.times()[row - 1];
-            state.count = rows.counts()[row - 1];
-            state.amount = amounts[row - 1];
-            sums.takeMany(
-                    state,
-                    row - from - run.standing(),
-                    run.standing(),
-                    run.counted(),
-                    run.amount(),
-                    current.share(state.place),
-                    relative(current, state));
-        }
-        return row;
+                highestReading);
     }
 
     /**
@@ -282,7 +300,7 @@ public final class RowEvaluator implements Serializable {
      * @throws InvalidInputException if state or sums are of an evaluator of another timeline
      */
     public RowStatus step(RowState state, RowSums sums, long time, long count, double setting, int slot, int mode) {
-        if (state.owner != this || sums.shares() != shares.length) {
+        if (state.owner != this || !isOwn(sums)) {
             adopt(state, sums);
         }
         state.amount = 0;
@@ -341,12 +359,12 @@ public final class RowEvaluator implements Serializable {
         }
     }
 
+    private boolean isOwn(RowSums sums) {
+        return sums.shares() == shares.length && sums.halvings() == halvings;
+    }
+
     private void requireOwn(RowSums sums) {
-        Require.that(
-                sums.shares() == shares.length,
-                "sums",
-                "of this evaluator, or of one of the same timeline",
-                "another evaluator's");
+        Require.that(isOwn(sums), "sums", "of this evaluator, or of one of the same timeline", "another evaluator's");
     }
 
     private static RowStatus skipped(RowSums sums, RowStatus status) {
@@ -406,15 +424,11 @@ public final class RowEvaluator implements Serializable {
             if (now == null) {
                 return RowStatus.NO_CALIBRATION;
             }
-            state.place = now.place(setting);
-            if (state.place == HeldArrays.NONE) {
+            if (now.place(setting) == HeldArrays.NONE) {
                 return RowStatus.NO_SUCH_SETTING;
             }
-            state.held = now;
             state.slot = slot;
-            state.setting = setting;
-            state.perCount = now.perCount(state.place, setting);
-            state.partsPerCount = Math.round(state.perCount * PARTS);
+            state.use(now, setting, partsPerUnit());
         }
         return null;
     }
@@ -429,7 +443,7 @@ public final class RowEvaluator implements Serializable {
             } else if (time >= ofSlot[middle].until()) {
                 low = middle + 1;
             } else {
-                return ofSlot[middle].perCounts().length == 0 ? null : ofSlot[middle];
+                return ofSlot[middle].isNothing() ? null : ofSlot[middle];
             }
         }
         return null;
@@ -441,7 +455,8 @@ public final class RowEvaluator implements Serializable {
         if (found && with != null && status != RowStatus.TURNED_EMPTY) {
             state.amount = amount(state, with, time, count, counted);
             int share = with.share(state.place);
-            sums.share(share, counted, state.amount, status.isOnRoad(), relative(with, state));
+            long relative = with.relativeParts(state.place, state.setting);
+            sums.share(share, counted, state.amount, status.isOnRoad(), relative, state.grown);
             state.parts = state.partsPerCount;
         } else {
             state.parts = 0;
@@ -451,24 +466,24 @@ public final class RowEvaluator implements Serializable {
         return status;
     }
 
-    private static long relative(HeldArrays with, RowState state) {
-        return Math.round(with.relative(state.place, state.setting) * RowSums.PARTS);
-    }
-
     private long amount(RowState state, HeldArrays with, long time, long count, long counted) {
         Drift drift = with.drift(state.place);
         double perCount = state.perCount;
+        state.grown = 0;
         if (drift != null && drift.onset() != Onset.Gradually.WITH_TIME) {
             int share = with.share(state.place);
             double unit = drift.onset() == Onset.Gradually.WITH_TURNS ? 1 : perCount;
             double before = state.ways[share];
             double after = before + unit * counted;
             state.ways[share] = after;
+            state.grown = drift.grown(before / 2 + after / 2);
             double scale = perCount / unit;
             return (long) Math.rint(scale * drift.trueUpTo(after)) - (long) Math.rint(scale * drift.trueUpTo(before));
         }
         if (drift != null) {
-            perCount *= drift.trueAt(state.time / 2.0 + time / 2.0);
+            double middle = state.time / 2.0 + time / 2.0;
+            perCount *= drift.trueAt(middle);
+            state.grown = drift.grown(middle);
         }
         return whole(perCount, state.count, count);
     }
@@ -506,20 +521,40 @@ public final class RowEvaluator implements Serializable {
      * @throws InvalidInputException if they are of an evaluator of another timeline
      */
     public AppliedTotal total(RowSums sums) {
+        return total(sums, sums.laid(), sums::laid);
+    }
+
+    /**
+     * What left the hopper in the rows of a truck, on the road or not, with its uncertainty.
+     *
+     * @param sums what they add up to
+     * @return the total
+     * @throws InvalidInputException if they are of an evaluator of another timeline
+     */
+    public AppliedTotal left(RowSums sums) {
+        return total(sums, sums.left(), sums::gone);
+    }
+
+    /** What was off by an error that grew is off by its part of that, and by the rest of what was calibrated. */
+    private AppliedTotal total(RowSums sums, long amount, IntFunction<RowSums.OfShare> ofShare) {
         requireOwn(sums);
         Map<String, Double> sensitivities = new TreeMap<>();
         for (int i = 0; i < shares.length; i++) {
             Share share = shares[i];
+            RowSums.OfShare of = ofShare.apply(i);
             for (int j = 0; j < share.errors().length; j++) {
-                sensitivities.merge(share.errors()[j], sums.laid(i) * share.relatives()[j], Double::sum);
+                sensitivities.merge(share.errors()[j], (of.amount() - of.grown()) * share.relatives()[j], Double::sum);
             }
             if (!share.curve().isEmpty()) {
-                sensitivities.merge(share.curve(), sums.uncertain(i), Double::sum);
+                sensitivities.merge(share.curve(), of.uncertain(), Double::sum);
+            }
+            if (!share.grown().isEmpty()) {
+                sensitivities.merge(share.grown(), of.grown() * share.relative(), Double::sum);
             }
         }
         Map<String, Long> whole = new TreeMap<>();
-        sensitivities.forEach((id, amount) -> whole.put(id, Math.round(amount)));
-        return new AppliedTotal(ofLiquids, sums.laid(), whole, sums.squares().value());
+        sensitivities.forEach((id, size) -> whole.put(id, Math.round(size)));
+        return new AppliedTotal(ofLiquids, amount, whole, sums.squares());
     }
 
     /**

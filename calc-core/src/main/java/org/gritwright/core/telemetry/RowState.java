@@ -22,6 +22,9 @@ public final class RowState implements Serializable {
     /** What the row held that was evaluated last. */
     long amount;
 
+    /** How much of an error that grows was there in it, in parts. */
+    transient long grown;
+
     /** Whose what follows is: another evaluator finds it anew, and so does this one where the state was sent to. */
     transient @Nullable RowEvaluator owner;
 
@@ -71,6 +74,15 @@ public final class RowState implements Serializable {
         copy.partsPerCount = partsPerCount;
         System.arraycopy(ways, 0, copy.ways, 0, ways.length);
         return copy;
+    }
+
+    /** The next rows are evaluated with this, at a setting that it has. */
+    void use(HeldArrays now, double at, double partsPerUnit) {
+        held = now;
+        setting = at;
+        place = now.place(at);
+        perCount = now.perCount(place, at);
+        partsPerCount = RowRun.whole(partsPerUnit, perCount);
     }
 
     @Override

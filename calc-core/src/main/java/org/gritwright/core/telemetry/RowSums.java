@@ -1,6 +1,7 @@
 package org.gritwright.core.telemetry;
 
 import java.io.Serializable;
+import java.math.BigInteger;
 import java.util.Arrays;
 import java.util.Objects;
 import org.gritwright.units.check.Require;
@@ -10,7 +11,7 @@ import org.gritwright.units.check.Require;
  * each other merge to what one pass would have given, bit for bit, whoever evaluated which ({@link RowEvaluator#merged}). For one thread at a
  * time. Make it with {@link RowEvaluator#sums()}.
  *
- * <p>It doesn't overflow while a truck's amounts stay below 10⁸ t.
+ * <p>It doesn't overflow while a truck's amounts stay below 100 000 t.
  */
 public final class RowSums implements Serializable {
     private static final long serialVersionUID = 1L;
@@ -18,21 +19,28 @@ public final class RowSums implements Serializable {
     /** Relative uncertainties are kept in whole parts: products of amounts with them are exact. */
     static final double PARTS = 65_536;
 
+    /** Totals have squares in units halved so often. */
+    static final int MOST_HALVINGS = 10;
+
+    private static final int OF_SHARE = 3;
     private static final int STATUSES = RowStatus.count();
 
     private final long[] rows = new long[STATUSES];
     private final long[] counts = new long[STATUSES];
     private final long[] amounts = new long[STATUSES];
 
-    /** What each share of the timeline laid on the road, and of curves that times their uncertainty. */
-    private final long[] laid;
+    private final int halvings;
 
-    private final long[] uncertain;
-
-    /** What was turned with each share, and what left the hopper, on the road or not. */
+    /** What was turned with each share of the timeline. */
     private final long[] turned;
 
+    /**
+     * What left the hopper with each share, and of that what was laid on the road: {@link #OF_SHARE} numbers each, which are the amount; that
+     * times a curve's own uncertainty, in parts; that times how much of an error that grows was there, in parts.
+     */
     private final long[] gone;
+
+    private final long[] laid;
 
     /** Of the readings between the first and the last: the squares of by how much what a count stands for changes there. */
     private final WideSum changes = new WideSum();
@@ -55,11 +63,12 @@ public final class RowSums implements Serializable {
     private long lastTime;
     private long lastCount;
 
-    RowSums(int shares) {
-        laid = new long[shares];
-        uncertain = new long[shares];
+    /** @param halvings how often the unit is halved in which what a count stands for is squared; at most {@link #MOST_HALVINGS} */
+    RowSums(int shares, int halvings) {
+        this.halvings = halvings;
         turned = new long[shares];
-        gone = new long[shares];
+        gone = new long[OF_SHARE * shares];
+        laid = new long[OF_SHARE * shares];
     }
 
     /** Takes a row that isn't counted from; it changes nothing but its status' number. */
@@ -116,33 +125,52 @@ public final class RowSums implements Serializable {
         }
     }
 
-    /** @param relative the curve's own relative standard uncertainty, in parts of {@link #PARTS} */
-    void share(int share, long counted, long amount, boolean onRoad, long relative) {
+    /**
+     * @param relative the curve's own relative standard uncertainty, in parts of {@link #PARTS}
+     * @param grown how much of an error that grows was there, in the same parts; what was calibrated is as uncertain as the rest
+     */
+    void share(int share, long counted, long amount, boolean onRoad, long relative, long grown) {
+        long uncertain = amount * (grown == 0 ? relative : Math.round(relative * (1 - grown / PARTS)));
         turned[share] += counted;
-        gone[share] += amount;
+        add(gone, share, amount, uncertain, amount * grown);
         if (onRoad) {
-            laid[share] += amount;
-            uncertain[share] += amount * relative;
+            add(laid, share, amount, uncertain, amount * grown);
         }
     }
 
-    /** Many plain rows at once, evaluated as the one before them: laid or standing. */
-    void takeMany(RowState state, long laidRows, long standing, long counted, long amount, int share, long relative) {
+    private static void add(long[] to, int share, long amount, long uncertain, long grown) {
+        to[OF_SHARE * share] += amount;
+        to[OF_SHARE * share + 1] += uncertain;
+        to[OF_SHARE * share + 2] += grown;
+    }
+
+    /** Many plain rows at once: laid or standing. */
+    void takeMany(RowState state, long laidRows, long standing, long counted, long amount, int share, long uncertain) {
         rows[RowStatus.LAID.code()] += laidRows;
         rows[RowStatus.STANDING.code()] += standing;
         counts[RowStatus.LAID.code()] += counted;
         amounts[RowStatus.LAID.code()] += amount;
         turned[share] += counted;
-        gone[share] += amount;
-        laid[share] += amount;
-        uncertain[share] += amount * relative;
+        add(gone, share, amount, uncertain, 0);
+        add(laid, share, amount, uncertain, 0);
         lastTime = state.time;
         lastCount = state.count;
     }
 
-    /** Whether what is counted with this is counted as the row before was: only then rows can be taken many at a time. */
-    boolean goesOn(long parts) {
-        return hasSecond && parts == intoLast;
+    /** Within many rows at once, what a count stands for has changed so much, and is this in the last. */
+    void change(WideSum squares, long parts) {
+        changes.add(squares);
+        intoLast = parts;
+    }
+
+    /** Whether rows can be taken many at a time: not before one was counted from the first. */
+    boolean goesOn() {
+        return hasSecond;
+    }
+
+    /** What a count stood for in the last row. */
+    long intoLast() {
+        return intoLast;
     }
 
     /**
@@ -222,33 +250,47 @@ public final class RowSums implements Serializable {
         return sum;
     }
 
-    long laid(int share) {
-        return laid[share];
+    /**
+     * What a share adds up to.
+     *
+     * @param amount milligrams or microliters
+     * @param uncertain of them one standard uncertainty of the curve itself
+     * @param grown of them what was off by an error that grew, as if by its whole size
+     */
+    record OfShare(long amount, double uncertain, double grown) {}
+
+    OfShare laid(int share) {
+        return of(laid, share);
     }
 
-    double uncertain(int share) {
-        return uncertain[share] / PARTS;
+    OfShare gone(int share) {
+        return of(gone, share);
+    }
+
+    private static OfShare of(long[] sums, int share) {
+        return new OfShare(
+                sums[OF_SHARE * share], sums[OF_SHARE * share + 1] / PARTS, sums[OF_SHARE * share + 2] / PARTS);
     }
 
     long turned(int share) {
         return turned[share];
     }
 
-    long gone(int share) {
-        return gone[share];
-    }
-
     int shares() {
-        return laid.length;
+        return turned.length;
     }
 
-    /** The squares of what a count stands for before and after each reading, less each other. */
-    WideSum squares() {
+    int halvings() {
+        return halvings;
+    }
+
+    /** The squares of what a count stands for before and after each reading, less each other, in units of a total. */
+    BigInteger squares() {
         WideSum all = new WideSum();
         all.add(changes);
         all.addSquare(afterFirst);
         all.addSquare(intoLast);
-        return all;
+        return all.value().shiftLeft(2 * (MOST_HALVINGS - halvings));
     }
 
     boolean isCountedOn() {
@@ -284,10 +326,9 @@ public final class RowSums implements Serializable {
         add(rows, next.rows);
         add(counts, next.counts);
         add(amounts, next.amounts);
-        add(laid, next.laid);
-        add(uncertain, next.uncertain);
         add(turned, next.turned);
         add(gone, next.gone);
+        add(laid, next.laid);
         changes.add(next.changes);
     }
 
@@ -324,10 +365,9 @@ public final class RowSums implements Serializable {
                         && Arrays.equals(rows, that.rows)
                         && Arrays.equals(counts, that.counts)
                         && Arrays.equals(amounts, that.amounts)
-                        && Arrays.equals(laid, that.laid)
-                        && Arrays.equals(uncertain, that.uncertain)
                         && Arrays.equals(turned, that.turned)
                         && Arrays.equals(gone, that.gone)
+                        && Arrays.equals(laid, that.laid)
                         && changes.equals(that.changes)
                         && hasReading == that.hasReading
                         && lastTime == that.lastTime

@@ -9,6 +9,13 @@ import java.io.Serializable;
  * @param errors the ids of the errors
  * @param relatives their relative standard uncertainties
  * @param curve the id of the curve's own error, whose size is the setting's; blank where there is none
+ * @param grown the id of a found error that grew up to its whole size; blank where there is none
+ * @param relative its relative standard uncertainty
  */
 @SuppressWarnings("ArrayRecordComponent") // never handed out; compared with nothing
-record Share(String what, String[] errors, double[] relatives, String curve) implements Serializable {}
+record Share(String what, String[] errors, double[] relatives, String curve, String grown, double relative)
+        implements Serializable {
+    static Share of(String what) {
+        return new Share(what, new String[0], new double[0], "", "", 0);
+    }
+}

@@ -1,6 +1,7 @@
 package org.gritwright.core.telemetry;
 
 import java.time.Instant;
+import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.quantity.Time;
 import org.gritwright.units.Amounts;
@@ -18,6 +19,21 @@ final class Times {
     static long millis(String what, Instant at) {
         Require.that(Math.abs(at.getEpochSecond()) <= MOST_SECONDS, what, "within 30 000 years of 1970", at);
         return at.toEpochMilli();
+    }
+
+    /** The earliest time that a row can have. */
+    static long earliest(Instant from, Instant until) {
+        Objects.requireNonNull(from, "from");
+        Objects.requireNonNull(until, "until");
+        long earliest = millis("earliest time", from);
+        Require.that(earliest < millis("latest time", until), "latest time", "later than the earliest, " + from, until);
+        return earliest;
+    }
+
+    /** The latest. */
+    static long latest(Instant from, Instant until) {
+        earliest(from, until);
+        return millis("latest time", until);
     }
 
     static double millis(Quantity<Time> time) {

@@ -18,7 +18,8 @@ final class WideSum implements Serializable {
         add(other.high, other.low);
     }
 
-    private void add(long addedHigh, long addedLow) {
+    /** Adds addedHigh·2⁶⁴ + addedLow, the latter without a sign. */
+    void add(long addedHigh, long addedLow) {
         long sum = low + addedLow;
         high += addedHigh + (Long.compareUnsigned(sum, low) < 0 ? 1 : 0);
         low = sum;

@@ -14,6 +14,10 @@ import static org.gritwright.core.telemetry.Trucks.evaluator;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.SplittableRandom;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.constraints.IntRange;
 import org.gritwright.core.Samples;
 import org.gritwright.core.calibration.CalibrationCatch;
 import org.gritwright.core.curve.CurveModel;
@@ -78,6 +82,44 @@ class CurveInForceTest {
         assertThat(evaluated(EVALUATOR, rows(2, 2, 4, 1.99, 4.01, Double.NaN, 3))
                         .statuses())
                 .containsExactly(FIRST, LAID, LAID, NO_SUCH_SETTING, NO_SUCH_SETTING, NO_SUCH_SETTING, LAID);
+    }
+
+    /** As the laws of values have them, and the gate moves in most rows: within what was caught, beyond it, nobody knows where. */
+    private static Rows moving(long seed, int size, boolean inOrder) {
+        Rows rows = RowSumsLawsTest.rows(seed, size, inOrder);
+        SplittableRandom random = new SplittableRandom(seed);
+        double[] settings = new double[size];
+        for (int i = 0; i < size; i++) {
+            int odd = random.nextInt(20);
+            settings[i] = odd == 0
+                    ? Double.NaN
+                    : odd == 1 ? -1 : odd < 6 && i > 0 ? settings[i - 1] : (1.95 + 2.1 * random.nextDouble()) * INCH;
+        }
+        return new Rows(rows.times(), rows.counts(), settings, new int[0], rows.modes());
+    }
+
+    @Property
+    void columnsAndSingleRowsGiveTheSameWhereTheGateMoves(
+            @ForAll long seed, @ForAll @IntRange(max = 300) int size, @ForAll boolean inOrder) {
+        Rows rows = moving(seed, size, inOrder);
+
+        assertThat(evaluated(EVALUATOR, rows)).isEqualTo(Trucks.stepped(EVALUATOR, rows));
+    }
+
+    @Property
+    void partsMergeToTheWholeWhereTheGateMoves(
+            @ForAll long seed, @ForAll @IntRange(max = 200) int size, @ForAll @IntRange(max = 200) int cut) {
+        Rows rows = moving(seed, size, true);
+        RowSums early = EVALUATOR.sums();
+        RowSums late = EVALUATOR.sums();
+        long[] amounts = new long[size];
+        byte[] statuses = new byte[size];
+        int border = Math.min(cut, size);
+        EVALUATOR.evaluate(rows, 0, border, EVALUATOR.start(), early, amounts, statuses);
+        EVALUATOR.evaluate(rows, border, size, EVALUATOR.start(), late, amounts, statuses);
+
+        assertThat(EVALUATOR.merged(early, late))
+                .isEqualTo(evaluated(EVALUATOR, rows).sums());
     }
 
     @Test

@@ -13,6 +13,9 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.SplittableRandom;
 import java.util.TreeSet;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.IntRange;
@@ -190,5 +193,26 @@ class RowSumsLawsTest {
                 .reduce(AppliedTotal::plus)
                 .orElseThrow();
         assertThat(forwards).isEqualTo(backwards);
+    }
+
+    @Test
+    void eightThreadsThatShareAnEvaluatorGiveWhatOneDoes() throws Exception {
+        Rows rows = rows(8, 20_000, true);
+        RowSums whole = Trucks.evaluated(EVALUATOR, rows).sums();
+        ExecutorService threads = Executors.newFixedThreadPool(8);
+        try {
+            List<Future<RowSums>> parts = new ArrayList<>();
+            for (int i = 0; i < 8; i++) {
+                int from = i * 2500;
+                parts.add(threads.submit(() -> part(rows, from, from + 2500, EVALUATOR.start())));
+            }
+            RowSums merged = EVALUATOR.sums();
+            for (Future<RowSums> part : parts) {
+                merged = EVALUATOR.merged(merged, part.get());
+            }
+            assertThat(merged).isEqualTo(whole);
+        } finally {
+            threads.shutdownNow();
+        }
     }
 }

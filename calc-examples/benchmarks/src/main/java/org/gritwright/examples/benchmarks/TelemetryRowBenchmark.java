@@ -1,24 +1,34 @@
 package org.gritwright.examples.benchmarks;
 
 import java.time.Instant;
+import java.time.OffsetDateTime;
+import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.SplittableRandom;
 import java.util.concurrent.TimeUnit;
+import java.util.stream.DoubleStream;
+import org.gritwright.core.calibration.CalibrationCatch;
 import org.gritwright.core.calibration.CalibrationFactor;
 import org.gritwright.core.calibration.CalibrationInForce;
+import org.gritwright.core.curve.CurveModel;
+import org.gritwright.core.curve.DischargeCurve;
 import org.gritwright.core.metering.Auger;
 import org.gritwright.core.metering.BuiltInTypes;
 import org.gritwright.core.metering.Conveyor;
+import org.gritwright.core.metering.DragChain;
 import org.gritwright.core.metering.FlowMeter;
 import org.gritwright.core.metering.FlowMetering;
 import org.gritwright.core.metering.Gate;
 import org.gritwright.core.metering.NoGate;
 import org.gritwright.core.metering.ShaftSensor;
+import org.gritwright.core.metering.SlidingGate;
 import org.gritwright.core.metering.Spreader;
 import org.gritwright.core.observation.CalibrationPoint;
 import org.gritwright.core.observation.Material;
+import org.gritwright.core.observation.Observation;
+import org.gritwright.core.observation.ShaftCount;
 import org.gritwright.core.spi.Setting;
 import org.gritwright.core.spi.TypeId;
 import org.gritwright.core.telemetry.Counter;
@@ -28,6 +38,9 @@ import org.gritwright.core.telemetry.RowSums;
 import org.gritwright.core.telemetry.Rows;
 import org.gritwright.core.telemetry.Timeline;
 import org.gritwright.core.telemetry.TimelineEntry;
+import org.gritwright.core.weighing.CaughtMass;
+import org.gritwright.core.weighing.Scale;
+import org.gritwright.core.weighing.Weighing;
 import org.gritwright.units.Amounts;
 import org.gritwright.units.SpreadingUnits;
 import org.openjdk.jmh.annotations.Benchmark;
@@ -59,8 +72,10 @@ public class TelemetryRowBenchmark {
 
     private final RowEvaluator evaluator = evaluator(inForce());
     private final RowEvaluator liquids = evaluator(liquidInForce());
+    private final RowEvaluator curve = compiled(TimelineEntry.curve(START, "1", curve()));
     private final Rows plain;
     private final Rows whole;
+    private final Rows moving;
     private final long[] milligrams = new long[ROWS];
     private final byte[] statuses = new byte[ROWS];
 
@@ -77,6 +92,11 @@ public class TelemetryRowBenchmark {
         }
         plain = Rows.of(times, counts);
         whole = new Rows(times, counts, settings, new int[ROWS], new byte[ROWS]);
+        double[] openings = new double[ROWS];
+        for (int i = 0; i < ROWS; i++) {
+            openings[i] = 0.05 + 0.05 * random.nextDouble();
+        }
+        moving = new Rows(times, counts, openings, new int[ROWS], new byte[ROWS]);
     }
 
     private static CalibrationInForce inForce() {
@@ -112,9 +132,44 @@ public class TelemetryRowBenchmark {
                 Optional.empty());
     }
 
+    /** Caught at 5, 7.5 and 10 cm, with a dead opening. */
+    private static DischargeCurve curve() {
+        Spreader spreader = new Spreader(
+                Conveyor.of(
+                        new DragChain(),
+                        Map.of(
+                                "teeth", Amounts.of(7, SpreadingUnits.ONE),
+                                "chainPitch", Amounts.of(2.25, SpreadingUnits.INCH))),
+                Gate.of(new SlidingGate(), Map.of("width", Amounts.of(22, SpreadingUnits.INCH))),
+                ShaftSensor.of(Amounts.of(100, SpreadingUnits.PULSE_PER_REVOLUTION)));
+        Material salt = Material.of("salt", Amounts.of(1250, SpreadingUnits.KILOGRAM_PER_CUBIC_METER));
+        return DischargeCurve.fit(
+                DoubleStream.of(5, 5, 7.5, 7.5, 10, 10)
+                        .mapToObj(opening -> caught(
+                                CalibrationPoint.of(
+                                        salt, spreader, Setting.height(Amounts.of(opening, SpreadingUnits.CENTIMETER))),
+                                40 * opening - 20))
+                        .toList(),
+                CurveModel.DEAD_OPENING);
+    }
+
+    private static CalibrationCatch caught(CalibrationPoint point, double kilograms) {
+        OffsetDateTime at = START.atOffset(ZoneOffset.UTC);
+        Scale scale = Scale.of(
+                "platform", Amounts.of(1000, SpreadingUnits.KILOGRAM), Amounts.of(0.2, SpreadingUnits.KILOGRAM));
+        Weighing tarp = new Weighing(
+                "tarp", Amounts.of(kilograms + 2, SpreadingUnits.KILOGRAM), Amounts.of(2, SpreadingUnits.KILOGRAM));
+        return CalibrationCatch.of(Observation.of(point, at, CaughtMass.of(scale, at.toLocalDate(), tarp))
+                .counted(new ShaftCount.Pulses(Amounts.of(3000, SpreadingUnits.PULSE))));
+    }
+
     private static RowEvaluator evaluator(CalibrationInForce value) {
+        return compiled(TimelineEntry.value(START, value));
+    }
+
+    private static RowEvaluator compiled(TimelineEntry entry) {
         return RowEvaluator.compile(
-                Timeline.of(List.of(TimelineEntry.value(START, value))),
+                Timeline.of(List.of(entry)),
                 Counter.ofShaft(
                         Amounts.of(100, SpreadingUnits.PULSE_PER_REVOLUTION),
                         Amounts.of(60, SpreadingUnits.REVOLUTION_PER_MINUTE)),
@@ -175,6 +230,16 @@ public class TelemetryRowBenchmark {
         RowSums sums = by.sums();
         by.evaluate(rows, 0, ROWS, by.start(), sums, milligrams, statuses);
         return sums.laid();
+    }
+
+    /**
+     * All columns, the gate somewhere else in each row, by a curve that is interpolated.
+     *
+     * @return the sum
+     */
+    @Benchmark
+    public long movingGate() {
+        return evaluated(curve, moving);
     }
 
     /**

@@ -1,0 +1,145 @@
+package org.gritwright.core.telemetry;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+import static org.gritwright.core.telemetry.Trucks.COUNTER;
+import static org.gritwright.core.telemetry.Trucks.START;
+import static org.gritwright.core.telemetry.Trucks.chain;
+import static org.gritwright.core.telemetry.Trucks.evaluated;
+import static org.gritwright.core.telemetry.Trucks.evaluator;
+import static org.gritwright.core.telemetry.Trucks.every;
+
+import java.util.List;
+import javax.measure.Quantity;
+import javax.measure.quantity.Dimensionless;
+import javax.measure.quantity.Mass;
+import org.gritwright.core.uncertainty.Measured;
+import org.gritwright.units.Amounts;
+import org.gritwright.units.InvalidInputException;
+import org.gritwright.units.SpreadingUnits;
+import org.junit.jupiter.api.Test;
+
+/** 40 000 pulses of 25 g: 1000 kg by the rows. */
+class LoadComparisonTest {
+    private static final RowEvaluator EVALUATOR = evaluator(
+            COUNTER.withGapsUpTo(Amounts.of(1000, SpreadingUnits.SECOND)),
+            chain(START, 4, 2.5).withErrors(List.of(Totals.error("calibration", 0.006), Totals.error("scale", 0.004))));
+
+    private static final RowSums LOAD =
+            evaluated(EVALUATOR, every(400, 0, 20_000, 40_000)).sums();
+    private static final Measured<Mass> EMPTY = Measured.once(kilograms(0));
+
+    private static Quantity<Mass> kilograms(double kilograms) {
+        return Amounts.of(kilograms, SpreadingUnits.KILOGRAM);
+    }
+
+    private static Ticket ticket(double loaded, double uncertainty, SharedError... errors) {
+        return new Ticket(kilograms(loaded), kilograms(uncertainty), List.of(errors));
+    }
+
+    private static double of(Measured<Dimensionless> error) {
+        return Amounts.si(Dimensionless.class, error.value());
+    }
+
+    private static double uncertainty(Measured<Dimensionless> error) {
+        return Amounts.si(Dimensionless.class, error.standardUncertainty().orElseThrow());
+    }
+
+    @Test
+    void whatLeftTheHopperIsWhatWasInItLessWhatIsLeft() {
+        LoadComparison comparison = LoadComparison.of(
+                EVALUATOR,
+                LOAD,
+                ticket(1100, 3),
+                Measured.of(kilograms(200), kilograms(4), Double.POSITIVE_INFINITY),
+                Measured.of(kilograms(500), kilograms(12), Double.POSITIVE_INFINITY));
+
+        assertThat(Amounts.si(Mass.class, comparison.indicated().value())).isCloseTo(1000, within(1e-6));
+        assertThat(Amounts.si(Mass.class, comparison.weighed().value())).isCloseTo(800, within(1e-9));
+        assertThat(Amounts.si(
+                        Mass.class, comparison.weighed().standardUncertainty().orElseThrow()))
+                .isCloseTo(13, within(1e-9));
+        assertThat(of(comparison.error())).isCloseTo(0.25, within(1e-9));
+        // 1000 kg to 0.72 %, which are 7.2 kg, and 1.25 × 13 kg, of 800 kg.
+        assertThat(uncertainty(comparison.error()))
+                .isCloseTo(Math.hypot(1000 * Math.hypot(0.006, 0.004), 1.25 * 13) / 800, within(1e-6));
+        assertThat(comparison.isShown()).isTrue();
+    }
+
+    @Test
+    void aScaleThatBothWereWeighedOnCancels() {
+        LoadComparison apart =
+                LoadComparison.of(EVALUATOR, LOAD, ticket(1000, 1, Totals.error("loader", 0.004)), EMPTY, EMPTY);
+        LoadComparison same =
+                LoadComparison.of(EVALUATOR, LOAD, ticket(1000, 1, Totals.error("scale", 0.004)), EMPTY, EMPTY);
+
+        assertThat(uncertainty(apart.error())).isCloseTo(Math.sqrt(36 + 16 + 16 + 1) / 1000, within(1e-6));
+        assertThat(uncertainty(same.error())).isCloseTo(Math.sqrt(36 + 1) / 1000, within(1e-6));
+        assertThat(apart.weighed()).isEqualTo(same.weighed());
+    }
+
+    @Test
+    void aDifferenceIsShownWhereItsIntervalLeavesZeroOut() {
+        // u = 7.3 kg: 1.96 u = 1.43 %.
+        assertThat(LoadComparison.of(EVALUATOR, LOAD, ticket(987, 1), EMPTY, EMPTY)
+                        .isShown())
+                .isFalse();
+        assertThat(LoadComparison.of(EVALUATOR, LOAD, ticket(984, 1), EMPTY, EMPTY)
+                        .isShown())
+                .isTrue();
+        assertThat(LoadComparison.of(EVALUATOR, LOAD, ticket(1016, 1), EMPTY, EMPTY)
+                        .isShown())
+                .isTrue();
+    }
+
+    @Test
+    void whatWasUnloadedLeftTheHopperToo() {
+        Rows rows = every(400, 0, 20_000, 40_000);
+        Rows unloading = new Rows(rows.times(), rows.counts(), new double[0], new int[0], new byte[] {
+            0, 0, (byte) RowMode.UNLOADING.code()
+        });
+        RowSums sums = evaluated(EVALUATOR, unloading).sums();
+
+        assertThat(sums.laid()).isEqualTo(500_000_000);
+        assertThat(EVALUATOR.left(sums)).isEqualTo(EVALUATOR.total(LOAD));
+        assertThat(LoadComparison.of(EVALUATOR, sums, ticket(1000, 1), EMPTY, EMPTY))
+                .isEqualTo(LoadComparison.of(EVALUATOR, LOAD, ticket(1000, 1), EMPTY, EMPTY));
+    }
+
+    @Test
+    void whereTurnsCouldntBeCountedNothingIsShown() {
+        RowSums sums = evaluated(EVALUATOR, every(400, 0, 20_000, 40_000, 30)).sums();
+        LoadComparison comparison = LoadComparison.of(EVALUATOR, sums, ticket(1500, 1), EMPTY, EMPTY);
+
+        assertThat(comparison.unattributed()).isEqualTo(30);
+        assertThat(comparison.isComplete()).isFalse();
+        assertThat(comparison.isShown()).isFalse();
+        assertThat(LoadComparison.of(EVALUATOR, LOAD, ticket(1500, 1), EMPTY, EMPTY)
+                        .isComplete())
+                .isTrue();
+    }
+
+    @Test
+    void whatCantBeIsRefused() {
+        assertThatThrownBy(
+                        () -> LoadComparison.of(EVALUATOR, LOAD, ticket(100, 1), EMPTY, Measured.once(kilograms(100))))
+                .isInstanceOf(InvalidInputException.class)
+                .hasMessageContaining("mass that left the hopper by the ticket must be greater than 0");
+        assertThatThrownBy(
+                        () -> LoadComparison.of(EVALUATOR, LOAD, ticket(100, 1), Measured.once(kilograms(-1)), EMPTY))
+                .hasMessageContaining("hopper before loading");
+        assertThatThrownBy(
+                        () -> LoadComparison.of(EVALUATOR, LOAD, ticket(100, 1), EMPTY, Measured.once(kilograms(-1))))
+                .hasMessageContaining("hopper before the next loading");
+        assertThatThrownBy(() -> ticket(0, 1)).hasMessageContaining("mass loaded must be greater than 0");
+        assertThatThrownBy(() -> ticket(1, -1)).hasMessageContaining("standard uncertainty of the mass loaded");
+        assertThatThrownBy(() -> new LoadComparison(
+                        EMPTY,
+                        EMPTY,
+                        LoadComparison.of(EVALUATOR, LOAD, ticket(1000, 1), EMPTY, EMPTY)
+                                .error(),
+                        -1))
+                .hasMessageContaining("pulses unattributed must be 0 or more");
+    }
+}
