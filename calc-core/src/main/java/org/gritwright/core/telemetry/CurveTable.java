@@ -1,5 +1,6 @@
 package org.gritwright.core.telemetry;
 
+import java.util.stream.DoubleStream;
 import org.gritwright.core.curve.DischargeCurve;
 import org.gritwright.core.spi.Setting;
 import org.gritwright.core.uncertainty.Measured;
@@ -19,7 +20,10 @@ import org.gritwright.units.quantity.DischargePerRevolution;
 record CurveTable(double[] settings, double[] perCounts, double[] relatives) {
     private static final double CLOSE = 1e-4;
     private static final int FEWEST = 16;
-    private static final int MOST = 4096;
+    private static final int MOST = 16_384;
+
+    /** A setting is met that is so close to one, in steps. */
+    private static final double MET = 1e-6;
 
     static CurveTable of(DischargeCurve curve) {
         Setting lowest = curve.lowestCaught();
@@ -28,18 +32,32 @@ record CurveTable(double[] settings, double[] perCounts, double[] relatives) {
         if (!(high > low)) {
             throw new InvalidInputException("curve", "one caught at two settings or more", "one setting, " + lowest);
         }
-        int steps = FEWEST;
+        int steps = stepsThroughCaught(curve, low, high);
         CurveTable table = inSteps(curve, lowest, low, high, steps);
-        while (steps < MOST) {
-            CurveTable finer = inSteps(curve, lowest, low, high, 2 * steps);
+        while (steps <= MOST) {
+            steps *= 2;
+            CurveTable finer = inSteps(curve, lowest, low, high, steps);
             if (table.isCloseTo(finer)) {
                 return finer;
             }
             table = finer;
-            steps *= 2;
         }
         throw new InvalidInputException(
-                "curve", "one that lines between " + MOST + " settings follow to 0.01 %", "one that bends more");
+                "curve", "one that lines between " + steps + " settings follow to 0.01 %", "one that bends more");
+    }
+
+    /** Where a curve was caught it may have a bend: in steps that meet those settings, lines follow it exactly there. */
+    private static int stepsThroughCaught(DischargeCurve curve, double low, double high) {
+        double[] places = curve.settings().stream()
+                .mapToDouble(setting -> (setting.si() - low) / (high - low))
+                .toArray();
+        for (int steps = FEWEST; steps <= MOST; steps++) {
+            int all = steps;
+            if (DoubleStream.of(places).allMatch(place -> Math.abs(place * all - Math.rint(place * all)) < MET)) {
+                return steps;
+            }
+        }
+        return FEWEST;
     }
 
     private boolean isCloseTo(CurveTable finer) {

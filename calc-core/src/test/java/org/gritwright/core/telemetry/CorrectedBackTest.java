@@ -231,4 +231,75 @@ class CorrectedBackTest {
         assertThat(total.sharedErrors().get("error of 1 found at 2026-11-01T12:16:40Z"))
                 .isCloseTo((long) (0.499 * DISPLAYED / 1.25 * 0.008), within(30L));
     }
+
+    @Test
+    void itIsExplainedByItsShareOfTheWay() {
+        Timeline corrected = TIMELINE.correctedBackBy(found(25, 1), Onset.Gradually.WITH_TURNS);
+        RowSums counted = evaluated(RowEvaluator.firstPass(corrected, COUNTER, FROM, UNTIL), ROWS)
+                .sums();
+        RowEvaluator second = RowEvaluator.secondPass(corrected, COUNTER, FROM, UNTIL, counted);
+        RowState state = second.start();
+        RowSums sums = second.sums();
+        for (int i = 0; i < 500; i++) {
+            second.step(state, sums, ROWS.times()[i], ROWS.counts()[i], Double.NaN, 0, 0);
+        }
+        RowExplanation told = second.explain(state, ROWS.times()[500], ROWS.counts()[500], Double.NaN, 0, 0);
+        second.step(state, sums, ROWS.times()[500], ROWS.counts()[500], Double.NaN, 0, 0);
+
+        assertThat(told.amount()).isEqualTo(state.amount());
+        // 24 950 and 25 000 of 49 950 pulses.
+        assertThat(told.toString()).contains("way on which the error grew: ").endsWith(" mg");
+        assertThat(told.amount()).isCloseTo((long) (50 * 25_000 / 1.125), within(5L));
+    }
+
+    @Test
+    void itIsExplainedByTheTimeHalfWay() {
+        RowEvaluator evaluator = evaluator(TIMELINE.correctedBackBy(found(25, 1), Onset.Gradually.WITH_TIME));
+        RowState state = evaluator.start();
+        RowSums sums = evaluator.sums();
+        for (int i = 0; i < 400; i++) {
+            evaluator.step(state, sums, ROWS.times()[i], ROWS.counts()[i], Double.NaN, 0, 0);
+        }
+        RowExplanation told = evaluator.explain(state, ROWS.times()[400], ROWS.counts()[400], Double.NaN, 0, 0);
+        evaluator.step(state, sums, ROWS.times()[400], ROWS.counts()[400], Double.NaN, 0, 0);
+
+        assertThat(told.amount()).isEqualTo(state.amount());
+        // 25 g ÷ (1 + 0.25 × 0.3995) = 22.7298 g.
+        assertThat(told.toString()).contains("with the error that grew until half-way: 22.7");
+        assertThat(told.amount()).isCloseTo((long) (50 * 25_000 / (1 + 0.25 * 0.3995)), within(1L));
+    }
+
+    @Test
+    void whatGrewIsAsUncertainAsItsShareOfTheErrorAndTheRestOfTheCalibration() {
+        Timeline corrected = TIMELINE.correctedBackBy(found(25, 2.5), Onset.Gradually.WITH_TIME);
+        AppliedTotal total =
+                evaluator(corrected).total(evaluated(evaluator(corrected), ROWS).sums());
+        double before = 0;
+        double after = 0;
+        for (int i = 1; i < 1000; i++) {
+            double share = (i - 0.5) / 1000;
+            double laid = 50 * 25_000 / (1 + 0.25 * share);
+            before += laid * (1 - share);
+            after += laid * share;
+        }
+
+        // 1 % of the calibration; 2.5 % ÷ 1.25 of what was found.
+        assertThat((double) total.sharedErrors().get("calibration")).isCloseTo(0.01 * before, within(1e-4 * before));
+        assertThat((double) total.sharedErrors().get("error of 1 found at " + FOUND))
+                .isCloseTo(0.02 * after, within(1e-4 * after));
+    }
+
+    @Test
+    void whatCameAtOnceIsAsUncertainAsTheErrorAlone() {
+        Timeline corrected = TIMELINE.correctedBackBy(found(25, 2.5), new Onset.AtOnce(START.plusSeconds(500)));
+        AppliedTotal total =
+                evaluator(corrected).total(evaluated(evaluator(corrected), ROWS).sums());
+        double before = 499 * 50 * 25_000.0;
+        double after = 500 * 50 * 25_000.0 / 1.25;
+
+        assertThat((double) total.sharedErrors().get("calibration")).isCloseTo(0.01 * before, within(1.0));
+        assertThat((double) total.sharedErrors().get("error of 1 found at " + FOUND))
+                .isCloseTo(0.02 * after, within(1.0));
+        assertThat(total.sharedErrors()).hasSize(2);
+    }
 }

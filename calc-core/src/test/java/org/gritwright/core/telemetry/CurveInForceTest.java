@@ -40,7 +40,7 @@ class CurveInForceTest {
             List.of(caught(2, 150), caught(2, 151.5), caught(3, 231), caught(4, 310), caught(4, 312)),
             CurveModel.DEAD_OPENING);
 
-    private static final RowEvaluator EVALUATOR = evaluator(
+    private final RowEvaluator evaluator = evaluator(
             COUNTER, TimelineEntry.curve(START, "salt", CURVE).withErrors(List.of(Totals.error("scale", 0.001))));
 
     private static Rows rows(double... inches) {
@@ -62,7 +62,7 @@ class CurveInForceTest {
             all.add(2 + i / 100.0);
         }
         Trucks.Done done = evaluated(
-                EVALUATOR, rows(all.stream().mapToDouble(Double::doubleValue).toArray()));
+                evaluator, rows(all.stream().mapToDouble(Double::doubleValue).toArray()));
 
         for (int i = 1; i < all.size(); i++) {
             double predicted = 1e6
@@ -73,13 +73,13 @@ class CurveInForceTest {
                                     .value());
             assertThat((double) done.amounts().get(i)).isCloseTo(predicted, within(1e-5 * predicted + 1));
         }
-        assertThat(Trucks.stepped(EVALUATOR, rows(2, 2.5, 2.5, 3)))
-                .isEqualTo(evaluated(EVALUATOR, rows(2, 2.5, 2.5, 3)));
+        assertThat(Trucks.stepped(evaluator, rows(2, 2.5, 2.5, 3)))
+                .isEqualTo(evaluated(evaluator, rows(2, 2.5, 2.5, 3)));
     }
 
     @Test
     void beyondItsCaughtSettingsAndWithoutASettingNothingIsGuessed() {
-        assertThat(evaluated(EVALUATOR, rows(2, 2, 4, 1.99, 4.01, Double.NaN, 3))
+        assertThat(evaluated(evaluator, rows(2, 2, 4, 1.99, 4.01, Double.NaN, 3))
                         .statuses())
                 .containsExactly(FIRST, LAID, LAID, NO_SUCH_SETTING, NO_SUCH_SETTING, NO_SUCH_SETTING, LAID);
     }
@@ -103,28 +103,28 @@ class CurveInForceTest {
             @ForAll long seed, @ForAll @IntRange(max = 300) int size, @ForAll boolean inOrder) {
         Rows rows = moving(seed, size, inOrder);
 
-        assertThat(evaluated(EVALUATOR, rows)).isEqualTo(Trucks.stepped(EVALUATOR, rows));
+        assertThat(evaluated(evaluator, rows)).isEqualTo(Trucks.stepped(evaluator, rows));
     }
 
     @Property
     void partsMergeToTheWholeWhereTheGateMoves(
             @ForAll long seed, @ForAll @IntRange(max = 200) int size, @ForAll @IntRange(max = 200) int cut) {
         Rows rows = moving(seed, size, true);
-        RowSums early = EVALUATOR.sums();
-        RowSums late = EVALUATOR.sums();
+        RowSums early = evaluator.sums();
+        RowSums late = evaluator.sums();
         long[] amounts = new long[size];
         byte[] statuses = new byte[size];
         int border = Math.min(cut, size);
-        EVALUATOR.evaluate(rows, 0, border, EVALUATOR.start(), early, amounts, statuses);
-        EVALUATOR.evaluate(rows, border, size, EVALUATOR.start(), late, amounts, statuses);
+        evaluator.evaluate(rows, 0, border, evaluator.start(), early, amounts, statuses);
+        evaluator.evaluate(rows, border, size, evaluator.start(), late, amounts, statuses);
 
-        assertThat(EVALUATOR.merged(early, late))
-                .isEqualTo(evaluated(EVALUATOR, rows).sums());
+        assertThat(evaluator.merged(early, late))
+                .isEqualTo(evaluated(evaluator, rows).sums());
     }
 
     @Test
     void theCurvesOwnUncertaintyIsThatOfTheSettings() {
-        AppliedTotal total = EVALUATOR.total(evaluated(EVALUATOR, rows(2, 2, 4)).sums());
+        AppliedTotal total = evaluator.total(evaluated(evaluator, rows(2, 2, 4)).sums());
         double expected = 0;
         for (double inches : new double[] {2, 4}) {
             expected += 1e6

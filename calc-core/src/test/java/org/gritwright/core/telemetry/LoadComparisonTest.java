@@ -22,12 +22,12 @@ import org.junit.jupiter.api.Test;
 
 /** 40 000 pulses of 25 g: 1000 kg by the rows. */
 class LoadComparisonTest {
-    private static final RowEvaluator EVALUATOR = evaluator(
+    private final RowEvaluator evaluator = evaluator(
             COUNTER.withGapsUpTo(Amounts.of(1000, SpreadingUnits.SECOND)),
             chain(START, 4, 2.5).withErrors(List.of(Totals.error("calibration", 0.006), Totals.error("scale", 0.004))));
 
-    private static final RowSums LOAD =
-            evaluated(EVALUATOR, every(400, 0, 20_000, 40_000)).sums();
+    private final RowSums load =
+            evaluated(evaluator, every(400, 0, 20_000, 40_000)).sums();
     private static final Measured<Mass> EMPTY = Measured.once(kilograms(0));
 
     private static Quantity<Mass> kilograms(double kilograms) {
@@ -49,8 +49,8 @@ class LoadComparisonTest {
     @Test
     void whatLeftTheHopperIsWhatWasInItLessWhatIsLeft() {
         LoadComparison comparison = LoadComparison.of(
-                EVALUATOR,
-                LOAD,
+                evaluator,
+                load,
                 ticket(1100, 3),
                 Measured.of(kilograms(200), kilograms(4), Double.POSITIVE_INFINITY),
                 Measured.of(kilograms(500), kilograms(12), Double.POSITIVE_INFINITY));
@@ -70,9 +70,9 @@ class LoadComparisonTest {
     @Test
     void aScaleThatBothWereWeighedOnCancels() {
         LoadComparison apart =
-                LoadComparison.of(EVALUATOR, LOAD, ticket(1000, 1, Totals.error("loader", 0.004)), EMPTY, EMPTY);
+                LoadComparison.of(evaluator, load, ticket(1000, 1, Totals.error("loader", 0.004)), EMPTY, EMPTY);
         LoadComparison same =
-                LoadComparison.of(EVALUATOR, LOAD, ticket(1000, 1, Totals.error("scale", 0.004)), EMPTY, EMPTY);
+                LoadComparison.of(evaluator, load, ticket(1000, 1, Totals.error("scale", 0.004)), EMPTY, EMPTY);
 
         assertThat(uncertainty(apart.error())).isCloseTo(Math.sqrt(36 + 16 + 16 + 1) / 1000, within(1e-6));
         assertThat(uncertainty(same.error())).isCloseTo(Math.sqrt(36 + 1) / 1000, within(1e-6));
@@ -82,13 +82,13 @@ class LoadComparisonTest {
     @Test
     void aDifferenceIsShownWhereItsIntervalLeavesZeroOut() {
         // u = 7.3 kg: 1.96 u = 1.43 %.
-        assertThat(LoadComparison.of(EVALUATOR, LOAD, ticket(987, 1), EMPTY, EMPTY)
+        assertThat(LoadComparison.of(evaluator, load, ticket(987, 1), EMPTY, EMPTY)
                         .isShown())
                 .isFalse();
-        assertThat(LoadComparison.of(EVALUATOR, LOAD, ticket(984, 1), EMPTY, EMPTY)
+        assertThat(LoadComparison.of(evaluator, load, ticket(984, 1), EMPTY, EMPTY)
                         .isShown())
                 .isTrue();
-        assertThat(LoadComparison.of(EVALUATOR, LOAD, ticket(1016, 1), EMPTY, EMPTY)
+        assertThat(LoadComparison.of(evaluator, load, ticket(1016, 1), EMPTY, EMPTY)
                         .isShown())
                 .isTrue();
     }
@@ -99,23 +99,23 @@ class LoadComparisonTest {
         Rows unloading = new Rows(rows.times(), rows.counts(), new double[0], new int[0], new byte[] {
             0, 0, (byte) RowMode.UNLOADING.code()
         });
-        RowSums sums = evaluated(EVALUATOR, unloading).sums();
+        RowSums sums = evaluated(evaluator, unloading).sums();
 
         assertThat(sums.laid()).isEqualTo(500_000_000);
-        assertThat(EVALUATOR.left(sums)).isEqualTo(EVALUATOR.total(LOAD));
-        assertThat(LoadComparison.of(EVALUATOR, sums, ticket(1000, 1), EMPTY, EMPTY))
-                .isEqualTo(LoadComparison.of(EVALUATOR, LOAD, ticket(1000, 1), EMPTY, EMPTY));
+        assertThat(evaluator.left(sums)).isEqualTo(evaluator.total(load));
+        assertThat(LoadComparison.of(evaluator, sums, ticket(1000, 1), EMPTY, EMPTY))
+                .isEqualTo(LoadComparison.of(evaluator, load, ticket(1000, 1), EMPTY, EMPTY));
     }
 
     @Test
     void whereTurnsCouldntBeCountedNothingIsShown() {
-        RowSums sums = evaluated(EVALUATOR, every(400, 0, 20_000, 40_000, 30)).sums();
-        LoadComparison comparison = LoadComparison.of(EVALUATOR, sums, ticket(1500, 1), EMPTY, EMPTY);
+        RowSums sums = evaluated(evaluator, every(400, 0, 20_000, 40_000, 30)).sums();
+        LoadComparison comparison = LoadComparison.of(evaluator, sums, ticket(1500, 1), EMPTY, EMPTY);
 
         assertThat(comparison.unattributed()).isEqualTo(30);
         assertThat(comparison.isComplete()).isFalse();
         assertThat(comparison.isShown()).isFalse();
-        assertThat(LoadComparison.of(EVALUATOR, LOAD, ticket(1500, 1), EMPTY, EMPTY)
+        assertThat(LoadComparison.of(evaluator, load, ticket(1500, 1), EMPTY, EMPTY)
                         .isComplete())
                 .isTrue();
     }
@@ -123,21 +123,21 @@ class LoadComparisonTest {
     @Test
     void whatCantBeIsRefused() {
         assertThatThrownBy(
-                        () -> LoadComparison.of(EVALUATOR, LOAD, ticket(100, 1), EMPTY, Measured.once(kilograms(100))))
+                        () -> LoadComparison.of(evaluator, load, ticket(100, 1), EMPTY, Measured.once(kilograms(100))))
                 .isInstanceOf(InvalidInputException.class)
                 .hasMessageContaining("mass that left the hopper by the ticket must be greater than 0");
         assertThatThrownBy(
-                        () -> LoadComparison.of(EVALUATOR, LOAD, ticket(100, 1), Measured.once(kilograms(-1)), EMPTY))
+                        () -> LoadComparison.of(evaluator, load, ticket(100, 1), Measured.once(kilograms(-1)), EMPTY))
                 .hasMessageContaining("hopper before loading");
         assertThatThrownBy(
-                        () -> LoadComparison.of(EVALUATOR, LOAD, ticket(100, 1), EMPTY, Measured.once(kilograms(-1))))
+                        () -> LoadComparison.of(evaluator, load, ticket(100, 1), EMPTY, Measured.once(kilograms(-1))))
                 .hasMessageContaining("hopper before the next loading");
         assertThatThrownBy(() -> ticket(0, 1)).hasMessageContaining("mass loaded must be greater than 0");
         assertThatThrownBy(() -> ticket(1, -1)).hasMessageContaining("standard uncertainty of the mass loaded");
         assertThatThrownBy(() -> new LoadComparison(
                         EMPTY,
                         EMPTY,
-                        LoadComparison.of(EVALUATOR, LOAD, ticket(1000, 1), EMPTY, EMPTY)
+                        LoadComparison.of(evaluator, load, ticket(1000, 1), EMPTY, EMPTY)
                                 .error(),
                         -1))
                 .hasMessageContaining("pulses unattributed must be 0 or more");

@@ -23,7 +23,7 @@ import org.junit.jupiter.api.Test;
 
 class PiecesTest {
     /** 2000 pulses a km: 500 mm each. */
-    private static final Travel TRAVEL = Travel.counted(
+    private final Travel travel = Travel.counted(
             Counter.ofDistance(
                     Amounts.of(2000, SpreadingUnits.PULSE_PER_KILOMETER),
                     Amounts.of(100, SpreadingUnits.KILOMETER_PER_HOUR)),
@@ -52,7 +52,7 @@ class PiecesTest {
         Rows rows = every(1, 0, 20, 40, 40, 5, 25, 2000, 2020);
         long[] millimeters = new long[rows.size()];
         byte[] statuses = new byte[rows.size()];
-        TRAVEL.evaluate(rows.times(), rows.counts(), 0, rows.size(), TRAVEL.start(), millimeters, statuses);
+        travel.evaluate(rows.times(), rows.counts(), 0, rows.size(), travel.start(), millimeters, statuses);
 
         assertThat(millimeters)
                 .containsExactly(Travel.UNKNOWN, 10_000, 10_000, 0, Travel.UNKNOWN, 10_000, Travel.UNKNOWN, 10_000);

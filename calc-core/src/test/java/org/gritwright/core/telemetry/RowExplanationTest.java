@@ -42,7 +42,7 @@ class RowExplanationTest {
     @Property(tries = 300)
     void itHoldsWhatTheEvaluationDoes(@ForAll long seed, @ForAll @IntRange(min = 2, max = 60) int size) {
         SplittableRandom random = new SplittableRandom(seed);
-        RowEvaluator evaluator = RowSumsLawsTest.EVALUATOR;
+        RowEvaluator evaluator = RowSumsLawsTest.evaluator();
         Rows rows = RowSumsLawsTest.rows(random.nextLong(), size, false);
         RowState state = evaluator.start();
         RowSums sums = evaluator.sums();

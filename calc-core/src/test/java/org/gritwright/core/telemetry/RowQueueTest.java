@@ -32,7 +32,7 @@ class RowQueueTest {
     /** A row comes as late as its place in the order of coming says, by up to 30 s. */
     @Property(tries = 300)
     void rowsThatComeLateGiveTheSameSums(@ForAll long seed, @ForAll @IntRange(min = 1, max = 120) int size) {
-        RowEvaluator evaluator = RowSumsLawsTest.EVALUATOR;
+        RowEvaluator evaluator = RowSumsLawsTest.evaluator();
         Rows rows = RowSumsLawsTest.rows(seed, size, true);
         SplittableRandom random = new SplittableRandom(seed);
         long[] comes = new long[size];

@@ -28,13 +28,17 @@ class RowSumsLawsTest {
     private static final double INCH = 0.0254;
 
     /** Three values, one of them after a change, and one slot that is emptied. */
-    static final RowEvaluator EVALUATOR = Trucks.evaluator(
-            Trucks.rollingOverAt(4096),
-            chain(START, 2, 1 / 3.0).withErrors(List.of(Totals.error("scale", 0.001), Totals.error("salt", 0.01))),
-            chain(START, 4, 2 / 3.0).withErrors(List.of(Totals.error("scale", 0.001))),
-            chain(START.plusSeconds(100), 4, 0.7),
-            TimelineEntry.nothing(START.plusSeconds(200), "1"),
-            chain(START.plusSeconds(220), 4, 0.8));
+    static RowEvaluator evaluator() {
+        return Trucks.evaluator(
+                Trucks.rollingOverAt(4096),
+                chain(START, 2, 1 / 3.0).withErrors(List.of(Totals.error("scale", 0.001), Totals.error("salt", 0.01))),
+                chain(START, 4, 2 / 3.0).withErrors(List.of(Totals.error("scale", 0.001))),
+                chain(START.plusSeconds(100), 4, 0.7),
+                TimelineEntry.nothing(START.plusSeconds(200), "1"),
+                chain(START.plusSeconds(220), 4, 0.8));
+    }
+
+    private final RowEvaluator evaluator = evaluator();
 
     /** Starts, stops, leaps, restarts, gaps, changes of all columns; in the order of time or not. */
     static Rows rows(long seed, int size, boolean inOrder) {
@@ -68,12 +72,12 @@ class RowSumsLawsTest {
             @ForAll long seed, @ForAll @IntRange(max = 300) int size, @ForAll boolean inOrder) {
         Rows rows = rows(seed, size, inOrder);
 
-        assertThat(Trucks.evaluated(EVALUATOR, rows)).isEqualTo(Trucks.stepped(EVALUATOR, rows));
+        assertThat(Trucks.evaluated(evaluator, rows)).isEqualTo(Trucks.stepped(evaluator, rows));
     }
 
     @Property
     void countsAndAmountsAreThoseOfTheRows(@ForAll long seed, @ForAll @IntRange(max = 300) int size) {
-        Trucks.Done done = Trucks.evaluated(EVALUATOR, rows(seed, size, false));
+        Trucks.Done done = Trucks.evaluated(evaluator, rows(seed, size, false));
 
         long rows = 0;
         for (RowStatus status : RowStatus.values()) {
@@ -101,9 +105,9 @@ class RowSumsLawsTest {
         return new ArrayList<>(borders);
     }
 
-    private static RowSums part(Rows rows, int from, int to, RowState state) {
-        RowSums sums = EVALUATOR.sums();
-        EVALUATOR.evaluate(rows, from, to, state, sums, new long[rows.size()], new byte[rows.size()]);
+    private RowSums part(Rows rows, int from, int to, RowState state) {
+        RowSums sums = evaluator.sums();
+        evaluator.evaluate(rows, from, to, state, sums, new long[rows.size()], new byte[rows.size()]);
         return sums;
     }
 
@@ -114,19 +118,19 @@ class RowSumsLawsTest {
             @ForAll @Size(max = 6) List<@IntRange(max = 1000) Integer> cuts) {
         Rows rows = rows(seed, size, true);
         List<Integer> borders = borders(size, cuts);
-        RowSums merged = EVALUATOR.sums();
-        RowSums fromTheEnd = EVALUATOR.sums();
+        RowSums merged = evaluator.sums();
+        RowSums fromTheEnd = evaluator.sums();
         for (int i = 0; i + 1 < borders.size(); i++) {
-            merged = EVALUATOR.merged(merged, part(rows, borders.get(i), borders.get(i + 1), EVALUATOR.start()));
+            merged = evaluator.merged(merged, part(rows, borders.get(i), borders.get(i + 1), evaluator.start()));
             int last = borders.size() - 1 - i;
-            fromTheEnd = EVALUATOR.merged(
-                    part(rows, borders.get(last - 1), borders.get(last), EVALUATOR.start()), fromTheEnd);
+            fromTheEnd = evaluator.merged(
+                    part(rows, borders.get(last - 1), borders.get(last), evaluator.start()), fromTheEnd);
         }
-        RowSums whole = Trucks.evaluated(EVALUATOR, rows).sums();
+        RowSums whole = Trucks.evaluated(evaluator, rows).sums();
 
         assertThat(merged).isEqualTo(whole).hasSameHashCodeAs(whole);
         assertThat(fromTheEnd).isEqualTo(whole);
-        assertThat(EVALUATOR.total(merged)).isEqualTo(EVALUATOR.total(whole));
+        assertThat(evaluator.total(merged)).isEqualTo(evaluator.total(whole));
     }
 
     @Property
@@ -136,13 +140,13 @@ class RowSumsLawsTest {
             @ForAll @Size(max = 6) List<@IntRange(max = 1000) Integer> cuts) {
         Rows rows = rows(seed, size, false);
         List<Integer> borders = borders(size, cuts);
-        RowSums merged = EVALUATOR.sums();
-        RowState state = EVALUATOR.start();
+        RowSums merged = evaluator.sums();
+        RowState state = evaluator.start();
         for (int i = 0; i + 1 < borders.size(); i++) {
-            merged = EVALUATOR.merged(merged, part(rows, borders.get(i), borders.get(i + 1), state));
+            merged = evaluator.merged(merged, part(rows, borders.get(i), borders.get(i + 1), state));
             state = state.copy();
         }
-        assertThat(merged).isEqualTo(Trucks.evaluated(EVALUATOR, rows).sums());
+        assertThat(merged).isEqualTo(Trucks.evaluated(evaluator, rows).sums());
     }
 
     @Property
@@ -184,8 +188,8 @@ class RowSumsLawsTest {
     void manyTrucksAddUpAlikeInAnyOrder() {
         List<AppliedTotal> trucks = new ArrayList<>();
         for (int i = 0; i < 5; i++) {
-            trucks.add(EVALUATOR.total(
-                    Trucks.evaluated(EVALUATOR, rows(i, 200, true)).sums()));
+            trucks.add(evaluator.total(
+                    Trucks.evaluated(evaluator, rows(i, 200, true)).sums()));
         }
         AppliedTotal forwards = trucks.stream().reduce(AppliedTotal::plus).orElseThrow();
         AppliedTotal backwards = Arrays.asList(4, 2, 0, 3, 1).stream()
@@ -198,17 +202,17 @@ class RowSumsLawsTest {
     @Test
     void eightThreadsThatShareAnEvaluatorGiveWhatOneDoes() throws Exception {
         Rows rows = rows(8, 20_000, true);
-        RowSums whole = Trucks.evaluated(EVALUATOR, rows).sums();
+        RowSums whole = Trucks.evaluated(evaluator, rows).sums();
         ExecutorService threads = Executors.newFixedThreadPool(8);
         try {
             List<Future<RowSums>> parts = new ArrayList<>();
             for (int i = 0; i < 8; i++) {
                 int from = i * 2500;
-                parts.add(threads.submit(() -> part(rows, from, from + 2500, EVALUATOR.start())));
+                parts.add(threads.submit(() -> part(rows, from, from + 2500, evaluator.start())));
             }
-            RowSums merged = EVALUATOR.sums();
+            RowSums merged = evaluator.sums();
             for (Future<RowSums> part : parts) {
-                merged = EVALUATOR.merged(merged, part.get());
+                merged = evaluator.merged(merged, part.get());
             }
             assertThat(merged).isEqualTo(whole);
         } finally {

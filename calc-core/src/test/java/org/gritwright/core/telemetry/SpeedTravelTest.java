@@ -30,7 +30,7 @@ import org.junit.jupiter.api.Test;
 
 class SpeedTravelTest {
     /** In mm/s, up to 30 m/s. */
-    private static final Travel TRAVEL = bySpeed(speed(0.001), speed(30), 60);
+    private final Travel travel = bySpeed(speed(0.001), speed(30), 60);
 
     private static Quantity<Speed> speed(double metersPerSecond) {
         return Amounts.of(metersPerSecond, SpreadingUnits.METER_PER_SECOND);
@@ -65,7 +65,7 @@ class SpeedTravelTest {
 
     @Test
     void betweenTwoRowsATruckGoesWithTheMeanOfTheirSpeeds() {
-        Went went = went(TRAVEL, at(0, 1, 3, 4, 5, 6), new long[] {0, 10_000, 20_000, 0, 0, 1});
+        Went went = went(travel, at(0, 1, 3, 4, 5, 6), new long[] {0, 10_000, 20_000, 0, 0, 1});
 
         assertThat(went.millimeters()).containsExactly(Travel.UNKNOWN, 5_000L, 30_000L, 10_000L, 0L, 0L);
         assertThat(went.statuses()).containsExactly(FIRST, LAID, LAID, LAID, STANDING, LAID);
@@ -93,7 +93,7 @@ class SpeedTravelTest {
 
     @Test
     void whatIsOddIsUnknownAndIsCountedAsForCounters() {
-        Went went = went(TRAVEL, at(0, 1, 1, 0.5, 2, 2, 3, 63.001, 64, 64.5, 1e9, 65), new long[] {
+        Went went = went(travel, at(0, 1, 1, 0.5, 2, 2, 3, 63.001, 64, 64.5, 1e9, 65), new long[] {
             1000, 1000, 1000, 1000, -1, 3000, 30_001, 3000, 30_000, 30_001, 1, 30_000
         });
 
@@ -117,13 +117,13 @@ class SpeedTravelTest {
 
     @Test
     void aGapIsLongerThanTheLongest() {
-        assertThat(went(TRAVEL, at(0, 60, 120.001), new long[] {1, 1, 1}).statuses())
+        assertThat(went(travel, at(0, 60, 120.001), new long[] {1, 1, 1}).statuses())
                 .containsExactly(FIRST, LAID, GAP);
     }
 
     @Test
     void anotherSpeedAtTheSameTimeIsTheNextRowsAndNoWay() {
-        Went went = went(TRAVEL, at(0, 1, 1, 2), new long[] {1000, 1000, 3000, 3000});
+        Went went = went(travel, at(0, 1, 1, 2), new long[] {1000, 1000, 3000, 3000});
 
         assertThat(went.millimeters()).containsExactly(-1L, 1000L, 0L, 3000L);
         assertThat(went.statuses()).containsExactly(FIRST, LAID, LAID, LAID);
@@ -133,7 +133,7 @@ class SpeedTravelTest {
     void theLastTimeThatRowsCanHaveIsOne() {
         long last = UNTIL.toEpochMilli();
         long first = FROM.toEpochMilli();
-        assertThat(went(TRAVEL, new long[] {first - 1, first, last, last + 1}, new long[4])
+        assertThat(went(travel, new long[] {first - 1, first, last, last + 1}, new long[4])
                         .statuses())
                 .containsExactly(IMPOSSIBLE_TIME, FIRST, GAP, IMPOSSIBLE_TIME);
     }
@@ -149,14 +149,14 @@ class SpeedTravelTest {
             speeds[i] = random.nextInt(30_001);
             way += i == 0 ? 0 : (speeds[i] + speeds[i - 1]) / 2.0 * (times[i] - times[i - 1]) / 1000;
         }
-        Went went = went(TRAVEL, times, speeds);
+        Went went = went(travel, times, speeds);
 
         assertThat(went.millimeters().stream()
                         .skip(1)
                         .mapToLong(Long::longValue)
                         .sum())
                 .isBetween((long) Math.rint(way - 1e-6), (long) Math.rint(way + 1e-6));
-        assertThat(went(TRAVEL, times, speeds, random.nextInt(size + 1))).isEqualTo(went);
+        assertThat(went(travel, times, speeds, random.nextInt(size + 1))).isEqualTo(went);
     }
 
     @Test
@@ -170,12 +170,12 @@ class SpeedTravelTest {
         assertThatThrownBy(() -> Travel.bySpeed(speed(1), speed(30), Amounts.of(60, SpreadingUnits.SECOND), FROM, FROM))
                 .hasMessageContaining("latest time must be later than the earliest");
         assertThatThrownBy(
-                        () -> TRAVEL.evaluate(new long[2], new long[2], 0, 2, TRAVEL.start(), new long[1], new byte[2]))
+                        () -> travel.evaluate(new long[2], new long[2], 0, 2, travel.start(), new long[1], new byte[2]))
                 .hasMessageContaining("column of millimeters");
         assertThatThrownBy(
-                        () -> TRAVEL.evaluate(new long[2], new long[2], 0, 2, TRAVEL.start(), new long[2], new byte[1]))
+                        () -> travel.evaluate(new long[2], new long[2], 0, 2, travel.start(), new long[2], new byte[1]))
                 .hasMessageContaining("column of statuses");
-        assertThatThrownBy(() -> TRAVEL.evaluate(
+        assertThatThrownBy(() -> travel.evaluate(
                         new long[2], new long[2], 0, 2, Trucks.plain().start(), new long[2], new byte[2]))
                 .hasMessageContaining("state must be one that speeds started");
     }

@@ -90,6 +90,7 @@ final class SameTickets {
     private final Yard yard;
     private final double scatter;
     private final List<List<Ticket>> trucks;
+    private final int tickets;
 
     private SameTickets(Yard yard) {
         this.yard = yard;
@@ -101,6 +102,7 @@ final class SameTickets {
         this.trucks = IntStream.range(0, yard.day().trucks().size())
                 .mapToObj(i -> tickets(i, yard.day().trucks().get(i)))
                 .toList();
+        this.tickets = trucks.stream().mapToInt(List::size).sum();
     }
 
     private static List<Ticket> tickets(int index, TruckDay truck) {
@@ -153,9 +155,7 @@ final class SameTickets {
         double chance = equal(division.getAsDouble(), one.amount())
                 * countsEqual(one, other)
                 * (sameTruck && one.at().isEqual(other.at()) && isEachTimeNoted(trucks.get(one.truck)) ? SAME_TIME : 1);
-        int compared = sameTruck
-                ? trucks.get(one.truck).size() - 1
-                : trucks.stream().mapToInt(List::size).sum();
+        int compared = sameTruck ? trucks.get(one.truck).size() - 1 : tickets;
         return chance * compared < CHANCE;
     }
 

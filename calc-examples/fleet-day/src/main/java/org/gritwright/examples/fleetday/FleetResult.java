@@ -18,7 +18,7 @@ record FleetResult(FleetDay day, List<TruckResult> trucks, List<TankAssessment> 
 
     /** The whole day's. */
     static FleetResult of(FleetDay day, FleetAssessor assessor) {
-        return of(day, assessor.assess(day), assessor.assessTanks(day));
+        return of(day, assessor.assessInParallel(day), assessor.assessTanks(day));
     }
 
     static FleetResult of(FleetDay day, List<TruckAssessment> assessments, List<TankAssessment> tanks) {
