@@ -93,7 +93,6 @@ final class DriveCheck {
         return drive.response()
                 .filter(DriveCheck::standsStill)
                 .flatMap(still -> inOrder.stream()
-                        .filter(made -> made.kilograms() > 0)
                         .findFirst()
                         .map(made -> Finding.of(FindingCode.DRIVE_NEVER_TURNED, Map.of("at", time(made.at())))));
     }

@@ -60,7 +60,6 @@ final class DriveLimits {
             return Optional.empty();
         }
         return (shortfall ? drive.highest() : drive.lowest())
-                .filter(end -> DriveCheck.si(end.speed()) > 0)
                 .filter(end -> shortfall ? asked > DriveCheck.si(end.speed()) : asked < DriveCheck.si(end.speed()))
                 .flatMap(end -> explanation(end, asked, verification, shortfall));
     }

@@ -11,6 +11,7 @@ import static org.gritwright.core.Samples.pulses;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import org.gritwright.core.calibration.Calibration;
 import org.gritwright.core.finding.Finding;
 import org.gritwright.core.finding.FindingCode;
@@ -73,6 +74,20 @@ class AgreementTest {
     void withinTheToleranceNothingIsContradicted() {
         assertThat(contradiction(counted(6, 246, 4000))).isEmpty();
         assertThat(contradiction(counted(6, 240, 4000))).isEmpty();
+    }
+
+    /** By eight catches that agree to 0.3 %, 3.5 % more is known to be a difference, but one that the day allows. */
+    @Test
+    void aDifferenceWithinTheToleranceIsNoContradictionHoweverSureItIs() {
+        Calibration sure = Calibration.from(IntStream.range(0, 8)
+                .mapToObj(i -> augerCatch(180 + 0.5 * (i % 2), 3000))
+                .toList());
+        VerificationSeries within = VerificationSeries.of(List.of(verification(counted(6, 248.5, 4000), sure)));
+        VerificationSeries beyond = VerificationSeries.of(List.of(verification(counted(6, 252, 4000), sure)));
+
+        assertThat(within.comparedWith(sure).orElseThrow().value()).isGreaterThan(2.5);
+        assertThat(Agreement.contradiction(sure, within, TOLERANCE)).isEmpty();
+        assertThat(Agreement.contradiction(sure, beyond, TOLERANCE)).isPresent();
     }
 
     @Test

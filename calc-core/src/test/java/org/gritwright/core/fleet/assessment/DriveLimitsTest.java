@@ -1,6 +1,9 @@
 package org.gritwright.core.fleet.assessment;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.gritwright.core.Samples.augerPoint;
+import static org.gritwright.core.Samples.caught;
+import static org.gritwright.core.Samples.observed;
 import static org.gritwright.core.fleet.assessment.Driven.first;
 import static org.gritwright.core.fleet.assessment.Driven.sentences;
 import static org.gritwright.core.fleet.assessment.Driven.stated;
@@ -11,9 +14,32 @@ import static org.gritwright.core.fleet.day.Trucks.verificationCatch;
 import static org.gritwright.core.fleet.day.Trucks.with;
 import static org.gritwright.core.fleet.day.Trucks.withRoadSpeed;
 
+import java.util.List;
+import java.util.Optional;
+import javax.measure.Quantity;
+import javax.measure.quantity.Mass;
+import org.gritwright.core.calibration.CalibrationFactor;
+import org.gritwright.core.calibration.CalibrationInForce;
 import org.gritwright.core.finding.FindingCode;
 import org.gritwright.core.fleet.day.TruckDay;
+import org.gritwright.core.fleet.day.VerificationCatchEntry;
+import org.gritwright.core.judgement.Tolerance;
+import org.gritwright.core.metering.NoSensor;
+import org.gritwright.core.metering.ShaftCount;
+import org.gritwright.core.observation.CalibrationPoint;
+import org.gritwright.core.observation.Conditions;
+import org.gritwright.core.observation.Observation;
+import org.gritwright.core.range.RangeSource;
+import org.gritwright.core.range.StatedRange;
+import org.gritwright.core.range.WorkingRange;
+import org.gritwright.core.verification.TestRun;
+import org.gritwright.core.verification.Verification;
+import org.gritwright.core.verification.VerificationCatch;
+import org.gritwright.units.Amounts;
+import org.gritwright.units.SpreadingUnits;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /** 360 lb/mi at 25 mi/h by 5.2 lb/rev ask for 28.85 rev/min, 57.69 rev in 120 s. */
 class DriveLimitsTest {
@@ -109,5 +135,92 @@ class DriveLimitsTest {
                                 + " 10.93 % too much. Drive faster, raise the rate or close the gate; a new calibration would"
                                 + " change nothing.");
         assertThat(steps(assessed)).containsExactly(NextStep.FIT_TO_DRIVE);
+    }
+
+    /** A drive that is said to hold 20 to 40 rev/s, to 5 %; 2.5 kg/rev, right. */
+    private static Optional<FindingCode> explained(
+            double askedPerSecond, double kilograms, Optional<ShaftCount> counted, Optional<Quantity<Mass>> step) {
+        CalibrationPoint point = augerPoint(NoSensor.onDriveShaft());
+        Quantity<Mass> mass = Amounts.of(kilograms, SpreadingUnits.KILOGRAM);
+        Observation observed = observed(point, caught(mass));
+        VerificationCatch made = VerificationCatch.of(
+                counted.map(observed::counted).orElse(observed),
+                CalibrationInForce.of(
+                        point,
+                        CalibrationFactor.of(Amounts.of(2.5, SpreadingUnits.KILOGRAM_PER_REVOLUTION)),
+                        Optional.empty()),
+                TestRun.lasting(
+                        Amounts.of(2.5 * askedPerSecond, SpreadingUnits.KILOGRAM_PER_METER),
+                        Amounts.of(1, SpreadingUnits.METER_PER_SECOND),
+                        Amounts.of(10, SpreadingUnits.SECOND)));
+        Verification verification =
+                step.map(by -> made.indicated(mass, by)).orElse(made).assess(Tolerance.percent(4));
+        DriveAssessment drive = new DriveAssessment(
+                Optional.empty(),
+                Optional.of(new StatedRange(
+                        new WorkingRange(
+                                Amounts.of(20, SpreadingUnits.REVOLUTION_PER_SECOND),
+                                Amounts.of(40, SpreadingUnits.REVOLUTION_PER_SECOND)),
+                        RangeSource.FROM_MAKER)),
+                List.of());
+        return new DriveLimits(Optional.of(drive), List.of(verification))
+                .of(verification)
+                .map(one -> one.finding().code());
+    }
+
+    private static Optional<ShaftCount> byEye(double revolutions, double uncertainty) {
+        return Optional.of(new ShaftCount.ByEye(
+                Amounts.of(revolutions, SpreadingUnits.REVOLUTION),
+                Amounts.of(uncertainty, SpreadingUnits.REVOLUTION)));
+    }
+
+    /** 360 rev in 10 s, a tenth less than the limit; the drive may be off by a twentieth, and the count by twice its uncertainty. */
+    @ParameterizedTest
+    @CsvSource({"0, LIMIT_EXPLAINS_PART", "1, LIMIT_EXPLAINS_PART", "9, LIMIT_EXPLAINS_SHORTFALL"})
+    void aRestMayBeOfTheCount(double uncertainty, FindingCode expected) {
+        assertThat(explained(44, 900, byEye(360, uncertainty), Optional.empty()))
+                .contains(expected);
+    }
+
+    /** Of a display by a tenth of what it shows half a step is a twentieth. */
+    @ParameterizedTest
+    @CsvSource({"900, 1, LIMIT_EXPLAINS_PART", "900, 90, LIMIT_EXPLAINS_SHORTFALL", "800, 80, LIMIT_EXPLAINS_PART"})
+    void orOfTheDisplay(double kilograms, double step, FindingCode expected) {
+        assertThat(explained(44, kilograms, Optional.empty(), Optional.of(Amounts.of(step, SpreadingUnits.KILOGRAM))))
+                .contains(expected);
+    }
+
+    @Test
+    void whatIsAskedForExactlyAtALimitIsHeld() {
+        assertThat(explained(40, 900, byEye(360, 0), Optional.empty())).isEmpty();
+        assertThat(explained(41, 900, byEye(360, 0), Optional.empty())).isPresent();
+        assertThat(explained(20, 550, byEye(220, 0), Optional.empty())).isEmpty();
+        assertThat(explained(19, 550, byEye(220, 0), Optional.empty())).isPresent();
+    }
+
+    /** 43.27 rev in 130 s, which somebody might take for those of 90 s, are 19.97 rev/min. */
+    @Test
+    void aShortfallThatALimitExplainsIsNoSlipWithTheTime() {
+        TruckDay truck = with(withRoadSpeed(idle("T-1"), 13_000), verificationCatch(9, "5.2 lb/rev", 130, 43.27));
+
+        assertThat(sentences(first(day(truck)), FindingCode.RUN_TIME_IN_MINUTES))
+                .hasSize(1);
+        TruckAssessment limited = first(day(truck.drive(stated(2, 20))));
+        assertThat(sentences(limited, FindingCode.RUN_TIME_IN_MINUTES)).isEmpty();
+        assertThat(sentences(limited, FindingCode.LIMIT_EXPLAINS_SHORTFALL)).hasSize(1);
+    }
+
+    @Test
+    void whatElseWasSeenInACatchThatALimitExplainsIsStillTold() {
+        VerificationCatchEntry limited = verificationCatch(9, "5.2 lb/rev", 120, 52);
+        VerificationCatchEntry nearlyEmpty = Written.verifies(
+                limited.entry().under(Conditions.NONE.withHopperLevel(Amounts.of(5, SpreadingUnits.PERCENT))), limited);
+        TruckAssessment assessed =
+                first(day(with(withRoadSpeed(idle("T-1"), 13_000), nearlyEmpty).drive(stated(2, 26))));
+
+        assertThat(assessed.points().get(0).findings())
+                .extracting(finding -> finding.code())
+                .contains(FindingCode.LIMIT_EXPLAINS_SHORTFALL, FindingCode.HOPPER_NEARLY_EMPTY)
+                .doesNotContain(FindingCode.SHORTFALL);
     }
 }

@@ -19,8 +19,10 @@ import org.gritwright.core.finding.FindingCode;
 import org.gritwright.core.fleet.day.FleetDay;
 import org.gritwright.core.fleet.day.RouteEntry;
 import org.gritwright.core.fleet.day.TargetEntry;
+import org.gritwright.core.fleet.day.Yard;
 import org.gritwright.core.judgement.Verdict;
 import org.gritwright.core.metering.BuiltInTypes;
+import org.gritwright.core.observation.Material;
 import org.gritwright.core.record.CalibrationRecord;
 import org.gritwright.core.record.Document;
 import org.gritwright.core.uncertainty.Measured;
@@ -347,5 +349,84 @@ class LiquidTruckTest {
                     .anySatisfy(
                             one -> assertThat(one).startsWith("Route parkway: 80 gal/mi at 90 mi/h needs 120 gal/min"));
         }
+    }
+
+    @Test
+    void withoutACountOfTheLiquidThereIsNoTotal() {
+        String counted = brine("3.12 gal", "6048 pulse", "10 gal/ton");
+        String uncounted = counted.replace("\"counted\": {\"pulses\": \"6048 pulse\"}, ", "");
+
+        assertThat(uncounted).isNotEqualTo(counted);
+        assertThat(assess(day(SALT, uncounted)).get(1).refusals()).isEmpty();
+        assertThat(assess(day(SALT, uncounted)).get(1).prewet()).isEmpty();
+    }
+
+    /** Sand that is wetted with water, to lay the dust. */
+    @Test
+    void whereNothingIsOfDryChemicalThereIsNoTotal() {
+        FleetDay day = day(SALT, brine("3.12 gal", "6048 pulse", "10 gal/ton"));
+        List<Material> without = day.materials().stream()
+                .map(one -> one.withChemical(Amounts.of(0, SpreadingUnits.PERCENT)))
+                .toList();
+        TruckAssessment water = assess(Written.withMaterials(day, without.toArray(Material[]::new)))
+                .get(1);
+
+        assertThat(water.refusals()).isEmpty();
+        assertThat(water.prewet()).isEmpty();
+    }
+
+    @ParameterizedTest
+    @CsvSource({"4.99, true", "5, false"})
+    void aPartOfATwentiethIsNoSmallOne(double percent, boolean told) {
+        FleetDay day = day(SALT, brine("3.12 gal", "6048 pulse", "10 gal/ton"));
+        PrewetTotal total = assess(day).get(1).prewet().orElseThrow();
+        PrewetTotal other = new PrewetTotal(
+                total.truck(),
+                total.prewetRate(),
+                Amounts.of(percent, SpreadingUnits.PERCENT),
+                total.error(),
+                total.verdict());
+
+        assertThat(other.findings(Yard.of(day)))
+                .extracting(Finding::code)
+                .isEqualTo(told ? List.of(FindingCode.PREWET_SMALL_PART) : List.of());
+    }
+
+    /** A tenth too little fell, but by the display all of it did: no rate was mistaken, the display is wrong. */
+    @Test
+    void whereDisplayAndCatchDisagreeNoOtherTonIsGuessed() {
+        assertThat(ofBrine("2.83 gal", "6048 pulse", "10 gal/ton").findings())
+                .extracting(Finding::code)
+                .doesNotContain(FindingCode.PREWET_BY_OTHER_TON);
+    }
+
+    private static String changed(String on, String part) {
+        return SALT.replace(
+                "\"inForce\": [{\"value\": \"5.7 lb/rev\"",
+                "\"changes\": [{\"on\": \"" + on + "\", \"part\": \"" + part
+                        + "\"}], \"inForce\": [{\"value\": \"5.7 lb/rev\"");
+    }
+
+    /** The road speed of both was checked on 2026-10-19. */
+    @ParameterizedTest
+    @CsvSource({
+        "2026-10-19, 2026-10-18, tire, true",
+        "2026-10-19, 2026-10-19, tire, true",
+        "2026-10-18, 2026-10-19, tire, false",
+        "2026-10-18, 2026-10-19, hydraulic, true"
+    })
+    void newTiresOfTheTruckAskForItsRoadSpeedAgain(String checked, String changed, String part, boolean proven) {
+        String text = changed(changed, part)
+                .replace("\"roadSpeed\": {\"on\": \"2026-10-19\"", "\"roadSpeed\": {\"on\": \"" + checked + "\"");
+        List<TruckAssessment> both = assess(day(text, brine("3.12 gal", "6048 pulse", "10 gal/ton")));
+
+        assertThat(both).allSatisfy(one -> {
+            assertThat(one.refusals()).isEmpty();
+            assertThat(one.roadProof()).isEqualTo(proven ? RoadProof.PROVEN : RoadProof.NOT_CHECKED);
+            assertThat(one.findings())
+                    .extracting(Finding::code)
+                    .satisfies(codes -> assertThat(codes.contains(FindingCode.ROAD_SPEED_BEFORE_CHANGE))
+                            .isEqualTo(!proven));
+        });
     }
 }

@@ -505,4 +505,13 @@ class TanksTest {
                 .isInstanceOf(InvalidInputException.class)
                 .hasMessage("material of tank \"north\" must be one of the day's: brine");
     }
+
+    @Test
+    void aTargetBetweenTheEutecticsOfTwoSourcesIsNotBeyondThem() {
+        TankAssessment thinned = changed(STRONG, "\"29 %\"", "\"30.5 %\"");
+
+        assertThat(thinned.verdict()).contains(Verdict.OUTSIDE_TOLERANCE);
+        assertThat(thinned.obstacle()).isEmpty();
+        assertThat(thinned.correction().orElseThrow().water()).isPresent();
+    }
 }

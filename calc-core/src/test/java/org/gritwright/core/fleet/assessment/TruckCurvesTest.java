@@ -263,6 +263,7 @@ class TruckCurvesTest {
         assertThat(assessment.refusals()).isEmpty();
         assertThat(calibrations(assessment)).hasSize(2);
         assertThat(assessment.curves()).isEmpty();
+        assertThat(codes(assessment.findings())).doesNotContain(FindingCode.CURVE_IMPOSSIBLE);
     }
 
     /** 6.5 lb/rev at 2 in, 6.3 lb/rev at 4 in; fills of 1.08 and 0.52. */
