@@ -255,6 +255,15 @@ class DriveContradictionsTest {
     }
 
     @Test
+    void aSettingOfTheDialIsNoPercentage() {
+        TruckAssessment assessed =
+                first(day(withTable(row(1, 5), row(3, 15), row(150, 25)).drive(twoToTwentyEight())));
+
+        assertThat(assessed.refusals()).isEmpty();
+        assertThat(sentences(assessed, FindingCode.CONTROL_SETTING_OFF_SCALE)).isEmpty();
+    }
+
+    @Test
     void theEndOfTheScaleIsOnIt() {
         TruckAssessment assessed =
                 first(day(withTable(row(1, 5), row(3, 15), row(5, 25)).drive(dial(5, 10, 15, 20, 25))));

@@ -190,6 +190,14 @@ class DriveLimitsTest {
                 .contains(expected);
     }
 
+    /** Without both, nobody knows how far the value in force is off but for the tolerance. */
+    @Test
+    void orOfTheValueInForceWhereNothingWasCounted() {
+        assertThat(explained(44, 900, Optional.empty(), Optional.empty()))
+                .contains(FindingCode.LIMIT_EXPLAINS_SHORTFALL);
+        assertThat(explained(44, 860, Optional.empty(), Optional.empty())).contains(FindingCode.LIMIT_EXPLAINS_PART);
+    }
+
     @Test
     void whatIsAskedForExactlyAtALimitIsHeld() {
         assertThat(explained(40, 900, byEye(360, 0), Optional.empty())).isEmpty();

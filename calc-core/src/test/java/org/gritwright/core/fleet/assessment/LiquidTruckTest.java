@@ -225,6 +225,23 @@ class LiquidTruckTest {
         assertThat(brine.toDo()).extracting(ToDo::step).contains(NextStep.CHECK_ENTRIES);
     }
 
+    /** A tenth too little by one rate, and a tenth too much by the other. */
+    @Test
+    void eachCatchIsComparedWithItsOwnRate() {
+        String first = brine("2.83 gal", "5487 pulse", "10 gal/ton");
+        String second = brine("3.12 gal", "6048 pulse", "10 gal/t").replace("T09:30", "T10:30");
+        String catches = "\"verificationCatches\": [";
+        String both = first.substring(0, first.lastIndexOf(']')) + ", "
+                + second.substring(second.indexOf(catches) + catches.length());
+        TruckAssessment brine = assess(day(SALT, both)).get(1);
+
+        assertThat(brine.verifications()).hasSize(2);
+        assertThat(brine.findings())
+                .filteredOn(one -> one.code() == FindingCode.PREWET_BY_OTHER_TON)
+                .singleElement()
+                .satisfies(one -> assertThat(one.sentence()).contains("That fits 10 gal/t, not 10 gal/ton"));
+    }
+
     /** What wets is asked for by the rate of the grains: 3.125 gal ÷ 3.548. */
     @Test
     void aRateOfGrainsInAnotherUnitIsTold() {
@@ -392,12 +409,12 @@ class LiquidTruckTest {
                 .isEqualTo(told ? List.of(FindingCode.PREWET_SMALL_PART) : List.of());
     }
 
-    /** A tenth too little fell, but by the display all of it did: no rate was mistaken, the display is wrong. */
+    /** By the display a tenth too little fell, but all of it was caught: no rate was mistaken, the display is wrong. */
     @Test
     void whereDisplayAndCatchDisagreeNoOtherTonIsGuessed() {
-        assertThat(ofBrine("2.83 gal", "6048 pulse", "10 gal/ton").findings())
-                .extracting(Finding::code)
-                .doesNotContain(FindingCode.PREWET_BY_OTHER_TON);
+        TruckAssessment brine = ofBrine("3.12 gal", "5487 pulse", "10 gal/ton");
+        assertThat(brine.verifications()).hasSize(1);
+        assertThat(brine.findings()).extracting(Finding::code).doesNotContain(FindingCode.PREWET_BY_OTHER_TON);
     }
 
     private static String changed(String on, String part) {
