@@ -72,8 +72,12 @@ final class CatchSlips {
         return made.all;
     }
 
+    /** Where it would change nothing, nobody made it. */
     private void add(Slip slip, int places, UnaryOperator<SketchedCatch> change) {
-        all.add(new Hypothesis(slip, List.of(day.with(change)), places));
+        Sketch repaired = day.with(change);
+        if (!repaired.catches().equals(day.catches())) {
+            all.add(new Hypothesis(slip, List.of(repaired), places));
+        }
     }
 
     /** This catch and no other, even one with the same numbers. */
@@ -85,10 +89,7 @@ final class CatchSlips {
     /** In one catch after the other. */
     private void addEach(Slip slip, UnaryOperator<SketchedCatch> change) {
         for (SketchedCatch suspect : suspects) {
-            SketchedCatch changed = change.apply(suspect);
-            if (!changed.equals(suspect)) {
-                add(slip.in(List.of(suspect.at())), day.catches().size(), only(suspect, changed));
-            }
+            add(slip.in(List.of(suspect.at())), day.catches().size(), only(suspect, change.apply(suspect)));
         }
     }
 
@@ -114,10 +115,8 @@ final class CatchSlips {
         Slip slip = Slip.of(Term.CAUGHT_VOLUME, mistake, List.of());
         UnaryOperator<SketchedCatch> change =
                 one -> one.source().caught() instanceof ReadVolume ? one.withKilograms(one.kilograms() * factor) : one;
-        if (day.catches().stream().anyMatch(one -> !change.apply(one).equals(one))) {
-            add(slip, 1, change);
-            addEach(slip, change);
-        }
+        add(slip, 1, change);
+        addEach(slip, change);
     }
 
     private boolean isOfLiquid() {
@@ -160,7 +159,7 @@ final class CatchSlips {
         double capacity = Amounts.in(read.container().capacity(), fill.getUnit());
         double others = Amounts.in(read.total().asType(Volume.class), fill.getUnit())
                 - fill.getValue().doubleValue();
-        if (number > 0 && number <= capacity) {
+        if (number <= capacity) {
             double factor = (others + number) / (others + fill.getValue().doubleValue());
             add(
                     Slip.of(Term.CAUGHT_VOLUME, Mistake.DIGITS_SWAPPED, List.of(Amounts.of(number, fill.getUnit())))
@@ -275,16 +274,14 @@ final class CatchSlips {
                         only(one, changed));
             }
         }
-        if (day.catches().stream().anyMatch(CatchSlips::isRunTime)) {
-            add(
-                    Slip.of(Term.REVOLUTIONS, Mistake.RUN_TIME_INSTEAD, List.of())
-                            .in(day.catches().stream()
-                                    .filter(CatchSlips::isRunTime)
-                                    .map(SketchedCatch::at)
-                                    .toList()),
-                    1,
-                    one -> isRunTime(one) ? one.withCounted(OptionalDouble.empty()) : one);
-        }
+        add(
+                Slip.of(Term.REVOLUTIONS, Mistake.RUN_TIME_INSTEAD, List.of())
+                        .in(day.catches().stream()
+                                .filter(CatchSlips::isRunTime)
+                                .map(SketchedCatch::at)
+                                .toList()),
+                1,
+                one -> isRunTime(one) ? one.withCounted(OptionalDouble.empty()) : one);
     }
 
     private static Quantity<RevolutionCount> turns(double revolutions) {
@@ -346,14 +343,12 @@ final class CatchSlips {
         Predicate<SketchedCatch> isShown = one -> one.shownKilograms().isPresent() && isInPounds(one);
         List<OffsetDateTime> shown =
                 day.catches().stream().filter(isShown).map(SketchedCatch::at).toList();
-        if (!shown.isEmpty()) {
-            add(
-                    Slip.of(Term.DISPLAYED_MASS, Mistake.KILOGRAMS_AS_POUNDS, List.of())
-                            .in(shown),
-                    1,
-                    one -> isShown.test(one)
-                            ? one.withShown(one.shownKilograms().orElseThrow() * POUNDS_PER_KILOGRAM)
-                            : one);
-        }
+        add(
+                Slip.of(Term.DISPLAYED_MASS, Mistake.KILOGRAMS_AS_POUNDS, List.of())
+                        .in(shown),
+                1,
+                one -> isShown.test(one)
+                        ? one.withShown(one.shownKilograms().orElseThrow() * POUNDS_PER_KILOGRAM)
+                        : one);
     }
 }

@@ -106,9 +106,6 @@ public final class DeliverySlips {
     }
 
     private static double gainInMinutes(Verification one, double slow) {
-        if (!(delivered(one) > 0)) {
-            return 0;
-        }
         double variance = variance(one);
         double asWritten = Math.log(delivered(one));
         return Sketch.logDelivered(asWritten + Math.log(seconds(one) / inMinutes(one)), variance, slow)

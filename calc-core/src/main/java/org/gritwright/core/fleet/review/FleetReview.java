@@ -70,10 +70,8 @@ public final class FleetReview {
         Map<String, List<Truck>> groups = new LinkedHashMap<>();
         trucks.forEach(one ->
                 groups.computeIfAbsent(one.group(), group -> new ArrayList<>()).add(one));
-        groups.values().stream().filter(group -> group.size() >= FEWEST_TRUCKS).forEach(this::compareFills);
-        if (trucks.size() > 1) {
-            compareTickets(trucks);
-        }
+        groups.values().forEach(this::compareFills);
+        compareTickets(trucks);
     }
 
     /**

@@ -128,7 +128,7 @@ record SketchedCatch(
 
     /** Counted, or else displayed. */
     OptionalDouble revolutions() {
-        return counted.isPresent() || shownKilograms.isEmpty() ? counted : displayed();
+        return counted.isPresent() ? counted : displayed();
     }
 
     OptionalDouble displayed() {
@@ -153,10 +153,9 @@ record SketchedCatch(
     /** The relative variance of what the display tells. */
     double displayVariance() {
         VerificationCatch made = verification.orElseThrow();
-        double step = made.indicated().isPresent() ? made.stepKilograms() : 0;
         double pulse = point().metering().feedback().pulsesPerTurn().isPresent() ? pulse() : 0;
         double shown = shownKilograms.orElseThrow();
-        return square(step / shown) / 12 + square(pulse * heldKilograms / shown) / 3;
+        return square(made.stepKilograms() / shown) / 12 + square(pulse * heldKilograms / shown) / 3;
     }
 
     private static double square(double number) {
