@@ -349,7 +349,7 @@ class RowBordersTest {
         // 100, 104, 96, 105, 95 g/m of 100, each on as many meters as its number; then a way that nobody knows about.
         long[] grams = {100, 104, 96, 105, 95};
         for (int i = 0; i < grams.length; i++) {
-            long meters = i + 1;
+            long meters = i + 1L;
             sums.add(i, grams[i] * 1000 * meters, 0, meters * 1000, 10 * meters, 0);
         }
         RateShares shares =
