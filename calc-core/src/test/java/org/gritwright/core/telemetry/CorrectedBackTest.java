@@ -248,7 +248,9 @@ class CorrectedBackTest {
 
         assertThat(told.amount()).isEqualTo(state.amount());
         // 24 950 and 25 000 of 49 950 pulses.
-        assertThat(told.toString()).contains("way on which the error grew: 49.9499 % to 50.0501 %").endsWith(" mg");
+        assertThat(told.toString())
+                .contains("way on which the error grew: 49.9499 % to 50.0501 %")
+                .endsWith(" mg");
         assertThat(told.amount()).isCloseTo((long) (50 * 25_000 / 1.125), within(5L));
     }
 
