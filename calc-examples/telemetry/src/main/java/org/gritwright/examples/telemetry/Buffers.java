@@ -1,0 +1,28 @@
+package org.gritwright.examples.telemetry;
+
+import org.gritwright.core.telemetry.Rows;
+
+/** Columns of a few thousand rows, filled again and again. */
+final class Buffers {
+    /** Enough to spread what a call costs, and little enough for the processor's cache. */
+    static final int SIZE = 4096;
+
+    final long[] times = new long[SIZE];
+    final long[] shaft = new long[SIZE];
+    final long[] road = new long[SIZE];
+    final double[] gates = new double[SIZE];
+    final int[] slots = new int[SIZE];
+    final byte[] modes = new byte[SIZE];
+    final Rows rows = new Rows(times, shaft, gates, slots, modes);
+
+    final long[] amounts = new long[SIZE];
+    final byte[] statuses = new byte[SIZE];
+    final long[] millimeters = new long[SIZE];
+    final byte[] roadStatuses = new byte[SIZE];
+
+    /** What was laid on the road, and the statuses as the cutters take them: {@link TruckPass}. */
+    final long[] laid = new long[SIZE];
+
+    final byte[] known = new byte[SIZE];
+    final byte[] wanted = new byte[SIZE];
+}

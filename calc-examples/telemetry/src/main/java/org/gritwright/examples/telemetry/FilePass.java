@@ -1,0 +1,93 @@
+package org.gritwright.examples.telemetry;
+
+import java.io.Serializable;
+import java.util.ArrayList;
+import java.util.Iterator;
+import java.util.List;
+import java.util.Map;
+import org.apache.spark.api.java.function.FlatMapFunction;
+import org.apache.spark.broadcast.Broadcast;
+import org.apache.spark.sql.catalyst.InternalRow;
+import org.apache.spark.unsafe.types.UTF8String;
+import org.gritwright.core.telemetry.PieceAxis;
+import org.jspecify.annotations.Nullable;
+
+/** One file's rows, truck by truck as they lie there, on a worker. */
+final class FilePass implements FlatMapFunction<Iterator<InternalRow>, FilePass.Result> {
+    private static final long serialVersionUID = 1L;
+    private static final long MICROS_PER_MILLI = 1000;
+    private static final int IMPOSSIBLE = -1;
+
+    private final Broadcast<Map<String, TruckSetup>> setups;
+    private final PieceAxis axis;
+
+    FilePass(Broadcast<Map<String, TruckSetup>> setups, PieceAxis axis) {
+        this.setups = setups;
+        this.axis = axis;
+    }
+
+    /**
+     * What a file comes to.
+     *
+     * @param seasons in the order of its rows; a truck whose rows don't lie together is there twice
+     * @param unknown trucks without a record
+     */
+    record Result(List<TruckSeason> seasons, List<String> unknown) implements Serializable {
+        private static final long serialVersionUID = 1L;
+    }
+
+    @Override
+    public Iterator<Result> call(Iterator<InternalRow> rows) {
+        Buffers buffers = new Buffers();
+        List<TruckSeason> seasons = new ArrayList<>();
+        List<String> unknown = new ArrayList<>();
+        UTF8String truck = null;
+        TruckSetup setup = null;
+        TruckPass pass = null;
+        UTF8String slotName = null;
+        int slot = IMPOSSIBLE;
+        while (rows.hasNext()) {
+            InternalRow row = rows.next();
+            UTF8String id = row.getUTF8String(RowTable.TRUCK);
+            if (truck == null || !truck.equals(id)) {
+                finish(pass, seasons);
+                truck = id == null ? UTF8String.EMPTY_UTF8 : id.clone();
+                setup = setups.value().get(truck.toString());
+                pass = setup == null ? null : new TruckPass(setup, axis, buffers);
+                slotName = null;
+                if (setup == null && !unknown.contains(truck.toString())) {
+                    unknown.add(truck.toString());
+                }
+            }
+            if (setup != null && pass != null) {
+                UTF8String name = row.getUTF8String(RowTable.SLOT);
+                if (slotName == null || !slotName.equals(name)) {
+                    slotName = name == null ? UTF8String.EMPTY_UTF8 : name.clone();
+                    slot = setup.slot(slotName.toString());
+                }
+                add(pass, row, slot);
+            }
+        }
+        finish(pass, seasons);
+        return List.of(new Result(List.copyOf(seasons), List.copyOf(unknown))).iterator();
+    }
+
+    /** What isn't there becomes what can't be, so that the row goes to the side table and not into a sum. */
+    private static void add(TruckPass pass, InternalRow row, int slot) {
+        pass.add(
+                row.isNullAt(RowTable.TIME)
+                        ? Long.MIN_VALUE
+                        : Math.floorDiv(row.getLong(RowTable.TIME), MICROS_PER_MILLI),
+                row.isNullAt(RowTable.SHAFT) ? IMPOSSIBLE : row.getLong(RowTable.SHAFT),
+                row.isNullAt(RowTable.ROAD) ? IMPOSSIBLE : row.getLong(RowTable.ROAD),
+                row.isNullAt(RowTable.GATE) ? Double.NaN : row.getDouble(RowTable.GATE),
+                slot,
+                row.isNullAt(RowTable.MODE) ? IMPOSSIBLE : row.getInt(RowTable.MODE));
+    }
+
+    private static void finish(@Nullable TruckPass pass, List<TruckSeason> seasons) {
+        if (pass != null) {
+            seasons.add(pass.finish());
+        }
+    }
+}

@@ -1,0 +1,47 @@
+package org.gritwright.examples.telemetry;
+
+import java.io.Serializable;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.TreeSet;
+
+/** What the driver gets of a file. */
+record FileTotals(List<TruckTotals> trucks, List<String> unknown) implements Serializable {
+    private static final long serialVersionUID = 1L;
+
+    static FileTotals of(FilePass.Result result) {
+        return new FileTotals(result.seasons().stream().map(TruckSeason::totals).toList(), result.unknown());
+    }
+
+    /** Each truck once, by its id. */
+    static Map<String, TruckTotals> byTruck(List<FileTotals> files) throws BadInputException {
+        Set<String> unknown = new TreeSet<>();
+        Set<String> twice = new TreeSet<>();
+        Map<String, TruckTotals> byTruck = new TreeMap<>();
+        for (FileTotals file : files) {
+            unknown.addAll(file.unknown());
+            for (TruckTotals truck : file.trucks()) {
+                if (byTruck.put(truck.truck(), truck) != null) {
+                    twice.add(truck.truck());
+                }
+            }
+        }
+        if (!unknown.isEmpty()) {
+            throw new BadInputException("rows of trucks without a calibration record: " + quoted(unknown));
+        }
+        if (!twice.isEmpty()) {
+            throw new BadInputException("rows that don't lie together, of " + quoted(twice)
+                    + ": a truck's rows belong into one file, one after the other");
+        }
+        if (byTruck.isEmpty()) {
+            throw new BadInputException("there are no rows");
+        }
+        return byTruck;
+    }
+
+    private static String quoted(Set<String> trucks) {
+        return "\"" + String.join("\", \"", trucks) + "\"";
+    }
+}

@@ -1,0 +1,287 @@
+package org.gritwright.examples.telemetry;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.nio.charset.StandardCharsets;
+import java.time.ZoneOffset;
+import java.util.Locale;
+import java.util.Optional;
+import javax.measure.quantity.Length;
+import javax.measure.quantity.Speed;
+import org.apache.spark.sql.SparkSession;
+import org.gritwright.core.judgement.Tolerance;
+import org.gritwright.core.metering.BuiltInTypes;
+import org.gritwright.core.spi.TypeRegistry;
+import org.gritwright.units.Amounts;
+import org.gritwright.units.InvalidInputException;
+import org.gritwright.units.quantity.PulseCount;
+import org.gritwright.units.quantity.RotationalSpeed;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Spec;
+
+/** The command line: options, what is said, exit codes. What it does is in {@link SeasonJob} and {@link InventedFiles}. */
+@Command(
+        name = "season",
+        mixinStandardHelpOptions = true,
+        version = "0.1.0-SNAPSHOT",
+        sortOptions = false,
+        subcommands = CommandLine.HelpCommand.class,
+        description =
+                "Telemetry of a season on Apache Spark: what each truck laid, when and where, and how sure that is.",
+        exitCodeListHeading = "%nExit codes:%n",
+        exitCodeList = {
+            "0:Done.",
+            "2:Bad input: an option, a folder, a file, a record; nothing was written.",
+            "3:Something else failed; nothing was written."
+        })
+public final class SeasonCommand {
+    static final int DONE = 0;
+    static final int BAD_INPUT = CommandLine.ExitCode.USAGE;
+    static final int FAILED = 3;
+
+    @Spec
+    private CommandSpec spec;
+
+    private SeasonCommand() {}
+
+    /** What may be said of the rows. */
+    static final class RowOptions {
+        @Option(
+                names = "--offset",
+                defaultValue = "-06:00",
+                paramLabel = "OFFSET",
+                description = "The yards' offset from UTC, for records that name a day alone: ${DEFAULT-VALUE}.")
+        private ZoneOffset offset;
+
+        @Option(
+                names = "--shaft-rolls-over-at",
+                defaultValue = "65536 pulse",
+                paramLabel = "COUNT",
+                description = "Where the shaft's counters start again at 0: ${DEFAULT-VALUE}.")
+        private String shaftRollsOverAt;
+
+        @Option(
+                names = "--road-rolls-over-at",
+                defaultValue = "16777216 pulse",
+                paramLabel = "COUNT",
+                description = "Where the road's counters do: ${DEFAULT-VALUE}.")
+        private String roadRollsOverAt;
+
+        @Option(
+                names = "--fastest-shaft",
+                defaultValue = "80 rev/min",
+                paramLabel = "SPEED",
+                description = "No shaft turns faster: ${DEFAULT-VALUE}.")
+        private String fastestShaft;
+
+        @Option(
+                names = "--fastest-truck",
+                defaultValue = "80 mi/h",
+                paramLabel = "SPEED",
+                description = "No truck goes faster: ${DEFAULT-VALUE}.")
+        private String fastestTruck;
+
+        @Option(
+                names = "--piece",
+                defaultValue = "0.1 mi",
+                paramLabel = "LENGTH",
+                description = "How long a piece of a trip is: ${DEFAULT-VALUE}.")
+        private String piece;
+
+        @Option(
+                names = "--band",
+                defaultValue = "10",
+                paramLabel = "PERCENT",
+                description = "How far a piece's rate may be from its target, in percent: ${DEFAULT-VALUE} (common"
+                        + " practice, no source).")
+        private double band;
+
+        SeasonOptions checked() {
+            return new SeasonOptions(
+                    offset,
+                    Amounts.parse(RotationalSpeed.class, fastestShaft),
+                    Amounts.parse(Speed.class, fastestTruck),
+                    Amounts.parse(PulseCount.class, shaftRollsOverAt),
+                    Amounts.parse(PulseCount.class, roadRollsOverAt),
+                    Amounts.parse(Length.class, piece),
+                    Tolerance.percent(band));
+        }
+    }
+
+    /**
+     * Runs the program and ends the Java virtual machine with its exit code.
+     *
+     * @param arguments see {@code --help}
+     */
+    public static void main(String[] arguments) {
+        int code = run(
+                new PrintWriter(System.out, true, StandardCharsets.UTF_8),
+                new PrintWriter(System.err, true, StandardCharsets.UTF_8),
+                arguments);
+        System.exit(code);
+    }
+
+    /** Runs the program in this Java virtual machine and returns the exit code. */
+    static int run(PrintWriter out, PrintWriter err, String... arguments) {
+        return new CommandLine(new SeasonCommand())
+                .setOut(out)
+                .setErr(err)
+                .setExecutionExceptionHandler((e, command, parsed) -> {
+                    boolean bad = e instanceof BadInputException || e instanceof InvalidInputException;
+                    command.getErr().println(bad ? e.getMessage() : "failed: " + words(e));
+                    return bad ? BAD_INPUT : FAILED;
+                })
+                .execute(arguments);
+    }
+
+    private static String words(Throwable failure) {
+        Throwable cause = failure;
+        while (cause.getCause() != null) {
+            cause = cause.getCause();
+        }
+        String message = cause.getMessage();
+        return message == null
+                ? cause.getClass().getSimpleName()
+                : message.lines().findFirst().orElse("");
+    }
+
+    /** The types that calibration records may name: built-in ones, and those of plug-ins on the driver's class path. */
+    static TypeRegistry types() {
+        return BuiltInTypes.registry().withServices(SeasonCommand.class.getClassLoader());
+    }
+
+    @Command(name = "invent", description = "Writes invented rows and records of six trucks: rows.parquet and records.")
+    int invent(
+            @Option(names = "--output", required = true, paramLabel = "FOLDER", description = "A new folder.")
+                    String output,
+            @Option(
+                            names = "--trips",
+                            defaultValue = "1",
+                            description = "Trips of each truck in each of six storms: ${DEFAULT-VALUE}.")
+                    int trips,
+            @Option(
+                            names = "--hours",
+                            defaultValue = "3",
+                            description = "Hours of spreading in each trip, up to 9: ${DEFAULT-VALUE}.")
+                    int hours,
+            @Option(
+                            names = "--seed",
+                            defaultValue = "1",
+                            description = "The same number gives the same rows: ${DEFAULT-VALUE}.")
+                    long seed,
+            @Option(names = "--cores", defaultValue = "*", description = "Without a cluster: how many cores.")
+                    String cores)
+            throws Exception {
+        try (SparkSession spark = Engine.session(cores)) {
+            new InventedFiles(trips, hours, seed).write(spark, types(), output);
+        }
+        out().println("Wrote " + InventedFiles.ROWS + " and " + InventedFiles.RECORDS + " into " + output);
+        return DONE;
+    }
+
+    @Command(
+            name = "evaluate",
+            description = {
+                "Evaluates rows with what the records say was in force, and writes tables, a summary and pictures.",
+                "A truck's rows lie in one file, one after the other in the order of time."
+            })
+    int evaluate(
+            @Option(
+                            names = "--rows",
+                            required = true,
+                            paramLabel = "FOLDER",
+                            description =
+                                    "Parquet files with the columns truck, time, shaft_pulse, road_pulse, gate_in,"
+                                            + " slot, mode.")
+                    String rows,
+            @Option(
+                            names = "--records",
+                            required = true,
+                            paramLabel = "FOLDER",
+                            description = "Calibration records (JSON), one or more of each truck.")
+                    String records,
+            @Option(names = "--output", required = true, paramLabel = "FOLDER", description = "A new folder.")
+                    String output,
+            @Option(
+                            names = "--picture",
+                            paramLabel = "TRUCK",
+                            description =
+                                    "The truck whose longest trip is drawn; without it the one that was least within"
+                                            + " its band.")
+                    @Nullable
+                    String pictured,
+            @Option(names = "--cores", defaultValue = "*", description = "Without a cluster: how many cores.")
+                    String cores,
+            @CommandLine.Mixin RowOptions options)
+            throws Exception {
+        SeasonOptions checked = options.checked();
+        try (SparkSession spark = Engine.session(cores)) {
+            Summary summary =
+                    new SeasonJob(spark, checked, types()).run(rows, records, output, Optional.ofNullable(pictured));
+            report(summary, output);
+        }
+        return DONE;
+    }
+
+    @Command(name = "demo", description = "Invents a season and evaluates it, in a new folder run-0001 and so on.")
+    int demo(
+            @Option(names = "--output", required = true, paramLabel = "FOLDER", description = "Where the runs are.")
+                    String output,
+            @Option(names = "--cores", defaultValue = "*", description = "Without a cluster: how many cores.")
+                    String cores,
+            @CommandLine.Mixin RowOptions options)
+            throws Exception {
+        SeasonOptions checked = options.checked();
+        try (SparkSession spark = Engine.session(cores)) {
+            String run = free(output, spark);
+            new InventedFiles(1, 3, 1).write(spark, types(), run + "/invented");
+            Summary summary = new SeasonJob(spark, checked, types())
+                    .run(run + "/invented/rows.parquet", run + "/invented/records", run + "/season", Optional.empty());
+            report(summary, run);
+        }
+        return DONE;
+    }
+
+    private static String free(String output, SparkSession spark) throws IOException {
+        for (int number = 1; ; number++) {
+            String run = output + String.format(Locale.ROOT, "/run-%04d", number);
+            if (!Folder.of(run, spark.sparkContext().hadoopConfiguration()).exists()) {
+                return run;
+            }
+        }
+    }
+
+    private PrintWriter out() {
+        return spec.commandLine().getOut();
+    }
+
+    private void report(Summary summary, String output) {
+        PrintWriter out = out();
+        Summary.Line fleet = summary.fleet();
+        out.printf(
+                Locale.ROOT,
+                "Read %,d rows of %d trucks; %,d can't be counted.%n%n",
+                fleet.rows(),
+                summary.trucks().size(),
+                fleet.badRows());
+        out.println("Truck     Laid, lb (95 %)       Spreading, mi   Within band   Bad rows");
+        for (Summary.Line line : summary.lines()) {
+            out.printf(
+                    Locale.ROOT,
+                    "%-8s  %,9.0f +/-%,6.0f    %,13.1f   %9s %%   %,8d%n",
+                    line.name(),
+                    UsUnits.pounds(line.laid().amount()),
+                    line.expandedPounds(),
+                    UsUnits.miles(line.way().spreading()),
+                    line.percent(line.shares().within())
+                            .map(percent -> String.format(Locale.ROOT, "%.1f", percent))
+                            .orElse("-"),
+                    line.badRows());
+        }
+        out.printf("%nThe rest is in %s%n", output);
+    }
+}

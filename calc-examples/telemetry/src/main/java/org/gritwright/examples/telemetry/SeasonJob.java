@@ -1,0 +1,152 @@
+package org.gritwright.examples.telemetry;
+
+import java.io.IOException;
+import java.io.OutputStreamWriter;
+import java.io.Writer;
+import java.nio.charset.StandardCharsets;
+import java.util.Comparator;
+import java.util.Iterator;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import javax.measure.Quantity;
+import javax.measure.quantity.Length;
+import org.apache.commons.csv.CSVFormat;
+import org.apache.commons.csv.CSVPrinter;
+import org.apache.hadoop.conf.Configuration;
+import org.apache.spark.api.java.JavaRDD;
+import org.apache.spark.api.java.function.FlatMapFunction;
+import org.apache.spark.sql.Row;
+import org.apache.spark.sql.SparkSession;
+import org.apache.spark.sql.types.StructType;
+import org.apache.spark.storage.StorageLevel;
+import org.gritwright.core.spi.TypeRegistry;
+import org.gritwright.core.telemetry.PieceAxis;
+import org.gritwright.units.Amounts;
+import org.gritwright.units.SpreadingUnits;
+
+/** The job: rows and records in, tables, a summary and pictures out. */
+final class SeasonJob {
+    static final String HOURS = "hours.parquet";
+    static final String PIECES = "pieces.parquet";
+    static final String BAD_ROWS = "bad-rows.parquet";
+    static final String SUMMARY = "summary.parquet";
+    static final String SUMMARY_CSV = "summary.csv";
+    static final String TRIP = "trip.svg";
+    static final String FLEET = "fleet.svg";
+
+    private final SparkSession spark;
+    private final SeasonOptions options;
+    private final TypeRegistry types;
+
+    SeasonJob(SparkSession spark, SeasonOptions options, TypeRegistry types) {
+        this.spark = spark;
+        this.options = options;
+        this.types = types;
+    }
+
+    /**
+     * Runs the job.
+     *
+     * @param pictured the truck whose longest trip is drawn; none for the one that was least within its band
+     * @return what it came to
+     */
+    Summary run(String rows, String records, String output, Optional<String> pictured)
+            throws IOException, BadInputException {
+        Configuration configuration = spark.sparkContext().hadoopConfiguration();
+        Folder in = Folder.existing("rows", rows, configuration);
+        Map<String, TruckSetup> setups =
+                new TruckRecords(types, options).read(Folder.existing("records", records, configuration));
+        if (pictured.isPresent() && !setups.containsKey(pictured.get())) {
+            throw new BadInputException("can't draw truck \"" + pictured.get() + "\": it has no calibration record");
+        }
+        try (NewFolder out = NewFolder.of(output, configuration)) {
+            JavaRDD<FilePass.Result> files = new SeasonRows(spark, PieceAxis.everyLength(options.piece()))
+                    .evaluate(in, setups)
+                    .persist(StorageLevel.MEMORY_AND_DISK());
+            Map<String, TruckTotals> trucks =
+                    FileTotals.byTruck(files.map(FileTotals::of).collect());
+            Summary summary = Summary.of(trucks, setups);
+            write(files, summary, out.unfinished());
+            pictures(files, summary, setups, pictured, out.unfinished());
+            files.unpersist(true);
+            out.finish();
+            return summary;
+        }
+    }
+
+    private void write(JavaRDD<FilePass.Result> files, Summary summary, Folder out) throws IOException {
+        JavaRDD<TruckSeason> seasons = files.flatMap(file -> file.seasons().iterator());
+        Quantity<Length> piece = options.piece();
+        table(seasons, Tables::hours, Tables.HOURS, out.child(HOURS));
+        table(seasons, season -> Tables.pieces(season, piece), Tables.PIECES, out.child(PIECES));
+        table(seasons, Tables::badRows, Tables.BAD_ROWS, out.child(BAD_ROWS));
+        List<Row> lines = summary.lines().stream().map(Summary.Line::row).toList();
+        spark.createDataFrame(lines, Summary.SCHEMA).coalesce(1).write().parquet(out.child(SUMMARY));
+        try (Writer writer = writer(out, SUMMARY_CSV);
+                CSVPrinter csv = new CSVPrinter(writer, CSVFormat.RFC4180)) {
+            csv.printRecord((Object[]) Summary.SCHEMA.fieldNames());
+            for (Row line : lines) {
+                for (int i = 0; i < line.length(); i++) {
+                    csv.print(line.get(i));
+                }
+                csv.println();
+            }
+        }
+    }
+
+    private void table(
+            JavaRDD<TruckSeason> seasons, FlatMapFunction<TruckSeason, Row> rows, StructType schema, String path) {
+        spark.createDataFrame(seasons.flatMap(rows), schema).write().parquet(path);
+    }
+
+    private static Writer writer(Folder out, String name) throws IOException {
+        return new OutputStreamWriter(out.create(name), StandardCharsets.UTF_8);
+    }
+
+    private void pictures(
+            JavaRDD<FilePass.Result> files,
+            Summary summary,
+            Map<String, TruckSetup> setups,
+            Optional<String> pictured,
+            Folder out)
+            throws IOException {
+        try (Writer writer = writer(out, FLEET)) {
+            new FleetChart(summary).drawing().writeTo(writer);
+        }
+        String truck = pictured.orElseGet(() -> leastWithin(summary));
+        List<Trip> longest = files.flatMap(file -> longestTrip(file, truck)).collect();
+        if (!longest.isEmpty()) {
+            try (Writer writer = writer(out, TRIP)) {
+                new TripChart(
+                                truck,
+                                Objects.requireNonNull(setups.get(truck), "setup")
+                                        .target(),
+                                longest.get(0),
+                                Amounts.in(options.piece(), SpreadingUnits.MILE),
+                                options.offset())
+                        .drawing()
+                        .writeTo(writer);
+            }
+        }
+    }
+
+    private static Iterator<Trip> longestTrip(FilePass.Result file, String truck) {
+        return file.seasons().stream()
+                .filter(season -> season.truck().equals(truck))
+                .flatMap(season -> season.trips().stream())
+                .filter(trip -> !trip.all().pieces().isEmpty())
+                .max(Comparator.comparingInt(trip -> trip.all().pieces().size()))
+                .stream()
+                .iterator();
+    }
+
+    private static String leastWithin(Summary summary) {
+        return summary.trucks().stream()
+                .min(Comparator.comparingDouble(
+                        line -> line.percent(line.shares().within()).orElse(Double.POSITIVE_INFINITY)))
+                .orElseThrow()
+                .name();
+    }
+}
