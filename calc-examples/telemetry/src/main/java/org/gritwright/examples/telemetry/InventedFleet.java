@@ -25,7 +25,7 @@ final class InventedFleet {
     private static final Instant OCTOBER = Instant.parse("2026-10-19T15:30:00Z");
     private static final Instant NEW_CHAIN = Instant.parse("2027-01-12T12:00:00Z");
     private static final Instant JANUARY = Instant.parse("2027-01-12T16:30:00Z");
-    private static final int HOURS_BETWEEN_TRIPS = 12;
+    private static final long HOURS_BETWEEN_TRIPS = 12;
     private static final long SECONDS_PER_HOUR = 3600;
 
     /** Six storms; each truck's first trip of one begins a few minutes after another's. */
@@ -128,7 +128,7 @@ final class InventedFleet {
         List<Instant> starts = STORMS.stream()
                 .flatMap(storm -> IntStream.range(0, trips)
                         .mapToObj(trip ->
-                                storm.plusSeconds(60L * number + trip * HOURS_BETWEEN_TRIPS * SECONDS_PER_HOUR)))
+                                storm.plusSeconds(60L * number + HOURS_BETWEEN_TRIPS * SECONDS_PER_HOUR * trip)))
                 .toList();
         return new InventedTrips(truck, starts, (int) (hours * SECONDS_PER_HOUR), seed + number);
     }
