@@ -1,10 +1,18 @@
 package org.gritwright.examples.telemetry;
 
+import org.apache.hadoop.conf.Configuration;
+import org.apache.spark.SparkConf;
+import org.apache.spark.deploy.SparkHadoopUtil;
 import org.apache.spark.sql.SparkSession;
 
 /** Spark with the settings that the tables rely on. */
 final class Engine {
     private Engine() {}
+
+    /** For whatever file system a cluster has, without starting it. */
+    static Configuration configuration() {
+        return SparkHadoopUtil.get().newConfiguration(new SparkConf());
+    }
 
     /**
      * Within {@code spark-submit} that's the cluster; otherwise this machine.

@@ -12,8 +12,6 @@ import org.apache.hadoop.fs.Path;
 
 /** A folder on the machine, or on whatever file system a cluster has. */
 final class Folder {
-    private static final String PARQUET = ".parquet";
-
     private final FileSystem files;
     private final Path path;
 
@@ -49,16 +47,16 @@ final class Folder {
         return new Path(path, name).toString();
     }
 
+    Folder inside(String name) {
+        return new Folder(files, new Path(path, name));
+    }
+
     /** The files with an ending, in the order of their names. */
     List<FileStatus> filesEndingIn(String ending) throws IOException {
         return Arrays.stream(files.listStatus(path))
                 .filter(one -> one.isFile() && one.getPath().getName().endsWith(ending))
                 .sorted()
                 .toList();
-    }
-
-    List<FileStatus> parquetFiles() throws IOException {
-        return filesEndingIn(PARQUET);
     }
 
     InputStream open(FileStatus file) throws IOException {

@@ -8,7 +8,6 @@ import java.util.List;
 import java.util.Spliterator;
 import java.util.Spliterators;
 import java.util.stream.StreamSupport;
-import org.apache.hadoop.conf.Configuration;
 import org.apache.spark.api.java.JavaRDD;
 import org.apache.spark.api.java.JavaSparkContext;
 import org.apache.spark.sql.Row;
@@ -20,7 +19,7 @@ import org.gritwright.core.spi.TypeRegistry;
  * Writes an invented season: {@code rows.parquet}, with the rows of each truck in one file in the order in which they came, and
  * {@code records}.
  *
- * @param trips of each truck in each of the six storms
+ * @param trips of each truck: in each of six storms one, and then once more
  * @param hours of spreading in each trip
  */
 record InventedFiles(int trips, int hours, long seed) implements Serializable {
@@ -29,18 +28,12 @@ record InventedFiles(int trips, int hours, long seed) implements Serializable {
     static final String ROWS = "rows.parquet";
     static final String RECORDS = "records";
 
-    /** Writes it with a file a truck. */
-    void write(SparkSession spark, TypeRegistry types, String output) throws IOException, BadInputException {
-        Configuration configuration = spark.sparkContext().hadoopConfiguration();
-        try (NewFolder out = NewFolder.of(output, configuration)) {
-            writeRows(
-                    spark,
-                    InventedFleet.trucks(),
-                    InventedFleet.trucks().size(),
-                    out.unfinished().child(ROWS));
-            InventedFleet.writeRecords(Folder.of(out.unfinished().child(RECORDS), configuration), types);
-            out.finish();
-        }
+    /** Writes it with a file a truck, and finishes the folder. */
+    void write(SparkSession spark, TypeRegistry types, NewFolder output) throws IOException {
+        List<InventedTruck> trucks = InventedFleet.trucks();
+        writeRows(spark, trucks, trucks.size(), output.unfinished().child(ROWS));
+        InventedFleet.writeRecords(output.unfinished().inside(RECORDS), types);
+        output.finish();
     }
 
     /** @param files into how many files: whole trucks in each */

@@ -25,8 +25,8 @@ final class InventedFleet {
     private static final Instant OCTOBER = Instant.parse("2026-10-19T15:30:00Z");
     private static final Instant NEW_CHAIN = Instant.parse("2027-01-12T12:00:00Z");
     private static final Instant JANUARY = Instant.parse("2027-01-12T16:30:00Z");
-    private static final long HOURS_BETWEEN_TRIPS = 12;
     private static final long SECONDS_PER_HOUR = 3600;
+    private static final long SECONDS_BETWEEN_TRIPS = 12 * SECONDS_PER_HOUR;
 
     /** Six storms; each truck's first trip of one begins a few minutes after another's. */
     private static final List<Instant> STORMS = List.of(
@@ -120,17 +120,21 @@ final class InventedFleet {
     /**
      * The season of a truck.
      *
-     * @param trips in each of the storms
+     * @param trips in each of the storms one, and then once more, 12 hours later
      * @param hours how long it spreads in each trip
      */
     static InventedTrips season(InventedTruck truck, int trips, int hours, long seed) {
         int number = Math.floorMod(truck.id().hashCode(), 60);
-        List<Instant> starts = STORMS.stream()
-                .flatMap(storm -> IntStream.range(0, trips)
-                        .mapToObj(trip ->
-                                storm.plusSeconds(60L * number + HOURS_BETWEEN_TRIPS * SECONDS_PER_HOUR * trip)))
+        List<Instant> starts = IntStream.range(0, trips)
+                .mapToObj(trip -> start(trip).plusSeconds(60L * number))
+                .sorted()
                 .toList();
         return new InventedTrips(truck, starts, (int) (hours * SECONDS_PER_HOUR), seed + number);
+    }
+
+    private static Instant start(int trip) {
+        long later = SECONDS_BETWEEN_TRIPS * (trip / STORMS.size());
+        return STORMS.get(trip % STORMS.size()).plusSeconds(later);
     }
 
     /** The fleet's calibration days as they were written down. */

@@ -8,6 +8,7 @@ import java.util.Locale;
 import java.util.Optional;
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Speed;
+import org.apache.hadoop.conf.Configuration;
 import org.apache.spark.sql.SparkSession;
 import org.gritwright.core.judgement.Tolerance;
 import org.gritwright.core.metering.BuiltInTypes;
@@ -42,6 +43,11 @@ public final class SeasonCommand {
     static final int DONE = 0;
     static final int BAD_INPUT = CommandLine.ExitCode.USAGE;
     static final int FAILED = 3;
+
+    /** The demo's. */
+    private static final int TRIPS = 6;
+
+    private static final int HOURS = 3;
 
     @Spec
     private CommandSpec spec;
@@ -160,8 +166,8 @@ public final class SeasonCommand {
                     String output,
             @Option(
                             names = "--trips",
-                            defaultValue = "1",
-                            description = "Trips of each truck in each of six storms: ${DEFAULT-VALUE}.")
+                            defaultValue = "6",
+                            description = "Trips of each truck, in six storms: ${DEFAULT-VALUE}.")
                     int trips,
             @Option(
                             names = "--hours",
@@ -176,8 +182,9 @@ public final class SeasonCommand {
             @Option(names = "--cores", defaultValue = "*", description = "Without a cluster: how many cores.")
                     String cores)
             throws Exception {
-        try (SparkSession spark = Engine.session(cores)) {
-            new InventedFiles(trips, hours, seed).write(spark, types(), output);
+        try (NewFolder folder = NewFolder.of(output, Engine.configuration());
+                SparkSession spark = Engine.session(cores)) {
+            new InventedFiles(trips, hours, seed).write(spark, types(), folder);
         }
         out().println("Wrote " + InventedFiles.ROWS + " and " + InventedFiles.RECORDS + " into " + output);
         return DONE;
@@ -219,10 +226,13 @@ public final class SeasonCommand {
             @CommandLine.Mixin RowOptions options)
             throws Exception {
         SeasonOptions checked = options.checked();
-        try (SparkSession spark = Engine.session(cores)) {
-            Summary summary =
-                    new SeasonJob(spark, checked, types()).run(rows, records, output, Optional.ofNullable(pictured));
-            report(summary, output);
+        Configuration configuration = Engine.configuration();
+        try (NewFolder folder = NewFolder.of(output, configuration)) {
+            SeasonInput input = SeasonInput.of(rows, records, types(), checked, configuration);
+            input.checkPictured(Optional.ofNullable(pictured));
+            try (SparkSession spark = Engine.session(cores)) {
+                report(new SeasonJob(spark, checked).run(input, folder, Optional.ofNullable(pictured)), output);
+            }
         }
         return DONE;
     }
@@ -236,20 +246,28 @@ public final class SeasonCommand {
             @CommandLine.Mixin RowOptions options)
             throws Exception {
         SeasonOptions checked = options.checked();
-        try (SparkSession spark = Engine.session(cores)) {
-            String run = free(output, spark);
-            new InventedFiles(1, 3, 1).write(spark, types(), run + "/invented");
-            Summary summary = new SeasonJob(spark, checked, types())
-                    .run(run + "/invented/rows.parquet", run + "/invented/records", run + "/season", Optional.empty());
-            report(summary, run);
+        Configuration configuration = Engine.configuration();
+        String run = free(output, configuration);
+        Folder invented = Folder.of(run + "/invented", configuration);
+        try (NewFolder made = NewFolder.of(invented.toString(), configuration);
+                NewFolder season = NewFolder.of(run + "/season", configuration);
+                SparkSession spark = Engine.session(cores)) {
+            new InventedFiles(TRIPS, HOURS, 1).write(spark, types(), made);
+            SeasonInput input = SeasonInput.of(
+                    invented.child(InventedFiles.ROWS),
+                    invented.child(InventedFiles.RECORDS),
+                    types(),
+                    checked,
+                    configuration);
+            report(new SeasonJob(spark, checked).run(input, season, Optional.empty()), run);
         }
         return DONE;
     }
 
-    private static String free(String output, SparkSession spark) throws IOException {
+    private static String free(String output, Configuration configuration) throws IOException {
         for (int number = 1; ; number++) {
             String run = output + String.format(Locale.ROOT, "/run-%04d", number);
-            if (!Folder.of(run, spark.sparkContext().hadoopConfiguration()).exists()) {
+            if (!Folder.of(run, configuration).exists()) {
                 return run;
             }
         }

@@ -14,14 +14,12 @@ import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVPrinter;
-import org.apache.hadoop.conf.Configuration;
 import org.apache.spark.api.java.JavaRDD;
 import org.apache.spark.api.java.function.FlatMapFunction;
 import org.apache.spark.sql.Row;
 import org.apache.spark.sql.SparkSession;
 import org.apache.spark.sql.types.StructType;
 import org.apache.spark.storage.StorageLevel;
-import org.gritwright.core.spi.TypeRegistry;
 import org.gritwright.core.telemetry.PieceAxis;
 import org.gritwright.units.Amounts;
 import org.gritwright.units.SpreadingUnits;
@@ -38,42 +36,33 @@ final class SeasonJob {
 
     private final SparkSession spark;
     private final SeasonOptions options;
-    private final TypeRegistry types;
 
-    SeasonJob(SparkSession spark, SeasonOptions options, TypeRegistry types) {
+    SeasonJob(SparkSession spark, SeasonOptions options) {
         this.spark = spark;
         this.options = options;
-        this.types = types;
     }
 
     /**
      * Runs the job.
      *
+     * @param output the new folder that everything goes into; it is finished here
      * @param pictured the truck whose longest trip is drawn; none for the one that was least within its band
      * @return what it came to
      */
-    Summary run(String rows, String records, String output, Optional<String> pictured)
+    Summary run(SeasonInput input, NewFolder output, Optional<String> pictured)
             throws IOException, BadInputException {
-        Configuration configuration = spark.sparkContext().hadoopConfiguration();
-        Folder in = Folder.existing("rows", rows, configuration);
-        Map<String, TruckSetup> setups =
-                new TruckRecords(types, options).read(Folder.existing("records", records, configuration));
-        if (pictured.isPresent() && !setups.containsKey(pictured.get())) {
-            throw new BadInputException("can't draw truck \"" + pictured.get() + "\": it has no calibration record");
-        }
-        try (NewFolder out = NewFolder.of(output, configuration)) {
-            JavaRDD<FilePass.Result> files = new SeasonRows(spark, PieceAxis.everyLength(options.piece()))
-                    .evaluate(in, setups)
-                    .persist(StorageLevel.MEMORY_AND_DISK());
-            Map<String, TruckTotals> trucks =
-                    FileTotals.byTruck(files.map(FileTotals::of).collect());
-            Summary summary = Summary.of(trucks, setups);
-            write(files, summary, out.unfinished());
-            pictures(files, summary, setups, pictured, out.unfinished());
-            files.unpersist(true);
-            out.finish();
-            return summary;
-        }
+        input.checkPictured(pictured);
+        JavaRDD<FilePass.Result> files = new SeasonRows(spark, PieceAxis.everyLength(options.piece()))
+                .evaluate(input)
+                .persist(StorageLevel.MEMORY_AND_DISK());
+        Map<String, TruckTotals> trucks =
+                FileTotals.byTruck(files.map(FileTotals::of).collect());
+        Summary summary = Summary.of(trucks, input.setups());
+        write(files, summary, output.unfinished());
+        pictures(files, summary, input.setups(), pictured, output.unfinished());
+        files.unpersist(true);
+        output.finish();
+        return summary;
     }
 
     private void write(JavaRDD<FilePass.Result> files, Summary summary, Folder out) throws IOException {

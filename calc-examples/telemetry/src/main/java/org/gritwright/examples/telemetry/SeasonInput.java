@@ -1,0 +1,71 @@
+package org.gritwright.examples.telemetry;
+
+import java.io.IOException;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.apache.hadoop.conf.Configuration;
+import org.apache.hadoop.fs.FileStatus;
+import org.apache.parquet.hadoop.ParquetFileReader;
+import org.apache.parquet.hadoop.util.HadoopInputFile;
+import org.apache.parquet.schema.MessageType;
+import org.apache.spark.sql.types.StructField;
+import org.apache.spark.sql.types.StructType;
+import org.gritwright.core.spi.TypeRegistry;
+
+/**
+ * What the job reads, looked through before the engine is started.
+ *
+ * @param folder where the rows are
+ * @param files the files of rows
+ * @param setups what evaluates the rows of each truck
+ */
+record SeasonInput(Folder folder, List<FileStatus> files, Map<String, TruckSetup> setups) {
+    static SeasonInput of(
+            String rows, String records, TypeRegistry types, SeasonOptions options, Configuration configuration)
+            throws IOException, BadInputException {
+        Folder folder = Folder.existing("rows", rows, configuration);
+        Map<String, TruckSetup> setups =
+                new TruckRecords(types, options).read(Folder.existing("records", records, configuration));
+        List<FileStatus> files = folder.filesEndingIn(".parquet");
+        if (files.isEmpty()) {
+            throw new BadInputException("can't read rows: " + folder + " holds no .parquet file");
+        }
+        for (FileStatus file : files) {
+            checkColumns(file, configuration);
+        }
+        return new SeasonInput(folder, files, setups);
+    }
+
+    /** The engine would look at one file alone, and take a column that another one lacks for empty. */
+    private static void checkColumns(FileStatus file, Configuration configuration) throws BadInputException {
+        MessageType columns;
+        try (ParquetFileReader reader = ParquetFileReader.open(HadoopInputFile.fromStatus(file, configuration))) {
+            columns = reader.getFileMetaData().getSchema();
+        } catch (IOException | RuntimeException e) {
+            throw new BadInputException(file.getPath() + " can't be used: " + e.getMessage());
+        }
+        StructType found = new StructType();
+        for (StructField needed : RowTable.SCHEMA.fields()) {
+            if (columns.containsField(needed.name())) {
+                found = found.add(needed);
+            }
+        }
+        RowTable.check(file.getPath().toString(), found);
+    }
+
+    /** The truck whose longest trip is to be drawn, if one is named. */
+    void checkPictured(Optional<String> pictured) throws BadInputException {
+        if (pictured.isPresent() && !setups.containsKey(pictured.get())) {
+            throw new BadInputException("can't draw truck \"" + pictured.get() + "\": it has no calibration record");
+        }
+    }
+
+    long longestFile() {
+        return Math.max(1, files.stream().mapToLong(FileStatus::getLen).max().orElse(1));
+    }
+
+    String[] paths() {
+        return files.stream().map(file -> file.getPath().toString()).toArray(String[]::new);
+    }
+}

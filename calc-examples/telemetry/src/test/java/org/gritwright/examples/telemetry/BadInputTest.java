@@ -1,0 +1,129 @@
+package org.gritwright.examples.telemetry;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.stream.Stream;
+import org.apache.spark.sql.SparkSession;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** What can't be used is told in one line, and nothing is written. */
+class BadInputTest {
+    @TempDir
+    private Path folder;
+
+    private Path rows;
+    private Path records;
+    private Path output;
+
+    @BeforeEach
+    void prepare() throws Exception {
+        records = Fixtures.records(folder);
+        rows = Files.createDirectory(folder.resolve("rows"));
+        output = folder.resolve("output");
+    }
+
+    /** One row of each column that is named. */
+    private void aRow(String... columns) throws Exception {
+        Files.delete(rows);
+        try (SparkSession spark = Engine.session("1")) {
+            spark.range(1).selectExpr(columns).coalesce(1).write().parquet(rows.toString());
+        }
+    }
+
+    private Fixtures.Run evaluate(String... more) {
+        return Fixtures.Run.of(Stream.concat(
+                        Stream.of(
+                                "evaluate",
+                                "--rows=" + rows,
+                                "--records=" + records,
+                                "--output=" + output,
+                                "--cores=1"),
+                        Stream.of(more))
+                .toArray(String[]::new));
+    }
+
+    private void refused(String message) throws Exception {
+        Fixtures.Run run = evaluate();
+        assertThat(run.err().strip()).isEqualTo(message.replace("FOLDER", folder.toString()));
+        assertThat(run.code()).isEqualTo(SeasonCommand.BAD_INPUT);
+        assertThat(run.out()).isEmpty();
+        assertThat(Fixtures.names(folder)).noneMatch(name -> name.startsWith("output."));
+    }
+
+    @Test
+    void noSuchFolder() throws Exception {
+        rows = folder.resolve("nowhere");
+        refused("can't read rows: there is no folder FOLDER/nowhere");
+    }
+
+    @Test
+    void noRows() throws Exception {
+        refused("can't read rows: FOLDER/rows holds no .parquet file");
+    }
+
+    @Test
+    void noRecords() throws Exception {
+        records = Files.createDirectory(folder.resolve("empty"));
+        refused("can't read calibration records: FOLDER/empty holds no .json file");
+    }
+
+    @Test
+    void aRecordWithoutACalibration() throws Exception {
+        Path record = records.resolve("K-05-2026-10-19.json");
+        String text = Files.readString(record);
+        int from = text.indexOf("\"inForce\"");
+        assertThat(from).isPositive();
+        Files.writeString(record, text.substring(0, from) + "\"inForces\"" + text.substring(from + 9));
+        Fixtures.Run run = evaluate();
+        assertThat(run.err()).startsWith("record K-05-2026-10-19.json can't be used: ").contains("inForces");
+        assertThat(run.code()).isEqualTo(SeasonCommand.BAD_INPUT);
+    }
+
+    @Test
+    void aFolderThatIsThereAlready() throws Exception {
+        Files.createDirectory(output);
+        Files.writeString(output.resolve("mine.txt"), "mine");
+        refused("won't write into FOLDER/output: it is there already; give a folder that isn't");
+        assertThat(Fixtures.names(output)).containsExactly("mine.txt");
+    }
+
+    @Test
+    void aFileWithoutAColumn() throws Exception {
+        aRow("'K-01' as truck", "timestamp_millis(id) as time", "id as shaft_pulse", "2.5d as gate_in", "'1' as slot", "0 as mode");
+        Fixtures.Run run = evaluate();
+        assertThat(run.err().strip()).endsWith("can't be used: there is no column road_pulse");
+        assertThat(run.code()).isEqualTo(SeasonCommand.BAD_INPUT);
+        assertThat(Files.exists(output)).isFalse();
+    }
+
+    @Test
+    void aColumnOfAnotherTypeAndATruckToDrawThatNobodyKnows() throws Exception {
+        aRow(
+                "'K-01' as truck",
+                "timestamp_millis(id) as time",
+                "id as shaft_pulse",
+                "1.5d as road_pulse",
+                "2.5d as gate_in",
+                "'1' as slot",
+                "0 as mode");
+        Fixtures.Run run = evaluate();
+        assertThat(run.err().strip()).endsWith("can't be used: column road_pulse is a double and not a bigint");
+        assertThat(run.code()).isEqualTo(SeasonCommand.BAD_INPUT);
+        assertThat(Fixtures.names(folder)).noneMatch(name -> name.startsWith("output"));
+
+        Fixtures.Run drawn = evaluate("--picture=X-9");
+        assertThat(drawn.err().strip()).isEqualTo("can't draw truck \"X-9\": it has no calibration record");
+        assertThat(drawn.code()).isEqualTo(SeasonCommand.BAD_INPUT);
+    }
+
+    @Test
+    void anOptionWithoutAUnit() throws Exception {
+        Fixtures.Run run = evaluate("--piece=0.1");
+        assertThat(run.code()).isEqualTo(SeasonCommand.BAD_INPUT);
+        assertThat(run.err().strip().lines()).hasSize(1);
+    }
+}
