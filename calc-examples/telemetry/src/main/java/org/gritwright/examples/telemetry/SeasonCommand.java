@@ -8,6 +8,7 @@ import java.util.Locale;
 import java.util.Optional;
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Speed;
+import javax.measure.quantity.Time;
 import org.apache.hadoop.conf.Configuration;
 import org.apache.spark.sql.SparkSession;
 import org.gritwright.core.judgement.Tolerance;
@@ -92,6 +93,14 @@ public final class SeasonCommand {
         private String fastestTruck;
 
         @Option(
+                names = "--longest-gap",
+                defaultValue = "5 min",
+                paramLabel = "TIME",
+                description = "Rows that are farther apart can't be counted: ${DEFAULT-VALUE} (common practice, no"
+                        + " source).")
+        private String longestGap;
+
+        @Option(
                 names = "--piece",
                 defaultValue = "0.1 mi",
                 paramLabel = "LENGTH",
@@ -111,6 +120,7 @@ public final class SeasonCommand {
                     offset,
                     Amounts.parse(RotationalSpeed.class, fastestShaft),
                     Amounts.parse(Speed.class, fastestTruck),
+                    Amounts.parse(Time.class, longestGap),
                     Amounts.parse(PulseCount.class, shaftRollsOverAt),
                     Amounts.parse(PulseCount.class, roadRollsOverAt),
                     Amounts.parse(Length.class, piece),

@@ -4,6 +4,7 @@ import java.time.ZoneOffset;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Speed;
+import javax.measure.quantity.Time;
 import org.gritwright.core.judgement.Tolerance;
 import org.gritwright.units.quantity.PulseCount;
 import org.gritwright.units.quantity.RotationalSpeed;
@@ -14,6 +15,7 @@ import org.gritwright.units.quantity.RotationalSpeed;
  * @param offset the yards' offset: a value of which only the day is known is held from that day's beginning on
  * @param fastestShaft no shaft turns faster
  * @param fastestTruck no truck goes faster
+ * @param longestGap rows that are farther apart can't be counted
  * @param shaftRollsOverAt the count at which the shaft's counters start again at 0
  * @param roadRollsOverAt the same of the road's
  * @param piece how long a piece is
@@ -23,6 +25,7 @@ record SeasonOptions(
         ZoneOffset offset,
         Quantity<RotationalSpeed> fastestShaft,
         Quantity<Speed> fastestTruck,
+        Quantity<Time> longestGap,
         Quantity<PulseCount> shaftRollsOverAt,
         Quantity<PulseCount> roadRollsOverAt,
         Quantity<Length> piece,

@@ -32,9 +32,7 @@ final class SeasonRows {
 
     /** The rows, file by file: as they are in the engine's own memory, without an object a row. */
     private JavaRDD<InternalRow> read(SeasonInput input) throws IOException, BadInputException {
-        // No file is cut, and none is put together with another.
-        spark.conf().set("spark.sql.files.maxPartitionBytes", input.longestFile());
-        spark.conf().set("spark.sql.files.openCostInBytes", input.longestFile());
+        keepFilesWhole(spark, input.longestFile());
         Dataset<Row> table = spark.read().parquet(input.paths());
         RowTable.check(input.folder().toString(), table.schema());
         JavaRDD<InternalRow> rows = engineRows(table.selectExpr(RowTable.SCHEMA.fieldNames()));
@@ -43,6 +41,12 @@ final class SeasonRows {
                     + rows.getNumPartitions() + " tasks, so that a truck's rows may be cut in two");
         }
         return rows;
+    }
+
+    /** No file is cut, and none is put together with another. */
+    static void keepFilesWhole(SparkSession spark, long longestFile) {
+        spark.conf().set("spark.sql.files.maxPartitionBytes", longestFile);
+        spark.conf().set("spark.sql.files.openCostInBytes", longestFile);
     }
 
     static JavaRDD<InternalRow> engineRows(Dataset<Row> table) {

@@ -145,11 +145,14 @@ final class TruckRecords {
                 .orElseThrow(() -> new InvalidInputException(
                         "drive of " + read.truck(), "one with a sensor whose pulses rows count", "none"));
         return Counter.ofShaft(Amounts.of(pulses, SpreadingUnits.PULSE_PER_REVOLUTION), options.fastestShaft())
+                .withGapsUpTo(options.longestGap())
                 .rollingOverAt(options.shaftRollsOverAt());
     }
 
     private Counter road(Quantity<PulsesPerDistance> perDistance) {
-        return Counter.ofDistance(perDistance, options.fastestTruck()).rollingOverAt(options.roadRollsOverAt());
+        return Counter.ofDistance(perDistance, options.fastestTruck())
+                .withGapsUpTo(options.longestGap())
+                .rollingOverAt(options.roadRollsOverAt());
     }
 
     /** What the newest check of the road speed measured, whatever the display held. */

@@ -2,9 +2,16 @@ package org.gritwright.examples.telemetry;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
+import java.util.function.Consumer;
 import java.util.stream.Stream;
+import org.apache.spark.sql.Dataset;
+import org.apache.spark.sql.Row;
 import org.apache.spark.sql.SparkSession;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -24,14 +31,6 @@ class BadInputTest {
         records = Fixtures.records(folder);
         rows = Files.createDirectory(folder.resolve("rows"));
         output = folder.resolve("output");
-    }
-
-    /** One row of each column that is named. */
-    private void aRow(String... columns) throws Exception {
-        Files.delete(rows);
-        try (SparkSession spark = Engine.session("1")) {
-            spark.range(1).selectExpr(columns).coalesce(1).write().parquet(rows.toString());
-        }
     }
 
     private Fixtures.Run evaluate(String... more) {
@@ -73,14 +72,34 @@ class BadInputTest {
 
     @Test
     void aRecordWithoutACalibration() throws Exception {
-        Path record = records.resolve("K-05-2026-10-19.json");
-        String text = Files.readString(record);
-        int from = text.indexOf("\"inForce\"");
-        assertThat(from).isPositive();
-        Files.writeString(record, text.substring(0, from) + "\"inForces\"" + text.substring(from + 9));
+        change("K-05-2026-10-19.json", truck -> truck.remove(List.of("inForce", "calibrationCatches")));
+        refused("record K-05-2026-10-19.json of K-05 can't be used: it holds no calibration in force");
+    }
+
+    @Test
+    void aRecordWithASlip() throws Exception {
+        change("K-05-2026-10-19.json", truck -> truck.set("inForces", truck.remove("inForce")));
         Fixtures.Run run = evaluate();
         assertThat(run.err()).startsWith("record K-05-2026-10-19.json can't be used: ").contains("inForces");
         assertThat(run.code()).isEqualTo(SeasonCommand.BAD_INPUT);
+    }
+
+    @Test
+    void aTypeThatNobodyKnows() throws Exception {
+        change("K-05-2026-10-19.json", truck -> ((ObjectNode) truck.get("conveyor")).put("type", "example.org/unheard-of"));
+        Fixtures.Run run = evaluate();
+        assertThat(run.err())
+                .startsWith("record K-05-2026-10-19.json of K-05 can't be used: ")
+                .contains("example.org/unheard-of");
+        assertThat(run.code()).isEqualTo(SeasonCommand.BAD_INPUT);
+    }
+
+    /** The truck as it was entered, changed. */
+    private void change(String record, Consumer<ObjectNode> change) throws Exception {
+        ObjectMapper json = new ObjectMapper();
+        JsonNode tree = json.readTree(Files.readString(records.resolve(record)));
+        change.accept((ObjectNode) tree.get("entered").get("trucks").get(0));
+        Files.writeString(records.resolve(record), json.writeValueAsString(tree));
     }
 
     @Test
@@ -92,32 +111,36 @@ class BadInputTest {
     }
 
     @Test
-    void aFileWithoutAColumn() throws Exception {
-        aRow("'K-01' as truck", "timestamp_millis(id) as time", "id as shaft_pulse", "2.5d as gate_in", "'1' as slot", "0 as mode");
+    void aFileWithoutAColumnOrWithOneOfAnotherTypeAndATruckToDrawThatNobodyKnows() throws Exception {
+        Path without = folder.resolve("without");
+        Path other = folder.resolve("other");
+        try (SparkSession spark = Engine.session("1")) {
+            Dataset<Row> row = spark.range(1)
+                    .selectExpr(
+                            "'K-01' as truck",
+                            "timestamp_millis(id) as time",
+                            "id as shaft_pulse",
+                            "1.5d as road_pulse",
+                            "2.5d as gate_in",
+                            "'1' as slot",
+                            "0 as mode");
+            row.drop("road_pulse").coalesce(1).write().parquet(without.toString());
+            row.coalesce(1).write().parquet(other.toString());
+        }
+        rows = without;
         Fixtures.Run run = evaluate();
         assertThat(run.err().strip()).endsWith("can't be used: there is no column road_pulse");
         assertThat(run.code()).isEqualTo(SeasonCommand.BAD_INPUT);
-        assertThat(Files.exists(output)).isFalse();
-    }
 
-    @Test
-    void aColumnOfAnotherTypeAndATruckToDrawThatNobodyKnows() throws Exception {
-        aRow(
-                "'K-01' as truck",
-                "timestamp_millis(id) as time",
-                "id as shaft_pulse",
-                "1.5d as road_pulse",
-                "2.5d as gate_in",
-                "'1' as slot",
-                "0 as mode");
-        Fixtures.Run run = evaluate();
-        assertThat(run.err().strip()).endsWith("can't be used: column road_pulse is a double and not a bigint");
-        assertThat(run.code()).isEqualTo(SeasonCommand.BAD_INPUT);
-        assertThat(Fixtures.names(folder)).noneMatch(name -> name.startsWith("output"));
-
+        rows = other;
         Fixtures.Run drawn = evaluate("--picture=X-9");
         assertThat(drawn.err().strip()).isEqualTo("can't draw truck \"X-9\": it has no calibration record");
         assertThat(drawn.code()).isEqualTo(SeasonCommand.BAD_INPUT);
+
+        Fixtures.Run typed = evaluate();
+        assertThat(typed.err().strip()).endsWith("can't be used: column road_pulse is a double and not a bigint");
+        assertThat(typed.code()).isEqualTo(SeasonCommand.BAD_INPUT);
+        assertThat(Fixtures.names(folder)).noneMatch(name -> name.startsWith("output"));
     }
 
     @Test

@@ -24,6 +24,7 @@ final class Fixtures {
             ZoneOffset.ofHours(-6),
             Amounts.of(80, SpreadingUnits.REVOLUTION_PER_MINUTE),
             Amounts.of(80, SpreadingUnits.MILE_PER_HOUR),
+            Amounts.of(5, SpreadingUnits.MINUTE),
             Amounts.of(65_536, SpreadingUnits.PULSE),
             Amounts.of(16_777_216, SpreadingUnits.PULSE),
             Amounts.of(0.1, SpreadingUnits.MILE),
