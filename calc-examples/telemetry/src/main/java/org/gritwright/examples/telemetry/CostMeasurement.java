@@ -82,12 +82,17 @@ public final class CostMeasurement {
             if (!Files.exists(folder)) {
                 write(spark, folder, millions);
             }
-            CostMeasurement checked = new CostMeasurement(spark, input(folder, options("300 s", "80 rev/min", "65536 pulse")));
+            CostMeasurement checked =
+                    new CostMeasurement(spark, input(folder, options("300 s", "80 rev/min", "65536 pulse")));
             // What was counted is taken as it is: no gap is too long, no row has too much, nothing rolls over.
             CostMeasurement ready =
                     new CostMeasurement(spark, input(folder, options("10000 h", "100000 rev/min", "4294967296 pulse")));
             SeasonRows.keepFilesWhole(spark, checked.input.longestFile());
-            out.printf(Locale.ROOT, "%,d rows, one core, %d rounds%n", checked.table().count(), rounds);
+            out.printf(
+                    Locale.ROOT,
+                    "%,d rows, one core, %d rounds%n",
+                    checked.table().count(),
+                    rounds);
             Map<String, Way> ways = new TreeMap<>();
             ways.put("1 sum(pulses x constant) in SQL", checked::plainSum);
             ways.put("2 as-of evaluation of ready counts", () -> ready.evaluated(COUNTS, true));
@@ -124,7 +129,9 @@ public final class CostMeasurement {
             var rows = JavaSparkContext.fromSparkContext(spark.sparkContext())
                     .parallelize(trucks, trucks.size())
                     .flatMap(truck -> rows(truck, trips));
-            spark.createDataFrame(rows, SCHEMA).write().parquet(made.unfinished().child(InventedFiles.ROWS));
+            spark.createDataFrame(rows, SCHEMA)
+                    .write()
+                    .parquet(made.unfinished().child(InventedFiles.ROWS));
             InventedFleet.writeRecords(made.unfinished().inside(InventedFiles.RECORDS), SeasonCommand.types());
             made.finish();
         }
@@ -163,7 +170,8 @@ public final class CostMeasurement {
                 kilograms.put(way.getKey(), way.getValue().kilograms());
                 double taken = (processorNanos() - before) / NANOS;
                 if (round > 0) {
-                    seconds.computeIfAbsent(way.getKey(), none -> new ArrayList<>()).add(taken);
+                    seconds.computeIfAbsent(way.getKey(), none -> new ArrayList<>())
+                            .add(taken);
                 }
             }
         }
@@ -193,15 +201,11 @@ public final class CostMeasurement {
     /** Reads the columns that evaluating needs, and has no other use for some of them. */
     private double plainSum() {
         table().createOrReplaceTempView("rows");
-        return spark
-                .sql(
-                        """
+        return spark.sql("""
                         select truck, unix_micros(time) div 3600000000 as hour, sum(pulses * 0.0442d) as kilograms
                         from rows where slot <> '' and mode >= 0 and coalesce(gate_in, 0.0d) >= 0
                         group by truck, hour
-                        """)
-                .collectAsList()
-                .stream()
+                        """).collectAsList().stream()
                 .mapToDouble(row -> row.getDouble(2))
                 .sum();
     }
@@ -210,7 +214,9 @@ public final class CostMeasurement {
         Broadcast<Map<String, TruckSetup>> setups =
                 JavaSparkContext.fromSparkContext(spark.sparkContext()).broadcast(input.setups());
         return SeasonRows.engineRows(table().select("truck", "time", counts, "gate_in", "slot", "mode"))
-                        .mapPartitions(part -> new HourPass(setups.value(), areReady).over(part).iterator())
+                        .mapPartitions(part -> new HourPass(setups.value(), areReady)
+                                .over(part)
+                                .iterator())
                         .collect()
                         .stream()
                         .mapToLong(HourPass.Hour::milligrams)

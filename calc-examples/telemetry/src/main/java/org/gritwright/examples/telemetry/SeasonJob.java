@@ -49,8 +49,7 @@ final class SeasonJob {
      * @param pictured the truck whose longest trip is drawn; none for the one that was least within its band
      * @return what it came to
      */
-    Summary run(SeasonInput input, NewFolder output, Optional<String> pictured)
-            throws IOException, BadInputException {
+    Summary run(SeasonInput input, NewFolder output, Optional<String> pictured) throws IOException, BadInputException {
         input.checkPictured(pictured);
         JavaRDD<FilePass.Result> files = new SeasonRows(spark, PieceAxis.everyLength(options.piece()))
                 .evaluate(input)

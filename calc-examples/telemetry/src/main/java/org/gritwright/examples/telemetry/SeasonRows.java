@@ -37,8 +37,8 @@ final class SeasonRows {
         RowTable.check(input.folder().toString(), table.schema());
         JavaRDD<InternalRow> rows = engineRows(table.selectExpr(RowTable.SCHEMA.fieldNames()));
         if (rows.getNumPartitions() != input.files().size()) {
-            throw new IOException("the engine reads " + input.files().size() + " files in "
-                    + rows.getNumPartitions() + " tasks, so that a truck's rows may be cut in two");
+            throw new IOException("the engine reads " + input.files().size() + " files in " + rows.getNumPartitions()
+                    + " tasks, so that a truck's rows may be cut in two");
         }
         return rows;
     }

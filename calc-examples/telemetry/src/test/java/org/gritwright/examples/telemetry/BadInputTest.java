@@ -80,13 +80,17 @@ class BadInputTest {
     void aRecordWithASlip() throws Exception {
         change("K-05-2026-10-19.json", truck -> truck.set("inForces", truck.remove("inForce")));
         Fixtures.Run run = evaluate();
-        assertThat(run.err()).startsWith("record K-05-2026-10-19.json can't be used: ").contains("inForces");
+        assertThat(run.err())
+                .startsWith("record K-05-2026-10-19.json can't be used: ")
+                .contains("inForces");
         assertThat(run.code()).isEqualTo(SeasonCommand.BAD_INPUT);
     }
 
     @Test
     void aTypeThatNobodyKnows() throws Exception {
-        change("K-05-2026-10-19.json", truck -> ((ObjectNode) truck.get("conveyor")).put("type", "example.org/unheard-of"));
+        change(
+                "K-05-2026-10-19.json",
+                truck -> ((ObjectNode) truck.get("conveyor")).put("type", "example.org/unheard-of"));
         Fixtures.Run run = evaluate();
         assertThat(run.err())
                 .startsWith("record K-05-2026-10-19.json of K-05 can't be used: ")

@@ -43,9 +43,8 @@ class ChartsTest {
     void aTripHasItsUnitsItsBandAndWordsOnWhatWasOff() throws Exception {
         Map<String, TruckSetup> setups = Fixtures.setups(Fixtures.records(folder));
         TruckSeason season = Fixtures.plainFleet(setups).get("K-06");
-        Drawing drawing = new TripChart(
-                        "K-06", season.target(), season.trips().get(0), 0.1, ZoneOffset.ofHours(-6))
-                .drawing();
+        Drawing drawing =
+                new TripChart("K-06", season.target(), season.trips().get(0), 0.1, ZoneOffset.ofHours(-6)).drawing();
         assertThat(texts(drawing, "text"))
                 .contains(
                         "K-06: rate laid on the trip that began 23 November 2026, 23:12",

@@ -29,7 +29,8 @@ class InventedSeasonTest {
     void theSameSeedGivesTheSameRowsAndAnotherGivesOthers() {
         InventedTruck truck = InventedFleet.trucks().get(4);
         assertThat(Fixtures.all(Fixtures.trips(truck))).isEqualTo(Fixtures.all(Fixtures.trips(truck)));
-        assertThat(Fixtures.all(InventedFleet.season(truck, 4, 2, 7))).isNotEqualTo(Fixtures.all(Fixtures.trips(truck)));
+        assertThat(Fixtures.all(InventedFleet.season(truck, 4, 2, 7)))
+                .isNotEqualTo(Fixtures.all(Fixtures.trips(truck)));
     }
 
     @Test
@@ -40,8 +41,7 @@ class InventedSeasonTest {
             Summary.Line line = line(truck.id(), season.totals());
             assertThat(UsUnits.pounds(line.laid().amount()))
                     .as(truck.id())
-                    .isBetween(
-                            trips.poundsSeen() - line.expandedPounds(), trips.poundsSeen() + line.expandedPounds());
+                    .isBetween(trips.poundsSeen() - line.expandedPounds(), trips.poundsSeen() + line.expandedPounds());
             // What nobody sees is missing, and isn't small where the radio was lost for minutes.
             assertThat(trips.poundsLaid()).isGreaterThanOrEqualTo(trips.poundsSeen());
         }
@@ -60,7 +60,8 @@ class InventedSeasonTest {
                 .mapToDouble(line -> line.expandedPounds() * line.expandedPounds())
                 .sum());
         assertThat(summary.fleet().expandedPounds()).isGreaterThan(1.02 * independent);
-        assertThat(summary.fleet().laid().sharedErrors()).containsKeys("span of scale platform 1", "span of scale hanging 2");
+        assertThat(summary.fleet().laid().sharedErrors())
+                .containsKeys("span of scale platform 1", "span of scale hanging 2");
     }
 
     @Test

@@ -67,11 +67,11 @@ class SeasonJobTest {
                 .isEqualTo(lines(season -> Tables.pieces(season, Fixtures.OPTIONS.piece())));
         assertThat(Fixtures.lines(spark, output.resolve(SeasonJob.BAD_ROWS))).isEqualTo(lines(Tables::badRows));
         assertThat(summary.trucks()).hasSize(6);
-        plain.forEach((id, season) -> assertThat(summary.trucks())
-                .anySatisfy(line -> {
-                    assertThat(line.name()).isEqualTo(id);
-                    assertThat(line.laid()).isEqualTo(setups.get(id).shaft().total(season.totals().sums()));
-                }));
+        plain.forEach((id, season) -> assertThat(summary.trucks()).anySatisfy(line -> {
+            assertThat(line.name()).isEqualTo(id);
+            assertThat(line.laid())
+                    .isEqualTo(setups.get(id).shaft().total(season.totals().sums()));
+        }));
         assertThat(Files.readAllLines(output.resolve(SeasonJob.SUMMARY_CSV))).hasSize(8);
         assertThat(Fixtures.lines(spark, output.resolve(SeasonJob.SUMMARY)))
                 .isEqualTo(summary.lines().stream()
@@ -114,8 +114,7 @@ class SeasonJobTest {
     }
 
     private static Stream<Row> rows(String truck) {
-        return Fixtures.trips(InventedFleet.trucks().get(0)).next().stream()
-                .map(row -> InventedFiles.row(truck, row));
+        return Fixtures.trips(InventedFleet.trucks().get(0)).next().stream().map(row -> InventedFiles.row(truck, row));
     }
 
     private static List<TruckSeason> evaluate(Path rows) throws Exception {
@@ -127,7 +126,8 @@ class SeasonJobTest {
 
     @Test
     void aTruckInTwoPlacesIsRefusedAndNothingIsWritten() throws Exception {
-        Path rows = write("apart", Stream.of(rows("K-01"), rows("K-06"), rows("K-01")).flatMap(one -> one), 1);
+        Path rows = write(
+                "apart", Stream.of(rows("K-01"), rows("K-06"), rows("K-01")).flatMap(one -> one), 1);
         Path output = folder.resolve("never");
         assertThatThrownBy(() -> run(rows, output))
                 .isInstanceOf(BadInputException.class)
@@ -153,7 +153,9 @@ class SeasonJobTest {
         java.util.Collections.reverse(backward);
         TruckSeason season = evaluate(write("backward", backward.stream(), 1)).get(0);
         assertThat(season.totals().sums().laid()).isZero();
-        assertThat(season.badRows()).hasSize(forward.size() - 1).allMatch(row -> row.why().equals("out of order"));
+        assertThat(season.badRows())
+                .hasSize(forward.size() - 1)
+                .allMatch(row -> row.why().equals("out of order"));
     }
 
     @Test
