@@ -76,12 +76,14 @@ final class TripChart {
     }
 
     private String subtitle() {
-        String lanes = text(target.lanes()) + (target.lanes() > 1 ? " lanes" : " lane") + " in a pass; one step is "
-                + text(pieceMiles) + " mi";
-        return target.isKnown()
+        String wanted = target.isKnown()
                 ? "target " + text(target.poundsPerLaneMile()) + " lb per lane-mile, band ±"
-                        + text(target.band().limit().getValue().doubleValue()) + " %; " + lanes
-                : "no one target; " + lanes;
+                        + text(target.band().limit().getValue().doubleValue()) + " %"
+                : "no one target";
+        String lanes = text(target.lanes()) + (target.lanes() > 1 ? " lanes" : " lane") + " in a pass";
+        boolean isHigher = pieces.stream().anyMatch(piece -> piece.poundsPerMile() / target.lanes() > up.to());
+        return wanted + "; " + lanes + "; one step is " + text(pieceMiles) + " mi"
+                + (isHigher ? "; higher rates stand at the upper edge" : "");
     }
 
     private void band(Drawing drawing) {
