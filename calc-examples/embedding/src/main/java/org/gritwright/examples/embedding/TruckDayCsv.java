@@ -74,8 +74,7 @@ public final class TruckDayCsv {
                 point, CalibrationFactor.of(Amounts.of(5.85, POUND_PER_REVOLUTION)), Optional.empty());
         Timeline timeline = Timeline.of(List.of(TimelineEntry.value(entered, value)
                 .withErrors(List.of(new SharedError("calibration", Amounts.of(0.6, PERCENT))))));
-        Counter counter = Counter.ofShaft(
-                        Amounts.of(60, PULSE_PER_REVOLUTION), Amounts.of(60, REVOLUTION_PER_MINUTE))
+        Counter counter = Counter.ofShaft(Amounts.of(60, PULSE_PER_REVOLUTION), Amounts.of(60, REVOLUTION_PER_MINUTE))
                 .rollingOverAt(Amounts.of(65_536, PULSE));
         RowEvaluator evaluator = RowEvaluator.compile(timeline, counter, entered, entered.plusSeconds(180L * 86_400));
 

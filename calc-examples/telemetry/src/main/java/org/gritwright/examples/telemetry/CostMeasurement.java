@@ -110,7 +110,8 @@ public final class CostMeasurement {
                 Amounts.parse(PulseCount.class, rollsOverAt),
                 Amounts.parse(PulseCount.class, "16777216 pulse"),
                 Amounts.parse(Length.class, "0.1 mi"),
-                Tolerance.percent(10));
+                Tolerance.percent(10),
+                FoundErrors.AS_FOUND);
     }
 
     private static SeasonInput input(Path folder, SeasonOptions options) throws Exception {

@@ -115,6 +115,15 @@ public final class SeasonCommand {
                         + " practice, no source).")
         private double band;
 
+        @Option(
+                names = "--found-errors",
+                defaultValue = "AS_FOUND",
+                paramLabel = "ONSET",
+                description =
+                        "How errors came about that verifications found: ${COMPLETION-CANDIDATES}. Where nobody knows,"
+                                + " AS_LEFT and AS_FOUND are both bounds: ${DEFAULT-VALUE}.")
+        private FoundErrors foundErrors;
+
         SeasonOptions checked() {
             return new SeasonOptions(
                     offset,
@@ -124,7 +133,8 @@ public final class SeasonCommand {
                     Amounts.parse(PulseCount.class, shaftRollsOverAt),
                     Amounts.parse(PulseCount.class, roadRollsOverAt),
                     Amounts.parse(Length.class, piece),
-                    Tolerance.percent(band));
+                    Tolerance.percent(band),
+                    foundErrors);
         }
     }
 

@@ -20,6 +20,7 @@ import org.gritwright.units.quantity.RotationalSpeed;
  * @param roadRollsOverAt the same of the road's
  * @param piece how long a piece is
  * @param band how far the rate of a piece may be from the target
+ * @param foundErrors how errors came about that verifications found
  */
 record SeasonOptions(
         ZoneOffset offset,
@@ -29,4 +30,5 @@ record SeasonOptions(
         Quantity<PulseCount> shaftRollsOverAt,
         Quantity<PulseCount> roadRollsOverAt,
         Quantity<Length> piece,
-        Tolerance band) {}
+        Tolerance band,
+        FoundErrors foundErrors) {}

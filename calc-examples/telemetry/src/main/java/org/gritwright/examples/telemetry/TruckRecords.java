@@ -11,18 +11,18 @@ import java.util.Map;
 import java.util.TreeMap;
 import javax.measure.Quantity;
 import org.apache.hadoop.fs.FileStatus;
-import org.gritwright.core.calibration.CalibrationInForce;
 import org.gritwright.core.document.RejectedDocumentException;
 import org.gritwright.core.fleet.assessment.FleetAssessor;
 import org.gritwright.core.fleet.assessment.TruckAssessment;
 import org.gritwright.core.fleet.day.RouteEntry;
 import org.gritwright.core.record.CalibrationRecord;
 import org.gritwright.core.record.Document;
+import org.gritwright.core.record.RecordedTimeline;
 import org.gritwright.core.spi.TypeRegistry;
+import org.gritwright.core.telemetry.AsFound;
 import org.gritwright.core.telemetry.Counter;
 import org.gritwright.core.telemetry.RowEvaluator;
 import org.gritwright.core.telemetry.Timeline;
-import org.gritwright.core.telemetry.TimelineEntry;
 import org.gritwright.core.telemetry.Travel;
 import org.gritwright.units.Amounts;
 import org.gritwright.units.InvalidInputException;
@@ -99,11 +99,7 @@ final class TruckRecords {
     private TruckSetup setup(List<Read> records) throws BadInputException {
         Read newest = records.get(records.size() - 1);
         try {
-            List<TimelineEntry> entries = new ArrayList<>();
-            for (Read read : records) {
-                entries.addAll(entries(read));
-            }
-            Timeline timeline = Timeline.of(entries);
+            Timeline timeline = timeline(records);
             if (timeline.isOfLiquids()) {
                 throw newest.refused("it meters a liquid, and this example knows grains alone");
             }
@@ -120,18 +116,20 @@ final class TruckRecords {
         }
     }
 
-    /** What its display held after the day, and since when; what was held before stays in force until then. */
-    private List<TimelineEntry> entries(Read read) throws BadInputException {
-        List<CalibrationInForce> held = read.assessment().inForceAfter();
-        if (held.isEmpty()) {
-            throw read.refused("it holds no calibration in force");
+    /** What its display held when; what verifications found is corrected back as the caller says that it came about. */
+    private Timeline timeline(List<Read> records) throws BadInputException {
+        for (Read read : records) {
+            if (read.assessment().inForceAfter().isEmpty()) {
+                throw read.refused("it holds no calibration in force");
+            }
         }
-        SharedErrors errors = new SharedErrors(read.assessment());
-        List<TimelineEntry> entries = new ArrayList<>();
-        for (CalibrationInForce one : held) {
-            entries.add(TimelineEntry.entered(one, options.offset()).withErrors(errors.of(one)));
+        RecordedTimeline recorded =
+                RecordedTimeline.of(records.stream().map(Read::record).toList(), types, options.offset());
+        Timeline timeline = recorded.timeline();
+        for (AsFound found : recorded.found()) {
+            timeline = timeline.correctedBackBy(found, options.foundErrors().onset(found));
         }
-        return entries;
+        return timeline;
     }
 
     private Counter shaft(Read read) {

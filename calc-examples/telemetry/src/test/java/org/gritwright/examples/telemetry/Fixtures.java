@@ -28,7 +28,8 @@ final class Fixtures {
             Amounts.of(65_536, SpreadingUnits.PULSE),
             Amounts.of(16_777_216, SpreadingUnits.PULSE),
             Amounts.of(0.1, SpreadingUnits.MILE),
-            Tolerance.percent(10));
+            Tolerance.percent(10),
+            FoundErrors.AS_FOUND);
 
     /** Two hours of spreading: every habit shows. */
     static final InventedFiles INVENTED = new InventedFiles(4, 2, 1);

@@ -61,7 +61,7 @@ class InventedSeasonTest {
                 .sum());
         assertThat(summary.fleet().expandedPounds()).isGreaterThan(1.02 * independent);
         assertThat(summary.fleet().laid().sharedErrors())
-                .containsKeys("span of scale platform 1", "span of scale hanging 2");
+                .containsKeys("scale-span of platform 1", "scale-span of hanging 2");
     }
 
     @Test
@@ -115,7 +115,7 @@ class InventedSeasonTest {
         TruckSeason season = Fixtures.plain(setups.get("K-02"), Fixtures.all(Fixtures.trips(truck)).stream());
         // Both calibrations' own errors are in it: each laid something.
         assertThat(line("K-02", season.totals()).laid().sharedErrors().keySet())
-                .anyMatch(id -> id.contains("since 2026-10-19"))
-                .anyMatch(id -> id.contains("since 2027-01-12"));
+                .anyMatch(id -> id.contains(", 2026-10-19"))
+                .anyMatch(id -> id.contains(", 2027-01-12"));
     }
 }
