@@ -29,7 +29,8 @@ import picocli.CommandLine.Spec;
 @Command(
         name = "season",
         mixinStandardHelpOptions = true,
-        version = "0.1.0-SNAPSHOT",
+        version = "Gritwright example: telemetry",
+        scope = CommandLine.ScopeType.INHERIT,
         sortOptions = false,
         subcommands = CommandLine.HelpCommand.class,
         description =
@@ -49,6 +50,11 @@ public final class SeasonCommand {
     private static final int TRIPS = 6;
 
     private static final int HOURS = 3;
+
+    /** More wouldn't fit between the storms. */
+    private static final int MOST_TRIPS = 150;
+
+    private static final int MOST_HOURS = 9;
 
     @Spec
     private CommandSpec spec;
@@ -202,6 +208,10 @@ public final class SeasonCommand {
             @Option(names = "--cores", defaultValue = "*", description = "Without a cluster: how many cores.")
                     String cores)
             throws Exception {
+        if (trips < 1 || trips > MOST_TRIPS || hours < 1 || hours > MOST_HOURS) {
+            throw new BadInputException("can't invent " + trips + " trips of " + hours + " h: give 1 to " + MOST_TRIPS
+                    + " trips of 1 h to " + MOST_HOURS + " h");
+        }
         try (NewFolder folder = NewFolder.of(output, Engine.configuration());
                 SparkSession spark = Engine.session(cores)) {
             new InventedFiles(trips, hours, seed).write(spark, types(), folder);

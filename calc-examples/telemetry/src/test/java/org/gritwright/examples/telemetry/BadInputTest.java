@@ -153,4 +153,18 @@ class BadInputTest {
         assertThat(run.code()).isEqualTo(SeasonCommand.BAD_INPUT);
         assertThat(run.err().strip().lines()).hasSize(1);
     }
+
+    @Test
+    void moreTripsThanFitBetweenTheStorms() {
+        Fixtures.Run run = Fixtures.Run.of("invent", "--output=" + output, "--trips=151");
+        assertThat(run.err().strip()).isEqualTo("can't invent 151 trips of 3 h: give 1 to 150 trips of 1 h to 9 h");
+        assertThat(run.code()).isEqualTo(SeasonCommand.BAD_INPUT);
+    }
+
+    @Test
+    void eachCommandTellsItsOptions() {
+        assertThat(Fixtures.Run.of("evaluate", "--help").out())
+                .contains("--shaft-rolls-over-at=COUNT", "65536", "Exit codes:");
+        assertThat(Fixtures.Run.of().code()).isEqualTo(SeasonCommand.BAD_INPUT);
+    }
 }
