@@ -1,11 +1,13 @@
 package org.gritwright.core.observation;
 
+import java.io.Serializable;
 import java.util.Optional;
 import javax.measure.Quantity;
 import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Length;
 import org.gritwright.units.Amounts;
 import org.gritwright.units.check.Require;
+import org.gritwright.units.check.SerialForm;
 import org.gritwright.units.quantity.BulkDensity;
 
 /**
@@ -26,7 +28,8 @@ public record Material(
         Form form,
         Quantity<BulkDensity> looseBulkDensity,
         Optional<Quantity<Length>> grainDiameter,
-        Optional<Quantity<Dimensionless>> chemical) {
+        Optional<Quantity<Dimensionless>> chemical)
+        implements Serializable {
     /** What a material is to the machine that meters it. */
     public enum Form {
         /** Salt, sand, a mix: metered by a conveyor, caught by mass. */
@@ -117,5 +120,9 @@ public record Material(
      */
     public Material withChemical(Quantity<Dimensionless> part) {
         return new Material(name, form, looseBulkDensity, grainDiameter, Optional.of(part));
+    }
+
+    private Object writeReplace() {
+        return SerialForm.of(this);
     }
 }
