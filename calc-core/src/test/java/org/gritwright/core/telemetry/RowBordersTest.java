@@ -432,4 +432,143 @@ class RowBordersTest {
                         Measured.once(Amounts.of(-100, SpreadingUnits.PERCENT))))
                 .hasMessageContaining("calibration error must be above −100 %");
     }
+
+    @Test
+    void timesLieWithinThirtyThousandYears() {
+        Instant last = Instant.ofEpochSecond(1_000_000_000_000L);
+        assertThat(TimelineEntry.nothing(last, "1").from()).isEqualTo(last);
+        assertThatThrownBy(() -> TimelineEntry.nothing(last.plusSeconds(1), "1"))
+                .isInstanceOf(InvalidInputException.class)
+                .hasMessageContaining("start of an entry must be within 30 000 years of 1970");
+        assertThat(TimelineEntry.nothing(Instant.ofEpochSecond(-1_000_000_000_000L), "1")
+                        .from())
+                .isBefore(START);
+    }
+
+    @Test
+    void queuesHaveTheirLimits() {
+        RowEvaluator evaluator = plain();
+        RowState state = evaluator.start();
+        RowSums sums = evaluator.sums();
+        RowQueue one = new RowQueue(Amounts.of(100, SpreadingUnits.SECOND), 1);
+        one.add(T0, 0, Double.NaN, 0, 0, evaluator, state, sums);
+        one.add(T0 + 1000, 10, Double.NaN, 0, 0, evaluator, state, sums);
+        assertThat(one.waiting()).isEqualTo(1);
+        assertThat(sums.rows(RowStatus.FIRST)).isEqualTo(1);
+        assertThat(new RowQueue(Amounts.of(0, SpreadingUnits.SECOND), 1_000_000).waiting())
+                .isZero();
+        assertThatThrownBy(() -> new RowQueue(Amounts.of(0, SpreadingUnits.SECOND), 0))
+                .hasMessageContaining("number of rows that wait must be 1 to 1000000");
+        assertThatThrownBy(() -> new RowQueue(Amounts.of(0, SpreadingUnits.SECOND), 1_000_001))
+                .hasMessageContaining("number of rows that wait");
+    }
+
+    @Test
+    void whatACurveIsOffByShrinksAsAFoundErrorGrows() {
+        RowSums sums = new RowSums(1, 0);
+        // A quarter of the error was there.
+        sums.share(0, 1, 1000, true, 655, 16_384);
+        sums.share(0, 1, 1000, false, 655, 0);
+
+        assertThat(sums.laid(0).uncertain()).isEqualTo(1000 * 491 / 65_536.0);
+        assertThat(sums.laid(0).grown()).isEqualTo(250);
+        assertThat(sums.gone(0).uncertain()).isEqualTo(1000 * (491 + 655) / 65_536.0);
+        assertThat(sums.gone(0).amount()).isEqualTo(2000);
+        assertThat(sums.turned(0)).isEqualTo(2);
+    }
+
+    @Test
+    void anErrorGrowsFromWhereItsWayBegins() {
+        Drift drift = new Drift(Onset.Gradually.WITH_TURNS, 0.25, 10, 100);
+        assertThat(drift.trueUpTo(60)).isCloseTo(100 * Math.log(1.125) / 0.25, within(1e-9));
+        assertThat(drift.trueAt(60)).isCloseTo(1 / 1.125, within(1e-12));
+        assertThat(drift.grown(60)).isEqualTo(32_768);
+    }
+
+    @Test
+    void columnsOfResultsAreAsLongAsTheRows() {
+        RowEvaluator one = plain();
+        assertThatThrownBy(() -> one.evaluate(every(1, 0, 1), 0, 2, one.start(), one.sums(), new long[1], new byte[2]))
+                .hasMessageContaining("column of amounts must be as long as the rows, 2");
+        assertThatThrownBy(() -> one.evaluate(every(1, 0, 1), 0, 2, one.start(), one.sums(), new long[2], new byte[1]))
+                .hasMessageContaining("column of statuses must be as long as the rows, 2");
+    }
+
+    @Test
+    void entriesMayComeInAnyOrderAndAnErrorIsOfItsSetting() {
+        Timeline timeline = Timeline.of(List.of(chain(START, 4, 2), chain(START, 2, 1)));
+        Timeline corrected = timeline.correctedBackBy(
+                new AsFound(
+                        "1",
+                        Setting.height(Amounts.of(4, SpreadingUnits.INCH)),
+                        START,
+                        START.plusSeconds(100),
+                        Measured.of(
+                                Amounts.of(25, SpreadingUnits.PERCENT),
+                                Amounts.of(1, SpreadingUnits.PERCENT),
+                                Double.POSITIVE_INFINITY)),
+                new Onset.AtOnce(START));
+        RowEvaluator evaluator = RowEvaluator.compile(corrected, COUNTER, FROM, UNTIL);
+        Rows rows = new Rows(
+                new long[] {T0, T0 + 1000, T0 + 2000},
+                new long[] {0, 100, 200},
+                new double[] {0.1016, 0.1016, 0.0508},
+                new int[0],
+                new byte[0]);
+
+        assertThat(evaluated(evaluator, rows).amounts()).containsExactly(0L, 1_600_000L, 1_000_000L);
+    }
+
+    @Test
+    void grainsAndLiquidsHaveTimelinesOfTheirOwn() {
+        assertThatThrownBy(() -> Timeline.of(List.of(auger(), brine(600))))
+                .hasMessageContaining("timeline must be of grains alone or of liquids alone");
+        assertThatThrownBy(() -> brine(1e-3))
+                .hasMessageContaining("calibration in force must be at most 1 t or 1 m³ per pulse")
+                .hasMessageContaining("µL per pulse");
+    }
+
+    private static TimelineEntry brine(double pulsesPerGallon) {
+        return TimelineEntry.value(
+                START,
+                CalibrationInForce.of(
+                        CalibrationPoint.of(
+                                Material.liquid("brine", Amounts.of(1177, SpreadingUnits.KILOGRAM_PER_CUBIC_METER)),
+                                LiquidSamples.METER,
+                                Setting.none()),
+                        CalibrationFactor.of(Amounts.of(pulsesPerGallon, SpreadingUnits.PULSE_PER_US_GALLON)),
+                        Optional.empty()));
+    }
+
+    @Test
+    void aLiquidsRowIsExplainedInMicroliters() {
+        RowEvaluator evaluator = evaluator(COUNTER, brine(600));
+        RowState state = evaluator.start();
+        evaluator.step(state, evaluator.sums(), T0, 0, Double.NaN, 0, 0);
+
+        // 3.785411784 L ÷ 600.
+        assertThat(evaluator.explain(state, T0 + 1000, 60, Double.NaN, 0, 0).toString())
+                .contains("a pulse stands for: 6.309")
+                .contains("mL/pulse")
+                .endsWith("378541 µL − 0 µL = 378541 µL");
+    }
+
+    @Test
+    void ratesAreOfWhatWasLaid() {
+        PieceSums liquids = new PieceSums(true);
+        liquids.add(0, 5_000_000, 0, 1_000_000, 0, 0);
+        PieceSums grains = new PieceSums(false);
+        grains.add(0, 5_000_000, 0, 1_000_000, 0, 0);
+
+        assertThat(Amounts.in(
+                        liquids.liquidRate(0, SpreadingUnits.LITER_PER_KILOMETER), SpreadingUnits.LITER_PER_KILOMETER))
+                .isCloseTo(5, within(1e-12));
+        assertThat(Amounts.in(
+                        grains.rate(0, SpreadingUnits.KILOGRAM_PER_KILOMETER), SpreadingUnits.KILOGRAM_PER_KILOMETER))
+                .isCloseTo(5, within(1e-12));
+        assertThatThrownBy(() -> liquids.rate(0, SpreadingUnits.KILOGRAM_PER_KILOMETER))
+                .hasMessageContaining("sums must be of grains");
+        assertThatThrownBy(() -> grains.liquidRate(0, SpreadingUnits.LITER_PER_KILOMETER))
+                .hasMessageContaining("sums must be of liquids");
+    }
 }
