@@ -140,6 +140,20 @@ class NozzleCatchesTest {
     }
 
     @Test
+    void oneNozzleAloneVariesFromNone() {
+        NozzleReview two = row(0.01, 1, 1).byNew(gallonsPerMinute(1), OF_AVERAGE, GUARDED);
+        NozzleReview one = new NozzleReview(
+                two.yardstick(),
+                two.reference(),
+                two.tolerance(),
+                two.comparisons().subList(0, 1),
+                two.agree());
+
+        assertThat(two.variation()).isPresent();
+        assertThat(one.variation()).isEmpty();
+    }
+
+    @Test
     void theTotalBesideTheFlowThatIsWanted() {
         NozzleCatches catches = row(0.01, 1.1, 1.1, 1.1, 1.1);
         Measured<?> error = catches.totalError(gallonsPerMinute(4));
