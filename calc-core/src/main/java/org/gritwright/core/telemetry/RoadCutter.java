@@ -159,7 +159,7 @@ public final class RoadCutter implements Serializable {
 
     /** How long a truck was where in a gap, or before a restart, nobody knows. */
     private static void add(long piece, Part part, PieceSums sums) {
-        boolean known = part.status().isCounted();
+        boolean known = part.status().isOnRoad();
         sums.add(
                 piece,
                 part.amount(),

@@ -109,7 +109,7 @@ class PiecesTest {
     }
 
     @Test
-    void whatIsNotForTheRoadIsNotLaidAndOnlyWhereItIsNotKnownTheWayIsUnknown() {
+    void whatIsNotForTheRoadOrNotKnownIsNotLaidAndItsWayIsUnknown() {
         PieceSums sums = cut(
                 meters(100),
                 seconds(0, 1, 2, 3, 4),
@@ -118,9 +118,8 @@ class PiecesTest {
                 new long[] {0, 1000, 2000, 3000, Travel.UNKNOWN});
 
         assertThat(sums.amount(0)).isEqualTo(100);
-        // Unloading, nothing is laid: that is known.
-        assertThat(sums.covered(0)).isEqualTo(3000);
-        assertThat(sums.unknown(0)).isEqualTo(3000);
+        assertThat(sums.covered(0)).isEqualTo(1000);
+        assertThat(sums.unknown(0)).isEqualTo(5000);
         assertThat(sums.unplaced()).isEqualTo(50);
         assertThat(sums.amount()).isEqualTo(150);
     }

@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
+import org.gritwright.core.telemetry.RateShares;
 import org.gritwright.core.telemetry.RowStatus;
 import org.gritwright.core.telemetry.RowSums;
 import org.junit.jupiter.api.BeforeAll;
@@ -107,6 +108,15 @@ class InventedSeasonTest {
                 .mapToLong(Trip.Piece::spreadingMillimeters)
                 .sum();
         assertThat(below).isEqualTo(worn.totals().shares().below()).isGreaterThan(50_000_000);
+    }
+
+    @Test
+    void aTruckThatCanFollowIsWithinItsBandWhereSpreadingWasOnAndTheRestIsNoShortfall() {
+        RateShares shares = Fixtures.plainFleet(setups).get("K-01").totals().shares();
+        long spreading = shares.below() + shares.within() + shares.above();
+
+        assertThat(shares.within()).isGreaterThan(spreading * 9 / 10);
+        assertThat(shares.below()).isLessThan(spreading / 50);
     }
 
     @Test
