@@ -17,6 +17,9 @@ module org.gritwright.core {
     exports org.gritwright.core.fleet.assessment;
     exports org.gritwright.core.fleet.day;
     exports org.gritwright.core.fleet.plan;
+    exports org.gritwright.core.history;
+    exports org.gritwright.core.history.drift;
+    exports org.gritwright.core.history.due;
     exports org.gritwright.core.judgement;
     exports org.gritwright.core.lateral;
     exports org.gritwright.core.metering;

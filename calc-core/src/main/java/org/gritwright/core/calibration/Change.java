@@ -21,7 +21,11 @@ public record Change(LocalDate on, Part part) {
         /** Tires, which change the pulses per distance. */
         TIRE(Term.TIRE),
         /** The material or its supplier. */
-        MATERIAL(Term.MATERIAL);
+        MATERIAL(Term.MATERIAL),
+        /** The gate, its scale or its marks. */
+        GATE(Term.GATE),
+        /** The conveyor: its chain, belt, auger or roller, or its gears. */
+        CONVEYOR(Term.CONVEYOR);
 
         private final Term term;
 

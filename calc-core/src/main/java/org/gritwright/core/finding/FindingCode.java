@@ -231,7 +231,7 @@ public enum FindingCode {
     CALIBRATION_BEFORE_CHANGE(
             WARNING,
             Slot.date("calibrated"),
-            Slot.term("change", Term.HYDRAULIC, Term.SENSOR, Term.TIRE, Term.MATERIAL),
+            Slot.term("change", Term.HYDRAULIC, Term.SENSOR, Term.TIRE, Term.MATERIAL, Term.GATE, Term.CONVEYOR),
             Slot.date("changed")),
 
     /** The shaft turned at few commands in a direction. */

@@ -41,6 +41,10 @@ public enum Term implements Argument {
     TIRE("tire"),
     /** What was changed: the material or its supplier. */
     MATERIAL("material"),
+    /** What was changed: the gate, its scale or its marks. */
+    GATE("gate"),
+    /** What was changed: the conveyor: its chain, belt, auger or roller, or its gears. */
+    CONVEYOR("conveyor"),
 
     /** Not known: how accurate a scale is. */
     SCALE_ACCURACY("the accuracy of scale " + Term.SUBJECT),

@@ -15,6 +15,7 @@ import org.gritwright.core.fleet.day.FleetDay;
 import org.gritwright.core.fleet.day.InForceEntry;
 import org.gritwright.core.fleet.day.StatedRangeEntry;
 import org.gritwright.core.fleet.day.TruckDay;
+import org.gritwright.core.history.Event;
 import org.gritwright.core.range.DriveResponse;
 import org.gritwright.core.range.RangeSource;
 import org.gritwright.core.spi.TypeRegistry;
@@ -112,6 +113,27 @@ public record CalibrationRecord(
      */
     public List<CalibrationInForce> inForceAfter(TypeRegistry types) {
         return FleetAssessor.of(types).assess(entered).get(0).inForceAfter();
+    }
+
+    /**
+     * What the record tells a fleet's history: the season, changes, what the displays were seen to hold, calibrations, verifications that nothing
+     * speaks against, what was entered and corrected. It is computed from what was entered, so that a record of any version answers, and
+     * always the same for the same record and source.
+     *
+     * @param source what the record is known by, the same whenever it is read; ids of events begin with it
+     * @param types the conveyor, gate, pump and meter types that are known
+     * @return the events
+     * @throws org.gritwright.units.InvalidInputException if the day can't be computed with, or the source is blank
+     */
+    public List<Event> events(String source, TypeRegistry types) {
+        Require.text("source of events", source);
+        TruckAssessment assessed = FleetAssessor.of(types).assess(entered).get(0);
+        Require.that(
+                !assessed.isRefused(),
+                "calibration record of " + assessed.truck().id() + ", " + entered.day(),
+                "one that can be computed with",
+                () -> assessed.refusals().get(0));
+        return RecordedEvents.of(source, entered, assessed);
     }
 
     /**

@@ -1,43 +1,21 @@
 package org.gritwright.core.record;
 
-import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.HashSet;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Objects;
-import java.util.Optional;
-import java.util.Set;
-import java.util.TreeMap;
-import java.util.function.Function;
-import java.util.stream.Collectors;
-import javax.measure.Quantity;
-import javax.measure.quantity.Dimensionless;
-import org.gritwright.core.calibration.CalibrationInForce;
-import org.gritwright.core.calibration.Since;
 import org.gritwright.core.fleet.assessment.FleetAssessor;
-import org.gritwright.core.fleet.assessment.PointAssessment;
 import org.gritwright.core.fleet.assessment.TruckAssessment;
-import org.gritwright.core.observation.CalibrationPoint;
+import org.gritwright.core.fleet.day.FleetDay;
+import org.gritwright.core.history.Event;
+import org.gritwright.core.history.History;
 import org.gritwright.core.spi.TypeRegistry;
 import org.gritwright.core.telemetry.AsFound;
-import org.gritwright.core.telemetry.SharedError;
 import org.gritwright.core.telemetry.Timeline;
-import org.gritwright.core.telemetry.TimelineEntry;
-import org.gritwright.core.uncertainty.Budget;
-import org.gritwright.core.uncertainty.Component;
-import org.gritwright.core.uncertainty.ComponentKey;
-import org.gritwright.core.verification.Verification;
-import org.gritwright.core.verification.VerificationSeries;
-import org.gritwright.units.Amounts;
 import org.gritwright.units.InvalidInputException;
-import org.gritwright.units.SpreadingUnits;
 import org.gritwright.units.check.Require;
-import org.gritwright.units.quantity.DischargePerRevolution;
 
 /**
  * What a truck's records say for its telemetry: which values its slots held when, how uncertain they are, and what verifications found
@@ -75,14 +53,24 @@ public record RecordedTimeline(Timeline timeline, List<AsFound> found) {
         List<String> trucks =
                 records.stream().map(RecordedTimeline::truck).distinct().toList();
         Require.that(trucks.size() == 1, "trucks of the calibration records", "one", trucks);
-        Reader reader = new Reader(offset);
-        records.stream()
+        List<Event> events = new ArrayList<>();
+        List<FleetDay> days = records.stream()
                 .map(CalibrationRecord::entered)
                 .distinct()
-                .sorted(Comparator.comparing(day -> day.day()))
-                .forEach(day -> reader.read(
-                        day.day(), computed(FleetAssessor.of(types).assess(day).get(0), day.day())));
-        return new RecordedTimeline(Timeline.of(reader.all()), reader.found);
+                .sorted(Comparator.comparing(FleetDay::day))
+                .toList();
+        for (int i = 0; i < days.size(); i++) {
+            events.addAll(RecordedEvents.of(
+                    "record " + (i + 1) + " of " + days.get(i).day(),
+                    days.get(i),
+                    computed(
+                            FleetAssessor.of(types).assess(days.get(i)).get(0),
+                            days.get(i).day())));
+        }
+        History history = History.of(events, offset);
+        String truck = trucks.get(0);
+        Require.that(!history.changes(truck).isEmpty(), "values in the calibration records", "at least one", 0);
+        return new RecordedTimeline(history.timeline(truck), history.found(truck));
     }
 
     private static String truck(CalibrationRecord record) {
@@ -97,153 +85,5 @@ public record RecordedTimeline(Timeline timeline, List<AsFound> found) {
                     assessment.refusals().get(0).toString());
         }
         return assessment;
-    }
-
-    /** Follows one truck from day to day. */
-    private static final class Reader {
-        private final ZoneOffset offset;
-
-        /** By slot and time what the slot holds at each setting. */
-        private final Map<String, TreeMap<Instant, List<TimelineEntry>>> slots = new LinkedHashMap<>();
-
-        private final List<AsFound> found = new ArrayList<>();
-
-        Reader(ZoneOffset offset) {
-            this.offset = offset;
-        }
-
-        void read(LocalDate day, TruckAssessment truck) {
-            for (PointAssessment point : truck.points()) {
-                point.inForce().forEach(held -> enter(day, held, List.of()));
-                point.inForce().forEach(held -> asFound(point, held));
-            }
-            for (PointAssessment point : truck.points()) {
-                point.held().forEach(held -> enter(day, held, errors(truck, point, held)));
-            }
-        }
-
-        List<TimelineEntry> all() {
-            List<TimelineEntry> all = slots.values().stream()
-                    .flatMap(times -> times.values().stream())
-                    .flatMap(List::stream)
-                    .toList();
-            Require.that(!all.isEmpty(), "values in the calibration records", "at least one", 0);
-            return all;
-        }
-
-        private TimelineEntry entry(LocalDate day, CalibrationInForce held) {
-            return TimelineEntry.entered(held.since().isPresent() ? held : held.since(Since.of(day)), offset);
-        }
-
-        /**
-         * A value that is held already is no new one, whatever a later record says since when; how uncertain it is may be known only now.
-         */
-        private void enter(LocalDate day, CalibrationInForce held, List<SharedError> errors) {
-            TimelineEntry entry = entry(day, held).withErrors(errors);
-            TreeMap<Instant, List<TimelineEntry>> times = slots.computeIfAbsent(entry.slot(), slot -> new TreeMap<>());
-            List<TimelineEntry> before = Optional.ofNullable(times.floorEntry(entry.from()))
-                    .map(Map.Entry::getValue)
-                    .orElse(List.of());
-            if (before.stream().anyMatch(one -> isSame(one, held))) {
-                times.replaceAll((time, all) -> all.stream()
-                        .map(one -> isSame(one, held) && one.errors().isEmpty() ? one.withErrors(errors) : one)
-                        .toList());
-                return;
-            }
-            List<TimelineEntry> now = before.stream()
-                    .filter(one ->
-                            inForce(one).point().material().equals(held.point().material()))
-                    .filter(one -> !isOf(one, held.point()))
-                    .map(one -> TimelineEntry.value(entry.from(), inForce(one)).withErrors(one.errors()))
-                    .collect(Collectors.toCollection(ArrayList::new));
-            now.add(entry);
-            times.put(entry.from(), now);
-        }
-
-        private static CalibrationInForce inForce(TimelineEntry entry) {
-            return ((TimelineEntry.Value) entry.held()).inForce();
-        }
-
-        private static boolean isSame(TimelineEntry entry, CalibrationInForce held) {
-            return inForce(entry).factor().equals(held.factor()) && isOf(entry, held.point());
-        }
-
-        private static boolean isOf(TimelineEntry entry, CalibrationPoint point) {
-            CalibrationPoint of = inForce(entry).point();
-            return of.material().equals(point.material()) && of.setting().isSameAs(point.setting());
-        }
-
-        /** What the catches of the day say together about the value with which it began. */
-        private void asFound(PointAssessment point, CalibrationInForce held) {
-            Instant left = slots.values().stream()
-                    .flatMap(times -> times.values().stream())
-                    .flatMap(List::stream)
-                    .filter(one -> isSame(one, held))
-                    .map(TimelineEntry::from)
-                    .min(Comparator.naturalOrder())
-                    .orElseThrow();
-            List<Verification> catches = point.verifications().stream()
-                    .filter(one -> one.source().inForce().factor().equals(held.factor()))
-                    .filter(one -> one.calibrationError().isPresent() && at(one).isAfter(left))
-                    .toList();
-            if (!catches.isEmpty()) {
-                VerificationSeries series = VerificationSeries.of(catches);
-                String slot = held.slot().orElse(point.point().material().name());
-                found.add(new AsFound(
-                        slot,
-                        point.point().setting(),
-                        left,
-                        at(series.last()),
-                        series.judgement().budget().result()));
-            }
-        }
-
-        private static Instant at(Verification one) {
-            return one.source().observation().at().toInstant();
-        }
-
-        /** How uncertain a value is that the day's catches showed. */
-        private List<SharedError> errors(TruckAssessment truck, PointAssessment point, CalibrationInForce held) {
-            String own = "calibration of " + truck.truck().id() + ", "
-                    + point.point().material().name() + ", " + point.point().setting() + ", "
-                    + held.since().map(Since::toString).orElse("");
-            Optional<VerificationSeries> judged = point.judged()
-                    .filter(series -> series.last().calibrationError().isPresent())
-                    .filter(series -> series.last().source().inForce().factor().equals(held.factor()));
-            if (judged.isPresent()) {
-                Budget<Dimensionless> budget = judged.get().judgement().budget();
-                double error = Amounts.si(Dimensionless.class, budget.result().value());
-                return errors(own, budget, part -> Amounts.si(Dimensionless.class, part) / (1 + error), error);
-            }
-            return point.calibration()
-                    .map(calibration -> errors(
-                            own,
-                            calibration.budget(),
-                            part -> Amounts.si(DischargePerRevolution.class, part) / held.kilogramsPerRevolution(),
-                            0))
-                    .orElse(List.of());
-        }
-
-        private static <Q extends Quantity<Q>> List<SharedError> errors(
-                String own, Budget<Q> budget, Function<Quantity<Q>, Double> relative, double uncorrected) {
-            Map<String, Double> shared = new TreeMap<>();
-            Set<ComponentKey> apart = new HashSet<>();
-            for (Component<Q> component : budget.components()) {
-                if (component.key().subject().isPresent()) {
-                    double part = Math.abs(relative.apply(component.contribution()));
-                    shared.merge(component.key().toString(), part, Double::sum);
-                    apart.add(component.key());
-                }
-            }
-            double alone = budget.without(apart)
-                    .result()
-                    .standardUncertainty()
-                    .map(relative)
-                    .orElse(0.0);
-            shared.put(own, Math.hypot(alone, uncorrected));
-            return shared.entrySet().stream()
-                    .map(one -> new SharedError(one.getKey(), Amounts.of(one.getValue(), SpreadingUnits.ONE)))
-                    .toList();
-        }
     }
 }

@@ -72,6 +72,8 @@ class ArgumentTest {
             "spinner",
             "prewet",
             "plow",
+            "gate",
+            "conveyor",
             "by-eye",
             "from-maker");
 

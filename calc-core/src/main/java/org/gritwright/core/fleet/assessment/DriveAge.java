@@ -38,7 +38,7 @@ final class DriveAge {
         return switch (change.part()) {
             case HYDRAULIC -> on.map(change.on()::isAfter).orElse(true);
             case SENSOR -> on.filter(change.on()::isAfter).isPresent();
-            case TIRE, MATERIAL -> false;
+            case TIRE, MATERIAL, GATE, CONVEYOR -> false;
         };
     }
 

@@ -1,0 +1,64 @@
+package org.gritwright.core.history;
+
+import java.util.List;
+import org.gritwright.units.check.Require;
+
+/**
+ * Events that can't all be as they were written down. Nothing is left out because of it: whoever knows better supersedes one of them.
+ * Immutable, thread-safe, a value.
+ *
+ * @param kind what is odd
+ * @param events the events, in the order of time
+ */
+public record Contradiction(Kind kind, List<Event> events) {
+    /** What is odd. */
+    public enum Kind {
+        /** The display was seen to hold a value that nobody entered. */
+        CHANGED_BY_NOBODY("the display shows a value that nobody entered"),
+        /** A catch was made with a value that the display didn't hold. */
+        VERIFIED_ANOTHER("the catch is of a value that the display didn't hold"),
+        /** A correction replaced a value that the display didn't hold. */
+        CORRECTED_ANOTHER("the correction replaces a value that the display didn't hold"),
+        /** What was read back isn't what was to be entered. */
+        READ_BACK_DIFFERS("what was read back isn't what was to be entered"),
+        /** Two values were entered into one slot for one point at one time. */
+        TWO_AT_ONCE("two values were entered at one time"),
+        /** Several events stand in the place of one, and none of them of another. */
+        SUPERSEDED_TWICE("several events stand in the place of one"),
+        /** An event stands in the place of one that isn't there. */
+        SUPERSEDES_UNKNOWN("the event in whose place it stands isn't there");
+
+        private final String words;
+
+        Kind(String words) {
+            this.words = words;
+        }
+
+        /**
+         * What is odd, in words.
+         *
+         * @return for example "the display shows a value that nobody entered"
+         */
+        public String words() {
+            return words;
+        }
+    }
+
+    /** Copies the list. */
+    public Contradiction {
+        Require.given(Contradiction.class, kind, events);
+        events = List.copyOf(events);
+        Require.that(!events.isEmpty(), "events of a contradiction", "one or more", "none");
+    }
+
+    /**
+     * What is odd, and about which events.
+     *
+     * @return a sentence without a full stop
+     */
+    @Override
+    public String toString() {
+        return kind.words + ": "
+                + String.join("; ", events.stream().map(Event::toString).toList());
+    }
+}

@@ -1,0 +1,98 @@
+package org.gritwright.core.history;
+
+import java.time.Instant;
+import java.time.OffsetDateTime;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.gritwright.core.calibration.CalibrationInForce;
+import org.gritwright.core.observation.CalibrationPoint;
+
+/**
+ * An event in its turn; or the claim of a display's value that it has been held since an earlier time.
+ *
+ * @param at when it takes its turn
+ * @param event the event
+ * @param isClaim whether it is the claim, and not the event itself
+ */
+record Step(Instant at, Event event, boolean isClaim) {
+    /** A value's place: the slot and the point in it. */
+    private record Place(String slot, CalibrationPoint.Key point) {}
+
+    /**
+     * The steps of a truck's events. A claim is heard only if nothing else is known of its place from then until the value was seen: a
+     * later document often names just the day on which something was corrected, and the record of that day knows the hour.
+     */
+    static List<Step> of(History history, List<Event> events) {
+        List<Step> steps = new ArrayList<>();
+        Map<Place, List<Event>> known = new HashMap<>();
+        List<Event> losses = new ArrayList<>();
+        for (Event event : events) {
+            steps.add(new Step(history.instant(event), event, false));
+            value(event.what())
+                    .ifPresent(value -> known.computeIfAbsent(place(value), place -> new ArrayList<>())
+                            .add(event));
+            if (event.what() instanceof What.SetBack || event.what() instanceof What.Overwritten) {
+                losses.add(event);
+            }
+        }
+        boolean any = false;
+        for (Event event : events) {
+            Optional<Instant> claimed = claimed(event, history);
+            if (claimed.isPresent()) {
+                CalibrationInForce seen = ((What.Shown) event.what()).seen();
+                boolean heard = known.get(place(seen)).stream()
+                                .filter(other -> isBetween(other, claimed.get(), event, history))
+                                .allMatch(other -> value(other.what())
+                                        .filter(value -> value.factor().equals(seen.factor()))
+                                        .isPresent())
+                        && losses.stream().noneMatch(other -> isBetween(other, claimed.get(), event, history));
+                if (heard) {
+                    steps.add(new Step(claimed.get(), event, true));
+                    any = true;
+                }
+            }
+        }
+        if (any) {
+            steps.sort(Comparator.comparing(Step::at)
+                    .thenComparing(step -> history.rank(step.event))
+                    .thenComparing(step -> step.event.id()));
+        }
+        return steps;
+    }
+
+    private static Optional<Instant> claimed(Event event, History history) {
+        return event.what() instanceof What.Shown shown
+                ? shown.seen()
+                        .since()
+                        .map(since -> since.time()
+                                .map(OffsetDateTime::toInstant)
+                                .orElseGet(() -> since.day().atStartOfDay().toInstant(history.yard())))
+                        .filter(at -> at.isBefore(history.instant(event)))
+                : Optional.empty();
+    }
+
+    private static boolean isBetween(Event other, Instant from, Event to, History history) {
+        Instant at = history.instant(other);
+        return !at.isBefore(from) && at.isBefore(history.instant(to));
+    }
+
+    /** The value that an event says a slot to hold. */
+    private static Optional<CalibrationInForce> value(What what) {
+        if (what instanceof What.Entered entered) {
+            return Optional.of(entered.held());
+        } else if (what instanceof What.Corrected corrected) {
+            return Optional.of(corrected.held());
+        } else if (what instanceof What.Shown shown) {
+            return Optional.of(shown.seen());
+        }
+        return what instanceof What.Verified verified ? Optional.of(verified.inForce()) : Optional.empty();
+    }
+
+    private static Place place(CalibrationInForce value) {
+        return new Place(SlotBook.slot(value), value.point().key());
+    }
+}

@@ -1,0 +1,3 @@
+package org.gritwright.core.history.drift;
+/** stub. */
+public record DriftRule(BetweenDays betweenDays, double trendRisk) {}
