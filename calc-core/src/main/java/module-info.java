@@ -20,6 +20,7 @@ module org.gritwright.core {
     exports org.gritwright.core.history;
     exports org.gritwright.core.history.drift;
     exports org.gritwright.core.history.due;
+    exports org.gritwright.core.history.fleet;
     exports org.gritwright.core.judgement;
     exports org.gritwright.core.lateral;
     exports org.gritwright.core.metering;

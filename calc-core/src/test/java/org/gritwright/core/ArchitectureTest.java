@@ -59,6 +59,7 @@ class ArchitectureTest {
             "history",
             "history.drift",
             "history.due",
+            "history.fleet",
             "fleet.day",
             "fleet.review",
             "fleet.assessment",

@@ -71,6 +71,7 @@ class PublicApiTest {
                         "org.gritwright.core.history",
                         "org.gritwright.core.history.drift",
                         "org.gritwright.core.history.due",
+                        "org.gritwright.core.history.fleet",
                         "org.gritwright.core.judgement",
                         "org.gritwright.core.lateral",
                         "org.gritwright.core.metering",

@@ -12,6 +12,7 @@ import org.gritwright.core.judgement.Verdict;
 import org.gritwright.core.observation.CalibrationPoint;
 import org.gritwright.core.observation.Material;
 import org.gritwright.core.observation.Moisture;
+import org.gritwright.core.observation.Repeatability;
 import org.gritwright.core.telemetry.SharedError;
 import org.gritwright.core.uncertainty.Measured;
 import org.gritwright.units.Amounts;
@@ -39,6 +40,15 @@ public sealed interface What {
     }
 
     /**
+     * How the catches of it scattered.
+     *
+     * @return the scatter; none of what isn't caught, or with too few catches to tell
+     */
+    default Optional<Repeatability> scatter() {
+        return Optional.empty();
+    }
+
+    /**
      * Whether it happens to a truck.
      *
      * @return false for what concerns the fleet
@@ -54,9 +64,14 @@ public sealed interface What {
      * @param discharge mass per revolution of the sensed shaft; of a liquid at its stated density
      * @param shared the parts of its uncertainty that others share, relative: the span of a scale; each id once
      * @param catches how many catches, 1 or more
+     * @param scatter how they scattered; none with too few to tell
      */
     record Calibrated(
-            CalibrationPoint at, Measured<DischargePerRevolution> discharge, List<SharedError> shared, int catches)
+            CalibrationPoint at,
+            Measured<DischargePerRevolution> discharge,
+            List<SharedError> shared,
+            int catches,
+            Optional<Repeatability> scatter)
             implements What {
         /**
          * Checks the values.
@@ -64,7 +79,7 @@ public sealed interface What {
          * @throws org.gritwright.units.InvalidInputException if the discharge isn't above 0, there is no catch, or an error's id is there twice
          */
         public Calibrated {
-            Require.given(Calibrated.class, at, discharge, shared);
+            Require.given(Calibrated.class, at, discharge, shared, scatter);
             Require.positive("discharge per revolution", DischargePerRevolution.class, discharge.value());
             Require.that(catches >= 1, "catches of a calibration", "1 or more", catches);
             shared = Shared.once(shared);
@@ -90,6 +105,7 @@ public sealed interface What {
      * @param verdict what that said about the tolerance
      * @param catches how many catches, 1 or more
      * @param caught how much they caught together; of a liquid at its stated density
+     * @param scatter how they scattered; none with too few to tell
      */
     record Verified(
             CalibrationInForce inForce,
@@ -97,7 +113,8 @@ public sealed interface What {
             List<SharedError> shared,
             Verdict verdict,
             int catches,
-            Quantity<Mass> caught)
+            Quantity<Mass> caught,
+            Optional<Repeatability> scatter)
             implements What {
         /**
          * Checks the values.
@@ -106,7 +123,7 @@ public sealed interface What {
          *     error's id is there twice
          */
         public Verified {
-            Require.given(Verified.class, inForce, error, shared, verdict, caught);
+            Require.given(Verified.class, inForce, error, shared, verdict, caught, scatter);
             Require.that(
                     Amounts.si(Dimensionless.class, error.value()) > -1,
                     "calibration error",

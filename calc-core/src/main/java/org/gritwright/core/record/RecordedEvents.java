@@ -28,7 +28,9 @@ import org.gritwright.core.history.Event;
 import org.gritwright.core.history.What;
 import org.gritwright.core.observation.ErrorSource;
 import org.gritwright.core.observation.Observation;
+import org.gritwright.core.observation.Repeatability;
 import org.gritwright.core.range.DriveResponse;
+import org.gritwright.core.statistics.Sample;
 import org.gritwright.core.telemetry.SharedError;
 import org.gritwright.core.uncertainty.Budget;
 import org.gritwright.core.uncertainty.Component;
@@ -127,7 +129,12 @@ final class RecordedEvents {
                         shared(
                                 calibration.budget(),
                                 part -> Amounts.si(DischargePerRevolution.class, part) / discharge),
-                        calibration.catches().size()),
+                        calibration.catches().size(),
+                        calibration.relativeScatter().isPresent()
+                                ? repeatability(
+                                        calibration.relativeScatter().getAsDouble(),
+                                        calibration.scatterDegreesOfFreedom())
+                                : Optional.empty()),
                 last.by());
     }
 
@@ -216,8 +223,31 @@ final class RecordedEvents {
                         shared(budget, part -> Amounts.si(Dimensionless.class, part) / grown),
                         judgement.verdict(),
                         sound.size(),
-                        Amounts.ofSi(kilograms, last.massUnit())),
+                        Amounts.ofSi(kilograms, last.massUnit()),
+                        scatter(sound)),
                 last.by()));
+    }
+
+    /** How what the catches imply scatters about its mean. */
+    private static Optional<Repeatability> scatter(List<Verification> catches) {
+        if (catches.size() < 2) {
+            return Optional.empty();
+        }
+        Sample implied = Sample.of(catches.stream()
+                .mapToDouble(one -> 1
+                        / (1
+                                + Amounts.si(
+                                        Dimensionless.class,
+                                        one.calibrationError().orElseThrow())))
+                .toArray());
+        return repeatability(implied.deviation().orElseThrow() / implied.mean(), catches.size() - 1.0);
+    }
+
+    /** None where catches scatter so much that nothing is repeated. */
+    private static Optional<Repeatability> repeatability(double scatter, double degreesOfFreedom) {
+        return scatter < 1
+                ? Optional.of(new Repeatability(Amounts.ofSi(scatter, SpreadingUnits.PERCENT), degreesOfFreedom))
+                : Optional.empty();
     }
 
     private static OffsetDateTime at(Verification one) {

@@ -90,7 +90,8 @@ public final class Happenings {
                         List.of(new SharedError("scale S-1", Amounts.of(0.2, SpreadingUnits.PERCENT))),
                         verdict,
                         1,
-                        Samples.pounds(240)));
+                        Samples.pounds(240),
+                        Optional.empty()));
     }
 
     /** By ±4 %. */
@@ -110,7 +111,8 @@ public final class Happenings {
                                 Amounts.of(pounds * Math.hypot(0.5, 0.2) / 100, SpreadingUnits.POUND_PER_REVOLUTION),
                                 Double.POSITIVE_INFINITY),
                         List.of(new SharedError("scale S-1", Amounts.of(0.2, SpreadingUnits.PERCENT))),
-                        3));
+                        3,
+                        Optional.empty()));
     }
 
     /** A correction that a verification called for. */
