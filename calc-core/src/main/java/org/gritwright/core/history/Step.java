@@ -23,8 +23,9 @@ record Step(Instant at, Event event, boolean isClaim) {
     private record Place(String slot, CalibrationPoint.Key point) {}
 
     /**
-     * The steps of a truck's events. A claim is heard only if nothing else is known of its place from then until the value was seen: a
-     * later document often names just the day on which something was corrected, and the record of that day knows the hour.
+     * The steps of a truck's events. A claim is heard only if nothing else is known of its place from then until the value was seen, but
+     * that it was held: a later document often names just the day on which something was corrected, and the record of that day knows the
+     * hour.
      */
     static List<Step> of(History history, List<Event> events) {
         List<Step> steps = new ArrayList<>();
@@ -46,9 +47,7 @@ record Step(Instant at, Event event, boolean isClaim) {
                 CalibrationInForce seen = ((What.Shown) event.what()).seen();
                 boolean heard = known.get(place(seen)).stream()
                                 .filter(other -> isBetween(other, claimed.get(), event, history))
-                                .allMatch(other -> value(other.what())
-                                        .filter(value -> value.factor().equals(seen.factor()))
-                                        .isPresent())
+                                .allMatch(other -> isLookAt(seen, other.what()))
                         && losses.stream().noneMatch(other -> isBetween(other, claimed.get(), event, history));
                 if (heard) {
                     steps.add(new Step(claimed.get(), event, true));
@@ -62,6 +61,13 @@ record Step(Instant at, Event event, boolean isClaim) {
                     .thenComparing(step -> step.event.id()));
         }
         return steps;
+    }
+
+    /** Whether a display was seen to hold the same, which says nothing of how the value came there. */
+    private static boolean isLookAt(CalibrationInForce seen, What what) {
+        return (what instanceof What.Shown shown && shown.seen().factor().equals(seen.factor()))
+                || (what instanceof What.Verified verified
+                        && verified.inForce().factor().equals(seen.factor()));
     }
 
     private static Optional<Instant> claimed(Event event, History history) {

@@ -1,5 +1,7 @@
 package org.gritwright.core.history;
 
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.List;
 import java.util.Optional;
 import javax.measure.Quantity;
@@ -8,6 +10,7 @@ import javax.measure.quantity.Mass;
 import org.gritwright.core.calibration.CalibrationFactor;
 import org.gritwright.core.calibration.CalibrationInForce;
 import org.gritwright.core.calibration.Change;
+import org.gritwright.core.finding.Argument;
 import org.gritwright.core.judgement.Verdict;
 import org.gritwright.core.observation.CalibrationPoint;
 import org.gritwright.core.observation.Material;
@@ -29,6 +32,19 @@ public sealed interface What {
      * @return for example "road salt at 2 in entered as 26 lb/rev"
      */
     String words();
+
+    /** A ratio to a tenth of a per cent: nobody catches better. */
+    private static String tenth(Quantity<Dimensionless> ratio) {
+        BigDecimal percent = BigDecimal.valueOf(100 * Amounts.si(Dimensionless.class, ratio))
+                .setScale(1, RoundingMode.HALF_EVEN)
+                .stripTrailingZeros();
+        return percent.toPlainString() + " %";
+    }
+
+    /** As a person reads it. */
+    private static String rounded(Quantity<?> quantity) {
+        return Argument.number(quantity).words();
+    }
 
     /**
      * The calibration point that it is about.
@@ -92,7 +108,7 @@ public sealed interface What {
 
         @Override
         public String words() {
-            return at + " calibrated: " + Amounts.format(at.asMetered(discharge.value()));
+            return at + " calibrated: " + rounded(at.asMetered(discharge.value()));
         }
     }
 
@@ -141,8 +157,8 @@ public sealed interface What {
 
         @Override
         public String words() {
-            return inForce.point() + " verified with " + inForce.factor() + ": error " + Amounts.format(error.value())
-                    + ", " + verdict.words();
+            return inForce.point() + " verified with " + inForce.factor() + ": error " + tenth(error.value()) + ", "
+                    + verdict.words();
         }
     }
 
@@ -326,7 +342,7 @@ public sealed interface What {
 
         @Override
         public String words() {
-            return "drive measured from " + Amounts.format(lowest) + " to " + Amounts.format(highest);
+            return "drive measured from " + rounded(lowest) + " to " + rounded(highest);
         }
     }
 
@@ -355,7 +371,7 @@ public sealed interface What {
 
         @Override
         public String words() {
-            return "laid " + Amounts.format(mass) + " of " + material;
+            return "laid " + rounded(mass) + " of " + material;
         }
     }
 

@@ -59,6 +59,10 @@ public final class Document<T> {
     public static final Document<TankRecord> TANK_RECORD =
             new Document<>("gritwright/tank-record", 0, TankRecordCodecs.TANK_RECORD, List.of());
 
+    /** An event that no calibration record tells: format "gritwright/fleet-event", version 1. */
+    public static final Document<WrittenEvent> FLEET_EVENT =
+            new Document<>("gritwright/fleet-event", 0, WrittenEventCodecs.FLEET_EVENT, List.of());
+
     private static final String FORMAT = "format";
     private static final String VERSION = "formatVersion";
     private static final String MINOR = "formatMinor";

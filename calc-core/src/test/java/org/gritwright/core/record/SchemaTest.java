@@ -31,7 +31,7 @@ class SchemaTest {
     }
 
     static List<Document<?>> documents() {
-        return List.of(Document.FLEET_DAY, Document.CALIBRATION_RECORD, Document.TANK_RECORD);
+        return List.of(Document.FLEET_DAY, Document.CALIBRATION_RECORD, Document.TANK_RECORD, Document.FLEET_EVENT);
     }
 
     @ParameterizedTest

@@ -7,9 +7,9 @@ import java.util.Optional;
 import javax.measure.Quantity;
 import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Mass;
+import org.gritwright.core.finding.Argument;
 import org.gritwright.core.history.Held;
 import org.gritwright.core.observation.CalibrationPoint;
-import org.gritwright.units.Amounts;
 import org.gritwright.units.check.Require;
 
 /**
@@ -65,6 +65,6 @@ public record Due(
                         reasons.stream()
                                 .map(reason -> reason.words() + " (by " + reason.by() + ")")
                                 .toList())
-                + "; expected error " + Amounts.format(expectedError) + "; " + work.words();
+                + "; expected error " + Argument.number(expectedError).words() + "; " + work.words();
     }
 }

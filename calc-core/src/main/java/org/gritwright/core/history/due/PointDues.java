@@ -12,6 +12,7 @@ import javax.measure.Unit;
 import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Mass;
 import org.gritwright.core.calibration.CalibrationInForce;
+import org.gritwright.core.finding.Argument;
 import org.gritwright.core.history.Event;
 import org.gritwright.core.history.Held;
 import org.gritwright.core.history.History;
@@ -236,9 +237,10 @@ final class PointDues {
                 .map(event -> new Reason(
                         rule,
                         event.what().words() + " with "
-                                + Amounts.format(((What.Delivered) event.what())
-                                        .material()
-                                        .looseBulkDensity()),
+                                + Argument.number(((What.Delivered) event.what())
+                                                .material()
+                                                .looseBulkDensity())
+                                        .words(),
                         day(event),
                         Optional.of(event)));
     }
@@ -263,7 +265,8 @@ final class PointDues {
         }
         String words = signal.map(event -> "what leaves per revolution has changed, shown on " + day(event))
                 .orElse("what leaves per revolution drifts by "
-                        + trend.map(line -> Amounts.format(line.perYear().value()))
+                        + trend.map(line ->
+                                        Argument.number(line.perYear().value()).words())
                                 .orElse("") + " a year");
         String until = leaves.map(day -> "; leaves " + settings.tolerance() + " from " + day + " on")
                 .orElse("");
@@ -290,10 +293,12 @@ final class PointDues {
         }
         Optional<String> words = Optional.empty();
         if (rule instanceof DueRule.AfterTurns most && turns >= Amounts.si(RevolutionCount.class, most.most())) {
-            words = Optional.of(Amounts.format(Amounts.ofSi(turns, most.most().getUnit())));
+            words = Optional.of(
+                    Argument.number(Amounts.ofSi(turns, most.most().getUnit())).words());
         } else if (rule instanceof DueRule.AfterMass most && kilograms >= Amounts.si(Mass.class, most.most())) {
             words = Optional.of(
-                    Amounts.format(Amounts.ofSi(kilograms, most.most().getUnit())));
+                    Argument.number(Amounts.ofSi(kilograms, most.most().getUnit()))
+                            .words());
         } else if (rule instanceof DueRule.AfterStorms most && storms >= most.most()) {
             words = Optional.of(storms + " storms");
         }

@@ -3,7 +3,7 @@ package org.gritwright.core.history.due;
 import java.util.Optional;
 import javax.measure.Quantity;
 import org.gritwright.core.calibration.CalibrationInForce;
-import org.gritwright.units.Amounts;
+import org.gritwright.core.finding.Argument;
 import org.gritwright.units.check.Require;
 
 /** The least work that clears what is due. The usual cautions and the maker's manual hold for all of it. Immutable, thread-safe values. */
@@ -44,7 +44,7 @@ public sealed interface Work {
 
         private String of(String each) {
             return this.each
-                    .map(amount -> " of " + Amounts.format(amount) + each)
+                    .map(amount -> " of " + Argument.number(amount).words() + each)
                     .orElse("");
         }
     }

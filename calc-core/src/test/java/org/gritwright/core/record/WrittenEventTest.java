@@ -1,0 +1,127 @@
+package org.gritwright.core.record;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.gritwright.core.Samples.assertRefused;
+import static org.gritwright.core.history.Happenings.TWO;
+import static org.gritwright.core.history.Happenings.day;
+import static org.gritwright.core.history.Happenings.event;
+import static org.gritwright.core.history.Happenings.hour;
+import static org.gritwright.core.history.Happenings.shown;
+import static org.gritwright.core.history.Happenings.value;
+
+import java.io.ByteArrayInputStream;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.gritwright.core.Samples;
+import org.gritwright.core.calibration.Change;
+import org.gritwright.core.document.RejectedDocumentException;
+import org.gritwright.core.history.Event;
+import org.gritwright.core.history.What;
+import org.gritwright.core.observation.Moisture;
+import org.gritwright.units.Amounts;
+import org.gritwright.units.SpreadingUnits;
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+@Tag("jackson")
+class WrittenEventTest {
+    static Stream<Event> events() {
+        Event first = event("1", day("2026-11-20"), new What.Changed(Change.Part.CONVEYOR, Optional.of("new chain")));
+        return Stream.of(
+                first.by("Avery"),
+                event("2", hour("2026-11-20T08:00"), new What.Overwritten("3")),
+                event("3", day("2026-11-20"), new What.SetBack()),
+                event(
+                        "4",
+                        day("2026-11-20"),
+                        new What.RangeMeasured(
+                                Amounts.of(4, SpreadingUnits.REVOLUTION_PER_MINUTE),
+                                Amounts.of(58, SpreadingUnits.REVOLUTION_PER_MINUTE))),
+                event(
+                        "5",
+                        day("2026-11-20"),
+                        new What.Used(
+                                "salt",
+                                Optional.of(Amounts.of(5200, SpreadingUnits.REVOLUTION)),
+                                Amounts.of(61, SpreadingUnits.SHORT_TON),
+                                2)),
+                event("6", day("2026-11-20"), new What.Used("salt", Optional.empty(), Samples.pounds(0), 0)),
+                Event.ofFleet(
+                        "7",
+                        day("2026-11-03"),
+                        new What.Delivered(
+                                Samples.SALT,
+                                "L-9",
+                                Optional.of(new Moisture(
+                                        Amounts.of(2, SpreadingUnits.PERCENT),
+                                        Amounts.of(1, SpreadingUnits.PERCENT),
+                                        Moisture.Basis.WET_MASS))),
+                        "tickets"),
+                Event.ofFleet("8", day("2026-11-01"), new What.SeasonStarted("2026/27"), "calendar"),
+                Event.withdrawing("9", day("2026-11-21"), first, "wrong truck", "workshop"),
+                event("10", day("2026-11-20"), new What.Changed(Change.Part.GATE, Optional.empty()))
+                        .superseding("1", "it was the gate"));
+    }
+
+    private static WrittenEvent read(String text) throws IOException, RejectedDocumentException {
+        return Document.FLEET_EVENT.read(new ByteArrayInputStream(text.getBytes(StandardCharsets.UTF_8)));
+    }
+
+    @ParameterizedTest
+    @MethodSource("events")
+    void anEventThatIsWrittenAndReadIsTheSame(Event event) throws IOException, RejectedDocumentException {
+        String text = Document.FLEET_EVENT.toText(WrittenEvent.of(event).orElseThrow());
+
+        assertThat(read(text).event())
+                .isEqualTo(event)
+                .satisfies(again -> assertThat(again.isSameAs(event)).isTrue());
+        assertThat(Document.FLEET_EVENT.toText(read(text))).isEqualTo(text);
+        assertThat(SchemaTest.schema(Document.FLEET_EVENT).validate(text, com.networknt.schema.InputFormat.JSON))
+                .isEmpty();
+    }
+
+    @Test
+    void whatARecordTellsIsNotWrittenTwice() {
+        assertThat(WrittenEvent.of(shown("1", day("2026-11-20"), value(TWO, 25))))
+                .isEmpty();
+    }
+
+    @Test
+    void anEventSaysOneThing() {
+        String two = """
+                {"format": "gritwright/fleet-event", "formatVersion": 1, "id": "1", "at": "2026-11-20", "truck": "T-07",
+                 "source": "workshop", "changed": {"part": "gate"}, "lost": {}}
+                """;
+        String none = """
+                {"format": "gritwright/fleet-event", "formatVersion": 1, "id": "1", "at": "2026-11-20", "truck": "T-07",
+                 "source": "workshop"}
+                """;
+
+        assertThatThrownBy(() -> read(two)).hasMessageContaining("2 of them");
+        assertThatThrownBy(() -> read(none)).hasMessageContaining("one of changed, lost, drive, used");
+    }
+
+    @Test
+    void aRepairNamesItsTruckAndASeasonNone() {
+        assertRefused(
+                "truck of event 1 must be named, as it happened to one: none",
+                () -> new WrittenEvent(
+                        "1",
+                        day("2026-11-20"),
+                        Optional.empty(),
+                        Optional.empty(),
+                        "workshop",
+                        Optional.of(new WrittenEvent.Changed(Change.Part.GATE, Optional.empty())),
+                        Optional.empty(),
+                        Optional.empty(),
+                        Optional.empty(),
+                        Optional.empty(),
+                        Optional.empty(),
+                        Optional.empty()));
+    }
+}
