@@ -10,6 +10,7 @@ module org.gritwright.core {
     exports org.gritwright.core.calibration;
     exports org.gritwright.core.chart;
     exports org.gritwright.core.conformance;
+    exports org.gritwright.core.control;
     exports org.gritwright.core.curve;
     exports org.gritwright.core.document;
     exports org.gritwright.core.envelope;

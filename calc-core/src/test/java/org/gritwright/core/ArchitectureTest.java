@@ -33,6 +33,7 @@ class ArchitectureTest {
             "document",
             "json",
             "statistics",
+            "control",
             "uncertainty",
             "finding",
             "spi",

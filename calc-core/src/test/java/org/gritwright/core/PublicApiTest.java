@@ -61,6 +61,7 @@ class PublicApiTest {
                         "org.gritwright.core.calibration",
                         "org.gritwright.core.chart",
                         "org.gritwright.core.conformance",
+                        "org.gritwright.core.control",
                         "org.gritwright.core.curve",
                         "org.gritwright.core.document",
                         "org.gritwright.core.envelope",
