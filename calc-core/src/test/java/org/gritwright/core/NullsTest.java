@@ -19,6 +19,7 @@ import java.time.OffsetDateTime;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collection;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
@@ -136,6 +137,7 @@ class NullsTest {
                         Map.entry(OffsetDateTime.class, Samples.NOON),
                         Map.entry(Set.class, Set.of()),
                         Map.entry(Map.class, Map.of()),
+                        Map.entry(Collection.class, List.of()),
                         Map.entry(Optional.class, Optional.empty()),
                         Map.entry(OptionalDouble.class, OptionalDouble.empty()),
                         Map.entry(double[].class, new double[] {0.5, 0.6, 0.7}),

@@ -29,6 +29,7 @@ public record Page(String path) {
     public static final Page FINDINGS = new Page("calc-core/FINDINGS.md");
     public static final Page ENVELOPE = new Page("calc-core/ENVELOPE.md");
     public static final Page LIQUIDS = new Page("calc-core/LIQUIDS.md");
+    public static final Page HISTORY = new Page("calc-core/HISTORY.md");
     public static final Page LATERAL = new Page("calc-core/LATERAL.md");
     public static final Page PLANNING = new Page("calc-core/PLANNING.md");
     public static final Page RANGE = new Page("calc-core/RANGE.md");

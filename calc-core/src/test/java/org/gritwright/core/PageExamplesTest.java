@@ -48,6 +48,7 @@ class PageExamplesTest {
                 new Program(Page.CHARTS, "Cab"),
                 new Program(Page.CURVES, "Openings"),
                 new Program(Page.ENVELOPE, "Limits"),
+                new Program(Page.HISTORY, "Memory"),
                 new Program(Page.LATERAL, "Pans"),
                 new Program(Page.LIQUIDS, "Brine"),
                 new Program(Page.PLANNING, "Plan"),

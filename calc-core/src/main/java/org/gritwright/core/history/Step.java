@@ -45,7 +45,7 @@ record Step(Instant at, Event event, boolean isClaim) {
             Optional<Instant> claimed = claimed(event, history);
             if (claimed.isPresent()) {
                 CalibrationInForce seen = ((What.Shown) event.what()).seen();
-                boolean heard = known.get(place(seen)).stream()
+                boolean heard = known.getOrDefault(place(seen), List.of()).stream()
                                 .filter(other -> isBetween(other, claimed.get(), event, history))
                                 .allMatch(other -> isLookAt(seen, other.what()))
                         && losses.stream().noneMatch(other -> isBetween(other, claimed.get(), event, history));

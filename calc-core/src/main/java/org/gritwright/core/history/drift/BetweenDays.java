@@ -3,6 +3,7 @@ package org.gritwright.core.history.drift;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
+import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.quantity.Dimensionless;
 import org.gritwright.core.statistics.Student;
@@ -52,6 +53,7 @@ public record BetweenDays(Quantity<Dimensionless> relativeDeviation, int pairs) 
      * @return the deviation
      */
     public static BetweenDays of(Collection<DischargeHistory> histories, BetweenDays otherwise) {
+        Objects.requireNonNull(otherwise, "otherwise");
         List<double[]> differences = new ArrayList<>();
         for (DischargeHistory history : histories) {
             history.stretches().forEach(stretch -> addDifferences(stretch, differences));

@@ -1,11 +1,14 @@
 package org.gritwright.core.history.drift;
 
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import javax.measure.Quantity;
 import javax.measure.Unit;
 import javax.measure.quantity.Dimensionless;
 import org.gritwright.core.calibration.CalibrationInForce;
@@ -93,7 +96,7 @@ public final class Trend {
 
     private double years(Instant at) {
         Duration since = Duration.between(middle, at);
-        return since.getSeconds() / SECONDS_PER_YEAR;
+        return since.toSeconds() / SECONDS_PER_YEAR;
     }
 
     /**
@@ -208,8 +211,19 @@ public final class Trend {
         return values;
     }
 
+    /**
+     * By how much the discharge changes, with its expanded uncertainty for 95 %, to a tenth of a per cent.
+     *
+     * @return for example "-9.6 ± 1.9 % a year"
+     */
     @Override
     public String toString() {
-        return perYear() + " a year";
+        Measured<Dimensionless> change = perYear();
+        return tenth(change.value()) + " ± "
+                + tenth(change.expandedUncertainty(COVERAGE).orElseThrow()) + " % a year";
+    }
+
+    private static BigDecimal tenth(Quantity<Dimensionless> ratio) {
+        return BigDecimal.valueOf(100 * Amounts.si(Dimensionless.class, ratio)).setScale(1, RoundingMode.HALF_EVEN);
     }
 }

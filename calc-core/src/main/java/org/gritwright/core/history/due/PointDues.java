@@ -265,9 +265,7 @@ final class PointDues {
         }
         String words = signal.map(event -> "what leaves per revolution has changed, shown on " + day(event))
                 .orElse("what leaves per revolution drifts by "
-                        + trend.map(line ->
-                                        Argument.number(line.perYear().value()).words())
-                                .orElse("") + " a year");
+                        + trend.map(Trend::toString).orElse(""));
         String until = leaves.map(day -> "; leaves " + settings.tolerance() + " from " + day + " on")
                 .orElse("");
         return Optional.of(new Reason(
