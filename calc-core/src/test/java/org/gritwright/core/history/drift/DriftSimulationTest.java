@@ -20,7 +20,7 @@ import org.junit.jupiter.api.Test;
 
 /** Years of trucks whose truth is known. The numbers allowed for are those of a binomial distribution, ±3.3 standard deviations. */
 class DriftSimulationTest {
-    private static final int TRUCKS = 1000;
+    private static final int TRUCKS = 600;
 
     private static boolean isBetween(int count, double chance, int of) {
         double deviation = Math.sqrt(of * chance * (1 - chance));
@@ -57,7 +57,7 @@ class DriftSimulationTest {
     void aFleetsFalseAlarmsHoldToTheStatedNumber() {
         DriftRule rule = DriftRule.forFleet(Simulated.between(), 1, 48, 10);
         SplittableRandom random = new SplittableRandom(7);
-        int seasons = 60;
+        int seasons = 25;
         int alarms = 0;
         for (int chart = 0; chart < 48 * seasons; chart++) {
             alarms += any(DriftChart.of(Simulated.stretch(random, 11, 0), rule), DriftChart.Point::isSignal);
