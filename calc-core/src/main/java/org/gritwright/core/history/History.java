@@ -7,7 +7,6 @@ import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Comparator;
-import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -30,12 +29,18 @@ import org.gritwright.units.check.Require;
  * what confirms it; only a correction that names a verification of its own instant comes after it.
  */
 public final class History {
+    /** Of more conflicts than this, their number says enough. */
+    private static final int MOST_CONFLICTS = 5;
+
     private final ZoneOffset yard;
     private final Map<String, Event> byId;
     private final Set<String> superseded;
     private final List<Event> ordered;
     private final List<Event> ofFleet;
     private final Map<String, List<Event>> ofTrucks;
+
+    /** An event with its place in the order. */
+    private record Placed(Event event, Instant at, int rank) {}
 
     private History(Map<String, Event> byId, ZoneOffset yard) {
         this.yard = yard;
@@ -44,12 +49,12 @@ public final class History {
         for (Event event : byId.values()) {
             event.supersedes().ifPresent(one -> superseded.add(one.id()));
         }
-        Map<Event, Instant> instants = new HashMap<>();
-        byId.values().forEach(event -> instants.put(event, instant(event)));
         ordered = byId.values().stream()
-                .sorted(Comparator.comparing((Event event) -> Objects.requireNonNull(instants.get(event)))
-                        .thenComparing(this::rank)
-                        .thenComparing(Event::id))
+                .map(event -> new Placed(event, instant(event), rank(event)))
+                .sorted(Comparator.comparing(Placed::at)
+                        .thenComparing(Placed::rank)
+                        .thenComparing(placed -> placed.event.id()))
+                .map(Placed::event)
                 .toList();
         Map<String, List<Event>> trucks = new TreeMap<>();
         List<Event> fleet = new ArrayList<>();
@@ -95,13 +100,23 @@ public final class History {
 
     private static void add(Collection<Event> events, Map<String, Event> byId) {
         List<String> conflicts = new ArrayList<>();
+        int more = 0;
         for (Event event : events) {
             Event before = byId.putIfAbsent(event.id(), event);
             if (before != null && !before.isSameAs(event)) {
-                conflicts.add(event.id() + " (" + before + "; " + event + ")");
+                if (conflicts.size() < MOST_CONFLICTS) {
+                    conflicts.add(event.id() + " (" + before + "; " + event + ")");
+                } else {
+                    more++;
+                }
             }
         }
-        Require.that(conflicts.isEmpty(), "ids of events", "of one content each", () -> String.join(", ", conflicts));
+        String others = more == 0 ? "" : ", and " + more + " more";
+        Require.that(
+                conflicts.isEmpty(),
+                "ids of events",
+                "of one content each",
+                () -> String.join(", ", conflicts) + others);
         requireNoCircle(byId);
     }
 

@@ -1,10 +1,12 @@
 package org.gritwright.core.history;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.gritwright.core.Samples.assertRefused;
 import static org.gritwright.core.history.Happenings.THREE;
 import static org.gritwright.core.history.Happenings.TRUCK;
 import static org.gritwright.core.history.Happenings.TWO;
+import static org.gritwright.core.history.Happenings.YARD;
 import static org.gritwright.core.history.Happenings.calibrated;
 import static org.gritwright.core.history.Happenings.changed;
 import static org.gritwright.core.history.Happenings.corrected;
@@ -20,6 +22,7 @@ import static org.gritwright.core.history.Happenings.value;
 import static org.gritwright.core.history.Happenings.verified;
 
 import java.time.Instant;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import javax.measure.quantity.Dimensionless;
@@ -321,6 +324,22 @@ class HistoryTest {
                 "ids of events must be of one content each: 1 (2026-09-01, T-07: salt at 2 in entered as 26 lb/rev; "
                         + "2026-09-01, T-07: salt at 2 in entered as 25 lb/rev)",
                 () -> YEAR.with(List.of(entered("1", day("2026-09-01"), value(TWO, 25)))));
+    }
+
+    @Test
+    void ofManyConflictsTheFirstAreNamedAndTheOthersCounted() {
+        List<Event> others = new ArrayList<>();
+        List<Event> events = new ArrayList<>();
+        for (int i = 0; i < 9; i++) {
+            events.add(changed("event " + i, day("2026-09-01"), Change.Part.GATE));
+            others.add(changed("event " + i, day("2026-09-02"), Change.Part.GATE));
+        }
+        History history = History.of(events, YARD);
+
+        assertThatThrownBy(() -> history.with(others))
+                .hasMessageContaining("event 4 (2026-09-01, T-07: gate changed; 2026-09-02, T-07: gate changed), and 4 more")
+                .message()
+                .doesNotContain("event 5");
     }
 
     /** Points are equal whatever the density of the material; two records that differ in it don't say the same. */
