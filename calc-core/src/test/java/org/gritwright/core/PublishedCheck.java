@@ -137,6 +137,66 @@ record PublishedCheck(
                         + " experimental reports, Metrologia 38, 2001, as programs for it print; title from memory"),
         SALT_INSTITUTE(
                 "Salt Institute", "Salt Institute, chemical and physical properties of salt: solubility at 60 °F"),
+        MONTGOMERY(
+                "Montgomery 9.1 and 9.2",
+                "D. C. Montgomery, Introduction to Statistical Quality Control, Tables 9.1 and 9.2; second-hand, what"
+                        + " is said of the change and of the EWMA from memory"),
+        CROWDER(
+                "Crowder 1987",
+                "S. V. Crowder, A simple method for studying run-length distributions of exponentially weighted moving"
+                        + " average charts, Technometrics 29, 1987, 401, Table 1; second-hand, title from memory; its 3.95 at"
+                        + " λ 0.5, L 2, shift 1.25 is a misprint of 3.59"),
+        CROWDER_1989(
+                "Crowder 1989",
+                "S. V. Crowder, Design of exponentially weighted moving average schemes, Journal of Quality Technology 21,"
+                        + " 1989; second-hand, title from memory"),
+        LUCAS_SACCUCCI(
+                "Lucas and Saccucci",
+                "J. M. Lucas and M. S. Saccucci, Exponentially weighted moving average control schemes, Technometrics 32,"
+                        + " 1990, 1, Table 3; second-hand, title from memory"),
+        STEINER(
+                "Steiner",
+                "S. H. Steiner, 1999, Table 2, EWMA charts with fixed limits; second-hand; its 135.0 at shift 0.25 is left"
+                        + " out (133.59)"),
+        QC_MANUAL(
+                "a quality-control manual",
+                "manual of a statistics program's quality-control part, 1999; second-hand; its CUSUM numbers are right to"
+                        + " seven or eight digits"),
+        LUCAS_CROSIER(
+                "Lucas and Crosier",
+                "J. M. Lucas and R. B. Crosier, Fast initial response for CUSUM quality-control schemes, Technometrics 24,"
+                        + " 1982, 199, Table 1; second-hand, title from memory"),
+        BROOK_EVANS(
+                "Brook and Evans",
+                "D. Brook and D. A. Evans, An approach to the probability distribution of CUSUM run length, Biometrika 59,"
+                        + " 1972, section 4.3; second-hand, title from memory"),
+        VANCE(
+                "Vance",
+                "L. C. Vance, Journal of Quality Technology 18, 1986, and A. L. Goel and S. M. Wu, Technometrics 13, 1971,"
+                        + " Table 1; second-hand"),
+        WALDMANN(
+                "Waldmann",
+                "K.-H. Waldmann, Bounds for the distribution of the run length of one-sided and two-sided CUSUM quality"
+                        + " control schemes, Technometrics 28, 1986, Tables 1, 3, 5; second-hand, title from memory"),
+        GAN_1991(
+                "Gan 1991",
+                "F. F. Gan, EWMA control chart under linear drift, 1991, Table 1; second-hand, title from memory"),
+        GAN_1992(
+                "Gan 1992",
+                "F. F. Gan, CUSUM control charts under linear drift, 1992, Table 1; second-hand, title from memory; its 76.3"
+                        + " at a drift of 0.005 is left out (77.17)"),
+        GAN_1993("Gan 1993", "F. F. Gan, EWMA charts with an in-control median run length of 500, 1993; second-hand"),
+        CHAMP_WOODALL(
+                "Champ and Woodall",
+                "C. W. Champ and W. H. Woodall, Exact results for Shewhart control charts with supplementary runs rules,"
+                        + " Technometrics 29, 1987, 393, Table 1; second-hand"),
+        CROWDER_INDIVIDUALS(
+                "Crowder 1987b",
+                "S. V. Crowder, Computation of ARL for combined individual measurement and moving range charts, Journal of"
+                        + " Quality Technology 19, 1987, Listing 1; second-hand, title from memory"),
+        RIGDON(
+                "Rigdon and others",
+                "S. E. Rigdon and others, 1994, on limits of combined individuals and moving-range charts; second-hand"),
         UNITS(
                 "derived: units",
                 "computed from the exact definitions of the units (NIST Special Publication 811, 2008, Appendix B; NIST"
@@ -194,6 +254,27 @@ record PublishedCheck(
             @Override
             double of(BigDecimal stated) {
                 return stated.ulp().doubleValue() * 1.5;
+            }
+        },
+        /** The source's own integration is coarser than what it prints: 0.2 %. */
+        COARSE_INTEGRATION {
+            @Override
+            double of(BigDecimal stated) {
+                return Math.abs(stated.doubleValue()) * 0.002;
+            }
+        },
+        /** The source rounded the limits of its charts to a few digits: 0.8 %. */
+        ROUNDED_LIMITS {
+            @Override
+            double of(BigDecimal stated) {
+                return Math.abs(stated.doubleValue()) * 0.008;
+            }
+        },
+        /** The last two or three digits are wrong: a part in 10⁷. */
+        WRONG_LAST_DIGITS {
+            @Override
+            double of(BigDecimal stated) {
+                return Math.abs(stated.doubleValue()) * 1e-7;
             }
         },
         /** The source rounded a constant on its way: 1.6 %. */

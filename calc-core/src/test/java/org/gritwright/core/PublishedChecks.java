@@ -84,6 +84,7 @@ final class PublishedChecks extends CheckList {
         checks.addAll(PumpChecks.all());
         checks.addAll(BoomChecks.all());
         checks.addAll(BrineChecks.all());
+        checks.addAll(ControlChecks.all());
         return checks.rows();
     }
 
