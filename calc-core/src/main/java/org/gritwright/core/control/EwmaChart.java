@@ -11,7 +11,8 @@ import org.gritwright.units.check.Require;
  * The exponentially weighted moving average of standardized observations: z₀ = 0, zᵢ = λ·xᵢ + (1 − λ)·zᵢ₋₁, and a signal where |zᵢ| is
  * greater than the limit (S. W. Roberts, 1959; D. C. Montgomery, Introduction to Statistical Quality Control, chapter 9). The
  * fixed limit is L·√(λ/(2 − λ)); the exact one, which is nearer at first, L·√(λ/(2 − λ)·(1 − (1 − λ)²ⁱ)). A one-sided
- * chart keeps z at 0 where it would fall on the other side. Immutable, thread-safe, a value.
+ * chart keeps z at 0 where it would fall on the other side, with the same limits (as S. V. Crowder and M. D. Hamilton, 1992, do for a
+ * deviation; from memory). Immutable, thread-safe, a value.
  *
  * @param lambda λ, how much of the newest observation is taken, greater than 0, at most 1
  * @param limit L, the limit in standard deviations of z, greater than 0

@@ -11,7 +11,8 @@ import org.gritwright.units.check.Require;
  * observation before than the limit of the range. Both limits are multiples of the standard deviation. Immutable, thread-safe, a
  * value.
  *
- * <p>Unlike the other charts it takes observations as they are; center and deviation standardize them. Looking at the range
+ * <p>Unlike the other charts it takes observations as they are; center and deviation standardize them. A change, and what
+ * {@link #scaled} makes larger, is counted in deviations from the center here too. Looking at the range
  * makes false alarms more frequent and finds little that the observations themselves don't (S. V. Crowder, 1987; S. E. Rigdon
  * and others, 1994; from memory).
  *
@@ -193,7 +194,6 @@ public record IndividualsChart(double center, double deviation, double limit, do
         return new Point(number, x, range, x > upper() || x < lower(), range > highestRange());
     }
 
-    /** {@inheritDoc} Here a mean, and what a factor makes larger, is a deviation from the center. */
     @Override
     public IndividualsChart scaled(double factor) {
         Require.positive("factor", factor);

@@ -94,6 +94,15 @@ class RunLengthsTest {
     }
 
     @Test
+    void aDriftThatTakesAMillionObservationsIsRefused() {
+        RunRulesChart chart = RunRulesChart.of(new RunRulesChart.Rule(1, 1, 5));
+
+        assertThatThrownBy(() -> chart.averageRunLength(Change.drift(1e-12)))
+                .hasMessageContaining("hardly any is beyond 1000000 observations");
+        assertThat(chart.averageRunLength(Change.drift(1e-4))).isBetween(10_000.0, 50_000.0);
+    }
+
+    @Test
     void theLongestRunsThatAreComputedAreStillRight() {
         double alarm = 2 * Normal.below(-6);
         double average = 1 / alarm;
