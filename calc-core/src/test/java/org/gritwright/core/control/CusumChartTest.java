@@ -113,6 +113,11 @@ class CusumChartTest {
     }
 
     @Test
+    void theFarthestLimitIsStillAChart() {
+        assertThat(CusumChart.twoSided(0, 10_000).scaled(0.5)).isEqualTo(CusumChart.twoSided(0, 5_000));
+    }
+
+    @Test
     void whatIsNoPointIsRefused() {
         assertThatThrownBy(() -> new CusumChart.Point(-1, 0, 0, 0, 0, 4))
                 .hasMessageContaining("number of the observation");

@@ -98,6 +98,14 @@ class EstimatedRunLengthsTest {
     }
 
     @Test
+    void aChartThatAlwaysSignalsHasAnAverageOf1() {
+        EstimatedRunLengths lengths = EstimatedRunLengths.of(EwmaChart.fixed(1, 1e-17), 20);
+
+        assertThat(lengths.quantile(1e-7)).isEqualTo(1);
+        assertThat(lengths.chanceBelow(2)).isCloseTo(1, within(1e-6));
+    }
+
+    @Test
     void itKnowsWhatItIsOf() {
         EwmaChart chart = EwmaChart.fixed(1, 3);
         EstimatedRunLengths lengths = EstimatedRunLengths.of(chart, 20);
@@ -109,6 +117,8 @@ class EstimatedRunLengthsTest {
                 .isNotEqualTo(EstimatedRunLengths.of(chart, 21))
                 .isNotEqualTo(EstimatedRunLengths.of(EwmaChart.fixed(1, 3.1), 20))
                 .isNotEqualTo("");
+        assertThat(lengths.hashCode())
+                .isNotEqualTo(EstimatedRunLengths.of(chart, 21).hashCode());
         assertThat(lengths.toString()).contains("with estimates from 20 observations");
     }
 }

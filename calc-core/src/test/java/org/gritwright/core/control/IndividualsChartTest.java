@@ -113,6 +113,8 @@ class IndividualsChartTest {
 
     @Test
     void observationsThatTellNothingAreRefused() {
+        assertThat(IndividualsChart.standardized(20, 2).limit()).isEqualTo(20);
+        assertThat(IndividualsChart.of(1, 2).center()).isEqualTo(1.5);
         assertThatThrownBy(() -> IndividualsChart.of(1)).hasMessageContaining("two or more");
         assertThatThrownBy(() -> IndividualsChart.of(1, 1, 1)).hasMessageContaining("standard deviation");
         assertThatThrownBy(() -> IndividualsChart.of(1, Double.NaN)).hasMessageContaining("observation");
