@@ -137,7 +137,10 @@ public final class Amounts {
         SymbolTable.Entry<Q> entry = SymbolTable.entryOf(kind, quantity.getUnit());
         double value = finite(quantity);
         if (entry.factors() == null) {
-            return quantity.toSystemUnit().getValue().doubleValue();
+            // A difference of temperatures has no offset.
+            return quantity.getScale() == Quantity.Scale.RELATIVE
+                    ? quantity.toSystemUnit().getValue().doubleValue()
+                    : entry.converter().convert(quantity.getValue()).doubleValue();
         }
         double result = entry.factors().intoSystem().times(value);
         if (!Double.isFinite(result)) {

@@ -8,14 +8,20 @@ import java.util.List;
 import java.util.Map;
 import javax.measure.Quantity;
 import javax.measure.Unit;
+import javax.measure.UnitConverter;
 import org.jspecify.annotations.Nullable;
 
 /** Look-ups over the symbol rows, made once; immutable afterwards. */
 final class SymbolTable {
 
-    /** A row with its exact factor to the system unit; {@code null} for a scale with an offset, such as °C. */
+    /**
+     * A row and the way to its system unit.
+     *
+     * @param factors the exact factor; {@code null} for a scale with an offset, such as °C
+     * @param converter the reference implementation's, which knows offsets
+     */
     record Entry<Q extends Quantity<Q>>(
-            UnitSymbol<Q> row, @Nullable FactorPair factors) {}
+            UnitSymbol<Q> row, @Nullable FactorPair factors, UnitConverter converter) {}
 
     static final List<UnitSymbol<?>> ROWS = SymbolRows.all();
 
@@ -46,7 +52,8 @@ final class SymbolTable {
     private SymbolTable() {}
 
     private static <Q extends Quantity<Q>> Entry<Q> entry(UnitSymbol<Q> row) {
-        return new Entry<>(row, FactorPair.toSystemUnit(row.unit()).orElse(null));
+        Unit<Q> unit = row.unit();
+        return new Entry<>(row, FactorPair.toSystemUnit(unit).orElse(null), unit.getConverterTo(unit.getSystemUnit()));
     }
 
     private static void putOnce(Map<String, Entry<?>> bySpelling, String spelling, Entry<?> entry) {

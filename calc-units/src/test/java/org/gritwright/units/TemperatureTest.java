@@ -7,9 +7,13 @@ import java.util.List;
 import javax.measure.Quantity;
 import javax.measure.Unit;
 import javax.measure.quantity.Temperature;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.constraints.DoubleRange;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import tech.units.indriya.quantity.Quantities;
 
 /** Temperature scales differ by an offset: they read, print and go to SI, but have no conversion factor. */
 class TemperatureTest {
@@ -32,6 +36,18 @@ class TemperatureTest {
     void theSiValueIsInKelvin(String text, double kelvin) {
         assertThat(Amounts.si(Temperature.class, Amounts.parse(Temperature.class, text)))
                 .isEqualTo(kelvin);
+    }
+
+    /** To the last bit, and of a difference too, which has no offset. */
+    @Property
+    void theSiValueIsThatOfTheReferenceImplementation(
+            @ForAll @DoubleRange(min = -500, max = 5_000) double number, @ForAll Quantity.Scale scale) {
+        for (Unit<Temperature> unit :
+                List.of(SpreadingUnits.CELSIUS, SpreadingUnits.KELVIN, SpreadingUnits.FAHRENHEIT)) {
+            Quantity<Temperature> temperature = Quantities.getQuantity(number, unit, scale);
+            assertThat(Amounts.si(Temperature.class, temperature))
+                    .isEqualTo(temperature.toSystemUnit().getValue().doubleValue());
+        }
     }
 
     @ParameterizedTest

@@ -87,24 +87,21 @@ public final class CatchFindings {
      */
     public static List<Finding> ofConditions(List<Conditions> conditions) {
         List<Finding> findings = new ArrayList<>();
-        lowest(Temperature.class, conditions.stream().flatMap(c -> c.oilTemperature().stream()))
-                .filter(oil -> isBelow(Temperature.class, oil, COLD))
+        lowestBelow(COLD, Temperature.class, conditions.stream().flatMap(c -> c.oilTemperature().stream()))
                 .ifPresent(oil -> findings.add(
                         Finding.of(FindingCode.OIL_COLD, Map.of("oil", number(oil), "limit", number(COLD)))));
-        lowest(Dimensionless.class, conditions.stream().flatMap(c -> c.hopperLevel().stream()))
-                .filter(level -> isBelow(Dimensionless.class, level, NEARLY_EMPTY))
+        lowestBelow(NEARLY_EMPTY, Dimensionless.class, conditions.stream().flatMap(c -> c.hopperLevel().stream()))
                 .ifPresent(level -> findings.add(Finding.of(
                         FindingCode.HOPPER_NEARLY_EMPTY,
                         Map.of("level", number(level), "limit", number(NEARLY_EMPTY)))));
         return findings;
     }
 
-    private static <Q extends Quantity<Q>> Optional<Quantity<Q>> lowest(Class<Q> kind, Stream<Quantity<Q>> values) {
-        return values.min(Comparator.comparingDouble(value -> Amounts.si(kind, value)));
-    }
-
-    private static <Q extends Quantity<Q>> boolean isBelow(Class<Q> kind, Quantity<Q> value, Quantity<Q> limit) {
-        return Comparison.isAbove(Amounts.si(kind, limit), Amounts.si(kind, value));
+    private static <Q extends Quantity<Q>> Optional<Quantity<Q>> lowestBelow(
+            Quantity<Q> limit, Class<Q> kind, Stream<Quantity<Q>> values) {
+        double highest = Amounts.si(kind, limit);
+        return values.filter(value -> Comparison.isAbove(highest, Amounts.si(kind, value)))
+                .min(Comparator.comparingDouble(value -> Amounts.si(kind, value)));
     }
 
     /**
