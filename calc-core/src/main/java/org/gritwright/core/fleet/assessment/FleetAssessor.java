@@ -5,7 +5,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.function.BiConsumer;
 import java.util.function.Function;
 import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
@@ -102,8 +101,9 @@ public record FleetAssessor(
     private List<TruckAssessment> assess(FleetDay day, UnaryOperator<IntStream> way) {
         size.requireFew(day);
         int count = day.trucks().size();
+        SharedRefusals shared = SharedRefusals.in(day);
         List<List<Refusal>> unusable = way.apply(IntStream.range(0, count))
-                .mapToObj(i -> unusable(day, i))
+                .mapToObj(i -> unusable(day, i, shared))
                 .toList();
         // What can't be used says nothing of other trucks either.
         Yard yard = Yard.of(day.withTrucks(IntStream.range(0, count)
@@ -148,7 +148,7 @@ public record FleetAssessor(
     }
 
     /** What a truck has too much of, and numbers that can't be, of its own or of a scale, material or route that is for it. */
-    private List<Refusal> unusable(FleetDay day, int index) {
+    private List<Refusal> unusable(FleetDay day, int index, SharedRefusals shared) {
         TruckDay truck = day.trucks().get(index);
         String root = "/trucks/" + index;
         Optional<InvalidInputException> excess = size.excess(truck);
@@ -156,23 +156,8 @@ public record FleetAssessor(
             return List.of(Refusal.of(root, "", excess.get()));
         }
         List<Refusal> refusals = new ArrayList<>();
-        BiConsumer<String, InvalidInputException> refused = (at, why) -> refusals.add(Refusal.of(at, "", why));
-        EnteredRanges.check(truck, root, refused);
-        FleetDay only = day.withOnly(truck);
-        only.scales()
-                .forEach(scale ->
-                        EnteredRanges.check(scale, "/scales/" + day.scales().indexOf(scale), refused));
-        only.graduates()
-                .forEach(one ->
-                        EnteredRanges.check(one, "/graduates/" + day.graduates().indexOf(one), refused));
-        only.materials()
-                .forEach(one ->
-                        EnteredRanges.check(one, "/materials/" + day.materials().indexOf(one), refused));
-        for (int i = 0; i < day.routes().size(); i++) {
-            if (day.routes().get(i).isFor(truck.id())) {
-                EnteredRanges.check(day.routes().get(i), "/routes/" + i, refused);
-            }
-        }
+        EnteredRanges.check(truck, root, (at, why) -> refusals.add(Refusal.of(at, "", why)));
+        refusals.addAll(shared.of(truck));
         return refusals;
     }
 

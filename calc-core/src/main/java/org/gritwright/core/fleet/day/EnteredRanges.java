@@ -1,13 +1,10 @@
 package org.gritwright.core.fleet.day;
 
-import java.lang.reflect.InvocationTargetException;
-import java.lang.reflect.RecordComponent;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
-import java.util.Set;
 import java.util.function.BiConsumer;
 import javax.measure.Quantity;
 import javax.measure.quantity.Dimensionless;
@@ -65,27 +62,38 @@ public final class EnteredRanges {
         private static <Q extends Quantity<Q>> Range of(Class<Q> kind, String lowest, String highest) {
             return new Range(Amounts.parse(kind, lowest), Amounts.parse(kind, highest));
         }
+    }
 
-        private boolean holds(Quantity<?> quantity) {
-            double si = si(quantity);
+    /** A range beside its ends in SI units. */
+    private record Ends(Range range, double lowest, double highest) {
+        private static <Q extends Quantity<Q>> Ends of(Class<Q> kind, String lowest, String highest) {
+            Range range = Range.of(kind, lowest, highest);
+            return new Ends(range, si(kind, range.lowest()), si(kind, range.highest()));
+        }
+
+        private boolean hold(Class<?> kind, Quantity<?> quantity) {
             // As it was entered: what is tiny may be 0 in SI units.
-            boolean ownRule =
-                    lowest.getValue().doubleValue() > 0 && quantity.getValue().doubleValue() <= 0;
-            return ownRule || (si >= si(lowest) && si <= si(highest));
+            boolean ownRule = range.lowest().getValue().doubleValue() > 0
+                    && quantity.getValue().doubleValue() <= 0;
+            if (ownRule) {
+                return true;
+            }
+            double si = si(kind, quantity);
+            return si >= lowest && si <= highest;
         }
 
         /** In SI units; NaN for what is too large there. */
         @SuppressWarnings({"unchecked", "rawtypes"}) // the kind is the unit's own
-        private static double si(Quantity<?> quantity) {
+        private static double si(Class<?> kind, Quantity<?> quantity) {
             try {
-                return Amounts.si((Class) UnitSymbol.of(quantity.getUnit()).kind(), (Quantity) quantity);
+                return Amounts.si((Class) kind, (Quantity) quantity);
             } catch (InvalidInputException e) {
                 return Double.NaN;
             }
         }
     }
 
-    private static final Map<Class<?>, Range> BY_KIND = Map.ofEntries(
+    private static final Map<Class<?>, Ends> BY_KIND = Map.ofEntries(
             entry(Mass.class, "0.001 g", "1000 t"),
             entry(Length.class, "0.001 mm", "1000 km"),
             entry(Time.class, "0.01 s", "1000 h"),
@@ -116,22 +124,16 @@ public final class EnteredRanges {
             entry(PrewetRate.class, "0.01 L/t", "1e4 L/t"));
 
     /** Where a field's own range is narrower than its kind's. */
-    private static final Map<String, Range> BY_FIELD = Map.of(
-            "gearRatio", Range.of(Dimensionless.class, "0.001", "1000"),
-            "grainDiameter", Range.of(Length.class, "0.001 mm", "1 m"),
-            "course", Range.of(Length.class, "1 m", "1000 km"));
-
-    /** Their fields stand in the document on the level of the whole. */
-    private static final Set<String> INLINED = Set.of("entry", "target", "spreader", "containers");
-
-    /** Fields that documents call otherwise. */
-    private static final Map<String, String> IN_DOCUMENTS = Map.of("rate", "targetRate", "laneRate", "targetLaneRate");
+    private static final Map<String, Ends> BY_FIELD = Map.of(
+            "gearRatio", Ends.of(Dimensionless.class, "0.001", "1000"),
+            "grainDiameter", Ends.of(Length.class, "0.001 mm", "1 m"),
+            "course", Ends.of(Length.class, "1 m", "1000 km"));
 
     private EnteredRanges() {}
 
-    private static <Q extends Quantity<Q>> Map.Entry<Class<?>, Range> entry(
+    private static <Q extends Quantity<Q>> Map.Entry<Class<?>, Ends> entry(
             Class<Q> kind, String lowest, String highest) {
-        return Map.entry(kind, Range.of(kind, lowest, highest));
+        return Map.entry(kind, Ends.of(kind, lowest, highest));
     }
 
     /**
@@ -144,34 +146,29 @@ public final class EnteredRanges {
     public static void check(Record entry, String pointer, BiConsumer<String, InvalidInputException> refused) {
         Objects.requireNonNull(pointer, "pointer");
         Objects.requireNonNull(refused, "refused");
-        for (RecordComponent component : entry.getClass().getRecordComponents()) {
-            String name = IN_DOCUMENTS.getOrDefault(component.getName(), component.getName());
-            Object value = value(component, entry);
-            boolean inlined = value instanceof Record && INLINED.contains(name);
-            check(name, value, inlined ? pointer : pointer + "/" + name, refused);
+        check(entry, (below, why) -> refused.accept(pointer + below, why));
+    }
+
+    /** Where something stands is put together from within outwards, as only what is refused needs it. */
+    private static void check(Record entry, BiConsumer<String, InvalidInputException> refused) {
+        for (EnteredField field : EnteredField.of(entry.getClass())) {
+            Object value = field.value(entry);
+            check(field.name(), value, (below, why) -> refused.accept(field.place(value) + below, why));
         }
     }
 
-    private static Object value(RecordComponent component, Record entry) {
-        try {
-            return Objects.requireNonNull(component.getAccessor().invoke(entry), component.getName());
-        } catch (IllegalAccessException | InvocationTargetException e) {
-            throw new IllegalStateException(component.toString(), e);
-        }
-    }
-
-    private static void check(
-            String name, Object value, String pointer, BiConsumer<String, InvalidInputException> refused) {
+    private static void check(String name, Object value, BiConsumer<String, InvalidInputException> refused) {
         if (value instanceof Quantity<?> quantity) {
-            refusal(name, quantity).ifPresent(why -> refused.accept(pointer, why));
+            checkNumber(name, quantity, refused);
         } else if (value instanceof Optional<?> optional) {
-            optional.ifPresent(given -> check(name, given, pointer, refused));
+            optional.ifPresent(given -> check(name, given, refused));
         } else if (value instanceof List<?> list) {
             for (int i = 0; i < list.size(); i++) {
-                check(name, list.get(i), pointer + "/" + i, refused);
+                int place = i;
+                check(name, list.get(i), (below, why) -> refused.accept("/" + place + below, why));
             }
         } else if (value instanceof Record part) {
-            check(part, pointer, refused);
+            check(part, refused);
         }
     }
 
@@ -186,13 +183,18 @@ public final class EnteredRanges {
     public static Optional<Range> of(String field, Class<?> kind) {
         Objects.requireNonNull(kind, "kind");
         return Optional.ofNullable(BY_FIELD.get(Objects.requireNonNull(field, "field")))
-                .or(() -> Optional.ofNullable(BY_KIND.get(kind)));
+                .or(() -> Optional.ofNullable(BY_KIND.get(kind)))
+                .map(Ends::range);
     }
 
-    private static Optional<InvalidInputException> refusal(String name, Quantity<?> quantity) {
-        return of(name, UnitSymbol.of(quantity.getUnit()).kind())
-                .filter(range -> !range.holds(quantity))
-                .map(range -> refusal(words(name), quantity, range));
+    private static void checkNumber(
+            String name, Quantity<?> quantity, BiConsumer<String, InvalidInputException> refused) {
+        Class<?> kind = UnitSymbol.of(quantity.getUnit()).kind();
+        Ends own = BY_FIELD.get(name);
+        Ends ends = own == null ? BY_KIND.get(kind) : own;
+        if (ends != null && !ends.hold(kind, quantity)) {
+            refused.accept("", refusal(words(name), quantity, ends.range()));
+        }
     }
 
     private static InvalidInputException refusal(String field, Quantity<?> quantity, Range range) {
