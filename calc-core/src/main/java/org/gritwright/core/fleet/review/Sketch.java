@@ -101,6 +101,10 @@ public record Sketch(
         Held with(double kilograms, double loose) {
             return new Held(place, point, kilograms, loose, entered);
         }
+
+        double logFill() {
+            return Math.log(kilogramsPerRevolution / looseKilograms);
+        }
     }
 
     /**
@@ -292,7 +296,7 @@ public record Sketch(
 
     /** The middle one of the fills that values in force imply, as a logarithm. */
     OptionalDouble medianLogFillOfHeld() {
-        return middle(held.stream().mapToDouble(one -> Math.log(one.kilogramsPerRevolution() / one.looseKilograms())));
+        return middle(held.stream().mapToDouble(Held::logFill));
     }
 
     /** The middle one of the catches' fills, as a logarithm; none without a catch that tells. */
@@ -354,7 +358,7 @@ public record Sketch(
         }
         for (Held value : held) {
             if (value.point().equals(one.point())) {
-                here.add(Math.log(value.kilogramsPerRevolution() / value.looseKilograms()), DRIFT * DRIFT);
+                here.add(value.logFill(), DRIFT * DRIFT);
             }
         }
         here.add(elsewhere.mean(), elsewhere.variance() + SHAPE * SHAPE);
@@ -388,7 +392,7 @@ public record Sketch(
         NormalEstimates all = new NormalEstimates();
         double gain = 0;
         double scatter = scatters.get(0);
-        List<NormalEstimates> points = byPoint(scatter);
+        List<NormalEstimates> points = byPoint(fills(), scatter);
         for (NormalEstimates point : points) {
             all.add(point.mean(), point.variance() + SHAPE * SHAPE);
         }
@@ -419,7 +423,10 @@ public record Sketch(
     double logLikelihood() {
         double discharges = 0;
         double best = Double.NEGATIVE_INFINITY;
-        double[] logs = scatters.stream().mapToDouble(this::ofDischarges).toArray();
+        List<Fill> fills = fills();
+        double[] logs = scatters.stream()
+                .mapToDouble(scatter -> ofDischarges(fills, scatter))
+                .toArray();
         for (double log : logs) {
             best = Math.max(best, log);
         }
@@ -431,28 +438,45 @@ public record Sketch(
         boolean untared = false;
         for (SketchedCatch one : catches) {
             sum += one.isVerification() ? ofDelivery(one) + ofDisplay(one) : 0;
-            sum += tared && one.isTareMissing() && isAsWeighed(one) ? Math.log(NEVER) : 0;
-            untared |= one.isTareMissing() && isAsWeighed(one);
+            sum += tared && one.isTareMissing() && one.isAsWeighed() ? Math.log(NEVER) : 0;
+            untared |= one.isTareMissing() && one.isAsWeighed();
         }
         return untared && !tared ? sum + Math.log(NET_MASSES) : sum;
     }
 
-    private static boolean isAsWeighed(SketchedCatch one) {
-        return one.kilograms() == one.source().kilograms();
+    /**
+     * What a catch, or a value in force, tells of the fill.
+     *
+     * @param place of which point
+     * @param log the logarithm of the fill
+     * @param massVariance of a catch, beside its scatter
+     * @param turnsVariance likewise
+     * @param isCatch whether a catch tells it
+     */
+    private record Fill(int place, double log, double massVariance, double turnsVariance, boolean isCatch) {
+        double variance(double scatter) {
+            return isCatch ? scatter * scatter + massVariance + turnsVariance : DRIFT * DRIFT;
+        }
     }
 
-    private List<NormalEstimates> byPoint(double scatter) {
-        NormalEstimates[] byPoint = new NormalEstimates[places];
+    private List<Fill> fills() {
+        List<Fill> fills = new ArrayList<>();
         for (SketchedCatch one : catches) {
             OptionalDouble logFill = logFill(one);
             if (logFill.isPresent()) {
-                at(one.place(), byPoint)
-                        .add(logFill.getAsDouble(), scatter * scatter + one.massVariance() + one.turnsVariance());
+                fills.add(new Fill(one.place(), logFill.getAsDouble(), one.massVariance(), one.turnsVariance(), true));
             }
         }
         for (Held value : held) {
-            at(value.place(), byPoint)
-                    .add(Math.log(value.kilogramsPerRevolution() / value.looseKilograms()), DRIFT * DRIFT);
+            fills.add(new Fill(value.place(), value.logFill(), 0, 0, false));
+        }
+        return fills;
+    }
+
+    private List<NormalEstimates> byPoint(List<Fill> fills, double scatter) {
+        NormalEstimates[] byPoint = new NormalEstimates[places];
+        for (Fill fill : fills) {
+            at(fill.place(), byPoint).add(fill.log(), fill.variance(scatter));
         }
         return Stream.of(byPoint).filter(Objects::nonNull).toList();
     }
@@ -464,8 +488,8 @@ public record Sketch(
         return byPoint[place];
     }
 
-    private double ofDischarges(double scatter) {
-        List<NormalEstimates> byPoint = byPoint(scatter);
+    private double ofDischarges(List<Fill> fills, double scatter) {
+        List<NormalEstimates> byPoint = byPoint(fills, scatter);
         if (byPoint.isEmpty()) {
             return 0;
         }
