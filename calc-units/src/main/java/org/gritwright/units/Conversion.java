@@ -26,11 +26,11 @@ public final class Conversion implements Serializable {
     private final ExactFactor exact;
     private final CompiledFactor factor;
 
-    private Conversion(UnitSymbol<?> from, UnitSymbol<?> to, ExactFactor exact) {
+    private Conversion(UnitSymbol<?> from, UnitSymbol<?> to, ExactFactor exact, CompiledFactor factor) {
         this.fromLabel = from.label();
         this.toLabel = to.label();
         this.exact = exact;
-        this.factor = CompiledFactor.of(exact);
+        this.factor = factor;
     }
 
     /**
@@ -48,10 +48,13 @@ public final class Conversion implements Serializable {
         Objects.requireNonNull(to, "to");
         SymbolTable.Entry<Q> source = SymbolTable.entryOf(from);
         SymbolTable.Entry<Q> target = SymbolTable.entryOf(source.row().kind(), to);
-        return new Conversion(
-                source.row(),
-                target.row(),
-                factors(source).toSystem().dividedBy(factors(target).toSystem()));
+        FactorPair factors = factors(source);
+        ExactFactor ofTarget = factors(target).toSystem();
+        if (ofTarget.equals(ExactFactor.ONE)) {
+            return new Conversion(source.row(), target.row(), factors.toSystem(), factors.intoSystem());
+        }
+        ExactFactor exact = factors.toSystem().dividedBy(ofTarget);
+        return new Conversion(source.row(), target.row(), exact, CompiledFactor.of(exact));
     }
 
     private static FactorPair factors(SymbolTable.Entry<?> entry) {

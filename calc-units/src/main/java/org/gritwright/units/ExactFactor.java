@@ -16,6 +16,7 @@ import java.util.Objects;
  * @param denominator the denominator, greater than zero
  */
 public record ExactFactor(BigInteger numerator, BigInteger denominator) implements Serializable {
+    static final ExactFactor ONE = of(1, 1);
 
     /**
      * Reduces to lowest terms.

@@ -17,7 +17,7 @@ record FactorPair(ExactFactor toSystem, CompiledFactor intoSystem, CompiledFacto
             return Optional.empty();
         }
         ExactFactor factor = exact(converter.convert((Number) 1));
-        ExactFactor reciprocal = ExactFactor.of(1, 1).dividedBy(factor);
+        ExactFactor reciprocal = ExactFactor.ONE.dividedBy(factor);
         return Optional.of(new FactorPair(factor, CompiledFactor.of(factor), CompiledFactor.of(reciprocal)));
     }
 
