@@ -334,8 +334,10 @@ public final class Codecs {
     /** A word of JSON itself: a number, true or false. */
     private static <T> Codec<T> word(
             Class<T> type, String expected, String regex, Function<String, T> parse, JsonNode description) {
+        Pattern pattern = Pattern.compile(regex);
         Reader<T> reader = (node, pointer, problems) -> {
-            if (node instanceof JsonNode.WordNode word && word.word().matches(regex)) {
+            if (node instanceof JsonNode.WordNode word
+                    && pattern.matcher(word.word()).matches()) {
                 return parse.apply(word.word());
             }
             problems.add(ProblemCode.WRONG_TYPE, pointer, expected, node);

@@ -31,37 +31,45 @@ final class FollowedStream extends InputStream {
 
     @Override
     public int read() throws IOException {
-        int one = in.read();
-        if (one >= 0) {
-            follow((byte) one);
-        }
-        return one;
+        byte[] one = new byte[1];
+        return read(one, 0, 1) < 0 ? -1 : one[0] & 0xFF;
     }
 
     @Override
     public int read(byte[] buffer, int offset, int length) throws IOException {
-        int read = in.read(buffer, offset, length);
-        for (int i = 0; i < read; i++) {
-            follow(buffer[offset + i]);
+        int read = in.read(buffer, offset, Math.min(length, KEPT));
+        if (read > 0) {
+            // Past every limit nothing is followed, which is about to be told.
+            follow(buffer, offset, Math.min(read, Integer.MAX_VALUE - count));
         }
         return read;
     }
 
-    private void follow(byte one) {
-        if (count == Integer.MAX_VALUE) {
-            return; // past every limit, which is about to be told
+    private void follow(byte[] buffer, int offset, int length) {
+        for (int i = 0; i < length; i++) {
+            byte one = buffer[offset + i];
+            // What is beyond ASCII is negative; most of a text is neither.
+            if (one <= '\r' || isAfterReturn) {
+                mark(one, count + i);
+            }
         }
+        int start = count % KEPT;
+        int untilEnd = Math.min(length, KEPT - start);
+        System.arraycopy(buffer, offset, last, start, untilEnd);
+        System.arraycopy(buffer, offset + untilEnd, last, 0, length - untilEnd);
+        count += length;
+    }
+
+    private void mark(byte one, int at) {
         if (isAfterReturn && one != '\n') {
-            lineStarts.set(count);
+            lineStarts.set(at);
         }
         if (one == '\n') {
-            lineStarts.set(count + 1);
+            lineStarts.set(at + 1);
         } else if ((one & 0xC0) == 0x80) {
-            continued.set(count);
+            continued.set(at);
         }
         isAfterReturn = one == '\r';
-        last[count % KEPT] = one;
-        count++;
     }
 
     /** The byte at an offset; 0 if it isn't kept any more, or there is none. */
