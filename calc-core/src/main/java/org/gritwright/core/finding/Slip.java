@@ -72,9 +72,11 @@ public record Slip(
         MADE_ELSEWHERE("{part} made with another material or at another gate opening");
 
         private final String template;
+        private final boolean hasValues;
 
         Mistake(String template) {
             this.template = template;
+            this.hasValues = template.contains("{values}");
         }
 
         /**
@@ -105,10 +107,10 @@ public record Slip(
         }
         values = List.copyOf(values);
         catches = List.copyOf(catches);
-        Require.that(
-                values.isEmpty() != mistake.template.contains("{values}"), "values of a slip", "one or more", "none");
-        values.forEach(
-                value -> Require.finite("value of a slip", value.getValue().doubleValue()));
+        Require.that(values.isEmpty() != mistake.hasValues, "values of a slip", "one or more", "none");
+        for (Quantity<?> value : values) {
+            Require.finite("value of a slip", value.getValue().doubleValue());
+        }
     }
 
     /**

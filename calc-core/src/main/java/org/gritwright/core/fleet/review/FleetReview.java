@@ -95,8 +95,8 @@ public final class FleetReview {
     }
 
     private void compareFills(List<Truck> group) {
-        Map<Truck, Double> fills = new LinkedHashMap<>();
-        group.forEach(one -> one.sketch().medianLogFill().ifPresent(fill -> fills.put(one, fill)));
+        Map<String, Double> fills = new LinkedHashMap<>();
+        group.forEach(one -> one.sketch().medianLogFill().ifPresent(fill -> fills.put(one.id(), fill)));
         if (fills.size() < FEWEST_TRUCKS) {
             return;
         }
@@ -105,7 +105,7 @@ public final class FleetReview {
         fills.forEach((truck, fill) -> {
             if (all.isOutlier(fill, LEAST_SPREAD)) {
                 unlike.put(
-                        truck.id(),
+                        truck,
                         Finding.of(
                                 FindingCode.FILL_UNLIKE_FLEET,
                                 Map.of(

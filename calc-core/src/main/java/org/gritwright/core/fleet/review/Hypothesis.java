@@ -12,7 +12,10 @@ import org.gritwright.core.finding.Slip;
  */
 record Hypothesis(Slip slip, List<Sketch> repaired, int places) {
     double logLikelihood() {
-        return repaired.stream().mapToDouble(Sketch::logLikelihood).max().orElse(Double.NEGATIVE_INFINITY)
-                - Math.log(places);
+        double best = Double.NEGATIVE_INFINITY;
+        for (Sketch one : repaired) {
+            best = Math.max(best, one.logLikelihood());
+        }
+        return best - Math.log(places);
     }
 }

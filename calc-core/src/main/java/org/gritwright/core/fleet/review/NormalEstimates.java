@@ -24,6 +24,10 @@ final class NormalEstimates {
         logVariances += Math.log(variance);
     }
 
+    boolean isEmpty() {
+        return count == 0;
+    }
+
     double mean() {
         return weighted / weights;
     }

@@ -1,6 +1,7 @@
 package org.gritwright.core.fleet.review;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.DoubleSummaryStatistics;
 import java.util.HashMap;
@@ -8,7 +9,6 @@ import java.util.HashSet;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
@@ -243,7 +243,9 @@ public record Sketch(
     }
 
     Sketch with(UnaryOperator<SketchedCatch> change) {
-        return new Sketch(catches.stream().map(change).toList(), held, expected, fill, scatters, unlisted, places);
+        List<SketchedCatch> changed = new ArrayList<>(catches);
+        changed.replaceAll(change);
+        return new Sketch(Collections.unmodifiableList(changed), held, expected, fill, scatters, unlisted, places);
     }
 
     Sketch withHeld(UnaryOperator<Held> change) {
@@ -424,17 +426,16 @@ public record Sketch(
         double discharges = 0;
         double best = Double.NEGATIVE_INFINITY;
         List<Fill> fills = fills();
-        double[] logs = scatters.stream()
-                .mapToDouble(scatter -> ofDischarges(fills, scatter))
-                .toArray();
-        for (double log : logs) {
-            best = Math.max(best, log);
+        double[] logs = new double[scatters.size()];
+        for (int i = 0; i < logs.length; i++) {
+            logs[i] = ofDischarges(fills, scatters.get(i));
+            best = Math.max(best, logs[i]);
         }
         for (double log : logs) {
             discharges += Math.exp(log - best);
         }
         double sum = best + Math.log(discharges / logs.length) + unlisted * Math.log(NEVER);
-        boolean tared = catches.stream().anyMatch(one -> !one.isTareMissing());
+        boolean tared = isTared();
         boolean untared = false;
         for (SketchedCatch one : catches) {
             sum += one.isVerification() ? ofDelivery(one) + ofDisplay(one) : 0;
@@ -442,6 +443,16 @@ public record Sketch(
             untared |= one.isTareMissing() && one.isAsWeighed();
         }
         return untared && !tared ? sum + Math.log(NET_MASSES) : sum;
+    }
+
+    /** Whether the tares of one catch or more are known. */
+    private boolean isTared() {
+        for (SketchedCatch one : catches) {
+            if (!one.isTareMissing()) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /**
@@ -473,19 +484,17 @@ public record Sketch(
         return fills;
     }
 
+    /** Of each point that something tells of. */
     private List<NormalEstimates> byPoint(List<Fill> fills, double scatter) {
-        NormalEstimates[] byPoint = new NormalEstimates[places];
+        List<NormalEstimates> byPoint = new ArrayList<>(places);
+        for (int i = 0; i < places; i++) {
+            byPoint.add(new NormalEstimates());
+        }
         for (Fill fill : fills) {
-            at(fill.place(), byPoint).add(fill.log(), fill.variance(scatter));
+            byPoint.get(fill.place()).add(fill.log(), fill.variance(scatter));
         }
-        return Stream.of(byPoint).filter(Objects::nonNull).toList();
-    }
-
-    private static NormalEstimates at(int place, NormalEstimates[] byPoint) {
-        if (byPoint[place] == null) {
-            byPoint[place] = new NormalEstimates();
-        }
-        return byPoint[place];
+        byPoint.removeIf(NormalEstimates::isEmpty);
+        return byPoint;
     }
 
     private double ofDischarges(List<Fill> fills, double scatter) {
