@@ -1,6 +1,5 @@
 package org.gritwright.core.calibration;
 
-import java.util.Arrays;
 import javax.measure.Quantity;
 import org.gritwright.units.Amounts;
 import org.gritwright.units.InvalidInputException;
@@ -48,13 +47,15 @@ public enum FactorForm {
     /** The form of a value, which its unit says. */
     static FactorForm of(Quantity<?> value) {
         Class<?> kind = UnitSymbol.of(value.getUnit()).kind();
-        return Arrays.stream(values())
-                .filter(form -> form.kind.equals(kind))
-                .findFirst()
-                .orElseThrow(() -> new InvalidInputException(
-                        "calibration",
-                        "a mass or volume per revolution or pulse, or revolutions or pulses per mass or volume",
-                        Amounts.format(value)));
+        for (FactorForm form : values()) {
+            if (form.kind.equals(kind)) {
+                return form;
+            }
+        }
+        throw new InvalidInputException(
+                "calibration",
+                "a mass or volume per revolution or pulse, or revolutions or pulses per mass or volume",
+                Amounts.format(value));
     }
 
     /**

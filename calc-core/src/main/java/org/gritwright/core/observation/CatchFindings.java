@@ -31,7 +31,11 @@ import org.gritwright.units.quantity.RevolutionCount;
 public final class CatchFindings {
     private static final Quantity<Temperature> COLD = Amounts.of(60, SpreadingUnits.FAHRENHEIT);
 
+    private static final double COLD_KELVIN = Amounts.si(Temperature.class, COLD);
+
     private static final Quantity<Dimensionless> NEARLY_EMPTY = Amounts.of(15, SpreadingUnits.PERCENT);
+
+    private static final double NEARLY_EMPTY_RATIO = Amounts.si(Dimensionless.class, NEARLY_EMPTY);
 
     /**
      * Brine that warms by 25 °C gets about 1 % lighter, by its published densities; beyond 3 % it is another liquid (common practice,
@@ -87,10 +91,10 @@ public final class CatchFindings {
      */
     public static List<Finding> ofConditions(List<Conditions> conditions) {
         List<Finding> findings = new ArrayList<>();
-        lowestBelow(COLD, Temperature.class, conditions.stream().flatMap(c -> c.oilTemperature().stream()))
+        lowestBelow(COLD_KELVIN, Temperature.class, conditions.stream().flatMap(c -> c.oilTemperature().stream()))
                 .ifPresent(oil -> findings.add(
                         Finding.of(FindingCode.OIL_COLD, Map.of("oil", number(oil), "limit", number(COLD)))));
-        lowestBelow(NEARLY_EMPTY, Dimensionless.class, conditions.stream().flatMap(c -> c.hopperLevel().stream()))
+        lowestBelow(NEARLY_EMPTY_RATIO, Dimensionless.class, conditions.stream().flatMap(c -> c.hopperLevel().stream()))
                 .ifPresent(level -> findings.add(Finding.of(
                         FindingCode.HOPPER_NEARLY_EMPTY,
                         Map.of("level", number(level), "limit", number(NEARLY_EMPTY)))));
@@ -98,9 +102,8 @@ public final class CatchFindings {
     }
 
     private static <Q extends Quantity<Q>> Optional<Quantity<Q>> lowestBelow(
-            Quantity<Q> limit, Class<Q> kind, Stream<Quantity<Q>> values) {
-        double highest = Amounts.si(kind, limit);
-        return values.filter(value -> Comparison.isAbove(highest, Amounts.si(kind, value)))
+            double limit, Class<Q> kind, Stream<Quantity<Q>> values) {
+        return values.filter(value -> Comparison.isAbove(limit, Amounts.si(kind, value)))
                 .min(Comparator.comparingDouble(value -> Amounts.si(kind, value)));
     }
 

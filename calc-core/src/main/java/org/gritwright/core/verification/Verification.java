@@ -98,9 +98,10 @@ public final class Verification {
         this.sums = ErrorSums.of(source, allowances().spillageFactor());
         ErrorBudget errors = new ErrorBudget(sums, calibration, allowances());
         Judgement judged = Judgement.of(errors, rule, tolerance, source.caught().total());
+        double uncertainty = Amounts.si(Dimensionless.class, judged.expandedUncertainty());
         this.apparentFill = counted.map(known -> ApparentFill.of(
                 known.kilogramsPerRevolution(),
-                Amounts.si(Dimensionless.class, judged.expandedUncertainty()) / (1 + known.error()),
+                uncertainty / (1 + known.error()),
                 // A display counts pulses too.
                 source.counted().map(ShaftCount::isInPulses).orElse(true),
                 source.point(),
@@ -108,7 +109,8 @@ public final class Verification {
         List<Finding> found = dataFindings(limits);
         found.addAll(errors.findings());
         calibration.flatMap(this::sameScale).ifPresent(found::add);
-        Optional<Finding> outlying = counted.filter(known -> isShownBeyond(limits.greatestCorrection(), known, judged))
+        Optional<Finding> outlying = counted.filter(
+                        known -> isShownBeyond(limits.greatestCorrection(), known, uncertainty))
                 .map(known -> isOutOfDate(limits.greatestCorrection(), known, judged)
                         ? Finding.of(FindingCode.VALUE_OUT_OF_DATE, Map.of("error", number(percent(known.error()))))
                         : Finding.of(
@@ -135,8 +137,8 @@ public final class Verification {
     }
 
     /** Whether the error exceeds a limit by more than its uncertainty could explain. */
-    private static boolean isShownBeyond(Quantity<Dimensionless> limit, Counted known, Judgement judged) {
-        double shown = Math.abs(known.error()) - Amounts.si(Dimensionless.class, judged.expandedUncertainty());
+    private static boolean isShownBeyond(Quantity<Dimensionless> limit, Counted known, double uncertainty) {
+        double shown = Math.abs(known.error()) - uncertainty;
         return shown > 0 && !new Tolerance(limit).acceptsRatio(shown);
     }
 
