@@ -10,9 +10,10 @@ import org.gritwright.units.Amounts;
 import org.gritwright.units.check.Require;
 
 /**
- * The logarithms of a stretch's discharges, freed from what they share: with V = diag(own² + between²) + Σ s·sᵀ over the shared errors, and V =
- * L·Lᵀ, the components of L⁻¹·y have variance 1 and share nothing. The logarithm turns relative errors into absolute ones; at the few per cent
- * that matter here both differ by less than a tenth of the uncertainty.
+ * The logarithms of a stretch's discharges, freed from what they share: with V = diag(own²) + between² for each pair of values of one day + Σ
+ * s·sᵀ over the shared errors, and V = L·Lᵀ, the components of L⁻¹·y have variance 1 and share nothing. A calibration and the verification
+ * after it are of one load, one moisture and one oil, so that they deviate from other days together. The logarithm turns relative errors
+ * into absolute ones; at the few per cent that matter here both differ by less than a tenth of the uncertainty.
  */
 final class Whitened {
     private final double[][] factor;
@@ -45,6 +46,14 @@ final class Whitened {
                     "uncertainty of the discharge of " + one.at(),
                     "greater than 0, or a deviation from day to day beside it",
                     v[i][i]);
+            for (int j = 0; j < i; j++) {
+                Implied other = implied.get(j);
+                // Two values without errors of their own would have to be equal.
+                boolean isOneDay = own > 0
+                        && other.ownUncertainty() > 0
+                        && one.by().at().day().equals(other.by().at().day());
+                v[i][j] = isOneDay ? between * between : 0;
+            }
             y[i] = Math.log(one.kilogramsPerRevolution() / reference);
             for (SharedError error : one.shared()) {
                 shared.computeIfAbsent(error.id(), id -> new double[n])[i] += si(error);

@@ -48,6 +48,27 @@ class DriftSimulationTest {
         assertThat(isBetween(cusum, chance, TRUCKS)).as("CUSUM: " + cusum).isTrue();
     }
 
+    /** A calibration and the verification after it are of one load: they deviate from other days together. */
+    @Test
+    void twoValuesADayRaiseNoMoreFalseAlarms() {
+        int within = 30;
+        double chance = 0.1;
+        DriftRule rule = DriftRule.of(Simulated.between(), new Goal.FalseAlarm(chance, within));
+        SplittableRandom random = new SplittableRandom(17);
+        int ewma = 0;
+        int cusum = 0;
+        for (int truck = 0; truck < TRUCKS; truck++) {
+            DriftChart chart = DriftChart.of(Simulated.stretch(random, within + 1, 0, 2), rule);
+            ewma += any(
+                    chart, point -> point.ewma().flatMap(one -> one.signal()).isPresent());
+            cusum += any(
+                    chart, point -> point.cusum().flatMap(one -> one.signal()).isPresent());
+        }
+
+        assertThat(isBetween(ewma, chance, TRUCKS)).as("EWMA: " + ewma).isTrue();
+        assertThat(isBetween(cusum, chance, TRUCKS)).as("CUSUM: " + cusum).isTrue();
+    }
+
     private static int any(DriftChart chart, Predicate<DriftChart.Point> alarms) {
         return chart.points().stream().anyMatch(alarms) ? 1 : 0;
     }
@@ -94,11 +115,20 @@ class DriftSimulationTest {
 
     @Test
     void theIntervalOfALineHoldsTheTruthAsOftenAsItSays() {
+        assertIntervalHolds(1);
+    }
+
+    @Test
+    void theIntervalOfALineThroughTwoValuesADayDoesToo() {
+        assertIntervalHolds(2);
+    }
+
+    private static void assertIntervalHolds(int aDay) {
         SplittableRandom random = new SplittableRandom(11);
         double perYear = -0.002 * 365.25 / Simulated.DAYS_APART;
         int holds = 0;
         for (int truck = 0; truck < TRUCKS; truck++) {
-            Trend line = Trend.of(Simulated.stretch(random, 15, -0.002), Simulated.between())
+            Trend line = Trend.of(Simulated.stretch(random, 15, -0.002, aDay), Simulated.between())
                     .orElseThrow();
             double found = Amounts.si(Dimensionless.class, line.perYear().value());
             double half = Amounts.si(

@@ -39,11 +39,25 @@ final class Simulated {
      * @param perValue by how much the logarithm of what leaves per revolution changes from one to the next
      */
     static Stretch stretch(SplittableRandom random, int values, double perValue) {
+        return stretch(random, values, perValue, 1);
+    }
+
+    /**
+     * The stretch with several values a day, which have the deviation of their day in common.
+     *
+     * @param values how many values
+     * @param perDay by how much the logarithm of what leaves per revolution changes from one day to the next
+     * @param aDay how many values a day
+     */
+    static Stretch stretch(SplittableRandom random, int values, double perDay, int aDay) {
         double scale = SCALE * random.nextGaussian();
+        double ofDay = 0;
         List<Implied> implied = new ArrayList<>();
         for (int i = 0; i < values; i++) {
-            double log = perValue * i + BETWEEN * random.nextGaussian() + OWN * random.nextGaussian() + scale;
-            Since at = Since.of(FIRST.plusDays((long) DAYS_APART * i));
+            int day = i / aDay;
+            ofDay = i % aDay == 0 ? BETWEEN * random.nextGaussian() : ofDay;
+            double log = perDay * day + ofDay + OWN * random.nextGaussian() + scale;
+            Since at = Since.of(FIRST.plusDays((long) DAYS_APART * day));
             // k = c ÷ (1 + e), so that 1 + e = exp(−log).
             double error = Math.expm1(-log);
             Event event = Event.of(
