@@ -51,6 +51,9 @@ public final class FleetReview {
      */
     public record Truck(String id, String group, Sketch sketch) {}
 
+    /** The middle one of a truck's fills. */
+    private record Filled(String truck, double logFill) {}
+
     private record Suspect(Truck truck, Sketch.Expected ticket) {
         private double off(double logKilograms) {
             return (logKilograms - ticket.logKilograms()) / ticket.deviation();
@@ -95,25 +98,25 @@ public final class FleetReview {
     }
 
     private void compareFills(List<Truck> group) {
-        Map<String, Double> fills = new LinkedHashMap<>();
-        group.forEach(one -> one.sketch().medianLogFill().ifPresent(fill -> fills.put(one.id(), fill)));
+        List<Filled> fills = new ArrayList<>();
+        group.forEach(one -> one.sketch().medianLogFill().ifPresent(fill -> fills.add(new Filled(one.id(), fill))));
         if (fills.size() < FEWEST_TRUCKS) {
             return;
         }
-        RobustSample all = RobustSample.of(
-                fills.values().stream().mapToDouble(fill -> fill).toArray());
-        fills.forEach((truck, fill) -> {
-            if (all.isOutlier(fill, LEAST_SPREAD)) {
+        RobustSample all =
+                RobustSample.of(fills.stream().mapToDouble(Filled::logFill).toArray());
+        for (Filled one : fills) {
+            if (all.isOutlier(one.logFill(), LEAST_SPREAD)) {
                 unlike.put(
-                        truck,
+                        one.truck(),
                         Finding.of(
                                 FindingCode.FILL_UNLIKE_FLEET,
                                 Map.of(
-                                        "fill", number(Amounts.of(Math.exp(fill), SpreadingUnits.ONE)),
+                                        "fill", number(Amounts.of(Math.exp(one.logFill()), SpreadingUnits.ONE)),
                                         "median", number(Amounts.of(Math.exp(all.median()), SpreadingUnits.ONE)),
                                         "trucks", number(Amounts.of(fills.size(), SpreadingUnits.ONE)))));
             }
-        });
+        }
     }
 
     private void compareTickets(List<Truck> trucks) {
