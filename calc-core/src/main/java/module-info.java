@@ -5,6 +5,7 @@ module org.gritwright.core {
     requires static com.fasterxml.jackson.core;
     requires org.apache.commons.statistics.distribution;
 
+    exports org.gritwright.core.balance;
     exports org.gritwright.core.blend;
     exports org.gritwright.core.boom;
     exports org.gritwright.core.calibration;
@@ -31,6 +32,7 @@ module org.gritwright.core {
     exports org.gritwright.core.range;
     exports org.gritwright.core.record;
     exports org.gritwright.core.roadspeed;
+    exports org.gritwright.core.season;
     exports org.gritwright.core.solution;
     exports org.gritwright.core.spi;
     exports org.gritwright.core.statistics;

@@ -34,6 +34,7 @@ class ArchitectureTest {
             "json",
             "statistics",
             "control",
+            "balance",
             "uncertainty",
             "finding",
             "spi",
@@ -61,6 +62,7 @@ class ArchitectureTest {
             "history.drift",
             "history.due",
             "history.fleet",
+            "season",
             "fleet.day",
             "fleet.review",
             "fleet.assessment",
@@ -91,7 +93,8 @@ class ArchitectureTest {
         Stream<String> others =
                 Stream.of("org.gritwright.units..", "javax.measure..", "java..", "org.jspecify.annotations..");
         Stream<String> jackson = name.equals("json") ? Stream.of("com.fasterxml.jackson.core..") : Stream.of();
-        Stream<String> statistics = name.equals("statistics") ? Stream.of(DISTRIBUTIONS) : Stream.of();
+        Stream<String> statistics =
+                Set.of("statistics", "balance").contains(name) ? Stream.of(DISTRIBUTIONS) : Stream.of();
         String[] allowed = Stream.of(ours, others, jackson, statistics)
                 .flatMap(known -> known)
                 .toArray(String[]::new);

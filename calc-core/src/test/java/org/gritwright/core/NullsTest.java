@@ -36,6 +36,8 @@ import javax.measure.Quantity;
 import javax.measure.Unit;
 import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Mass;
+import org.gritwright.core.balance.Adjustment;
+import org.gritwright.core.balance.Network;
 import org.gritwright.core.boom.NozzleFlow;
 import org.gritwright.core.calibration.CalibrationCatch;
 import org.gritwright.core.calibration.CalibrationFactor;
@@ -136,6 +138,10 @@ class NullsTest {
                         Map.entry(LocalDate.class, Samples.DAY),
                         Map.entry(OffsetDateTime.class, Samples.NOON),
                         Map.entry(Set.class, Set.of()),
+                        Map.entry(Collection.class, List.of()),
+                        Map.entry(
+                                Adjustment.class,
+                                Network.of(List.of(), List.of()).adjust()),
                         Map.entry(Map.class, Map.of()),
                         Map.entry(Collection.class, List.of()),
                         Map.entry(Optional.class, Optional.empty()),

@@ -56,6 +56,7 @@ class PublicApiTest {
                         .map(name -> name.replaceAll("\\.[A-Z].*", ""))
                         .distinct())
                 .containsExactlyInAnyOrder(
+                        "org.gritwright.core.balance",
                         "org.gritwright.core.blend",
                         "org.gritwright.core.boom",
                         "org.gritwright.core.calibration",
@@ -82,6 +83,7 @@ class PublicApiTest {
                         "org.gritwright.core.range",
                         "org.gritwright.core.record",
                         "org.gritwright.core.roadspeed",
+                        "org.gritwright.core.season",
                         "org.gritwright.core.solution",
                         "org.gritwright.core.spi",
                         "org.gritwright.core.statistics",

@@ -80,6 +80,21 @@ record PublishedCheck(
                 "flow-meter manuals",
                 "instruction manual of the water flow meter Fusion, p. 16: K-factors of 1000 pulses a second at full"
                         + " flow; owner's manual of the flow monitor B2800, November 2013, p. 19: a calibration in five points"),
+        NARASIMHAN(
+                "Narasimhan and Jordache",
+                "S. Narasimhan and C. Jordache, Data Reconciliation and Gross Error Detection, 2000, a network of six streams"
+                        + " with a bypass; input second-hand, results from memory"),
+        STEAM(
+                "VDI 2048 steam circuit, computed",
+                "VDI 2048, example of a steam circuit, input second-hand; results not seen in the standard but computed by"
+                        + " another program"),
+        GAMA("GNU Gama", "GNU Gama 1.5.09, sample output of a levelling network (vrmapper.com/gama)"),
+        LONGLEY(
+                "Longley, generalized least squares",
+                "J. W. Longley's data of 1967, employed on GNP and POP with correlated errors, as R gives it; second-hand"),
+        WEIGHING_DESIGNS(
+                "NIST e-Handbook, weighing designs",
+                "NIST/SEMATECH e-Handbook of Statistical Methods, 2.3.4.1.1 to 3, as reproduced"),
         GRUBBS("NIST e-Handbook, Grubbs", "NIST/SEMATECH e-Handbook of Statistical Methods, 1.3.5.17.1"),
         GUM_T("GUM Table G.2", "JCGM 100:2008, Guide to the expression of uncertainty in measurement, Table G.2"),
         GUM_H2("GUM H.2", "JCGM 100:2008, Guide to the expression of uncertainty in measurement, example H.2"),

@@ -85,6 +85,7 @@ final class PublishedChecks extends CheckList {
         checks.addAll(BoomChecks.all());
         checks.addAll(BrineChecks.all());
         checks.addAll(ControlChecks.all());
+        checks.addAll(BalanceChecks.all());
         return checks.rows();
     }
 

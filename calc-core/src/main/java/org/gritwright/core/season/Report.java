@@ -1,0 +1,48 @@
+package org.gritwright.core.season;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.gritwright.core.balance.GlobalTest;
+import org.gritwright.units.Amounts;
+import org.gritwright.units.Rounded;
+import org.gritwright.units.SpreadingUnits;
+
+/** A season's balance as sentences. */
+final class Report {
+    private Report() {}
+
+    static List<String> of(SeasonBalance balance) {
+        List<String> sentences = new ArrayList<>();
+        GlobalTest test = balance.asStated().test();
+        List<FoundError> found = balance.found();
+        String chance = percent(test.probability());
+        if (test.degreesOfFreedom() == 0) {
+            sentences.add("There is nothing to check: no number tells of another.");
+        } else if (test.holds(balance.power().risk())) {
+            sentences.add("All together adds up within the stated uncertainties (chance of worse: " + chance + ").");
+        } else {
+            sentences.add("It doesn't add up within the stated uncertainties (chance of worse: " + chance + ").");
+        }
+        for (FoundError one : found) {
+            sentences.add(one.what().sentence() + " Chance of that where nothing is wrong: at most "
+                    + percent(one.risk()) + ".");
+            one.confusion().same().forEach(other -> sentences.add("Nothing tells this from: " + other.sentence()));
+            one.confusion()
+                    .alike()
+                    .forEach(other -> sentences.add("Hardly different: "
+                            + other.other().sentence() + " (correlation "
+                            + Rounded.text(Amounts.of(other.correlation(), SpreadingUnits.ONE), 2) + ")"));
+            sentences.addAll(one.confusion().reasons());
+        }
+        if (found.isEmpty()) {
+            sentences.add("No single error is beyond chance.");
+        }
+        return List.copyOf(sentences);
+    }
+
+    private static String percent(double probability) {
+        return probability < 0.0001
+                ? "below 0.01 %"
+                : Rounded.text(Amounts.ofSi(probability, SpreadingUnits.PERCENT), 2);
+    }
+}

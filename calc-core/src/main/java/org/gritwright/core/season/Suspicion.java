@@ -1,0 +1,178 @@
+package org.gritwright.core.season;
+
+import java.io.Serializable;
+import java.util.List;
+import java.util.Optional;
+import javax.measure.quantity.Dimensionless;
+import javax.measure.quantity.Mass;
+import org.gritwright.core.uncertainty.Measured;
+import org.gritwright.units.InvalidInputException;
+import org.gritwright.units.Rounded;
+import org.gritwright.units.check.Require;
+
+/**
+ * One error of the season's numbers that would explain that they don't add up. The kinds are a closed set of plain values. Immutable,
+ * thread-safe, a value.
+ */
+public sealed interface Suspicion extends Serializable {
+
+    /**
+     * How clearly it stands out.
+     *
+     * @return size ÷ standard uncertainty, without a sign; of a standard normal distribution where nothing is wrong
+     */
+    double score();
+
+    /**
+     * In words for the yard.
+     *
+     * @return an English sentence; what stands behind a ± covers 95 %
+     */
+    String sentence();
+
+    /**
+     * A truck takes another mass than its verification lets expect.
+     *
+     * @param truck the truck's id
+     * @param byVerification its calibration error, indicated ÷ true − 1, as stated
+     * @param byTheRest the same by all else; absent where no factor at all would fit
+     * @param score how clearly it stands out
+     */
+    record TruckReports(
+            String truck,
+            Measured<Dimensionless> byVerification,
+            Optional<Measured<Dimensionless>> byTheRest,
+            double score)
+            implements Suspicion {
+        private static final long serialVersionUID = 1L;
+
+        /** Checks that all is given. */
+        public TruckReports {
+            Require.given(TruckReports.class, truck, byVerification, byTheRest);
+            requireScore(score);
+        }
+
+        @Override
+        public String sentence() {
+            return byTheRest
+                    .map(error ->
+                            "Truck " + truck + (Words.isNegative(error) ? " under-reports by " : " over-reports by ")
+                                    + Words.plusMinus(error) + ", by all but its verification, which says "
+                                    + Rounded.text(byVerification.value(), 2) + ".")
+                    .orElse("Truck " + truck + " reports far more than it can have taken.");
+        }
+    }
+
+    /**
+     * More or less came to a pile, or left it, than is written down: a ticket, an other use, or the opening or the closing is wrong.
+     *
+     * @param pile the pile's id
+     * @param period between which surveys
+     * @param surveys how many periods the pile has
+     * @param missing what isn't written down: above zero, more came or was there; below zero, less
+     * @param slips tickets that would explain it; none if none does, or too many do
+     * @param score how clearly it stands out
+     */
+    record PileOff(String pile, int period, int surveys, Measured<Mass> missing, List<TicketSlip> slips, double score)
+            implements Suspicion {
+        private static final long serialVersionUID = 1L;
+
+        /** Copies the list. */
+        public PileOff {
+            Require.given(PileOff.class, pile, missing, slips);
+            slips = List.copyOf(slips);
+            requireScore(score);
+        }
+
+        @Override
+        public String sentence() {
+            String where = "Pile " + pile + (surveys > 1 ? ", period " + period : "") + ": ";
+            String what = Words.isNegative(missing)
+                    ? " are written down that never came or left unwritten: a delivery ticket too many or too large, a use that"
+                            + " isn't listed, an opening too high or a closing too low"
+                    : " aren't written down: a delivery ticket is missing, a use is listed too large, the opening is too low or"
+                            + " the closing too high";
+            StringBuilder text = new StringBuilder(where + Words.plusMinus(missing) + what + ".");
+            slips.forEach(slip -> text.append(' ').append(slip.sentence()));
+            return text.toString();
+        }
+    }
+
+    /**
+     * A survey in the season doesn't fit what came and went before and after it.
+     *
+     * @param pile the pile's id
+     * @param number which one after the opening
+     * @param tooMuch what it found too much
+     * @param score how clearly it stands out
+     */
+    record SurveyOff(String pile, int number, Measured<Mass> tooMuch, double score) implements Suspicion {
+        private static final long serialVersionUID = 1L;
+
+        /** Checks that all is given. */
+        public SurveyOff {
+            Require.given(SurveyOff.class, pile, tooMuch);
+            requireScore(score);
+        }
+
+        @Override
+        public String sentence() {
+            return "Survey " + number + " of pile " + pile + " found " + Words.plusMinus(tooMuch)
+                    + (Words.isNegative(tooMuch) ? " too little." : " too much.");
+        }
+    }
+
+    /**
+     * Weighed loads don't fit all else that is known of the truck.
+     *
+     * @param truck the truck's id
+     * @param on the scale, if it has a name
+     * @param tooMuch what was weighed too much
+     * @param score how clearly it stands out
+     */
+    record LoadsOff(String truck, Optional<String> on, Measured<Mass> tooMuch, double score) implements Suspicion {
+        private static final long serialVersionUID = 1L;
+
+        /** Checks that all is given. */
+        public LoadsOff {
+            Require.given(LoadsOff.class, truck, on, tooMuch);
+            requireScore(score);
+        }
+
+        @Override
+        public String sentence() {
+            return "The weighed loads of truck " + truck
+                    + on.map(scale -> " on " + scale).orElse("") + " are " + Words.plusMinus(tooMuch)
+                    + (Words.isNegative(tooMuch) ? " too small." : " too large.");
+        }
+    }
+
+    /**
+     * A scale, or a density, is further off than stated.
+     *
+     * @param name its name
+     * @param error what it gives too much, relative to the masses as stated
+     * @param score how clearly it stands out
+     */
+    record CommonOff(String name, Measured<Dimensionless> error, double score) implements Suspicion {
+        private static final long serialVersionUID = 1L;
+
+        /** Checks that all is given. */
+        public CommonOff {
+            Require.given(CommonOff.class, name, error);
+            requireScore(score);
+        }
+
+        @Override
+        public String sentence() {
+            return "All masses by " + name + " are " + Words.plusMinus(error)
+                    + (Words.isNegative(error) ? " too small." : " too large.");
+        }
+    }
+
+    private static void requireScore(double score) {
+        if (!(score >= 0)) {
+            throw new InvalidInputException("score", "0 or more", String.valueOf(score));
+        }
+    }
+}

@@ -1,0 +1,276 @@
+package org.gritwright.core.balance;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.OptionalDouble;
+import org.gritwright.units.InvalidInputException;
+import org.junit.jupiter.api.Test;
+
+class NetworkTest {
+    private static final Variable IN = Variable.measured("in", 103, 1);
+    private static final Variable LEFT = Variable.measured("left", 60, 1);
+    private static final Variable RIGHT = Variable.measured("right", 40, 1);
+    private static final Balance FORK = Balance.of("fork", Map.of("in", 1.0, "left", -1.0, "right", -1.0));
+
+    private static Adjustment fork(Variable... more) {
+        List<Variable> variables = new ArrayList<>(List.of(IN, LEFT, RIGHT));
+        variables.addAll(List.of(more));
+        return Network.of(variables, List.of(FORK)).adjust();
+    }
+
+    @Test
+    void whatIsEquallyUncertainIsCorrectedAlike() {
+        Adjustment adjustment = fork();
+
+        assertThat(adjustment.value("in").orElseThrow()).isCloseTo(102, within(1e-12));
+        assertThat(adjustment.value("left").orElseThrow()).isCloseTo(61, within(1e-12));
+        assertThat(adjustment.uncertainty("right").orElseThrow()).isCloseTo(Math.sqrt(2 / 3.0), within(1e-12));
+        assertThat(adjustment.covariance("in", "left")).isCloseTo(1 / 3.0, within(1e-12));
+        assertThat(adjustment.covariance("left", "right")).isCloseTo(-1 / 3.0, within(1e-12));
+        assertThat(adjustment.test().misfit()).isCloseTo(3, within(1e-12));
+        assertThat(adjustment.test().degreesOfFreedom()).isEqualTo(1);
+        // Two sides of a normal distribution at √3.
+        assertThat(adjustment.test().probability()).isCloseTo(0.0832645, within(1e-7));
+        assertThat(adjustment.test().holds(0.05)).isTrue();
+        assertThat(adjustment.test().holds(0.1)).isFalse();
+        assertThat(adjustment.nodalTest("fork").orElseThrow()).isCloseTo(Math.sqrt(3), within(1e-12));
+        assertThat(adjustment.normalizedResidual("in").orElseThrow()).isCloseTo(Math.sqrt(3), within(1e-12));
+        assertThat(adjustment.influence("in", Candidate.measurement("in"))).isCloseTo(2 / 3.0, within(1e-12));
+        assertThat(adjustment.influence("left", Candidate.balance("fork"))).isCloseTo(-1 / 3.0, within(1e-12));
+        Estimate sum = adjustment.combination(Map.of("left", 1.0, "right", 1.0));
+        assertThat(sum.value()).isCloseTo(102, within(1e-12));
+        assertThat(sum.standardUncertainty()).isCloseTo(Math.sqrt(2 / 3.0), within(1e-12));
+    }
+
+    @Test
+    void inOneBalanceNothingTellsOneErrorFromAnother() {
+        Adjustment adjustment = fork();
+        List<Candidate> all = adjustment.candidates();
+
+        assertThat(all)
+                .containsExactly(
+                        Candidate.measurement("in"),
+                        Candidate.measurement("left"),
+                        Candidate.measurement("right"),
+                        Candidate.balance("fork"));
+        assertThat(adjustment.toldApart(all)).containsExactly(all);
+        Suspect first = adjustment.suspects(all).get(0);
+        assertThat(first.candidate()).isEqualTo(Candidate.measurement("in"));
+        assertThat(first.size()).isCloseTo(3, within(1e-12));
+        assertThat(first.standardUncertainty()).isCloseTo(Math.sqrt(3), within(1e-12));
+        assertThat(first.drop()).isCloseTo(3, within(1e-12));
+        assertThat(adjustment
+                        .suspect(Candidate.measurement("left"))
+                        .orElseThrow()
+                        .size())
+                .isCloseTo(-3, within(1e-12));
+        assertThat(adjustment.suspect(Candidate.balance("fork")).orElseThrow().size())
+                .isCloseTo(3, within(1e-12));
+        // Reading too much on one side is as reading too little on the other.
+        List<Likeness> alike = adjustment.alike(Candidate.measurement("in"), all, 0.9);
+        assertThat(alike).extracting(Likeness::candidate).containsExactlyInAnyOrderElementsOf(all.subList(1, 4));
+        assertThat(alike.stream()
+                        .filter(one -> one.candidate().equals(Candidate.measurement("left")))
+                        .findFirst()
+                        .orElseThrow()
+                        .correlation())
+                .isCloseTo(-1, within(1e-12));
+    }
+
+    @Test
+    void aMeasurementThatNothingElseTellsOfLeavesNoTrace() {
+        Adjustment adjustment = fork(Variable.measured("elsewhere", 5, 2));
+
+        assertThat(adjustment.suspect(Candidate.measurement("elsewhere"))).isEmpty();
+        assertThat(adjustment.normalizedResidual("elsewhere")).isEmpty();
+        assertThat(adjustment.alike(Candidate.measurement("elsewhere"), adjustment.candidates(), 0))
+                .isEmpty();
+        assertThat(adjustment.toldApart(adjustment.candidates())).hasSize(1);
+        assertThat(adjustment.value("elsewhere")).hasValue(5);
+        assertThat(adjustment.uncertainty("elsewhere").orElseThrow()).isCloseTo(2, within(1e-12));
+        assertThatThrownBy(() -> adjustment.letting(Candidate.measurement("elsewhere")))
+                .isInstanceOf(InvalidInputException.class)
+                .hasMessageContaining("elsewhere");
+    }
+
+    @Test
+    void whatIsNotMeasuredFollowsWhereItCan() {
+        Adjustment adjustment = Network.of(
+                        List.of(
+                                IN,
+                                LEFT,
+                                Variable.unmeasured("right"),
+                                Variable.unmeasured("a"),
+                                Variable.unmeasured("b")),
+                        List.of(FORK, Balance.of("further", Map.of("right", 1.0, "a", -1.0, "b", -1.0))))
+                .adjust();
+
+        assertThat(adjustment.value("right").orElseThrow()).isCloseTo(43, within(1e-12));
+        assertThat(adjustment.uncertainty("right").orElseThrow()).isCloseTo(Math.sqrt(2), within(1e-12));
+        assertThat(adjustment.undetermined()).containsExactly("a", "b");
+        assertThat(adjustment.value("a")).isEmpty();
+        assertThat(adjustment.uncertainty("b")).isEmpty();
+        assertThat(adjustment.nodalTest("further")).isEmpty();
+        assertThat(adjustment.test()).isEqualTo(new GlobalTest(0, 0));
+        assertThat(adjustment.test().probability()).isEqualTo(1);
+        assertThatThrownBy(() -> adjustment.covariance("a", "right"))
+                .isInstanceOf(InvalidInputException.class)
+                .hasMessageContaining("a");
+    }
+
+    @Test
+    void aBalanceThatFollowsFromOthersIsNamed() {
+        Balance again = new Balance("again", Map.of("in", 2.0, "left", -2.0, "right", -2.0), 0);
+        Adjustment adjustment =
+                Network.of(List.of(IN, LEFT, RIGHT), List.of(FORK, again)).adjust();
+
+        assertThat(adjustment.dependences()).hasSize(1);
+        Dependence dependence = adjustment.dependences().get(0);
+        List<Candidate> named = new ArrayList<>(dependence.others());
+        named.add(dependence.one());
+        assertThat(named).containsExactlyInAnyOrder(Candidate.balance("fork"), Candidate.balance("again"));
+        assertThat(adjustment.test().degreesOfFreedom()).isEqualTo(1);
+        assertThat(adjustment.value("in").orElseThrow()).isCloseTo(102, within(1e-12));
+        // An error in one of both would contradict the other.
+        assertThat(adjustment.suspect(Candidate.balance("fork"))).isEmpty();
+        assertThat(adjustment.suspect(Candidate.measurement("in"))).isPresent();
+    }
+
+    @Test
+    void balancesThatContradictEachOtherAreRefusedByName() {
+        Balance other = new Balance("other", Map.of("in", 1.0, "left", -1.0, "right", -1.0), 4);
+        Network network = Network.of(List.of(IN, LEFT, RIGHT), List.of(FORK, other));
+
+        assertThatThrownBy(network::adjust)
+                .isInstanceOf(InvalidInputException.class)
+                .hasMessageContaining("balances must be free of contradictions")
+                .hasMessageContaining("other")
+                .hasMessageContaining("fork")
+                .hasMessageContaining("4.0");
+    }
+
+    @Test
+    void anExactQuantityIsNotChanged() {
+        Adjustment adjustment = Network.of(List.of(Variable.exact("in", 103), LEFT, RIGHT), List.of(FORK))
+                .adjust();
+
+        assertThat(adjustment.value("in")).hasValue(103);
+        assertThat(adjustment.uncertainty("in")).hasValue(0);
+        assertThat(adjustment.value("left").orElseThrow()).isCloseTo(61.5, within(1e-12));
+        assertThat(adjustment.candidates()).doesNotContain(Candidate.measurement("in"));
+    }
+
+    @Test
+    void aSharedErrorCancelsWhereItIsOnBothSides() {
+        Adjustment adjustment = Network.of(
+                        List.of(
+                                Variable.measured("before", 100, 1).sharing("density", 5),
+                                Variable.measured("after", 90, 1).sharing("density", 5),
+                                Variable.measured("taken", 13, 1)),
+                        List.of(Balance.of("pile", Map.of("before", 1.0, "after", -1.0, "taken", -1.0))))
+                .adjust();
+
+        assertThat(adjustment.test().misfit()).isCloseTo(3, within(1e-12));
+        assertThat(adjustment.suspect(Candidate.sharedError("density"))).isEmpty();
+        assertThat(adjustment.nodalTest("pile").orElseThrow()).isCloseTo(-Math.sqrt(3), within(1e-12));
+    }
+
+    @Test
+    void aSharedErrorIsASuspectInItsStandardDeviations() {
+        Variable[] weighed = new Variable[4];
+        List<Balance> balances = new ArrayList<>();
+        List<Variable> all = new ArrayList<>();
+        for (int i = 0; i < weighed.length; i++) {
+            all.add(Variable.exact("true " + i, 100));
+            all.add(Variable.measured("weighed " + i, 104, 0.5).sharing("scale", 1));
+            balances.add(Balance.of("load " + i, Map.of("true " + i, 1.0, "weighed " + i, -1.0)));
+        }
+        Adjustment adjustment = Network.of(all, balances).adjust();
+
+        GrossErrorSearch search = GrossErrorSearch.of(adjustment, adjustment.candidates(), 0.05, 3, 0.7);
+        assertThat(search.steps()).hasSize(1);
+        GrossErrorSearch.Step step = search.steps().get(0);
+        assertThat(step.suspect().candidate()).isEqualTo(Candidate.sharedError("scale"));
+        assertThat(step.suspect().size()).isCloseTo(4, within(1e-12));
+        assertThat(step.suspect().standardUncertainty()).isCloseTo(Math.sqrt(1 + 0.25 / 4), within(1e-12));
+        assertThat(step.same()).isEmpty();
+        assertThat(step.before().misfit() - step.after().misfit())
+                .isCloseTo(step.suspect().drop(), within(1e-9));
+        assertThat(step.after().degreesOfFreedom()).isEqualTo(3);
+        assertThat(search.after().let()).containsExactly(Candidate.sharedError("scale"));
+        assertThat(search.before().let()).isEmpty();
+        // One scale and four loads; a load and its weighing are one.
+        assertThat(search.power().candidates()).isEqualTo(5);
+        assertThat(step.risk())
+                .isCloseTo(search.power().riskOfScore(step.suspect().score()), within(1e-15));
+    }
+
+    @Test
+    void grossErrorsAreFoundOneByOneAndNoMoreThanAsked() {
+        List<Variable> variables = new ArrayList<>();
+        List<Balance> balances = new ArrayList<>();
+        for (int i = 0; i < 6; i++) {
+            variables.add(Variable.exact("true " + i, 10));
+            variables.add(Variable.measured("read " + i, 10 + (i == 1 ? 7 : i == 4 ? -9 : 0.1), 1));
+            balances.add(Balance.of("equal " + i, Map.of("true " + i, 1.0, "read " + i, -1.0)));
+        }
+        Adjustment adjustment = Network.of(variables, balances).adjust();
+        List<Candidate> measured = adjustment.candidates().stream()
+                .filter(one -> one.kind() == Candidate.Kind.MEASUREMENT)
+                .toList();
+
+        GrossErrorSearch all = GrossErrorSearch.of(adjustment, measured, 0.01, 5, 0.7);
+        assertThat(all.steps())
+                .extracting(step -> step.suspect().candidate().name())
+                .containsExactly("read 4", "read 1");
+        assertThat(all.steps().get(1).suspect().size()).isCloseTo(7, within(1e-12));
+        assertThat(all.after().test().holds(0.05)).isTrue();
+        assertThat(GrossErrorSearch.of(adjustment, measured, 0.01, 1, 0.7).steps())
+                .hasSize(1);
+        assertThat(GrossErrorSearch.of(adjustment, List.of(), 0.01, 1, 0.7).steps())
+                .isEmpty();
+    }
+
+    @Test
+    void badInputIsRefusedByName() {
+        assertThatThrownBy(() -> Network.of(List.of(IN, IN), List.of()).adjust())
+                .hasMessageContaining("names of quantities must be different: in twice");
+        assertThatThrownBy(() -> Network.of(List.of(IN, LEFT, RIGHT), List.of(FORK, FORK))
+                        .adjust())
+                .hasMessageContaining("fork twice");
+        assertThatThrownBy(() -> Network.of(List.of(IN, LEFT), List.of(FORK)).adjust())
+                .hasMessageContaining("quantity of balance fork must be one of the network: right");
+        assertThatThrownBy(() -> Variable.measured("in", 1, 0)).hasMessageContaining("uncertainty of in");
+        assertThatThrownBy(() -> Variable.measured("in", Double.NaN, 1)).hasMessageContaining("in");
+        assertThatThrownBy(() -> Variable.exact("in", 1).sharing("scale", 1)).hasMessageContaining("in");
+        assertThatThrownBy(() -> new Variable("in", OptionalDouble.empty(), 1, Map.of()))
+                .hasMessageContaining("isn't measured");
+        assertThatThrownBy(() -> new CorrelatedErrors("a", "a", 0.5)).hasMessageContaining("a twice");
+        assertThatThrownBy(() -> new CorrelatedErrors("a", "b", 1.5)).hasMessageContaining("1.5");
+        assertThatThrownBy(() -> fork().value("up")).hasMessageContaining("up");
+        assertThatThrownBy(() -> fork().suspect(Candidate.balance("up"))).hasMessageContaining("up");
+        List<CorrelatedErrors> impossible = List.of(
+                new CorrelatedErrors("in", "left", 0.9),
+                new CorrelatedErrors("left", "right", 0.9),
+                new CorrelatedErrors("in", "right", -0.9));
+        assertThatThrownBy(() -> new Network(List.of(IN, LEFT, RIGHT), List.of(FORK), impossible).adjust())
+                .hasMessageContaining("correlations must be possible together");
+        assertThatThrownBy(() -> new Network(
+                                List.of(IN, LEFT, RIGHT),
+                                List.of(FORK),
+                                List.of(
+                                        new CorrelatedErrors("in", "left", 0.9),
+                                        new CorrelatedErrors("left", "in", 0.9)))
+                        .adjust())
+                .hasMessageContaining("stated once");
+        assertThatThrownBy(() -> new Network(
+                                List.of(IN, LEFT, RIGHT), List.of(FORK), List.of(new CorrelatedErrors("in", "up", 0.9)))
+                        .adjust())
+                .hasMessageContaining("quantity of a correlation");
+    }
+}

@@ -1,0 +1,391 @@
+package org.gritwright.core.season;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import javax.measure.Quantity;
+import javax.measure.quantity.Dimensionless;
+import javax.measure.quantity.Mass;
+import org.gritwright.core.uncertainty.Measured;
+import org.gritwright.units.Amounts;
+import org.gritwright.units.InvalidInputException;
+import org.gritwright.units.SpreadingUnits;
+import org.junit.jupiter.api.Test;
+
+class SeasonTest {
+    private static final CommonError LOADER = new CommonError("loader 3", percent(0.5));
+
+    private static Quantity<Dimensionless> percent(double value) {
+        return Amounts.of(value, SpreadingUnits.PERCENT);
+    }
+
+    private static Quantity<Mass> tons(double value) {
+        return Amounts.of(value, SpreadingUnits.SHORT_TON);
+    }
+
+    private static StatedMass stated(double tons, double uncertainty) {
+        return StatedMass.of(tons(tons), tons(uncertainty));
+    }
+
+    private static Measured<Dimensionless> error(double percent, double uncertainty) {
+        return Measured.of(percent(percent), percent(uncertainty), Double.POSITIVE_INFINITY);
+    }
+
+    private static WeighedLoads loads(double weighed, double indicated) {
+        return new WeighedLoads(stated(weighed, 0.002 * weighed).sharing(LOADER), tons(indicated));
+    }
+
+    private static List<Delivery> deliveries(String of, int count, double tons) {
+        List<Delivery> deliveries = new ArrayList<>();
+        for (int i = 1; i <= count; i++) {
+            deliveries.add(Delivery.of(of + i, stated(tons, 0.002 * tons)));
+        }
+        return deliveries;
+    }
+
+    private static double tons(Measured<Mass> mass) {
+        return Amounts.in(mass.value(), SpreadingUnits.SHORT_TON);
+    }
+
+    private static double ratio(Measured<Dimensionless> number) {
+        return Amounts.si(Dimensionless.class, number.value());
+    }
+
+    /** Two piles and three trucks; truck 2 takes what it says divided by an over-report. */
+    private static Season season(double overReport, double lostTicket) {
+        double indicated = 400 * (1 + overReport);
+        Pile north = Pile.of("north", "salt", stated(500, 8), deliveries("N", 20, 40), stated(100 + lostTicket, 4));
+        Pile south = Pile.of("south", "salt", stated(300, 6), deliveries("S", 20, 40), stated(300, 6));
+        List<TruckSeason> trucks = List.of(
+                TruckSeason.verified(
+                        "1",
+                        error(0, 1.5),
+                        List.of(Draw.of("north", tons(500)), Draw.of("south", tons(200))),
+                        List.of(loads(100, 100))),
+                TruckSeason.verified(
+                        "2",
+                        error(0, 1.5),
+                        List.of(Draw.of("north", tons(indicated)), Draw.of("south", tons(indicated))),
+                        List.of(loads(100, 100 * (1 + overReport)))),
+                TruckSeason.verified(
+                        "3",
+                        error(0, 1.5),
+                        List.of(Draw.of("north", tons(300)), Draw.of("south", tons(200))),
+                        List.of(loads(100, 100))));
+        return new Season(List.of(north, south), trucks);
+    }
+
+    @Test
+    void aSeasonThatAddsUpIsLeftAsItWasStated() {
+        SeasonBalance balance = season(0, 0).balance();
+
+        assertThat(balance.asStated().test().misfit()).isLessThan(1e-15);
+        // Two piles and three trucks with loads.
+        assertThat(balance.asStated().test().degreesOfFreedom()).isEqualTo(5);
+        assertThat(balance.found()).isEmpty();
+        assertThat(balance.withFound()).isEqualTo(balance.asStated());
+        assertThat(balance.sentences())
+                .containsExactly(
+                        "All together adds up within the stated uncertainties (chance of worse: 100 %).",
+                        "No single error is beyond chance.");
+        assertThat(ratio(balance.asStated().truck("2").factor().orElseThrow())).isCloseTo(1, within(1e-12));
+    }
+
+    @Test
+    void aTruckThatOverReportsIsFoundAndSaidInWords() {
+        SeasonBalance balance = season(0.07, 0).balance();
+
+        FoundError first = balance.found().get(0);
+        assertThat(first.what()).isInstanceOfSatisfying(Suspicion.TruckReports.class, truck -> {
+            assertThat(truck.truck()).isEqualTo("2");
+            assertThat(ratio(truck.byTheRest().orElseThrow())).isCloseTo(0.07, within(0.0005));
+            assertThat(truck.sentence())
+                    .matches(
+                            "Truck 2 over-reports by 7\\.0 ± 0\\.\\d % \\(95 %\\), by all but its verification, which says 0 %\\.");
+        });
+        assertThat(first.risk()).isLessThan(0.01);
+        assertThat(balance.found()).hasSize(1);
+        assertThat(ratio(balance.withFound().truck("2").calibrationError().orElseThrow()))
+                .isCloseTo(0.07, within(0.0005));
+        assertThat(balance.withFound().truck("2").verification()).isZero();
+        assertThat(balance.withFound().test().misfit())
+                .isLessThan(balance.asStated().test().misfit());
+        assertThat(balance.suspicions().get(0)).isEqualTo(first.what());
+        assertThat(balance.sentences().get(1)).startsWith("Truck 2 over-reports by 7.0 ±");
+    }
+
+    @Test
+    void aTicketThatIsMissingShowsAtItsPile() {
+        SeasonBalance balance = season(0, 180).balance();
+
+        FoundError first = balance.found().get(0);
+        assertThat(first.what()).isInstanceOfSatisfying(Suspicion.PileOff.class, pile -> {
+            assertThat(pile.pile()).isEqualTo("north");
+            assertThat(tons(pile.missing())).isCloseTo(180, within(1.0));
+            assertThat(pile.slips()).isEmpty();
+            assertThat(pile.sentence())
+                    .startsWith("Pile north: 180 ± 2")
+                    .contains("ton (95 %) aren't written down: a delivery ticket is missing");
+        });
+        Flow found = balance.withFound().pile("north").flows().stream()
+                .filter(flow -> flow.kind() == Flow.Kind.FOUND)
+                .findFirst()
+                .orElseThrow();
+        assertThat(tons(found.mass())).isCloseTo(180, within(1.0));
+        assertThat(first.confusion().isNone()).isTrue();
+    }
+
+    @Test
+    void everyAccountAddsUpToRounding() {
+        for (Season season : List.of(season(0, 0), season(0.07, 0), season(0.03, -60))) {
+            SeasonBalance balance = season.balance();
+            for (SeasonFigures figures : List.of(balance.asStated(), balance.withFound())) {
+                for (PileAccount pile : figures.piles()) {
+                    double sum = pile.flows().stream()
+                            .mapToDouble(flow -> flow.kind().isIn() ? tons(flow.mass()) : -tons(flow.mass()))
+                            .sum();
+                    assertThat(sum).as(pile.toString()).isCloseTo(0, within(1e-9));
+                }
+                for (TruckFactor truck : figures.trucks()) {
+                    assertThat(truck.verification() + truck.loads() + truck.piles())
+                            .isCloseTo(1, within(1e-12));
+                    assertThat(truck.loads()).isBetween(0.0, 1.0);
+                }
+            }
+        }
+    }
+
+    @Test
+    void weighedLoadsTellMoreThanPiles() {
+        TruckFactor truck = season(0, 0).balance().asStated().truck("1");
+
+        assertThat(truck.loads()).isGreaterThan(0.5);
+        assertThat(truck.verification()).isBetween(0.05, 0.2);
+        assertThat(truck.piles()).isBetween(0.0, 0.3);
+    }
+
+    @Test
+    void aTicketInPoundsIsTheFirstSuspicion() {
+        List<Delivery> tickets = new ArrayList<>(deliveries("N", 10, 40));
+        tickets.set(3, Delivery.of("N4", stated(80_000, 160)));
+        Pile north = Pile.of("north", "salt", stated(500, 8), tickets, stated(100, 4));
+        Season season = new Season(
+                List.of(north),
+                List.of(TruckSeason.verified(
+                        "1", error(0, 1.5), List.of(Draw.of("north", tons(800))), List.of(loads(100, 100)))));
+
+        SeasonBalance balance = season.balance();
+        Suspicion first = balance.found().get(0).what();
+        assertThat(first)
+                .isInstanceOfSatisfying(
+                        Suspicion.PileOff.class,
+                        pile -> assertThat(pile.slips())
+                                .containsExactly(new TicketSlip("N4", TicketSlip.Kind.POUNDS_AS_TONS)));
+        assertThat(first.sentence()).endsWith("Ticket N4 would fit if its number was in pounds, not tons.");
+    }
+
+    @Test
+    void aTicketInTonsWrittenAsPoundsIsTheFirstSuspicion() {
+        List<Delivery> tickets = new ArrayList<>(deliveries("N", 10, 40));
+        Quantity<Mass> slip = Amounts.of(120, SpreadingUnits.POUND);
+        tickets.set(3, Delivery.of("N4", StatedMass.of(slip, Amounts.of(0.24, SpreadingUnits.POUND))));
+        Pile north = Pile.of("north", "salt", stated(500, 8), tickets, stated(180, 4));
+        Season season = new Season(
+                List.of(north),
+                List.of(TruckSeason.verified(
+                        "1", error(0, 1.5), List.of(Draw.of("north", tons(800))), List.of(loads(100, 100)))));
+
+        assertThat(season.balance().found().get(0).what())
+                .isInstanceOfSatisfying(
+                        Suspicion.PileOff.class,
+                        pile -> assertThat(pile.slips())
+                                .contains(new TicketSlip("N4", TicketSlip.Kind.TONS_AS_POUNDS)));
+    }
+
+    @Test
+    void trucksOfOnePileWithoutLoadsCannotBeToldApartAndItSaysWhy() {
+        Pile north = Pile.of("north", "salt", stated(500, 5), deliveries("N", 20, 40), stated(200, 4));
+        Season season = new Season(
+                List.of(north),
+                List.of(
+                        TruckSeason.verified("1", error(0, 1), List.of(Draw.of("north", tons(700))), List.of()),
+                        TruckSeason.verified("2", error(0, 1), List.of(Draw.of("north", tons(600))), List.of())));
+
+        SeasonBalance balance = season.balance();
+        FoundError found = balance.found().get(0);
+        assertThat(balance.power().candidates()).isEqualTo(1);
+        assertThat(found.what()).isInstanceOf(Suspicion.TruckReports.class);
+        assertThat(found.confusion().same()).hasSize(2);
+        assertThat(found.confusion().reasons())
+                .contains(
+                        "No load of truck 1 was weighed.",
+                        "Truck 2 drew only from pile north.",
+                        "Trucks 1 and 2 drew from the same pile.")
+                .anyMatch(reason ->
+                        reason.matches("Opening and closing of pile north are known to 1[23](\\.\\d)? ton.*"));
+        assertThat(balance.confusedWith("2").orElseThrow().same()).hasSize(2);
+        assertThat(balance.sentences())
+                .anyMatch(sentence -> sentence.startsWith("Nothing tells this from: Pile north"));
+    }
+
+    @Test
+    void thePowerSaysWhatWouldHaveBeenFound() {
+        SeasonBalance balance = season(0, 0).balance();
+        Quantity<Dimensionless> smallest = balance.smallestOverReport("2").orElseThrow();
+
+        assertThat(Amounts.in(smallest, SpreadingUnits.PERCENT)).isBetween(5.0, 9.0);
+        assertThat(balance.chanceOfFinding("2", smallest)).isCloseTo(0.95, within(1e-9));
+        assertThat(balance.chanceOfFinding("2", percent(0))).isLessThan(0.01);
+    }
+
+    @Test
+    void anUnverifiedTruckFollowsFromTheRest() {
+        Pile north = Pile.of("north", "salt", stated(500, 5), deliveries("N", 20, 40), stated(100, 4));
+        TruckSeason known = TruckSeason.verified("1", error(0, 1), List.of(Draw.of("north", tons(700))), List.of());
+        TruckSeason unknown = TruckSeason.unverified("2", List.of(Draw.of("north", tons(550))), List.of());
+        SeasonBalance one = new Season(List.of(north), List.of(known, unknown)).balance();
+
+        assertThat(ratio(one.asStated().truck("2").factor().orElseThrow())).isCloseTo(500 / 550.0, within(1e-9));
+        assertThat(one.smallestOverReport("2")).isEmpty();
+        assertThat(one.chanceOfFinding("2", percent(50))).isZero();
+        assertThat(one.confusedWith("2")).isEmpty();
+
+        TruckSeason another = TruckSeason.unverified("3", List.of(Draw.of("north", tons(50))), List.of());
+        SeasonBalance two = new Season(List.of(north), List.of(known, unknown, another)).balance();
+        assertThat(two.asStated().truck("3").factor()).isEmpty();
+        assertThat(two.asStated().truck("3").calibrationError()).isEmpty();
+        Flow together = two.asStated().pile("north").flows().stream()
+                .filter(flow -> flow.name().equals("2, 3"))
+                .findFirst()
+                .orElseThrow();
+        assertThat(tons(together.mass())).isCloseTo(500, within(1e-9));
+    }
+
+    @Test
+    void aSurveyInTheSeasonTellsWhichPeriodIsWrong() {
+        Pile north = new Pile(
+                        "north",
+                        "salt",
+                        stated(500, 5),
+                        List.of(stated(400, 5), stated(100, 4)),
+                        List.of(new Delivery("a", 1, stated(200, 0.5)), new Delivery("b", 2, stated(150, 0.5))),
+                        List.of(),
+                        Optional.empty())
+                .using(new OtherUse("brine", 2, stated(20, 1)))
+                .losing(tons(5));
+        TruckSeason truck = TruckSeason.verified(
+                "1",
+                error(0, 1),
+                List.of(new Draw("north", 1, tons(300)), new Draw("north", 2, tons(330))),
+                List.of(loads(100, 100)));
+        SeasonBalance balance = new Season(List.of(north), List.of(truck)).balance();
+
+        assertThat(balance.found()).isNotEmpty();
+        assertThat(balance.found().get(0).what()).isInstanceOfSatisfying(Suspicion.PileOff.class, pile -> {
+            assertThat(pile.period()).isEqualTo(2);
+            assertThat(pile.sentence()).startsWith("Pile north, period 2: ");
+        });
+        PileAccount account = balance.asStated().pile("north");
+        assertThat(account.lost()).isPresent();
+        double sum = account.flows().stream()
+                .mapToDouble(flow -> flow.kind().isIn() ? tons(flow.mass()) : -tons(flow.mass()))
+                .sum();
+        assertThat(sum).isCloseTo(0, within(1e-9));
+        assertThat(balance.suspicions()).anyMatch(one -> one instanceof Suspicion.SurveyOff);
+    }
+
+    @Test
+    void aScaleThatIsOffIsToldFromItsTrucks() {
+        List<TruckSeason> trucks = new ArrayList<>();
+        List<Pile> piles = new ArrayList<>();
+        for (int i = 1; i <= 6; i++) {
+            piles.add(Pile.of("p" + i, "salt", stated(300, 3), deliveries("p" + i + "-", 10, 40), stated(200, 3)));
+            // Two loaders, of which loader 3 reads 6 % too much.
+            CommonError scale = i % 2 == 0 ? LOADER : new CommonError("loader " + (i + 3), percent(0.5));
+            double weighed = i % 2 == 0 ? 106 : 100;
+            trucks.add(TruckSeason.verified(
+                    String.valueOf(i),
+                    error(0, 1),
+                    List.of(Draw.of("p" + i, tons(500))),
+                    List.of(new WeighedLoads(stated(weighed, 0.5).sharing(scale), tons(100)))));
+        }
+        SeasonBalance balance = new Season(piles, trucks).balance();
+
+        assertThat(balance.found().get(0).what()).isInstanceOfSatisfying(Suspicion.CommonOff.class, scale -> {
+            assertThat(scale.name()).isEqualTo("loader 3");
+            assertThat(ratio(scale.error())).isCloseTo(0.0566, within(0.001));
+            assertThat(scale.sentence())
+                    .startsWith("All masses by loader 3 are 5.7 ±")
+                    .endsWith("too large.");
+        });
+    }
+
+    @Test
+    void badInputIsRefusedByName() {
+        Pile north = Pile.of("north", "salt", stated(500, 5), deliveries("N", 2, 40), stated(100, 4));
+        assertThatThrownBy(() -> Pile.of("north", "salt", stated(-1, 5), List.of(), stated(100, 4)))
+                .isInstanceOf(InvalidInputException.class)
+                .hasMessage("opening of pile north must be 0 or more: -1 ton");
+        assertThatThrownBy(() -> Delivery.of("T-7", stated(-1, 5))).hasMessageContaining("mass of ticket T-7");
+        assertThatThrownBy(() -> Draw.of("north", tons(-1))).hasMessageContaining("indicated mass from pile north");
+        Pile other = Pile.of("south", "salt", stated(500, 5), deliveries("N", 1, 40), stated(100, 4));
+        assertThatThrownBy(() -> new Season(List.of(north, other), List.of()))
+                .hasMessageContaining("tickets of pile south")
+                .hasMessageContaining("N1 twice");
+        assertThatThrownBy(() -> new Season(List.of(north, north), List.of())).hasMessageContaining("north twice");
+        TruckSeason lost = TruckSeason.unverified("7", List.of(Draw.of("nowhere", tons(5))), List.of());
+        assertThatThrownBy(() -> new Season(List.of(north), List.of(lost)))
+                .hasMessage("pile that truck 7 draws from must be one of the season: nowhere");
+        TruckSeason late = TruckSeason.unverified("7", List.of(new Draw("north", 2, tons(5))), List.of());
+        assertThatThrownBy(() -> new Season(List.of(north), List.of(late)))
+                .hasMessageContaining("period of a draw of truck 7 from pile north must be at most 1");
+        assertThatThrownBy(() -> new Season(
+                        List.of(),
+                        List.of(
+                                TruckSeason.unverified("1", List.of(), List.of()),
+                                TruckSeason.unverified("1", List.of(), List.of()))))
+                .hasMessageContaining("1 twice");
+        CommonError twice = new CommonError("loader 3", percent(0.8));
+        TruckSeason scales = TruckSeason.unverified(
+                "1",
+                List.of(),
+                List.of(loads(100, 100), new WeighedLoads(stated(50, 1).sharing(twice), tons(50))));
+        assertThatThrownBy(() -> new Season(List.of(), List.of(scales)))
+                .hasMessage("standard uncertainty of loader 3 must be the same wherever it is named: 0.5 %: 0.8 %");
+        assertThatThrownBy(() -> TruckSeason.verified("1", Measured.once(percent(1)), List.of(), List.of()))
+                .hasMessageContaining("standard uncertainty of the calibration error of truck 1");
+        assertThatThrownBy(() -> TruckSeason.verified("1", error(-100, 1), List.of(), List.of()))
+                .hasMessageContaining("calibration error of truck 1 must be above -100 %");
+        assertThatThrownBy(() -> new Season(List.of(north), List.of()).balance().smallestOverReport("9"))
+                .hasMessageContaining("truck must be one of the season: 9");
+        assertThatThrownBy(() ->
+                        new Pile("north", "salt", stated(1, 1), List.of(), List.of(), List.of(), Optional.empty()))
+                .hasMessageContaining("surveys of pile north");
+        assertThatThrownBy(() -> north.using(new OtherUse("brine", 2, stated(1, 1))))
+                .hasMessageContaining("period of brine at pile north");
+    }
+
+    @Test
+    void aClosingLargerThanWhatCameIsNoExceptionButATestThatFails() {
+        Pile north = Pile.of("north", "salt", stated(100, 2), deliveries("N", 2, 40), stated(400, 4));
+        SeasonBalance balance = new Season(List.of(north), List.of()).balance();
+
+        assertThat(balance.asStated().test().holds(0.05)).isFalse();
+        assertThat(balance.sentences().get(0))
+                .isEqualTo("It doesn't add up within the stated uncertainties (chance of worse: below 0.01 %).");
+        assertThat(balance.found().get(0).what()).isInstanceOf(Suspicion.PileOff.class);
+    }
+
+    @Test
+    void aSurveyWithoutAStatementIsGoodToTwoPercent() {
+        StatedMass surveyed = StatedMass.surveyed(tons(500));
+
+        assertThat(Amounts.in(surveyed.standardUncertainty(), SpreadingUnits.SHORT_TON))
+                .isCloseTo(10, within(1e-12));
+        assertThat(surveyed.sharing(LOADER).common()).contains(LOADER);
+    }
+}
