@@ -337,7 +337,8 @@ class HistoryTest {
         History history = History.of(events, YARD);
 
         assertThatThrownBy(() -> history.with(others))
-                .hasMessageContaining("event 4 (2026-09-01, T-07: gate changed; 2026-09-02, T-07: gate changed), and 4 more")
+                .hasMessageContaining(
+                        "event 4 (2026-09-01, T-07: gate changed; 2026-09-02, T-07: gate changed), and 4 more")
                 .message()
                 .doesNotContain("event 5");
     }
