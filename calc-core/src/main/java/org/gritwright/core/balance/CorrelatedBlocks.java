@@ -37,7 +37,7 @@ final class CorrelatedBlocks {
         for (int i = 0; i < n; i++) {
             blocks.merge(head(block, i), new int[] {i}, CorrelatedBlocks::joined);
         }
-        blocks.values().forEach(block1 -> root(block1, n, coefficients, variables));
+        blocks.values().forEach(some -> root(some, n, coefficients, variables));
     }
 
     private static int[] joined(int[] some, int[] more) {

@@ -47,11 +47,11 @@ final class TicketSlips {
     /** Larger than all others of the pile together. */
     private static boolean isOdd(Pile pile, TicketSlip slip) {
         double all = 0;
-        double this1 = 0;
+        double own = 0;
         for (Delivery delivery : pile.deliveries()) {
             all += delivery.mass().kilograms();
-            this1 += delivery.ticket().equals(slip.ticket()) ? delivery.mass().kilograms() : 0;
+            own += delivery.ticket().equals(slip.ticket()) ? delivery.mass().kilograms() : 0;
         }
-        return this1 > all - this1;
+        return own > all - own;
     }
 }
