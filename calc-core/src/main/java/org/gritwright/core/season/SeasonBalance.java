@@ -31,23 +31,40 @@ public final class SeasonBalance {
     /** More errors than that in one season are no single errors any more; common practice, no source. */
     private static final int MOST = 20;
 
+    /** A scale or density of which not even an error so many times as stated would show is no candidate; common practice, no source. */
+    private static final double SHOWN = 5;
+
     private final Season season;
     private final SeasonNetwork network;
+    private final List<Candidate> places;
     private final GrossErrorSearch search;
 
-    private SeasonBalance(Season season, SeasonNetwork network, GrossErrorSearch search) {
+    private SeasonBalance(Season season, SeasonNetwork network, List<Candidate> places, GrossErrorSearch search) {
         this.season = season;
         this.network = network;
+        this.places = places;
         this.search = search;
     }
 
     static SeasonBalance of(Season season, double risk) {
         SeasonNetwork network = new SeasonNetwork(season);
         Adjustment adjustment = network.network().adjust();
-        return new SeasonBalance(
-                season,
-                network,
-                GrossErrorSearch.of(adjustment, network.candidates().keySet(), risk, MOST, ALIKE));
+        List<Candidate> places = network.candidates().keySet().stream()
+                .filter(candidate -> wouldShow(adjustment, candidate))
+                .toList();
+        return new SeasonBalance(season, network, places, GrossErrorSearch.of(adjustment, places, risk, MOST, ALIKE));
+    }
+
+    /**
+     * A density that cancels between opening and closing leaves a trace only as far as both were misread, and would then explain that very
+     * misreading.
+     */
+    private static boolean wouldShow(Adjustment adjustment, Candidate candidate) {
+        return candidate.kind() != Candidate.Kind.SHARED_ERROR
+                || adjustment
+                        .suspect(candidate)
+                        .filter(suspect -> suspect.standardUncertainty() <= SHOWN)
+                        .isPresent();
     }
 
     /**
@@ -111,9 +128,7 @@ public final class SeasonBalance {
      * @return the suspicions
      */
     public List<Suspicion> suspicions() {
-        return search.before().suspects(network.candidates().keySet()).stream()
-                .map(this::suspicion)
-                .toList();
+        return search.before().suspects(places).stream().map(this::suspicion).toList();
     }
 
     /**
@@ -196,7 +211,7 @@ public final class SeasonBalance {
      */
     public Confusion confusedWith(Suspicion suspicion) {
         Objects.requireNonNull(suspicion, "suspicion");
-        return search.before().suspects(network.candidates().keySet()).stream()
+        return search.before().suspects(places).stream()
                 .filter(suspect -> suspicion(suspect).equals(suspicion))
                 .findFirst()
                 .map(this::confusion)
@@ -205,8 +220,7 @@ public final class SeasonBalance {
 
     private Confusion confusion(Suspect suspect) {
         Adjustment now = search.before();
-        List<Likeness> near =
-                now.alike(suspect.candidate(), network.candidates().keySet(), ALIKE);
+        List<Likeness> near = now.alike(suspect.candidate(), places, ALIKE);
         return confusion(
                 now,
                 suspect,
