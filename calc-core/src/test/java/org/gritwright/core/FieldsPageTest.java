@@ -2,11 +2,14 @@ package org.gritwright.core;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.InputStreamReader;
 import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.Properties;
@@ -66,10 +69,29 @@ class FieldsPageTest {
                 Objects.requireNonNull(Document.class.getResourceAsStream("fields.properties"), "fields.properties")) {
             words.load(new InputStreamReader(in, StandardCharsets.UTF_8));
         }
-        List<String> known = fields().stream()
+        List<String> known = new ArrayList<>(fields().stream()
                 .flatMap(field -> Stream.of(field.object(), "document", "catch").map(of -> of + "." + field.name()))
-                .toList();
+                .toList());
+        known.addAll(fieldsOfEvents());
         assertThat(known).containsAll(words.stringPropertyNames());
+        assertThat(words.stringPropertyNames()).containsAll(fieldsOfEvents());
+    }
+
+    /** The fields of events, which no day has: by the names of their objects in the schema. */
+    private static List<String> fieldsOfEvents() throws IOException {
+        JsonNode schema = new ObjectMapper().readTree(Document.FLEET_EVENT.schema());
+        List<String> names = new ArrayList<>();
+        schema.get("properties").fieldNames().forEachRemaining(field -> names.add("fleet-event." + field));
+        names.removeAll(List.of("fleet-event.$schema", "fleet-event.format", "fleet-event.formatVersion"));
+        schema.get("$defs").fields().forEachRemaining(object -> {
+            if (object.getKey().startsWith("event-")) {
+                object.getValue()
+                        .get("properties")
+                        .fieldNames()
+                        .forEachRemaining(field -> names.add(object.getKey() + "." + field));
+            }
+        });
+        return names;
     }
 
     @Test
