@@ -1,0 +1,63 @@
+package org.gritwright.examples.fleetmemory;
+
+import java.sql.SQLException;
+import java.time.ZoneOffset;
+import java.util.ArrayList;
+import java.util.List;
+import org.gritwright.core.history.Contradiction;
+
+/**
+ * What is wrong with a database.
+ *
+ * @param damages what can't be used any more
+ * @param contradictions what can't all be so, which somebody has to find out
+ */
+record Check(int documents, int replaced, List<String> damages, List<Contradiction> contradictions) {
+    static Check of(Store store, Documents documents, ZoneOffset yard) throws SQLException, BadInputException {
+        List<Kept> standing = new ArrayList<>();
+        List<Kept> past = new ArrayList<>();
+        List<String> damages = new ArrayList<>();
+        store.reading(() -> {
+            damages.addAll(store.damages());
+            store.forEach(standing::add);
+            store.forEachReplaced(one -> past.add(one.document()));
+            return damages;
+        });
+        damages.addAll(standing.parallelStream()
+                .flatMap(one -> damages(one, "", documents).stream())
+                .toList());
+        damages.addAll(past.parallelStream()
+                .flatMap(one -> damages(one, "replaced ", documents).stream())
+                .toList());
+        List<Contradiction> contradictions = List.of();
+        if (damages.isEmpty()) {
+            contradictions = new Memory(store, documents, yard).ofFleet().contradictions();
+        }
+        return new Check(standing.size(), past.size(), damages, contradictions);
+    }
+
+    private static List<String> damages(Kept kept, String which, Documents documents) {
+        String name = which + kept.name();
+        if (!kept.isWhole()) {
+            return List.of(name + ": its text isn't the one that was kept (SHA-256)");
+        }
+        try {
+            Kept read = documents.read(kept.kind(), kept.text(), name);
+            return read.name().equals(kept.name()) ? List.of() : List.of(name + ": its text is " + read.name());
+        } catch (BadInputException e) {
+            return e.lines();
+        }
+    }
+
+    List<String> lines() {
+        List<String> lines = new ArrayList<>();
+        lines.add(Words.count(documents, "document") + " and " + replaced + " replaced: "
+                + (damages.isEmpty() ? "all whole" : Words.count(damages.size(), "line") + " about damage"));
+        damages.stream().map("  "::concat).forEach(lines::add);
+        if (damages.isEmpty()) {
+            lines.add(contradictions.isEmpty() ? "Nothing contradicts itself." : "What can't all be so:");
+            contradictions.forEach(one -> lines.add("  " + one));
+        }
+        return lines;
+    }
+}

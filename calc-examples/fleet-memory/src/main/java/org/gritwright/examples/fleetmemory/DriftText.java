@@ -1,0 +1,116 @@
+package org.gritwright.examples.fleetmemory;
+
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import javax.measure.quantity.Dimensionless;
+import org.gritwright.core.history.History;
+import org.gritwright.core.history.drift.DriftChart;
+import org.gritwright.core.history.drift.Trend;
+import org.gritwright.core.judgement.Tolerance;
+import org.gritwright.units.Amounts;
+
+/** What drifts, in lines. */
+final class DriftText {
+    private final History history;
+    private final Drifts drifts;
+    private final Tolerance tolerance;
+    private final double allowed;
+    private final Instant at;
+
+    DriftText(History history, Drifts drifts, Tolerance tolerance, double allowed, Instant at) {
+        this.history = history;
+        this.drifts = drifts;
+        this.tolerance = tolerance;
+        this.allowed = allowed;
+        this.at = at;
+    }
+
+    List<String> lines() {
+        List<String> lines = new ArrayList<>();
+        lines.add("What leaves per revolution, " + Words.count(drifts.points().size(), "calibration point"));
+        lines.add("From day to day a truck in order varies by "
+                + Words.percent(
+                        Amounts.si(Dimensionless.class, drifts.betweenDays().relativeDeviation()))
+                + (drifts.betweenDays().pairs() == 0
+                        ? " (assumed; common practice, no source)."
+                        : " (from " + Words.count(drifts.betweenDays().pairs(), "pair") + " of days)."));
+        lines.add(
+                drifts.rule().isPresent()
+                        ? String.format(
+                                Locale.ROOT,
+                                "Of charts of trucks in order %s alarm within %d values of each, on average.",
+                                plain(allowed),
+                                Drifts.VALUES)
+                        : "Too few points for charts that share " + plain(allowed) + " false alarms.");
+        lines.add("That a line through the values of any point in order rises or falls is said with a chance of 1 %.");
+        lines.add("");
+        int quiet = 0;
+        int few = 0;
+        for (Drifts.OfPoint point : drifts.points()) {
+            List<String> told = told(point);
+            if (told.isEmpty()) {
+                quiet++;
+                few += point.isFew() ? 1 : 0;
+            } else {
+                lines.add(point.history().truck() + ", " + point.name() + ":");
+                told.stream().map("  "::concat).forEach(lines::add);
+            }
+        }
+        lines.add((quiet == drifts.points().size() ? "" : "No more: ") + Words.count(quiet, "point")
+                + (quiet == 1 ? " shows nothing" : " show nothing")
+                + (few > 0
+                        ? "; " + few + " of them with fewer than " + DriftChart.FEW + " values, which tell little"
+                        : "")
+                + ".");
+        return lines;
+    }
+
+    private static String plain(double number) {
+        return number == Math.rint(number) ? String.valueOf((long) number) : String.valueOf(number);
+    }
+
+    private List<String> told(Drifts.OfPoint point) {
+        List<String> told = new ArrayList<>();
+        point.signal()
+                .ifPresent(signal ->
+                        told.add("the charts alarm on " + signal.at().day()
+                                + deviation(point.charts().get(point.charts().size() - 1))));
+        point.cleared()
+                .forEach(signal -> told.add("the charts alarmed on "
+                        + signal.at().day() + "; a calibration or a repair after that began them anew"));
+        point.trend().filter(line -> line.isShown(drifts.trendRisk())).ifPresent(line -> {
+            told.add(Words.error(line.perYear()) + " a year, by " + Words.count(line.values(), "value"));
+            point.leaving(tolerance, at).flatMap(this::leaving).ifPresent(told::add);
+        });
+        return told;
+    }
+
+    /** By how much the last value differs from the first of its chart. */
+    private static String deviation(DriftChart chart) {
+        List<DriftChart.Point> points = chart.points();
+        int first = points.size() - 1;
+        while (!points.get(first).isFirst()) {
+            first--;
+        }
+        return ": "
+                + Words.percent(Amounts.si(
+                        Dimensionless.class, points.get(points.size() - 1).deviation()))
+                + " since " + points.get(first).implied().by().at().day();
+    }
+
+    private Optional<String> leaving(Trend.Leaving leaving) {
+        return leaving.expected()
+                .map(expected -> "if it goes on, what the display holds leaves " + tolerance + " about "
+                        + day(expected)
+                        + leaving.earliest()
+                                .map(first -> ", " + day(first) + " at the earliest")
+                                .orElse(""));
+    }
+
+    private String day(Instant instant) {
+        return instant.atOffset(history.yard()).toLocalDate().toString();
+    }
+}

@@ -1,0 +1,110 @@
+package org.gritwright.examples.fleetmemory;
+
+import com.fasterxml.jackson.core.JsonFactory;
+import com.fasterxml.jackson.core.JsonParser;
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.core.JsonToken;
+import java.io.BufferedInputStream;
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import org.gritwright.core.document.DocumentLimits;
+import org.gritwright.core.record.Document;
+
+/** Files that are to be imported; each says by its "format" what it is. */
+final class InputFiles {
+    private static final Set<String> DOCUMENTS =
+            Set.of(Document.FLEET_DAY.format(), Document.CALIBRATION_RECORD.format(), Document.FLEET_EVENT.format());
+
+    private final Documents documents;
+
+    InputFiles(Documents documents) {
+        this.documents = documents;
+    }
+
+    /** What a file holds, or why it can't be used. */
+    private record Outcome(Batch batch, List<String> problems) {}
+
+    /** All files, or every reason why some can't be used. */
+    Batch read(List<Path> files) throws BadInputException {
+        List<Outcome> outcomes = files.parallelStream().map(this::outcome).toList();
+        List<String> problems =
+                outcomes.stream().flatMap(one -> one.problems().stream()).toList();
+        if (!problems.isEmpty()) {
+            throw new BadInputException(problems);
+        }
+        List<Filed> standing = new ArrayList<>();
+        List<Replaced> replaced = new ArrayList<>();
+        outcomes.forEach(one -> {
+            standing.addAll(one.batch().documents());
+            replaced.addAll(one.batch().replaced());
+        });
+        return new Batch(standing, replaced);
+    }
+
+    private Outcome outcome(Path file) {
+        try {
+            return new Outcome(read(file), List.of());
+        } catch (BadInputException e) {
+            return new Outcome(new Batch(List.of(), List.of()), e.lines());
+        } catch (IOException e) {
+            return new Outcome(
+                    new Batch(List.of(), List.of()), List.of("can't read " + file + ": " + Failure.words(e)));
+        }
+    }
+
+    Batch read(Path file) throws IOException, BadInputException {
+        if (Files.isDirectory(file)) {
+            throw new BadInputException("can't read " + file + ": it is a folder; name the files in it");
+        }
+        if (Files.exists(file) && !Files.isRegularFile(file)) {
+            throw new BadInputException("can't read " + file + ": it is no regular file");
+        }
+        if (Files.size(file) == 0) {
+            throw new BadInputException(file + " can't be used: it is empty");
+        }
+        Optional<String> format = format(file);
+        if (format.filter(ExportLines.FORMAT::equals).isPresent()) {
+            try (InputStream in = new BufferedInputStream(Files.newInputStream(file))) {
+                return new ExportLines(documents).read(in, file.toString());
+            }
+        }
+        if (Files.size(file) > DocumentLimits.COMMON.bytes()) {
+            throw new BadInputException(file + " can't be used: it is too large for a document");
+        }
+        if (format.isPresent() && !DOCUMENTS.contains(format.get())) {
+            throw new BadInputException(file + " can't be used: it says \"format\": \"" + format.get()
+                    + "\", and is no fleet day, calibration record, fleet event or export");
+        }
+        // What doesn't say what it is, is no JSON or names no format: the library says where.
+        return new Batch(
+                documents.read(
+                        format.orElse(Document.CALIBRATION_RECORD.format()), Files.readAllBytes(file), file.toString()),
+                List.of());
+    }
+
+    /** What the first line or document of a file says that it is. */
+    private static Optional<String> format(Path file) throws IOException {
+        try (InputStream in = new BufferedInputStream(Files.newInputStream(file));
+                JsonParser json = new JsonFactory().createParser(in)) {
+            if (json.nextToken() != JsonToken.START_OBJECT) {
+                return Optional.empty();
+            }
+            while (json.nextToken() == JsonToken.FIELD_NAME) {
+                boolean isFormat = json.currentName().equals("format");
+                if (json.nextToken() == JsonToken.VALUE_STRING && isFormat) {
+                    return Optional.of(json.getText());
+                }
+                json.skipChildren();
+            }
+            return Optional.empty();
+        } catch (JsonProcessingException e) {
+            return Optional.empty();
+        }
+    }
+}

@@ -1,0 +1,55 @@
+package org.gritwright.examples.fleetmemory;
+
+import java.io.BufferedOutputStream;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.nio.channels.Channels;
+import java.nio.channels.FileChannel;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.nio.file.StandardOpenOption;
+import java.sql.SQLException;
+import java.util.UUID;
+
+/** Writes a file as a whole or not at all: under another name beside it, forced onto the disk, which then takes the file's name. */
+final class WholeFile {
+    private WholeFile() {}
+
+    /** Writes the content of a file. */
+    interface Content<T> {
+        T writeTo(OutputStream out) throws IOException, SQLException, BadInputException;
+    }
+
+    /** Looks at what was written before it takes its name. */
+    interface Inspection {
+        void look(Path written) throws IOException, SQLException, BadInputException;
+    }
+
+    static <T> T write(Path file, Content<T> content, Inspection inspection)
+            throws IOException, SQLException, BadInputException {
+        if (Files.isDirectory(file)) {
+            throw new BadInputException("can't write " + file + ": it is a folder");
+        }
+        Path folder = file.toAbsolutePath().getParent();
+        if (folder == null || !Files.isDirectory(folder)) {
+            throw new BadInputException("can't write " + file + ": there is no folder " + folder);
+        }
+        Path temporary = folder.resolve("." + UUID.randomUUID() + ".part");
+        try {
+            T result;
+            try (FileChannel channel =
+                            FileChannel.open(temporary, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE);
+                    OutputStream out = new BufferedOutputStream(Channels.newOutputStream(channel))) {
+                result = content.writeTo(out);
+                out.flush();
+                channel.force(true);
+            }
+            inspection.look(temporary);
+            Files.move(temporary, file, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
+            return result;
+        } finally {
+            Files.deleteIfExists(temporary);
+        }
+    }
+}

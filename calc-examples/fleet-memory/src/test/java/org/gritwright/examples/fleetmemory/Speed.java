@@ -1,0 +1,56 @@
+package org.gritwright.examples.fleetmemory;
+
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.Stream;
+
+/** How long 30 years of 200 trucks take; run by hand, with a new folder. Prints seconds. */
+final class Speed {
+    private static final InventedSeasons YEARS = new InventedSeasons(200, 1996, 30, 1, 3);
+
+    private Speed() {}
+
+    public static void main(String[] arguments) throws Exception {
+        Path folder = Path.of(arguments[0]);
+        String database =
+                arguments.length > 1 ? arguments[1] : folder.resolve("fleet.db").toString();
+        YEARS.write(folder.resolve("documents"));
+        List<String> files = new ArrayList<>(List.of("import", "--database", database));
+        try (Stream<Path> all = Files.list(folder.resolve("documents"))) {
+            all.map(Path::toString).sorted().forEach(files::add);
+        }
+        time(files.toArray(String[]::new));
+        for (int i = 0; i < 12; i++) {
+            time("truck", "C-07", "--database", database, "--on", "2026-02-01");
+        }
+        time("due", "--database", database, "--on", "2026-02-01");
+        time("drift", "--database", database, "--on", "2026-02-01");
+        time("check", "--database", database);
+        time("backup", "--database", database, folder.resolve("backup.jsonl").toString());
+        time(
+                "restore",
+                "--database",
+                folder.resolve("again.db").toString(),
+                folder.resolve("backup.jsonl").toString());
+    }
+
+    private static void time(String... arguments) {
+        StringWriter out = new StringWriter();
+        long start = System.nanoTime();
+        int code =
+                FleetMemoryCommand.run(new PrintWriter(out), new PrintWriter(out), LocalDate.of(2026, 2, 1), arguments);
+        System.out.printf(
+                Locale.ROOT,
+                "%-8s %d  %6.2f s  %s%n",
+                arguments[0],
+                code,
+                (System.nanoTime() - start) / 1e9,
+                out.toString().lines().findFirst().orElse(""));
+    }
+}
