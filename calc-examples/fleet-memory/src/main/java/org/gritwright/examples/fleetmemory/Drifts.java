@@ -8,6 +8,7 @@ import org.gritwright.core.calibration.CalibrationInForce;
 import org.gritwright.core.history.Event;
 import org.gritwright.core.history.Held;
 import org.gritwright.core.history.History;
+import org.gritwright.core.history.What;
 import org.gritwright.core.history.drift.BetweenDays;
 import org.gritwright.core.history.drift.DischargeHistory;
 import org.gritwright.core.history.drift.DriftChart;
@@ -95,7 +96,7 @@ record Drifts(BetweenDays betweenDays, Optional<DriftRule> rule, List<OfPoint> p
 
     /** @param allowed how many false alarms of the whole fleet are taken within {@link #VALUES} values of each point */
     static Drifts of(History history, double allowed, Instant at) {
-        List<DischargeHistory> all = DischargeHistory.all(history);
+        List<DischargeHistory> all = until(history, at);
         BetweenDays between =
                 BetweenDays.of(all, BetweenDays.assumed(Amounts.of(ASSUMED_PERCENT, SpreadingUnits.PERCENT)));
         Optional<DriftRule> rule = all.size() > allowed
@@ -105,6 +106,23 @@ record Drifts(BetweenDays betweenDays, Optional<DriftRule> rule, List<OfPoint> p
                 between,
                 rule,
                 all.stream().map(one -> point(history, one, between, rule, at)).toList());
+    }
+
+    /** As the library has it of all events, but for those after the day. */
+    private static List<DischargeHistory> until(History history, Instant at) {
+        List<DischargeHistory> all = new ArrayList<>();
+        for (String truck : history.trucks()) {
+            List<Event> events = history.standing(truck).stream()
+                    .filter(event -> !history.instant(event).isAfter(at))
+                    .toList();
+            events.stream()
+                    .map(Event::what)
+                    .filter(what -> what instanceof What.Calibrated || what instanceof What.Verified)
+                    .map(what -> what.point().orElseThrow().key())
+                    .distinct()
+                    .forEach(point -> all.add(DischargeHistory.of(history, truck, point, events)));
+        }
+        return all;
     }
 
     private static OfPoint point(

@@ -40,6 +40,15 @@ class DemoTest {
                 .doesNotContain("straightened");
         assertThat(Fixtures.Run.of("truck", "C-05", "--database", database).out())
                 .contains("slot 1, road salt at 2 in: ", "slot 2, road salt at 3 in: ");
+        // What came later doesn't count.
+        assertThat(Fixtures.Run.of("drift", "--on", "2023-11-30", "--database", database)
+                        .out())
+                .contains("26 points show nothing; 26 of them with fewer than 5 values");
+        assertThat(Fixtures.Run.of("drift", "--on", "2026-02-10", "--database", database)
+                        .out()
+                        .lines()
+                        .toList())
+                .isEqualTo(drift.lines().toList());
         assertThat(Fixtures.Run.of("demo", "--output", folder.toString()).out()).contains("run-0002");
     }
 }
