@@ -48,7 +48,9 @@ final class SlotBook {
         private final Optional<Event> found;
         private final List<Event> verifications = new ArrayList<>();
         private final List<Event> changed = new ArrayList<>();
-        private Optional<Event> calibrated;
+        /** The last calibration before it was entered, and those while it was held. */
+        private final List<Event> calibrations = new ArrayList<>();
+
         private Optional<Instant> until = Optional.empty();
 
         Entry(String slot, CalibrationInForce value, Instant since, Event entered, Optional<Event> found) {
@@ -57,7 +59,6 @@ final class SlotBook {
             this.since = since;
             this.entered = entered;
             this.found = found;
-            this.calibrated = Optional.empty();
         }
 
         String slot() {
@@ -88,7 +89,13 @@ final class SlotBook {
                             .filter(event -> isOfOneDay(event, day, history))
                             .reduce((one, other) -> other))
                     .or(() -> found)
-                    .or(() -> calibrated.filter(event -> isHeldAfterDayOf(event, history)));
+                    .or(() -> calibrations.stream()
+                            .filter(event -> isHeldAfterDayOf(event, history))
+                            .findFirst());
+        }
+
+        private static Optional<Event> last(List<Event> events) {
+            return events.isEmpty() ? Optional.empty() : Optional.of(events.get(events.size() - 1));
         }
 
         private boolean isHeldAfterDayOf(Event event, History history) {
@@ -110,16 +117,7 @@ final class SlotBook {
         }
 
         Held held() {
-            return new Held(
-                    value,
-                    since,
-                    entered,
-                    calibrated,
-                    verifications.isEmpty()
-                            ? Optional.empty()
-                            : Optional.of(verifications.get(verifications.size() - 1)),
-                    found,
-                    changed);
+            return new Held(value, since, entered, last(calibrations), last(verifications), found, changed);
         }
     }
 
@@ -171,7 +169,7 @@ final class SlotBook {
         calibrated.put(known.at().key(), event);
         current()
                 .filter(entry -> entry.value.point().key().equals(known.at().key()))
-                .forEach(entry -> entry.calibrated = Optional.of(event));
+                .forEach(entry -> entry.calibrations.add(event));
     }
 
     private void correct(Event event, What.Corrected corrected) {
@@ -225,7 +223,7 @@ final class SlotBook {
         before.ifPresent(entry -> entry.until = Optional.of(at));
         slot.values.values().removeIf(entry -> isReplaced(entry, value, at));
         Entry entry = new Entry(slot(value), value, at, event, found);
-        entry.calibrated = Optional.ofNullable(calibrated.get(value.point().key()));
+        Optional.ofNullable(calibrated.get(value.point().key())).ifPresent(entry.calibrations::add);
         slot.values.put(value.point().key(), entry);
         slot.lost = Optional.empty();
         slot.since = at;

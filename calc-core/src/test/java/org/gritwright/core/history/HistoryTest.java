@@ -440,6 +440,27 @@ class HistoryTest {
                 .isCloseTo(Math.hypot(0.006, 0.001), org.assertj.core.data.Offset.offset(1e-6));
     }
 
+    /** A new chain: calibrated and entered anew on one day, which says nothing of the value that was held until then. */
+    @Test
+    void eachValueIsAsUncertainAsItsOwnCalibration() {
+        History history = history(
+                calibrated("1", hour("2026-10-19T08:00"), TWO, 25),
+                entered("2", hour("2026-10-19T09:00"), value(TWO, 25)),
+                calibrated("3", hour("2027-01-12T08:00"), TWO, 24),
+                entered("4", hour("2027-01-12T09:00"), value(TWO, 24)));
+
+        assertThat(history.timeline(TRUCK).entries())
+                .hasSize(2)
+                .allSatisfy(entry -> assertThat(entry.errors())
+                        .hasSize(2)
+                        .satisfies(errors -> assertThat(Amounts.si(
+                                        Dimensionless.class, errors.get(1).standardUncertainty()))
+                                .isCloseTo(0.005, org.assertj.core.data.Offset.offset(1e-9))));
+        assertThat(held(history, "2027-01-12T13:30:00Z").orElseThrow().calibrated())
+                .map(Event::id)
+                .contains("3");
+    }
+
     @Test
     void whatALaterDayFindsCorrectsBack() {
         assertThat(YEAR.found(TRUCK))
