@@ -20,7 +20,7 @@ import org.gritwright.units.quantity.DischargePerRevolution;
  * @param calibrated the last calibration of the point until then; none if there was none
  * @param verified the last verification of this value since it is held; none if there was none
  * @param found the verification that called for it, if it is a correction and that is known
- * @param changed what was changed of the truck, or what came as another lot of the material, since it was last verified or, if it never
+ * @param changed what was changed of the truck, what came as another lot of the material, or a catch with another value in force, since it was last verified or, if it never
  *     was, since it was entered
  */
 public record Held(
@@ -43,7 +43,9 @@ public record Held(
      * @return as the events so far say
      */
     public Standing standing() {
-        if (changed.stream().anyMatch(event -> event.what() instanceof What.Changed)) {
+        boolean isChanged = changed.stream().anyMatch(event -> event.what() instanceof What.Changed);
+        boolean isContradicted = changed.stream().anyMatch(event -> event.what() instanceof What.Verified);
+        if (isChanged || (isContradicted && verified.isPresent())) {
             return Standing.CHANGED_SINCE;
         }
         return verified.map(event -> switch (((What.Verified) event.what()).verdict()) {

@@ -187,6 +187,10 @@ final class SlotBook {
 
     private void verify(Event event, What.Verified verified) {
         show(event, verified.inForce(), Kind.VERIFIED_ANOTHER);
+        // Which of both the display holds has to be looked at, however well this one was proven before.
+        entry(verified.inForce())
+                .filter(entry -> !isSame(entry.value, verified.inForce()))
+                .ifPresent(entry -> entry.changed.add(event));
         entry(verified.inForce())
                 .filter(entry -> isSame(entry.value, verified.inForce()))
                 .ifPresent(entry -> {
