@@ -207,12 +207,19 @@ final class PointDues {
             return Optional.empty();
         }
         Event since = switch (standing) {
-            case CHANGED_SINCE -> held.changed().get(0);
+            case CHANGED_SINCE ->
+                held.changed().stream()
+                        .filter(event -> !(event.what() instanceof What.Delivered))
+                        .findFirst()
+                        .orElseThrow();
             case UNDECIDED, WRONG -> held.verified().orElseThrow();
             default -> held.entered();
         };
         String words = switch (standing) {
-            case CHANGED_SINCE -> "not checked since a change";
+            case CHANGED_SINCE ->
+                since.what() instanceof What.Verified
+                        ? "a catch names another value than the display is known to hold: read the display"
+                        : "not checked since a change";
             case UNDECIDED -> "the last verification can't tell whether it is right";
             case WRONG -> "the last verification found it wrong";
             default -> "not checked since it was entered";

@@ -210,6 +210,21 @@ class DueListTest {
         });
     }
 
+    /** Proven in October; in November somebody writes another value in force beside a good catch. */
+    @Test
+    void aCatchThatNamesAnotherValueDoesntEndInNothingToDo() {
+        History odd = ready(lot("2026-11-10", 81), verified("4", day("2026-11-20"), value(TWO, 24), 0.2));
+
+        assertThat(due(odd)).singleElement().satisfies(due -> {
+            assertThat(due.reasons())
+                    .extracting(Reason::words)
+                    .containsExactly("a catch names another value than the display is known to hold: read the display");
+            assertThat(due.by()).isEqualTo(LocalDate.of(2026, 11, 20));
+        });
+        assertThat(due(odd.with(List.of(verified("5", day("2026-11-21"), value(TWO, 25), 0.4)))))
+                .isEmpty();
+    }
+
     @Test
     void aValueThatTheDisplayLostIsToBeEnteredAgain() {
         History lost = ready(event("4", day("2026-11-20"), new What.SetBack()));
