@@ -1,5 +1,6 @@
 package org.gritwright.core.history.drift;
 
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -48,9 +49,23 @@ public record DischargeHistory(String truck, CalibrationPoint.Key point, List<St
      * @return truck by truck, in the order in which the points were first caught
      */
     public static List<DischargeHistory> all(History history) {
+        return until(history, Instant.MAX);
+    }
+
+    /**
+     * The discharge at all points of a fleet that were calibrated or verified until an instant, by what had happened until then.
+     *
+     * @param history the fleet's history
+     * @param until the instant, which counts
+     * @return truck by truck, in the order in which the points were first caught
+     */
+    public static List<DischargeHistory> until(History history, Instant until) {
+        Objects.requireNonNull(until, "until");
         List<DischargeHistory> all = new ArrayList<>();
         for (String truck : history.trucks()) {
-            List<Event> events = history.standing(truck);
+            List<Event> events = history.standing(truck).stream()
+                    .filter(event -> !history.instant(event).isAfter(until))
+                    .toList();
             Set<CalibrationPoint.Key> points = new LinkedHashSet<>();
             for (Event event : events) {
                 if (event.what() instanceof What.Calibrated || event.what() instanceof What.Verified) {

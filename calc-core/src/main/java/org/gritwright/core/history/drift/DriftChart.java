@@ -157,15 +157,34 @@ public record DriftChart(DriftRule rule, List<Point> points) {
      * @return the calibration or verification; none without an alarm, or once a calibration has begun them anew
      */
     public Optional<Event> standingSignal() {
-        Optional<Event> signal = Optional.empty();
+        List<Optional<Event>> signals = firstSignals();
+        return signals.isEmpty() ? Optional.empty() : signals.get(signals.size() - 1);
+    }
+
+    /**
+     * The first values at which charts alarmed that a calibration has begun anew.
+     *
+     * @return calibrations or verifications, in the order of time
+     */
+    public List<Event> clearedSignals() {
+        List<Optional<Event>> signals = firstSignals();
+        return signals.subList(0, Math.max(signals.size() - 1, 0)).stream()
+                .flatMap(Optional::stream)
+                .toList();
+    }
+
+    /** Of the charts one after the other. */
+    private List<Optional<Event>> firstSignals() {
+        List<Optional<Event>> signals = new ArrayList<>();
         for (Point point : points) {
+            int last = signals.size() - 1;
             if (point.isFirst()) {
-                signal = Optional.empty();
-            } else if (signal.isEmpty() && point.isSignal()) {
-                signal = Optional.of(point.implied().by());
+                signals.add(Optional.empty());
+            } else if (signals.get(last).isEmpty() && point.isSignal()) {
+                signals.set(last, Optional.of(point.implied().by()));
             }
         }
-        return signal;
+        return signals;
     }
 
     /**

@@ -20,6 +20,9 @@ public record DriftRule(BetweenDays betweenDays, EwmaChart ewma, CusumChart cusu
 
     private static final double ALLOWANCE = 0.5;
 
+    /** The chance of a line where nothing drifts (common practice, no source). */
+    private static final double TREND_RISK = 0.01;
+
     /**
      * Checks the risk.
      *
@@ -42,11 +45,12 @@ public record DriftRule(BetweenDays betweenDays, EwmaChart ewma, CusumChart cusu
                 betweenDays,
                 EwmaChart.designed(LAMBDA, EwmaChart.Limits.EXACT, Sides.BOTH, goal),
                 CusumChart.designed(ALLOWANCE, 0, Sides.BOTH, goal),
-                0.01);
+                TREND_RISK);
     }
 
     /**
-     * The same for a fleet: so many of its points may have a false alarm, on average, within so many values each. Two charts share them.
+     * The same for a fleet: so many of its points may have a false alarm, on average, within so many values each. Two charts share them, and all
+     * lines share the risk of 1 %: of many the steepest is steep by chance.
      *
      * @param betweenDays how much values vary from day to day
      * @param allowed how many points may have a false alarm
@@ -56,6 +60,7 @@ public record DriftRule(BetweenDays betweenDays, EwmaChart ewma, CusumChart cusu
      * @throws org.gritwright.units.InvalidInputException if a number is out of its range
      */
     public static DriftRule forFleet(BetweenDays betweenDays, double allowed, int points, int values) {
-        return of(betweenDays, Goal.falseAlarms(allowed / 2, points, values));
+        DriftRule one = of(betweenDays, Goal.falseAlarms(allowed / 2, points, values));
+        return new DriftRule(one.betweenDays, one.ewma, one.cusum, TREND_RISK / points);
     }
 }

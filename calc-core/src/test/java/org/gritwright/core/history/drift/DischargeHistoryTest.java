@@ -13,11 +13,13 @@ import static org.gritwright.core.history.Happenings.history;
 import static org.gritwright.core.history.Happenings.value;
 import static org.gritwright.core.history.Happenings.verified;
 
+import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 import org.gritwright.core.Samples;
 import org.gritwright.core.calibration.Change;
 import org.gritwright.core.history.Happenings;
+import org.gritwright.core.history.Event;
 import org.gritwright.core.history.History;
 import org.gritwright.core.history.What;
 import org.gritwright.core.metering.ShaftSensor;
@@ -90,6 +92,21 @@ class DischargeHistoryTest {
         assertThat(DischargeHistory.all(YEARS))
                 .extracting(DischargeHistory::point)
                 .containsExactly(TWO.key(), THREE.key());
+    }
+
+    @Test
+    void untilAnInstantOnlyWhatHadHappenedThenCounts() {
+        List<Event> events = YEARS.standing(TRUCK);
+        for (Event last : events) {
+            Instant until = YEARS.instant(last);
+            History then = history(events.stream()
+                    .filter(event -> !YEARS.instant(event).isAfter(until))
+                    .toArray(Event[]::new));
+
+            assertThat(DischargeHistory.until(YEARS, until)).isEqualTo(DischargeHistory.all(then));
+        }
+        assertThat(DischargeHistory.until(YEARS, YEARS.instant(events.get(0)).minusNanos(1)))
+                .isEmpty();
     }
 
     /** u(k)/k = u(e)/(1 + e), of which the scale's 0.2 % is shared and 0.6 % is the catch's own. */

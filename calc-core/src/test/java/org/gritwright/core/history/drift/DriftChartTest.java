@@ -130,6 +130,13 @@ class DriftChartTest {
     }
 
     @Test
+    void theLinesOfAFleetShareOneRisk() {
+        assertThat(DriftRule.forFleet(rule.betweenDays(), 1, 50, 10).trendRisk()).isCloseTo(0.01 / 50, within(1e-15));
+        assertThat(DriftRule.of(rule.betweenDays(), Goal.average(370)).trendRisk())
+                .isEqualTo(0.01);
+    }
+
+    @Test
     void fewerThanFivePointsAreFew() {
         assertThat(DriftChart.of(of(weekly(0, 0, 0, 0, 0)), rule).isFew()).isTrue();
         assertThat(DriftChart.of(of(weekly(0, 0, 0, 0, 0, 0)), rule).isFew()).isFalse();
@@ -147,6 +154,10 @@ class DriftChartTest {
         known.add(calibrated("k", day("2026-02-20"), TWO, 22.3));
         DriftChart anew = DriftChart.of(of(known), rule);
         assertThat(anew.standingSignal()).isEmpty();
+        assertThat(anew.clearedSignals()).extracting(Event::id).containsExactly("v4");
+        assertThat(DriftChart.of(of(events), rule).clearedSignals()).isEmpty();
+        assertThat(DriftChart.of(stretch(), rule).clearedSignals()).isEmpty();
+        assertThat(DriftChart.of(stretch(), rule).standingSignal()).isEmpty();
         assertThat(anew.points().get(7).isFirst()).isTrue();
         assertThat(anew.points().get(4).isSignal()).isTrue();
         assertThat(anew.isFew()).isTrue();

@@ -33,7 +33,7 @@ record Drifts(BetweenDays betweenDays, Optional<DriftRule> rule, List<OfPoint> p
     /** About ten years of two values (common practice, no source). */
     static final int VALUES = 20;
 
-    /** The chance that a line of any of a fleet's points is taken to rise or fall where nothing drifts (common practice, no source). */
+    /** The chance that a line is taken to rise or fall where nothing drifts, of so few points that no charts watch them (common practice, no source). */
     private static final double TREND_RISK = 0.01;
 
     private static final int DAYS_AHEAD = 3660;
@@ -59,20 +59,14 @@ record Drifts(BetweenDays betweenDays, Optional<DriftRule> rule, List<OfPoint> p
                     : charts.get(charts.size() - 1).standingSignal();
         }
 
-        /** Earlier alarms, after each of which something was done. */
+        /** Alarms of earlier charts, after each of which something was done. */
         List<Event> cleared() {
-            List<Event> first = new ArrayList<>();
+            List<Event> cleared = new ArrayList<>();
             for (DriftChart chart : charts) {
-                boolean isAlarmed = false;
-                for (DriftChart.Point one : chart.points()) {
-                    if (one.isSignal() && !isAlarmed) {
-                        first.add(one.implied().by());
-                    }
-                    isAlarmed = one.isSignal() || (isAlarmed && !one.isFirst());
-                }
+                cleared.addAll(chart.clearedSignals());
+                chart.standingSignal().filter(last -> chart != charts.get(charts.size() - 1)).ifPresent(cleared::add);
             }
-            signal().ifPresent(first::remove);
-            return first;
+            return cleared;
         }
 
         boolean isFew() {
@@ -89,14 +83,14 @@ record Drifts(BetweenDays betweenDays, Optional<DriftRule> rule, List<OfPoint> p
         }
     }
 
-    /** Shared by all points: of many lines the steepest is steep by chance. */
+    /** Shared by all points. */
     double trendRisk() {
-        return TREND_RISK / Math.max(1, points.size());
+        return rule.map(DriftRule::trendRisk).orElse(TREND_RISK);
     }
 
     /** @param allowed how many false alarms of the whole fleet are taken within {@link #VALUES} values of each point */
     static Drifts of(History history, double allowed, Instant at) {
-        List<DischargeHistory> all = until(history, at);
+        List<DischargeHistory> all = DischargeHistory.until(history, at);
         BetweenDays between =
                 BetweenDays.of(all, BetweenDays.assumed(Amounts.of(ASSUMED_PERCENT, SpreadingUnits.PERCENT)));
         Optional<DriftRule> rule = all.size() > allowed
@@ -106,23 +100,6 @@ record Drifts(BetweenDays betweenDays, Optional<DriftRule> rule, List<OfPoint> p
                 between,
                 rule,
                 all.stream().map(one -> point(history, one, between, rule, at)).toList());
-    }
-
-    /** As the library has it of all events, but for those after the day. */
-    private static List<DischargeHistory> until(History history, Instant at) {
-        List<DischargeHistory> all = new ArrayList<>();
-        for (String truck : history.trucks()) {
-            List<Event> events = history.standing(truck).stream()
-                    .filter(event -> !history.instant(event).isAfter(at))
-                    .toList();
-            events.stream()
-                    .map(Event::what)
-                    .filter(what -> what instanceof What.Calibrated || what instanceof What.Verified)
-                    .map(what -> what.point().orElseThrow().key())
-                    .distinct()
-                    .forEach(point -> all.add(DischargeHistory.of(history, truck, point, events)));
-        }
-        return all;
     }
 
     private static OfPoint point(
