@@ -131,7 +131,8 @@ class DriftChartTest {
 
     @Test
     void theLinesOfAFleetShareOneRisk() {
-        assertThat(DriftRule.forFleet(rule.betweenDays(), 1, 50, 10).trendRisk()).isCloseTo(0.01 / 50, within(1e-15));
+        assertThat(DriftRule.forFleet(rule.betweenDays(), 1, 50, 10).trendRisk())
+                .isCloseTo(0.01 / 50, within(1e-15));
         assertThat(DriftRule.of(rule.betweenDays(), Goal.average(370)).trendRisk())
                 .isEqualTo(0.01);
     }

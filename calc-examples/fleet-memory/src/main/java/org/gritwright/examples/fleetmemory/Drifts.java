@@ -8,7 +8,6 @@ import org.gritwright.core.calibration.CalibrationInForce;
 import org.gritwright.core.history.Event;
 import org.gritwright.core.history.Held;
 import org.gritwright.core.history.History;
-import org.gritwright.core.history.What;
 import org.gritwright.core.history.drift.BetweenDays;
 import org.gritwright.core.history.drift.DischargeHistory;
 import org.gritwright.core.history.drift.DriftChart;
@@ -62,9 +61,11 @@ record Drifts(BetweenDays betweenDays, Optional<DriftRule> rule, List<OfPoint> p
         /** Alarms of earlier charts, after each of which something was done. */
         List<Event> cleared() {
             List<Event> cleared = new ArrayList<>();
-            for (DriftChart chart : charts) {
-                cleared.addAll(chart.clearedSignals());
-                chart.standingSignal().filter(last -> chart != charts.get(charts.size() - 1)).ifPresent(cleared::add);
+            for (int i = 0; i < charts.size(); i++) {
+                cleared.addAll(charts.get(i).clearedSignals());
+                if (i < charts.size() - 1) {
+                    charts.get(i).standingSignal().ifPresent(cleared::add);
+                }
             }
             return cleared;
         }

@@ -48,6 +48,32 @@ class PostgresStoreTest extends StoreContract {
         return Database.of(server.getJdbcUrl("postgres", name));
     }
 
+    /** By a trigger that says, with the server's own code, what a server with a full disk says. */
+    @Test
+    void aServerWithAFullDiskLosesNothing() throws Exception {
+        Fixtures.keep(database, Fixtures.all().subList(0, 2));
+        String before = Fixtures.export(database);
+        try (Connection connection = database.connect(true);
+                Statement statement = connection.createStatement()) {
+            statement.execute(
+                    "CREATE FUNCTION refuse() RETURNS trigger LANGUAGE plpgsql AS $$ BEGIN"
+                            + " IF (SELECT count(*) FROM document) >= 9 THEN"
+                            + " RAISE EXCEPTION 'could not extend file' USING ERRCODE = 'disk_full'; END IF; RETURN NEW; END $$");
+            statement.execute(
+                    "CREATE TRIGGER full_disk BEFORE INSERT ON document FOR EACH ROW EXECUTE FUNCTION refuse()");
+        }
+
+        Fixtures.Run run = Fixtures.run(
+                database,
+                "import",
+                Fixtures.FLEET.write(folder.resolve("documents")).toArray());
+
+        assertThat(run.err()).contains("the disk of ").contains(" is full; nothing was changed");
+        assertThat(run.code()).isEqualTo(FleetMemoryCommand.BAD_INPUT);
+        assertThat(Fixtures.export(database)).isEqualTo(before);
+        assertThat(Fixtures.run(database, "check").out()).contains("all whole");
+    }
+
     @Test
     void aServerOrDatabaseThatIsntThereIsToldOf() throws Exception {
         assertThat(Fixtures.run(Database.of(database.url().replaceFirst("/fleet\\d+", "/nowhere")), "due")

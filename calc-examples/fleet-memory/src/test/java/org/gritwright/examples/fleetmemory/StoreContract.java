@@ -206,6 +206,84 @@ abstract class StoreContract {
     }
 
     @Test
+    void twoProgramsThatImportAtOnceLoseAndDoubleNothing() throws Exception {
+        List<Path> files = Fixtures.FLEET.write(folder.resolve("documents"));
+        Fixtures.keep(database, ALL);
+        Database shared = fresh();
+        int third = files.size() / 3;
+
+        // What lies in the middle both bring, and the tables either may make.
+        Process one = Program.importing(shared, files.subList(0, 2 * third));
+        Process other = Program.importing(shared, files.subList(third, files.size()));
+
+        assertThat(one.waitFor()).isZero();
+        assertThat(other.waitFor()).isZero();
+        assertThat(Fixtures.export(shared)).isEqualTo(Fixtures.export(database));
+    }
+
+    @Test
+    void anImportThatIsKilledFromOutsideLeavesAllOrNothing() throws Exception {
+        List<Path> files = Fixtures.FLEET.write(folder.resolve("documents"));
+        Fixtures.keep(database, ALL.subList(0, 1));
+        String nothing = Fixtures.export(database);
+        Database whole = fresh();
+        Fixtures.keep(whole, ALL);
+        String all = Fixtures.export(whole);
+
+        // Wherever it was then: before it began, in the middle, or done.
+        for (long milliseconds = 400; milliseconds <= 2200; milliseconds += 600) {
+            Process process = Program.importing(database, files);
+            process.waitFor(milliseconds, TimeUnit.MILLISECONDS);
+            process.destroyForcibly().waitFor();
+
+            assertThat(Fixtures.export(database)).isIn(nothing, all);
+            assertThat(Fixtures.run(database, "check").out()).contains("all whole");
+        }
+        assertThat(Fixtures.run(database, "import", files.toArray()).code()).isZero();
+        assertThat(Fixtures.export(database)).isEqualTo(all);
+    }
+
+    @Test
+    void theDatabasesOfTwoYardsMergeIntoOneThatHasAllOfBoth() throws Exception {
+        Fixtures.keep(database, List.of(Fixtures.filed(record())));
+        Fixtures.keep(database, List.of(Fixtures.filed(Fixtures.otherwise(DAY))), Optional.of("a pail was read wrong"));
+        Fixtures.keep(database, ALL.subList(1, 2 * ALL.size() / 3));
+        Database other = fresh();
+        Fixtures.keep(other, ALL.subList(ALL.size() / 3, ALL.size()));
+        Path north = Files.writeString(folder.resolve("north.jsonl"), Fixtures.export(database));
+        Path south = Files.writeString(folder.resolve("south.jsonl"), Fixtures.export(other));
+
+        Database northFirst = fresh();
+        Database southFirst = fresh();
+        Database atOnce = fresh();
+        assertThat(Fixtures.run(northFirst, "import", north).code()).isZero();
+        assertThat(Fixtures.run(northFirst, "import", south).code()).isZero();
+        assertThat(Fixtures.run(southFirst, "import", south).code()).isZero();
+        assertThat(Fixtures.run(southFirst, "import", north).code()).isZero();
+        assertThat(Fixtures.run(atOnce, "import", south, north).code()).isZero();
+
+        String merged = Fixtures.export(northFirst);
+        assertThat(Fixtures.export(southFirst)).isEqualTo(merged);
+        assertThat(Fixtures.export(atOnce)).isEqualTo(merged);
+        // All of both, each once, and what was replaced with its reason.
+        assertThat(merged.lines())
+                .contains(documents(north))
+                .contains(documents(south))
+                .doesNotHaveDuplicates();
+        assertThat(merged).contains("a pail was read wrong");
+        Database whole = fresh();
+        Fixtures.keep(whole, ALL);
+        Fixtures.keep(whole, List.of(Fixtures.filed(Fixtures.otherwise(DAY))), Optional.of("a pail was read wrong"));
+        assertThat(merged).isEqualTo(Fixtures.export(whole));
+    }
+
+    /** The lines of an export but for its first and its last, which tell of the others. */
+    private static String[] documents(Path export) throws Exception {
+        List<String> lines = Files.readAllLines(export);
+        return lines.subList(1, lines.size() - 1).toArray(String[]::new);
+    }
+
+    @Test
     void aKilledImportLeavesAllOrNothing() throws Exception {
         Path documents = folder.resolve("documents");
         List<Path> files = Fixtures.FLEET.write(documents);
