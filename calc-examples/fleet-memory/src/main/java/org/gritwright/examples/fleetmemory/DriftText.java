@@ -31,21 +31,7 @@ final class DriftText {
     List<String> lines() {
         List<String> lines = new ArrayList<>();
         lines.add("What leaves per revolution, " + Words.count(drifts.points().size(), "calibration point"));
-        lines.add("From day to day a truck in order varies by "
-                + Words.percent(
-                        Amounts.si(Dimensionless.class, drifts.betweenDays().relativeDeviation()))
-                + (drifts.betweenDays().pairs() == 0
-                        ? " (assumed; common practice, no source)."
-                        : " (from " + Words.count(drifts.betweenDays().pairs(), "pair") + " of days)."));
-        lines.add(
-                drifts.rule().isPresent()
-                        ? String.format(
-                                Locale.ROOT,
-                                "Of charts of trucks in order %s alarm within %d values of each, on average.",
-                                plain(allowed),
-                                Drifts.VALUES)
-                        : "Too few points for charts that share " + plain(allowed) + " false alarms.");
-        lines.add("That a line through the values of any point in order rises or falls is said with a chance of 1 %.");
+        lines.addAll(about());
         lines.add("");
         int quiet = 0;
         int few = 0;
@@ -68,11 +54,33 @@ final class DriftText {
         return lines;
     }
 
+    /** By which charts and lines drift is told. */
+    List<String> about() {
+        List<String> lines = new ArrayList<>();
+        lines.add("From day to day a truck in order varies by "
+                + Words.percent(
+                        Amounts.si(Dimensionless.class, drifts.betweenDays().relativeDeviation()))
+                + (drifts.betweenDays().pairs() == 0
+                        ? " (assumed; common practice, no source)."
+                        : " (from " + Words.count(drifts.betweenDays().pairs(), "pair") + " of days)."));
+        lines.add(
+                drifts.rule().isPresent()
+                        ? String.format(
+                                Locale.ROOT,
+                                "Of charts of trucks in order %s alarm within %d values of each, on average.",
+                                plain(allowed),
+                                Drifts.VALUES)
+                        : "Too few points for charts that share " + plain(allowed) + " false alarms.");
+        lines.add("That a line through the values of any point in order rises or falls is said with a chance of 1 %.");
+        return lines;
+    }
+
     private static String plain(double number) {
         return number == Math.rint(number) ? String.valueOf((long) number) : String.valueOf(number);
     }
 
-    private List<String> told(Drifts.OfPoint point) {
+    /** What a point shows; nothing if it shows nothing. */
+    List<String> told(Drifts.OfPoint point) {
         List<String> told = new ArrayList<>();
         point.signal()
                 .ifPresent(signal ->

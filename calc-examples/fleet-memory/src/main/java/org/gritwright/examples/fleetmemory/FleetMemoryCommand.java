@@ -21,6 +21,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import org.gritwright.core.history.History;
+import org.gritwright.core.history.drift.DriftRule;
 import org.gritwright.core.history.due.Due;
 import org.gritwright.core.history.due.DueList;
 import org.gritwright.core.history.due.DueRule;
@@ -101,6 +102,20 @@ public final class FleetMemoryCommand {
                 paramLabel = "OFFSET",
                 description = "The yard's offset from UTC, for documents that name a day alone: ${DEFAULT-VALUE}.")
         private ZoneOffset offset;
+    }
+
+    /** What trucks are planned to lay. */
+    static final class Plans {
+        @Option(
+                names = "--planned",
+                paramLabel = "FILE",
+                description = "What trucks are planned to lay: CSV with the columns truck, material, mass"
+                        + " (such as \"120 ton\"); what puts the most at stake is then listed first.")
+        private @Nullable Path planned;
+
+        List<DueSettings.Planned> read() throws BadInputException {
+            return planned == null ? List.of() : Planned.read(planned);
+        }
     }
 
     /** How far an error may be from zero. */
@@ -237,38 +252,59 @@ public final class FleetMemoryCommand {
     }
 
     @Command(name = "due", description = "What is due, why, by when, and the least work that clears it.")
-    int due(
-            @Mixin Place place,
-            @Mixin View view,
-            @Mixin Limits limits,
-            @Option(
-                            names = "--planned",
-                            paramLabel = "FILE",
-                            description = "What trucks are planned to lay: CSV with the columns truck, material, mass"
-                                    + " (such as \"120 ton\"); what puts the most at stake is then listed first.")
-                    @Nullable
-                    Path planned)
+    int due(@Mixin Place place, @Mixin View view, @Mixin Limits limits, @Mixin Plans plans)
             throws SQLException, IOException, BadInputException {
         Tolerance tolerance = limits.checked();
-        List<DueSettings.Planned> masses = planned == null ? List.of() : Planned.read(planned);
+        List<DueSettings.Planned> masses = plans.read();
         Database database = place.checked();
         History history = reading(database, store -> new Memory(store, documents, view.offset).ofFleet());
         LocalDate on = day(view);
+        Optional<DriftRule> charts =
+                Drifts.of(history, limits.falseAlarms, end(on, history.yard())).rule();
         say(DueText.lines(
-                due(history, tolerance, limits.falseAlarms, masses, on),
-                history.trucks().size(),
-                on,
-                tolerance));
+                due(history, tolerance, charts, masses, on), history.trucks().size(), on, tolerance));
         return DONE;
+    }
+
+    @Command(
+            name = "pages",
+            description = {
+                "Writes pages that a browser shows and prints without a server: the fleet, what is due first, and a page a"
+                        + " truck. Begin with index.html.",
+                "All pages or none, in a folder that isn't there yet."
+            })
+    int pages(
+            @Mixin Place place,
+            @Mixin View view,
+            @Mixin Limits limits,
+            @Mixin Plans plans,
+            @Option(names = "--output", required = true, paramLabel = "FOLDER", description = "The folder to make.")
+                    Path output)
+            throws SQLException, IOException, BadInputException {
+        Tolerance tolerance = limits.checked();
+        List<DueSettings.Planned> masses = plans.read();
+        Database database = place.checked();
+        PageFolder.check(output);
+        History history = reading(database, store -> new Memory(store, documents, view.offset).ofFleet());
+        writePages(Overview.of(history, tolerance, limits.falseAlarms, masses, day(view)), output);
+        return DONE;
+    }
+
+    private void writePages(Overview fleet, Path output) throws IOException, BadInputException {
+        PageFolder.write(output, Pages.of(fleet, List.of()));
+        say("Wrote " + Words.count(fleet.history().trucks().size(), "page") + " of trucks; begin with "
+                + output.resolve(Pages.FIRST));
     }
 
     /** By the usual rules and the charts. */
     static List<Due> due(
-            History history, Tolerance tolerance, double falseAlarms, List<DueSettings.Planned> planned, LocalDate on) {
+            History history,
+            Tolerance tolerance,
+            Optional<DriftRule> charts,
+            List<DueSettings.Planned> planned,
+            LocalDate on) {
         List<DueRule> rules = new ArrayList<>(DueRule.usual());
-        Drifts.of(history, falseAlarms, end(on, history.yard()))
-                .rule()
-                .ifPresent(rule -> rules.add(new DueRule.OnDrift(rule)));
+        charts.ifPresent(rule -> rules.add(new DueRule.OnDrift(rule)));
         return DueList.of(history, DueSettings.usual(tolerance).by(rules).planning(planned), on);
     }
 
@@ -371,8 +407,8 @@ public final class FleetMemoryCommand {
     @Command(
             name = "demo",
             description =
-                    "Invents three seasons of 24 trucks, imports them and says what is due and what drifts, in a new"
-                            + " folder run-0001 and so on.")
+                    "Invents three seasons of 24 trucks, imports them, says what is due and what drifts, and writes the pages,"
+                            + " in a new folder run-0001 and so on.")
     int demo(
             @Option(names = "--output", required = true, paramLabel = "FOLDER", description = "Where the runs are.")
                     Path output)
@@ -385,13 +421,13 @@ public final class FleetMemoryCommand {
         say("Imported " + Words.count(files.size(), "file") + " into " + database.name() + ": " + result.words());
         History history = reading(database, store -> new Memory(store, documents, InventedSeasons.YARD).ofFleet());
         LocalDate on = InventedSeasons.DEMO_DAY;
-        Instant at = end(on, InventedSeasons.YARD);
-        Tolerance tolerance = Tolerance.percent(DEMO_TOLERANCE);
+        Overview fleet = Overview.of(history, Tolerance.percent(DEMO_TOLERANCE), 1, List.of(), on);
         say("");
-        say(DueText.lines(
-                due(history, tolerance, 1, List.of(), on), history.trucks().size(), on, tolerance));
+        say(DueText.lines(fleet.dues(), history.trucks().size(), on, fleet.tolerance()));
         say("");
-        say(new DriftText(history, Drifts.of(history, 1, at), tolerance, 1, at).lines());
+        say(new DriftText(history, fleet.drifts(), fleet.tolerance(), 1, fleet.at()).lines());
+        say("");
+        writePages(fleet, run.resolve("pages"));
         return DONE;
     }
 

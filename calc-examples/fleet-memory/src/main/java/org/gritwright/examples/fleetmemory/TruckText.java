@@ -43,10 +43,8 @@ final class TruckText {
         }
         lines.add("");
         lines.add("Who changed what:");
-        List<ValueChange> changes = history.changes(truck).stream()
-                .filter(change -> !change.at().isAfter(at))
-                .toList();
-        changes.forEach(change -> lines.add("  " + change(change)));
+        List<String> changes = changes();
+        changes.forEach(change -> lines.add("  " + change));
         if (changes.isEmpty()) {
             lines.add("  no change is known");
         }
@@ -55,6 +53,14 @@ final class TruckText {
         lines.add(contradictions.isEmpty() ? "Nothing contradicts itself." : "What can't all be so:");
         contradictions.forEach(one -> lines.add("  " + one));
         return lines;
+    }
+
+    /** Who changed what, when, from what. */
+    List<String> changes() {
+        return history.changes(truck).stream()
+                .filter(change -> !change.at().isAfter(at))
+                .map(this::change)
+                .toList();
     }
 
     static String held(SlotState slot, Held held) {
@@ -82,7 +88,7 @@ final class TruckText {
                 + change.by().source() + ")";
     }
 
-    private static String event(Event event) {
+    static String event(Event event) {
         return event.at() + ", " + event.what().words();
     }
 

@@ -1,6 +1,7 @@
 package org.gritwright.examples.fleetmemory;
 
 import java.util.Locale;
+import java.util.regex.Pattern;
 import javax.measure.quantity.Dimensionless;
 import org.gritwright.core.uncertainty.Measured;
 import org.gritwright.units.Amounts;
@@ -8,6 +9,7 @@ import org.gritwright.units.Amounts;
 /** Small matters of English. */
 final class Words {
     private static final double COVERAGE = 0.95;
+    private static final Pattern HYPHEN = Pattern.compile("(?<![^ (])-(?=[0-9])");
 
     private Words() {}
 
@@ -16,10 +18,26 @@ final class Words {
         return number + " " + noun + (number == 1 ? "" : "s");
     }
 
-    /** For example "-1.2 %". */
+    /** The same of nouns that don't end in s. */
+    static String count(long number, String noun, String nouns) {
+        return number + " " + (number == 1 ? noun : nouns);
+    }
+
+    /** Sentences of the library write -3 %, tables −3 %: on one page both have the minus sign. */
+    static String minus(String sentence) {
+        return HYPHEN.matcher(sentence).replaceAll("−");
+    }
+
+    /** For example "−1.2 %". */
     static String percent(double ratio) {
         String tenths = String.format(Locale.ROOT, "%.1f", 100 * ratio);
         return (tenths.equals("-0.0") ? "0.0" : tenths.replace('-', '−')) + " %";
+    }
+
+    /** The same with the sign of what is more, for example "+1.2 %". */
+    static String signed(double ratio) {
+        String text = percent(ratio);
+        return text.startsWith("−") || text.equals("0.0 %") ? text : "+" + text;
     }
 
     /** With the interval that holds it with 95 %, if it is known, for example "0.4 % ± 1.1 %". */

@@ -1,0 +1,165 @@
+package org.gritwright.examples.fleetmemory;
+
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import javax.measure.quantity.Dimensionless;
+import javax.measure.quantity.Mass;
+import org.gritwright.core.finding.Argument;
+import org.gritwright.core.history.Held;
+import org.gritwright.core.history.SlotState;
+import org.gritwright.core.history.due.Due;
+import org.gritwright.units.Amounts;
+
+/** The fleet: what is due first, and every truck in a line. */
+final class FleetPage {
+    private FleetPage() {}
+
+    /**
+     * Something that is due, in words.
+     *
+     * @param link where its truck's page is
+     */
+    record DueWords(
+            String truck, String link, String point, List<String> reasons, String error, String stake, String work) {
+        static DueWords of(Due due) {
+            return new DueWords(
+                    due.truck(),
+                    PageNames.of("truck", due.truck()),
+                    due.point().toString(),
+                    due.reasons().stream()
+                            .map(reason -> "By " + reason.by() + ": " + Words.minus(reason.words()))
+                            .toList(),
+                    Words.percent(Amounts.si(Dimensionless.class, due.expectedError())),
+                    Amounts.si(Mass.class, due.atStake()) > 0
+                            ? Argument.number(due.atStake()).words()
+                            : "",
+                    Words.minus(due.work().words()));
+        }
+    }
+
+    /** A truck with nothing due, and why that may be believed or not. */
+    record QuietWords(String truck, String link, List<String> belief) {}
+
+    static String html(Overview fleet, List<TruckOverview> trucks, List<SeasonPage> seasons, Templates templates)
+            throws IOException {
+        Map<String, Object> model = new HashMap<>(about(fleet));
+        model.put("summary", summary(fleet, trucks));
+        model.put("dues", fleet.dues().stream().map(DueWords::of).toList());
+        model.put("unknown", quiet(trucks, TruckOverview.Quiet.UNKNOWN));
+        model.put("doubtful", quiet(trucks, TruckOverview.Quiet.DOUBTFUL));
+        model.put("proven", quiet(trucks, TruckOverview.Quiet.PROVEN));
+        model.put("fleet", table(trucks));
+        model.put(
+                "contradictions",
+                fleet.ofNoTruck().stream()
+                        .map(one -> Words.minus(one.toString()))
+                        .toList());
+        model.put("charts", charts(fleet));
+        model.put("seasons", seasons);
+        return templates.filled("fleet.peb", model);
+    }
+
+    /** What all pages of a fleet begin with. */
+    static Map<String, Object> about(Overview fleet) {
+        return Map.of(
+                "day", fleet.on().toString(),
+                "tolerance", fleet.tolerance().toString(),
+                "isPlanned", fleet.isPlanned());
+    }
+
+    private static String summary(Overview fleet, List<TruckOverview> trucks) {
+        long quiet = trucks.stream().filter(truck -> truck.dues().isEmpty()).count();
+        return Words.count(fleet.dues().size(), "calibration point") + " of "
+                + Words.count(trucks.size() - quiet, "truck") + " due on " + fleet.on()
+                + " or within a month; nothing due at " + Words.count(quiet, "truck") + ".";
+    }
+
+    private static List<QuietWords> quiet(List<TruckOverview> trucks, TruckOverview.Quiet kind) {
+        return trucks.stream()
+                .filter(truck -> truck.dues().isEmpty() && truck.quiet() == kind)
+                .map(truck -> new QuietWords(
+                        truck.id(),
+                        PageNames.of("truck", truck.id()),
+                        truck.belief().stream().map(Words::minus).toList()))
+                .toList();
+    }
+
+    private static PageTable table(List<TruckOverview> trucks) {
+        return PageTable.of(
+                "The fleet, truck by truck",
+                List.of(
+                        "truck",
+                        "in the display",
+                        "how sure",
+                        "error, with 95 %",
+                        "last verified",
+                        "drift",
+                        "contradictions",
+                        "due"),
+                trucks.stream().flatMap(truck -> rows(truck).stream()).toList());
+    }
+
+    /** A line a value in the display, and one where nobody knows. */
+    private static List<PageTable.Row> rows(TruckOverview truck) {
+        List<PageTable.Row> rows = new ArrayList<>();
+        for (SlotState slot : truck.state().slots()) {
+            for (Held held : slot.values()) {
+                rows.add(row(
+                        truck,
+                        held.value().point() + ": " + held.value().factor(),
+                        held.standing().words(),
+                        held.error().map(Words::error).orElse(PageTable.NONE),
+                        truck.verified(held),
+                        truck.drift(held)));
+            }
+            slot.lost()
+                    .ifPresent(lost -> rows.add(row(
+                            truck,
+                            "slot " + slot.slot() + ": nobody knows",
+                            "lost on " + lost.at().day(),
+                            PageTable.NONE,
+                            PageTable.NONE,
+                            truck.driftOfOthers())));
+        }
+        return rows.isEmpty()
+                ? List.of(row(
+                        truck,
+                        "nothing is known",
+                        PageTable.NONE,
+                        PageTable.NONE,
+                        PageTable.NONE,
+                        truck.driftOfOthers()))
+                : rows;
+    }
+
+    private static PageTable.Row row(
+            TruckOverview truck, String holds, String sure, String error, String verified, String drift) {
+        String odd = truck.contradictions().isEmpty()
+                ? "none"
+                : String.valueOf(truck.contradictions().size());
+        return new PageTable.Row(
+                truck.id(),
+                Optional.of(PageNames.of("truck", truck.id())),
+                List.of(holds, sure, error, verified, Words.minus(drift), odd, by(truck)));
+    }
+
+    /** By when something is due at the truck. */
+    private static String by(TruckOverview truck) {
+        return truck.dues().stream()
+                .map(Due::by)
+                .min(Comparator.naturalOrder())
+                .map(day -> "by " + day)
+                .orElse("nothing");
+    }
+
+    /** What stands behind the words on drift. */
+    private static List<String> charts(Overview fleet) {
+        return new DriftText(fleet.history(), fleet.drifts(), fleet.tolerance(), fleet.allowed(), fleet.at())
+                .about().stream().map(Words::minus).toList();
+    }
+}
