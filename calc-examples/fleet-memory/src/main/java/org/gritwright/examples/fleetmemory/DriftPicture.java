@@ -342,7 +342,7 @@ final class DriftPicture {
             drawing.line("axis", x, y, x, y + 4);
             drawing.text(
                     "middle",
-                    Math.min(x, RIGHT - 24.0),
+                    Math.min(x, RIGHT - 22.0),
                     y + 17,
                     YearMonth.from(tick).toString());
         }

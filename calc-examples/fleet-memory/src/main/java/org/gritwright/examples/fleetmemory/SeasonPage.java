@@ -1,23 +1,177 @@
 package org.gritwright.examples.fleetmemory;
 
 import java.io.IOException;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Stream;
+import javax.measure.Quantity;
+import javax.measure.Unit;
+import javax.measure.quantity.Dimensionless;
+import javax.measure.quantity.Mass;
+import org.gritwright.core.season.Confusion;
+import org.gritwright.core.season.Delivery;
+import org.gritwright.core.season.Flow;
+import org.gritwright.core.season.FoundError;
+import org.gritwright.core.season.OtherUse;
+import org.gritwright.core.season.Pile;
+import org.gritwright.core.season.PileAccount;
 import org.gritwright.core.season.Season;
 import org.gritwright.core.season.SeasonBalance;
+import org.gritwright.core.season.SeasonFigures;
+import org.gritwright.core.season.StatedMass;
+import org.gritwright.core.season.Suspicion;
+import org.gritwright.core.season.TruckSeason;
+import org.gritwright.units.Amounts;
 
 /**
- * A season that was made to add up, as a page.
+ * A season that was made to add up, as a page: a picture of flows for each pile, the same as numbers that add up, the trucks, and what doesn't
+ * fit in the library's own words.
  *
- * @param title what it is called, for example "season 2025/26"
+ * @param title what it is called, for example "Season 2025/26"
  * @param texts what is said above its pictures, a paragraph each
  */
 record SeasonPage(String title, List<String> texts, Season season, SeasonBalance balance) {
+    /** Of so many suspects it is told what they can't be told from. */
+    private static final int TOLD = 5;
+
+    /** A suspect in words. */
+    record Suspect(String sentence, String score, boolean isFound, List<String> confused) {}
+
+    SeasonPage {
+        texts = List.copyOf(texts);
+    }
+
     public String file() {
         return PageNames.of("season", title);
     }
 
     String html(Templates templates) throws IOException {
-        return templates.filled("season.peb", Map.of());
+        List<PileSheet> sheets = sheets();
+        Map<String, Object> model = new HashMap<>();
+        model.put("title", title);
+        model.put("texts", texts.stream().map(Words::minus).toList());
+        model.put("first", Pages.FIRST);
+        model.put("sentences", balance.sentences().stream().map(Words::minus).toList());
+        model.put("piles", sheets);
+        model.put("step", sheets.isEmpty() ? "" : sheets.get(0).rounding().text(1));
+        model.put("trucks", trucks(sheets));
+        model.put("suspects", suspects());
+        return templates.filled("season.peb", model);
+    }
+
+    /** One unit and one step for the whole page, so that numbers of several piles add up too. */
+    List<PileSheet> sheets() {
+        if (season.piles().isEmpty()) {
+            return List.of();
+        }
+        Unit<Mass> unit = season.piles().get(0).opening().mass().getUnit();
+        SeasonFigures figures = balance.withFound();
+        Rounding rounding = Rounding.of(
+                unit,
+                season.piles().stream().flatMap(SeasonPage::written).toList(),
+                figures.piles().stream()
+                        .map(SeasonPage::in)
+                        .max(Comparator.comparingDouble(mass -> Amounts.in(mass, unit)))
+                        .orElseThrow());
+        return season.piles().stream()
+                .map(pile -> PileSheet.of(pile, figures.pile(pile.id()), season.trucks(), rounding))
+                .toList();
+    }
+
+    /** What was surveyed, and what stands on tickets and in lists. */
+    private static Stream<Quantity<Mass>> written(Pile pile) {
+        return Stream.of(
+                        Stream.of(pile.opening()),
+                        pile.surveys().stream(),
+                        pile.deliveries().stream().map(Delivery::mass),
+                        pile.otherUses().stream().map(OtherUse::mass))
+                .flatMap(masses -> masses)
+                .map(StatedMass::mass);
+    }
+
+    private static Quantity<Mass> in(PileAccount account) {
+        return account.flows().stream()
+                .filter(flow -> flow.kind().isIn())
+                .map(flow -> flow.mass().value())
+                .reduce(Quantity::add)
+                .orElseThrow();
+    }
+
+    private PageTable trucks(List<PileSheet> sheets) {
+        Map<String, Map<PileSheet, Long>> drawn = new LinkedHashMap<>();
+        season.trucks().forEach(truck -> drawn.put(truck.id(), new LinkedHashMap<>()));
+        for (PileSheet sheet : sheets) {
+            Stream.of(sheet.in(), sheet.out())
+                    .forEach(side -> side.stream()
+                            .filter(line -> line.flow().kind() == Flow.Kind.TRUCK)
+                            .forEach(line -> drawn.computeIfAbsent(line.flow().name(), name -> new LinkedHashMap<>())
+                                    .put(sheet, side == sheet.out() ? line.printed() : -line.printed())));
+        }
+        List<String> columns = new ArrayList<>(List.of("truck"));
+        sheets.forEach(sheet -> columns.add("from pile " + sheet.pile().id()));
+        columns.addAll(List.of(
+                "together",
+                "error by its verification",
+                "error, adjusted, with 95 %",
+                "smallest over-report that would be found"));
+        List<PageTable.Row> rows = new ArrayList<>();
+        drawn.forEach((truck, bySheet) -> rows.add(row(truck, bySheet, sheets)));
+        return new PageTable(
+                "What the trucks drew, adjusted",
+                columns,
+                rows,
+                List.of("An error is indicated ÷ true − 1: above zero, the truck reports more than it takes. Of an"
+                        + " over-report as small as stated, 95 of 100 would be found."));
+    }
+
+    private PageTable.Row row(String truck, Map<PileSheet, Long> drawn, List<PileSheet> sheets) {
+        List<String> cells = new ArrayList<>();
+        long together = 0;
+        for (PileSheet sheet : sheets) {
+            Optional<Long> mass = Optional.ofNullable(drawn.get(sheet));
+            cells.add(mass.map(sheet.rounding()::text).orElse(PageTable.NONE));
+            together += mass.orElse(0L);
+        }
+        cells.add(drawn.isEmpty() ? PageTable.NONE : sheets.get(0).rounding().text(together));
+        Optional<TruckSeason> known =
+                season.trucks().stream().filter(one -> one.id().equals(truck)).findFirst();
+        cells.add(known.map(one -> one.calibrationError().map(Words::error).orElse("not verified"))
+                .orElse(PageTable.NONE));
+        cells.add(known.flatMap(one ->
+                        balance.withFound().truck(one.id()).calibrationError().map(Words::error))
+                .orElse("nothing tells"));
+        cells.add(known.flatMap(one -> balance.smallestOverReport(one.id()))
+                .map(size -> Words.percent(Amounts.si(Dimensionless.class, size)))
+                .orElse("none would be found"));
+        return new PageTable.Row(truck, Optional.empty(), cells);
+    }
+
+    private List<Suspect> suspects() {
+        List<Suspicion> found = balance.found().stream().map(FoundError::what).toList();
+        List<Suspect> suspects = new ArrayList<>();
+        for (Suspicion one : balance.suspicions()) {
+            suspects.add(new Suspect(
+                    Words.minus(one.sentence()),
+                    String.format(Locale.ROOT, "%.1f", one.score()),
+                    found.contains(one),
+                    suspects.size() < TOLD ? confused(balance.confusedWith(one)) : List.of()));
+        }
+        return suspects;
+    }
+
+    private static List<String> confused(Confusion confusion) {
+        List<String> words = new ArrayList<>();
+        confusion.same().forEach(other -> words.add("Nothing tells this from: " + other.sentence()));
+        confusion
+                .alike()
+                .forEach(other -> words.add("Hardly different: " + other.other().sentence()));
+        words.addAll(confusion.reasons());
+        return words.stream().map(Words::minus).toList();
     }
 }

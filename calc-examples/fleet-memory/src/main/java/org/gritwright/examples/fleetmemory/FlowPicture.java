@@ -1,0 +1,148 @@
+package org.gritwright.examples.fleetmemory;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.IntStream;
+import org.gritwright.core.season.Flow;
+
+/** A pile's account as flows: what was there or came from the left, what left or remains to the right, each as wide as it is heavy. */
+final class FlowPicture {
+    private static final int WIDTH = 520;
+    private static final int LEFT = 182;
+    private static final int RIGHT = WIDTH - 182;
+    private static final int PILE_FROM = 236;
+    private static final int PILE_TO = WIDTH - PILE_FROM;
+    private static final int TOP = 26;
+    private static final int TALL = 240;
+
+    /** So that each flow's words have their own line. */
+    private static final int LINE = 18;
+
+    private static final int BETWEEN = 4;
+    private static final int WORDS = 8;
+
+    /** Of a flow's name and mass: what fits beside it. */
+    private static final int LONGEST = 22;
+
+    private static final int SHORTEST_NAME = 8;
+
+    /** More flows a side are too many to read; the table has them all. */
+    private static final int MOST = 24;
+
+    private final PileSheet sheet;
+
+    /** What is drawn as one flow. */
+    private record Band(String name, String mass, double steps, String look) {}
+
+    FlowPicture(PileSheet sheet) {
+        this.sheet = sheet;
+    }
+
+    Drawing drawn() {
+        List<Band> in = bands(sheet.in());
+        List<Band> out = bands(sheet.out());
+        double total = in.stream().mapToDouble(Band::steps).sum();
+        double scale = total > 0 ? TALL / total : 0;
+        double height = Math.max(height(in, scale), height(out, scale));
+        Drawing drawing = new Drawing(
+                WIDTH,
+                (int) Math.ceil(TOP + height + 8),
+                "Flows of pile " + sheet.pile().id() + ": "
+                        + Words.count(sheet.in().size(), "flow") + " from the left and "
+                        + Words.count(sheet.out().size(), "flow") + " to the right, "
+                        + sheet.rounding().text(sheet.sum()) + " each. The table gives the numbers.");
+        double middle = TOP + height / 2;
+        side(drawing, in, scale, middle, LEFT, PILE_FROM, "end", LEFT - WORDS);
+        side(drawing, out, scale, middle, RIGHT, PILE_TO, "start", RIGHT + WORDS);
+        double top = middle - TALL / 2.0;
+        drawing.area(
+                "pile",
+                List.of(new Drawing.Spot(PILE_FROM, top), new Drawing.Spot(PILE_TO, top)),
+                List.of(new Drawing.Spot(PILE_FROM, top + TALL), new Drawing.Spot(PILE_TO, top + TALL)));
+        drawing.text("middle", WIDTH / 2.0, middle, sheet.rounding().number(sheet.sum()));
+        drawing.text("middle", WIDTH / 2.0, middle + LINE, sheet.rounding().symbol());
+        drawing.text("middle", LEFT / 2.0, 12, "was there or came");
+        drawing.text("middle", WIDTH - LEFT / 2.0, 12, "left or remains");
+        return drawing;
+    }
+
+    private List<Band> bands(List<PileSheet.Line> lines) {
+        Set<Integer> shown = new HashSet<>(IntStream.range(0, lines.size())
+                .boxed()
+                .sorted(Comparator.comparing((Integer i) -> -lines.get(i).adjusted()))
+                .limit(lines.size() > MOST ? MOST - 1 : MOST)
+                .toList());
+        List<Band> bands = new ArrayList<>();
+        double rest = 0;
+        long printed = 0;
+        for (int i = 0; i < lines.size(); i++) {
+            PileSheet.Line line = lines.get(i);
+            if (shown.contains(i)) {
+                boolean isSupposed =
+                        line.flow().kind() == Flow.Kind.FOUND || line.flow().kind() == Flow.Kind.UNEXPLAINED;
+                String mass = sheet.rounding().text(line.printed());
+                bands.add(new Band(shortened(line.name(), mass), mass, line.adjusted(), isSupposed ? "found" : "flow"));
+            } else {
+                rest += line.adjusted();
+                printed += line.printed();
+            }
+        }
+        if (shown.size() < lines.size()) {
+            bands.add(new Band(
+                    lines.size() - shown.size() + " more", sheet.rounding().text(printed), rest, "flow"));
+        }
+        return bands;
+    }
+
+    private static String shortened(String name, String mass) {
+        int most = Math.max(SHORTEST_NAME, LONGEST - mass.length() - 2);
+        return name.codePointCount(0, name.length()) <= most
+                ? name
+                : name.substring(0, name.offsetByCodePoints(0, most - 1)) + "…";
+    }
+
+    private static double place(Band band, double scale) {
+        return Math.max(LINE, band.steps * scale + BETWEEN);
+    }
+
+    private static double height(List<Band> bands, double scale) {
+        return Math.max(
+                TALL, bands.stream().mapToDouble(band -> place(band, scale)).sum());
+    }
+
+    private static void side(
+            Drawing drawing,
+            List<Band> bands,
+            double scale,
+            double middle,
+            double outer,
+            double inner,
+            String look,
+            double words) {
+        double place =
+                middle - bands.stream().mapToDouble(band -> place(band, scale)).sum() / 2;
+        double stacked = middle - TALL / 2.0;
+        for (Band band : bands) {
+            double center = place + place(band, scale) / 2;
+            double half = band.steps * scale / 2;
+            double bend = (outer + inner) / 2;
+            drawing.shape(
+                    band.look,
+                    "M" + Drawing.place(outer, center - half)
+                            + curve(bend, center - half, stacked, inner)
+                            + "L" + Drawing.place(inner, stacked + 2 * half)
+                            + curve(bend, stacked + 2 * half, center + half, outer) + "Z");
+            drawing.text(look, words, center, band.name + ", " + band.mass);
+            place += place(band, scale);
+            stacked += 2 * half;
+        }
+    }
+
+    /** A smooth way from one height to another. */
+    private static String curve(double bend, double fromY, double toY, double toX) {
+        return "C" + Drawing.place(bend, fromY) + " " + Drawing.place(bend, toY) + " " + Drawing.place(toX, toY);
+    }
+}

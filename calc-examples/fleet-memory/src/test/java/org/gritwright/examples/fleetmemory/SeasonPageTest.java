@@ -1,0 +1,237 @@
+package org.gritwright.examples.fleetmemory;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.constraints.DoubleRange;
+import net.jqwik.api.constraints.Size;
+import org.gritwright.core.season.Delivery;
+import org.gritwright.core.season.Flow;
+import org.gritwright.core.season.Pile;
+import org.gritwright.core.season.PileAccount;
+import org.gritwright.core.season.Season;
+import org.gritwright.core.season.SeasonBalance;
+import org.gritwright.core.season.Suspicion;
+import org.gritwright.units.Amounts;
+import org.gritwright.units.SpreadingUnits;
+import org.junit.jupiter.api.Test;
+
+class SeasonPageTest {
+    private static final List<Season> SEASONS = List.of(
+            InventedSeason.of(0, 0, 0),
+            InventedSeason.of(0.07, 0, 0),
+            InventedSeason.of(0, 61.37, 9),
+            InventedSeason.of(0, -30, -3));
+
+    private static final Pattern NUMBER = Pattern.compile("-?[0-9]+\\.[0-9]+");
+
+    private static double printed(String cell) {
+        return Double.parseDouble(cell.replace(" ton", "").replace('−', '-').replace("+", ""));
+    }
+
+    @Test
+    void whatIsPrintedAddsUpOnBothSidesOfEachPileAndIsTheLibrarys() {
+        for (Season season : SEASONS) {
+            SeasonPage page = InventedSeason.page(season);
+            for (PileSheet sheet : page.sheets()) {
+                double in = 0;
+                double out = 0;
+                for (PageTable.Row row : sheet.table().rows()) {
+                    double adjusted = printed(row.cells().get(1));
+                    if (row.head().endsWith("came, together")) {
+                        assertThat(adjusted).isCloseTo(in, within(1e-9));
+                    } else if (row.head().endsWith("remains, together")) {
+                        assertThat(adjusted).isCloseTo(out, within(1e-9)).isCloseTo(in, within(1e-9));
+                    } else if (sheet.in().stream().anyMatch(line -> line.name().equals(row.head()))) {
+                        in += adjusted;
+                    } else {
+                        out += adjusted;
+                    }
+                }
+                PileAccount account =
+                        page.balance().withFound().pile(sheet.pile().id());
+                assertThat(sheet.in().size() + sheet.out().size())
+                        .isEqualTo(account.flows().size());
+                for (Flow flow : account.flows()) {
+                    PileSheet.Line line = Stream.concat(sheet.in().stream(), sheet.out().stream())
+                            .filter(one -> one.flow().equals(flow))
+                            .findFirst()
+                            .orElseThrow();
+                    double tons = Math.abs(Amounts.in(flow.mass().value(), SpreadingUnits.SHORT_TON));
+                    assertThat(line.printed() * sheet.rounding().step().doubleValue())
+                            .isCloseTo(tons, within(0.01));
+                }
+            }
+        }
+    }
+
+    @Test
+    void aFlowIsAsWideAsItsMass() {
+        for (Season season : SEASONS) {
+            for (PileSheet sheet : InventedSeason.page(season).sheets()) {
+                List<PileSheet.Line> lines = new ArrayList<>(sheet.in());
+                lines.addAll(sheet.out());
+                List<Drawing.Shape> flows = sheet.picture().shapes().stream()
+                        .filter(shape ->
+                                shape.look().equals("flow") || shape.look().equals("found"))
+                        .toList();
+                assertThat(flows).hasSameSizeAs(lines);
+                double total = sheet.in().stream()
+                        .mapToDouble(PileSheet.Line::adjusted)
+                        .sum();
+                for (int i = 0; i < lines.size(); i++) {
+                    // M outer edge, C two handles and the inner edge, L the inner edge below, C back to the outer edge
+                    // below.
+                    double[] numbers = numbers(flows.get(i).d());
+                    double wide = 240 * lines.get(i).adjusted() / total;
+                    assertThat(numbers[9] - numbers[7]).as("at the pile").isCloseTo(wide, within(0.011));
+                    assertThat(numbers[15] - numbers[1]).as("outside").isCloseTo(wide, within(0.011));
+                }
+            }
+        }
+    }
+
+    private static double[] numbers(String d) {
+        Matcher number = NUMBER.matcher(d);
+        return number.results()
+                .mapToDouble(one -> Double.parseDouble(one.group()))
+                .toArray();
+    }
+
+    @Test
+    void whatWasWrittenDownStandsBesideItAsItWasWritten() {
+        PileSheet north =
+                InventedSeason.page(InventedSeason.of(0.07, 0, 0)).sheets().get(0);
+        assertThat(row(north, "opening")).startsWith("500.30 ton");
+        assertThat(row(north, "ticket N-3")).startsWith("61.37 ton");
+        assertThat(row(north, "brine making")).startsWith("21.30 ton");
+        // 260.01 ton and 7 % more.
+        assertThat(row(north, "truck C-07")).startsWith("278.21 ton");
+        assertThat(north.gap()).startsWith("As written down, 1236.74 ton was there or came and 1254.94 ton left");
+        PileSheet south =
+                InventedSeason.page(InventedSeason.of(0.07, 0, 0)).sheets().get(1);
+        assertThat(row(south, "trucks C-20, C-21")).startsWith("140.10 ton");
+        assertThat(row(south, "unexplained")).startsWith("nothing");
+    }
+
+    private static String row(PileSheet sheet, String head) {
+        return sheet.table().rows().stream()
+                .filter(row -> row.head().equals(head))
+                .map(row -> String.join("; ", row.cells()))
+                .findFirst()
+                .orElseThrow(() -> new AssertionError(head));
+    }
+
+    @Test
+    void whatNobodyWroteDownIsDrawnOnItsSide() {
+        PileSheet more =
+                InventedSeason.page(InventedSeason.of(0, 61.37, 0)).sheets().get(0);
+        assertThat(more.in()).extracting(PileSheet.Line::name).contains("not written");
+        PileSheet less =
+                InventedSeason.page(InventedSeason.of(0, -61.37, 0)).sheets().get(0);
+        assertThat(less.out()).extracting(PileSheet.Line::name).contains("not there");
+        assertThat(less.out()).allSatisfy(line -> assertThat(line.adjusted()).isNotNegative());
+    }
+
+    @Test
+    void suspectsStandInTheLibrarysOrderAndWords() throws IOException {
+        SeasonPage page = InventedSeason.page(InventedSeason.of(0.07, 0, 0));
+        SeasonBalance balance = page.balance();
+        String html = page.html(Templates.read()).replace("&#39;", "'");
+        assertThat(balance.suspicions()).hasSizeGreaterThan(3);
+        assertThat(Pattern.compile("<li><p>(.*?) Score [0-9.]+[:.]")
+                        .matcher(html)
+                        .results()
+                        .map(one -> one.group(1)))
+                .isEqualTo(balance.suspicions().stream()
+                        .map(Suspicion::sentence)
+                        .map(Words::minus)
+                        .toList());
+        assertThat(html).contains(balance.sentences().stream().map(Words::minus).toList());
+        balance.found()
+                .get(0)
+                .confusion()
+                .reasons()
+                .forEach(reason -> assertThat(html).contains(reason));
+        assertThat(balance.found().get(0).confusion().reasons()).isNotEmpty();
+        assertThat(html.split("<b>beyond chance</b>", -1))
+                .hasSize(1 + balance.found().size());
+    }
+
+    @Test
+    void theTrucksDrawsAddUpOverThePiles() throws IOException {
+        SeasonPage page = InventedSeason.page(InventedSeason.of(0.07, 0, 0));
+        String html = page.html(Templates.read());
+        long drawn = 0;
+        for (PileSheet sheet : page.sheets()) {
+            drawn += sheet.out().stream()
+                    .filter(line -> line.name().equals("truck C-05"))
+                    .mapToLong(PileSheet.Line::printed)
+                    .sum();
+        }
+        assertThat(html).contains(page.sheets().get(0).rounding().text(drawn));
+        assertThat(html).contains("C-20, C-21", "nothing tells", "none would be found");
+    }
+
+    @Test
+    void aSeasonOfManyTicketsShowsTheLargestAndTheRestTogether() {
+        Season few = InventedSeason.of(0, 0, 0);
+        List<Delivery> many = new ArrayList<>();
+        for (int i = 1; i <= 60; i++) {
+            many.add(Delivery.of("M-" + i, InventedSeason.stated(10 + i / 100.0, 0.1)));
+        }
+        Season season = new Season(
+                List.of(
+                        few.piles().get(0),
+                        new Pile(
+                                "south",
+                                "road salt",
+                                InventedSeason.stated(600, 6),
+                                List.of(InventedSeason.stated(700, 6)),
+                                many,
+                                List.of(),
+                                Optional.empty())),
+                few.trucks());
+        PileSheet south = InventedSeason.page(season).sheets().get(1);
+        assertThat(south.table().rows()).hasSizeGreaterThan(60);
+        assertThat(south.picture().labels())
+                .extracting(Drawing.Label::text)
+                .anyMatch(text -> text.matches("38 more, [0-9.]+ ton"));
+    }
+
+    @Property
+    void sharesAddUpAndEachIsANeighborOfItsNumber(
+            @ForAll @Size(min = 1, max = 50) List<@DoubleRange(min = -1e6, max = 1e6) Double> numbers) {
+        List<Long> shares = Shares.of(numbers);
+        double sum = numbers.stream().mapToDouble(Double::doubleValue).sum();
+        assertThat(shares.stream().mapToLong(Long::longValue).sum()).isEqualTo(Math.round(sum));
+        for (int i = 0; i < numbers.size(); i++) {
+            assertThat(Math.abs(shares.get(i) - numbers.get(i))).isLessThanOrEqualTo(1);
+        }
+    }
+
+    @Test
+    void massesArePrintedAsFineAsTheyWereWrittenDown() {
+        Rounding pounds = Rounding.of(
+                SpreadingUnits.POUND,
+                List.of(Amounts.of(48_620, SpreadingUnits.POUND)),
+                Amounts.of(2_473_480, SpreadingUnits.POUND));
+        assertThat(pounds.text(48_620)).isEqualTo("48620 lb");
+        Rounding tons = Rounding.of(
+                SpreadingUnits.SHORT_TON,
+                List.of(Amounts.of(48_620, SpreadingUnits.POUND)),
+                Amounts.of(500, SpreadingUnits.SHORT_TON));
+        assertThat(tons.step()).isEqualByComparingTo("0.01");
+        assertThat(tons.half(0.2)).isEqualTo("below 0.01 ton");
+        assertThat(tons.half(0)).isEqualTo("± 0.00 ton");
+    }
+}
