@@ -33,6 +33,7 @@ public record Page(String path) {
     public static final Page LATERAL = new Page("calc-core/LATERAL.md");
     public static final Page PLANNING = new Page("calc-core/PLANNING.md");
     public static final Page RANGE = new Page("calc-core/RANGE.md");
+    public static final Page SEASON = new Page("calc-core/SEASON.md");
     public static final Page SIMULATION = new Page("calc-core/SIMULATION.md");
     public static final Page SOLUTIONS = new Page("calc-core/SOLUTIONS.md");
     public static final Page TELEMETRY = new Page("calc-core/TELEMETRY.md");

@@ -53,6 +53,7 @@ class PageExamplesTest {
                 new Program(Page.LIQUIDS, "Brine"),
                 new Program(Page.PLANNING, "Plan"),
                 new Program(Page.RANGE, "Valve"),
+                new Program(Page.SEASON, "Salt"),
                 new Program(Page.SOLUTIONS, "Brine"),
                 new Program(Page.TELEMETRY, "Storm"));
     }

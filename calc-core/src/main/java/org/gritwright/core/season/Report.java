@@ -9,6 +9,9 @@ import org.gritwright.units.SpreadingUnits;
 
 /** A season's balance as sentences. */
 final class Report {
+    /** Chances below are told as such. */
+    private static final double LEAST = 0.0001;
+
     private Report() {}
 
     static List<String> of(SeasonBalance balance) {
@@ -24,8 +27,8 @@ final class Report {
             sentences.add("It doesn't add up within the stated uncertainties (chance of worse: " + chance + ").");
         }
         for (FoundError one : found) {
-            sentences.add(one.what().sentence() + " Chance of that where nothing is wrong: at most "
-                    + percent(one.risk()) + ".");
+            sentences.add(one.what().sentence() + " Chance of that where nothing is wrong: "
+                    + (one.risk() < LEAST ? "" : "at most ") + percent(one.risk()) + ".");
             one.confusion().same().forEach(other -> sentences.add("Nothing tells this from: " + other.sentence()));
             one.confusion()
                     .alike()
@@ -41,7 +44,7 @@ final class Report {
     }
 
     private static String percent(double probability) {
-        return probability < 0.0001
+        return probability < LEAST
                 ? "below 0.01 %"
                 : Rounded.text(Amounts.ofSi(probability, SpreadingUnits.PERCENT), 2);
     }

@@ -103,7 +103,7 @@ record SeasonPage(String title, List<String> texts, Season season, SeasonBalance
                 .orElseThrow();
     }
 
-    private PageTable trucks(List<PileSheet> sheets) {
+    PageTable trucks(List<PileSheet> sheets) {
         Map<String, Map<PileSheet, Long>> drawn = new LinkedHashMap<>();
         season.trucks().forEach(truck -> drawn.put(truck.id(), new LinkedHashMap<>()));
         for (PileSheet sheet : sheets) {
@@ -158,11 +158,15 @@ record SeasonPage(String title, List<String> texts, Season season, SeasonBalance
         for (Suspicion one : balance.suspicions()) {
             suspects.add(new Suspect(
                     Words.minus(one.sentence()),
-                    String.format(Locale.ROOT, "%.1f", one.score()),
+                    score(one.score()),
                     found.contains(one),
                     suspects.size() < TOLD ? confused(balance.confusedWith(one)) : List.of()));
         }
         return suspects;
+    }
+
+    static String score(double score) {
+        return String.format(Locale.ROOT, "%.1f", score);
     }
 
     private static List<String> confused(Confusion confusion) {

@@ -2,7 +2,6 @@ package org.gritwright.examples.fleetmemory;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import javax.measure.Quantity;
 import javax.measure.quantity.Mass;
 import org.gritwright.core.season.CommonError;
@@ -46,7 +45,7 @@ final class InventedSeason {
     }
 
     private static TruckSeason unverified(String id, double fromSouth) {
-        return new TruckSeason(id, Optional.empty(), List.of(Draw.of("south", tons(fromSouth))), List.of());
+        return TruckSeason.unverified(id, List.of(Draw.of("south", tons(fromSouth))), List.of());
     }
 
     /**
