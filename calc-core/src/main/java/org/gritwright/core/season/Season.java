@@ -68,10 +68,12 @@ public record Season(List<Pile> piles, List<TruckSeason> trucks) implements Seri
 
     private static void requireOneUncertainty(List<Pile> piles, List<TruckSeason> trucks) {
         Map<String, CommonError> byName = new HashMap<>();
+        Stream<StatedMass> masses = Stream.concat(
+                piles.stream().flatMap(Season::masses),
+                trucks.stream().flatMap(truck -> truck.loads().stream().map(WeighedLoads::weighed)));
         Stream.concat(
-                        piles.stream().flatMap(Season::masses),
-                        trucks.stream().flatMap(truck -> truck.loads().stream().map(WeighedLoads::weighed)))
-                .flatMap(mass -> mass.common().stream())
+                        masses.flatMap(mass -> mass.common().stream()),
+                        trucks.stream().flatMap(truck -> truck.common().stream()))
                 .forEach(error -> {
                     CommonError first = byName.computeIfAbsent(error.name(), name -> error);
                     Require.that(

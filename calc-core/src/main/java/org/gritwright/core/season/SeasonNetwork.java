@@ -74,7 +74,7 @@ final class SeasonNetwork {
     private void truck(TruckSeason truck, Map<String, CommonError> common) {
         String name = truck(truck.id());
         if (truck.statedFactor().isPresent()) {
-            variables.add(Variable.measured(name, truck.statedFactor().orElseThrow(), truck.statedFactorUncertainty()));
+            variables.add(verified(truck, common));
             candidates.put(Candidate.measurement(name), suspect -> Suspicions.truck(truck, suspect));
         } else {
             variables.add(Variable.unmeasured(name));
@@ -87,6 +87,16 @@ final class SeasonNetwork {
             candidates.put(
                     Candidate.measurement(weighed), suspect -> Suspicions.loads(truck, loads.weighed(), suspect));
         }
+    }
+
+    /** A scale that shows too much makes what was caught, and with it the factor, too large by as much. */
+    private static Variable verified(TruckSeason truck, Map<String, CommonError> common) {
+        double factor = truck.statedFactor().orElseThrow();
+        Variable variable = Variable.measured(truck(truck.id()), factor, truck.statedFactorUncertainty());
+        truck.common().ifPresent(error -> common.putIfAbsent(error.name(), error));
+        return truck.common()
+                .map(error -> variable.sharing(error.name(), error.ratio() * factor))
+                .orElse(variable);
     }
 
     private static Variable variable(String name, StatedMass mass, Map<String, CommonError> common) {

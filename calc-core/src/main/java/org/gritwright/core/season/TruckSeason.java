@@ -19,11 +19,17 @@ import org.gritwright.units.check.Require;
  *
  * @param id what the yard calls it
  * @param calibrationError indicated ÷ caught − 1 by its verifications, with its standard uncertainty; absent where it wasn't verified
+ * @param common the error that its verifications share with others, of the scale that the catches were weighed on; the calibration error's
+ *     uncertainty is without it
  * @param draws what it took from which pile, by its own controller
  * @param loads what was weighed of it, possibly nothing
  */
 public record TruckSeason(
-        String id, Optional<Measured<Dimensionless>> calibrationError, List<Draw> draws, List<WeighedLoads> loads)
+        String id,
+        Optional<Measured<Dimensionless>> calibrationError,
+        Optional<CommonError> common,
+        List<Draw> draws,
+        List<WeighedLoads> loads)
         implements Serializable {
     private static final long serialVersionUID = 1L;
 
@@ -31,11 +37,16 @@ public record TruckSeason(
      * Checks the values and copies the lists.
      *
      * @throws org.gritwright.units.InvalidInputException if the id is blank, or the calibration error is −100 % or less, or has no standard
-     *     uncertainty greater than 0; the message names the truck
+     *     uncertainty greater than 0, or isn't there and shares an error; the message names the truck
      */
     public TruckSeason {
-        Require.given(TruckSeason.class, id, calibrationError, draws, loads);
+        Require.given(TruckSeason.class, id, calibrationError, common, draws, loads);
         Require.text("id of a truck", id);
+        Require.that(
+                calibrationError.isPresent() || common.isEmpty(),
+                "calibration error of truck " + id,
+                "given where it shares the error of a scale",
+                "none");
         draws = List.copyOf(draws);
         loads = List.copyOf(loads);
         calibrationError.ifPresent(error -> {
@@ -64,7 +75,11 @@ public record TruckSeason(
     public static TruckSeason verified(
             String id, Measured<Dimensionless> calibrationError, List<Draw> draws, List<WeighedLoads> loads) {
         return new TruckSeason(
-                id, Optional.of(Objects.requireNonNull(calibrationError, "calibrationError")), draws, loads);
+                id,
+                Optional.of(Objects.requireNonNull(calibrationError, "calibrationError")),
+                Optional.empty(),
+                draws,
+                loads);
     }
 
     /**
@@ -77,7 +92,18 @@ public record TruckSeason(
      * @throws org.gritwright.units.InvalidInputException if a value isn't accepted
      */
     public static TruckSeason unverified(String id, List<Draw> draws, List<WeighedLoads> loads) {
-        return new TruckSeason(id, Optional.empty(), draws, loads);
+        return new TruckSeason(id, Optional.empty(), Optional.empty(), draws, loads);
+    }
+
+    /**
+     * The same truck, whose catches were weighed on a scale that others were weighed on too.
+     *
+     * @param error the scale's
+     * @return the changed copy
+     * @throws org.gritwright.units.InvalidInputException if the truck wasn't verified
+     */
+    public TruckSeason sharing(CommonError error) {
+        return new TruckSeason(id, calibrationError, Optional.of(error), draws, loads);
     }
 
     /** True ÷ indicated by the verification. */

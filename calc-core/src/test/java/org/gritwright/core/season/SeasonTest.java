@@ -324,6 +324,82 @@ class SeasonTest {
         });
     }
 
+    /** Three piles with a truck each that is right; the scale of their verifications shows 5 % too much. */
+    private static Season verifiedOn(Optional<CommonError> scale) {
+        List<TruckSeason> trucks = new ArrayList<>();
+        List<Pile> piles = new ArrayList<>();
+        for (int i = 1; i <= 3; i++) {
+            piles.add(Pile.of("p" + i, "salt", stated(300, 1), deliveries("p" + i + "-", 10, 40), stated(200, 1)));
+            TruckSeason truck = TruckSeason.verified(
+                    String.valueOf(i), error(100 / 1.05 - 100, 0.5), List.of(Draw.of("p" + i, tons(500))), List.of());
+            trucks.add(scale.map(truck::sharing).orElse(truck));
+        }
+        return new Season(piles, trucks);
+    }
+
+    @Test
+    void theScaleOfTheVerificationsIsTheSuspectAndNoTruckIs() {
+        CommonError platform = new CommonError("platform", percent(0.5));
+
+        assertThat(verifiedOn(Optional.of(platform)).balance().found())
+                .singleElement()
+                .satisfies(found -> assertThat(found.what())
+                        .isInstanceOfSatisfying(Suspicion.CommonOff.class, scale -> {
+                            assertThat(scale.name()).isEqualTo("platform");
+                            assertThat(ratio(scale.error())).isCloseTo(0.05, within(0.005));
+                        }));
+        assertThat(verifiedOn(Optional.empty()).balance().found())
+                .hasSize(3)
+                .allSatisfy(found -> assertThat(found.what()).isInstanceOf(Suspicion.TruckReports.class));
+    }
+
+    @Test
+    void aScaleThatIsAsGoodAsItsUncertaintyMakesNoTruckSuspect() {
+        CommonError poor = new CommonError("platform", percent(4));
+
+        assertThat(verifiedOn(Optional.of(poor)).balance().found()).isEmpty();
+    }
+
+    @Test
+    void whatAVerificationSharesMakesItsFactorUncertainAndIsNotAveragedAway() {
+        CommonError scale = new CommonError("platform", percent(0.5));
+        TruckSeason alone =
+                TruckSeason.verified("1", error(25, 2), List.of(), List.of()).sharing(scale);
+        // Factor 1 / 1.25 = 0.8, its own 0.8² × 2 %, the scale's 0.8 × 0.5 %.
+        assertThat(uncertainty(alone)).isCloseTo(Math.hypot(0.0128, 0.004), within(1e-12));
+
+        TruckSeason weighed = TruckSeason.verified(
+                        "1",
+                        error(25, 2),
+                        List.of(),
+                        List.of(new WeighedLoads(stated(80, 1).sharing(scale), tons(100))))
+                .sharing(scale);
+        // The loads give 0.8 ± 0.01 on the same scale: both of their own are averaged, and the scale's stays.
+        double own = 1 / Math.hypot(1 / 0.0128, 1 / 0.01);
+        assertThat(uncertainty(weighed)).isCloseTo(Math.hypot(own, 0.004), within(1e-9));
+    }
+
+    private static double uncertainty(TruckSeason truck) {
+        Measured<Dimensionless> factor = new Season(List.of(), List.of(truck))
+                .balance()
+                .asStated()
+                .truck("1")
+                .factor()
+                .orElseThrow();
+        return Amounts.si(Dimensionless.class, factor.standardUncertainty().orElseThrow());
+    }
+
+    @Test
+    void aVerificationSharesTheUncertaintyThatItsScaleHasElsewhere() {
+        TruckSeason truck = TruckSeason.verified("1", error(0, 1), List.of(), List.of(loads(100, 100)))
+                .sharing(new CommonError("loader 3", percent(0.8)));
+        assertThatThrownBy(() -> new Season(List.of(), List.of(truck)))
+                .hasMessage("standard uncertainty of loader 3 must be the same wherever it is named: 0.5 %: 0.8 %");
+        assertThatThrownBy(() ->
+                        TruckSeason.unverified("1", List.of(), List.of()).sharing(LOADER))
+                .hasMessage("calibration error of truck 1 must be given where it shares the error of a scale: none");
+    }
+
     @Test
     void badInputIsRefusedByName() {
         Pile north = Pile.of("north", "salt", stated(500, 5), deliveries("N", 2, 40), stated(100, 4));
