@@ -1,0 +1,77 @@
+package org.gritwright.core.record;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import org.gritwright.core.season.Season;
+import org.gritwright.units.check.Require;
+
+/**
+ * A season's account as people write it down: what lay on the piles, what came, what each truck says that it took. By days, which
+ * {@link #toSeason} turns into the periods between surveys. A survey is made at the end of its day: what is dated on that day happened before it.
+ * Immutable, thread-safe, a value.
+ *
+ * @param season the season's name, for example "2026/27"
+ * @param from its first day; openings are of the beginning of that day
+ * @param to its last day, the first one or later
+ * @param piles the piles, each with an id of its own
+ * @param trucks the trucks, each with an id of its own, drawing from these piles
+ */
+public record WrittenSeason(
+        String season, LocalDate from, LocalDate to, List<WrittenPile> piles, List<WrittenTruckSeason> trucks) {
+
+    /**
+     * Copies the lists and checks what its parts say about each other.
+     *
+     * @throws org.gritwright.units.InvalidInputException if the name is blank; the last day lies before the first; a pile, truck or ticket is
+     *     there twice; a pile has no survey, or surveys out of order or two on a day; a day lies outside of the season or behind the
+     *     pile's last survey; a truck draws from a pile that isn't there, beyond a survey, twice in the same days, or has the same weighed loads
+     *     twice; or one scale or density has two uncertainties. The message names them
+     */
+    public WrittenSeason {
+        Require.given(WrittenSeason.class, season, from, to, piles, trucks);
+        Require.text("name of a season", season);
+        Require.that(!to.isBefore(from), "last day of season " + season, from + ", its first day, or later", to);
+        piles = List.copyOf(piles);
+        trucks = List.copyOf(trucks);
+    }
+
+    /**
+     * The same account, where trucks that state no calibration error have those that are known from elsewhere, for example from the
+     * fleet's history. What the account states stays: whoever has both compares them.
+     *
+     * @param byTruck calibration errors by the trucks' ids; trucks that aren't in the account are passed over
+     * @return the changed copy
+     */
+    public WrittenSeason withCalibrationErrors(Map<String, WrittenTruckSeason.CalibrationError> byTruck) {
+        Objects.requireNonNull(byTruck, "byTruck");
+        return new WrittenSeason(
+                season,
+                from,
+                to,
+                piles,
+                trucks.stream()
+                        .map(truck -> truck.or(Optional.ofNullable(byTruck.get(truck.id()))))
+                        .toList());
+    }
+
+    /**
+     * The season as it is balanced, by periods between the surveys of each pile.
+     *
+     * @return the season
+     */
+    public Season toSeason() {
+        Map<String, WrittenPile> byId =
+                piles.stream().collect(Collectors.toMap(WrittenPile::id, Function.identity()));
+        return new Season(
+                piles.stream().map(WrittenPile::pile).toList(),
+                trucks.stream()
+                        .map(truck -> truck.truck((pile, day) ->
+                                Objects.requireNonNull(byId.get(pile), pile).period(day)))
+                        .toList());
+    }
+}
