@@ -13,14 +13,14 @@ import org.gritwright.units.check.Require;
 public record Candidate(Kind kind, String name) implements Serializable, Comparable<Candidate> {
     private static final long serialVersionUID = 1L;
 
-    /** What kind of place it is. */
+    /** What kind of place it is; of places that explain the same the first is named first, as a leak blames no single measurement. */
     public enum Kind {
+        /** A balance that leaks: its size is what its terms add up to beyond its constant. */
+        BALANCE,
         /** A measurement that is biased: its size is what was read too much, in the quantity's unit. */
         MEASUREMENT,
         /** A shared error that is larger than stated: its size is the error, in its standard deviations. */
-        SHARED_ERROR,
-        /** A balance that leaks: its size is what its terms add up to beyond its constant. */
-        BALANCE
+        SHARED_ERROR
     }
 
     /**

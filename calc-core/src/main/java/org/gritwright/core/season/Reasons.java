@@ -6,6 +6,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.function.UnaryOperator;
+import java.util.stream.Collectors;
 import javax.measure.Unit;
 import javax.measure.quantity.Mass;
 import org.gritwright.units.Amounts;
@@ -38,25 +40,43 @@ final class Reasons {
                 .filter(truck -> trucks.contains(truck.id()))
                 .toList();
         List<String> reasons = new ArrayList<>();
-        named.forEach(truck -> reasons.addAll(ofTruck(truck)));
-        reasons.addAll(sameProportion(named));
+        add(
+                reasons,
+                named.stream().filter(truck -> truck.loads().isEmpty()).toList(),
+                ids -> "No load of " + ids + " was weighed.");
+        add(
+                reasons,
+                named.stream().filter(Reasons::isOnOneScale).toList(),
+                ids -> "The loads of " + ids + " were weighed on one scale only.");
+        Map<String, List<TruckSeason>> byOnlyPile = new TreeMap<>();
+        named.stream()
+                .filter(truck -> byPile(truck).size() == 1)
+                .forEach(truck -> byOnlyPile
+                        .computeIfAbsent(byPile(truck).keySet().iterator().next(), pile -> new ArrayList<>())
+                        .add(truck));
+        byOnlyPile.forEach(
+                (pile, only) -> add(reasons, only, ids -> capital(ids) + " drew only from pile " + pile + "."));
+        for (List<TruckSeason> alike : inSameProportion(named)) {
+            add(reasons, alike, ids -> capital(ids) + " drew from the same piles in the same proportion.");
+        }
         season.piles().stream().filter(pile -> piles.contains(pile.id())).forEach(pile -> reasons.add(surveys(pile)));
         return reasons;
     }
 
-    private static List<String> ofTruck(TruckSeason truck) {
-        List<String> reasons = new ArrayList<>();
-        if (truck.loads().isEmpty()) {
-            reasons.add("No load of truck " + truck.id() + " was weighed.");
-        } else if (truck.loads().stream().map(loads -> scale(loads)).distinct().count() == 1) {
-            reasons.add("The loads of truck " + truck.id() + " were weighed on one scale only.");
+    /** A sentence of trucks, if there are any. */
+    private static void add(List<String> reasons, List<TruckSeason> trucks, UnaryOperator<String> sentence) {
+        if (!trucks.isEmpty()) {
+            String ids = trucks.stream().map(TruckSeason::id).collect(Collectors.joining(", "));
+            reasons.add(sentence.apply((trucks.size() == 1 ? "truck " : "trucks ") + ids));
         }
-        Map<String, Double> drawn = byPile(truck);
-        if (drawn.size() == 1) {
-            reasons.add("Truck " + truck.id() + " drew only from pile "
-                    + drawn.keySet().iterator().next() + ".");
-        }
-        return reasons;
+    }
+
+    private static String capital(String trucks) {
+        return "T" + trucks.substring(1);
+    }
+
+    private static boolean isOnOneScale(TruckSeason truck) {
+        return truck.loads().stream().map(Reasons::scale).distinct().count() == 1;
     }
 
     private static String scale(WeighedLoads loads) {
@@ -74,25 +94,29 @@ final class Reasons {
         return drawn;
     }
 
-    private static List<String> sameProportion(List<TruckSeason> trucks) {
-        List<String> reasons = new ArrayList<>();
-        for (int i = 0; i < trucks.size(); i++) {
-            for (int j = 0; j < i; j++) {
-                Map<String, Double> one = byPile(trucks.get(j));
-                Map<String, Double> other = byPile(trucks.get(i));
-                if (!one.isEmpty() && one.keySet().equals(other.keySet()) && isSame(one, other)) {
-                    reasons.add("Trucks " + trucks.get(j).id() + " and "
-                            + trucks.get(i).id()
-                            + (one.size() == 1
-                                    ? " drew from the same pile."
-                                    : " drew from the same piles in the same proportion."));
-                }
+    /** Groups of two trucks or more, each of the proportion of its first. */
+    private static List<List<TruckSeason>> inSameProportion(List<TruckSeason> trucks) {
+        List<List<TruckSeason>> groups = new ArrayList<>();
+        for (TruckSeason truck : trucks) {
+            Map<String, Double> drawn = byPile(truck);
+            if (drawn.size() > 1) {
+                groups.stream()
+                        .filter(group -> isSame(byPile(group.get(0)), drawn))
+                        .findFirst()
+                        .orElseGet(() -> {
+                            groups.add(new ArrayList<>());
+                            return groups.get(groups.size() - 1);
+                        })
+                        .add(truck);
             }
         }
-        return reasons;
+        return groups.stream().filter(group -> group.size() > 1).toList();
     }
 
     private static boolean isSame(Map<String, Double> one, Map<String, Double> other) {
+        if (!one.keySet().equals(other.keySet())) {
+            return false;
+        }
         double allOfOne =
                 one.values().stream().mapToDouble(kilograms -> kilograms).sum();
         double allOfOther =

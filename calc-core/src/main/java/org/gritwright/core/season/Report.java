@@ -2,7 +2,9 @@ package org.gritwright.core.season;
 
 import java.util.ArrayList;
 import java.util.List;
+import javax.measure.quantity.Dimensionless;
 import org.gritwright.core.balance.GlobalTest;
+import org.gritwright.core.uncertainty.Measured;
 import org.gritwright.units.Amounts;
 import org.gritwright.units.Rounded;
 import org.gritwright.units.SpreadingUnits;
@@ -29,7 +31,7 @@ final class Report {
         for (FoundError one : found) {
             sentences.add(one.what().sentence() + " Chance of that where nothing is wrong: "
                     + (one.risk() < LEAST ? "" : "at most ") + percent(one.risk()) + ".");
-            one.confusion().same().forEach(other -> sentences.add("Nothing tells this from: " + other.sentence()));
+            sentences.addAll(same(one.confusion().same()));
             one.confusion()
                     .alike()
                     .forEach(other -> sentences.add("Hardly different: "
@@ -41,6 +43,27 @@ final class Report {
             sentences.add("No single error is beyond chance.");
         }
         return List.copyOf(sentences);
+    }
+
+    /** Of many trucks one sentence. */
+    private static List<String> same(List<Suspicion> all) {
+        List<String> sentences = new ArrayList<>();
+        List<String> trucks = new ArrayList<>();
+        for (Suspicion one : all) {
+            if (one instanceof Suspicion.TruckReports truck && truck.byTheRest().isPresent()) {
+                Measured<Dimensionless> error = truck.byTheRest().get();
+                trucks.add(truck.truck() + (Words.isNegative(error) ? " under-reports by " : " over-reports by ")
+                        + Words.plusMinus(error));
+            } else {
+                sentences.add("Nothing tells this from: " + one.sentence());
+            }
+        }
+        if (!trucks.isEmpty()) {
+            sentences.add("Nothing tells this from "
+                    + (trucks.size() == 1 ? "a truck that is off: " : "one of these trucks that is off, alone: ")
+                    + String.join(", ", trucks) + ".");
+        }
+        return sentences;
     }
 
     private static String percent(double probability) {

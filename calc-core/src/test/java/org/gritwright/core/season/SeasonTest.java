@@ -218,18 +218,18 @@ class SeasonTest {
         SeasonBalance balance = season.balance();
         FoundError found = balance.found().get(0);
         assertThat(balance.power().candidates()).isEqualTo(1);
-        assertThat(found.what()).isInstanceOf(Suspicion.TruckReports.class);
-        assertThat(found.confusion().same()).hasSize(2);
+        // Of what explains the same, what blames no truck is named first.
+        assertThat(found.what()).isInstanceOf(Suspicion.PileOff.class);
+        assertThat(found.confusion().same()).hasSize(2).hasOnlyElementsOfType(Suspicion.TruckReports.class);
         assertThat(found.confusion().reasons())
                 .contains(
-                        "No load of truck 1 was weighed.",
-                        "Truck 2 drew only from pile north.",
-                        "Trucks 1 and 2 drew from the same pile.")
+                        "No load of trucks 1, 2 was weighed.", "Trucks 1, 2 drew only from pile north.")
                 .anyMatch(reason ->
                         reason.matches("Opening and closing of pile north are known to 1[23](\\.\\d)? ton.*"));
         assertThat(balance.confusedWith("2").orElseThrow().same()).hasSize(2);
         assertThat(balance.sentences())
-                .anyMatch(sentence -> sentence.startsWith("Nothing tells this from: Pile north"));
+                .anyMatch(sentence ->
+                        sentence.startsWith("Nothing tells this from one of these trucks that is off, alone: 1 over-reports by "));
     }
 
     @Test
@@ -350,7 +350,9 @@ class SeasonTest {
                         }));
         assertThat(verifiedOn(Optional.empty()).balance().found())
                 .hasSize(3)
-                .allSatisfy(found -> assertThat(found.what()).isInstanceOf(Suspicion.TruckReports.class));
+                .allSatisfy(found -> assertThat(found.confusion().same())
+                        .hasAtLeastOneElementOfType(Suspicion.TruckReports.class)
+                        .allSatisfy(one -> assertThat(one).isNotInstanceOf(Suspicion.CommonOff.class)));
     }
 
     @Test

@@ -18,6 +18,7 @@ import org.gritwright.core.record.CalibrationRecord;
 import org.gritwright.core.record.Document;
 import org.gritwright.core.record.PlacedDocument;
 import org.gritwright.core.record.WrittenEvent;
+import org.gritwright.core.record.WrittenSeason;
 import org.gritwright.core.spi.TypeRegistry;
 import org.gritwright.units.InvalidInputException;
 
@@ -41,15 +42,21 @@ final class Documents {
             return List.of(new Filed(
                     kept(placed(Document.CALIBRATION_RECORD, text, from).document(), from), from));
         }
+        if (format.equals(Document.SEASON_ACCOUNT.format())) {
+            return List.of(
+                    new Filed(kept(placed(Document.SEASON_ACCOUNT, text, from).document()), from));
+        }
         return List.of(new Filed(kept(placed(Document.FLEET_EVENT, text, from).document(), from), from));
     }
 
     /** What an export keeps of a document, read and computed anew. */
     Kept read(Kind kind, String text, String from) throws BadInputException {
         byte[] bytes = text.getBytes(StandardCharsets.UTF_8);
-        return kind == Kind.RECORD
-                ? kept(placed(Document.CALIBRATION_RECORD, bytes, from).document(), from)
-                : kept(placed(Document.FLEET_EVENT, bytes, from).document(), from);
+        return switch (kind) {
+            case RECORD -> kept(placed(Document.CALIBRATION_RECORD, bytes, from).document(), from);
+            case EVENT -> kept(placed(Document.FLEET_EVENT, bytes, from).document(), from);
+            case SEASON -> kept(placed(Document.SEASON_ACCOUNT, bytes, from).document());
+        };
     }
 
     static <T> PlacedDocument<T> placed(Document<T> format, byte[] text, String from) throws BadInputException {
@@ -132,6 +139,18 @@ final class Documents {
         return new Kept(Kind.EVENT, event.id(), event.truck(), event.at().day().toString(), hash, hash, text);
     }
 
+    private static Kept kept(WrittenSeason season) {
+        String text = Document.SEASON_ACCOUNT.toText(season);
+        String hash = Hash.of(text);
+        return new Kept(
+                Kind.SEASON, season.season(), Optional.empty(), season.from().toString(), hash, hash, text);
+    }
+
+    /** A kept account of a season. */
+    static WrittenSeason season(Kept kept) throws BadInputException {
+        return placed(Document.SEASON_ACCOUNT, bytes(kept), inDatabase(kept)).document();
+    }
+
     /** A kept record. */
     static CalibrationRecord record(Kept kept) throws BadInputException {
         return placed(Document.CALIBRATION_RECORD, bytes(kept), inDatabase(kept))
@@ -140,6 +159,9 @@ final class Documents {
 
     /** What a kept document tells a history. */
     List<Event> events(Kept kept) throws BadInputException {
+        if (kept.kind() == Kind.SEASON) {
+            return List.of();
+        }
         if (kept.kind() == Kind.EVENT) {
             return List.of(placed(Document.FLEET_EVENT, bytes(kept), inDatabase(kept))
                     .document()

@@ -20,6 +20,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import org.gritwright.core.history.History;
 import org.gritwright.core.history.drift.DriftRule;
 import org.gritwright.core.history.due.Due;
@@ -27,6 +28,7 @@ import org.gritwright.core.history.due.DueList;
 import org.gritwright.core.history.due.DueRule;
 import org.gritwright.core.history.due.DueSettings;
 import org.gritwright.core.judgement.Tolerance;
+import org.gritwright.core.record.WrittenSeason;
 import org.gritwright.core.metering.BuiltInTypes;
 import org.gritwright.units.InvalidInputException;
 import org.jspecify.annotations.Nullable;
@@ -224,7 +226,8 @@ public final class FleetMemoryCommand {
     @Command(
             name = "import",
             description = {
-                "Keeps what files hold: fleet days (one record a truck), calibration records, fleet events, exports.",
+                "Keeps what files hold: fleet days (one record a truck), calibration records, fleet events, accounts of"
+                        + " seasons, exports.",
                 "All of it or nothing. What is there already changes nothing; what is other under the same name is refused"
                         + " unless --why says why it takes its place."
             })
@@ -286,12 +289,19 @@ public final class FleetMemoryCommand {
         Database database = place.checked();
         PageFolder.check(output);
         History history = reading(database, store -> new Memory(store, documents, view.offset).ofFleet());
-        writePages(Overview.of(history, tolerance, limits.falseAlarms, masses, day(view)), output);
+        List<WrittenSeason> seasons =
+                reading(database, store -> new Memory(store, documents, view.offset).seasons());
+        writePages(Overview.of(history, tolerance, limits.falseAlarms, masses, day(view)), seasons, output);
         return DONE;
     }
 
-    private void writePages(Overview fleet, Path output) throws IOException, BadInputException {
-        PageFolder.write(output, Pages.of(fleet, List.of()));
+    private void writePages(Overview fleet, List<WrittenSeason> seasons, Path output)
+            throws IOException, BadInputException {
+        List<SeasonPage> balanced = new ArrayList<>();
+        for (WrittenSeason season : seasons) {
+            balanced.add(SeasonAccount.page(fleet.history(), season));
+        }
+        PageFolder.write(output, Pages.of(fleet, balanced));
         say("Wrote " + Words.count(fleet.history().trucks().size(), "page") + " of trucks; begin with "
                 + output.resolve(Pages.FIRST));
     }
@@ -341,6 +351,42 @@ public final class FleetMemoryCommand {
         Drifts drifts = Drifts.of(history, limits.falseAlarms, at);
         say(new DriftText(history, drifts, tolerance, limits.falseAlarms, at).lines());
         return DONE;
+    }
+
+    @Command(
+            name = "season",
+            description = {
+                "Makes a season's account add up: what trucks drew, what came by ticket, what surveys found.",
+                "Says what doesn't fit, what can't be told apart, and how large an error would have been found."
+            })
+    int season(
+            @Mixin Place place,
+            @Mixin View view,
+            @Parameters(arity = "0..1", paramLabel = "SEASON", description = "Its name; the latest if nothing is said.")
+                    @Nullable
+                    String name)
+            throws SQLException, IOException, BadInputException {
+        Database database = place.checked();
+        List<WrittenSeason> seasons =
+                reading(database, store -> new Memory(store, documents, view.offset).seasons());
+        WrittenSeason written = chosen(seasons, name);
+        History history = reading(database, store -> new Memory(store, documents, view.offset).ofFleet());
+        say(new SeasonText(SeasonAccount.page(history, written)).lines());
+        return DONE;
+    }
+
+    private static WrittenSeason chosen(List<WrittenSeason> seasons, @Nullable String name) throws BadInputException {
+        List<WrittenSeason> found = seasons.stream()
+                .filter(one -> name == null || one.season().equals(name))
+                .toList();
+        if (found.isEmpty()) {
+            throw new BadInputException(
+                    seasons.isEmpty()
+                            ? "no account of a season was imported yet"
+                            : "there is no account of season \"" + name + "\"; known are "
+                                    + seasons.stream().map(WrittenSeason::season).collect(Collectors.joining(", ")));
+        }
+        return found.get(0);
     }
 
     @Command(
@@ -407,7 +453,8 @@ public final class FleetMemoryCommand {
     @Command(
             name = "demo",
             description =
-                    "Invents three seasons of 24 trucks, imports them, says what is due and what drifts, and writes the pages,"
+                    "Invents three seasons of 24 trucks, imports them, says what is due, what drifts and whether a season adds up, and"
+                            + " writes the pages,"
                             + " in a new folder run-0001 and so on.")
     int demo(
             @Option(names = "--output", required = true, paramLabel = "FOLDER", description = "Where the runs are.")
@@ -427,7 +474,13 @@ public final class FleetMemoryCommand {
         say("");
         say(new DriftText(history, fleet.drifts(), fleet.tolerance(), 1, fleet.at()).lines());
         say("");
-        writePages(fleet, run.resolve("pages"));
+        List<WrittenSeason> seasons =
+                reading(database, store -> new Memory(store, documents, InventedSeasons.YARD).seasons());
+        for (WrittenSeason season : seasons) {
+            say(new SeasonText(SeasonAccount.page(history, season)).lines());
+            say("");
+        }
+        writePages(fleet, seasons, run.resolve("pages"));
         return DONE;
     }
 

@@ -19,7 +19,11 @@ import org.gritwright.core.record.Document;
 /** Files that are to be imported; each says by its "format" what it is. */
 final class InputFiles {
     private static final Set<String> DOCUMENTS =
-            Set.of(Document.FLEET_DAY.format(), Document.CALIBRATION_RECORD.format(), Document.FLEET_EVENT.format());
+            Set.of(
+                    Document.FLEET_DAY.format(),
+                    Document.CALIBRATION_RECORD.format(),
+                    Document.FLEET_EVENT.format(),
+                    Document.SEASON_ACCOUNT.format());
 
     private final Documents documents;
 
@@ -79,7 +83,7 @@ final class InputFiles {
         }
         if (format.isPresent() && !DOCUMENTS.contains(format.get())) {
             throw new BadInputException(file + " can't be used: it says \"format\": \"" + format.get()
-                    + "\", and is no fleet day, calibration record, fleet event or export");
+                    + "\", and is no fleet day, calibration record, fleet event, season account or export");
         }
         // What doesn't say what it is, is no JSON or names no format: the library says where.
         return new Batch(

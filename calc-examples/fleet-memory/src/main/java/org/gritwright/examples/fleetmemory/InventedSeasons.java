@@ -8,12 +8,14 @@ import java.time.LocalDate;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
 import java.util.Set;
+import java.util.function.BiConsumer;
 import org.gritwright.core.calibration.Change;
 import org.gritwright.core.calibration.Since;
 import org.gritwright.core.fleet.day.FleetDay;
@@ -22,6 +24,7 @@ import org.gritwright.core.history.What;
 import org.gritwright.core.observation.Material;
 import org.gritwright.core.record.Document;
 import org.gritwright.core.record.WrittenEvent;
+import org.gritwright.core.record.WrittenSeason;
 import org.gritwright.units.Amounts;
 import org.gritwright.units.SpreadingUnits;
 
@@ -64,6 +67,22 @@ record InventedSeasons(int trucks, int firstYear, int seasons, int checks, long 
 
     /** The fleet's days as they were written down, in the order of time. */
     List<FleetDay> days() {
+        return days((day, fleet) -> {});
+    }
+
+    /** By how much each truck's display over-reports on a day, once all was done that was done until then. */
+    Map<String, Double> trueErrors(LocalDate on) {
+        Map<String, Double> errors = new LinkedHashMap<>();
+        days((day, fleet) -> {
+            if (!day.isAfter(on)) {
+                fleet.forEach(truck -> errors.put(truck.id(), truck.trueError(on)));
+            }
+        });
+        return errors;
+    }
+
+    /** @param after told of each day on which trucks were caught, with the whole fleet */
+    private List<FleetDay> days(BiConsumer<LocalDate, List<InventedTruck>> after) {
         Random random = new Random(seed);
         List<InventedTruck> fleet = new ArrayList<>();
         LocalDate first = LocalDate.of(firstYear, 10, 1);
@@ -78,12 +97,13 @@ record InventedSeasons(int trucks, int firstYear, int seasons, int checks, long 
         }
         List<FleetDay> days = new ArrayList<>();
         for (int season = 0; season < seasons; season++) {
-            addSeason(season, fleet, days);
+            addSeason(season, fleet, days, after);
         }
         return days;
     }
 
-    private void addSeason(int season, List<InventedTruck> fleet, List<FleetDay> days) {
+    private void addSeason(
+            int season, List<InventedTruck> fleet, List<FleetDay> days, BiConsumer<LocalDate, List<InventedTruck>> after) {
         int year = firstYear + season;
         int half = (fleet.size() + 1) / 2;
         for (int part = 0; part < 2; part++) {
@@ -91,7 +111,9 @@ record InventedSeasons(int trucks, int firstYear, int seasons, int checks, long 
             if (!some.isEmpty()) {
                 Set<String> all = new HashSet<>();
                 some.forEach(truck -> all.add(truck.id()));
-                days.add(day(season, LocalDate.of(year, 10, 14 + 7 * part)).of(some, all));
+                LocalDate on = LocalDate.of(year, 10, 14 + 7 * part);
+                days.add(day(season, on).of(some, all));
+                after.accept(on, fleet);
             }
         }
         List<LocalDate> verified =
@@ -101,6 +123,7 @@ record InventedSeasons(int trucks, int firstYear, int seasons, int checks, long 
             if (!isAfterDemo) {
                 boolean isAfterRepair = on.isAfter(REPAIR) && on.isBefore(REPAIR.plusMonths(2));
                 days.add(day(season, on).of(fleet, isAfterRepair ? Set.of(id(REPAIRED)) : Set.of()));
+                after.accept(on, fleet);
             }
         }
     }
@@ -158,7 +181,7 @@ record InventedSeasons(int trucks, int firstYear, int seasons, int checks, long 
                 .by("D. Finch");
     }
 
-    /** Writes a file a day and a file an event. */
+    /** Writes a file a day and a file an event, and of the demo the account of a season. */
     List<Path> write(Path folder) throws IOException {
         Files.createDirectories(folder);
         List<Path> files = new ArrayList<>();
@@ -168,6 +191,10 @@ record InventedSeasons(int trucks, int firstYear, int seasons, int checks, long 
         for (WrittenEvent event : events()) {
             files.add(write(
                     folder.resolve("event-" + event.id().replace(' ', '-') + ".json"), Document.FLEET_EVENT, event));
+        }
+        if (equals(DEMO)) {
+            WrittenSeason account = InventedAccount.DEMO.written();
+            files.add(write(folder.resolve("season-2024-25.json"), Document.SEASON_ACCOUNT, account));
         }
         return files;
     }

@@ -79,19 +79,23 @@ final class InventedTruck {
 
     /** What a catch of so many revolutions brings. */
     double pounds(double opening, double revolutions, LocalDate day) {
+        return truePounds(opening, day) * ofDay * Math.exp(CATCH_TO_CATCH * random.nextGaussian()) * revolutions;
+    }
+
+    /** Per revolution, on a day like any other. */
+    private double truePounds(double opening, LocalDate day) {
         double since = ChronoUnit.DAYS.between(first, day) / DAYS_A_YEAR;
         double jumped = jumps.entrySet().stream()
                 .filter(jump -> !jump.getKey().isAfter(day))
                 .mapToDouble(jump -> 1 + jump.getValue())
                 .reduce(1, (one, other) -> one * other);
-        return POUNDS_PER_REVOLUTION_AND_INCH
-                * opening
-                * fullness
-                * jumped
-                * Math.exp(drift * since)
-                * ofDay
-                * Math.exp(CATCH_TO_CATCH * random.nextGaussian())
-                * revolutions;
+        return POUNDS_PER_REVOLUTION_AND_INCH * opening * fullness * jumped * Math.exp(drift * since);
+    }
+
+    /** By how much its display over-reports: indicated ÷ true − 1, with the opening that it spreads with. */
+    double trueError(LocalDate day) {
+        double opening = openings.get(0);
+        return held(opening).poundsPerRevolution() / truePounds(opening, day) - 1;
     }
 
     Held held(double opening) {

@@ -6,7 +6,8 @@ import java.util.Optional;
 /** The kinds of documents that are kept. */
 enum Kind {
     RECORD("record"),
-    EVENT("event");
+    EVENT("event"),
+    SEASON("season");
 
     private final String word;
 

@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
 import org.gritwright.core.history.Event;
 import org.gritwright.core.history.History;
+import org.gritwright.core.record.WrittenSeason;
 import org.gritwright.units.InvalidInputException;
 
 /** What the kept documents say together. */
@@ -29,6 +30,15 @@ final class Memory {
             return all;
         });
         return of(all);
+    }
+
+    /** The accounts of all seasons, the latest first. */
+    List<WrittenSeason> seasons() throws SQLException, BadInputException {
+        List<WrittenSeason> seasons = new ArrayList<>();
+        for (Kept one : store.reading(() -> store.ofKind(Kind.SEASON))) {
+            seasons.add(0, Documents.season(one));
+        }
+        return seasons;
     }
 
     /** Of one truck; refuses one of which nothing is known. */

@@ -32,7 +32,7 @@ record PileSheet(Pile pile, Rounding rounding, List<Line> in, List<Line> out, lo
      * @param name as a person calls it
      * @param adjusted the mass in steps, not rounded and not below zero
      * @param printed the same as it is printed
-     * @param half half the interval that holds it with 95 %, in steps
+     * @param half half the interval that holds it with 95 %, in steps; NaN of tickets that are told as one
      * @param written what was written down, in steps; none of what nobody wrote down
      */
     record Line(
@@ -168,7 +168,7 @@ record PileSheet(Pile pile, Rounding rounding, List<Line> in, List<Line> out, lo
                     line.name,
                     line.writtenPrinted.map(rounding::text).orElse("nothing"),
                     rounding.text(line.printed),
-                    rounding.half(line.half),
+                    Double.isNaN(line.half) ? PageTable.NONE : rounding.half(line.half),
                     rounding.signed(line.printed - line.writtenPrinted.orElse(0L))));
         }
         rows.add(PageTable.Row.of(
@@ -177,6 +177,32 @@ record PileSheet(Pile pile, Rounding rounding, List<Line> in, List<Line> out, lo
                 rounding.text(sum),
                 PageTable.NONE,
                 rounding.signed(sum - written(lines))));
+    }
+
+    /** The same with all tickets as one. */
+    PageTable folded() {
+        return new PileSheet(pile, rounding, folded(in), folded(out), sum).table();
+    }
+
+    private static List<Line> folded(List<Line> lines) {
+        List<Line> folded = new ArrayList<>();
+        List<Line> tickets =
+                lines.stream().filter(line -> line.flow.kind() == Flow.Kind.DELIVERY).toList();
+        for (Line line : lines) {
+            if (line.flow.kind() != Flow.Kind.DELIVERY || tickets.size() == 1) {
+                folded.add(line);
+            } else if (line.equals(tickets.get(0))) {
+                folded.add(new Line(
+                        line.flow,
+                        Words.count(tickets.size(), "ticket"),
+                        tickets.stream().mapToDouble(Line::adjusted).sum(),
+                        tickets.stream().mapToLong(Line::printed).sum(),
+                        Double.NaN,
+                        Optional.empty(),
+                        Optional.of(written(tickets))));
+            }
+        }
+        return folded;
     }
 
     private static long written(List<Line> lines) {

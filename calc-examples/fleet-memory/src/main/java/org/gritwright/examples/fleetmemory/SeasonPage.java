@@ -40,6 +40,11 @@ record SeasonPage(String title, List<String> texts, Season season, SeasonBalance
     /** Of so many suspects it is told what they can't be told from. */
     private static final int TOLD = 5;
 
+    /** A truck that is so far off is worth a search (common practice, no source). */
+    private static final double MUCH = 0.1;
+
+    private static final double MOST = 1;
+
     /** A suspect in words. */
     record Suspect(String sentence, String score, boolean isFound, List<String> confused) {}
 
@@ -57,7 +62,7 @@ record SeasonPage(String title, List<String> texts, Season season, SeasonBalance
         model.put("title", title);
         model.put("texts", texts.stream().map(Words::minus).toList());
         model.put("first", Pages.FIRST);
-        model.put("sentences", balance.sentences().stream().map(Words::minus).toList());
+        model.put("sentences", sentences().stream().map(Words::minus).toList());
         model.put("piles", sheets);
         model.put("step", sheets.isEmpty() ? "" : sheets.get(0).rounding().text(1));
         model.put("trucks", trucks(sheets));
@@ -130,6 +135,13 @@ record SeasonPage(String title, List<String> texts, Season season, SeasonBalance
                         + " over-report as small as stated, 95 of 100 would be found."));
     }
 
+    /** What the library says, and of which trucks it can't. */
+    List<String> sentences() {
+        List<String> sentences = new ArrayList<>(balance.sentences());
+        sentences.addAll(unseen());
+        return sentences;
+    }
+
     private PageTable.Row row(String truck, Map<PileSheet, Long> drawn, List<PileSheet> sheets) {
         List<String> cells = new ArrayList<>();
         long together = 0;
@@ -146,10 +158,31 @@ record SeasonPage(String title, List<String> texts, Season season, SeasonBalance
         cells.add(known.flatMap(one ->
                         balance.withFound().truck(one.id()).calibrationError().map(Words::error))
                 .orElse("nothing tells"));
-        cells.add(known.flatMap(one -> balance.smallestOverReport(one.id()))
-                .map(size -> Words.percent(Amounts.si(Dimensionless.class, size)))
-                .orElse("none would be found"));
+        cells.add(known.map(one -> smallest(one.id()))
+                .map(size -> size <= MOST ? Words.percent(size) : "none below 100 %")
+                .orElse(PageTable.NONE));
         return new PageTable.Row(truck, Optional.empty(), cells);
+    }
+
+    /** The smallest over-report that would be found; none below anything if none would. */
+    private double smallest(String truck) {
+        return balance.smallestOverReport(truck)
+                .map(size -> Amounts.si(Dimensionless.class, size))
+                .orElse(Double.POSITIVE_INFINITY);
+    }
+
+    /** That nothing was found says nothing of these; with what would tell. */
+    List<String> unseen() {
+        List<String> trucks = season.trucks().stream()
+                .map(TruckSeason::id)
+                .filter(truck -> smallest(truck) > MUCH)
+                .toList();
+        return trucks.isEmpty()
+                ? List.of()
+                : List.of("Of " + Words.count(trucks.size(), "truck") + " not even an over-report of " + Math.round(100 * MUCH)
+                        + " % would have been found with a chance of 95 %, so that nothing here says that "
+                        + (trucks.size() == 1 ? "it is" : "they are") + " right: " + String.join(", ", trucks)
+                        + ". Weigh some loads of each, beside what it indicates of them.");
     }
 
     private List<Suspect> suspects() {

@@ -23,12 +23,12 @@ final class SeasonText {
         lines.add(page.title());
         page.texts().forEach(lines::add);
         lines.add("");
-        lines.addAll(page.balance().sentences());
+        lines.addAll(page.sentences());
         List<PileSheet> sheets = page.sheets();
         for (PileSheet sheet : sheets) {
             lines.add("");
             lines.add(sheet.gap());
-            lines.addAll(table(sheet.table()));
+            lines.addAll(table(sheet.folded()));
         }
         lines.add("");
         lines.addAll(table(page.trucks(sheets)));

@@ -134,8 +134,16 @@ final class Store implements AutoCloseable {
     }
 
     List<Kept> events() throws SQLException {
+        return ofKind(Kind.EVENT);
+    }
+
+    /** In the order of their days. */
+    List<Kept> ofKind(Kind kind) throws SQLException {
         List<Kept> found = new ArrayList<>();
-        query("SELECT " + COLUMNS + " FROM document WHERE kind = ?", one -> found.add(kept(one)), Kind.EVENT.word());
+        query(
+                "SELECT " + COLUMNS + " FROM document WHERE kind = ? ORDER BY day, identity" + bytes(),
+                one -> found.add(kept(one)),
+                kind.word());
         return found;
     }
 
