@@ -72,19 +72,22 @@ class FieldsPageTest {
         List<String> known = new ArrayList<>(fields().stream()
                 .flatMap(field -> Stream.of(field.object(), "document", "catch").map(of -> of + "." + field.name()))
                 .toList());
-        known.addAll(fieldsOfEvents());
+        List<String> others = new ArrayList<>(fieldsOf(Document.FLEET_EVENT, "event-"));
+        others.addAll(fieldsOf(Document.SEASON_ACCOUNT, "season-"));
+        known.addAll(others);
         assertThat(known).containsAll(words.stringPropertyNames());
-        assertThat(words.stringPropertyNames()).containsAll(fieldsOfEvents());
+        assertThat(words.stringPropertyNames()).containsAll(others);
     }
 
-    /** The fields of events, which no day has: by the names of their objects in the schema. */
-    private static List<String> fieldsOfEvents() throws IOException {
-        JsonNode schema = new ObjectMapper().readTree(Document.FLEET_EVENT.schema());
+    /** The fields of another document, which no day has: by the names of their objects in the schema. */
+    private static List<String> fieldsOf(Document<?> document, String ownObjects) throws IOException {
+        JsonNode schema = new ObjectMapper().readTree(document.schema());
         List<String> names = new ArrayList<>();
-        schema.get("properties").fieldNames().forEachRemaining(field -> names.add("fleet-event." + field));
-        names.removeAll(List.of("fleet-event.$schema", "fleet-event.format", "fleet-event.formatVersion"));
+        String whole = document.format().replace("gritwright/", "") + ".";
+        schema.get("properties").fieldNames().forEachRemaining(field -> names.add(whole + field));
+        names.removeAll(List.of(whole + "$schema", whole + "format", whole + "formatVersion"));
         schema.get("$defs").fields().forEachRemaining(object -> {
-            if (object.getKey().startsWith("event-")) {
+            if (object.getKey().startsWith(ownObjects)) {
                 object.getValue()
                         .get("properties")
                         .fieldNames()

@@ -301,7 +301,22 @@ public enum FindingCode {
     /** A plan runs the shaft at a speed that the truck's drive doesn't hold. */
     PLAN_SPEED_OUTSIDE_RANGE(WARNING),
     /** A plan has another range of speeds than the truck's drive. */
-    PLAN_RANGE_DISAGREES(WARNING);
+    PLAN_RANGE_DISAGREES(WARNING),
+
+    /** A delivery ticket's mass would be like those of the others if it were in another unit. */
+    TICKET_IN_OTHER_UNIT(WARNING, Slot.name("ticket"), Slot.name("pile")),
+    /** What a truck drew in some days would be like other draws if it were in another unit. */
+    DRAW_IN_OTHER_UNIT(WARNING, Slot.name("truck"), Slot.name("pile"), Slot.date("from")),
+    /** What was weighed and what the truck indicated of the same loads would be alike if one were in another unit. */
+    LOADS_IN_OTHER_UNIT(WARNING, Slot.name("truck"), Slot.date("from")),
+    /** Trucks say that they took far more from a pile than was ever there. */
+    PILE_OVERDRAWN(WARNING, Slot.name("pile")),
+    /** A truck of a season's account drew nothing. */
+    TRUCK_WITHOUT_DRAWS(WARNING, Slot.name("truck")),
+    /** More of a truck's loads was weighed than it drew. */
+    LOADS_BEYOND_DRAWS(WARNING, Slot.name("truck")),
+    /** A number is left out among tickets that are numbered in a row. */
+    TICKET_MISSING(WARNING, Slot.name("ticket"), Slot.name("before"), Slot.name("after"), Slot.name("pile"));
 
     private final Severity severity;
     private final String template;

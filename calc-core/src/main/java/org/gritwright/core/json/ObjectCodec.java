@@ -4,6 +4,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.function.Function;
 import org.gritwright.core.document.ProblemCode;
 import org.gritwright.units.InvalidInputException;
 import org.jspecify.annotations.Nullable;
@@ -28,7 +29,8 @@ public final class ObjectCodec<T> implements Codec<T> {
     private final String name;
     private final Class<T> type;
     private final RecordShape shape;
-    private final Check<T> check;
+    private final Making<T> making;
+    private final Function<T, Object> taking;
 
     /** What a whole must keep that no part of it knows, such as that one part names another that is there. */
     @FunctionalInterface
@@ -37,11 +39,19 @@ public final class ObjectCodec<T> implements Codec<T> {
         void check(T value, Pointer pointer, Problems problems);
     }
 
-    private ObjectCodec(String name, Class<T> type, RecordShape shape, Check<T> check) {
+    /** Makes a value of the record that is written, or says why that can't be. */
+    private interface Making<T> {
+        @Nullable
+        T make(Object written, Pointer pointer, Problems problems);
+    }
+
+    private ObjectCodec(
+            String name, Class<T> type, RecordShape shape, Making<T> making, Function<T, Object> taking) {
         this.name = name;
         this.type = type;
         this.shape = shape;
-        this.check = check;
+        this.making = making;
+        this.taking = taking;
     }
 
     /**
@@ -53,12 +63,39 @@ public final class ObjectCodec<T> implements Codec<T> {
      * @throws IllegalArgumentException if fields and components don't match; the message names the field
      */
     public static <T extends Record> ObjectCodec<T> object(String name, Class<T> type, Field... fields) {
-        return new ObjectCodec<>(name, type, RecordShape.of(type, List.of(fields)), (value, pointer, problems) -> {});
+        return new ObjectCodec<>(
+                name,
+                type,
+                RecordShape.of(type, List.of(fields)),
+                (written, pointer, problems) -> type.cast(written),
+                value -> value);
     }
 
     /** The same codec, which looks at each whole that was read. */
-    public ObjectCodec<T> checked(Check<T> other) {
-        return new ObjectCodec<>(name, type, shape, other);
+    public ObjectCodec<T> checked(Check<T> check) {
+        Making<T> checked = (written, pointer, problems) -> {
+            T made = making.make(written, pointer, problems);
+            if (made != null) {
+                check.check(made, pointer, problems);
+            }
+            return made;
+        };
+        return new ObjectCodec<>(name, type, shape, checked, taking);
+    }
+
+    /**
+     * The codec of a value that is written as this record.
+     *
+     * @param other the type of the value
+     * @param read makes the value; {@code null} where a {@link #checked check} has told why that can't be
+     * @param write takes it apart
+     */
+    public <U> ObjectCodec<U> as(Class<U> other, Function<T, @Nullable U> read, Function<U, T> write) {
+        Making<U> mapped = (written, pointer, problems) -> {
+            T made = making.make(written, pointer, problems);
+            return made == null ? null : read.apply(made);
+        };
+        return new ObjectCodec<>(name, other, shape, mapped, value -> taking.apply(write.apply(value)));
     }
 
     RecordShape shape() {
@@ -105,9 +142,7 @@ public final class ObjectCodec<T> implements Codec<T> {
 
     private @Nullable T make(Object[] values, Pointer pointer, Problems problems) {
         try {
-            T made = type.cast(shape.make(values, 0));
-            check.check(made, pointer, problems);
-            return made;
+            return making.make(shape.make(values, 0), pointer, problems);
         } catch (InvalidInputException e) {
             problems.refused(pointer, e);
             return null;
@@ -122,8 +157,9 @@ public final class ObjectCodec<T> implements Codec<T> {
     @Override
     public JsonNode write(T value) {
         Map<String, JsonNode> written = new LinkedHashMap<>();
+        Object taken = taking.apply(value);
         for (RecordShape.Slot slot : shape.slots()) {
-            Object part = slot.getter().apply(value);
+            Object part = slot.getter().apply(taken);
             if (!Objects.equals(slot.absent(), part)) {
                 written.put(slot.name(), slot.codec().write(part));
             }

@@ -63,6 +63,10 @@ public final class Document<T> {
     public static final Document<WrittenEvent> FLEET_EVENT =
             new Document<>("gritwright/fleet-event", 0, WrittenEventCodecs.FLEET_EVENT, List.of());
 
+    /** A season's account of piles and trucks: format "gritwright/season-account", version 1. */
+    public static final Document<WrittenSeason> SEASON_ACCOUNT =
+            new Document<>("gritwright/season-account", 0, WrittenSeasonCodecs.SEASON_ACCOUNT, List.of());
+
     private static final String FORMAT = "format";
     private static final String VERSION = "formatVersion";
     private static final String MINOR = "formatMinor";

@@ -7,6 +7,7 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import org.gritwright.core.finding.Finding;
 import org.gritwright.core.season.Season;
 import org.gritwright.units.check.Require;
 
@@ -35,9 +36,9 @@ public record WrittenSeason(
     public WrittenSeason {
         Require.given(WrittenSeason.class, season, from, to, piles, trucks);
         Require.text("name of a season", season);
-        Require.that(!to.isBefore(from), "last day of season " + season, from + ", its first day, or later", to);
         piles = List.copyOf(piles);
         trucks = List.copyOf(trucks);
+        SeasonFaults.of(season, from, to, piles, trucks).throwFirst();
     }
 
     /**
@@ -57,6 +58,17 @@ public record WrittenSeason(
                 trucks.stream()
                         .map(truck -> truck.or(Optional.ofNullable(byTruck.get(truck.id()))))
                         .toList());
+    }
+
+    /**
+     * What a person should look at before the season is balanced: numbers that would be like the others in another unit, a ticket that is missing in
+     * a row of numbers, a pile from which more is said to be taken than ever was there, a truck without a draw, more loads weighed than drawn.
+     * The account can be balanced all the same.
+     *
+     * @return the findings, in the order of the account
+     */
+    public List<Finding> findings() {
+        return SeasonFindings.of(this);
     }
 
     /**

@@ -148,7 +148,14 @@ class FindingCodeTest {
             "route-not-calibrated",
             "route-range-not-known",
             "plan-speed-outside-range",
-            "plan-range-disagrees");
+            "plan-range-disagrees",
+            "ticket-in-other-unit",
+            "draw-in-other-unit",
+            "loads-in-other-unit",
+            "pile-overdrawn",
+            "truck-without-draws",
+            "loads-beyond-draws",
+            "ticket-missing");
 
     @Test
     void idsAreStable() {

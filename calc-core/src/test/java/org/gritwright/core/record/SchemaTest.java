@@ -31,7 +31,12 @@ class SchemaTest {
     }
 
     static List<Document<?>> documents() {
-        return List.of(Document.FLEET_DAY, Document.CALIBRATION_RECORD, Document.TANK_RECORD, Document.FLEET_EVENT);
+        return List.of(
+                Document.FLEET_DAY,
+                Document.CALIBRATION_RECORD,
+                Document.TANK_RECORD,
+                Document.FLEET_EVENT,
+                Document.SEASON_ACCOUNT);
     }
 
     @ParameterizedTest
