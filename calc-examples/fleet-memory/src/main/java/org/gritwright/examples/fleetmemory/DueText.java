@@ -28,7 +28,7 @@ final class DueText {
             for (Reason reason : due.reasons()) {
                 lines.add("  by " + reason.by() + ": " + reason.words());
             }
-            lines.add("  expected error " + Words.percent(Amounts.si(Dimensionless.class, due.expectedError()))
+            lines.add("  expected error " + Words.expected(due.expectedError())
                     + atStake(due));
             lines.add("  to do: " + due.work().words());
         }

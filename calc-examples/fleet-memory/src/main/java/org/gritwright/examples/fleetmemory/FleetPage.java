@@ -34,7 +34,7 @@ final class FleetPage {
                     due.reasons().stream()
                             .map(reason -> "By " + reason.by() + ": " + Words.minus(reason.words()))
                             .toList(),
-                    Words.percent(Amounts.si(Dimensionless.class, due.expectedError())),
+                    Words.expected(due.expectedError()),
                     Amounts.si(Mass.class, due.atStake()) > 0
                             ? Argument.number(due.atStake()).words()
                             : "",

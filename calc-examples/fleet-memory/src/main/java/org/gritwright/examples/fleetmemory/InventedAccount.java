@@ -131,8 +131,10 @@ record InventedAccount(InventedSeasons fleet, int year, double overReport, int l
                 Optional.empty());
     }
 
+    /** To a ton, and as uncertain as surveys of salt piles are ({@link StatedMass#surveyed} has the source). */
     private static StatedMass surveyed(double truth, Random random) {
-        return StatedMass.surveyed(Amounts.of(Math.rint(truth * (1 + SURVEY * random.nextGaussian())), SpreadingUnits.SHORT_TON));
+        double found = Math.rint(truth * (1 + SURVEY * random.nextGaussian()));
+        return StatedMass.of(tons(found), tons(SURVEY * found));
     }
 
     /** To a tenth, as controllers and tickets have it. */

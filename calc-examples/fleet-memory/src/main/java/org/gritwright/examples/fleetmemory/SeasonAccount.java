@@ -37,7 +37,7 @@ final class SeasonAccount {
                         + known.unknown().get(truck.id()) + ".");
             }
         }
-        written.findings().forEach(finding -> texts.add(finding.message()));
+        written.findings().forEach(finding -> texts.add(finding.sentence()));
         try {
             Season season = written.withCalibrationErrors(byRecords).toSeason();
             return new SeasonPage("Season " + written.season(), texts, season, season.balance());

@@ -53,7 +53,7 @@ record SeasonPage(String title, List<String> texts, Season season, SeasonBalance
     }
 
     public String file() {
-        return PageNames.of("season", title);
+        return PageNames.of("season", title.replaceFirst("^Season ", ""));
     }
 
     String html(Templates templates) throws IOException {

@@ -2,6 +2,7 @@ package org.gritwright.examples.fleetmemory;
 
 import java.util.Locale;
 import java.util.regex.Pattern;
+import javax.measure.Quantity;
 import javax.measure.quantity.Dimensionless;
 import org.gritwright.core.uncertainty.Measured;
 import org.gritwright.units.Amounts;
@@ -38,6 +39,12 @@ final class Words {
     static String signed(double ratio) {
         String text = percent(ratio);
         return text.startsWith("−") || text.equals("0.0 %") ? text : "+" + text;
+    }
+
+    /** An error that can be anything counts as all of the mass. */
+    static String expected(Quantity<Dimensionless> error) {
+        double ratio = Amounts.si(Dimensionless.class, error);
+        return ratio < 1 ? percent(ratio) : "unknown, counted as 100 %";
     }
 
     /** With the interval that holds it with 95 %, if it is known, for example "0.4 % ± 1.1 %". */

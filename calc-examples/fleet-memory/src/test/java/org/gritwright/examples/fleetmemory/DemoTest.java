@@ -25,7 +25,8 @@ class DemoTest {
                 .contains(Caution.line())
                 .contains("C-09, road salt at 2 in", "nobody knows what the display holds")
                 .contains("C-20, road salt at 2 in", "hydraulic motor replaced");
-        String drift = run.out().substring(run.out().indexOf("What leaves per revolution"));
+        assertThat(due).contains("expected error unknown, counted as 100 %");
+        String drift = run.out().substring(run.out().indexOf("What leaves per revolution"), run.out().indexOf("Season "));
         // The chain that wears by 2.2 % a year. What the new chain of C-12 changed is known since its calibration.
         assertThat(drift).contains("C-07, road salt at 2 in:", " a year, by ", "No more: 25 points");
         assertThat(drift.lines().filter(line -> line.startsWith("C-"))).hasSize(1);
@@ -46,9 +47,20 @@ class DemoTest {
                 .contains("26 points show nothing; 26 of them with fewer than 5 values");
         assertThat(Fixtures.Run.of("drift", "--on", "2026-02-10", "--database", database)
                         .out()
-                        .lines()
-                        .toList())
-                .isEqualTo(drift.lines().toList());
+                        .strip())
+                .isEqualTo(drift.strip());
+        String season = Fixtures.Run.of("season", "--database", database).out();
+        assertThat(run.out()).contains(season.strip());
+        // What weighed loads show of C-16 is found first, then what the lost ticket left.
+        assertThat(season)
+                .contains("Truck C-16 over-reports by 7", "Ticket 2045 isn't in the season's list")
+                .containsSubsequence("Truck C-16 over-reports by 7", "Pile north: ", " aren't written down: a delivery ticket is missing");
+        // The other truck that is as far off isn't found, and isn't said to be right.
+        assertThat(season.lines().filter(line -> line.startsWith("Of 19 trucks not even an over-report of 10 %")))
+                .singleElement()
+                .asString()
+                .contains("C-22", "Weigh some loads of each");
+        assertThat(season.lines().filter(line -> line.startsWith("Truck "))).noneMatch(line -> line.contains("C-22"));
         assertThat(Fixtures.Run.of("demo", "--output", folder.toString()).out()).contains("run-0002");
     }
 }

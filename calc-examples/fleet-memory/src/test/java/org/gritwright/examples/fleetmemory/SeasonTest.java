@@ -1,0 +1,198 @@
+package org.gritwright.examples.fleetmemory;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.gritwright.core.history.History;
+import org.gritwright.core.metering.BuiltInTypes;
+import org.gritwright.core.record.Document;
+import org.gritwright.core.record.WrittenSeason;
+import org.gritwright.core.season.FoundError;
+import org.gritwright.core.season.Suspicion;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** A season's account, from the document to what is said. */
+class SeasonTest {
+    /** No seed was chosen: these are the first ones. */
+    private static final int SEEDS = 20;
+
+    private static final Pattern SUM = Pattern.compile("(was there or came|left or remains), together +.*");
+    private static final Pattern NUMBER = Pattern.compile("[−+]?[0-9.]+(?= ton)");
+
+    private static History history;
+
+    @TempDir
+    private Path folder;
+
+    @BeforeAll
+    static void read(@TempDir Path documents) throws Exception {
+        Database database = Database.of(documents.resolve("fleet.db").toString());
+        Documents read = new Documents(BuiltInTypes.registry());
+        try (Store store = Store.make(database)) {
+            Batch batch = new InputFiles(read).read(InventedSeasons.DEMO.write(documents.resolve("documents")));
+            Import.of(store, read, batch, Optional.empty());
+            history = new Memory(store, read, InventedSeasons.YARD).ofFleet();
+        }
+    }
+
+    private static InventedAccount account(long seed, double overReport, int lost) {
+        return new InventedAccount(InventedSeasons.DEMO, 2024, overReport, lost, seed);
+    }
+
+    @Test
+    void theWeighedTruckIsFoundTheLostTicketNamedAndTheOtherTruckSaidToBeUnknown() throws Exception {
+        int truckFirst = 0;
+        int pileNamed = 0;
+        for (int seed = 0; seed < SEEDS; seed++) {
+            SeasonPage page = SeasonAccount.page(history, account(seed, 0.07, 2045).written());
+            List<FoundError> found = page.balance().found();
+            truckFirst += !found.isEmpty() && isTruck(found.get(0).what()) ? 1 : 0;
+            pileNamed += found.stream().anyMatch(SeasonTest::namesNorth) ? 1 : 0;
+            assertThat(page.unseen()).singleElement().asString().contains("C-22").doesNotContain("C-16");
+        }
+        assertThat(truckFirst).isGreaterThanOrEqualTo(19);
+        assertThat(pileNamed).isGreaterThanOrEqualTo(19);
+    }
+
+    private static boolean isTruck(Suspicion what) {
+        return what instanceof Suspicion.TruckReports truck && truck.truck().equals("C-16");
+    }
+
+    private static boolean namesNorth(FoundError found) {
+        return isNorth(found.what())
+                || found.confusion().same().stream().anyMatch(SeasonTest::isNorth)
+                || found.confusion().alike().stream().anyMatch(one -> isNorth(one.other()));
+    }
+
+    private static boolean isNorth(Suspicion what) {
+        return what instanceof Suspicion.PileOff pile && pile.pile().equals(InventedAccount.NORTH);
+    }
+
+    @Test
+    void whereNothingIsWrongHardlyAnythingIsFound() throws Exception {
+        int alarms = 0;
+        for (int seed = 0; seed < SEEDS; seed++) {
+            alarms += SeasonAccount.page(history, account(seed, 0, 0).written())
+                            .balance()
+                            .found()
+                            .isEmpty()
+                    ? 0
+                    : 1;
+        }
+        // At 5 %: three or more of twenty have a chance of 7.5 %, five or more one of 0.3 %.
+        assertThat(alarms).isLessThan(5);
+    }
+
+    @Test
+    void whatIsPrintedOfAPileAddsUp() throws Exception {
+        for (int seed = 0; seed < SEEDS; seed++) {
+            List<String> lines =
+                    new SeasonText(SeasonAccount.page(history, account(seed, 0.07, 2045).written())).lines();
+            long from = 0;
+            int sums = 0;
+            for (String line : lines) {
+                List<Long> numbers = NUMBER.matcher(line).results()
+                        .map(result -> tenths(result.group()))
+                        .toList();
+                if (line.startsWith("Pile ")) {
+                    from = 0;
+                } else if (SUM.matcher(line.strip()).matches()) {
+                    assertThat(numbers.get(1)).as(line).isEqualTo(from);
+                    from = 0;
+                    sums++;
+                } else if (line.startsWith("  ") && numbers.size() >= 2 && !line.contains("  C-")) {
+                    from += numbers.get(line.contains("nothing ") ? 0 : 1);
+                }
+            }
+            assertThat(sums).isEqualTo(4);
+        }
+    }
+
+    private static long tenths(String number) {
+        return Math.round(10 * Double.parseDouble(number.replace('−', '-').replace("+", "")));
+    }
+
+    @Test
+    void anAccountIsKeptLikeAnyDocumentAndChangedOnlyWithAReason() throws Exception {
+        Database database = Database.of(folder.resolve("fleet.db").toString());
+        WrittenSeason written = account(1, 0.07, 2045).written();
+        Path file = Fixtures.write(folder.resolve("season.json"), Document.SEASON_ACCOUNT, written);
+        Path other = Fixtures.write(
+                folder.resolve("other.json"),
+                Document.SEASON_ACCOUNT,
+                account(2, 0.07, 2045).written());
+
+        assertThat(Fixtures.run(database, "import", file).out()).contains("1 new");
+        assertThat(Fixtures.run(database, "import", file).out()).contains("1 known");
+        Fixtures.Run refused = Fixtures.run(database, "import", other);
+        assertThat(refused.code()).isEqualTo(FleetMemoryCommand.BAD_INPUT);
+        assertThat(refused.err()).contains("season 2024/25 is other than the one that is there");
+        assertThat(Fixtures.run(database, "import", "--why", "the crew surveyed again", other)
+                        .out())
+                .contains("1 replaced");
+        assertThat(Fixtures.run(database, "check").out()).contains("1 document and 1 replaced: all whole");
+        Path export = Files.writeString(folder.resolve("export.jsonl"), Fixtures.export(database));
+        Database copy = Database.of(folder.resolve("copy.db").toString());
+        assertThat(Fixtures.run(copy, "import", export).code()).isZero();
+        assertThat(Fixtures.export(copy)).isEqualTo(Fixtures.export(database));
+    }
+
+    @Test
+    void ofTrucksWithoutRecordsItIsSaidThatNothingIsKnown() throws Exception {
+        Database database = Database.of(folder.resolve("fleet.db").toString());
+        Path file = Fixtures.write(
+                folder.resolve("season.json"),
+                Document.SEASON_ACCOUNT,
+                account(1, 0.07, 2045).written());
+        Fixtures.run(database, "import", file);
+
+        String said = Fixtures.run(database, "season", "2024/25").out();
+        assertThat(said).contains("Truck C-01 counts as not verified: no record of it is kept.", "not verified");
+        assertThat(Fixtures.run(database, "season", "2019/20").err())
+                .contains("there is no account of season \"2019/20\"; known are 2024/25");
+    }
+
+    @Test
+    void withoutAnAccountItIsSaidSo() throws Exception {
+        Database database = Database.of(folder.resolve("fleet.db").toString());
+        Fixtures.keep(database, Fixtures.all().subList(0, 1));
+
+        Fixtures.Run run = Fixtures.run(database, "season");
+        assertThat(run.err()).contains("no account of a season was imported yet");
+        assertThat(run.code()).isEqualTo(FleetMemoryCommand.BAD_INPUT);
+    }
+
+    @Test
+    void anAccountThatContradictsItselfIsRefusedWithItsPlace() throws Exception {
+        Path file = Fixtures.write(
+                folder.resolve("season.json"),
+                Document.SEASON_ACCOUNT,
+                account(1, 0.07, 2045).written());
+        String text = Files.readString(file);
+        Database database = Database.of(folder.resolve("fleet.db").toString());
+
+        Files.writeString(file, text.replace("\"ticket\": \"2033\"", "\"ticket\": \"2032\""));
+        assertRefused(database, file, "2032");
+        Files.writeString(file, text.replaceFirst("\"pile\": \"north\"", "\"pile\": \"nowhere\""));
+        assertRefused(database, file, "nowhere");
+        Files.writeString(file, text.replaceFirst("\"on\": \"2025-03-31\"", "\"on\": \"2025-04-01\""));
+        assertRefused(database, file, "2025-04-01");
+        Files.writeString(file, text.replaceFirst("\"mass\": \"(\\d+) ton\"", "\"mass\": $1"));
+        assertRefused(database, file, "/piles/0/opening/mass");
+    }
+
+    private static void assertRefused(Database database, Path file, String what) {
+        Fixtures.Run run = Fixtures.run(database, "import", file);
+        assertThat(run.code()).isEqualTo(FleetMemoryCommand.BAD_INPUT);
+        Matcher place = Pattern.compile("line \\d+, column \\d+").matcher(run.err());
+        assertThat(run.err()).contains("season.json can't be used:", what);
+        assertThat(place.find()).as(run.err()).isTrue();
+    }
+}
