@@ -158,9 +158,11 @@ record SeasonPage(String title, List<String> texts, Season season, SeasonBalance
         cells.add(known.flatMap(one ->
                         balance.withFound().truck(one.id()).calibrationError().map(Words::error))
                 .orElse("nothing tells"));
-        cells.add(known.map(one -> smallest(one.id()))
-                .map(size -> size <= MOST ? Words.percent(size) : "none below 100 %")
-                .orElse(PageTable.NONE));
+        double smallest = known.map(one -> smallest(one.id())).orElse(Double.POSITIVE_INFINITY);
+        cells.add(
+                smallest <= MOST
+                        ? Words.percent(smallest)
+                        : Double.isInfinite(smallest) ? "none would be found" : "none below 100 %");
         return new PageTable.Row(truck, Optional.empty(), cells);
     }
 
