@@ -1,36 +1,58 @@
 package org.gritwright.examples.fleetmemory;
 
 import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.Stream;
 
 /**
  * A picture of lines, areas, marks and words that a template writes as SVG. A "look" is a class of the style sheet. Shape tells marks
  * apart and never color, so that it is read in black and white too.
  */
 final class Drawing {
-    /** A mark's outline, from its middle; what stands for it in words. */
+    /** What a mark looks like, how far it reaches from its middle, and what stands for it in words. */
     enum Mark {
-        CIRCLE("mark", "●", "m-4 0a4 4 0 1 0 8 0a4 4 0 1 0-8 0z"),
-        SQUARE("mark", "■", "m-4-4h8v8h-8z"),
-        DIAMOND("mark", "◆", "m0-5.5l5.5 5.5l-5.5 5.5l-5.5-5.5z"),
-        TRIANGLE("mark", "▲", "m0-5l5 9h-10z"),
-        RING("ring", "◯", "m-8.5 0a8.5 8.5 0 1 0 17 0a8.5 8.5 0 1 0-17 0z");
+        CIRCLE("mark", "●", 4),
+        SQUARE("mark", "■", 4),
+        DIAMOND("mark", "◆", 5.5),
+        TRIANGLE("mark", "▲", 5),
+        RING("ring", "◯", 8.5);
 
         private final String look;
         private final String sign;
-        private final String outline;
+        private final double reach;
 
-        Mark(String look, String sign, String outline) {
+        Mark(String look, String sign, double reach) {
             this.look = look;
             this.sign = sign;
-            this.outline = outline;
+            this.reach = reach;
         }
 
         String sign() {
             return sign;
+        }
+
+        /** From its middle, in steps from place to place. */
+        private String outline(double r) {
+            return switch (this) {
+                case CIRCLE, RING -> steps("m%s 0a%s %s 0 1 0 %s 0a%s %s 0 1 0 %s 0z", -r, r, r, 2 * r, r, r, -2 * r);
+                case SQUARE -> steps("m%s %sh%sv%sh%sz", -r, -r, 2 * r, 2 * r, -2 * r);
+                case DIAMOND -> steps("m0 %sl%s %sl%s %sl%s %sz", -r, r, r, -r, r, -r, -r);
+                case TRIANGLE -> steps("m0 %sl%s %sh%sz", -r, r, 1.8 * r, -2 * r);
+            };
+        }
+
+        private static String steps(String form, Double... numbers) {
+            return String.format(
+                    Locale.ROOT,
+                    form,
+                    Stream.of(numbers)
+                            .map(number -> words(BigDecimal.valueOf(number).setScale(2, RoundingMode.HALF_EVEN))
+                                    .replace('−', '-'))
+                            .toArray());
         }
     }
 
@@ -42,6 +64,8 @@ final class Drawing {
     /** A place of a line or an area. */
     record Spot(double x, double y) {}
 
+    private static final double SMALL = 0.5;
+
     private static final int TICK = 4;
     private static final int BELOW_AXIS = 17;
     private static final int LEFT_OF_AXIS = 7;
@@ -51,6 +75,7 @@ final class Drawing {
     private final String description;
     private final List<Shape> shapes = new ArrayList<>();
     private final List<Label> labels = new ArrayList<>();
+    private boolean areMarksSmall;
 
     /** @param description for who can't see it */
     Drawing(int width, int height, String description) {
@@ -97,7 +122,12 @@ final class Drawing {
     }
 
     void mark(Mark mark, double x, double y) {
-        shapes.add(new Shape(mark.look, "M" + place(x, y) + mark.outline));
+        shapes.add(new Shape(mark.look, "M" + place(x, y) + mark.outline(mark.reach * (areMarksSmall ? SMALL : 1))));
+    }
+
+    /** Where marks are so many that they would hide each other. */
+    void makeMarksSmall() {
+        areMarksSmall = true;
     }
 
     /** @param look where the text lies of the place: "start", "middle" or "end" */

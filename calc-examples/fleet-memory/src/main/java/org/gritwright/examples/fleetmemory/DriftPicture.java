@@ -34,6 +34,10 @@ final class DriftPicture {
     private static final int MOST_TICKS = 6;
     private static final int FEW_TICKS = 4;
     private static final int SAMPLES = 24;
+
+    /** From so many catches on marks are small. */
+    private static final int MANY = 40;
+
     private static final double MARGIN = 0.04;
     private static final double SECONDS_A_DAY = 86_400;
 
@@ -119,6 +123,9 @@ final class DriftPicture {
     }
 
     Drawing drawn() {
+        if (story.catches().size() > MANY) {
+            drawing.makeMarksSmall();
+        }
         held().forEach(this::tolerance);
         band();
         marks();

@@ -42,9 +42,7 @@ record DriftSheet(String name, List<String> told, Drawing picture, List<PageTabl
                     .map(signal ->
                             "The charts alarm since the catch of " + signal.at().day() + ".")
                     .orElse("No alarm stands on the control charts."));
-            point.cleared()
-                    .forEach(signal -> told.add("They alarmed on " + signal.at().day()
-                            + "; a calibration or a repair after that began them anew."));
+            DriftText.cleared(point).ifPresent(words -> told.add("Before, " + words + "."));
             if (point.isFew()) {
                 told.add(
                         "Since they last began they have fewer than " + DriftChart.FEW + " points, which tell little.");

@@ -86,14 +86,23 @@ final class DriftText {
                 .ifPresent(signal ->
                         told.add("the charts alarm on " + signal.at().day()
                                 + deviation(point.charts().get(point.charts().size() - 1))));
-        point.cleared()
-                .forEach(signal -> told.add("the charts alarmed on "
-                        + signal.at().day() + "; a calibration or a repair after that began them anew"));
+        cleared(point).ifPresent(told::add);
         point.trend().filter(line -> line.isShown(drifts.trendRisk())).ifPresent(line -> {
             told.add(Words.error(line.perYear()) + " a year, by " + Words.count(line.values(), "value"));
             point.leaving(tolerance, at).flatMap(this::leaving).ifPresent(told::add);
         });
         return told;
+    }
+
+    /** Earlier alarms, after each of which something was done, for example "the charts alarmed on 2025-01-16; ...". */
+    static Optional<String> cleared(Drifts.OfPoint point) {
+        List<String> days = point.cleared().stream()
+                .map(signal -> signal.at().day().toString())
+                .toList();
+        return days.isEmpty()
+                ? Optional.empty()
+                : Optional.of("the charts alarmed on " + String.join(", ", days) + "; a calibration or a repair after "
+                        + (days.size() == 1 ? "that" : "each") + " began them anew");
     }
 
     /** By how much the last value differs from the first of its chart. */

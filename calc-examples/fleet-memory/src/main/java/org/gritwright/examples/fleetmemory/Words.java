@@ -10,6 +10,10 @@ import org.gritwright.units.Amounts;
 /** Small matters of English. */
 final class Words {
     private static final double COVERAGE = 0.95;
+
+    /** What rounds to nothing is said to be less than something. */
+    private static final double LEAST = 0.0005;
+
     private static final Pattern HYPHEN = Pattern.compile("(?<![^ (])-(?=[0-9])");
 
     private Words() {}
@@ -51,7 +55,8 @@ final class Words {
     static String error(Measured<Dimensionless> error) {
         String value = percent(Amounts.si(Dimensionless.class, error.value()));
         return error.expandedUncertainty(COVERAGE)
-                .map(expanded -> value + " ± " + percent(Amounts.si(Dimensionless.class, expanded)))
+                .map(expanded -> Amounts.si(Dimensionless.class, expanded))
+                .map(half -> value + " ± " + (half > 0 && half < LEAST ? "less than 0.1 %" : percent(half)))
                 .orElse(value);
     }
 }

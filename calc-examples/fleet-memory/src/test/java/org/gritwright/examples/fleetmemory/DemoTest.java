@@ -26,10 +26,15 @@ class DemoTest {
                 .contains("C-09, road salt at 2 in", "nobody knows what the display holds")
                 .contains("C-20, road salt at 2 in", "hydraulic motor replaced");
         assertThat(due).contains("expected error unknown, counted as 100 %");
+        int pages = run.out().indexOf("Wrote 24 pages of trucks; begin with ");
         String drift = run.out().substring(run.out().indexOf("What leaves per revolution"), run.out().indexOf("Season "));
         // The chain that wears by 2.2 % a year. What the new chain of C-12 changed is known since its calibration.
         assertThat(drift).contains("C-07, road salt at 2 in:", " a year, by ", "No more: 25 points");
         assertThat(drift.lines().filter(line -> line.startsWith("C-"))).hasSize(1);
+
+        assertThat(run.out().substring(pages).strip())
+                .endsWith(folder.resolve("run-0001/pages/index.html").toString());
+        assertThat(folder.resolve("run-0001/pages/truck-c-07.html")).isNotEmptyFile();
 
         String database = folder.resolve("run-0001/fleet-memory.db").toString();
         assertThat(Fixtures.Run.of("check", "--database", database).out())

@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Stream;
+import org.gritwright.core.judgement.Tolerance;
 
 /** How long 30 years of 200 trucks take; run by hand, with a new folder. Prints seconds. */
 final class Speed {
@@ -31,6 +32,15 @@ final class Speed {
         }
         time("due", "--database", database, "--on", "2026-02-01");
         time("drift", "--database", database, "--on", "2026-02-01");
+        time(
+                "pages",
+                "--database",
+                database,
+                "--on",
+                "2026-02-01",
+                "--output",
+                folder.resolve("pages").toString());
+        pages(Database.of(database));
         time("check", "--database", database);
         time("backup", "--database", database, folder.resolve("backup.jsonl").toString());
         time(
@@ -38,6 +48,28 @@ final class Speed {
                 "--database",
                 folder.resolve("again.db").toString(),
                 folder.resolve("backup.jsonl").toString());
+    }
+
+    /** Each truck's page by itself, once what all pages share is computed. */
+    private static void pages(Database database) throws Exception {
+        Overview fleet =
+                Overview.of(PagesTest.history(database), Tolerance.percent(4), 1, List.of(), LocalDate.of(2026, 2, 1));
+        Templates templates = Templates.read();
+        for (String when : List.of("first", "again")) {
+            List<Double> seconds = new ArrayList<>();
+            for (TruckOverview truck : fleet.trucks()) {
+                long start = System.nanoTime();
+                TruckPage.html(truck, templates);
+                seconds.add((System.nanoTime() - start) / 1e9);
+            }
+            seconds.sort(null);
+            System.out.printf(
+                    Locale.ROOT,
+                    "a page   %s: median %.3f s, slowest %.3f s%n",
+                    when,
+                    seconds.get(seconds.size() / 2),
+                    seconds.get(seconds.size() - 1));
+        }
     }
 
     private static void time(String... arguments) {
