@@ -14,7 +14,7 @@ import org.gritwright.units.UnitSymbol;
  */
 final class CurvesPicture {
     private static final int WIDTH = 520;
-    private static final int LEFT = 62;
+    private static final int LEFT = 84;
     private static final int RIGHT = WIDTH - 16;
     private static final int TOP = 10;
     private static final int VALUES_END = 220;
@@ -64,7 +64,7 @@ final class CurvesPicture {
                 WIDTH,
                 CHANGES_END + 44,
                 "Two charts of " + curves.material() + " over the gate opening, " + symbol(largest.getUnit()) + ", in "
-                        + Words.count(curves.seasons().size(), "season") + ": mass per revolution, " + curves.symbol()
+                        + Words.count(curves.seasons().size(), "season") + ": what leaves, " + curves.symbol()
                         + ", and by how much it has changed since the first season, %. The table gives the numbers.");
     }
 
@@ -90,7 +90,7 @@ final class CurvesPicture {
         for (int i = 0; i < curves.seasons().size(); i++) {
             season(curves.seasons().get(i), curves.seasons().size() - 1 - i);
         }
-        drawing.yAxis(LEFT, values, MOST_TICKS, "mass per revolution, " + curves.symbol());
+        drawing.yAxis(LEFT, values, MOST_TICKS, "what leaves, " + curves.symbol());
         drawing.xAxis(VALUES_END, across, across.ticks(MOST_TICKS), Drawing::words);
         drawing.line("axis", LEFT, changes.at(0), RIGHT, changes.at(0));
         drawing.yAxis(LEFT, changes, FEW_TICKS, "changed by, %");

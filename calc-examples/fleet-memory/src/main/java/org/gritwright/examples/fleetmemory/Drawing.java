@@ -155,7 +155,7 @@ final class Drawing {
             line("axis", x - TICK, y, x, y);
             text("end", x - LEFT_OF_AXIS, y, words(tick));
         }
-        text("upright", 9, (up.start() + up.end()) / 2, title);
+        text("upright", 7, (up.start() + up.end()) / 2, title);
     }
 
     static String words(BigDecimal number) {

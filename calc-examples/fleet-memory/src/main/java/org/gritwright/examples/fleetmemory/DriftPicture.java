@@ -25,7 +25,7 @@ import org.gritwright.core.judgement.Tolerance;
  */
 final class DriftPicture {
     private static final int WIDTH = 520;
-    private static final int LEFT = 62;
+    private static final int LEFT = 84;
     private static final int RIGHT = WIDTH - 8;
     private static final int TOP = 24;
     private static final int VALUES_END = 270;
@@ -77,7 +77,7 @@ final class DriftPicture {
     }
 
     private String description() {
-        return "What leaves per revolution at " + story.point().name() + ", " + story.symbol() + ", on "
+        return "What leaves at " + story.point().name() + ", " + story.symbol() + ", on "
                 + Words.count(story.catches().size(), "catch day or calibration", "catch days and calibrations")
                 + ", with the value in the display and its tolerance"
                 + (story.isCharted() ? "; and two control charts with their limits" : "")
@@ -132,7 +132,7 @@ final class DriftPicture {
         held().forEach(one ->
                 drawing.line("solid", x(one.from), values.at(one.value), x(one.to), values.at(one.value)));
         story.catches().forEach(this::caught);
-        drawing.yAxis(LEFT, values, MOST_TICKS, "mass per revolution, " + story.symbol());
+        drawing.yAxis(LEFT, values, MOST_TICKS, "what leaves, " + story.symbol());
         drawing.xAxis(VALUES_END, days, List.of(), tick -> "");
         if (story.isCharted()) {
             int top = VALUES_END + GAP;

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.IntStream;
+import org.gritwright.core.calibration.CalibrationFactor;
 import org.gritwright.core.history.Event;
 import org.gritwright.core.history.What;
 import org.gritwright.core.history.drift.DriftChart;
@@ -17,8 +18,6 @@ import org.gritwright.core.history.drift.Trend;
  * @param told what it says in sentences
  */
 record DriftSheet(String name, List<String> told, Drawing picture, List<PageTable> tables) {
-    private static final int DIGITS = 3;
-
     static DriftSheet of(Overview fleet, PointStory story) {
         Drawing picture = new DriftPicture(
                         story, fleet.tolerance(), fleet.at(), fleet.history().yard())
@@ -35,8 +34,10 @@ record DriftSheet(String name, List<String> told, Drawing picture, List<PageTabl
     private static List<String> told(Overview fleet, PointStory story) {
         List<String> told = new ArrayList<>();
         Drifts.OfPoint point = story.point();
-        if (!story.isCharted()) {
+        if (point.charts().isEmpty()) {
             told.add("The fleet has too few points for control charts that share the false alarms allowed.");
+        } else if (!story.isCharted()) {
+            told.add("The control charts have no point yet: the first value only begins them.");
         } else {
             told.add(point.signal()
                     .map(signal ->
@@ -87,32 +88,20 @@ record DriftSheet(String name, List<String> told, Drawing picture, List<PageTabl
         return at.atOffset(fleet.history().yard()).toLocalDate().toString();
     }
 
-    /** To what a person can use, with the unit. */
-    static String number(PointStory.Caught one, String symbol) {
-        return plain(one.value()) + one.half().map(half -> " ± " + plain(half)).orElse("") + " " + symbol;
-    }
-
-    private static String plain(double number) {
-        return String.format(Locale.ROOT, number < 10 ? "%." + DIGITS + "f" : "%.2f", number)
-                .replace('-', '−');
-    }
-
     private static String onChart(double number) {
         String text = String.format(Locale.ROOT, "%.2f", number);
         return text.equals("-0.00") ? "0.00" : text.replace('-', '−');
     }
 
     private static PageTable catches(PointStory story) {
-        List<String> columns = new ArrayList<>(List.of("day", "what", "left per revolution, with 95 %", "error found"));
+        List<String> columns = new ArrayList<>(List.of("day", "what", "what left, with 95 %", "error found"));
         if (story.isCharted()) {
             columns.addAll(List.of("EWMA (limit)", "CUSUM above, below (limit)", "control charts"));
         }
         List<PageTable.Row> rows = new ArrayList<>();
         for (PointStory.Caught one : story.catches()) {
-            List<String> cells = new ArrayList<>(List.of(
-                    one.isCalibration() ? "calibration" : "verification",
-                    number(one, story.symbol()),
-                    error(one.by())));
+            List<String> cells = new ArrayList<>(
+                    List.of(one.isCalibration() ? "calibration" : "verification", story.text(one), error(one.by())));
             if (story.isCharted()) {
                 cells.add(one.onChart()
                         .flatMap(DriftChart.Point::ewma)
@@ -168,13 +157,14 @@ record DriftSheet(String name, List<String> told, Drawing picture, List<PageTabl
     private static PageTable steps(Overview fleet, PointStory story) {
         return PageTable.of(
                 "In the display",
-                List.of("from", "value", "tolerance: what may leave"),
+                List.of("from", "in the display", "what should leave", "within the tolerance"),
                 story.steps().stream()
                         .map(step -> PageTable.Row.of(
                                 day(fleet, step.at()),
+                                step.factor().map(CalibrationFactor::toString).orElse("nobody knows"),
                                 step.value()
-                                        .map(value -> plain(value) + " " + story.symbol())
-                                        .orElse("nobody knows"),
+                                        .map(value -> story.text(value) + " " + story.symbol())
+                                        .orElse(PageTable.NONE),
                                 step.value()
                                         .map(value -> tolerance(fleet, story, value))
                                         .orElse(PageTable.NONE)))
@@ -183,7 +173,7 @@ record DriftSheet(String name, List<String> told, Drawing picture, List<PageTabl
 
     private static String tolerance(Overview fleet, PointStory story, double value) {
         double ratio = fleet.tolerance().ratio();
-        return plain(value / (1 + ratio)) + " to " + plain(value / (1 - ratio)) + " " + story.symbol();
+        return story.text(value / (1 + ratio)) + " to " + story.text(value / (1 - ratio)) + " " + story.symbol();
     }
 
     /** Where the line stands at its beginning, on the day, and a year on. */
@@ -191,13 +181,13 @@ record DriftSheet(String name, List<String> told, Drawing picture, List<PageTabl
         Instant begin = story.point().history().current().implied().get(0).at();
         return PageTable.of(
                 "The line",
-                List.of("day", "left per revolution", "a day’s value lies within, with 95 %"),
+                List.of("day", "what leaves", "a day’s value lies within, with 95 %"),
                 List.of(begin, fleet.at(), fleet.at().plus(DriftPicture.AHEAD)).stream()
                         .map(story.line()::at)
                         .map(band -> PageTable.Row.of(
                                 day(fleet, band.at()),
-                                plain(band.value()) + " " + story.symbol(),
-                                plain(band.low()) + " to " + plain(band.high()) + " " + story.symbol()))
+                                story.text(band.value()) + " " + story.symbol(),
+                                story.text(band.low()) + " to " + story.text(band.high()) + " " + story.symbol()))
                         .toList());
     }
 }

@@ -2,13 +2,16 @@ package org.gritwright.examples.fleetmemory;
 
 import java.time.Instant;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import javax.measure.Quantity;
 import javax.measure.Unit;
 import javax.measure.quantity.Dimensionless;
+import org.gritwright.core.calibration.CalibrationFactor;
 import org.gritwright.core.calibration.CalibrationInForce;
 import org.gritwright.core.history.Event;
 import org.gritwright.core.history.History;
@@ -37,6 +40,12 @@ record PointStory(
         Drifts.OfPoint point, String symbol, List<Caught> catches, List<Step> steps, List<Event> events, Line line) {
     static final double COVERAGE = 0.95;
 
+    /** Of a value, and of its interval, where nothing asks for more. */
+    private static final int DIGITS = 4;
+
+    private static final int DIGITS_OF_HALF = 2;
+    private static final int MOST_DECIMALS = 9;
+
     /**
      * What a catch implies.
      *
@@ -57,8 +66,13 @@ record PointStory(
         }
     }
 
-    /** @param value what the display holds from then on; none if that isn't known */
-    record Step(Instant at, Optional<Double> value) {}
+    /**
+     * Something else in the display.
+     *
+     * @param factor what the display holds from then on, as it shows it; none if that isn't known
+     * @param value the same as what should leave
+     */
+    record Step(Instant at, Optional<CalibrationFactor> factor, Optional<Double> value) {}
 
     /** The straight line and what makes its numbers those of the unit. */
     record Line(Optional<Trend> trend, double perKilogram, double betweenDays) {
@@ -138,10 +152,11 @@ record PointStory(
             boolean isOfPoint = of(change.to(), point).isPresent()
                     || of(change.from(), point).isPresent();
             if (isOfPoint && !change.at().isAfter(at)) {
+                Optional<CalibrationInForce> held = of(change.to(), point);
                 steps.add(new Step(
                         change.at(),
-                        of(change.to(), point)
-                                .map(value -> number(value.point(), unit, value.kilogramsPerRevolution()))));
+                        held.map(CalibrationInForce::factor),
+                        held.map(value -> number(value.point(), unit, value.kilogramsPerRevolution()))));
             }
         }
         return steps;
@@ -171,7 +186,30 @@ record PointStory(
         return held;
     }
 
+    /** Whether any value stands on the control charts: the first only begins them. */
     boolean isCharted() {
-        return !point.charts().isEmpty();
+        return catches.stream()
+                .anyMatch(one -> one.onChart().flatMap(DriftChart.Point::ewma).isPresent());
+    }
+
+    /** A number of the story, as fine as the surest of its values is known. */
+    String text(double number) {
+        double half = catches.stream()
+                .flatMap(one -> one.half().stream())
+                .filter(one -> one > 0)
+                .min(Comparator.naturalOrder())
+                .orElse(Double.MAX_VALUE);
+        double value = catches.get(0).value();
+        int decimals = Math.max(DIGITS - 1 - power(value), DIGITS_OF_HALF - 1 - power(half));
+        return String.format(Locale.ROOT, "%." + Math.max(0, Math.min(MOST_DECIMALS, decimals)) + "f", number);
+    }
+
+    private static int power(double number) {
+        return (int) Math.floor(Math.log10(number));
+    }
+
+    /** With the unit, for example "5.117 ± 0.041 lb/rev". */
+    String text(Caught one) {
+        return text(one.value()) + one.half().map(half -> " ± " + text(half)).orElse("") + " " + symbol;
     }
 }

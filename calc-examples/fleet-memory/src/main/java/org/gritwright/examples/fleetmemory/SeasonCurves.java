@@ -29,8 +29,8 @@ record SeasonCurves(String material, String symbol, List<Curve> seasons) {
      */
     record Curve(String season, NavigableMap<Double, At> byOpening) {}
 
-    /** A catch at an opening. */
-    record At(Setting opening, PointStory.Caught caught) {}
+    /** A catch at an opening, and as it is printed. */
+    record At(Setting opening, PointStory.Caught caught, String text) {}
 
     /** What may stand in one chart. */
     private record Key(String material, Metering metering, Setting.Scale scale, String symbol) {}
@@ -61,7 +61,7 @@ record SeasonCurves(String material, String symbol, List<Curve> seasons) {
                                     one.story().symbol()),
                             key -> new LinkedHashMap<>())
                     .computeIfAbsent(seasons.of(one.caught().by().at().day()), season -> new TreeMap<>())
-                    .put(opening.si(), new At(opening, one.caught()));
+                    .put(opening.si(), new At(opening, one.caught(), one.story().text(one.caught())));
         }
         return curves.entrySet().stream()
                 .map(entry -> new SeasonCurves(

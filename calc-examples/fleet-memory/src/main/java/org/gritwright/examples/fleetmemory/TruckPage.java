@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.gritwright.core.history.Contradiction;
-import org.gritwright.core.history.Event;
 import org.gritwright.core.history.Held;
 import org.gritwright.core.history.SlotState;
 
@@ -120,23 +119,21 @@ final class TruckPage {
                 List<String> cells = new ArrayList<>();
                 for (double opening : curves.openings().keySet()) {
                     cells.add(Optional.ofNullable(season.byOpening().get(opening))
-                            .map(at -> cell(curves, season, opening, at.caught()))
+                            .map(at -> cell(curves, season, opening, at))
                             .orElse(PageTable.NONE));
                 }
                 rows.add(new PageTable.Row(season.season(), Optional.empty(), cells));
             }
             return PageTable.of(
-                    "What left per revolution in the last catch of each season, with 95 %, and by how much that differs"
+                    "What left in the last catch of each season, with 95 %, and by how much that differs"
                             + " from the first season",
                     columns, rows);
         }
 
-        private static String cell(
-                SeasonCurves curves, SeasonCurves.Curve season, double opening, PointStory.Caught caught) {
-            Event by = caught.by();
-            return DriftSheet.number(caught, curves.symbol()) + "\n"
+        private static String cell(SeasonCurves curves, SeasonCurves.Curve season, double opening, SeasonCurves.At at) {
+            return at.text() + "\n"
                     + Words.signed(curves.changed(season, opening).orElseThrow() / 100) + "\non "
-                    + by.at().day();
+                    + at.caught().by().at().day();
         }
     }
 }
