@@ -74,6 +74,10 @@ final class FleetPage {
 
     private static String summary(Overview fleet, List<TruckOverview> trucks) {
         long quiet = trucks.stream().filter(truck -> truck.dues().isEmpty()).count();
+        if (fleet.dues().isEmpty()) {
+            return "Nothing is due by the rules on " + fleet.on() + " or within a month, at "
+                    + Words.count(trucks.size(), "truck") + ".";
+        }
         return Words.count(fleet.dues().size(), "calibration point") + " of "
                 + Words.count(trucks.size() - quiet, "truck") + " due on " + fleet.on()
                 + " or within a month; nothing due at " + Words.count(quiet, "truck") + ".";

@@ -13,7 +13,7 @@ final class FlowPicture {
     private static final int WIDTH = 520;
     private static final int LEFT = 182;
     private static final int RIGHT = WIDTH - 182;
-    private static final int PILE_FROM = 236;
+    private static final int PILE_FROM = 228;
     private static final int PILE_TO = WIDTH - PILE_FROM;
     private static final int TOP = 26;
     private static final int TALL = 240;

@@ -17,7 +17,6 @@ import javax.measure.quantity.Mass;
 import org.gritwright.core.season.Confusion;
 import org.gritwright.core.season.Delivery;
 import org.gritwright.core.season.Flow;
-import org.gritwright.core.season.FoundError;
 import org.gritwright.core.season.OtherUse;
 import org.gritwright.core.season.Pile;
 import org.gritwright.core.season.PileAccount;
@@ -46,7 +45,7 @@ record SeasonPage(String title, List<String> texts, Season season, SeasonBalance
     private static final double MOST = 1;
 
     /** A suspect in words. */
-    record Suspect(String sentence, String score, boolean isFound, List<String> confused) {}
+    record Suspect(String sentence, String score, List<String> confused) {}
 
     SeasonPage {
         texts = List.copyOf(texts);
@@ -188,13 +187,11 @@ record SeasonPage(String title, List<String> texts, Season season, SeasonBalance
     }
 
     private List<Suspect> suspects() {
-        List<Suspicion> found = balance.found().stream().map(FoundError::what).toList();
         List<Suspect> suspects = new ArrayList<>();
         for (Suspicion one : balance.suspicions()) {
             suspects.add(new Suspect(
                     Words.minus(one.sentence()),
                     score(one.score()),
-                    found.contains(one),
                     suspects.size() < TOLD ? confused(balance.confusedWith(one)) : List.of()));
         }
         return suspects;

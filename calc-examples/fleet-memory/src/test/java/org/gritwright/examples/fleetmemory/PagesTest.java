@@ -137,7 +137,7 @@ class PagesTest {
             List<String> words = new ArrayList<>(
                     List.of(due.truck(), due.point().toString(), due.work().words()));
             due.reasons().forEach(reason -> words.add("By " + reason.by() + ": " + reason.words()));
-            words.add("Expected error " + Words.percent(Amounts.si(Dimensionless.class, due.expectedError())));
+            words.add("Expected error " + Words.expected(due.expectedError()));
             words.add(Argument.number(due.atStake()).words() + " of what is planned");
             for (String one : words) {
                 at = list.indexOf(one, at) + one.length();
