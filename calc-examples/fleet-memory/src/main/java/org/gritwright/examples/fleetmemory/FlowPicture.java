@@ -32,6 +32,9 @@ final class FlowPicture {
     /** More flows a side are too many to read; the table has them all. */
     private static final int MOST = 24;
 
+    /** More tickets are one flow, beside which what nobody wrote down is seen. */
+    private static final int TICKETS = 8;
+
     private final PileSheet sheet;
 
     /** What is drawn as one flow. */
@@ -69,10 +72,21 @@ final class FlowPicture {
         return drawing;
     }
 
-    private List<Band> bands(List<PileSheet.Line> lines) {
+    /** The lines of a side, many tickets as one. */
+    static List<PileSheet.Line> lines(List<PileSheet.Line> all) {
+        boolean isMany = all.stream()
+                        .filter(line -> line.flow().kind() == Flow.Kind.DELIVERY)
+                        .count()
+                > TICKETS;
+        return isMany ? PileSheet.folded(all) : all;
+    }
+
+    private List<Band> bands(List<PileSheet.Line> all) {
+        List<PileSheet.Line> lines = lines(all);
         Set<Integer> shown = new HashSet<>(IntStream.range(0, lines.size())
                 .boxed()
-                .sorted(Comparator.comparing((Integer i) -> -lines.get(i).adjusted()))
+                .sorted(Comparator.comparing((Integer i) -> !isSupposed(lines.get(i)))
+                        .thenComparing(i -> -lines.get(i).adjusted()))
                 .limit(lines.size() > MOST ? MOST - 1 : MOST)
                 .toList());
         List<Band> bands = new ArrayList<>();
@@ -81,10 +95,8 @@ final class FlowPicture {
         for (int i = 0; i < lines.size(); i++) {
             PileSheet.Line line = lines.get(i);
             if (shown.contains(i)) {
-                boolean isSupposed =
-                        line.flow().kind() == Flow.Kind.FOUND || line.flow().kind() == Flow.Kind.UNEXPLAINED;
                 String mass = sheet.rounding().text(line.printed());
-                bands.add(new Band(shortened(line.name(), mass), mass, line.adjusted(), isSupposed ? "found" : "flow"));
+                bands.add(new Band(shortened(line.name(), mass), mass, line.adjusted(), isSupposed(line) ? "found" : "flow"));
             } else {
                 rest += line.adjusted();
                 printed += line.printed();
@@ -95,6 +107,10 @@ final class FlowPicture {
                     lines.size() - shown.size() + " more", sheet.rounding().text(printed), rest, "flow"));
         }
         return bands;
+    }
+
+    private static boolean isSupposed(PileSheet.Line line) {
+        return line.flow().kind() == Flow.Kind.FOUND || line.flow().kind() == Flow.Kind.UNEXPLAINED;
     }
 
     private static String shortened(String name, String mass) {

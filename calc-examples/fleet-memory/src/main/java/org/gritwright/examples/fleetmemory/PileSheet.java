@@ -184,7 +184,7 @@ record PileSheet(Pile pile, Rounding rounding, List<Line> in, List<Line> out, lo
         return new PileSheet(pile, rounding, folded(in), folded(out), sum).table();
     }
 
-    private static List<Line> folded(List<Line> lines) {
+    static List<Line> folded(List<Line> lines) {
         List<Line> folded = new ArrayList<>();
         List<Line> tickets =
                 lines.stream().filter(line -> line.flow.kind() == Flow.Kind.DELIVERY).toList();

@@ -18,7 +18,10 @@ import org.gritwright.core.season.Delivery;
 import org.gritwright.core.season.Flow;
 import org.gritwright.core.season.Pile;
 import org.gritwright.core.season.PileAccount;
+import org.gritwright.core.season.Draw;
 import org.gritwright.core.season.Season;
+import org.gritwright.core.season.TruckSeason;
+import org.gritwright.core.uncertainty.Measured;
 import org.gritwright.core.season.SeasonBalance;
 import org.gritwright.core.season.Suspicion;
 import org.gritwright.units.Amounts;
@@ -78,8 +81,8 @@ class SeasonPageTest {
     void aFlowIsAsWideAsItsMass() {
         for (Season season : SEASONS) {
             for (PileSheet sheet : InventedSeason.page(season).sheets()) {
-                List<PileSheet.Line> lines = new ArrayList<>(sheet.in());
-                lines.addAll(sheet.out());
+                List<PileSheet.Line> lines = new ArrayList<>(FlowPicture.lines(sheet.in()));
+                lines.addAll(FlowPicture.lines(sheet.out()));
                 List<Drawing.Shape> flows = sheet.picture().shapes().stream()
                         .filter(shape ->
                                 shape.look().equals("flow") || shape.look().equals("found"))
@@ -88,6 +91,9 @@ class SeasonPageTest {
                 double total = sheet.in().stream()
                         .mapToDouble(PileSheet.Line::adjusted)
                         .sum();
+                assertThat(lines.stream().mapToDouble(PileSheet.Line::adjusted).sum())
+                        .as("both sides")
+                        .isCloseTo(2 * total, within(1e-6 * total));
                 for (int i = 0; i < lines.size(); i++) {
                     // M outer edge, C two handles and the inner edge, L the inner edge below, C back to the outer edge
                     // below.
@@ -181,7 +187,7 @@ class SeasonPageTest {
     }
 
     @Test
-    void aSeasonOfManyTicketsShowsTheLargestAndTheRestTogether() {
+    void manyTicketsAreOneFlow() {
         Season few = InventedSeason.of(0, 0, 0);
         List<Delivery> many = new ArrayList<>();
         for (int i = 1; i <= 60; i++) {
@@ -203,7 +209,37 @@ class SeasonPageTest {
         assertThat(south.table().rows()).hasSizeGreaterThan(60);
         assertThat(south.picture().labels())
                 .extracting(Drawing.Label::text)
-                .anyMatch(text -> text.matches("38 more, [0-9.]+ ton"));
+                .contains("60 tickets, 618.30 ton");
+    }
+
+    @Test
+    void ofManyTrucksTheSmallestAreOneFlowButNeverWhatNobodyWroteDown() {
+        List<TruckSeason> many = new ArrayList<>();
+        for (int i = 1; i <= 40; i++) {
+            many.add(TruckSeason.verified(
+                    "C-" + i,
+                    Measured.of(
+                            Amounts.of(0, SpreadingUnits.PERCENT),
+                            Amounts.of(1, SpreadingUnits.PERCENT),
+                            Double.POSITIVE_INFINITY),
+                    List.of(Draw.of("north", InventedSeason.tons(50 + i))),
+                    List.of()));
+        }
+        Pile north = Pile.of(
+                        "north",
+                        "road salt",
+                        InventedSeason.stated(2900, 5),
+                        List.of(),
+                        InventedSeason.stated(2900 - 2820 - 15, 1))
+                .losing(InventedSeason.tons(10));
+        List<String> labels = InventedSeason.page(new Season(List.of(north), many)).sheets().get(0).picture().labels().stream()
+                .map(Drawing.Label::text)
+                .toList();
+
+        // 43 lines, 23 of them by themselves.
+        assertThat(labels)
+                .anyMatch(text -> text.matches("19 more, [0-9]+ ton"))
+                .anyMatch(text -> text.matches("unexplained, [0-9]+ ton"));
     }
 
     @Property
