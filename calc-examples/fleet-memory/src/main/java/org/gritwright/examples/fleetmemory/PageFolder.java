@@ -2,15 +2,13 @@ package org.gritwright.examples.fleetmemory;
 
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.DirectoryStream;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
-import java.util.Comparator;
-import java.util.List;
 import java.util.Map;
 import java.util.UUID;
-import java.util.stream.Stream;
 
 /** Writes pages into a new folder: all of them or none. What stands under its name already is never touched. */
 final class PageFolder {
@@ -48,13 +46,13 @@ final class PageFolder {
         }
     }
 
+    /** What was begun: files and no folders. */
     private static void remove(Path unfinished) throws IOException {
-        List<Path> inside;
-        try (Stream<Path> all = Files.walk(unfinished)) {
-            inside = all.sorted(Comparator.reverseOrder()).toList();
+        try (DirectoryStream<Path> begun = Files.newDirectoryStream(unfinished)) {
+            for (Path page : begun) {
+                Files.delete(page);
+            }
         }
-        for (Path one : inside) {
-            Files.delete(one);
-        }
+        Files.delete(unfinished);
     }
 }

@@ -62,6 +62,9 @@ record TruckOverview(
             words.add("Nothing is known of what its display holds. Read the display.");
         }
         for (Drifts.OfPoint point : points) {
+            if (state.value(point.history().point()).isEmpty()) {
+                words.add(point.name() + ": caught, and the display isn’t known to hold a value for it.");
+            }
             List<String> told = fleet.told(point);
             if (!told.isEmpty()) {
                 words.add("Watch " + point.name() + ": " + String.join("; ", told) + ".");
