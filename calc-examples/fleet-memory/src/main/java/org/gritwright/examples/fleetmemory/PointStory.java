@@ -175,17 +175,6 @@ record PointStory(
                 .toList();
     }
 
-    /** What the display held at an instant; none if that isn't known. */
-    Optional<Double> heldAt(Instant at) {
-        Optional<Double> held = Optional.empty();
-        for (Step step : steps) {
-            if (!step.at().isAfter(at)) {
-                held = step.value();
-            }
-        }
-        return held;
-    }
-
     /** Whether any value stands on the control charts: the first only begins them. */
     boolean isCharted() {
         return catches.stream()

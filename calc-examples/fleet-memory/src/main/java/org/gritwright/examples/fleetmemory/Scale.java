@@ -24,11 +24,6 @@ record Scale(double low, double high, double start, double end) {
         return number >= low && number <= high;
     }
 
-    /** The nearest number that it holds. */
-    double within(double number) {
-        return Math.max(low, Math.min(high, number));
-    }
-
     /** Round numbers, so many at most. */
     List<BigDecimal> ticks(int most) {
         double least = (high - low) / most;

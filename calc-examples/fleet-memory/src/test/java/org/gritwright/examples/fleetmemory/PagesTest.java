@@ -230,7 +230,7 @@ class PagesTest {
         Drifts.OfPoint point = point("C-07");
         PointStory story = PointStory.of(demo.history(), demo.drifts(), point, demo.at());
         Trend.Leaving leaving = point.leaving(TOLERANCE, demo.at()).orElseThrow();
-        double held = story.heldAt(demo.at()).orElseThrow();
+        double held = story.steps().get(story.steps().size() - 1).value().orElseThrow();
         Instant earliest = leaving.earliest().orElseThrow();
         assertThat(held / story.line().at(earliest).low() - 1).isGreaterThan(0.04);
         assertThat(held / story.line().at(earliest.minus(Duration.ofDays(1))).low() - 1)
