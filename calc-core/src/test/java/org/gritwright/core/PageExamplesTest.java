@@ -21,6 +21,8 @@ import org.gritwright.core.fleet.assessment.TruckAssessment;
 import org.gritwright.core.fleet.day.FleetDay;
 import org.gritwright.core.metering.BuiltInTypes;
 import org.gritwright.core.record.Document;
+import org.gritwright.core.record.WrittenSeason;
+import org.gritwright.core.season.SeasonBalance;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -117,6 +119,18 @@ class PageExamplesTest {
                 .satisfies(truck -> assertThat(truck.refusals()).isEmpty())
                 .extracting(TruckAssessment::nextStep)
                 .isEqualTo(NextStep.VERIFY);
+    }
+
+    @Test
+    @Tag("jackson")
+    void theSeasonsAccountOfThatPageIsReadAndAddsUp() throws Exception {
+        byte[] document = Page.DOCUMENTS.code("season account").getBytes(StandardCharsets.UTF_8);
+        WrittenSeason account = Document.SEASON_ACCOUNT.read(new ByteArrayInputStream(document));
+        SeasonBalance balance = account.toSeason().balance();
+
+        assertThat(account.findings()).isEmpty();
+        assertThat(balance.found()).isEmpty();
+        assertThat(balance.asStated().test().holds(0.05)).isTrue();
     }
 
     @Test

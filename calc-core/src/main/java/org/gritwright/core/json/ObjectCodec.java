@@ -45,8 +45,7 @@ public final class ObjectCodec<T> implements Codec<T> {
         T make(Object written, Pointer pointer, Problems problems);
     }
 
-    private ObjectCodec(
-            String name, Class<T> type, RecordShape shape, Making<T> making, Function<T, Object> taking) {
+    private ObjectCodec(String name, Class<T> type, RecordShape shape, Making<T> making, Function<T, Object> taking) {
         this.name = name;
         this.type = type;
         this.shape = shape;

@@ -147,8 +147,13 @@ final class SeasonFaults {
         for (int i = 0; i < pile.surveys().size(); i++) {
             WrittenPile.Survey one = pile.surveys().get(i);
             Pointer on = at.at(i).at("on");
-            if (isInSeason(on, field, one.on()) && last.filter(day -> !day.isBefore(one.on())).isPresent()) {
-                add(on, field, "after " + last.get() + ", that of the one before it", one.on().toString());
+            if (isInSeason(on, field, one.on())
+                    && last.filter(day -> !day.isBefore(one.on())).isPresent()) {
+                add(
+                        on,
+                        field,
+                        "after " + last.get() + ", that of the one before it",
+                        one.on().toString());
             }
             last = Optional.of(one.on());
             shared(one.mass(), at.at(i));
@@ -231,8 +236,8 @@ final class SeasonFaults {
             add(
                     at,
                     "days of a draw of " + who,
-                    "between two surveys: split it at the survey of " + survey + " into one to " + survey + " and one from "
-                            + survey.plusDays(1),
+                    "between two surveys: split it at the survey of " + survey + " into one to " + survey
+                            + " and one from " + survey.plusDays(1),
                     days(draw));
         }
         Map.Entry<LocalDate, WrittenTruckSeason.Drawn> before = others.floorEntry(draw.to());

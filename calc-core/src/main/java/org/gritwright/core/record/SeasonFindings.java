@@ -5,6 +5,7 @@ import static org.gritwright.core.finding.Argument.name;
 import static org.gritwright.core.finding.Argument.number;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
@@ -78,8 +79,9 @@ final class SeasonFindings {
         }
     }
 
+    /** In the order of their sizes, so that the last digit doesn't depend on that of the account. */
     private static double sum(Stream<Quantity<Mass>> masses, Unit<Mass> unit) {
-        return masses.mapToDouble(mass -> Amounts.in(mass, unit)).sum();
+        return masses.mapToDouble(mass -> Amounts.si(Mass.class, mass)).sorted().sum() / UsualMass.kilograms(unit);
     }
 
     private static void draws(WrittenSeason season, List<Finding> findings) {
@@ -108,17 +110,24 @@ final class SeasonFindings {
         }
         for (WrittenTruckSeason.Loads one : truck.weighedLoads()) {
             Quantity<Mass> weighed = one.weighed().mass();
-            UsualMass.only(weighed).inOtherUnit(one.indicated()).ifPresent(instead -> findings.add(Finding.of(
-                    FindingCode.LOADS_IN_OTHER_UNIT,
-                    Map.of(
-                            "truck", name(truck.id()),
-                            "from", date(one.from()),
-                            "weighed", number(weighed),
-                            "indicated", number(one.indicated()),
-                            "instead", number(instead)))));
+            UsualMass.only(weighed)
+                    .inOtherUnit(one.indicated())
+                    .ifPresent(instead -> findings.add(Finding.of(
+                            FindingCode.LOADS_IN_OTHER_UNIT,
+                            Map.of(
+                                    "truck", name(truck.id()),
+                                    "from", date(one.from()),
+                                    "weighed", number(weighed),
+                                    "indicated", number(one.indicated()),
+                                    "instead", number(instead)))));
         }
         if (!truck.draws().isEmpty() && !truck.weighedLoads().isEmpty()) {
-            Unit<Mass> unit = truck.draws().get(0).indicated().getUnit();
+            Unit<Mass> unit = truck.draws().stream()
+                    .min(Comparator.comparing(WrittenTruckSeason.Drawn::from)
+                            .thenComparing(WrittenTruckSeason.Drawn::pile))
+                    .orElseThrow()
+                    .indicated()
+                    .getUnit();
             double drawn = sum(truck.draws().stream().map(WrittenTruckSeason.Drawn::indicated), unit);
             double loads = sum(truck.weighedLoads().stream().map(WrittenTruckSeason.Loads::indicated), unit);
             if (loads > BEYOND * drawn && Double.isFinite(loads)) {

@@ -57,6 +57,11 @@ final class TicketGaps {
         long after(Listed before) {
             return number.number - before.number.number;
         }
+
+        /** Of two with the same number, such as 7 and 07, whatever the order in which they are listed. */
+        static Listed first(Listed one, Listed other) {
+            return one.ticket.compareTo(other.ticket) <= 0 ? one : other;
+        }
     }
 
     private TicketGaps() {}
@@ -66,9 +71,8 @@ final class TicketGaps {
         for (WrittenPile pile : season.piles()) {
             for (WrittenPile.Ticket one : pile.deliveries()) {
                 Numbered.of(one.ticket())
-                        .ifPresent(ticket -> byPrefix
-                                .computeIfAbsent(ticket.prefix, prefix -> new TreeMap<>())
-                                .put(ticket.number, new Listed(ticket, one.ticket(), pile.id())));
+                        .ifPresent(ticket -> byPrefix.computeIfAbsent(ticket.prefix, prefix -> new TreeMap<>())
+                                .merge(ticket.number, new Listed(ticket, one.ticket(), pile.id()), Listed::first));
             }
         }
         for (NavigableMap<Long, Listed> listed : byPrefix.values()) {

@@ -19,8 +19,8 @@ import org.gritwright.units.SpreadingUnits;
  * @param alike whether they lie so close together that a pound for a kilogram stands out too
  */
 record UsualMass(double kilograms, double near, boolean alike) {
-    private static final List<Unit<Mass>> UNITS = List.of(
-            SpreadingUnits.POUND, SpreadingUnits.KILOGRAM, SpreadingUnits.SHORT_TON, SpreadingUnits.TONNE);
+    private static final List<Unit<Mass>> UNITS =
+            List.of(SpreadingUnits.POUND, SpreadingUnits.KILOGRAM, SpreadingUnits.SHORT_TON, SpreadingUnits.TONNE);
 
     /** So many of a kind say what is usual. */
     private static final int FEW = 5;
@@ -82,14 +82,19 @@ record UsualMass(double kilograms, double near, boolean alike) {
             return Optional.empty();
         }
         double within = off >= FAR ? near : ALIKE * ALIKE;
+        // Without a quantity until it is near: a number of pounds may be more tons than a number can be.
+        double number = mass.getValue().doubleValue();
         return UNITS.stream()
-                .map(unit -> Amounts.of(mass.getValue().doubleValue(), unit))
-                .min(Comparator.comparingDouble(one -> apart(Amounts.si(Mass.class, one), kilograms)))
-                .filter(one -> apart(Amounts.si(Mass.class, one), kilograms) <= within);
+                .min(Comparator.comparingDouble(unit -> apart(number * kilograms(unit), kilograms)))
+                .filter(unit -> apart(number * kilograms(unit), kilograms) <= within)
+                .map(unit -> Amounts.of(number, unit));
     }
 
     Quantity<Mass> in(Unit<Mass> unit) {
-        return Amounts.of(
-                Amounts.in(Amounts.of(kilograms, SpreadingUnits.KILOGRAM), unit), unit);
+        return Amounts.of(kilograms / kilograms(unit), unit);
+    }
+
+    static double kilograms(Unit<Mass> unit) {
+        return Amounts.si(Mass.class, Amounts.of(1, unit));
     }
 }

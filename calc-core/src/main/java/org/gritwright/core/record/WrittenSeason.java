@@ -47,6 +47,7 @@ public record WrittenSeason(
      *
      * @param byTruck calibration errors by the trucks' ids; trucks that aren't in the account are passed over
      * @return the changed copy
+     * @throws org.gritwright.units.InvalidInputException if one shares the error of a scale that has another uncertainty in the account
      */
     public WrittenSeason withCalibrationErrors(Map<String, WrittenTruckSeason.CalibrationError> byTruck) {
         Objects.requireNonNull(byTruck, "byTruck");
@@ -72,13 +73,12 @@ public record WrittenSeason(
     }
 
     /**
-     * The season as it is balanced, by periods between the surveys of each pile.
+     * The season as it is balanced, by periods between the surveys of each pile: what is dated on the day of a survey is before it.
      *
      * @return the season
      */
     public Season toSeason() {
-        Map<String, WrittenPile> byId =
-                piles.stream().collect(Collectors.toMap(WrittenPile::id, Function.identity()));
+        Map<String, WrittenPile> byId = piles.stream().collect(Collectors.toMap(WrittenPile::id, Function.identity()));
         return new Season(
                 piles.stream().map(WrittenPile::pile).toList(),
                 trucks.stream()

@@ -50,8 +50,7 @@ final class WrittenSeasonCodecs {
             .with("season-draw", WrittenTruckSeason.Drawn.class)
             .with("season-loads", WrittenTruckSeason.Loads.class);
 
-    static final ObjectCodec<WrittenSeason> SEASON_ACCOUNT = OF_PARTS
-            .with(
+    static final ObjectCodec<WrittenSeason> SEASON_ACCOUNT = OF_PARTS.with(
                     "season-pile",
                     WrittenPile.class,
                     required(

@@ -63,4 +63,18 @@ class DocumentLawsTest {
         assertThat(again).isEqualTo(record);
         assertThat(Document.TANK_RECORD.toText(again)).isEqualTo(text);
     }
+
+    @Provide
+    Arbitrary<WrittenSeason> seasons() {
+        return WrittenSeasons.any();
+    }
+
+    @Property(tries = 300, edgeCases = EdgeCasesMode.NONE)
+    void readingAWrittenSeasonGivesTheSameAndWritingItAgainTheSameText(@ForAll("seasons") WrittenSeason season)
+            throws IOException, RejectedDocumentException {
+        String text = Document.SEASON_ACCOUNT.toText(season);
+        WrittenSeason again = read(Document.SEASON_ACCOUNT, text);
+        assertThat(again).isEqualTo(season);
+        assertThat(Document.SEASON_ACCOUNT.toText(again)).isEqualTo(text);
+    }
 }

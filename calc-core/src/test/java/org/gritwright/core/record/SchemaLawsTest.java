@@ -16,6 +16,7 @@ import org.gritwright.core.fleet.day.FleetDay;
 class SchemaLawsTest {
     private static final Schema FLEET_DAY = SchemaTest.schema(Document.FLEET_DAY);
     private static final Schema RECORD = SchemaTest.schema(Document.CALIBRATION_RECORD);
+    private static final Schema SEASON = SchemaTest.schema(Document.SEASON_ACCOUNT);
 
     @Provide
     Arbitrary<FleetDay> fleetDays() {
@@ -36,6 +37,17 @@ class SchemaLawsTest {
     @Property(tries = 100, edgeCases = EdgeCasesMode.NONE)
     void everyRecordThatIsWrittenIsValidByTheSchema(@ForAll("calibrationRecords") CalibrationRecord record) {
         assertThat(RECORD.validate(Document.CALIBRATION_RECORD.toText(record), InputFormat.JSON))
+                .isEmpty();
+    }
+
+    @Provide
+    Arbitrary<WrittenSeason> seasons() {
+        return WrittenSeasons.any();
+    }
+
+    @Property(tries = 100, edgeCases = EdgeCasesMode.NONE)
+    void everySeasonThatIsWrittenIsValidByTheSchema(@ForAll("seasons") WrittenSeason season) {
+        assertThat(SEASON.validate(Document.SEASON_ACCOUNT.toText(season), InputFormat.JSON))
                 .isEmpty();
     }
 }

@@ -397,8 +397,8 @@ class SeasonTest {
                 .sharing(new CommonError("loader 3", percent(0.8)));
         assertThatThrownBy(() -> new Season(List.of(), List.of(truck)))
                 .hasMessage("standard uncertainty of loader 3 must be the same wherever it is named: 0.5 %: 0.8 %");
-        assertThatThrownBy(() ->
-                        TruckSeason.unverified("1", List.of(), List.of()).sharing(LOADER))
+        assertThatThrownBy(
+                        () -> TruckSeason.unverified("1", List.of(), List.of()).sharing(LOADER))
                 .hasMessage("calibration error of truck 1 must be given where it shares the error of a scale: none");
     }
 

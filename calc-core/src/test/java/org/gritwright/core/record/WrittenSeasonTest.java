@@ -1,0 +1,545 @@
+package org.gritwright.core.record;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.catchThrowableOfType;
+import static org.assertj.core.api.Assertions.tuple;
+
+import java.io.IOException;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Random;
+import java.util.function.Function;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import javax.measure.Quantity;
+import javax.measure.quantity.Mass;
+import net.jqwik.api.Arbitrary;
+import net.jqwik.api.EdgeCasesMode;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.Provide;
+import org.gritwright.core.document.RejectedDocumentException;
+import org.gritwright.core.finding.Finding;
+import org.gritwright.core.record.WrittenTruckSeason.CalibrationError;
+import org.gritwright.core.season.Delivery;
+import org.gritwright.core.season.Draw;
+import org.gritwright.core.season.Season;
+import org.gritwright.core.season.StatedMass;
+import org.gritwright.core.season.TruckSeason;
+import org.gritwright.core.uncertainty.Measured;
+import org.gritwright.units.Amounts;
+import org.gritwright.units.InvalidInputException;
+import org.gritwright.units.SpreadingUnits;
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+@Tag("jackson")
+class WrittenSeasonTest {
+    private static final String GOOD = """
+            {"format": "gritwright/season-account", "formatVersion": 1,
+             "season": "2026/27", "from": "2026-11-01", "to": "2027-04-15",
+             "piles": [
+              {"id": "north", "material": "salt",
+               "opening": {"mass": "500 ton", "standardUncertainty": "8 ton"},
+               "surveys": [
+                {"on": "2027-01-31", "mass": "312 ton", "standardUncertainty": "6 ton"},
+                {"on": "2027-04-15", "mass": "100 ton", "standardUncertainty": "4 ton"}],
+               "deliveries": [
+                {"ticket": "1041", "on": "2027-01-31", "mass": "24 ton", "standardUncertainty": "0.1 ton",
+                 "sharedError": {"name": "supplier", "standardUncertainty": "0.1 %"}},
+                {"ticket": "1042", "on": "2027-02-01", "mass": "25 ton", "standardUncertainty": "0.1 ton",
+                 "sharedError": {"name": "supplier", "standardUncertainty": "0.1 %"}}],
+               "otherUses": [{"what": "brine", "on": "2027-03-01", "mass": "12 ton", "standardUncertainty": "1 ton"}],
+               "unexplained": "5 ton"},
+              {"id": "south", "material": "salt",
+               "opening": {"mass": "50 ton", "standardUncertainty": "2 ton"},
+               "surveys": [{"on": "2027-03-31", "mass": "0 ton", "standardUncertainty": "0 ton"}]}],
+             "trucks": [
+              {"id": "T-07",
+               "calibrationError": {"value": "0.8 %", "standardUncertainty": "1.2 %",
+                "sharedError": {"name": "loader 3", "standardUncertainty": "0.5 %"}},
+               "draws": [
+                {"pile": "north", "from": "2026-11-01", "to": "2027-01-31", "indicated": "212 ton", "source": "controller"},
+                {"pile": "north", "from": "2027-02-01", "to": "2027-04-15", "indicated": "225 ton", "source": "telemetry"}],
+               "weighedLoads": [
+                {"from": "2026-12-01", "to": "2026-12-02",
+                 "weighed": {"mass": "60 ton", "standardUncertainty": "0.2 ton",
+                  "sharedError": {"name": "loader 3", "standardUncertainty": "0.5 %"}},
+                 "indicated": "60.5 ton"}]},
+              {"id": "T-08",
+               "draws": [
+                {"pile": "south", "from": "2026-11-01", "to": "2027-03-31", "indicated": "51 ton", "source": "controller"}]}]}
+            """;
+
+    private static WrittenSeason read(String text) throws IOException, RejectedDocumentException {
+        return DocumentLawsTest.read(Document.SEASON_ACCOUNT, text);
+    }
+
+    private static WrittenSeason good() throws IOException, RejectedDocumentException {
+        return read(GOOD);
+    }
+
+    private static String with(String part, String other) {
+        assertThat(GOOD).contains(part);
+        return GOOD.replace(part, other);
+    }
+
+    private static List<String> problems(String text) {
+        RejectedDocumentException refused = catchThrowableOfType(RejectedDocumentException.class, () -> read(text));
+        assertThat(refused).as("refusal").isNotNull();
+        return refused.problems().stream().map(Object::toString).toList();
+    }
+
+    private static List<String> sentences(WrittenSeason season) {
+        return season.findings().stream().map(Finding::toString).toList();
+    }
+
+    @Test
+    void whatIsDatedOnTheDayOfASurveyIsBeforeIt() throws Exception {
+        Season season = good().toSeason();
+
+        assertThat(season.piles().get(0).deliveries())
+                .extracting(Delivery::ticket, Delivery::period)
+                .containsExactly(tuple("1041", 1), tuple("1042", 2));
+        assertThat(season.piles().get(0).otherUses().get(0).period()).isEqualTo(2);
+        assertThat(season.trucks().get(0).draws()).extracting(Draw::period).containsExactly(1, 2);
+        assertThat(season.balance().found()).isEmpty();
+        assertThat(good().findings()).isEmpty();
+    }
+
+    @Test
+    void aVerificationAndTheLoadsShareTheErrorOfTheirScale() throws Exception {
+        TruckSeason truck = good().toSeason().trucks().get(0);
+
+        assertThat(truck.common()).isPresent();
+        assertThat(truck.common()).isEqualTo(truck.loads().get(0).weighed().common());
+        assertThat(truck.calibrationError().orElseThrow())
+                .isEqualTo(Measured.of(
+                        Amounts.of(0.8, SpreadingUnits.PERCENT),
+                        Amounts.of(1.2, SpreadingUnits.PERCENT),
+                        Double.POSITIVE_INFINITY));
+    }
+
+    @Test
+    void aCalibrationErrorFromElsewhereIsTakenWhereTheAccountStatesNone() throws Exception {
+        CalibrationError known = CalibrationError.of(
+                Measured.of(Amounts.of(-2, SpreadingUnits.PERCENT), Amounts.of(1, SpreadingUnits.PERCENT), 7));
+        WrittenSeason filled = good().withCalibrationErrors(Map.of("T-07", known, "T-08", known, "T-99", known));
+
+        assertThat(filled.trucks())
+                .extracting(WrittenTruckSeason::calibrationError)
+                .containsExactly(good().trucks().get(0).calibrationError(), Optional.of(known));
+        assertThat(filled.trucks()).hasSize(2);
+        assertThatThrownBy(() -> CalibrationError.of(Measured.once(Amounts.of(-2, SpreadingUnits.PERCENT))))
+                .hasMessageContaining("standard uncertainty of a calibration error must be known and greater than 0");
+    }
+
+    @Test
+    void aDrawAcrossASurveyIsRefusedAndSaysWhereToSplitIt() {
+        String text = with("\"to\": \"2027-01-31\", \"indicated\"", "\"to\": \"2027-02-10\", \"indicated\"")
+                .replace("\"from\": \"2027-02-01\", \"to\"", "\"from\": \"2027-02-11\", \"to\"");
+
+        assertThat(problems(text))
+                .singleElement()
+                .asString()
+                .contains(
+                        "/trucks/0/draws/0",
+                        "truck T-07",
+                        "line 24, column 5",
+                        "split it at the survey of 2027-01-31 into one to 2027-01-31 and one from 2027-02-01",
+                        "2026-11-01 to 2027-02-10");
+    }
+
+    /** Each is a slip of one text, told once and at its place. */
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', quoteCharacter = '\'', textBlock = """
+            "id": "south"           | "id": "north"           | /piles/1/id                  | north again
+            "id": "T-08"            | "id": "T-07"            | /trucks/1/id                 | T-07 again
+            "ticket": "1042"        | "ticket": "1041"        | /piles/0/deliveries/1/ticket | 1041 again, at pile north
+            "on": "2027-03-01"      | "on": "2027-04-16"      | /piles/0/otherUses/0/on      | from 2026-11-01 to 2027-04-15
+            "on": "2027-02-01"      | "on": "2026-10-31"      | /piles/0/deliveries/1/on     | in season 2026/27
+            "on": "2027-03-31"      | "on": "2027-03-30"      | /trucks/1/draws/0/to         | 2027-03-30, that of the last survey of pile south
+            "on": "2027-01-31", "mass": "312 | "on": "2027-04-15", "mass": "312 | /piles/0/surveys/1/on | after 2027-04-15
+            "pile": "south"         | "pile": "sout"          | /trucks/1/draws/0/pile       | south
+            "from": "2027-02-01"    | "from": "2027-01-31"    | /trucks/0/draws/1            | split it at the survey of 2027-01-31
+            "from": "2026-12-01"    | "from": "2026-10-01"    | /trucks/0/weighedLoads/0/from | in season
+            "to": "2026-12-02"      | "to": "2026-11-02"      | /trucks/0/weighedLoads/0     | 2026-12-01, the first one, or later
+            "to": "2027-04-15",     | "to": "2026-04-15",     | /to                          | 2026-11-01, its first day, or later
+            "source": "telemetry"   | "source": "display"     | /trucks/0/draws/1/source | controller, telemetry
+            "mass": "25 ton"        | "mass": "-25 ton"       | /piles/0/deliveries/1        | mass of ticket 1042
+            "value": "0.8 %"        | "value": "-100 %"       | /trucks/0/calibrationError   | above -100 %
+            "indicated": "60.5 ton" | "indicated": "0 ton"    | /trucks/0/weighedLoads/0     | indicated mass of weighed loads
+            "unexplained": "5 ton"  | "unexplained": "0 ton"  | /piles/0                     | unexplained of pile north
+            """)
+    void oneSlipIsOneProblemAtItsPlace(String part, String slip, String pointer, String words) {
+        String text = GOOD.replaceFirst(Pattern.quote(part), slip);
+        assertThat(text.equals(GOOD)).isFalse();
+        List<String> told = problems(text);
+        assertThat(told.stream().filter(one -> one.contains(pointer) && one.contains(words)))
+                .as(told.toString())
+                .hasSize(1);
+        assertThat(told.get(0)).contains("line ");
+    }
+
+    @Test
+    void whatIsWrongInSeveralPlacesIsToldAtOnce() {
+        String text = with("\"id\": \"T-08\"", "\"id\": \"T-07\"")
+                .replace("\"ticket\": \"1042\"", "\"ticket\": \"1041\"")
+                .replace("\"on\": \"2027-03-01\"", "\"on\": \"2028-03-01\"");
+
+        assertThat(problems(text)).hasSize(3);
+    }
+
+    @Test
+    void aMisspelledPileIsAnsweredWithTheOneThatWasMeant() {
+        assertThat(problems(with("\"pile\": \"south\"", "\"pile\": \"sout\"")))
+                .singleElement()
+                .asString()
+                .contains("one of [north, south]", "did you mean \"south\"");
+    }
+
+    @Test
+    void oneScaleHasOneUncertaintyWhereverItIsNamed() {
+        String text = with(
+                "\"weighed\": {\"mass\": \"60 ton\", \"standardUncertainty\": \"0.2 ton\",\n"
+                        + "      \"sharedError\": {\"name\": \"loader 3\", \"standardUncertainty\": \"0.5 %\"}}",
+                "\"weighed\": {\"mass\": \"60 ton\", \"standardUncertainty\": \"0.2 ton\",\n"
+                        + "      \"sharedError\": {\"name\": \"loader 3\", \"standardUncertainty\": \"0.4 %\"}}");
+
+        assertThat(problems(text))
+                .singleElement()
+                .asString()
+                .contains(
+                        "/trucks/0/weighedLoads/0/weighed/sharedError/standardUncertainty",
+                        "the same wherever it is named: 0.5 %");
+    }
+
+    /** A draw's days, or a part of them, by telemetry beside the controller. */
+    @ParameterizedTest
+    @CsvSource({
+        "2027-02-01, 2027-04-15, true",
+        "2027-02-05, 2027-02-05, true",
+        "2027-04-15, 2027-04-15, true",
+        "2027-04-16, 2027-04-30, false",
+        "2027-01-01, 2027-01-31, false"
+    })
+    void noDayOfATruckAndAPileIsInTwoDraws(LocalDate from, LocalDate to, boolean overlaps) {
+        LocalDate end = LocalDate.parse("2027-05-01");
+        WrittenPile pile = pile("north", survey("2027-01-31"), survey("2027-05-01"));
+        WrittenTruckSeason truck = truck("T-1", drawn("2027-02-01", "2027-04-15", "10 ton"), drawn(from, to, "9 ton"));
+        Runnable made = () -> new WrittenSeason("s", LocalDate.parse("2026-11-01"), end, List.of(pile), List.of(truck));
+
+        if (overlaps) {
+            assertThatThrownBy(made::run)
+                    .isInstanceOf(InvalidInputException.class)
+                    .hasMessage("days of the draws of truck T-1 from pile north must be each in one draw only, and"
+                            + " 2027-02-01 to 2027-04-15 is another one: " + from + " to " + to);
+        } else {
+            made.run();
+        }
+    }
+
+    @Test
+    void aDrawThatHoldsAnotherIsFoundWhicheverIsListedFirst() {
+        WrittenPile pile = pile("north", survey("2027-05-01"));
+        WrittenTruckSeason.Drawn all = drawn("2026-11-01", "2027-05-01", "50 ton");
+        WrittenTruckSeason.Drawn part = drawn("2026-12-01", "2026-12-31", "9 ton");
+
+        for (WrittenTruckSeason truck : List.of(truck("T-1", all, part), truck("T-1", part, all))) {
+            assertThatThrownBy(() -> season(List.of(pile), truck)).hasMessageContaining("each in one draw only");
+        }
+        // Another truck's, or from another pile, are others.
+        assertThat(season(List.of(pile), truck("T-1", all), truck("T-2", part)).trucks())
+                .hasSize(2);
+    }
+
+    @Test
+    void theSameLoadsAreNotListedTwice() {
+        WrittenTruckSeason.Loads loads = loads("24 ton", "24 ton");
+        WrittenTruckSeason truck = new WrittenTruckSeason("T-1", Optional.empty(), List.of(), List.of(loads, loads));
+
+        assertThatThrownBy(() -> season(List.of(), truck))
+                .hasMessage("weighed loads of truck T-1 must be each once: 24 ton again");
+    }
+
+    @Test
+    void aPileWithoutASurveyHasNoClosing() {
+        assertThatThrownBy(() -> season(List.of(pile("north"))))
+                .hasMessage("surveys of pile north must be at least the closing: none");
+        assertThat(problems(with(
+                        "\"surveys\": [{\"on\": \"2027-03-31\", \"mass\": \"0 ton\", \"standardUncertainty\": \"0 ton\"}]",
+                        "\"surveys\": []")))
+                .singleElement()
+                .asString()
+                .contains("/piles/1/surveys", "one survey or more, of which the last is the closing");
+    }
+
+    @Test
+    void aTicketInPoundsOrKilogramsStandsOut() {
+        assertThat(sentences(delivered("24 ton", "25 ton", "24.5 ton", "23.9 ton", "24.2 ton", "48100 ton")))
+                .containsExactly(
+                        "ticket-in-other-unit: Ticket 1006 of pile north says 48100 ton, where the median of the"
+                                + " season's tickets is 48700 lb: it may mean 48100 lb.");
+        assertThat(sentences(delivered("24 ton", "25 ton", "24.5 ton", "23.9 ton", "24.2 ton", "24.4 lb")))
+                .containsExactly("ticket-in-other-unit: Ticket 1006 of pile north says 24.4 lb, where the median of the"
+                        + " season's tickets is 24.1 ton: it may mean 24.4 ton.");
+        assertThat(sentences(delivered("48000 lb", "50000 lb", "49000 lb", "47800 lb", "48400 lb", "22000 lb")))
+                .containsExactly(
+                        "ticket-in-other-unit: Ticket 1006 of pile north says 22000 lb, where the median of the"
+                                + " season's tickets is 21863 kg: it may mean 22000 kg.");
+    }
+
+    @Test
+    void halfALoadAndLoadsOfAllSizesStandOutNowhere() {
+        assertThat(sentences(delivered("24 ton", "25 ton", "24.5 ton", "23.9 ton", "24.2 ton", "12 ton")))
+                .isEmpty();
+        // 11 ton is 2.2 times less than 24.2, but loads are of all sizes here.
+        assertThat(sentences(delivered("24 ton", "12 ton", "48 ton", "6 ton", "24.2 ton", "11 ton")))
+                .isEmpty();
+        // Four others say too little of what is usual.
+        assertThat(sentences(delivered("24 ton", "25 ton", "24.5 ton", "48100 ton")))
+                .isEmpty();
+    }
+
+    @Test
+    void aTicketThatIsLeftOutInARowIsNamed() {
+        assertThat(sentences(numbered("1039", "1040", "1041", "1043", "1044", "1045")))
+                .containsExactly(
+                        "ticket-missing: Ticket 1042 isn't in the season's list, and its neighbors 1041, of pile"
+                                + " north, and 1043 are: look whether it was lost.");
+        assertThat(sentences(numbered("N-099", "N-102", "N-103", "N-104", "N-105", "N-106")))
+                .extracting(sentence -> sentence.substring(0, 28))
+                .containsExactly("ticket-missing: Ticket N-100", "ticket-missing: Ticket N-101");
+    }
+
+    @Test
+    void numbersThatAreNoRowMissNothing() {
+        assertThat(sentences(numbered("1039", "1040", "1041", "1046", "1047", "1048")))
+                .isEmpty();
+        assertThat(sentences(numbered("1039", "1041", "1043", "1044", "1046", "1048")))
+                .isEmpty();
+        assertThat(sentences(numbered("a", "b", "x9", "7", "99999999999999999999", "12")))
+                .isEmpty();
+        assertThat(sentences(numbered("1", "2", "3", "5", "6"))).isEmpty();
+    }
+
+    @Test
+    void aTicketThatWentToAnotherPileIsNotMissing() {
+        WrittenPile north = pile("north", survey("2027-05-01"), tickets("1", "2", "3", "5", "6", "7"));
+        WrittenPile south = pile("south", survey("2027-05-01"), tickets("4"));
+
+        assertThat(sentences(season(List.of(north, south)))).isEmpty();
+    }
+
+    @Test
+    void aPileThatGaveHalfAsMuchAgainAsItEverHeldIsNamed() {
+        WrittenPile pile = pile("north", survey("2027-05-01"), tickets("7"));
+        // 100 ton at first and 24 ton by the ticket.
+        assertThat(sentences(season(List.of(pile), truck("T-1", drawn("2026-11-01", "2027-05-01", "187 ton")))))
+                .containsExactly(
+                        "pile-overdrawn: The trucks say that they took 187 ton from pile north, where no more than"
+                                + " 124 ton ever lay or came: deliveries are missing, or a draw is another pile's or in another unit.");
+        assertThat(sentences(season(List.of(pile), truck("T-1", drawn("2026-11-01", "2027-05-01", "185 ton")))))
+                .isEmpty();
+    }
+
+    @Test
+    void aDrawInPoundsStandsOut() {
+        WrittenPile pile = new WrittenPile(
+                "north",
+                "salt",
+                stated("90000 ton"),
+                List.of(survey("2027-05-01")),
+                List.of(),
+                List.of(),
+                Optional.empty());
+        List<WrittenTruckSeason> trucks = IntStream.range(0, 6)
+                .mapToObj(i -> truck(
+                        "T-" + i,
+                        drawn(
+                                "2026-11-01",
+                                "2027-05-01",
+                                List.of("40 ton", "3 ton", "55 ton", "60 ton", "9 ton", "90000 ton")
+                                        .get(i))))
+                .toList();
+
+        assertThat(sentences(season(List.of(pile), trucks.toArray(WrittenTruckSeason[]::new))))
+                .containsExactly(
+                        "draw-in-other-unit: Truck T-5 drew 90000 ton from pile north in the days from 2026-11-01 on,"
+                                + " where the median of the season's draws is 95000 lb: it may mean 90000 lb.");
+    }
+
+    @Test
+    void aTruckWithoutDrawsAndOneWithMoreLoadsThanDrawsAreNamed() {
+        WrittenPile pile = pile("north", survey("2027-05-01"));
+        WrittenTruckSeason none =
+                new WrittenTruckSeason("T-1", Optional.empty(), List.of(), List.of(loads("24 ton", "24 ton")));
+        WrittenTruckSeason few = new WrittenTruckSeason(
+                "T-2",
+                Optional.empty(),
+                List.of(drawn("2026-11-01", "2027-05-01", "23 ton")),
+                List.of(loads("24 ton", "24 ton")));
+        WrittenTruckSeason idle = truck("T-3", drawn("2026-11-01", "2027-05-01", "0 ton"));
+
+        assertThat(sentences(season(List.of(pile), none, few, idle)))
+                .containsExactly(
+                        "truck-without-draws: Truck T-1 drew nothing in this season: write down what it drew, or take it out"
+                                + " if it stood still.",
+                        "loads-beyond-draws: Of truck T-2, loads of 24 ton by its own controller were weighed, and it drew"
+                                + " only 23 ton in the season: draws are missing, or loads are listed twice.");
+    }
+
+    @Test
+    void loadsWhoseTwoNumbersAreInTwoUnitsAreNamed() {
+        WrittenTruckSeason truck = new WrittenTruckSeason(
+                "T-1",
+                Optional.empty(),
+                List.of(drawn("2026-11-01", "2027-05-01", "90000 lb")),
+                List.of(loads("24000 lb", "10900 lb"), loads("24000 lb", "24100 lb")));
+
+        assertThat(sentences(season(List.of(pile("north", survey("2027-05-01"))), truck)))
+                .containsExactly(
+                        "loads-in-other-unit: Loads of truck T-1 from 2026-12-01 on weighed 24000 lb, and the truck"
+                                + " indicated 10900 lb of them: one may be in another unit, as 10900 kg would fit what was weighed.");
+    }
+
+    @Provide
+    Arbitrary<WrittenSeason> seasons() {
+        return WrittenSeasons.any();
+    }
+
+    @Property(tries = 200, edgeCases = EdgeCasesMode.NONE)
+    void whateverIsNotRefusedCanBeBalancedAndLookedAtInAnyOrder(
+            @ForAll("seasons") WrittenSeason season, @ForAll Random random) {
+        WrittenSeason other = new WrittenSeason(
+                season.season(),
+                season.from(),
+                season.to(),
+                shuffled(
+                        season.piles().stream()
+                                .map(one -> new WrittenPile(
+                                        one.id(),
+                                        one.material(),
+                                        one.opening(),
+                                        one.surveys(),
+                                        shuffled(one.deliveries(), random),
+                                        shuffled(one.otherUses(), random),
+                                        one.unexplained()))
+                                .toList(),
+                        random),
+                shuffled(
+                        season.trucks().stream()
+                                .map(one -> new WrittenTruckSeason(
+                                        one.id(),
+                                        one.calibrationError(),
+                                        shuffled(one.draws(), random),
+                                        shuffled(one.weighedLoads(), random)))
+                                .toList(),
+                        random));
+
+        assertThat(other.findings()).containsExactlyInAnyOrderElementsOf(season.findings());
+        assertThat(parts(other.toSeason())).isEqualTo(parts(season.toSeason()));
+    }
+
+    private static <T> List<T> shuffled(List<T> list, Random random) {
+        List<T> other = new ArrayList<>(list);
+        Collections.shuffle(other, random);
+        return other;
+    }
+
+    /** All that a season is made of, without the order. */
+    private static Map<String, Long> parts(Season season) {
+        Stream<Object> piles = season.piles().stream()
+                .flatMap(pile -> Stream.concat(
+                        Stream.of(List.of(
+                                pile.id(), pile.material(), pile.opening(), pile.surveys(), pile.unexplained())),
+                        Stream.concat(pile.deliveries().stream(), pile.otherUses().stream())
+                                .map(part -> List.of(pile.id(), part))));
+        Stream<Object> trucks = season.trucks().stream()
+                .flatMap(truck -> Stream.concat(
+                        Stream.of(List.of(truck.id(), truck.calibrationError(), truck.common())),
+                        Stream.concat(truck.draws().stream(), truck.loads().stream())
+                                .map(part -> List.of(truck.id(), part))));
+        return Stream.concat(piles, trucks)
+                .map(Object::toString)
+                .collect(Collectors.groupingBy(Function.identity(), Collectors.counting()));
+    }
+
+    private static Quantity<Mass> mass(String text) {
+        int space = text.indexOf(' ');
+        return Amounts.of(
+                Double.parseDouble(text.substring(0, space)),
+                switch (text.substring(space + 1)) {
+                    case "ton" -> SpreadingUnits.SHORT_TON;
+                    case "lb" -> SpreadingUnits.POUND;
+                    default -> throw new IllegalArgumentException(text);
+                });
+    }
+
+    private static StatedMass stated(String text) {
+        return StatedMass.of(mass(text), mass("0.1 ton"));
+    }
+
+    private static WrittenPile.Survey survey(String on) {
+        return new WrittenPile.Survey(LocalDate.parse(on), stated("50 ton"));
+    }
+
+    private static List<WrittenPile.Ticket> tickets(String... numbers) {
+        return Stream.of(numbers)
+                .map(one -> new WrittenPile.Ticket(one, LocalDate.parse("2026-12-01"), stated("24 ton")))
+                .toList();
+    }
+
+    private static WrittenPile pile(String id, WrittenPile.Survey... surveys) {
+        return new WrittenPile(id, "salt", stated("100 ton"), List.of(surveys), List.of(), List.of(), Optional.empty());
+    }
+
+    private static WrittenPile pile(String id, WrittenPile.Survey survey, List<WrittenPile.Ticket> tickets) {
+        return new WrittenPile(id, "salt", stated("100 ton"), List.of(survey), tickets, List.of(), Optional.empty());
+    }
+
+    private static WrittenTruckSeason.Drawn drawn(String from, String to, String mass) {
+        return drawn(LocalDate.parse(from), LocalDate.parse(to), mass);
+    }
+
+    private static WrittenTruckSeason.Drawn drawn(LocalDate from, LocalDate to, String mass) {
+        return new WrittenTruckSeason.Drawn("north", from, to, mass(mass), WrittenTruckSeason.Source.CONTROLLER);
+    }
+
+    private static WrittenTruckSeason.Loads loads(String weighed, String indicated) {
+        LocalDate day = LocalDate.parse("2026-12-01");
+        return new WrittenTruckSeason.Loads(day, day, stated(weighed), mass(indicated));
+    }
+
+    private static WrittenTruckSeason truck(String id, WrittenTruckSeason.Drawn... draws) {
+        return new WrittenTruckSeason(id, Optional.empty(), List.of(draws), List.of());
+    }
+
+    private static WrittenSeason season(List<WrittenPile> piles, WrittenTruckSeason... trucks) {
+        return new WrittenSeason(
+                "2026/27", LocalDate.parse("2026-11-01"), LocalDate.parse("2027-05-01"), piles, List.of(trucks));
+    }
+
+    /** One ticket a mass, numbered 1001, 1002 and so on. */
+    private static WrittenSeason delivered(String... masses) {
+        List<WrittenPile.Ticket> tickets = new ArrayList<>();
+        for (String one : masses) {
+            tickets.add(new WrittenPile.Ticket(
+                    String.valueOf(1001 + tickets.size()), LocalDate.parse("2026-12-01"), stated(one)));
+        }
+        return season(List.of(pile("north", survey("2027-05-01"), tickets)));
+    }
+
+    private static WrittenSeason numbered(String... numbers) {
+        return season(List.of(pile("north", survey("2027-05-01"), tickets(numbers))));
+    }
+}
