@@ -52,7 +52,8 @@ final class Report {
         for (Suspicion one : all) {
             if (one instanceof Suspicion.TruckReports truck && truck.byTheRest().isPresent()) {
                 Measured<Dimensionless> error = truck.byTheRest().get();
-                trucks.add(truck.truck() + (Words.isNegative(error) ? " under-reports by " : " over-reports by ")
+                trucks.add(truck.truck()
+                        + (Words.isNegative(error) ? " under-reports by " : " over-reports by ")
                         + Words.plusMinus(error));
             } else {
                 sentences.add("Nothing tells this from: " + one.sentence());

@@ -222,14 +222,13 @@ class SeasonTest {
         assertThat(found.what()).isInstanceOf(Suspicion.PileOff.class);
         assertThat(found.confusion().same()).hasSize(2).hasOnlyElementsOfType(Suspicion.TruckReports.class);
         assertThat(found.confusion().reasons())
-                .contains(
-                        "No load of trucks 1, 2 was weighed.", "Trucks 1, 2 drew only from pile north.")
+                .contains("No load of trucks 1, 2 was weighed.", "Trucks 1, 2 drew only from pile north.")
                 .anyMatch(reason ->
                         reason.matches("Opening and closing of pile north are known to 1[23](\\.\\d)? ton.*"));
         assertThat(balance.confusedWith("2").orElseThrow().same()).hasSize(2);
         assertThat(balance.sentences())
-                .anyMatch(sentence ->
-                        sentence.startsWith("Nothing tells this from one of these trucks that is off, alone: 1 over-reports by "));
+                .anyMatch(sentence -> sentence.startsWith(
+                        "Nothing tells this from one of these trucks that is off, alone: 1 over-reports by "));
     }
 
     @Test

@@ -3,7 +3,6 @@ package org.gritwright.examples.fleetmemory;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
-import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Mass;
 import org.gritwright.core.finding.Argument;
 import org.gritwright.core.history.due.Due;
@@ -28,8 +27,7 @@ final class DueText {
             for (Reason reason : due.reasons()) {
                 lines.add("  by " + reason.by() + ": " + reason.words());
             }
-            lines.add("  expected error " + Words.expected(due.expectedError())
-                    + atStake(due));
+            lines.add("  expected error " + Words.expected(due.expectedError()) + atStake(due));
             lines.add("  to do: " + due.work().words());
         }
         return lines;

@@ -28,8 +28,8 @@ import org.gritwright.core.history.due.DueList;
 import org.gritwright.core.history.due.DueRule;
 import org.gritwright.core.history.due.DueSettings;
 import org.gritwright.core.judgement.Tolerance;
-import org.gritwright.core.record.WrittenSeason;
 import org.gritwright.core.metering.BuiltInTypes;
+import org.gritwright.core.record.WrittenSeason;
 import org.gritwright.units.InvalidInputException;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine;
@@ -289,8 +289,7 @@ public final class FleetMemoryCommand {
         Database database = place.checked();
         PageFolder.check(output);
         History history = reading(database, store -> new Memory(store, documents, view.offset).ofFleet());
-        List<WrittenSeason> seasons =
-                reading(database, store -> new Memory(store, documents, view.offset).seasons());
+        List<WrittenSeason> seasons = reading(database, store -> new Memory(store, documents, view.offset).seasons());
         writePages(Overview.of(history, tolerance, limits.falseAlarms, masses, day(view)), seasons, output);
         return DONE;
     }
@@ -367,8 +366,7 @@ public final class FleetMemoryCommand {
                     String name)
             throws SQLException, IOException, BadInputException {
         Database database = place.checked();
-        List<WrittenSeason> seasons =
-                reading(database, store -> new Memory(store, documents, view.offset).seasons());
+        List<WrittenSeason> seasons = reading(database, store -> new Memory(store, documents, view.offset).seasons());
         WrittenSeason written = chosen(seasons, name);
         History history = reading(database, store -> new Memory(store, documents, view.offset).ofFleet());
         say(new SeasonText(SeasonAccount.page(history, written)).lines());
@@ -384,7 +382,9 @@ public final class FleetMemoryCommand {
                     seasons.isEmpty()
                             ? "no account of a season was imported yet"
                             : "there is no account of season \"" + name + "\"; known are "
-                                    + seasons.stream().map(WrittenSeason::season).collect(Collectors.joining(", ")));
+                                    + seasons.stream()
+                                            .map(WrittenSeason::season)
+                                            .collect(Collectors.joining(", ")));
         }
         return found.get(0);
     }

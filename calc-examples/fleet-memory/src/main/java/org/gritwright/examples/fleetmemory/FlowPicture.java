@@ -96,7 +96,8 @@ final class FlowPicture {
             PileSheet.Line line = lines.get(i);
             if (shown.contains(i)) {
                 String mass = sheet.rounding().text(line.printed());
-                bands.add(new Band(shortened(line.name(), mass), mass, line.adjusted(), isSupposed(line) ? "found" : "flow"));
+                bands.add(new Band(
+                        shortened(line.name(), mass), mass, line.adjusted(), isSupposed(line) ? "found" : "flow"));
             } else {
                 rest += line.adjusted();
                 printed += line.printed();

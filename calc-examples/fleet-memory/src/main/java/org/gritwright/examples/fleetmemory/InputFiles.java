@@ -18,12 +18,11 @@ import org.gritwright.core.record.Document;
 
 /** Files that are to be imported; each says by its "format" what it is. */
 final class InputFiles {
-    private static final Set<String> DOCUMENTS =
-            Set.of(
-                    Document.FLEET_DAY.format(),
-                    Document.CALIBRATION_RECORD.format(),
-                    Document.FLEET_EVENT.format(),
-                    Document.SEASON_ACCOUNT.format());
+    private static final Set<String> DOCUMENTS = Set.of(
+            Document.FLEET_DAY.format(),
+            Document.CALIBRATION_RECORD.format(),
+            Document.FLEET_EVENT.format(),
+            Document.SEASON_ACCOUNT.format());
 
     private final Documents documents;
 

@@ -100,12 +100,27 @@ record InventedAccount(InventedSeasons fleet, int year, double overReport, int l
                 to,
                 List.of(
                         pile(NORTH, from, to, 350, FIRST_TICKET, laid.getOrDefault(NORTH, 0.0), mine, random),
-                        pile(SOUTH, from, to, 1800, FIRST_TICKET + CENTURY, laid.getOrDefault(SOUTH, 0.0), mine, random)),
+                        pile(
+                                SOUTH,
+                                from,
+                                to,
+                                1800,
+                                FIRST_TICKET + CENTURY,
+                                laid.getOrDefault(SOUTH, 0.0),
+                                mine,
+                                random)),
                 trucks);
     }
 
     private WrittenPile pile(
-            String id, LocalDate from, LocalDate to, double opening, int first, double laid, double mine, Random random) {
+            String id,
+            LocalDate from,
+            LocalDate to,
+            double opening,
+            int first,
+            double laid,
+            double mine,
+            Random random) {
         int count = (int) (laid / TONS_A_TICKET);
         List<WrittenPile.Ticket> tickets = new ArrayList<>();
         double came = 0;

@@ -103,7 +103,10 @@ record InventedSeasons(int trucks, int firstYear, int seasons, int checks, long 
     }
 
     private void addSeason(
-            int season, List<InventedTruck> fleet, List<FleetDay> days, BiConsumer<LocalDate, List<InventedTruck>> after) {
+            int season,
+            List<InventedTruck> fleet,
+            List<FleetDay> days,
+            BiConsumer<LocalDate, List<InventedTruck>> after) {
         int year = firstYear + season;
         int half = (fleet.size() + 1) / 2;
         for (int part = 0; part < 2; part++) {

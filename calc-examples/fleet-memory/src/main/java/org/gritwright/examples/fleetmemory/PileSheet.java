@@ -186,8 +186,9 @@ record PileSheet(Pile pile, Rounding rounding, List<Line> in, List<Line> out, lo
 
     static List<Line> folded(List<Line> lines) {
         List<Line> folded = new ArrayList<>();
-        List<Line> tickets =
-                lines.stream().filter(line -> line.flow.kind() == Flow.Kind.DELIVERY).toList();
+        List<Line> tickets = lines.stream()
+                .filter(line -> line.flow.kind() == Flow.Kind.DELIVERY)
+                .toList();
         for (Line line : lines) {
             if (line.flow.kind() != Flow.Kind.DELIVERY || tickets.size() == 1) {
                 folded.add(line);

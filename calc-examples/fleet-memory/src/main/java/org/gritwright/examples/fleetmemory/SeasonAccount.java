@@ -20,14 +20,15 @@ final class SeasonAccount {
 
     /** What its trucks' verifications say is taken from the history, unless the account says it. */
     static SeasonPage page(History history, WrittenSeason written) throws BadInputException {
-        SeasonErrors known = SeasonErrors.of(
-                history, materials(written), FleetMemoryCommand.end(written.to(), history.yard()));
+        SeasonErrors known =
+                SeasonErrors.of(history, materials(written), FleetMemoryCommand.end(written.to(), history.yard()));
         Map<String, WrittenTruckSeason.CalibrationError> byRecords = new HashMap<>();
-        known.errors()
-                .forEach((truck, error) -> byRecords.put(truck, WrittenTruckSeason.CalibrationError.of(error)));
+        known.errors().forEach((truck, error) -> byRecords.put(truck, WrittenTruckSeason.CalibrationError.of(error)));
         List<String> texts = new ArrayList<>();
-        texts.add(written.from() + " to " + written.to() + ": " + Words.count(written.trucks().size(), "truck") + ", "
-                + Words.count(written.piles().size(), "pile") + ". How far off a truck is \"by its verification\" is what the"
+        texts.add(written.from() + " to " + written.to() + ": "
+                + Words.count(written.trucks().size(), "truck") + ", "
+                + Words.count(written.piles().size(), "pile")
+                + ". How far off a truck is \"by its verification\" is what the"
                 + " kept records say of what its display held on the last day, unless the account says it.");
         for (WrittenTruckSeason truck : written.trucks()) {
             if (truck.calibrationError().isPresent()) {

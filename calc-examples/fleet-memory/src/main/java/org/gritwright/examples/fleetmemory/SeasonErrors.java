@@ -52,9 +52,10 @@ record SeasonErrors(Map<String, Measured<Dimensionless>> errors, Map<String, Str
     /** What was changed after it was caught isn't known any more. */
     private static Optional<Measured<Dimensionless>> usable(Held held) {
         return held.changed().isEmpty()
-                ? held.error().filter(error -> error.standardUncertainty()
-                        .filter(u -> Amounts.si(Dimensionless.class, u) > 0)
-                        .isPresent())
+                ? held.error()
+                        .filter(error -> error.standardUncertainty()
+                                .filter(u -> Amounts.si(Dimensionless.class, u) > 0)
+                                .isPresent())
                 : Optional.empty();
     }
 
@@ -70,7 +71,9 @@ record SeasonErrors(Map<String, Measured<Dimensionless>> errors, Map<String, Str
             double error = Amounts.si(Dimensionless.class, one.value());
             lowest = Math.min(lowest, error);
             highest = Math.max(highest, error);
-            own = Math.max(own, Amounts.si(Dimensionless.class, one.standardUncertainty().orElseThrow()));
+            own = Math.max(
+                    own,
+                    Amounts.si(Dimensionless.class, one.standardUncertainty().orElseThrow()));
         }
         // Rectangular from the lowest to the highest, JCGM 100:2008, 4.3.7.
         double between = (highest - lowest) / Math.sqrt(12);

@@ -180,7 +180,8 @@ record SeasonPage(String title, List<String> texts, Season season, SeasonBalance
                 .toList();
         return trucks.isEmpty()
                 ? List.of()
-                : List.of("Of " + Words.count(trucks.size(), "truck") + " not even an over-report of " + Math.round(100 * MUCH)
+                : List.of("Of " + Words.count(trucks.size(), "truck") + " not even an over-report of "
+                        + Math.round(100 * MUCH)
                         + " % would have been found with a chance of 95 %, so that nothing here says that "
                         + (trucks.size() == 1 ? "it is" : "they are") + " right: " + String.join(", ", trucks)
                         + ". Weigh some loads of each, beside what it indicates of them.");

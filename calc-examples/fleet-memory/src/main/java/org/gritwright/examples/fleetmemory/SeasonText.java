@@ -66,7 +66,10 @@ final class SeasonText {
             StringBuilder line = new StringBuilder(" ");
             for (int column = 0; column < row.size(); column++) {
                 int place = column;
-                int width = rows.stream().mapToInt(one -> one.get(place).length()).max().orElse(0);
+                int width = rows.stream()
+                        .mapToInt(one -> one.get(place).length())
+                        .max()
+                        .orElse(0);
                 String pad = " ".repeat(width - row.get(column).length());
                 line.append(" ".repeat(column == 0 ? 1 : GAP))
                         .append(column == 0 ? row.get(column) + pad : pad + row.get(column));

@@ -27,7 +27,10 @@ class DemoTest {
                 .contains("C-20, road salt at 2 in", "hydraulic motor replaced");
         assertThat(due).contains("expected error unknown, counted as 100 %");
         int pages = run.out().indexOf("Wrote 24 pages of trucks; begin with ");
-        String drift = run.out().substring(run.out().indexOf("What leaves per revolution"), run.out().indexOf("Season "));
+        String drift = run.out()
+                .substring(
+                        run.out().indexOf("What leaves per revolution"),
+                        run.out().indexOf("Season "));
         // The chain that wears by 2.2 % a year. What the new chain of C-12 changed is known since its calibration.
         assertThat(drift).contains("C-07, road salt at 2 in:", " a year, by ", "No more: 25 points");
         assertThat(drift.lines().filter(line -> line.startsWith("C-"))).hasSize(1);
@@ -59,7 +62,10 @@ class DemoTest {
         // What weighed loads show of C-16 is found first, then what the lost ticket left.
         assertThat(season)
                 .contains("Truck C-16 over-reports by 7", "Ticket 2045 isn't in the season's list")
-                .containsSubsequence("Truck C-16 over-reports by 7", "Pile north: ", " aren't written down: a delivery ticket is missing");
+                .containsSubsequence(
+                        "Truck C-16 over-reports by 7",
+                        "Pile north: ",
+                        " aren't written down: a delivery ticket is missing");
         // The other truck that is as far off isn't found, and isn't said to be right.
         assertThat(season.lines().filter(line -> line.startsWith("Of 19 trucks not even an over-report of 10 %")))
                 .singleElement()

@@ -15,15 +15,15 @@ import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
 import net.jqwik.api.constraints.Size;
 import org.gritwright.core.season.Delivery;
+import org.gritwright.core.season.Draw;
 import org.gritwright.core.season.Flow;
 import org.gritwright.core.season.Pile;
 import org.gritwright.core.season.PileAccount;
-import org.gritwright.core.season.Draw;
 import org.gritwright.core.season.Season;
-import org.gritwright.core.season.TruckSeason;
-import org.gritwright.core.uncertainty.Measured;
 import org.gritwright.core.season.SeasonBalance;
 import org.gritwright.core.season.Suspicion;
+import org.gritwright.core.season.TruckSeason;
+import org.gritwright.core.uncertainty.Measured;
 import org.gritwright.units.Amounts;
 import org.gritwright.units.SpreadingUnits;
 import org.junit.jupiter.api.Test;
@@ -207,9 +207,7 @@ class SeasonPageTest {
                 few.trucks());
         PileSheet south = InventedSeason.page(season).sheets().get(1);
         assertThat(south.table().rows()).hasSizeGreaterThan(60);
-        assertThat(south.picture().labels())
-                .extracting(Drawing.Label::text)
-                .contains("60 tickets, 618.30 ton");
+        assertThat(south.picture().labels()).extracting(Drawing.Label::text).contains("60 tickets, 618.30 ton");
     }
 
     @Test
@@ -232,9 +230,10 @@ class SeasonPageTest {
                         List.of(),
                         InventedSeason.stated(2900 - 2820 - 15, 1))
                 .losing(InventedSeason.tons(10));
-        List<String> labels = InventedSeason.page(new Season(List.of(north), many)).sheets().get(0).picture().labels().stream()
-                .map(Drawing.Label::text)
-                .toList();
+        List<String> labels =
+                InventedSeason.page(new Season(List.of(north), many)).sheets().get(0).picture().labels().stream()
+                        .map(Drawing.Label::text)
+                        .toList();
 
         // 43 lines, 23 of them by themselves.
         assertThat(labels)

@@ -51,11 +51,16 @@ class SeasonTest {
         int truckFirst = 0;
         int pileNamed = 0;
         for (int seed = 0; seed < SEEDS; seed++) {
-            SeasonPage page = SeasonAccount.page(history, account(seed, 0.07, 2045).written());
+            SeasonPage page =
+                    SeasonAccount.page(history, account(seed, 0.07, 2045).written());
             List<FoundError> found = page.balance().found();
             truckFirst += !found.isEmpty() && isTruck(found.get(0).what()) ? 1 : 0;
             pileNamed += found.stream().anyMatch(SeasonTest::namesNorth) ? 1 : 0;
-            assertThat(page.unseen()).singleElement().asString().contains("C-22").doesNotContain("C-16");
+            assertThat(page.unseen())
+                    .singleElement()
+                    .asString()
+                    .contains("C-22")
+                    .doesNotContain("C-16");
         }
         assertThat(truckFirst).isGreaterThanOrEqualTo(19);
         assertThat(pileNamed).isGreaterThanOrEqualTo(19);
@@ -93,12 +98,14 @@ class SeasonTest {
     @Test
     void whatIsPrintedOfAPileAddsUp() throws Exception {
         for (int seed = 0; seed < SEEDS; seed++) {
-            List<String> lines =
-                    new SeasonText(SeasonAccount.page(history, account(seed, 0.07, 2045).written())).lines();
+            List<String> lines = new SeasonText(SeasonAccount.page(
+                            history, account(seed, 0.07, 2045).written()))
+                    .lines();
             long from = 0;
             int sums = 0;
             for (String line : lines) {
-                List<Long> numbers = NUMBER.matcher(line).results()
+                List<Long> numbers = NUMBER.matcher(line)
+                        .results()
                         .map(result -> tenths(result.group()))
                         .toList();
                 if (line.startsWith("Pile ")) {
