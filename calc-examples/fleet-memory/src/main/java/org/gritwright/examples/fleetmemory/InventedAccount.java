@@ -40,7 +40,6 @@ record InventedAccount(InventedSeasons fleet, int year, double overReport, int l
     static final InventedAccount DEMO = new InventedAccount(InventedSeasons.DEMO, 2024, 0.07, FIRST_TICKET + 14, 11);
 
     private static final List<Integer> WITH_LOADS = List.of(2, 5, 9, WEIGHED, 19);
-    private static final String NAME = "%d/%02d";
     private static final double TONS_A_MONTH = 55;
     private static final double TONS_A_TICKET = 98;
     private static final double SURVEY = 0.02;
@@ -84,7 +83,7 @@ record InventedAccount(InventedSeasons fleet, int year, double overReport, int l
             List<WrittenTruckSeason.Loads> loads = new ArrayList<>();
             for (int i = 0; i < LOADERS.size() && WITH_LOADS.contains(number); i++) {
                 double tons = ALL_LOADS * (1 + LOADS * random.nextGaussian()) * loaders.get(i);
-                LocalDate first = from.plusDays(40L + 30 * i);
+                LocalDate first = from.plusDays(40L + 30L * i);
                 loads.add(new WrittenTruckSeason.Loads(
                         first,
                         first.plusDays(20),
@@ -95,7 +94,7 @@ record InventedAccount(InventedSeasons fleet, int year, double overReport, int l
         }
         double mine = 1 + ratio(MINE) * random.nextGaussian();
         return new WrittenSeason(
-                String.format(Locale.ROOT, NAME, year, (year + 1) % CENTURY),
+                String.format(Locale.ROOT, "%d/%02d", year, (year + 1) % CENTURY),
                 from,
                 to,
                 List.of(
