@@ -8,6 +8,9 @@ import static org.gritwright.core.json.Field.required;
 
 import java.time.LocalDate;
 import java.util.List;
+import javax.measure.Quantity;
+import javax.measure.quantity.Dimensionless;
+import org.gritwright.core.json.Codec;
 import org.gritwright.core.json.CodecBook;
 import org.gritwright.core.json.Codecs;
 import org.gritwright.core.json.ObjectCodec;
@@ -34,8 +37,14 @@ final class WrittenSeasonCodecs {
         }
     }
 
+    private static final Codec<Quantity<Dimensionless>> UNCERTAINTY =
+            Codecs.percentage("relative-uncertainty", "above 0 %", "0.5 %", number -> number > 0);
+
+    private static final Codec<Quantity<Dimensionless>> ERROR =
+            Codecs.percentage("relative-error", "above -100 %", "1.5 %", number -> number > -100);
+
     private static final CodecBook OF_ERRORS =
-            CodecBook.of(Codecs.NAME, Codecs.DATE).with("season-shared-error", CommonError.class);
+            CodecBook.of(Codecs.NAME, Codecs.DATE, UNCERTAINTY).with("season-shared-error", CommonError.class);
 
     private static final CodecBook OF_MASSES = OF_ERRORS.with(
             "season-mass",
@@ -46,7 +55,7 @@ final class WrittenSeasonCodecs {
             .with("season-survey", WrittenPile.Survey.class, inlined("mass"))
             .with("season-delivery", WrittenPile.Ticket.class, inlined("mass"))
             .with("season-use", WrittenPile.Use.class, inlined("mass"))
-            .with("season-calibration-error", WrittenTruckSeason.CalibrationError.class)
+            .with("season-calibration-error", WrittenTruckSeason.CalibrationError.class, required("value", ERROR))
             .with("season-draw", WrittenTruckSeason.Drawn.class)
             .with("season-loads", WrittenTruckSeason.Loads.class);
 

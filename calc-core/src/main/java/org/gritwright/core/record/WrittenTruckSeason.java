@@ -15,6 +15,7 @@ import org.gritwright.core.season.WeighedLoads;
 import org.gritwright.core.uncertainty.Measured;
 import org.gritwright.units.Amounts;
 import org.gritwright.units.InvalidInputException;
+import org.gritwright.units.SpreadingUnits;
 import org.gritwright.units.check.Require;
 
 /**
@@ -41,8 +42,8 @@ public record WrittenTruckSeason(
     /**
      * How far a truck's indicated mass is off by its verifications.
      *
-     * @param value indicated ÷ caught − 1, above −100 %
-     * @param standardUncertainty of the value, without what it shares; greater than 0
+     * @param value indicated ÷ caught − 1, above −100 %; kept in percent
+     * @param standardUncertainty of the value, without what it shares; greater than 0, kept in percent
      * @param sharedError of the scale that its catches were weighed on, where others were weighed on it too
      */
     public record CalibrationError(
@@ -59,6 +60,12 @@ public record WrittenTruckSeason(
             double ratio = Amounts.si(Dimensionless.class, value);
             Require.that(ratio > -1, "calibration error", "above -100 %", value);
             Require.positive("standard uncertainty of a calibration error", Dimensionless.class, standardUncertainty);
+            value = percent(value);
+            standardUncertainty = percent(standardUncertainty);
+        }
+
+        private static Quantity<Dimensionless> percent(Quantity<Dimensionless> ratio) {
+            return Amounts.of(Amounts.in(ratio, SpreadingUnits.PERCENT), SpreadingUnits.PERCENT);
         }
 
         /**
@@ -81,8 +88,7 @@ public record WrittenTruckSeason(
         }
 
         Measured<Dimensionless> measured() {
-            double uncertainty = Amounts.in(standardUncertainty, value.getUnit());
-            return Measured.of(value, Amounts.of(uncertainty, value.getUnit()), Double.POSITIVE_INFINITY);
+            return Measured.of(value, standardUncertainty, Double.POSITIVE_INFINITY);
         }
     }
 

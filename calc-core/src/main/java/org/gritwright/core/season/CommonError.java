@@ -4,6 +4,7 @@ import java.io.Serializable;
 import javax.measure.Quantity;
 import javax.measure.quantity.Dimensionless;
 import org.gritwright.units.Amounts;
+import org.gritwright.units.SpreadingUnits;
 import org.gritwright.units.check.Require;
 
 /**
@@ -11,7 +12,7 @@ import org.gritwright.units.check.Require;
  * with it. Immutable, thread-safe, a value.
  *
  * @param name what people call its source, such as "loader 3" or "density of the survey crew"
- * @param standardUncertainty of the scale or the density, relative to the mass; greater than 0
+ * @param standardUncertainty of the scale or the density, relative to the mass; greater than 0, kept in percent
  */
 public record CommonError(String name, Quantity<Dimensionless> standardUncertainty) implements Serializable {
     private static final long serialVersionUID = 1L;
@@ -25,6 +26,8 @@ public record CommonError(String name, Quantity<Dimensionless> standardUncertain
         Require.given(CommonError.class, name, standardUncertainty);
         Require.text("name of a scale or density", name);
         Require.positive("standard uncertainty of " + name, Dimensionless.class, standardUncertainty);
+        standardUncertainty =
+                Amounts.of(Amounts.in(standardUncertainty, SpreadingUnits.PERCENT), SpreadingUnits.PERCENT);
     }
 
     double ratio() {

@@ -28,6 +28,12 @@ class FuzzTest {
     }
 
     @Test
+    @Tag("jackson")
+    void whateverASeasonsAccountHoldsItIsRefusedOrASeason() throws IOException {
+        run("Season", 4000 * TIMES, 300, SeasonFuzz::fuzzerTestOneInput);
+    }
+
+    @Test
     void whateverATextSaysItIsRefusedOrReadAsItStands() throws IOException {
         run("Text", 60_000 * TIMES, 60, TextFuzz::fuzzerTestOneInput);
     }

@@ -6,6 +6,9 @@ import static org.assertj.core.api.Assertions.catchThrowableOfType;
 import static org.assertj.core.api.Assertions.tuple;
 
 import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collections;
@@ -28,6 +31,7 @@ import net.jqwik.api.Provide;
 import org.gritwright.core.document.RejectedDocumentException;
 import org.gritwright.core.finding.Finding;
 import org.gritwright.core.record.WrittenTruckSeason.CalibrationError;
+import org.gritwright.core.season.CommonError;
 import org.gritwright.core.season.Delivery;
 import org.gritwright.core.season.Draw;
 import org.gritwright.core.season.Season;
@@ -44,41 +48,16 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 @Tag("jackson")
 class WrittenSeasonTest {
-    private static final String GOOD = """
-            {"format": "gritwright/season-account", "formatVersion": 1,
-             "season": "2026/27", "from": "2026-11-01", "to": "2027-04-15",
-             "piles": [
-              {"id": "north", "material": "salt",
-               "opening": {"mass": "500 ton", "standardUncertainty": "8 ton"},
-               "surveys": [
-                {"on": "2027-01-31", "mass": "312 ton", "standardUncertainty": "6 ton"},
-                {"on": "2027-04-15", "mass": "100 ton", "standardUncertainty": "4 ton"}],
-               "deliveries": [
-                {"ticket": "1041", "on": "2027-01-31", "mass": "24 ton", "standardUncertainty": "0.1 ton",
-                 "sharedError": {"name": "supplier", "standardUncertainty": "0.1 %"}},
-                {"ticket": "1042", "on": "2027-02-01", "mass": "25 ton", "standardUncertainty": "0.1 ton",
-                 "sharedError": {"name": "supplier", "standardUncertainty": "0.1 %"}}],
-               "otherUses": [{"what": "brine", "on": "2027-03-01", "mass": "12 ton", "standardUncertainty": "1 ton"}],
-               "unexplained": "5 ton"},
-              {"id": "south", "material": "salt",
-               "opening": {"mass": "50 ton", "standardUncertainty": "2 ton"},
-               "surveys": [{"on": "2027-03-31", "mass": "0 ton", "standardUncertainty": "0 ton"}]}],
-             "trucks": [
-              {"id": "T-07",
-               "calibrationError": {"value": "0.8 %", "standardUncertainty": "1.2 %",
-                "sharedError": {"name": "loader 3", "standardUncertainty": "0.5 %"}},
-               "draws": [
-                {"pile": "north", "from": "2026-11-01", "to": "2027-01-31", "indicated": "212 ton", "source": "controller"},
-                {"pile": "north", "from": "2027-02-01", "to": "2027-04-15", "indicated": "225 ton", "source": "telemetry"}],
-               "weighedLoads": [
-                {"from": "2026-12-01", "to": "2026-12-02",
-                 "weighed": {"mass": "60 ton", "standardUncertainty": "0.2 ton",
-                  "sharedError": {"name": "loader 3", "standardUncertainty": "0.5 %"}},
-                 "indicated": "60.5 ton"}]},
-              {"id": "T-08",
-               "draws": [
-                {"pile": "south", "from": "2026-11-01", "to": "2027-03-31", "indicated": "51 ton", "source": "controller"}]}]}
-            """;
+    /** As version 1 of the format was typed first, kept forever: it has to be read forever. */
+    private static final String GOOD = resource("/golden/version-1/season-account.json");
+
+    private static String resource(String name) {
+        try (InputStream in = WrittenSeasonTest.class.getResourceAsStream(name)) {
+            return new String(in.readAllBytes(), StandardCharsets.UTF_8);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
 
     private static WrittenSeason read(String text) throws IOException, RejectedDocumentException {
         return DocumentLawsTest.read(Document.SEASON_ACCOUNT, text);
@@ -144,6 +123,19 @@ class WrittenSeasonTest {
     }
 
     @Test
+    void aRatioIsWrittenInPercentHoweverItWasMade() throws Exception {
+        CalibrationError bare = new CalibrationError(
+                Amounts.of(0.25, SpreadingUnits.ONE),
+                Amounts.of(0.0625, SpreadingUnits.ONE),
+                Optional.of(new CommonError("loader 4", Amounts.of(0.03125, SpreadingUnits.ONE))));
+        WrittenSeason filled = good().withCalibrationErrors(Map.of("T-08", bare));
+        String text = Document.SEASON_ACCOUNT.toText(filled);
+
+        assertThat(text).contains("\"25 %\"", "\"6.25 %\"", "\"3.125 %\"");
+        assertThat(read(text)).isEqualTo(filled);
+    }
+
+    @Test
     void aDrawAcrossASurveyIsRefusedAndSaysWhereToSplitIt() {
         String text = with("\"to\": \"2027-01-31\", \"indicated\"", "\"to\": \"2027-02-10\", \"indicated\"")
                 .replace("\"from\": \"2027-02-01\", \"to\"", "\"from\": \"2027-02-11\", \"to\"");
@@ -176,7 +168,9 @@ class WrittenSeasonTest {
             "to": "2027-04-15",     | "to": "2026-04-15",     | /to                          | 2026-11-01, its first day, or later
             "source": "telemetry"   | "source": "display"     | /trucks/0/draws/1/source | controller, telemetry
             "mass": "25 ton"        | "mass": "-25 ton"       | /piles/0/deliveries/1        | mass of ticket 1042
-            "value": "0.8 %"        | "value": "-100 %"       | /trucks/0/calibrationError   | above -100 %
+            "value": "0.8 %"        | "value": "-100 %"       | /trucks/0/calibrationError/value | above -100 %
+            "value": "0.8 %"        | "value": "0.8"          | /trucks/0/calibrationError/value | written with %
+            "standardUncertainty": "0.1 %" | "standardUncertainty": "0.001" | /piles/0/deliveries/0/sharedError/standardUncertainty | written with %
             "indicated": "60.5 ton" | "indicated": "0 ton"    | /trucks/0/weighedLoads/0     | indicated mass of weighed loads
             "unexplained": "5 ton"  | "unexplained": "0 ton"  | /piles/0                     | unexplained of pile north
             """)
