@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.PriorityQueue;
+import org.gritwright.units.check.Require;
 
 /**
  * L·D·Lᵀ of a sparse symmetric matrix that may be indefinite and singular: whoever touches the fewest others goes first (minimum degree), one
@@ -108,7 +109,7 @@ final class Elimination {
         return new double[] {second / determinant, -both / determinant, first / determinant};
     }
 
-    /** When all wait, the largest number of all is safe (Bunch and Parlett). */
+    /** When all wait, the largest number of all is safe (Bunch and Parlett); there is none where all have overflowed. */
     private void eliminateLargest() {
         int node = -1;
         double most = -1;
@@ -121,6 +122,8 @@ final class Elimination {
                 }
             }
         }
+        Require.that(
+                node >= 0, "quantities of a network", "of sizes that can be computed with together", "too far apart");
         ActiveRow row = rows[node];
         double largest = row.largest();
         if (Math.abs(row.diagonal) >= 0.6 * largest || row.length == 0) {

@@ -44,7 +44,8 @@ public record Network(List<Variable> variables, List<Balance> balances, List<Cor
      *
      * @return the adjustment, with all uncertainties
      * @throws org.gritwright.units.InvalidInputException if a name is there twice, a balance or correlation names a quantity that isn't
-     *     there, correlations are impossible together, or exact balances contradict each other; the message names them
+     *     there, correlations are impossible together, or exact balances contradict each other; the message names them. Also if sizes
+     *     are so far apart that nothing can be computed with them together
      */
     public Adjustment adjust() {
         return Adjustment.of(this);

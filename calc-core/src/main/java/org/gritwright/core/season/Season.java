@@ -97,6 +97,8 @@ public record Season(List<Pile> piles, List<TruckSeason> trucks) implements Seri
      * Makes the season add up, and looks for what doesn't fit.
      *
      * @return the balance, at a risk of 5 % for a false alarm in the whole season
+     * @throws org.gritwright.units.InvalidInputException if exact numbers contradict each other, or sizes are too far apart to be computed
+     *     with
      */
     public SeasonBalance balance() {
         return balance(0.05);
@@ -107,7 +109,8 @@ public record Season(List<Pile> piles, List<TruckSeason> trucks) implements Seri
      *
      * @param risk of a false alarm in the whole season, greater than 0 and below 0.95
      * @return the balance
-     * @throws org.gritwright.units.InvalidInputException if the risk isn't accepted, or exact numbers contradict each other
+     * @throws org.gritwright.units.InvalidInputException if the risk isn't accepted, exact numbers contradict each other, or sizes
+     *     are too far apart to be computed with
      */
     public SeasonBalance balance(double risk) {
         return SeasonBalance.of(this, risk);

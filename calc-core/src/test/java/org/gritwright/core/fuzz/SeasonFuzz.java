@@ -13,6 +13,8 @@ import org.gritwright.core.json.JsonText;
 import org.gritwright.core.json.Problems;
 import org.gritwright.core.record.Document;
 import org.gritwright.core.record.WrittenSeason;
+import org.gritwright.core.season.Season;
+import org.gritwright.units.InvalidInputException;
 
 /** Seasons' accounts with slips: refused with problems, or looked at, written and read as the same, and a season. */
 public final class SeasonFuzz {
@@ -48,6 +50,16 @@ public final class SeasonFuzz {
             Check.that(!e.problems().isEmpty(), "a refusal with problems");
         } catch (IOException e) {
             throw new UncheckedIOException("memory can't fail to be read", e);
+        }
+    }
+
+    /** How many trucks are in the balance; those of the account where its numbers can't be balanced. */
+    private static int balanced(WrittenSeason season) {
+        Season balanced = season.toSeason();
+        try {
+            return balanced.balance().asStated().trucks().size();
+        } catch (InvalidInputException e) {
+            return balanced.trucks().size();
         }
     }
 

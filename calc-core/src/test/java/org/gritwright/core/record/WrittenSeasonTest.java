@@ -406,6 +406,16 @@ class WrittenSeasonTest {
                                 + " indicated 10900 lb of them: one may be in another unit, as 10900 kg would fit what was weighed.");
     }
 
+    @Test
+    void sizesThatNoComputationHoldsTogetherAreRefusedWhenTheSeasonIsBalanced() throws Exception {
+        Season season = read(with("\"standardUncertainty\": \"0 ton\"", "\"standardUncertainty\": \"5e-324 ton\""))
+                .toSeason();
+
+        assertThatThrownBy(season::balance)
+                .hasMessage(
+                        "quantities of a network must be of sizes that can be computed with together: too far apart");
+    }
+
     @Provide
     Arbitrary<WrittenSeason> seasons() {
         return WrittenSeasons.any();
