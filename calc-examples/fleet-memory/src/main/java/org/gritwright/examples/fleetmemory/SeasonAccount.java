@@ -20,22 +20,25 @@ final class SeasonAccount {
 
     /** What its trucks' verifications say is taken from the history, unless the account says it. */
     static SeasonPage page(History history, WrittenSeason written) throws BadInputException {
-        SeasonErrors known =
-                SeasonErrors.of(history, materials(written), FleetMemoryCommand.end(written.to(), history.yard()));
+        SeasonErrors known = SeasonErrors.of(history, materials(written), written);
         Map<String, WrittenTruckSeason.CalibrationError> byRecords = new HashMap<>();
         known.errors().forEach((truck, error) -> byRecords.put(truck, WrittenTruckSeason.CalibrationError.of(error)));
         List<String> texts = new ArrayList<>();
         texts.add(written.from() + " to " + written.to() + ": "
                 + Words.count(written.trucks().size(), "truck") + ", "
                 + Words.count(written.piles().size(), "pile")
-                + ". How far off a truck is \"by its verification\" is what the"
-                + " kept records say of what its display held on the last day, unless the account says it.");
+                + ". How far off a truck is \"by its verification\" is the mean of what the kept records tell of the season, unless the"
+                + " account says it.");
         for (WrittenTruckSeason truck : written.trucks()) {
             if (truck.calibrationError().isPresent()) {
                 texts.add("Truck " + truck.id() + ": the account says its error, not the records.");
-            } else if (known.unknown().containsKey(truck.id())) {
-                texts.add("Truck " + truck.id() + " counts as not verified: "
-                        + known.unknown().get(truck.id()) + ".");
+            } else {
+                List<String> remarks = known.remarks().getOrDefault(truck.id(), List.of());
+                boolean isKnown = known.errors().containsKey(truck.id());
+                if (!isKnown || !remarks.isEmpty()) {
+                    texts.add("Truck " + truck.id() + (isKnown ? ": " : " counts as not verified. ")
+                            + String.join(" ", remarks));
+                }
             }
         }
         written.findings().forEach(finding -> texts.add(finding.sentence()));

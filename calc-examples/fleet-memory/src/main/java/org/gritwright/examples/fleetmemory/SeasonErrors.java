@@ -1,85 +1,49 @@
 package org.gritwright.examples.fleetmemory;
 
-import java.time.Instant;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
 import javax.measure.quantity.Dimensionless;
-import org.gritwright.core.history.Held;
 import org.gritwright.core.history.History;
-import org.gritwright.core.history.SlotState;
+import org.gritwright.core.history.SeasonError;
+import org.gritwright.core.record.WrittenSeason;
 import org.gritwright.core.uncertainty.Measured;
 import org.gritwright.units.Amounts;
-import org.gritwright.units.SpreadingUnits;
 
 /**
- * What the kept records say of the trucks of a season: by how much what each display held at its end was off.
+ * What the kept records say of the trucks of a season: by how much what each display held was off.
  *
  * @param errors by truck
- * @param unknown why nothing is known, by truck
+ * @param remarks what a person should know of them, by truck
  */
-record SeasonErrors(Map<String, Measured<Dimensionless>> errors, Map<String, String> unknown) {
+record SeasonErrors(Map<String, Measured<Dimensionless>> errors, Map<String, List<String>> remarks) {
     /** @param materials of each truck, those that it drew */
-    static SeasonErrors of(History history, Map<String, Set<String>> materials, Instant end) {
+    static SeasonErrors of(History history, Map<String, Set<String>> materials, WrittenSeason season) {
         Map<String, Measured<Dimensionless>> errors = new LinkedHashMap<>();
-        Map<String, String> unknown = new LinkedHashMap<>();
+        Map<String, List<String>> remarks = new LinkedHashMap<>();
         Set<String> known = Set.copyOf(history.trucks());
         materials.forEach((truck, drawn) -> {
+            List<String> said = new ArrayList<>();
             if (!known.contains(truck)) {
-                unknown.put(truck, "no record of it is kept");
-                return;
-            }
-            List<Measured<Dimensionless>> found = new ArrayList<>();
-            for (SlotState slot : history.asOf(truck, end).slots()) {
-                for (Held held : slot.values()) {
-                    if (drawn.contains(held.value().point().material().name())) {
-                        usable(held).ifPresent(found::add);
-                    }
-                }
-            }
-            if (found.isEmpty()) {
-                unknown.put(truck, "no catch tells how far off what its display held was");
+                said.add("No record of it is kept.");
+            } else if (drawn.size() != 1) {
+                said.add("It drew " + Words.count(drawn.size(), "material") + ", and an error is known of one only.");
             } else {
-                errors.put(truck, together(found));
+                SeasonError error =
+                        SeasonError.of(history, truck, drawn.iterator().next(), season.from(), season.to());
+                said.addAll(error.remarks());
+                error.error().filter(SeasonErrors::isUncertain).ifPresent(one -> errors.put(truck, one));
             }
+            remarks.put(truck, said);
         });
-        return new SeasonErrors(errors, unknown);
+        return new SeasonErrors(errors, remarks);
     }
 
-    /** What was changed after it was caught isn't known any more. */
-    private static Optional<Measured<Dimensionless>> usable(Held held) {
-        return held.changed().isEmpty()
-                ? held.error()
-                        .filter(error -> error.standardUncertainty()
-                                .filter(u -> Amounts.si(Dimensionless.class, u) > 0)
-                                .isPresent())
-                : Optional.empty();
-    }
-
-    /** Nobody knows how much was laid with which gate opening: any share of each is as likely. */
-    private static Measured<Dimensionless> together(List<Measured<Dimensionless>> found) {
-        if (found.size() == 1) {
-            return found.get(0);
-        }
-        double lowest = Double.POSITIVE_INFINITY;
-        double highest = Double.NEGATIVE_INFINITY;
-        double own = 0;
-        for (Measured<Dimensionless> one : found) {
-            double error = Amounts.si(Dimensionless.class, one.value());
-            lowest = Math.min(lowest, error);
-            highest = Math.max(highest, error);
-            own = Math.max(
-                    own,
-                    Amounts.si(Dimensionless.class, one.standardUncertainty().orElseThrow()));
-        }
-        // Rectangular from the lowest to the highest, JCGM 100:2008, 4.3.7.
-        double between = (highest - lowest) / Math.sqrt(12);
-        return Measured.of(
-                Amounts.ofSi((lowest + highest) / 2, SpreadingUnits.PERCENT),
-                Amounts.ofSi(Math.hypot(own, between), SpreadingUnits.PERCENT),
-                Double.POSITIVE_INFINITY);
+    private static boolean isUncertain(Measured<Dimensionless> error) {
+        return error.standardUncertainty()
+                .filter(u -> Amounts.si(Dimensionless.class, u) > 0)
+                .isPresent();
     }
 }

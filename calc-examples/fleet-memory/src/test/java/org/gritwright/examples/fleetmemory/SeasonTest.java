@@ -161,7 +161,7 @@ class SeasonTest {
         Fixtures.run(database, "import", file);
 
         String said = Fixtures.run(database, "season", "2024/25").out();
-        assertThat(said).contains("Truck C-01 counts as not verified: no record of it is kept.", "not verified");
+        assertThat(said).contains("Truck C-01 counts as not verified. No record of it is kept.", "not verified");
         assertThat(Fixtures.run(database, "season", "2019/20").err())
                 .contains("there is no account of season \"2019/20\"; known are 2024/25");
     }
