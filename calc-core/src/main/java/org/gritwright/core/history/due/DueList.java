@@ -14,7 +14,6 @@ import org.gritwright.core.history.Event;
 import org.gritwright.core.history.History;
 import org.gritwright.core.history.SlotState;
 import org.gritwright.core.history.TruckState;
-import org.gritwright.core.history.ValueChange;
 import org.gritwright.units.Amounts;
 
 /** What is due in a fleet. */
@@ -41,13 +40,9 @@ public final class DueList {
             TruckState state = history.asOf(truck, end);
             PointDues dues = new PointDues(history, settings, on, truck, events, planned);
             state.values().forEach(held -> dues.held(held).ifPresent(all::add));
-            List<ValueChange> changes =
-                    state.slots().stream().anyMatch(slot -> slot.lost().isPresent())
-                            ? history.changes(truck)
-                            : List.of();
             for (SlotState slot : state.slots()) {
                 slot.lost()
-                        .ifPresent(by -> changes.stream()
+                        .ifPresent(by -> history.changes(truck).stream()
                                 .filter(change ->
                                         change.by().equals(by) && change.slot().equals(slot.slot()))
                                 .flatMap(change -> change.from().stream())

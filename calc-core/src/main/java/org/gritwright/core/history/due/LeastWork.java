@@ -24,7 +24,7 @@ final class LeastWork {
     /** More catches than this nobody makes. */
     static final int MOST = 10;
 
-    /** A number of catches that is whole but for rounding is whole. */
+    /** An interval that is within the tolerance but for rounding is within it. */
     private static final double ROUNDING = 1e-9;
 
     private LeastWork() {}
@@ -57,9 +57,12 @@ final class LeastWork {
         Caught one = like.get();
         double room = (tolerance.ratio() - error)
                 / Student.of(Double.POSITIVE_INFINITY).coverageFactor(COVERAGE);
-        double left = room * Math.abs(room) - one.shared * one.shared;
-        double catches = left > 0 ? Math.max(1, Math.ceil(one.own * one.own / left - ROUNDING)) : MOST + 1;
-        return catches > MOST ? new Work.PlanAnew() : new Work.Verify((int) catches, one.each.map(point::asCaught));
+        for (int catches = 1; catches <= MOST; catches++) {
+            if (one.uncertaintyOf(catches) <= room * (1 + ROUNDING)) {
+                return new Work.Verify(catches, one.each.map(point::asCaught));
+            }
+        }
+        return new Work.PlanAnew();
     }
 
     /** How uncertain one catch is, like the last ones were. */
@@ -82,6 +85,11 @@ final class LeastWork {
                     Amounts.si(DischargePerRevolution.class, known.discharge().value());
             return relative(known.discharge(), DischargePerRevolution.class, discharge)
                     .map(u -> of(u, known.shared(), known.catches(), Optional.empty()));
+        }
+
+        /** Of so many catches together. */
+        double uncertaintyOf(int catches) {
+            return Math.hypot(shared, own / Math.sqrt(catches));
         }
 
         private static <Q extends Quantity<Q>> Optional<Double> relative(
