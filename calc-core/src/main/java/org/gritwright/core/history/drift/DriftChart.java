@@ -126,7 +126,7 @@ public record DriftChart(DriftRule rule, List<Point> points) {
                     Optional.of(ewma),
                     Optional.of(cusum));
             points.add(point);
-            signaled = signaled || point.isSignal();
+            signaled |= point.isSignal();
         }
     }
 

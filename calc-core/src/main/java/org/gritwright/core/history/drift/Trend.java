@@ -142,15 +142,17 @@ public final class Trend {
         return levelVariance + 2 * covariance * t + slopeVariance * t * t;
     }
 
-    /** Where the error of a value will be on a day: the interval that its true error lies in with 95 %. */
-    private record Band(double lowest, double expected, double highest) {}
+    /** Where the error of a value will be on a day: how near to zero and how far from it the interval is that holds it with 95 %. */
+    private record Band(double nearest, double expected, double farthest) {}
 
     private Band band(double kilogramsPerRevolution, Instant at) {
         double t = years(at);
         double expected = Math.log(kilogramsPerRevolution / reference) - level - slope * t;
         double half = Student.of(Double.POSITIVE_INFINITY).coverageFactor(COVERAGE)
                 * Math.sqrt(variance(t) + between * between);
-        return new Band(Math.expm1(expected - half), Math.expm1(expected), Math.expm1(expected + half));
+        double lowest = Math.expm1(expected - half);
+        double highest = Math.expm1(expected + half);
+        return new Band(Math.max(0, Math.max(lowest, -highest)), Math.expm1(expected), Math.max(-lowest, highest));
     }
 
     /**
@@ -173,15 +175,13 @@ public final class Trend {
         for (int day = 0; day <= days && latest.isEmpty(); day++) {
             Instant at = from.plus(Duration.ofDays(day));
             Band band = band(kilograms, at);
-            boolean in = tolerance.acceptsRatio(band.expected);
-            if (!tolerance.acceptsRatio(band.lowest) || !tolerance.acceptsRatio(band.highest)) {
+            if (!tolerance.acceptsRatio(band.farthest)) {
                 earliest = earliest.or(() -> Optional.of(at));
             }
-            if (!in) {
+            if (!tolerance.acceptsRatio(band.expected)) {
                 expected = expected.or(() -> Optional.of(at));
             }
-            boolean out = band.lowest > tolerance.ratio() || band.highest < -tolerance.ratio();
-            if (out) {
+            if (!tolerance.acceptsRatio(band.nearest)) {
                 latest = Optional.of(at);
             }
         }

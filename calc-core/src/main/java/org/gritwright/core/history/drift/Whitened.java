@@ -96,13 +96,12 @@ final class Whitened {
     }
 
     private static double[] solved(double[][] factor, double[] right) {
-        double[] x = new double[right.length];
+        double[] x = right.clone();
         for (int i = 0; i < x.length; i++) {
-            double sum = right[i];
             for (int k = 0; k < i; k++) {
-                sum -= factor[i][k] * x[k];
+                x[i] -= factor[i][k] * x[k];
             }
-            x[i] = sum / factor[i][i];
+            x[i] /= factor[i][i];
         }
         return x;
     }
@@ -126,7 +125,7 @@ final class Whitened {
         double[] ones = new double[y.length];
         Arrays.fill(ones, 1);
         double[] x = column(ones);
-        double[] residuals = new double[Math.max(0, y.length - 1)];
+        double[] residuals = new double[y.length - 1];
         double squares = x[0] * x[0];
         double products = x[0] * y[0];
         for (int i = 1; i < y.length; i++) {

@@ -25,6 +25,7 @@ import org.gritwright.core.history.What;
 import org.gritwright.core.judgement.Tolerance;
 import org.gritwright.core.judgement.Verdict;
 import org.gritwright.core.statistics.Student;
+import org.gritwright.core.telemetry.SharedError;
 import org.gritwright.core.uncertainty.Measured;
 import org.gritwright.units.Amounts;
 import org.gritwright.units.SpreadingUnits;
@@ -163,11 +164,13 @@ class DriftChartTest {
         assertThat(anew.points().get(4).isSignal()).isTrue();
         assertThat(anew.isFew()).isTrue();
 
-        List<Event> early = new ArrayList<>(events);
-        early.add(calibrated("k", day("2026-01-16"), TWO, 25));
-        assertThat(DriftChart.of(of(early), rule).points())
-                .filteredOn(DriftChart.Point::isFirst)
-                .hasSize(1);
+        for (String before : List.of("2026-01-02", "2026-01-09", "2026-01-16")) {
+            List<Event> early = new ArrayList<>(events);
+            early.add(calibrated("k", day(before), TWO, 25));
+            assertThat(DriftChart.of(of(early), rule).points())
+                    .filteredOn(DriftChart.Point::isFirst)
+                    .hasSize(1);
+        }
     }
 
     private static Event ofFewDegrees(String id, String on, double percent, double degrees) {
@@ -205,6 +208,18 @@ class DriftChartTest {
         assertThat(Student.of(Double.POSITIVE_INFINITY).probabilityAbove(-z))
                 .isCloseTo(Student.of(3).probabilityAbove(-t), within(1e-9));
         assertThat(z).isNegative();
+    }
+
+    /** 0.6 % known from 3 degrees of freedom beside 0.8 % from day to day that counts as known: 3·(0.6² + 0.8²)² ÷ 0.6⁴ of them. */
+    @Test
+    void whatVariesFromDayToDayAddsDegreesOfFreedom() {
+        double t = -Math.log1p(0.03) / (0.01 * Math.sqrt(2));
+        DriftChart few = DriftChart.of(
+                stretch(ofFewDegrees("1", "2026-01-01", 0, 3), ofFewDegrees("2", "2026-01-08", 3, 3)), rule);
+        double z = few.points().get(1).standardized().orElseThrow();
+
+        assertThat(Student.of(Double.POSITIVE_INFINITY).probabilityAbove(-z))
+                .isCloseTo(Student.of(3 / Math.pow(0.36, 2)).probabilityAbove(-t), within(1e-9));
     }
 
     @Test
@@ -331,6 +346,69 @@ class DriftChartTest {
         double wanted = Math.sqrt(Math.pow(Math.log(1.03) / half, 2) / 2 - 0.006 * 0.006);
 
         assertThat(found.relative()).isCloseTo(wanted, within(1e-9));
+    }
+
+    /** Five differences of ln 1.01 and five of ln 1.03: half of ten are below the middle between both. */
+    @Test
+    void theMiddleOfAnEvenNumberOfDifferencesLiesBetweenTwo() {
+        BetweenDays found = BetweenDays.of(
+                List.of(known(weekly(1, 0, 1, 0, 1, 0, 3, 0, 3, 0, 3).toArray(new Event[0]))), BETWEEN);
+
+        assertThat(found.relative()).isCloseTo(deviationOf((Math.log(1.01) + Math.log(1.03)) / 2), within(1e-9));
+    }
+
+    /** Six of ln 1.01 and five of ln 1.03, and then six of ln 1.03. */
+    @Test
+    void theMiddleOfAnOddNumberOfDifferencesIsOneOfThem() {
+        BetweenDays low = BetweenDays.of(
+                List.of(known(weekly(0, 1, 0, 1, 0, 1, 0, 3, 0, 3, 0, 3).toArray(new Event[0]))), BETWEEN);
+        BetweenDays high = BetweenDays.of(
+                List.of(known(weekly(1, 0, 1, 0, 1, 0, 3, 0, 3, 0, 3, 0).toArray(new Event[0]))), BETWEEN);
+
+        assertThat(low.relative()).isCloseTo(deviationOf(Math.log(1.01)), within(1e-9));
+        assertThat(high.relative()).isCloseTo(deviationOf(Math.log(1.03)), within(1e-9));
+    }
+
+    /** With which half of all differences of two values, each with 0.6 % of its own, are below the number. */
+    private static double deviationOf(double median) {
+        double half = Student.of(Double.POSITIVE_INFINITY).coverageFactor(0.5);
+        return Math.sqrt(Math.pow(median / half, 2) / 2 - 0.006 * 0.006);
+    }
+
+    /** Two scales in turns, each uncertain by 0.5 %: their errors don't drop out of a difference. */
+    @Test
+    void whatTwoScalesDifferByIsNoVariationOfDays() {
+        List<Event> events = new ArrayList<>();
+        for (int i = 0; i < 11; i++) {
+            events.add(event(
+                    "v" + i,
+                    day(LocalDate.of(2026, 1, 1).plusDays(7L * i).toString()),
+                    new What.Verified(
+                            value(TWO, 25),
+                            Measured.of(
+                                    Amounts.of(i % 2 * 3, SpreadingUnits.PERCENT),
+                                    Amounts.of(Math.hypot(0.6, 0.5) * (1 + i % 2 * 0.03), SpreadingUnits.PERCENT),
+                                    Double.POSITIVE_INFINITY),
+                            List.of(new SharedError("scale S-" + i % 2, Amounts.of(0.5, SpreadingUnits.PERCENT))),
+                            Verdict.WITHIN_TOLERANCE,
+                            1,
+                            Samples.pounds(240),
+                            Optional.empty())));
+        }
+        double half = Student.of(Double.POSITIVE_INFINITY).coverageFactor(0.5);
+        double wanted = Math.sqrt((Math.pow(Math.log(1.03) / half, 2) - 2 * 0.006 * 0.006 - 2 * 0.005 * 0.005) / 2);
+
+        assertThat(BetweenDays.of(List.of(known(events.toArray(new Event[0]))), BETWEEN)
+                        .relative())
+                .isCloseTo(wanted, within(1e-9));
+    }
+
+    @Test
+    void numbersOfPairsAreNeverNegativeAndAHistoryHasAStretch() {
+        assertRefused(
+                "pairs of days must be 0 or more: -1",
+                () -> new BetweenDays(Amounts.of(1, SpreadingUnits.PERCENT), -1));
+        assertRefused("stretches must be one or more: none", () -> new DischargeHistory(TRUCK, TWO.key(), List.of()));
     }
 
     @Test

@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import javax.measure.quantity.Dimensionless;
+import org.gritwright.core.LiquidSamples;
 import org.gritwright.core.Samples;
 import org.gritwright.core.history.Event;
 import org.gritwright.core.history.Happenings;
@@ -119,5 +120,34 @@ class FleetComparisonTest {
                 .singleElement()
                 .satisfies(one -> assertThat(one.points()).noneMatch(FleetFill.OfPoint::isOdd));
         assertThat(Kind.of(TWO)).hasToString("drag-chain, version 1, salt");
+    }
+
+    private static FleetFill chains(double odd, int others) {
+        List<Event> events = new ArrayList<>();
+        events.add(calibrated("T-0", TWO, odd, 1));
+        for (int truck = 1; truck <= others; truck++) {
+            events.add(calibrated("T-" + truck, TWO, 25, 1));
+        }
+        return FleetFill.of(History.of(events, Happenings.YARD)).get(0);
+    }
+
+    /** Fills that are all alike are taken to vary by 1 % of them: 3.5 times that is odd. */
+    @Test
+    void ofFiveTrucksOneMayBeOddAndHowAlikeTheOthersAreDoesntMakeItSo() {
+        assertThat(chains(25 * 1.036, 4).points())
+                .filteredOn(FleetFill.OfPoint::isOdd)
+                .extracting(FleetFill.OfPoint::truck)
+                .containsExactly("T-0");
+        assertThat(chains(25 * 1.034, 4).points()).noneMatch(FleetFill.OfPoint::isOdd);
+        assertThat(chains(25 * 1.5, 3).points()).noneMatch(FleetFill.OfPoint::isOdd);
+    }
+
+    @Test
+    void aPumpAndAFlowMeterAreOfTheTypeThatMeters() {
+        assertThat(Kind.of(LiquidSamples.METER_POINT).type())
+                .isEqualTo(LiquidSamples.METER.meter().id());
+        assertThat(Kind.of(LiquidSamples.pumpPoint(Samples.SENSOR)).type())
+                .isEqualTo(LiquidSamples.pump(Samples.SENSOR).pump().id());
+        assertThat(Kind.of(LiquidSamples.METER_POINT)).isNotEqualTo(Kind.of(LiquidSamples.pumpPoint(Samples.SENSOR)));
     }
 }
