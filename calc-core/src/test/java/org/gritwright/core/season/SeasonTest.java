@@ -232,6 +232,64 @@ class SeasonTest {
     }
 
     @Test
+    void aDensityThatCancelsBetweenOpeningAndClosingIsNoSuspect() {
+        // Misread by 20 ton: only a density off by far more than stated would explain it, by what it leaves of 400 −
+        // 401.
+        CommonError density = new CommonError("density", percent(1));
+        Pile north = Pile.of(
+                "north",
+                "salt",
+                stated(400, 4).sharing(density),
+                deliveries("N", 10, 40),
+                stated(401, 4).sharing(density));
+        Season season = new Season(
+                List.of(north),
+                List.of(TruckSeason.verified("1", error(0, 1), List.of(Draw.of("north", tons(430))), List.of())));
+
+        assertThat(season.balance().suspicions()).noneMatch(Suspicion.CommonOff.class::isInstance);
+        Pile other = Pile.of(
+                "north",
+                "salt",
+                stated(900, 4).sharing(density),
+                deliveries("N", 10, 40),
+                stated(101, 4).sharing(density));
+        Season shown = new Season(
+                List.of(other),
+                List.of(TruckSeason.verified("1", error(0, 1), List.of(Draw.of("north", tons(1250))), List.of())));
+        assertThat(shown.balance().suspicions()).anyMatch(Suspicion.CommonOff.class::isInstance);
+    }
+
+    @Test
+    void aScaleThatTrucksWereVerifiedOnDoesNotAverageOut() {
+        CommonError scale = new CommonError("yard scale", percent(1));
+        Pile north = Pile.of("north", "salt", stated(500, 5), deliveries("N", 20, 40), stated(500, 5));
+        List<TruckSeason> apart = new ArrayList<>();
+        List<TruckSeason> together = new ArrayList<>();
+        for (int i = 1; i <= 16; i++) {
+            List<Draw> draws = List.of(Draw.of("north", tons(50)));
+            apart.add(TruckSeason.verified(String.valueOf(i), error(0, 1.5), draws, List.of()));
+            together.add(TruckSeason.verified(String.valueOf(i), error(0, Math.sqrt(1.25)), draws, List.of())
+                    .sharing(scale));
+        }
+        // The balance of 800 tons by the trucks: 1.5 % / 4 each on its own; with 1 % shared, more than 1 %.
+        assertThat(spread(new Season(List.of(north), apart))).isCloseTo(Math.hypot(7.2, 3), within(0.3));
+        assertThat(spread(new Season(List.of(north), together))).isCloseTo(Math.hypot(7.2, 8.3), within(0.3));
+    }
+
+    /** The standard uncertainty of what the pile has too much, in tons. */
+    private static double spread(Season season) {
+        return season.balance().suspicions().stream()
+                .filter(Suspicion.PileOff.class::isInstance)
+                .map(one -> ((Suspicion.PileOff) one)
+                        .missing()
+                        .standardUncertainty()
+                        .orElseThrow())
+                .mapToDouble(u -> Amounts.in(u, SpreadingUnits.SHORT_TON))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    @Test
     void thePowerSaysWhatWouldHaveBeenFound() {
         SeasonBalance balance = season(0, 0).balance();
         Quantity<Dimensionless> smallest = balance.smallestOverReport("2").orElseThrow();
