@@ -80,8 +80,11 @@ public record SeasonError(
      * @throws org.gritwright.units.InvalidInputException if the last day is before the first
      */
     public static SeasonError of(History history, String truck, String material, LocalDate from, LocalDate to) {
+        Objects.requireNonNull(history, "history");
         Objects.requireNonNull(truck, "truck");
         Objects.requireNonNull(material, "material");
+        Objects.requireNonNull(from, "from");
+        Objects.requireNonNull(to, "to");
         Require.that(!to.isBefore(from), "last day", "not before the first, " + from, to);
         Instant begin = from.atStartOfDay().toInstant(history.yard());
         Instant end = to.plusDays(1).atStartOfDay().toInstant(history.yard()).minusNanos(1);
