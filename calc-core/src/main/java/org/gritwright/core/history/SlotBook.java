@@ -187,16 +187,15 @@ final class SlotBook {
 
     private void verify(Event event, What.Verified verified) {
         show(event, verified.inForce(), Kind.VERIFIED_ANOTHER);
-        // Which of both the display holds has to be looked at, however well this one was proven before.
-        entry(verified.inForce())
-                .filter(entry -> !isSame(entry.value, verified.inForce()))
-                .ifPresent(entry -> entry.changed.add(event));
-        entry(verified.inForce())
-                .filter(entry -> isSame(entry.value, verified.inForce()))
-                .ifPresent(entry -> {
-                    entry.verifications.add(event);
-                    entry.changed.clear();
-                });
+        entry(verified.inForce()).ifPresent(entry -> {
+            if (isSame(entry.value, verified.inForce())) {
+                entry.verifications.add(event);
+                entry.changed.clear();
+            } else {
+                // Which of both the display holds has to be looked at, however well this one was proven before.
+                entry.changed.add(event);
+            }
+        });
     }
 
     /** What is seen where nothing is known is what is held. Where it contradicts what is known, only a look at the display counts. */
