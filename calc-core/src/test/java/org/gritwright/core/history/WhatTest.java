@@ -111,6 +111,7 @@ class WhatTest {
             assertNamesWhatIsMissing((Record) what);
         }
         assertNamesWhatIsMissing(entered("1", DAY, value(TWO, 26)));
+        assertNamesWhatIsMissing(new Event.Superseding("1", "typed 26 for 27"));
     }
 
     private static What.Calibrated calibration(int catches, SharedError... shared) {
