@@ -290,6 +290,21 @@ class SeasonTest {
     }
 
     @Test
+    void anErrorThatWasStatedAsARatioIsToldInPercent() {
+        Suspicion off = new Suspicion.TruckReports(
+                "7",
+                Measured.of(
+                        Amounts.of(0.026, SpreadingUnits.ONE),
+                        Amounts.of(0.01, SpreadingUnits.ONE),
+                        Double.POSITIVE_INFINITY),
+                Optional.of(Measured.of(percent(9), percent(2), Double.POSITIVE_INFINITY)),
+                4);
+
+        assertThat(off.sentence())
+                .isEqualTo("Truck 7 over-reports by 9 ± 4 % (95 %), by all but its verification, which says 2.6 %.");
+    }
+
+    @Test
     void thePowerSaysWhatWouldHaveBeenFound() {
         SeasonBalance balance = season(0, 0).balance();
         Quantity<Dimensionless> smallest = balance.smallestOverReport("2").orElseThrow();
