@@ -69,6 +69,15 @@ public final class RoadCutter implements Serializable {
         }
     }
 
+    /**
+     * Begins with piece 0 again, as at the beginning of a road whose pieces are counted from there: the next row begins at 0. When the last row
+     * was, and how far the truck went in rows that were passed over, isn't forgotten, so that all pieces together stay all rows. In time it
+     * changes nothing.
+     */
+    public void beginAgain() {
+        traveled = 0;
+    }
+
     /** What a row, or a part of it, brings to a piece. */
     private record Part(long amount, boolean isMeasured, long millimeters, long millis, RowStatus status) {}
 
@@ -170,7 +179,7 @@ public final class RoadCutter implements Serializable {
     }
 
     /**
-     * How far the truck went.
+     * How far the truck went since it began, or {@link #beginAgain() began again}.
      *
      * @return millimeters, as far as that is known
      */

@@ -572,7 +572,7 @@ public final class RowEvaluator implements Serializable {
         requireOwn(part);
         requireOwn(next);
         Require.that(
-                !hasWays || next.isCountedOn(),
+                !hasWays || next.isCountedOn() || !part.hasReading(),
                 "part that follows",
                 "counted on from the earlier rows' state, as an error grows with what they turned",
                 "evaluated by itself");

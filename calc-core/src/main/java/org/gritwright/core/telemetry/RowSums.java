@@ -293,6 +293,10 @@ public final class RowSums implements Serializable {
         return all.value().shiftLeft(2 * (MOST_HALVINGS - halvings));
     }
 
+    boolean hasReading() {
+        return hasReading;
+    }
+
     boolean isCountedOn() {
         return continues || !hasReading;
     }

@@ -136,6 +136,8 @@ class CorrectedBackTest {
         second.evaluate(ROWS, 400, ROWS.size(), second.start(), apart, amounts, statuses);
 
         assertThat(second.merged(early, late)).isEqualTo(evaluated(second, ROWS).sums());
+        // After no rows at all, rows by themselves are those that come first.
+        assertThat(second.merged(second.sums(), early)).isEqualTo(early);
         assertThatThrownBy(() -> second.merged(early, apart))
                 .hasMessageContaining(
                         "counted on from the earlier rows' state, as an error grows with what they turned");

@@ -180,6 +180,30 @@ class PiecesTest {
                 .isCloseTo(50, within(1e-12));
     }
 
+    /** Of the road before, what was passed over goes with the row that it was counted in. */
+    @Test
+    void aNewRoadBeginsWithPieceZeroAndLosesNothing() {
+        byte late = RowStatus.OUT_OF_ORDER.code();
+        long[] times = seconds(0, 10, 9, 20, 30);
+        long[] amounts = {0, 50, 0, 70, 90};
+        byte[] statuses = {LAID, LAID, late, LAID, LAID};
+        long[] millimeters = {0, 150_000, 5_000, 60_000, 80_000};
+        RoadCutter cutter = new RoadCutter(meters(100));
+        PieceSums first = new PieceSums(false);
+        PieceSums second = new PieceSums(false);
+        cutter.cut(times, amounts, statuses, millimeters, 0, 3, first);
+        cutter.beginAgain();
+        cutter.cut(times, amounts, statuses, millimeters, 3, 5, second);
+
+        assertThat(first.pieces()).containsExactly(0L, 1L);
+        assertThat(first.covered(0) + first.covered(1)).isEqualTo(150_000);
+        assertThat(second.pieces()).containsExactly(0L, 1L);
+        assertThat(second.covered(0) + second.covered(1)).isEqualTo(145_000);
+        assertThat(second.millis(0) + second.millis(1)).isEqualTo(20_000);
+        assertThat(first.amount() + second.amount()).isEqualTo(210);
+        assertThat(cutter.traveled()).isEqualTo(145_000);
+    }
+
     @Test
     void idsTakeWholeRows() {
         PieceSums sums = new PieceSums(false);
