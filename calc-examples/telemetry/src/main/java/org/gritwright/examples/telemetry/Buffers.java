@@ -13,12 +13,19 @@ final class Buffers {
     final double[] gates = new double[SIZE];
     final int[] slots = new int[SIZE];
     final byte[] modes = new byte[SIZE];
+    final int[] roads = new int[SIZE];
+    final long[] liquid = new long[SIZE];
     final Rows rows = new Rows(times, shaft, gates, slots, modes);
+
+    /** No gate meters a liquid here, and the slot is the dry material's. */
+    final Rows liquidRows = new Rows(times, liquid, new double[0], new int[0], modes);
 
     final long[] amounts = new long[SIZE];
     final byte[] statuses = new byte[SIZE];
     final long[] millimeters = new long[SIZE];
     final byte[] roadStatuses = new byte[SIZE];
+    final long[] microliters = new long[SIZE];
+    final byte[] liquidStatuses = new byte[SIZE];
 
     /** What was laid on the road, and the statuses as the cutters take them: {@link TruckPass}. */
     final long[] laid = new long[SIZE];

@@ -29,6 +29,7 @@ import org.apache.spark.sql.types.DataTypes;
 import org.apache.spark.sql.types.StructType;
 import org.gritwright.core.judgement.Tolerance;
 import org.gritwright.units.Amounts;
+import org.gritwright.units.quantity.FlowRate;
 import org.gritwright.units.quantity.PulseCount;
 import org.gritwright.units.quantity.RotationalSpeed;
 
@@ -109,6 +110,8 @@ public final class CostMeasurement {
                 Amounts.parse(Time.class, longestGap),
                 Amounts.parse(PulseCount.class, rollsOverAt),
                 Amounts.parse(PulseCount.class, "16777216 pulse"),
+                Amounts.parse(FlowRate.class, "20 gal/min"),
+                Amounts.parse(PulseCount.class, "65536 pulse"),
                 Amounts.parse(Length.class, "0.1 mi"),
                 Tolerance.percent(10),
                 FoundErrors.AS_FOUND);

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.Iterator;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import org.apache.spark.api.java.function.FlatMapFunction;
 import org.apache.spark.broadcast.Broadcast;
 import org.apache.spark.sql.catalyst.InternalRow;
@@ -45,7 +46,9 @@ final class FilePass implements FlatMapFunction<Iterator<InternalRow>, FilePass.
         TruckSetup setup = null;
         TruckPass pass = null;
         UTF8String slotName = null;
+        UTF8String roadName = null;
         int slot = IMPOSSIBLE;
+        int road = TruckPass.NO_ROAD;
         while (rows.hasNext()) {
             InternalRow row = rows.next();
             UTF8String id = row.getUTF8String(RowTable.TRUCK);
@@ -55,6 +58,8 @@ final class FilePass implements FlatMapFunction<Iterator<InternalRow>, FilePass.
                 setup = setups.value().get(truck.toString());
                 pass = setup == null ? null : new TruckPass(setup, axis, buffers);
                 slotName = null;
+                roadName = null;
+                road = TruckPass.NO_ROAD;
                 if (setup == null && !unknown.contains(truck.toString())) {
                     unknown.add(truck.toString());
                 }
@@ -65,7 +70,12 @@ final class FilePass implements FlatMapFunction<Iterator<InternalRow>, FilePass.
                     slotName = name == null ? UTF8String.EMPTY_UTF8 : name.clone();
                     slot = setup.slot(slotName.toString());
                 }
-                add(pass, row, slot);
+                UTF8String itsRoad = row.isNullAt(RowTable.ROAD_ID) ? null : row.getUTF8String(RowTable.ROAD_ID);
+                if (!Objects.equals(roadName, itsRoad)) {
+                    roadName = itsRoad == null ? null : itsRoad.clone();
+                    road = roadName == null ? TruckPass.NO_ROAD : pass.road(roadName.toString());
+                }
+                add(pass, row, slot, road);
             }
         }
         finish(pass, seasons);
@@ -73,16 +83,22 @@ final class FilePass implements FlatMapFunction<Iterator<InternalRow>, FilePass.
     }
 
     /** What isn't there becomes what can't be, so that the row goes to the side table and not into a sum. */
-    private static void add(TruckPass pass, InternalRow row, int slot) {
+    private static void add(TruckPass pass, InternalRow row, int slot, int road) {
         pass.add(
                 row.isNullAt(RowTable.TIME)
                         ? Long.MIN_VALUE
                         : Math.floorDiv(row.getLong(RowTable.TIME), MICROS_PER_MILLI),
-                row.isNullAt(RowTable.SHAFT) ? IMPOSSIBLE : row.getLong(RowTable.SHAFT),
-                row.isNullAt(RowTable.ROAD) ? IMPOSSIBLE : row.getLong(RowTable.ROAD),
+                reading(row, RowTable.SHAFT),
+                reading(row, RowTable.ROAD),
                 row.isNullAt(RowTable.GATE) ? Double.NaN : row.getDouble(RowTable.GATE),
                 slot,
-                row.isNullAt(RowTable.MODE) ? IMPOSSIBLE : row.getInt(RowTable.MODE));
+                row.isNullAt(RowTable.MODE) ? IMPOSSIBLE : row.getInt(RowTable.MODE),
+                road,
+                reading(row, RowTable.LIQUID));
+    }
+
+    private static long reading(InternalRow row, int column) {
+        return row.isNullAt(column) ? BadRow.NO_READING : row.getLong(column);
     }
 
     private static void finish(@Nullable TruckPass pass, List<TruckSeason> seasons) {

@@ -15,28 +15,34 @@ record FileTotals(List<TruckTotals> trucks, List<String> unknown) implements Ser
         return new FileTotals(result.seasons().stream().map(TruckSeason::totals).toList(), result.unknown());
     }
 
-    /** Each truck once, by its id. */
+    /** Each truck once, by its id; nothing may be without a record. */
     static Map<String, TruckTotals> byTruck(List<FileTotals> files) throws BadInputException {
         Set<String> unknown = new TreeSet<>();
+        files.forEach(file -> unknown.addAll(file.unknown()));
+        if (!unknown.isEmpty()) {
+            throw new BadInputException("rows of trucks without a calibration record: " + quoted(unknown));
+        }
+        Map<String, TruckTotals> byTruck = ofKnown(files);
+        if (byTruck.isEmpty()) {
+            throw new BadInputException("there are no rows");
+        }
+        return byTruck;
+    }
+
+    /** Each truck that was evaluated once, by its id. */
+    static Map<String, TruckTotals> ofKnown(List<FileTotals> files) throws BadInputException {
         Set<String> twice = new TreeSet<>();
         Map<String, TruckTotals> byTruck = new TreeMap<>();
         for (FileTotals file : files) {
-            unknown.addAll(file.unknown());
             for (TruckTotals truck : file.trucks()) {
                 if (byTruck.put(truck.truck(), truck) != null) {
                     twice.add(truck.truck());
                 }
             }
         }
-        if (!unknown.isEmpty()) {
-            throw new BadInputException("rows of trucks without a calibration record: " + quoted(unknown));
-        }
         if (!twice.isEmpty()) {
             throw new BadInputException("rows that don't lie together, of " + quoted(twice)
                     + ": a truck's rows belong into one file, one after the other");
-        }
-        if (byTruck.isEmpty()) {
-            throw new BadInputException("there are no rows");
         }
         return byTruck;
     }

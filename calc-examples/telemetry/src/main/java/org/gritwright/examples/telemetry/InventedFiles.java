@@ -41,7 +41,7 @@ record InventedFiles(int trips, int hours, long seed) implements Serializable {
         JavaRDD<Row> rows = JavaSparkContext.fromSparkContext(spark.sparkContext())
                 .parallelize(trucks, files)
                 .flatMap(this::rows);
-        spark.createDataFrame(rows, RowTable.SCHEMA).write().parquet(path);
+        spark.createDataFrame(rows, RowTable.ALL).write().parquet(path);
     }
 
     /** Trip by trip, so that a long season needs no more memory than a short one. */
@@ -60,6 +60,8 @@ record InventedFiles(int trips, int hours, long seed) implements Serializable {
                 row.roadPulses(),
                 Double.isNaN(row.gateInches()) ? null : row.gateInches(),
                 row.slot(),
-                row.mode());
+                row.mode(),
+                row.roadId(),
+                row.liquidPulses());
     }
 }

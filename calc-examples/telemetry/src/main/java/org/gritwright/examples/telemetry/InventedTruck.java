@@ -15,6 +15,7 @@ import java.util.List;
  * @param poundsPerMile what it is asked to lay
  * @param spans what its display holds, and what truly falls, from when on
  * @param habits what happens to it
+ * @param work what it does besides
  */
 record InventedTruck(
         String id,
@@ -25,7 +26,8 @@ record InventedTruck(
         double fastestShaft,
         double poundsPerMile,
         List<Span> spans,
-        Habits habits)
+        Habits habits,
+        Work work)
         implements Serializable {
     private static final long serialVersionUID = 1L;
 
@@ -51,6 +53,34 @@ record InventedTruck(
     record Habits(boolean startsAtZero, boolean reboots, boolean losesRadio, boolean swapsRows, boolean usesSpareSlot)
             implements Serializable {
         private static final long serialVersionUID = 1L;
+    }
+
+    /**
+     * What it does besides laying at one opening of its gate.
+     *
+     * @param roads where it spreads
+     * @param openings in inches, those that its driver changes among; none if the gate stays where it is
+     * @param wear how much more than fell is indicated at the end of the first span, as a part of what fell: it grows with the shaft's turns
+     * @param gallonsPerTon how much brine its pump lays; 0 for a truck without one
+     */
+    record Work(InventedRoads roads, List<Double> openings, double wear, double gallonsPerTon)
+            implements Serializable {
+        private static final long serialVersionUID = 1L;
+    }
+
+    /** Below it nothing falls. */
+    private static final double DEAD_OPENING_INCHES = 0.14;
+
+    /** What falls, and what the display holds, at an opening, as a part of what it is where the gate usually stands. */
+    double atOpening(double inches) {
+        return work.openings().isEmpty()
+                ? 1
+                : (inches - DEAD_OPENING_INCHES) / (gateInches - DEAD_OPENING_INCHES);
+    }
+
+    /** Whether it is before anything was adjusted. */
+    boolean isWearing(long millis) {
+        return work.wear() > 0 && spanAt(millis).equals(spans.get(0));
     }
 
     Span spanAt(long millis) {

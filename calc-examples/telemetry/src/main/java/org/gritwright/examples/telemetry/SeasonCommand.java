@@ -16,6 +16,7 @@ import org.gritwright.core.metering.BuiltInTypes;
 import org.gritwright.core.spi.TypeRegistry;
 import org.gritwright.units.Amounts;
 import org.gritwright.units.InvalidInputException;
+import org.gritwright.units.quantity.FlowRate;
 import org.gritwright.units.quantity.PulseCount;
 import org.gritwright.units.quantity.RotationalSpeed;
 import org.jspecify.annotations.Nullable;
@@ -85,6 +86,20 @@ public final class SeasonCommand {
         private String roadRollsOverAt;
 
         @Option(
+                names = "--liquid-rolls-over-at",
+                defaultValue = "65536 pulse",
+                paramLabel = "COUNT",
+                description = "Where the counters of liquids that wet do: ${DEFAULT-VALUE}.")
+        private String liquidRollsOverAt;
+
+        @Option(
+                names = "--most-liquid",
+                defaultValue = "20 gal/min",
+                paramLabel = "FLOW",
+                description = "No more of such a liquid runs: ${DEFAULT-VALUE}.")
+        private String mostLiquid;
+
+        @Option(
                 names = "--fastest-shaft",
                 defaultValue = "80 rev/min",
                 paramLabel = "SPEED",
@@ -127,7 +142,8 @@ public final class SeasonCommand {
                 paramLabel = "ONSET",
                 description =
                         "How errors came about that verifications found: ${COMPLETION-CANDIDATES}. Where nobody knows,"
-                                + " AS_LEFT and AS_FOUND are both bounds: ${DEFAULT-VALUE}.")
+                                + " AS_LEFT and AS_FOUND are both bounds: ${DEFAULT-VALUE}. WITH_TURNS and WITH_AMOUNT"
+                                + " read the rows of such trucks twice.")
         private FoundErrors foundErrors;
 
         SeasonOptions checked() {
@@ -138,6 +154,8 @@ public final class SeasonCommand {
                     Amounts.parse(Time.class, longestGap),
                     Amounts.parse(PulseCount.class, shaftRollsOverAt),
                     Amounts.parse(PulseCount.class, roadRollsOverAt),
+                    Amounts.parse(FlowRate.class, mostLiquid),
+                    Amounts.parse(PulseCount.class, liquidRollsOverAt),
                     Amounts.parse(Length.class, piece),
                     Tolerance.percent(band),
                     foundErrors);
@@ -186,7 +204,7 @@ public final class SeasonCommand {
         return BuiltInTypes.registry().withServices(SeasonCommand.class.getClassLoader());
     }
 
-    @Command(name = "invent", description = "Writes invented rows and records of six trucks: rows.parquet and records.")
+    @Command(name = "invent", description = "Writes invented rows and records of eight trucks: rows.parquet and records.")
     int invent(
             @Option(names = "--output", required = true, paramLabel = "FOLDER", description = "A new folder.")
                     String output,
@@ -233,7 +251,7 @@ public final class SeasonCommand {
                             paramLabel = "FOLDER",
                             description =
                                     "Parquet files with the columns truck, time, shaft_pulse, road_pulse, gate_in,"
-                                            + " slot, mode.")
+                                            + " slot, mode, and, if there are any, road_id, liquid_pulse.")
                     String rows,
             @Option(
                             names = "--records",
@@ -261,7 +279,8 @@ public final class SeasonCommand {
             SeasonInput input = SeasonInput.of(rows, records, types(), checked, configuration);
             input.checkPictured(Optional.ofNullable(pictured));
             try (SparkSession spark = Engine.session(cores)) {
-                report(new SeasonJob(spark, checked).run(input, folder, Optional.ofNullable(pictured)), output);
+                Summary summary = new SeasonJob(spark, checked).run(input, folder, Optional.ofNullable(pictured));
+                new SeasonWords(out(), checked.offset()).tell(summary, output);
             }
         }
         return DONE;
@@ -289,7 +308,8 @@ public final class SeasonCommand {
                     types(),
                     checked,
                     configuration);
-            report(new SeasonJob(spark, checked).run(input, season, Optional.empty()), run);
+            Summary summary = new SeasonJob(spark, checked).run(input, season, Optional.empty());
+            new SeasonWords(out(), checked.offset()).tell(summary, run);
         }
         return DONE;
     }
@@ -305,31 +325,5 @@ public final class SeasonCommand {
 
     private PrintWriter out() {
         return spec.commandLine().getOut();
-    }
-
-    private void report(Summary summary, String output) {
-        PrintWriter out = out();
-        Summary.Line fleet = summary.fleet();
-        out.printf(
-                Locale.ROOT,
-                "Read %,d rows of %d trucks; %,d can't be counted.%n%n",
-                fleet.rows(),
-                summary.trucks().size(),
-                fleet.badRows());
-        out.println("Truck     Laid, lb (95 %)       Spreading, mi   Within band   Bad rows");
-        for (Summary.Line line : summary.lines()) {
-            out.printf(
-                    Locale.ROOT,
-                    "%-8s  %,9.0f +/-%,6.0f    %,13.1f   %9s %%   %,8d%n",
-                    line.name(),
-                    UsUnits.pounds(line.laid().amount()),
-                    line.expandedPounds(),
-                    UsUnits.miles(line.way().spreading()),
-                    line.percent(line.shares().within())
-                            .map(percent -> String.format(Locale.ROOT, "%.1f", percent))
-                            .orElse("-"),
-                    line.badRows());
-        }
-        out.printf("%nThe rest is in %s%n", output);
     }
 }

@@ -4,6 +4,8 @@ import java.io.IOException;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
+import java.util.function.Predicate;
 import org.apache.hadoop.conf.Configuration;
 import org.apache.hadoop.fs.FileStatus;
 import org.apache.parquet.hadoop.ParquetFileReader;
@@ -18,14 +20,14 @@ import org.gritwright.core.spi.TypeRegistry;
  *
  * @param folder where the rows are
  * @param files the files of rows
- * @param setups what evaluates the rows of each truck
+ * @param plans what is known of each truck
  */
-record SeasonInput(Folder folder, List<FileStatus> files, Map<String, TruckSetup> setups) {
+record SeasonInput(Folder folder, List<FileStatus> files, Map<String, TruckPlan> plans) {
     static SeasonInput of(
             String rows, String records, TypeRegistry types, SeasonOptions options, Configuration configuration)
             throws IOException, BadInputException {
         Folder folder = Folder.existing("rows", rows, configuration);
-        Map<String, TruckSetup> setups =
+        Map<String, TruckPlan> plans =
                 new TruckRecords(types, options).read(Folder.existing("records", records, configuration));
         List<FileStatus> files = folder.filesEndingIn(".parquet");
         if (files.isEmpty()) {
@@ -34,7 +36,7 @@ record SeasonInput(Folder folder, List<FileStatus> files, Map<String, TruckSetup
         for (FileStatus file : files) {
             checkColumns(file, configuration);
         }
-        return new SeasonInput(folder, files, setups);
+        return new SeasonInput(folder, files, plans);
     }
 
     /** The engine would look at one file alone, and take a column that another one lacks for empty. */
@@ -54,9 +56,29 @@ record SeasonInput(Folder folder, List<FileStatus> files, Map<String, TruckSetup
         RowTable.check(file.getPath().toString(), found);
     }
 
+    /** What evaluates the rows of each truck, in its only pass or in the first of two. */
+    Map<String, TruckSetup> setups() {
+        return setups(plan -> true);
+    }
+
+    /** The same of the trucks that need two passes alone. */
+    Map<String, TruckSetup> setupsOfTwoPasses() {
+        return setups(TruckPlan::isOfTwoPasses);
+    }
+
+    private Map<String, TruckSetup> setups(Predicate<TruckPlan> wanted) {
+        Map<String, TruckSetup> setups = new TreeMap<>();
+        plans.forEach((truck, plan) -> {
+            if (wanted.test(plan)) {
+                setups.put(truck, plan.setup());
+            }
+        });
+        return setups;
+    }
+
     /** The truck whose longest trip is to be drawn, if one is named. */
     void checkPictured(Optional<String> pictured) throws BadInputException {
-        if (pictured.isPresent() && !setups.containsKey(pictured.get())) {
+        if (pictured.isPresent() && !plans.containsKey(pictured.get())) {
             throw new BadInputException("can't draw truck \"" + pictured.get() + "\": it has no calibration record");
         }
     }

@@ -10,6 +10,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.SortedMap;
+import java.util.TreeMap;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import org.apache.commons.csv.CSVFormat;
@@ -23,16 +25,19 @@ import org.apache.spark.storage.StorageLevel;
 import org.gritwright.core.telemetry.PieceAxis;
 import org.gritwright.units.Amounts;
 import org.gritwright.units.SpreadingUnits;
+import scala.Tuple2;
 
 /** The job: rows and records in, tables, a summary and pictures out. */
 final class SeasonJob {
     static final String HOURS = "hours.parquet";
     static final String PIECES = "pieces.parquet";
+    static final String ROADS = "roads.parquet";
     static final String BAD_ROWS = "bad-rows.parquet";
     static final String SUMMARY = "summary.parquet";
     static final String SUMMARY_CSV = "summary.csv";
     static final String TRIP = "trip.svg";
     static final String FLEET = "fleet.svg";
+    static final String ROADS_CHART = "roads.svg";
 
     private final SparkSession spark;
     private final SeasonOptions options;
@@ -51,17 +56,41 @@ final class SeasonJob {
      */
     Summary run(SeasonInput input, NewFolder output, Optional<String> pictured) throws IOException, BadInputException {
         input.checkPictured(pictured);
-        JavaRDD<FilePass.Result> files = new SeasonRows(spark, PieceAxis.everyLength(options.piece()))
-                .evaluate(input)
-                .persist(StorageLevel.MEMORY_AND_DISK());
+        SeasonRows rows = new SeasonRows(spark, PieceAxis.everyLength(options.piece()));
+        Map<String, TruckTotals> counted = firstPass(rows, input);
+        Map<String, TruckSetup> setups = input.setups();
+        counted.forEach((truck, totals) -> setups.put(
+                truck, Objects.requireNonNull(input.plans().get(truck), "plan").secondPass(totals.sums())));
+        JavaRDD<FilePass.Result> files = rows.evaluate(input, setups).persist(StorageLevel.MEMORY_AND_DISK());
         Map<String, TruckTotals> trucks =
                 FileTotals.byTruck(files.map(FileTotals::of).collect());
-        Summary summary = Summary.of(trucks, input.setups());
+        List<Corrected> corrected = Corrected.of(input.plans(), counted, trucks);
+        Summary summary = Summary.of(trucks, setups, roads(files), corrected);
         write(files, summary, output.unfinished());
-        pictures(files, summary, input.setups(), pictured, output.unfinished());
+        pictures(files, summary, setups, pictured, output.unfinished());
         files.unpersist(true);
         output.finish();
         return summary;
+    }
+
+    /** Counts how much errors grew with, of the trucks of which that has to be known; with nothing if there is none. */
+    private static Map<String, TruckTotals> firstPass(SeasonRows rows, SeasonInput input)
+            throws IOException, BadInputException {
+        Map<String, TruckSetup> setups = input.setupsOfTwoPasses();
+        return setups.isEmpty()
+                ? Map.of()
+                : FileTotals.ofKnown(
+                        rows.evaluate(input, setups).map(FileTotals::of).collect());
+    }
+
+    /** Trucks that were on one road are added up by the engine, in whatever order. */
+    private static SortedMap<String, RoadTotals> roads(JavaRDD<FilePass.Result> files) {
+        return new TreeMap<>(files.flatMap(file -> file.seasons().iterator())
+                .flatMapToPair(season -> season.roads().entrySet().stream()
+                        .map(road -> new Tuple2<>(road.getKey(), road.getValue()))
+                        .iterator())
+                .reduceByKey(RoadTotals::plus)
+                .collectAsMap());
     }
 
     private void write(JavaRDD<FilePass.Result> files, Summary summary, Folder out) throws IOException {
@@ -70,6 +99,8 @@ final class SeasonJob {
         table(seasons, Tables::hours, Tables.HOURS, out.child(HOURS));
         table(seasons, season -> Tables.pieces(season, piece), Tables.PIECES, out.child(PIECES));
         table(seasons, Tables::badRows, Tables.BAD_ROWS, out.child(BAD_ROWS));
+        List<Row> roads = Tables.roads(summary.roads());
+        spark.createDataFrame(roads, Tables.ROADS).coalesce(1).write().parquet(out.child(ROADS));
         List<Row> lines = summary.lines().stream().map(Summary.Line::row).toList();
         spark.createDataFrame(lines, Summary.SCHEMA).coalesce(1).write().parquet(out.child(SUMMARY));
         try (Writer writer = writer(out, SUMMARY_CSV);
@@ -101,7 +132,10 @@ final class SeasonJob {
             Folder out)
             throws IOException {
         try (Writer writer = writer(out, FLEET)) {
-            new FleetChart(summary).drawing().writeTo(writer);
+            SharesChart.ofFleet(summary).drawing().writeTo(writer);
+        }
+        try (Writer writer = writer(out, ROADS_CHART)) {
+            SharesChart.ofRoads(summary.roads()).drawing().writeTo(writer);
         }
         String truck = pictured.orElseGet(() -> leastWithin(summary));
         List<Trip> longest = files.flatMap(file -> longestTrip(file, truck)).collect();

@@ -1,6 +1,7 @@
 package org.gritwright.examples.telemetry;
 
 import java.io.IOException;
+import java.util.Map;
 import org.apache.spark.api.java.JavaRDD;
 import org.apache.spark.api.java.JavaSparkContext;
 import org.apache.spark.sql.Dataset;
@@ -24,18 +25,21 @@ final class SeasonRows {
         this.axis = axis;
     }
 
-    JavaRDD<FilePass.Result> evaluate(SeasonInput input) throws IOException, BadInputException {
+    /** @param setups what evaluates the rows of each truck; whoever isn't there is told as unknown */
+    JavaRDD<FilePass.Result> evaluate(SeasonInput input, Map<String, TruckSetup> setups)
+            throws IOException, BadInputException {
         JavaRDD<InternalRow> rows = read(input);
         JavaSparkContext context = JavaSparkContext.fromSparkContext(spark.sparkContext());
-        return rows.mapPartitions(new FilePass(context.broadcast(input.setups()), axis));
+        return rows.mapPartitions(new FilePass(context.broadcast(setups), axis));
     }
 
     /** The rows, file by file: as they are in the engine's own memory, without an object a row. */
     private JavaRDD<InternalRow> read(SeasonInput input) throws IOException, BadInputException {
         keepFilesWhole(spark, input.longestFile());
-        Dataset<Row> table = spark.read().parquet(input.paths());
+        // Of all files: the engine would look at one alone, and miss a column that another has.
+        Dataset<Row> table = spark.read().option("mergeSchema", true).parquet(input.paths());
         RowTable.check(input.folder().toString(), table.schema());
-        JavaRDD<InternalRow> rows = engineRows(table.selectExpr(RowTable.SCHEMA.fieldNames()));
+        JavaRDD<InternalRow> rows = engineRows(RowTable.columns(table));
         if (rows.getNumPartitions() != input.files().size()) {
             throw new IOException("the engine reads " + input.files().size() + " files in " + rows.getNumPartitions()
                     + " tasks, so that a truck's rows may be cut in two");

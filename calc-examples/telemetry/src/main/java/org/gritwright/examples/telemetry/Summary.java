@@ -1,29 +1,29 @@
 package org.gritwright.examples.telemetry;
 
+import java.math.BigInteger;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
-import javax.measure.quantity.Mass;
+import java.util.SortedMap;
+import java.util.TreeMap;
 import org.apache.spark.sql.Row;
 import org.apache.spark.sql.RowFactory;
 import org.apache.spark.sql.types.DataTypes;
 import org.apache.spark.sql.types.StructType;
 import org.gritwright.core.telemetry.AppliedTotal;
 import org.gritwright.core.telemetry.RateShares;
-import org.gritwright.core.uncertainty.Measured;
-import org.gritwright.units.Amounts;
-import org.gritwright.units.SpreadingUnits;
-import org.jspecify.annotations.Nullable;
 
 /**
- * The season of each truck and of the fleet, added up on the driver: whole numbers, so that the order doesn't matter, with errors that
+ * The season of each truck, of the fleet, and of each road, added up in whole numbers, so that the order doesn't matter, with errors that
  * trucks share kept by what they are of.
  *
  * @param lines a line a truck, and the fleet's last
+ * @param roads by their names; by an empty one where none is named
+ * @param corrected what verifications found, and what became of it
  */
-record Summary(List<Line> lines) {
+record Summary(List<Line> lines, SortedMap<String, RoadTotals> roads, List<Corrected> corrected) {
     static final String FLEET = "fleet";
 
     static final StructType SCHEMA = new StructType()
@@ -42,66 +42,78 @@ record Summary(List<Line> lines) {
             .add("treated_lane_mi", DataTypes.DoubleType, false)
             .add("within_band_percent", DataTypes.DoubleType, true)
             .add("below_band_percent", DataTypes.DoubleType, true)
-            .add("above_band_percent", DataTypes.DoubleType, true);
-
-    private static final double COVERAGE = 0.95;
-    private static final double PERCENT = 100;
+            .add("above_band_percent", DataTypes.DoubleType, true)
+            .add("laid_on_no_road_lb", DataTypes.DoubleType, false)
+            .add("liquid_ul", DataTypes.LongType, true)
+            .add("liquid_gal", DataTypes.DoubleType, true)
+            .add("liquid_uncertainty_95_gal", DataTypes.DoubleType, true)
+            .add("prewet_gal_per_ton", DataTypes.DoubleType, true)
+            .add("prewet_stated_gal_per_ton", DataTypes.DoubleType, true);
 
     /**
      * A truck or the fleet.
      *
+     * @param reasons why rows can't be counted, and how many
      * @param leftHopper milligrams, on the road or not
      * @param unattributed pulses that nobody can say what they laid of, as far as readings tell
      * @param laneMiles treated
+     * @param nowhere milligrams laid where no road is named
+     * @param liquid what wetted it
+     * @param statedGallonsPerTon how much of that is asked for; NaN where nobody says, and of the fleet
      */
     record Line(
             String name,
             long rows,
-            long badRows,
+            SortedMap<String, Long> reasons,
             int trips,
             AppliedTotal laid,
             long leftHopper,
             long unattributed,
-            TruckTotals.Way way,
+            Way way,
             double laneMiles,
-            RateShares shares) {
+            RateShares shares,
+            long nowhere,
+            Liquid liquid,
+            double statedGallonsPerTon) {
+        /** As the fleet's, with no name of its own yet. */
         Line plus(Line other) {
+            SortedMap<String, Long> all = new TreeMap<>(reasons);
+            other.reasons.forEach((reason, many) -> all.merge(reason, many, Long::sum));
             return new Line(
-                    name,
+                    FLEET,
                     rows + other.rows,
-                    badRows + other.badRows,
+                    all,
                     trips + other.trips,
                     laid.plus(other.laid),
                     leftHopper + other.leftHopper,
                     unattributed + other.unattributed,
                     way.plus(other.way),
                     laneMiles + other.laneMiles,
-                    shares.plus(other.shares));
+                    shares.plus(other.shares),
+                    nowhere + other.nowhere,
+                    liquid.plus(other.liquid),
+                    Double.NaN);
         }
 
-        Line named(String other) {
-            return new Line(other, rows, badRows, trips, laid, leftHopper, unattributed, way, laneMiles, shares);
-        }
-
-        Measured<Mass> pounds() {
-            return laid.mass(SpreadingUnits.POUND);
+        long badRows() {
+            return reasons.values().stream().mapToLong(Long::longValue).sum();
         }
 
         double expandedPounds() {
-            return Amounts.in(pounds().expandedUncertainty(COVERAGE).orElseThrow(), SpreadingUnits.POUND);
+            return UsUnits.expandedPounds(laid);
         }
 
         /** A share of the way of which it is known; nothing if it is known of none. */
         Optional<Double> percent(long millimeters) {
-            long known = shares.below() + shares.within() + shares.above();
-            return known == 0 ? Optional.empty() : Optional.of(PERCENT * millimeters / known);
+            return UsUnits.percent(shares, millimeters);
         }
 
         Row row() {
+            AppliedTotal volume = liquid.laid();
             return RowFactory.create(
                     name,
                     rows,
-                    badRows,
+                    badRows(),
                     trips,
                     laid.amount(),
                     UsUnits.pounds(laid.amount()),
@@ -112,37 +124,60 @@ record Summary(List<Line> lines) {
                     UsUnits.miles(way.off()),
                     UsUnits.miles(way.unknown()),
                     laneMiles,
-                    orNull(shares.within()),
-                    orNull(shares.below()),
-                    orNull(shares.above()));
-        }
-
-        private @Nullable Double orNull(long millimeters) {
-            return percent(millimeters).orElse(null);
+                    percent(shares.within()).orElse(null),
+                    percent(shares.below()).orElse(null),
+                    percent(shares.above()).orElse(null),
+                    UsUnits.pounds(nowhere),
+                    liquid.isMetered() ? volume.amount() : null,
+                    liquid.isMetered() ? UsUnits.gallons(volume.amount()) : null,
+                    liquid.isMetered() ? UsUnits.expandedGallons(volume) : null,
+                    UsUnits.gallonsPerTon(liquid.wetted()).orElse(null),
+                    Double.isNaN(statedGallonsPerTon) ? null : statedGallonsPerTon);
         }
     }
 
-    static Summary of(Map<String, TruckTotals> trucks, Map<String, TruckSetup> setups) {
+    static Summary of(
+            Map<String, TruckTotals> trucks,
+            Map<String, TruckSetup> setups,
+            SortedMap<String, RoadTotals> roads,
+            List<Corrected> corrected) {
         List<Line> lines = new ArrayList<>();
         for (TruckTotals truck : trucks.values()) {
             lines.add(line(truck, Objects.requireNonNull(setups.get(truck.truck()), "setup")));
         }
-        lines.add(lines.stream().reduce(Line::plus).orElseThrow().named(FLEET));
-        return new Summary(List.copyOf(lines));
+        Line nothing = new Line(
+                FLEET,
+                0,
+                new TreeMap<>(),
+                0,
+                new AppliedTotal(false, 0, Map.of(), BigInteger.ZERO),
+                0,
+                0,
+                Way.NONE,
+                0,
+                new RateShares(0, 0, 0, 0),
+                0,
+                new Liquid(false, RoadTotals.NO_LIQUID, Wetting.Sums.NONE),
+                Double.NaN);
+        lines.add(lines.stream().reduce(nothing, Line::plus));
+        return new Summary(List.copyOf(lines), roads, corrected);
     }
 
     private static Line line(TruckTotals truck, TruckSetup setup) {
         return new Line(
                 truck.truck(),
                 truck.rows(),
-                truck.badRows(),
+                truck.reasons(),
                 truck.trips(),
                 setup.shaft().total(truck.sums()),
                 truck.sums().left(),
                 truck.sums().unattributed(),
                 truck.way(),
                 UsUnits.miles(truck.way().spreading()) * setup.target().lanes(),
-                truck.shares());
+                truck.shares(),
+                truck.nowhere(),
+                truck.liquid(),
+                setup.liquid().map(TruckSetup.Liquid::statedGallonsPerTon).orElse(Double.NaN));
     }
 
     List<Line> trucks() {

@@ -4,7 +4,7 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Iterator;
 import java.util.List;
-import java.util.Locale;
+import java.util.SortedMap;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import org.apache.spark.sql.Row;
@@ -46,9 +46,28 @@ final class Tables {
     static final StructType BAD_ROWS = new StructType()
             .add("truck", DataTypes.StringType, false)
             .add("time", DataTypes.TimestampType, true)
-            .add("counter", DataTypes.StringType, false)
-            .add("reading_pulse", DataTypes.LongType, false)
+            .add("about", DataTypes.StringType, false)
+            .add("reading_pulse", DataTypes.LongType, true)
             .add("reason", DataTypes.StringType, false);
+
+    static final StructType ROADS = new StructType()
+            .add("road_id", DataTypes.StringType, true)
+            .add("laid_mg", DataTypes.LongType, false)
+            .add("laid_lb", DataTypes.DoubleType, false)
+            .add("laid_uncertainty_95_lb", DataTypes.DoubleType, false)
+            .add("liquid_ul", DataTypes.LongType, false)
+            .add("liquid_gal", DataTypes.DoubleType, false)
+            .add("liquid_uncertainty_95_gal", DataTypes.DoubleType, false)
+            .add("prewet_gal_per_ton", DataTypes.DoubleType, true)
+            .add("distance_spreading_mi", DataTypes.DoubleType, false)
+            .add("distance_off_mi", DataTypes.DoubleType, false)
+            .add("distance_unknown_mi", DataTypes.DoubleType, false)
+            .add("treated_lane_mi", DataTypes.DoubleType, false)
+            .add("rate_lb_per_lane_mi", DataTypes.DoubleType, true)
+            .add("target_lb_per_lane_mi", DataTypes.DoubleType, true)
+            .add("within_band_percent", DataTypes.DoubleType, true)
+            .add("below_band_percent", DataTypes.DoubleType, true)
+            .add("above_band_percent", DataTypes.DoubleType, true);
 
     private static final long MILLIS_PER_HOUR = 3_600_000;
 
@@ -98,14 +117,43 @@ final class Tables {
         return Double.isNaN(number) ? null : number;
     }
 
+    /** The line without a name, the first, is what was laid where no road is named. */
+    static List<Row> roads(SortedMap<String, RoadTotals> roads) {
+        List<Row> rows = new ArrayList<>();
+        roads.forEach((name, road) -> {
+            double laneMiles = UsUnits.miles(road.laneMillimeters());
+            boolean hasTarget = road.withoutTarget() == 0;
+            Row row = RowFactory.create(
+                    name.isEmpty() ? null : name,
+                    road.laid().amount(),
+                    UsUnits.pounds(road.laid().amount()),
+                    UsUnits.expandedPounds(road.laid()),
+                    road.liquid().amount(),
+                    UsUnits.gallons(road.liquid().amount()),
+                    UsUnits.expandedGallons(road.liquid()),
+                    UsUnits.gallonsPerTon(road.wetted()).orElse(null),
+                    UsUnits.miles(road.way().spreading()),
+                    UsUnits.miles(road.way().off()),
+                    UsUnits.miles(road.way().unknown()),
+                    laneMiles,
+                    laneMiles > 0 ? UsUnits.pounds(road.placed()) / laneMiles : null,
+                    laneMiles > 0 && hasTarget ? UsUnits.pounds(road.wantedMilligrams()) / laneMiles : null,
+                    UsUnits.percent(road.shares(), road.shares().within()).orElse(null),
+                    UsUnits.percent(road.shares(), road.shares().below()).orElse(null),
+                    UsUnits.percent(road.shares(), road.shares().above()).orElse(null));
+            rows.add(row);
+        });
+        return rows;
+    }
+
     static Iterator<Row> badRows(TruckSeason season) {
         return season.badRows().stream()
                 .map(row -> RowFactory.create(
                         season.truck(),
                         // A row that has no time.
                         row.millis() == Long.MIN_VALUE ? null : Instant.ofEpochMilli(row.millis()),
-                        row.counter().name().toLowerCase(Locale.ROOT),
-                        row.reading(),
+                        row.about().words(),
+                        row.reading() == BadRow.NO_READING ? null : row.reading(),
                         row.why()))
                 .iterator();
     }

@@ -19,6 +19,20 @@ import org.gritwright.units.quantity.ApplicationRate;
 record Target(double poundsPerMile, double lanes, Tolerance band) implements Serializable {
     private static final long serialVersionUID = 1L;
 
+    private static final double MILLIMETERS = 1000;
+    private static final double MILLIGRAMS = 1e6;
+
+    /** What it asks for on so much of the way; 0 where it isn't known. */
+    long milligramsOn(long millimeters) {
+        return isKnown()
+                ? Math.round(Amounts.si(ApplicationRate.class, rate()) * MILLIGRAMS * (millimeters / MILLIMETERS))
+                : 0;
+    }
+
+    private Quantity<ApplicationRate> rate() {
+        return Amounts.of(poundsPerMile, SpreadingUnits.POUND_PER_MILE);
+    }
+
     boolean isKnown() {
         return !Double.isNaN(poundsPerMile);
     }
@@ -44,7 +58,6 @@ record Target(double poundsPerMile, double lanes, Tolerance band) implements Ser
             long way = sums.pieces().stream().mapToLong(sums::covered).sum();
             return new RateShares(0, 0, 0, way);
         }
-        Quantity<ApplicationRate> rate = Amounts.of(poundsPerMile, SpreadingUnits.POUND_PER_MILE);
-        return RateShares.of(sums, rate, band);
+        return RateShares.of(sums, rate(), band);
     }
 }

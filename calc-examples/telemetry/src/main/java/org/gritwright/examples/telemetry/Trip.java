@@ -37,6 +37,10 @@ record Trip(long startMillis, PieceSums all, PieceSums wanted) implements Serial
             double poundsPerMile,
             Verdict verdict) {}
 
+    Way way() {
+        return Way.of(all, wanted);
+    }
+
     List<Piece> pieces(Target target) {
         List<Piece> pieces = new ArrayList<>();
         for (long number : all.pieces()) {

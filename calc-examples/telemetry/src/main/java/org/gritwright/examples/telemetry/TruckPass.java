@@ -3,8 +3,12 @@ package org.gritwright.examples.telemetry;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.EnumSet;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
+import java.util.SortedMap;
+import java.util.TreeMap;
 import org.gritwright.core.telemetry.PieceAxis;
 import org.gritwright.core.telemetry.PieceSums;
 import org.gritwright.core.telemetry.RoadCutter;
@@ -23,6 +27,9 @@ final class TruckPass {
     /** Rows farther apart are two trips (common practice, no source). */
     static final long PAUSE_MILLIS = 2 * 3_600_000L;
 
+    /** A row's road where none is named. */
+    static final int NO_ROAD = -1;
+
     /** The next row is counted from the one before such a row. */
     private static final Set<RowStatus> PASSED_OVER = EnumSet.of(
             RowStatus.OUT_OF_ORDER, RowStatus.DUPLICATE, RowStatus.IMPOSSIBLE_READING, RowStatus.IMPOSSIBLE_TIME);
@@ -31,19 +38,30 @@ final class TruckPass {
     private static final byte NO_MODE = -1;
 
     private final TruckSetup setup;
-    private final PieceAxis axis;
     private final Buffers buffers;
     private final RowState shaftState;
     private final RowState roadState;
-    private final RowSums sums;
+    private final LiquidPass liquid;
     private final PieceSums hours = new PieceSums(false);
     private final RoadCutter byHour =
             new RoadCutter(PieceAxis.everyTime(Instant.EPOCH, Amounts.of(1, SpreadingUnits.HOUR)));
     private final List<Trip> trips = new ArrayList<>();
     private final List<BadRow> badRows = new ArrayList<>();
+    private final RoadCutter all;
+    private final RoadCutter wanted;
+    private final RoadCutter allOfRoad;
+    private final RoadCutter wantedOfRoad;
+    private final Map<String, Integer> roadNumbers = new LinkedHashMap<>();
 
-    private RoadCutter all;
-    private RoadCutter wanted;
+    /** By its name; by nothing where none is named. */
+    private final SortedMap<String, RoadTotals> roads = new TreeMap<>();
+
+    private RowSums sums;
+    private Visit visit;
+
+    /** When it first laid something in the rows at hand, if those name no road. */
+    private long roadlessSince = BadRow.NO_READING;
+
     private long last;
     private boolean hasLast;
     private int filled;
@@ -52,13 +70,21 @@ final class TruckPass {
     /** @param buffers shared with whatever is passed before and afterwards in the same thread */
     TruckPass(TruckSetup setup, PieceAxis axis, Buffers buffers) {
         this.setup = setup;
-        this.axis = axis;
         this.buffers = buffers;
         this.shaftState = setup.shaft().start();
         this.roadState = setup.road().start();
+        this.liquid = new LiquidPass(setup, buffers, badRows);
         this.sums = setup.shaft().sums();
         this.all = new RoadCutter(axis);
         this.wanted = new RoadCutter(axis);
+        this.allOfRoad = new RoadCutter(axis);
+        this.wantedOfRoad = new RoadCutter(axis);
+        this.visit = visit(NO_ROAD, "");
+    }
+
+    /** The number of a road by its name; of a blank one that of none. */
+    int road(String name) {
+        return name.isBlank() ? NO_ROAD : roadNumbers.computeIfAbsent(name, none -> roadNumbers.size());
     }
 
     /**
@@ -66,14 +92,26 @@ final class TruckPass {
      *
      * @param gateInches NaN where nobody knows
      * @param slot as {@link TruckSetup#slot} has it
+     * @param road as {@link #road} has it, or {@link #NO_ROAD}
+     * @param liquidPulses {@link BadRow#NO_READING} where there is none
      */
-    void add(long millis, long shaftPulses, long roadPulses, double gateInches, int slot, int mode) {
+    void add(
+            long millis,
+            long shaftPulses,
+            long roadPulses,
+            double gateInches,
+            int slot,
+            int mode,
+            int road,
+            long liquidPulses) {
         int at = filled++;
         buffers.times[at] = millis;
         buffers.shaft[at] = shaftPulses;
         buffers.road[at] = roadPulses;
         buffers.gates[at] = setup.meters(gateInches);
         buffers.slots[at] = slot;
+        buffers.roads[at] = road;
+        buffers.liquid[at] = liquidPulses;
         buffers.modes[at] = mode == (byte) mode ? (byte) mode : NO_MODE;
         if (filled == Buffers.SIZE) {
             flush();
@@ -82,19 +120,19 @@ final class TruckPass {
 
     TruckSeason finish() {
         flush();
-        return new TruckSeason(setup.truck(), setup.target(), rows, sums, hours, trips, badRows);
+        leaveRoad();
+        Wetting.Sums wetted =
+                roads.values().stream().map(RoadTotals::wetted).reduce(Wetting.Sums.NONE, Wetting.Sums::plus);
+        Liquid liquids = new Liquid(setup.liquid().isPresent(), liquid.total(), wetted);
+        return new TruckSeason(setup.truck(), setup.target(), rows, sums, liquids, hours, trips, roads(), badRows);
     }
 
     private void flush() {
         int to = filled;
-        setup.shaft().evaluate(buffers.rows, 0, to, shaftState, sums, buffers.amounts, buffers.statuses);
-        setup.road().evaluate(buffers.times, buffers.road, 0, to, roadState, buffers.millimeters, buffers.roadStatuses);
+        evaluateByRoads(to);
         int from = 0;
         for (int i = 0; i < to; i++) {
-            RowStatus status = RowStatus.of(buffers.statuses[i]);
-            note(i, status);
-            prepare(i, status);
-            if (!PASSED_OVER.contains(status)) {
+            if (!isPassedOver(RowStatus.of(buffers.statuses[i]))) {
                 if (!hasLast || buffers.times[i] - last > PAUSE_MILLIS) {
                     cut(from, i);
                     from = i;
@@ -107,6 +145,80 @@ final class TruckPass {
         byHour.cut(buffers.times, buffers.laid, buffers.known, buffers.millimeters, 0, to, hours);
         rows += to;
         filled = 0;
+    }
+
+    static boolean isPassedOver(RowStatus status) {
+        return PASSED_OVER.contains(status);
+    }
+
+    private void evaluateByRoads(int to) {
+        int from = 0;
+        for (int i = 0; i < to; i++) {
+            if (buffers.roads[i] != visit.road()) {
+                evaluate(from, i);
+                from = i;
+                leaveRoad();
+                visit = visit(buffers.roads[i], name(buffers.roads[i]));
+            }
+        }
+        evaluate(from, to);
+    }
+
+    private String name(int road) {
+        return road == NO_ROAD ? "" : List.copyOf(roadNumbers.keySet()).get(road);
+    }
+
+    /** Rows of one road. */
+    private void evaluate(int from, int to) {
+        setup.shaft().evaluate(buffers.rows, from, to, shaftState, visit.sums(), buffers.amounts, buffers.statuses);
+        setup.road()
+                .evaluate(buffers.times, buffers.road, from, to, roadState, buffers.millimeters, buffers.roadStatuses);
+        for (int i = from; i < to; i++) {
+            RowStatus status = RowStatus.of(buffers.statuses[i]);
+            note(i, status);
+            prepare(i, status);
+            if (visit.road() == NO_ROAD && roadlessSince == BadRow.NO_READING && buffers.laid[i] > 0) {
+                roadlessSince = buffers.times[i];
+            }
+        }
+        liquid.evaluate(from, to);
+        // Where no road was ever named all of the way is without one, and needn't be cut twice.
+        if (!roadNumbers.isEmpty()) {
+            allOfRoad.cut(buffers.times, buffers.laid, buffers.known, buffers.millimeters, from, to, visit.all());
+            wantedOfRoad.cut(buffers.times, buffers.laid, buffers.wanted, buffers.millimeters, from, to, visit.wanted());
+        }
+    }
+
+    private Visit visit(int road, String name) {
+        allOfRoad.beginAgain();
+        wantedOfRoad.beginAgain();
+        liquid.enterRoad();
+        return new Visit(road, name, setup.shaft().sums(), new PieceSums(false), new PieceSums(false));
+    }
+
+    private void leaveRoad() {
+        sums = setup.shaft().merged(sums, visit.sums());
+        if (roadlessSince != BadRow.NO_READING) {
+            badRows.add(new BadRow(roadlessSince, BadRow.About.ROAD_ID, BadRow.NO_READING, "laid where no road is named"));
+            roadlessSince = BadRow.NO_READING;
+        }
+        RoadTotals totals = visit.totals(
+                setup.shaft().total(visit.sums()), liquid.leaveRoad(), liquid.wetted(), setup.target());
+        roads.merge(visit.name(), totals, RoadTotals::plus);
+    }
+
+    /** Where none is named, the way is what is left of it. */
+    private SortedMap<String, RoadTotals> roads() {
+        Way left = Way.NONE;
+        for (Trip trip : trips) {
+            left = left.plus(trip.way());
+        }
+        for (Map.Entry<String, RoadTotals> road : roads.entrySet()) {
+            left = road.getKey().isEmpty() ? left : left.minus(road.getValue().way());
+        }
+        Way ofNone = left;
+        roads.computeIfPresent("", (none, totals) -> totals.nowhere(ofNone));
+        return roads;
     }
 
     /**
@@ -127,19 +239,19 @@ final class TruckPass {
     /** Rows that can't be counted go to a side table; the first reading of all is no fault. */
     private void note(int row, RowStatus status) {
         if (!status.isCounted() && status != RowStatus.FIRST) {
-            badRows.add(new BadRow(buffers.times[row], BadRow.Counted.SHAFT, buffers.shaft[row], status.words()));
+            badRows.add(BadRow.of(buffers.times[row], BadRow.About.SHAFT, buffers.shaft[row], status));
         }
         RowStatus road = RowStatus.of(buffers.roadStatuses[row]);
         if (!road.isCounted() && road != RowStatus.FIRST && road != status) {
-            badRows.add(new BadRow(buffers.times[row], BadRow.Counted.ROAD, buffers.road[row], road.words()));
+            badRows.add(BadRow.of(buffers.times[row], BadRow.About.ROAD, buffers.road[row], road));
         }
     }
 
     private void begin(long millis) {
         hasLast = true;
         trips.add(new Trip(millis, new PieceSums(false), new PieceSums(false)));
-        all = new RoadCutter(axis);
-        wanted = new RoadCutter(axis);
+        all.beginAgain();
+        wanted.beginAgain();
     }
 
     /** Cuts rows into the pieces of the trip that they are of; what came before the first trip can't be counted anyway. */

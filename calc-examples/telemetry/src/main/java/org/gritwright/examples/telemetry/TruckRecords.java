@@ -8,9 +8,13 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import java.util.NavigableMap;
+import java.util.Optional;
 import java.util.TreeMap;
 import javax.measure.Quantity;
 import org.apache.hadoop.fs.FileStatus;
+import org.gritwright.core.calibration.CalibrationInForce;
+import org.gritwright.core.curve.DischargeCurve;
 import org.gritwright.core.document.RejectedDocumentException;
 import org.gritwright.core.fleet.assessment.FleetAssessor;
 import org.gritwright.core.fleet.assessment.TruckAssessment;
@@ -28,6 +32,7 @@ import org.gritwright.units.Amounts;
 import org.gritwright.units.InvalidInputException;
 import org.gritwright.units.SpreadingUnits;
 import org.gritwright.units.quantity.ApplicationRate;
+import org.gritwright.units.quantity.PrewetRate;
 import org.gritwright.units.quantity.PulsesPerDistance;
 
 /** Calibration records to what evaluates rows. This runs on the driver, the only one that needs the spreader types. */
@@ -49,6 +54,10 @@ final class TruckRecords {
             return assessment.truck().id();
         }
 
+        Optional<String> wets() {
+            return assessment.truck().wets();
+        }
+
         LocalDate day() {
             return record.entered().day();
         }
@@ -58,24 +67,34 @@ final class TruckRecords {
         }
     }
 
-    /** What evaluates the rows of each truck, by its id. */
-    Map<String, TruckSetup> read(Folder folder) throws IOException, BadInputException {
+    /** What evaluates the rows of each truck, by its id. What wets what a truck lays is part of that truck. */
+    Map<String, TruckPlan> read(Folder folder) throws IOException, BadInputException {
         List<FileStatus> files = folder.filesEndingIn(".json");
         if (files.isEmpty()) {
             throw new BadInputException("can't read calibration records: " + folder + " holds no .json file");
         }
         Map<String, List<Read>> byTruck = new TreeMap<>();
+        Map<String, List<Read>> byWetted = new TreeMap<>();
         for (FileStatus file : files) {
             Read read = read(folder, file);
-            byTruck.computeIfAbsent(read.truck(), none -> new ArrayList<>()).add(read);
+            Map<String, List<Read>> records = read.wets().isPresent() ? byWetted : byTruck;
+            records.computeIfAbsent(read.wets().orElseGet(read::truck), none -> new ArrayList<>())
+                    .add(read);
         }
-        Map<String, TruckSetup> setups = new TreeMap<>();
-        for (List<Read> records : byTruck.values()) {
-            records.sort(Comparator.comparing(Read::day));
-            TruckSetup setup = setup(records);
-            setups.put(setup.truck(), setup);
+        byTruck.values().forEach(records -> records.sort(Comparator.comparing(Read::day)));
+        byWetted.values().forEach(records -> records.sort(Comparator.comparing(Read::day)));
+        for (List<Read> wetting : byWetted.values()) {
+            Read first = wetting.get(0);
+            String wetted = first.wets().orElseThrow();
+            if (!byTruck.containsKey(wetted)) {
+                throw first.refused("it wets what " + wetted + " lays, of which there is no record");
+            }
         }
-        return setups;
+        Map<String, TruckPlan> plans = new TreeMap<>();
+        for (Map.Entry<String, List<Read>> truck : byTruck.entrySet()) {
+            plans.put(truck.getKey(), plan(truck.getValue(), byWetted.getOrDefault(truck.getKey(), List.of())));
+        }
+        return plans;
     }
 
     private Read read(Folder folder, FileStatus file) throws IOException, BadInputException {
@@ -96,24 +115,76 @@ final class TruckRecords {
         }
     }
 
-    private TruckSetup setup(List<Read> records) throws BadInputException {
+    private TruckPlan plan(List<Read> records, List<Read> wetting) throws BadInputException {
         Read newest = records.get(records.size() - 1);
         try {
             Timeline timeline = timeline(records);
             if (timeline.isOfLiquids()) {
-                throw newest.refused("it meters a liquid, and this example knows grains alone");
+                throw newest.refused("it meters a liquid that wets nothing, and this example knows grains, and what"
+                        + " wets them");
             }
             Instant from = timeline.start();
             Instant until = from.plusSeconds(DAYS * 86_400L);
             Quantity<PulsesPerDistance> perDistance = perDistance(records);
-            return new TruckSetup(
-                    newest.truck(),
-                    RowEvaluator.compile(timeline, shaft(newest), from, until),
-                    Travel.counted(road(perDistance), perDistance, from, until),
-                    target(newest));
+            Travel road = Travel.counted(road(perDistance), perDistance, from, until);
+            Target target = target(newest);
+            Optional<TruckSetup.Liquid> liquid =
+                    wetting.isEmpty() ? Optional.empty() : Optional.of(liquid(wetting, from, until));
+            return TruckPlan.of(
+                    timeline,
+                    shaft(newest),
+                    from,
+                    until,
+                    shaft -> new TruckSetup(newest.truck(), shaft, road, target, liquid));
         } catch (InvalidInputException e) {
             throw newest.refused(e.getMessage());
         }
+    }
+
+    /** The rows have one counter of a liquid, and its slot isn't in them. */
+    private TruckSetup.Liquid liquid(List<Read> records, Instant from, Instant until) throws BadInputException {
+        Read newest = records.get(records.size() - 1);
+        for (Read read : records) {
+            if (!read.truck().equals(newest.truck())) {
+                throw newest.refused("another, " + read.truck() + ", wets what the same truck lays, and rows have one"
+                        + " counter of a liquid");
+            }
+        }
+        try {
+            Timeline timeline = timeline(records);
+            if (!timeline.isOfLiquids() || timeline.slots().size() > 1) {
+                throw newest.refused("its values aren't of one liquid: " + String.join(", ", timeline.slots()));
+            }
+            if (TruckPlan.isOfTwoPasses(timeline)) {
+                throw newest.refused("an error of a liquid that grew with turns or amount isn't corrected here: run it"
+                        + " with AS_LEFT and AS_FOUND, which are the bounds");
+            }
+            return new TruckSetup.Liquid(
+                    RowEvaluator.compile(timeline, pump(newest), from, until), statedGallonsPerTon(newest));
+        } catch (InvalidInputException e) {
+            throw newest.refused(e.getMessage());
+        }
+    }
+
+    private Counter pump(Read read) {
+        CalibrationInForce value = read.assessment().inForceAfter().get(0);
+        double cubicMeters = value.kilogramsPerRevolution() / value.point().material().kilogramsPerAmount();
+        return Counter.ofFlow(
+                        Amounts.ofSi(pulsesPerTurn(read) / cubicMeters, SpreadingUnits.PULSE_PER_US_GALLON),
+                        options.mostLiquid())
+                .withGapsUpTo(options.longestGap())
+                .rollingOverAt(options.liquidRollsOverAt());
+    }
+
+    /** Only where all its routes ask for the same it is known. */
+    private static double statedGallonsPerTon(Read read) {
+        List<Optional<Quantity<PrewetRate>>> stated = read.record().entered().routes().stream()
+                .map(route -> route.target().prewetRate())
+                .distinct()
+                .toList();
+        return stated.size() == 1 && stated.get(0).isPresent()
+                ? Amounts.in(stated.get(0).get(), SpreadingUnits.US_GALLON_PER_SHORT_TON)
+                : Double.NaN;
     }
 
     /** What its display held when; what verifications found is corrected back as the caller says that it came about. */
@@ -125,7 +196,9 @@ final class TruckRecords {
         }
         RecordedTimeline recorded =
                 RecordedTimeline.of(records.stream().map(Read::record).toList(), types, options.offset());
-        Timeline timeline = recorded.timeline();
+        NavigableMap<LocalDate, List<DischargeCurve>> curves = new TreeMap<>();
+        records.forEach(read -> curves.put(read.day(), read.assessment().curves()));
+        Timeline timeline = new CurvesInForce(curves, options.offset()).in(recorded.timeline());
         for (AsFound found : recorded.found()) {
             timeline = timeline.correctedBackBy(found, options.foundErrors().onset(found));
         }
@@ -133,7 +206,14 @@ final class TruckRecords {
     }
 
     private Counter shaft(Read read) {
-        double pulses = read.assessment()
+        return Counter.ofShaft(
+                        Amounts.of(pulsesPerTurn(read), SpreadingUnits.PULSE_PER_REVOLUTION), options.fastestShaft())
+                .withGapsUpTo(options.longestGap())
+                .rollingOverAt(options.shaftRollsOverAt());
+    }
+
+    private static double pulsesPerTurn(Read read) {
+        return read.assessment()
                 .inForceAfter()
                 .get(0)
                 .point()
@@ -142,9 +222,6 @@ final class TruckRecords {
                 .pulsesPerTurn()
                 .orElseThrow(() -> new InvalidInputException(
                         "drive of " + read.truck(), "one with a sensor whose pulses rows count", "none"));
-        return Counter.ofShaft(Amounts.of(pulses, SpreadingUnits.PULSE_PER_REVOLUTION), options.fastestShaft())
-                .withGapsUpTo(options.longestGap())
-                .rollingOverAt(options.shaftRollsOverAt());
     }
 
     private Counter road(Quantity<PulsesPerDistance> perDistance) {

@@ -1,8 +1,11 @@
 package org.gritwright.examples.telemetry;
 
 import java.io.Serializable;
+import java.util.Collections;
 import java.util.List;
 import java.util.Objects;
+import java.util.SortedMap;
+import java.util.TreeMap;
 import org.gritwright.core.telemetry.PieceSums;
 import org.gritwright.core.telemetry.RateShares;
 import org.gritwright.core.telemetry.RowSums;
@@ -14,10 +17,14 @@ final class TruckSeason implements Serializable {
     private final String truck;
     private final Target target;
     private final RowSums sums;
+    private final Liquid liquid;
     private final PieceSums hours;
 
     @SuppressWarnings("serial") // lists that are
     private final List<Trip> trips;
+
+    @SuppressWarnings("serial")
+    private final SortedMap<String, RoadTotals> roads;
 
     @SuppressWarnings("serial")
     private final List<BadRow> badRows;
@@ -29,15 +36,19 @@ final class TruckSeason implements Serializable {
             Target target,
             long rows,
             RowSums sums,
+            Liquid liquid,
             PieceSums hours,
             List<Trip> trips,
+            SortedMap<String, RoadTotals> roads,
             List<BadRow> badRows) {
         this.truck = truck;
         this.target = target;
         this.rows = rows;
         this.sums = sums;
+        this.liquid = liquid;
         this.hours = hours;
         this.trips = List.copyOf(trips);
+        this.roads = new TreeMap<>(roads);
         this.badRows = List.copyOf(badRows);
     }
 
@@ -58,6 +69,11 @@ final class TruckSeason implements Serializable {
         return trips;
     }
 
+    /** By their names; by an empty one where none is named. */
+    SortedMap<String, RoadTotals> roads() {
+        return Collections.unmodifiableSortedMap(roads);
+    }
+
     List<BadRow> badRows() {
         return badRows;
     }
@@ -65,23 +81,24 @@ final class TruckSeason implements Serializable {
     /** What the driver gets of it: a few hundred bytes, however long the season was. */
     TruckTotals totals() {
         RateShares shares = new RateShares(0, 0, 0, 0);
-        long off = 0;
-        long unknown = 0;
+        Way way = Way.NONE;
         for (Trip trip : trips) {
             shares = shares.plus(target.shares(trip.wanted()));
-            for (long piece : trip.all().pieces()) {
-                unknown += trip.all().unknown(piece);
-                off += trip.wanted().unknown(piece) - trip.all().unknown(piece);
-            }
+            way = way.plus(trip.way());
         }
-        long spreading = 0;
-        for (Trip trip : trips) {
-            spreading += trip.wanted().pieces().stream()
-                    .mapToLong(trip.wanted()::covered)
-                    .sum();
-        }
+        SortedMap<String, Long> reasons = new TreeMap<>();
+        badRows.stream().filter(BadRow::isUncounted).forEach(row -> reasons.merge(row.reason(), 1L, Long::sum));
+        RoadTotals nowhere = roads.get("");
         return new TruckTotals(
-                truck, rows, badRows.size(), trips.size(), sums, shares, new TruckTotals.Way(spreading, off, unknown));
+                truck,
+                rows,
+                reasons,
+                trips.size(),
+                sums,
+                shares,
+                way,
+                liquid,
+                nowhere == null ? 0 : nowhere.laid().amount());
     }
 
     @Override
@@ -92,6 +109,8 @@ final class TruckSeason implements Serializable {
                         && target.equals(that.target)
                         && rows == that.rows
                         && sums.equals(that.sums)
+                        && liquid.equals(that.liquid)
+                        && roads.equals(that.roads)
                         && hours.equals(that.hours)
                         && trips.equals(that.trips)
                         && badRows.equals(that.badRows));

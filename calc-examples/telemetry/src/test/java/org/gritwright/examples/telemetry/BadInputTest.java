@@ -98,6 +98,27 @@ class BadInputTest {
         assertThat(run.code()).isEqualTo(SeasonCommand.BAD_INPUT);
     }
 
+    @Test
+    void aLiquidThatWetsWhatNobodyLays() throws Exception {
+        change("K-03 brine-2026-10-19.json", truck -> truck.put("wets", "X-9"));
+        refused("record K-03 brine-2026-10-19.json of K-03 brine can't be used: it wets what X-9 lays, of which there"
+                + " is no record");
+    }
+
+    @Test
+    void twoLiquidsOfOneTruckWhoseRowsHaveOneCounter() throws Exception {
+        change("K-03 brine-2026-10-19.json", truck -> truck.put("wets", "K-01"));
+        refused("record K-03 brine-2026-10-19.json of K-03 brine can't be used: another, K-01 brine, wets what the same"
+                + " truck lays, and rows have one counter of a liquid");
+    }
+
+    @Test
+    void aLiquidThatWetsNothing() throws Exception {
+        change("K-03 brine-2026-10-19.json", truck -> truck.remove("wets"));
+        refused("record K-03 brine-2026-10-19.json of K-03 brine can't be used: it meters a liquid that wets nothing,"
+                + " and this example knows grains, and what wets them");
+    }
+
     /** The truck as it was entered, changed. */
     private void change(String record, Consumer<ObjectNode> change) throws Exception {
         ObjectMapper json = new ObjectMapper();

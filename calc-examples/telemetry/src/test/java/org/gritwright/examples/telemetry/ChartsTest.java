@@ -9,7 +9,7 @@ import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.TreeMap;
+import java.util.SortedMap;
 import javax.xml.parsers.DocumentBuilderFactory;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -62,11 +62,21 @@ class ChartsTest {
     @Test
     void theFleetHasABarATruckAndWhatItLaid() throws Exception {
         Map<String, TruckSetup> setups = Fixtures.setups(Fixtures.records(folder));
-        Map<String, TruckTotals> trucks = new TreeMap<>();
-        Fixtures.plainFleet(setups).forEach((id, season) -> trucks.put(id, season.totals()));
-        List<String> texts = texts(new FleetChart(Summary.of(trucks, setups)).drawing(), "text");
+        Summary summary = Fixtures.summary(Fixtures.plainFleet(setups), setups);
+        List<String> texts = texts(SharesChart.ofFleet(summary).drawing(), "text");
         assertThat(texts)
                 .contains("K-01", "K-06", "fleet", "share of the way, %", "laid, short tons (95 %)", "within the band")
                 .anyMatch(text -> text.matches("[0-9]+\\.[0-9]{2} ± [0-9]+\\.[0-9]{2}, [0-9]+ bad rows"));
+    }
+
+    @Test
+    void aRoadHasABarOfAllTrucksThatWereOnItAndTheWorstIsFirst() throws Exception {
+        Map<String, TruckSetup> setups = Fixtures.setups(Fixtures.records(folder));
+        SortedMap<String, RoadTotals> roads =
+                Fixtures.roads(Fixtures.plainFleet(setups).values());
+        List<String> texts = texts(SharesChart.ofRoads(roads).drawing(), "text");
+        assertThat(texts).contains("Ferry Bridge", "share of the way, %").doesNotContain("");
+        // The truck whose pump is worn is on Mill Road and never on Alder Road.
+        assertThat(texts.indexOf("Mill Road")).isLessThan(texts.indexOf("Alder Road"));
     }
 }

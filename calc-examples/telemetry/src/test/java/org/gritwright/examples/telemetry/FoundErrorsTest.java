@@ -22,5 +22,7 @@ class FoundErrorsTest {
         assertThat(FoundErrors.AS_FOUND.onset(error)).isEqualTo(new Onset.AtOnce(found));
         assertThat(FoundErrors.AS_LEFT.onset(error)).isEqualTo(new Onset.AtOnce(left));
         assertThat(FoundErrors.WITH_TIME.onset(error)).isEqualTo(Onset.Gradually.WITH_TIME);
+        assertThat(FoundErrors.WITH_TURNS.onset(error)).isEqualTo(Onset.Gradually.WITH_TURNS);
+        assertThat(FoundErrors.WITH_AMOUNT.onset(error)).isEqualTo(Onset.Gradually.WITH_AMOUNT);
     }
 }

@@ -3,6 +3,7 @@ package org.gritwright.examples.telemetry;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
@@ -49,14 +50,14 @@ class InventedSeasonTest {
     }
 
     private static Summary.Line line(String truck, TruckTotals totals) {
-        return Summary.of(Map.of(truck, totals), setups).trucks().get(0);
+        return Summary.of(Map.of(truck, totals), setups, new TreeMap<>(), List.of())
+                .trucks()
+                .get(0);
     }
 
     @Test
     void aScaleThatTrucksShareDoesNotAverageOut() {
-        Map<String, TruckTotals> trucks = new TreeMap<>();
-        Fixtures.plainFleet(setups).forEach((id, season) -> trucks.put(id, season.totals()));
-        Summary summary = Summary.of(trucks, setups);
+        Summary summary = Fixtures.summary(Fixtures.plainFleet(setups), setups);
         double independent = Math.sqrt(summary.trucks().stream()
                 .mapToDouble(line -> line.expandedPounds() * line.expandedPounds())
                 .sum());
@@ -68,8 +69,10 @@ class InventedSeasonTest {
     @Test
     void everyTroubleIsThereAndGetsItsStatus() {
         Map<String, TruckSeason> fleet = Fixtures.plainFleet(setups);
-        assertThat(reasons(fleet.get("K-01"))).containsExactly("gap");
-        assertThat(reasons(fleet.get("K-02"))).containsExactly("gap");
+        assertThat(reasons(fleet.get("K-01")))
+                .containsOnly("gap", "no reading", "laid where no road is named");
+        assertThat(reasons(fleet.get("K-02"))).containsOnly("gap", "laid where no road is named");
+        assertThat(reasons(fleet.get("K-07"))).contains("no such setting");
         assertThat(reasons(fleet.get("K-03"))).contains("gap", "restarted");
         assertThat(reasons(fleet.get("K-04"))).contains("unknown slot");
         assertThat(reasons(fleet.get("K-05"))).contains("out of order", "duplicate", "impossible time");

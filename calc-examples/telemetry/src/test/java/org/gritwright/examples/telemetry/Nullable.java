@@ -11,7 +11,7 @@ final class Nullable {
 
     private static StructType schema() {
         StructType schema = new StructType();
-        for (StructField field : RowTable.SCHEMA.fields()) {
+        for (StructField field : RowTable.ALL.fields()) {
             schema = schema.add(field.name(), field.dataType(), true);
         }
         return schema;

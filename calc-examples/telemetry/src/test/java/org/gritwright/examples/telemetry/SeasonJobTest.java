@@ -10,6 +10,7 @@ import java.util.Iterator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.SortedMap;
 import java.util.function.Function;
 import java.util.stream.Stream;
 import org.apache.spark.sql.Row;
@@ -46,7 +47,7 @@ class SeasonJobTest {
     }
 
     @ParameterizedTest
-    @ValueSource(ints = {1, 2, 4})
+    @ValueSource(ints = {1, 3, 8})
     void isTheSameInHoweverManyTasks(int files) throws Exception {
         Path rows = folder.resolve("rows-in-" + files);
         Path output = folder.resolve("output-of-" + files);
@@ -59,6 +60,8 @@ class SeasonJobTest {
                         SeasonJob.FLEET,
                         SeasonJob.HOURS,
                         SeasonJob.PIECES,
+                        SeasonJob.ROADS,
+                        SeasonJob.ROADS_CHART,
                         SeasonJob.SUMMARY_CSV,
                         SeasonJob.SUMMARY,
                         SeasonJob.TRIP);
@@ -66,13 +69,18 @@ class SeasonJobTest {
         assertThat(Fixtures.lines(spark, output.resolve(SeasonJob.PIECES)))
                 .isEqualTo(lines(season -> Tables.pieces(season, Fixtures.OPTIONS.piece())));
         assertThat(Fixtures.lines(spark, output.resolve(SeasonJob.BAD_ROWS))).isEqualTo(lines(Tables::badRows));
-        assertThat(summary.trucks()).hasSize(6);
+        SortedMap<String, RoadTotals> roads = Fixtures.roads(plain.values());
+        assertThat(summary.roads()).isEqualTo(roads);
+        assertThat(Fixtures.lines(spark, output.resolve(SeasonJob.ROADS)))
+                .isEqualTo(
+                        Tables.roads(roads).stream().map(Row::toString).sorted().toList());
+        assertThat(summary.trucks()).hasSize(8);
         plain.forEach((id, season) -> assertThat(summary.trucks()).anySatisfy(line -> {
             assertThat(line.name()).isEqualTo(id);
             assertThat(line.laid())
                     .isEqualTo(setups.get(id).shaft().total(season.totals().sums()));
         }));
-        assertThat(Files.readAllLines(output.resolve(SeasonJob.SUMMARY_CSV))).hasSize(8);
+        assertThat(Files.readAllLines(output.resolve(SeasonJob.SUMMARY_CSV))).hasSize(10);
         assertThat(Fixtures.lines(spark, output.resolve(SeasonJob.SUMMARY)))
                 .isEqualTo(summary.lines().stream()
                         .map(line -> line.row().toString())
@@ -114,12 +122,12 @@ class SeasonJobTest {
     }
 
     private static Stream<Row> rows(String truck) {
-        return Fixtures.trips(InventedFleet.trucks().get(0)).next().stream().map(row -> InventedFiles.row(truck, row));
+        return Fixtures.trips(Fixtures.truck("K-06")).next().stream().map(row -> InventedFiles.row(truck, row));
     }
 
     private static List<TruckSeason> evaluate(Path rows) throws Exception {
         return new SeasonRows(spark, PieceAxis.everyLength(Fixtures.OPTIONS.piece()))
-                .evaluate(input(rows)).collect().stream()
+                .evaluate(input(rows), input(rows).setups()).collect().stream()
                         .flatMap(file -> file.seasons().stream())
                         .toList();
     }
@@ -148,7 +156,7 @@ class SeasonJobTest {
 
     @Test
     void rowsInTheWrongOrderGetTheirStatusAndNothingIsInvented() throws Exception {
-        List<Row> forward = rows("K-01").toList();
+        List<Row> forward = rows("K-06").toList();
         List<Row> backward = new ArrayList<>(forward);
         java.util.Collections.reverse(backward);
         TruckSeason season = evaluate(write("backward", backward.stream(), 1)).get(0);
@@ -160,14 +168,43 @@ class SeasonJobTest {
 
     @Test
     void whatIsMissingInARowPutsItAsideWithItsReason() throws Exception {
-        List<Row> rows = new ArrayList<>(rows("K-01").limit(100).toList());
+        List<Row> rows = new ArrayList<>(rows("K-06").limit(100).toList());
         Row like = rows.get(50);
         rows.set(50, row(like, RowTable.TIME, null));
         rows.set(60, row(rows.get(60), RowTable.SHAFT, null));
         rows.set(70, row(rows.get(70), RowTable.SHAFT, -5L));
         TruckSeason season = evaluate(write("missing", rows.stream(), 1)).get(0);
         assertThat(season.badRows().stream().map(BadRow::why).toList())
-                .containsExactly("impossible time", "impossible reading", "impossible reading");
+                .containsExactly("impossible time", "no reading", "impossible reading");
+    }
+
+    /** One file names roads, the other is of a yard that doesn't. */
+    @Test
+    void aFileMayLackWhatNotAllTrucksHave() throws Exception {
+        Path rows = folder.resolve("mixed");
+        write("mixed", rows("K-06"), 1);
+        spark.createDataFrame(rows("K-08").toList(), Nullable.SCHEMA)
+                .drop("road_id", "liquid_pulse")
+                .coalesce(1)
+                .write()
+                .mode("append")
+                .parquet(rows.toString());
+        List<TruckSeason> seasons = evaluate(rows);
+
+        assertThat(seasons).hasSize(2);
+        for (TruckSeason season : seasons) {
+            boolean hasRoads = season.truck().equals("K-06");
+            assertThat(season.roads().keySet().contains("Mill Road")).isEqualTo(hasRoads);
+            assertThat(season.roads().values().stream()
+                            .mapToLong(road -> road.laid().amount())
+                            .sum())
+                    .isEqualTo(season.totals().sums().laid());
+        }
+        assertThat(seasons).anySatisfy(season -> {
+            assertThat(season.roads().keySet()).containsExactly("");
+            assertThat(season.roads().get("").way()).isEqualTo(season.totals().way());
+            assertThat(season.badRows().stream().map(BadRow::reason)).contains("road id: laid where no road is named");
+        });
     }
 
     private static Row row(Row like, int column, Object value) {
