@@ -213,7 +213,8 @@ class NetworkLawsTest {
                 .toList();
         Adjustment one = network.adjust();
         Adjustment other = new Network(variables, balances, network.correlations()).adjust();
-        // What is known exactly is so as the difference of large variances, and its root is rounded by the root of what they are.
+        // What is known exactly is so as the difference of large variances, and its root is rounded by the root of what
+        // they are.
         double ofVariances = 1e-8
                 * (1
                         + network.variables().stream()
@@ -225,7 +226,9 @@ class NetworkLawsTest {
             double factor = per.get(name);
             assertSame(one.value(name), scaled(other.value(name), 1 / factor), ROUNDING);
             assertSame(
-                    variance(one.uncertainty(name)), variance(scaled(other.uncertainty(name), 1 / factor)), ofVariances);
+                    variance(one.uncertainty(name)),
+                    variance(scaled(other.uncertainty(name), 1 / factor)),
+                    ofVariances);
         }
         assertThat(other.test().misfit())
                 .isCloseTo(

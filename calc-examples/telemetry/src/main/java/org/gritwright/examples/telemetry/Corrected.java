@@ -12,7 +12,6 @@ import org.gritwright.core.telemetry.AsFound;
 import org.gritwright.core.telemetry.Onset;
 import org.gritwright.core.telemetry.Timeline;
 import org.gritwright.units.Amounts;
-import org.gritwright.units.SpreadingUnits;
 
 /**
  * What a verification found before anything was adjusted, and what became of it.

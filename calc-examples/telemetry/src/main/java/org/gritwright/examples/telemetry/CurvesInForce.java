@@ -56,7 +56,8 @@ record CurvesInForce(NavigableMap<LocalDate, List<DischargeCurve>> byDay, ZoneOf
         return entry.held() instanceof TimelineEntry.Value value
                 && value.inForce().point().material().equals(curve.material())
                 && curve.settings().stream()
-                        .anyMatch(caught -> caught.isSameAs(value.inForce().point().setting()));
+                        .anyMatch(caught ->
+                                caught.isSameAs(value.inForce().point().setting()));
     }
 
     /** What all values share, such as the scale: it is in the curve's own uncertainty too, so that it counts twice, on the safe side. */

@@ -82,11 +82,7 @@ final class InventedTrips implements Iterator<List<InventedRow>> {
      * @param revolutionsUntilWorn how far its shaft turns until its wear is found
      */
     InventedTrips(
-            InventedTruck truck,
-            List<Instant> starts,
-            int spreadingSeconds,
-            long seed,
-            double revolutionsUntilWorn) {
+            InventedTruck truck, List<Instant> starts, int spreadingSeconds, long seed, double revolutionsUntilWorn) {
         this.truck = truck;
         this.starts = List.copyOf(starts);
         this.spreadingSeconds = spreadingSeconds;

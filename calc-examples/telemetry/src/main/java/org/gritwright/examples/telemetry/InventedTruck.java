@@ -63,8 +63,7 @@ record InventedTruck(
      * @param wear how much more than fell is indicated at the end of the first span, as a part of what fell: it grows with the shaft's turns
      * @param gallonsPerTon how much brine its pump lays; 0 for a truck without one
      */
-    record Work(InventedRoads roads, List<Double> openings, double wear, double gallonsPerTon)
-            implements Serializable {
+    record Work(InventedRoads roads, List<Double> openings, double wear, double gallonsPerTon) implements Serializable {
         private static final long serialVersionUID = 1L;
     }
 
@@ -73,9 +72,7 @@ record InventedTruck(
 
     /** What falls, and what the display holds, at an opening, as a part of what it is where the gate usually stands. */
     double atOpening(double inches) {
-        return work.openings().isEmpty()
-                ? 1
-                : (inches - DEAD_OPENING_INCHES) / (gateInches - DEAD_OPENING_INCHES);
+        return work.openings().isEmpty() ? 1 : (inches - DEAD_OPENING_INCHES) / (gateInches - DEAD_OPENING_INCHES);
     }
 
     /** Whether it is before anything was adjusted. */

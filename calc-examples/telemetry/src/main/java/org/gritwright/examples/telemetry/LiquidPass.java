@@ -66,8 +66,7 @@ final class LiquidPass {
             long reading = buffers.liquid[i];
             if (reading != BadRow.NO_READING) {
                 if (lastReading != BadRow.NO_READING && reading != lastReading) {
-                    badRows.add(BadRow.of(
-                            buffers.times[i], BadRow.About.LIQUID, reading, RowStatus.NO_CALIBRATION));
+                    badRows.add(BadRow.of(buffers.times[i], BadRow.About.LIQUID, reading, RowStatus.NO_CALIBRATION));
                 }
                 lastReading = reading;
             }

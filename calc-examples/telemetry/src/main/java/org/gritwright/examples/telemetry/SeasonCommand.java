@@ -204,7 +204,9 @@ public final class SeasonCommand {
         return BuiltInTypes.registry().withServices(SeasonCommand.class.getClassLoader());
     }
 
-    @Command(name = "invent", description = "Writes invented rows and records of eight trucks: rows.parquet and records.")
+    @Command(
+            name = "invent",
+            description = "Writes invented rows and records of eight trucks: rows.parquet and records.")
     int invent(
             @Option(names = "--output", required = true, paramLabel = "FOLDER", description = "A new folder.")
                     String output,

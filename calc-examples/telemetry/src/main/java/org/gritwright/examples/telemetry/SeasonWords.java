@@ -18,7 +18,9 @@ record SeasonWords(PrintWriter out, ZoneOffset offset) {
 
     void tell(Summary summary, String output) {
         Summary.Line fleet = summary.fleet();
-        say("Read %,d rows of %d trucks; %,d can't be counted.%n", fleet.rows(), summary.trucks().size(), fleet.badRows());
+        say(
+                "Read %,d rows of %d trucks; %,d can't be counted.%n",
+                fleet.rows(), summary.trucks().size(), fleet.badRows());
         trucks(summary);
         roads(summary);
         liquids(summary);
@@ -50,7 +52,9 @@ record SeasonWords(PrintWriter out, ZoneOffset offset) {
     }
 
     private void roads(Summary summary) {
-        long named = summary.roads().keySet().stream().filter(name -> !name.isEmpty()).count();
+        long named = summary.roads().keySet().stream()
+                .filter(name -> !name.isEmpty())
+                .count();
         if (named == 0) {
             say("%nNo row names a road, so that there is nothing by roads.");
             return;

@@ -52,7 +52,8 @@ final class SharesChart {
                 "The season: how much of each truck's way was laid within the band",
                 "A bar a truck, and the fleet's last. The summary has the numbers.",
                 summary.lines().stream()
-                        .map(line -> new Bar(line.name(), line.shares(), line.way().unknown(), laid(line)))
+                        .map(line ->
+                                new Bar(line.name(), line.shares(), line.way().unknown(), laid(line)))
                         .toList());
     }
 
@@ -69,7 +70,9 @@ final class SharesChart {
                         road.getKey(),
                         road.getValue().shares(),
                         road.getValue().way().unknown(),
-                        tons(road.getValue().laid().amount(), UsUnits.expandedPounds(road.getValue().laid()))))
+                        tons(
+                                road.getValue().laid().amount(),
+                                UsUnits.expandedPounds(road.getValue().laid()))))
                 .sorted(Comparator.comparingDouble(Bar::within).thenComparing(Bar::name))
                 .toList();
         String which = bars.size() > MOST_ROADS ? ", the " + MOST_ROADS + " roads with least of it" : "";

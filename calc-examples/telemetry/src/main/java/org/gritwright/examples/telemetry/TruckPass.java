@@ -185,7 +185,8 @@ final class TruckPass {
         // Where no road was ever named all of the way is without one, and needn't be cut twice.
         if (!roadNumbers.isEmpty()) {
             allOfRoad.cut(buffers.times, buffers.laid, buffers.known, buffers.millimeters, from, to, visit.all());
-            wantedOfRoad.cut(buffers.times, buffers.laid, buffers.wanted, buffers.millimeters, from, to, visit.wanted());
+            wantedOfRoad.cut(
+                    buffers.times, buffers.laid, buffers.wanted, buffers.millimeters, from, to, visit.wanted());
         }
     }
 
@@ -199,11 +200,12 @@ final class TruckPass {
     private void leaveRoad() {
         sums = setup.shaft().merged(sums, visit.sums());
         if (roadlessSince != BadRow.NO_READING) {
-            badRows.add(new BadRow(roadlessSince, BadRow.About.ROAD_ID, BadRow.NO_READING, "laid where no road is named"));
+            badRows.add(
+                    new BadRow(roadlessSince, BadRow.About.ROAD_ID, BadRow.NO_READING, "laid where no road is named"));
             roadlessSince = BadRow.NO_READING;
         }
-        RoadTotals totals = visit.totals(
-                setup.shaft().total(visit.sums()), liquid.leaveRoad(), liquid.wetted(), setup.target());
+        RoadTotals totals =
+                visit.totals(setup.shaft().total(visit.sums()), liquid.leaveRoad(), liquid.wetted(), setup.target());
         roads.merge(visit.name(), totals, RoadTotals::plus);
     }
 

@@ -120,8 +120,8 @@ final class TruckRecords {
         try {
             Timeline timeline = timeline(records);
             if (timeline.isOfLiquids()) {
-                throw newest.refused("it meters a liquid that wets nothing, and this example knows grains, and what"
-                        + " wets them");
+                throw newest.refused(
+                        "it meters a liquid that wets nothing, and this example knows grains, and what" + " wets them");
             }
             Instant from = timeline.start();
             Instant until = from.plusSeconds(DAYS * 86_400L);
@@ -168,7 +168,8 @@ final class TruckRecords {
 
     private Counter pump(Read read) {
         CalibrationInForce value = read.assessment().inForceAfter().get(0);
-        double cubicMeters = value.kilogramsPerRevolution() / value.point().material().kilogramsPerAmount();
+        double cubicMeters =
+                value.kilogramsPerRevolution() / value.point().material().kilogramsPerAmount();
         return Counter.ofFlow(
                         Amounts.ofSi(pulsesPerTurn(read) / cubicMeters, SpreadingUnits.PULSE_PER_US_GALLON),
                         options.mostLiquid())

@@ -35,7 +35,9 @@ final class UsUnits {
     /** Half the 95 % interval of a liquid, in gallons. */
     static double expandedGallons(AppliedTotal laid) {
         return Amounts.in(
-                laid.volume(SpreadingUnits.US_GALLON).expandedUncertainty(COVERAGE).orElseThrow(),
+                laid.volume(SpreadingUnits.US_GALLON)
+                        .expandedUncertainty(COVERAGE)
+                        .orElseThrow(),
                 SpreadingUnits.US_GALLON);
     }
 

@@ -69,8 +69,7 @@ class InventedSeasonTest {
     @Test
     void everyTroubleIsThereAndGetsItsStatus() {
         Map<String, TruckSeason> fleet = Fixtures.plainFleet(setups);
-        assertThat(reasons(fleet.get("K-01")))
-                .containsOnly("gap", "no reading", "laid where no road is named");
+        assertThat(reasons(fleet.get("K-01"))).containsOnly("gap", "no reading", "laid where no road is named");
         assertThat(reasons(fleet.get("K-02"))).containsOnly("gap", "laid where no road is named");
         assertThat(reasons(fleet.get("K-07"))).contains("no such setting");
         assertThat(reasons(fleet.get("K-03"))).contains("gap", "restarted");

@@ -47,7 +47,8 @@ class LiquidsTest {
 
     @Test
     void howMuchWetsATonIsToldBesideWhatIsAskedFor() {
-        assertThat(setups.get("K-03").liquid().orElseThrow().statedGallonsPerTon()).isCloseTo(10, within(1e-9));
+        assertThat(setups.get("K-03").liquid().orElseThrow().statedGallonsPerTon())
+                .isCloseTo(10, within(1e-9));
         assertThat(gallonsPerTon(season("K-01", Fixtures.all(Fixtures.trips(Fixtures.truck("K-01"))))))
                 .isCloseTo(10, within(0.15));
         assertThat(gallonsPerTon(season("K-03", Fixtures.all(Fixtures.trips(Fixtures.truck("K-03"))))))
@@ -57,10 +58,17 @@ class LiquidsTest {
     /** The liquid's controller alone drops out: what both lost is in neither part of the ratio. */
     @Test
     void aCounterThatRestartsOrIsntReadLosesItsRowAndNotTheRatio() {
-        List<InventedRow> rows = new ArrayList<>(Fixtures.trips(Fixtures.truck("K-01")).next());
+        List<InventedRow> rows =
+                new ArrayList<>(Fixtures.trips(Fixtures.truck("K-01")).next());
         long zero = rows.get(5000).liquidPulses() - 3;
         for (int i = 5000; i < rows.size(); i++) {
-            rows.set(i, withLiquid(rows.get(i), rows.get(i).liquidPulses() == null ? null : Math.floorMod(rows.get(i).liquidPulses() - zero, 65_536L)));
+            rows.set(
+                    i,
+                    withLiquid(
+                            rows.get(i),
+                            rows.get(i).liquidPulses() == null
+                                    ? null
+                                    : Math.floorMod(rows.get(i).liquidPulses() - zero, 65_536L)));
         }
         for (int i = 3000; i < 3100; i++) {
             rows.set(i, withLiquid(rows.get(i), null));
@@ -69,7 +77,8 @@ class LiquidsTest {
 
         assertThat(season.totals().reasons())
                 .containsEntry("liquid: restarted", 1L)
-                .hasEntrySatisfying("liquid: no reading", many -> assertThat(many).isBetween(100L, 110L));
+                .hasEntrySatisfying(
+                        "liquid: no reading", many -> assertThat(many).isBetween(100L, 110L));
         assertThat(gallonsPerTon(season)).isCloseTo(10, within(0.15));
     }
 

@@ -45,10 +45,15 @@ class RoadsTest {
                 way = way.plus(road.way());
             }
             TruckTotals totals = season.totals();
-            assertThat(laid).as(id).isEqualTo(totals.sums().laid()).isEqualTo(season.hours().amount());
+            assertThat(laid)
+                    .as(id)
+                    .isEqualTo(totals.sums().laid())
+                    .isEqualTo(season.hours().amount());
             assertThat(liquid).as(id).isEqualTo(totals.liquid().laid().amount());
             assertThat(way).as(id).isEqualTo(totals.way());
-            assertThat(season.roads().get("").laid().amount()).isEqualTo(totals.nowhere()).isPositive();
+            assertThat(season.roads().get("").laid().amount())
+                    .isEqualTo(totals.nowhere())
+                    .isPositive();
             assertThat(season.roads().get("").way().spreading()).as(id).isPositive();
         });
     }
@@ -68,8 +73,7 @@ class RoadsTest {
             if (random.nextInt(37) == 0) {
                 road = pass.road(names[random.nextInt(names.length)]);
             }
-            pass.add(
-                    start + 1000L * i, pulses, 100L * i, Double.NaN, setup.slot("1"), 0, road, BadRow.NO_READING);
+            pass.add(start + 1000L * i, pulses, 100L * i, Double.NaN, setup.slot("1"), 0, road, BadRow.NO_READING);
             pulses += i + 1 < 10_000 ? random.nextInt(3) : 0;
         }
         double perPulse = 6.19 * MILLIGRAMS_PER_POUND / 60;
@@ -114,7 +118,11 @@ class RoadsTest {
         }
         // Three trucks of either round go over the bridge.
         assertThat(roads.get("Ferry Bridge").way().spreading())
-                .isGreaterThan(fleet.get("K-01").roads().get("Ferry Bridge").way().spreading()
+                .isGreaterThan(fleet.get("K-01")
+                                .roads()
+                                .get("Ferry Bridge")
+                                .way()
+                                .spreading()
                         + fleet.get("K-02").roads().get("Ferry Bridge").way().spreading());
     }
 
