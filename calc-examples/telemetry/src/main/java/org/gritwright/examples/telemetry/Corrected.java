@@ -92,8 +92,8 @@ record Corrected(String truck, Timeline.Correction correction, Optional<Passes> 
         return "It is taken to have grown with " + grown + " since " + left
                 + passes.map(two -> String.format(
                                 Locale.ROOT,
-                                ", in two passes: the first counted %,d pulse and %,.0f lb in all; the second made of"
-                                        + " that %,.0f lb.",
+                                ", in two passes: the first counted %,d pulse and %,.0f lb over the whole season; the"
+                                        + " second made of that %,.0f lb.",
                                 two.pulses(),
                                 UsUnits.pounds(two.indicated()),
                                 UsUnits.pounds(two.laid())))

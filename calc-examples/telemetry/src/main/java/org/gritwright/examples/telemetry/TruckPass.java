@@ -3,7 +3,7 @@ package org.gritwright.examples.telemetry;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.EnumSet;
-import java.util.LinkedHashMap;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -51,7 +51,8 @@ final class TruckPass {
     private final RoadCutter wanted;
     private final RoadCutter allOfRoad;
     private final RoadCutter wantedOfRoad;
-    private final Map<String, Integer> roadNumbers = new LinkedHashMap<>();
+    private final Map<String, Integer> roadNumbers = new HashMap<>();
+    private final List<String> roadNames = new ArrayList<>();
 
     /** By its name; by nothing where none is named. */
     private final SortedMap<String, RoadTotals> roads = new TreeMap<>();
@@ -84,7 +85,12 @@ final class TruckPass {
 
     /** The number of a road by its name; of a blank one that of none. */
     int road(String name) {
-        return name.isBlank() ? NO_ROAD : roadNumbers.computeIfAbsent(name, none -> roadNumbers.size());
+        return name.isBlank()
+                ? NO_ROAD
+                : roadNumbers.computeIfAbsent(name, none -> {
+                    roadNames.add(name);
+                    return roadNumbers.size();
+                });
     }
 
     /**
@@ -165,7 +171,7 @@ final class TruckPass {
     }
 
     private String name(int road) {
-        return road == NO_ROAD ? "" : List.copyOf(roadNumbers.keySet()).get(road);
+        return road == NO_ROAD ? "" : roadNames.get(road);
     }
 
     /** Rows of one road. */

@@ -64,7 +64,7 @@ class TwoPassesTest {
                         Optional.of(new Corrected.Passes(1_234_567, 453_592_370_000L, 430_000_000_000L))))
                 .isEqualTo("K-08, slot 1: on 2027-01-12 a verification found that its display counted 8.0 % +/- 1.0 %"
                         + " (95 %) more than fell. It is taken to have grown with the turns of its shaft since"
-                        + " 2026-10-19, in two passes: the first counted 1,234,567 pulse and 1,000,000 lb in all; the"
+                        + " 2026-10-19, in two passes: the first counted 1,234,567 pulse and 1,000,000 lb over the whole season; the"
                         + " second made of that 947,988 lb.");
     }
 
