@@ -53,7 +53,7 @@ public final class CostMeasurement {
     /** More in a second is a restart, or a row that came late. */
     private static final long MOST_PULSES = 200;
 
-    private static final StructType SCHEMA = RowTable.SCHEMA.add(COUNTS, DataTypes.LongType, false);
+    private static final StructType SCHEMA = RowTable.ALL.add(COUNTS, DataTypes.LongType, false);
 
     private final SparkSession spark;
     private final SeasonInput input;

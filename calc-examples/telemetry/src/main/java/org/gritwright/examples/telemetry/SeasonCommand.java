@@ -282,7 +282,7 @@ public final class SeasonCommand {
             input.checkPictured(Optional.ofNullable(pictured));
             try (SparkSession spark = Engine.session(cores)) {
                 Summary summary = new SeasonJob(spark, checked).run(input, folder, Optional.ofNullable(pictured));
-                new SeasonWords(out(), checked.offset()).tell(summary, output);
+                new SeasonWords(out(), checked).tell(summary, output);
             }
         }
         return DONE;
@@ -311,7 +311,7 @@ public final class SeasonCommand {
                     checked,
                     configuration);
             Summary summary = new SeasonJob(spark, checked).run(input, season, Optional.empty());
-            new SeasonWords(out(), checked.offset()).tell(summary, run);
+            new SeasonWords(out(), checked).tell(summary, run);
         }
         return DONE;
     }

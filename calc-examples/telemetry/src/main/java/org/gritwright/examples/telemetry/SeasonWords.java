@@ -1,7 +1,7 @@
 package org.gritwright.examples.telemetry;
 
 import java.io.PrintWriter;
-import java.time.ZoneOffset;
+import java.math.BigDecimal;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
@@ -10,9 +10,9 @@ import java.util.Optional;
  * What a season came to, in words.
  *
  * @param out where to
- * @param offset the yard's, for days
+ * @param options the band, and the yard's offset for days
  */
-record SeasonWords(PrintWriter out, ZoneOffset offset) {
+record SeasonWords(PrintWriter out, SeasonOptions options) {
     private static final int MOST_ROADS = 20;
     private static final double PERCENT = 100;
 
@@ -23,6 +23,11 @@ record SeasonWords(PrintWriter out, ZoneOffset offset) {
                 fleet.rows(), summary.trucks().size(), fleet.badRows());
         trucks(summary);
         roads(summary);
+        say(
+                "%n+/- is half the 95 %% interval. Spreading: how far trucks went with it on. Within band: of that way, where the"
+                        + " rate was at most %s %% off its target.",
+                Drawing.text(
+                        BigDecimal.valueOf(options.band().limit().getValue().doubleValue())));
         liquids(summary);
         corrections(summary);
         reasons(summary);
@@ -98,7 +103,7 @@ record SeasonWords(PrintWriter out, ZoneOffset offset) {
         for (Summary.Line line : summary.trucks()) {
             if (line.liquid().isMetered()) {
                 say(
-                        "%n%s wetted it with %,.1f gal +/- %.1f gal (95 %%): %s.",
+                        "%n%s wetted what it laid with %,.1f US gal +/- %.1f US gal (95 %%): %s.",
                         line.name(),
                         UsUnits.gallons(line.liquid().laid().amount()),
                         UsUnits.expandedGallons(line.liquid().laid()),
@@ -110,7 +115,7 @@ record SeasonWords(PrintWriter out, ZoneOffset offset) {
     }
 
     private static String prewet(double gallonsPerTon, double stated) {
-        String got = String.format(Locale.ROOT, "%.2f gal per ton", gallonsPerTon);
+        String got = String.format(Locale.ROOT, "%.2f US gal per short ton", gallonsPerTon);
         if (Double.isNaN(stated)) {
             return got + "; no route says how much is wanted";
         }
@@ -118,7 +123,7 @@ record SeasonWords(PrintWriter out, ZoneOffset offset) {
         return got
                 + String.format(
                         Locale.ROOT,
-                        ", which is %.1f %% %s than the %.2f gal per ton that its route asks for",
+                        ", which is %.1f %% %s than the %.2f that its route asks for",
                         PERCENT * Math.abs(off),
                         off < 0 ? "less" : "more",
                         stated);
@@ -126,7 +131,7 @@ record SeasonWords(PrintWriter out, ZoneOffset offset) {
 
     private void corrections(Summary summary) {
         for (Corrected one : summary.corrected()) {
-            say("%n%s", one.sentence(offset));
+            say("%n%s", one.sentence(options.offset()));
         }
     }
 

@@ -16,6 +16,7 @@ import java.util.stream.Stream;
 import org.apache.spark.sql.Row;
 import org.apache.spark.sql.SparkSession;
 import org.gritwright.core.telemetry.PieceAxis;
+import org.gritwright.core.telemetry.RowSums;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -74,6 +75,14 @@ class SeasonJobTest {
         assertThat(Fixtures.lines(spark, output.resolve(SeasonJob.ROADS)))
                 .isEqualTo(
                         Tables.roads(roads).stream().map(Row::toString).sorted().toList());
+        assertThat(summary.corrected()).singleElement().satisfies(corrected -> {
+            RowSums laid = plain.get("K-08").totals().sums();
+            assertThat(corrected.truck()).isEqualTo("K-08");
+            assertThat(corrected.passes()).hasValueSatisfying(passes -> {
+                assertThat(passes.pulses()).isEqualTo(laid.turned());
+                assertThat(passes.laid()).isEqualTo(laid.laid()).isLessThan(passes.indicated());
+            });
+        });
         assertThat(summary.trucks()).hasSize(8);
         plain.forEach((id, season) -> assertThat(summary.trucks()).anySatisfy(line -> {
             assertThat(line.name()).isEqualTo(id);
