@@ -51,7 +51,7 @@ public record Timeline(List<TimelineEntry> entries, List<Correction> corrections
      *
      * @throws org.gritwright.units.InvalidInputException if there is no entry, some are of grains and others of a liquid, two of one slot
      *     and time are for one setting or a curve is beside others, a correction is of a slot or setting that wasn't in force or reaches
-     *     back beyond what was, or two corrections of one slot and setting overlap in time
+     *     back beyond what was, or two corrections of one slot and setting, or of one curve, overlap in time
      */
     public Timeline {
         Require.given(Timeline.class, entries, corrections);
@@ -71,7 +71,7 @@ public record Timeline(List<TimelineEntry> entries, List<Correction> corrections
         }
         for (int i = 0; i < corrections.size(); i++) {
             for (int j = 0; j < i; j++) {
-                requireApart(corrections.get(i).found(), corrections.get(j).found());
+                requireApart(corrections.get(i).found(), corrections.get(j).found(), entries);
             }
         }
     }
@@ -109,11 +109,7 @@ public record Timeline(List<TimelineEntry> entries, List<Correction> corrections
                 "slot of the error found",
                 "one of " + entries.stream().map(TimelineEntry::slot).distinct().toList(),
                 found.slot());
-        Instant since = ofSlot.stream()
-                .map(TimelineEntry::from)
-                .filter(from -> from.isBefore(found.at()))
-                .max(Comparator.naturalOrder())
-                .orElse(found.at());
+        Instant since = since(found, ofSlot);
         Require.that(
                 !found.asLeft().isBefore(since),
                 "time as left in slot " + found.slot(),
@@ -128,15 +124,34 @@ public record Timeline(List<TimelineEntry> entries, List<Correction> corrections
                 found.setting());
     }
 
+    private static Instant since(AsFound found, List<TimelineEntry> ofSlot) {
+        return ofSlot.stream()
+                .map(TimelineEntry::from)
+                .filter(from -> from.isBefore(found.at()))
+                .max(Comparator.naturalOrder())
+                .orElse(found.at());
+    }
+
     private static boolean isOf(Setting setting, TimelineEntry.Held held) {
         return held instanceof TimelineEntry.Curve
                 || (held instanceof TimelineEntry.Value value
                         && value.inForce().point().setting().isSameAs(setting));
     }
 
-    private static void requireApart(AsFound one, AsFound other) {
+    private static boolean isOfCurve(AsFound found, List<TimelineEntry> entries) {
+        List<TimelineEntry> ofSlot = entries.stream()
+                .filter(entry -> entry.slot().equals(found.slot()))
+                .toList();
+        Instant since = since(found, ofSlot);
+        return ofSlot.stream()
+                .filter(entry -> entry.from().equals(since))
+                .anyMatch(entry -> entry.held() instanceof TimelineEntry.Curve);
+    }
+
+    /** A curve is corrected as a whole, so that at a time one error alone can correct it, at whatever setting it was found. */
+    private static void requireApart(AsFound one, AsFound other, List<TimelineEntry> entries) {
         boolean apart = !one.slot().equals(other.slot())
-                || !one.setting().isSameAs(other.setting())
+                || !(one.setting().isSameAs(other.setting()) || isOfCurve(one, entries))
                 || !one.asLeft().isBefore(other.at())
                 || !other.asLeft().isBefore(one.at());
         Require.that(

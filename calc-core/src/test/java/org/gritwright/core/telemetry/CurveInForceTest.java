@@ -23,6 +23,7 @@ import org.gritwright.core.calibration.CalibrationCatch;
 import org.gritwright.core.curve.CurveModel;
 import org.gritwright.core.curve.DischargeCurve;
 import org.gritwright.core.spi.Setting;
+import org.gritwright.core.uncertainty.Measured;
 import org.gritwright.units.Amounts;
 import org.gritwright.units.InvalidInputException;
 import org.gritwright.units.SpreadingUnits;
@@ -53,6 +54,33 @@ class CurveInForceTest {
             settings[i] = inches[i] * INCH;
         }
         return new Rows(times, counts, settings, new int[0], new byte[0]);
+    }
+
+    /** At two openings a verification may find two errors; which of them the curve is off by nobody can tell. */
+    @Test
+    void twoErrorsOfOneCurveAtOneTimeAreRefused() {
+        Timeline timeline = Timeline.of(List.of(TimelineEntry.curve(START, "salt", CURVE)));
+        Timeline corrected = timeline.correctedBackBy(found(2, 1000), Onset.Gradually.WITH_TIME);
+        AsFound beside = found(3, 1001);
+        AsFound later = new AsFound(
+                "salt", beside.setting(), START.plusSeconds(1000), START.plusSeconds(2000), beside.error());
+
+        assertThatThrownBy(() -> corrected.correctedBackBy(beside, Onset.Gradually.WITH_TIME))
+                .hasMessageContaining("corrections of slot salt must be of times that don't overlap");
+        assertThat(corrected.correctedBackBy(later, Onset.Gradually.WITH_TIME).corrections())
+                .hasSize(2);
+    }
+
+    private static AsFound found(double inches, long seconds) {
+        return new AsFound(
+                "salt",
+                Samples.chainAt(inches).setting(),
+                START,
+                START.plusSeconds(seconds),
+                Measured.of(
+                        Amounts.of(8, SpreadingUnits.PERCENT),
+                        Amounts.of(1, SpreadingUnits.PERCENT),
+                        Double.POSITIVE_INFINITY));
     }
 
     @Test

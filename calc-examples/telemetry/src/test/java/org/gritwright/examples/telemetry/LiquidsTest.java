@@ -94,6 +94,21 @@ class LiquidsTest {
                 pulses);
     }
 
+    /** 20 gal/min is the most: 645 pulses in a second. The display holds 0.0155 gal/rev at 30 pulse/rev. */
+    @Test
+    void moreThanCanRunIsToldAndNotCounted() {
+        List<InventedRow> rows = new ArrayList<>(
+                Fixtures.trips(Fixtures.truck("K-01")).next().subList(2000, 2100));
+        for (int i = 0; i < rows.size(); i++) {
+            rows.set(i, withLiquid(rows.get(i), i < 50 ? 600L * i : 600L * i + 200));
+        }
+        TruckSeason season = season("K-01", rows);
+
+        assertThat(season.totals().reasons()).isEqualTo(Map.of("liquid: leap", 1L));
+        assertThat(UsUnits.gallons(season.totals().liquid().laid().amount()))
+                .isCloseTo(98 * 600 / 30.0 * 0.0155, within(1e-6));
+    }
+
     @Test
     void aCounterThatNobodyCalibratedIsTold() {
         List<InventedRow> rows = new ArrayList<>();
