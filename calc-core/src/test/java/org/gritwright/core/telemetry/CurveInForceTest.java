@@ -62,8 +62,8 @@ class CurveInForceTest {
         Timeline timeline = Timeline.of(List.of(TimelineEntry.curve(START, "salt", CURVE)));
         Timeline corrected = timeline.correctedBackBy(found(2, 1000), Onset.Gradually.WITH_TIME);
         AsFound beside = found(3, 1001);
-        AsFound later = new AsFound(
-                "salt", beside.setting(), START.plusSeconds(1000), START.plusSeconds(2000), beside.error());
+        AsFound later =
+                new AsFound("salt", beside.setting(), START.plusSeconds(1000), START.plusSeconds(2000), beside.error());
 
         assertThatThrownBy(() -> corrected.correctedBackBy(beside, Onset.Gradually.WITH_TIME))
                 .hasMessageContaining("corrections of slot salt must be of times that don't overlap");
