@@ -94,7 +94,7 @@ class LiquidsTest {
                 pulses);
     }
 
-    /** 20 gal/min is the most: 645 pulses in a second, and as many in the second by which clocks may differ. The display holds 0.0155 gal/rev at 30 pulse/rev. */
+    /** 20 gal/min is the most: 645 pulses in a second, and rows that say a second may be two apart. The display holds 0.0155 gal/rev at 30 pulse/rev. */
     @Test
     void moreThanCanRunIsToldAndNotCounted() {
         List<InventedRow> rows =
