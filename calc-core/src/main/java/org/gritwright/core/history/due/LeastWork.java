@@ -32,15 +32,18 @@ final class LeastWork {
     static Work of(Held held, List<Reason> reasons, Tolerance tolerance, Optional<Event> lastCaught) {
         CalibrationPoint point = held.value().point();
         boolean calibrate = reasons.stream().anyMatch(reason -> reason.rule().clearedBy() == ClearedBy.CALIBRATION);
-        double error = held.standing() == Standing.PROVEN || held.standing() == Standing.UNDECIDED
-                ? held.error()
+        // Since a change nobody knows, and what was found wrong is corrected first.
+        double error = held.standing() == Standing.CHANGED_SINCE || held.standing() == Standing.WRONG
+                ? 0
+                : held.error()
                         .map(one -> Math.abs(Amounts.si(Dimensionless.class, one.value())))
-                        .orElse(0.0)
-                : 0;
+                        .orElse(0.0);
         if (calibrate) {
             return new Work.Calibrate(proof(0, tolerance, lastCaught, point));
         }
+        // A value that nobody checked may be another than the one that was calibrated.
         return held.standing() == Standing.WRONG
+                        || (held.standing() == Standing.NOT_CHECKED && error > tolerance.ratio())
                 ? new Work.Correct(proof(0, tolerance, lastCaught, point))
                 : proof(error, tolerance, lastCaught, point);
     }

@@ -58,7 +58,8 @@ public sealed interface Work {
     }
 
     /**
-     * A correction that the last verification called for, and a verification catch that confirms it.
+     * A correction that the last verification called for, or the calibration where what was entered isn't its value; and a verification catch that
+     * confirms it.
      *
      * @param confirmation the catches that confirm it
      */

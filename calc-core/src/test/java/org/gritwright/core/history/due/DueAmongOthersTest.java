@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 import static org.gritwright.core.history.Happenings.THREE;
 import static org.gritwright.core.history.Happenings.TRUCK;
 import static org.gritwright.core.history.Happenings.TWO;
+import static org.gritwright.core.history.Happenings.calibrated;
 import static org.gritwright.core.history.Happenings.changed;
 import static org.gritwright.core.history.Happenings.day;
 import static org.gritwright.core.history.Happenings.entered;
@@ -46,6 +47,19 @@ class DueAmongOthersTest {
 
     private static List<Due> due(DueRule rule, Event... events) {
         return DueList.of(history(events), USUAL.by(List.of(rule)), DECEMBER);
+    }
+
+    /** 24 for 20: a slip that no catch would prove right. */
+    @Test
+    void anotherValueThanTheCalibratedOneIsCorrectedBeforeItIsProven() {
+        Event calibrated = calibrated("k", day("2026-09-30"), TWO, 20);
+
+        assertThat(due(new DueRule.WhileNotProven(), calibrated, entered("slip", day("2026-10-01"), value(TWO, 24))))
+                .singleElement()
+                .satisfies(due -> assertThat(due.work()).isInstanceOf(Work.Correct.class));
+        assertThat(due(new DueRule.WhileNotProven(), calibrated, entered("right", day("2026-10-01"), value(TWO, 20))))
+                .singleElement()
+                .satisfies(due -> assertThat(due.work()).isInstanceOf(Work.Proof.class));
     }
 
     @Test
