@@ -98,7 +98,9 @@ public final class RoadCutter implements Serializable {
     }
 
     /**
-     * Adds rows by the ids that they have: a row is all in the piece whose id it has.
+     * Adds rows by the ids that they have: a row is all in the piece whose id it has. The way of rows that are passed over is that of the next row,
+     * as it is when they are cut; that of the last ones is of unknown place, in the last row's piece. Of a truck's rows in several blocks, the
+     * first of each has no time: give them all at once.
      *
      * @param ids the id of each row's piece
      * @param times milliseconds since 1970-01-01T00:00Z
@@ -118,10 +120,19 @@ public final class RoadCutter implements Serializable {
         Objects.requireNonNull(sums, "sums");
         Rows.requireLength("ids", ids.length, times.length);
         requireColumns(amounts, statuses, millimeters, times.length);
+        long time = times.length == 0 ? 0 : times[0];
+        long waiting = 0;
         for (int i = 0; i < times.length; i++) {
             RowStatus status = RowStatus.of(statuses[i]);
-            long passed = i == 0 ? 0 : Math.max(times[i] - times[i - 1], 0);
-            long went = Math.max(millimeters[i], 0);
+            long went = Math.max(millimeters[i], 0) + waiting;
+            boolean isLast = i == times.length - 1;
+            if (status.isPassedOver() && !isLast) {
+                waiting = went;
+                continue;
+            }
+            waiting = 0;
+            long passed = status.isPassedOver() ? 0 : Math.max(times[i] - time, 0);
+            time += passed;
             boolean isMeasured = millimeters[i] != Travel.UNKNOWN;
             add(ids[i], new Part(amount(status, amounts[i]), isMeasured, went, passed, status), sums);
         }

@@ -229,6 +229,34 @@ class PiecesTest {
                 .hasMessage("column of ids must be as long as the times, 2: 1");
     }
 
+    /** As if they had been cut at the roads, and all of the way somewhere. */
+    @Test
+    void whatIsPassedOverGoesWithTheNextRowByIdsToo() {
+        byte late = RowStatus.OUT_OF_ORDER.code();
+        long[] ids = {7, 7, 7, 12, 12, 12};
+        long[] times = seconds(0, 10, 9, 20, 30, 25);
+        long[] amounts = {0, 50, 0, 70, 90, 0};
+        byte[] statuses = {LAID, LAID, late, LAID, LAID, late};
+        long[] millimeters = {0, 150_000, 5_000, 60_000, 80_000, 3_000};
+        PieceSums byIds = new PieceSums(false);
+        RoadCutter.byIds(ids, times, amounts, statuses, millimeters, byIds);
+
+        RoadCutter cutter = new RoadCutter(meters(1000));
+        PieceSums first = new PieceSums(false);
+        PieceSums second = new PieceSums(false);
+        cutter.cut(times, amounts, statuses, millimeters, 0, 3, first);
+        cutter.beginAgain();
+        cutter.cut(times, amounts, statuses, millimeters, 3, 6, second);
+        assertThat(byIds.covered(7)).isEqualTo(first.covered(0)).isEqualTo(150_000);
+        assertThat(byIds.covered(12)).isEqualTo(second.covered(0)).isEqualTo(145_000);
+        assertThat(byIds.millis(7)).isEqualTo(first.millis(0)).isEqualTo(10_000);
+        assertThat(byIds.millis(12)).isEqualTo(second.millis(0)).isEqualTo(20_000);
+        assertThat(byIds.amount(7)).isEqualTo(50);
+        assertThat(byIds.amount(12)).isEqualTo(160);
+        // No row comes after the last one.
+        assertThat(byIds.unknown(12)).isEqualTo(3_000);
+    }
+
     /** 300 lb/mi are 84.55 g/m. */
     @Test
     void theShareOfTheWayWithinATolerance() {
