@@ -298,7 +298,7 @@ public final class FleetMemoryCommand {
             throws IOException, BadInputException {
         List<SeasonPage> balanced = new ArrayList<>();
         for (WrittenSeason season : seasons) {
-            balanced.add(SeasonAccount.page(fleet.history(), season));
+            balanced.add(SeasonAccount.page(fleet.history(), season, seasons));
         }
         PageFolder.write(output, Pages.of(fleet, balanced));
         say("Wrote " + Words.count(fleet.history().trucks().size(), "page") + " of trucks; begin with "
@@ -369,7 +369,7 @@ public final class FleetMemoryCommand {
         List<WrittenSeason> seasons = reading(database, store -> new Memory(store, documents, view.offset).seasons());
         WrittenSeason written = chosen(seasons, name);
         History history = reading(database, store -> new Memory(store, documents, view.offset).ofFleet());
-        say(new SeasonText(SeasonAccount.page(history, written)).lines());
+        say(new SeasonText(SeasonAccount.page(history, written, seasons)).lines());
         return DONE;
     }
 
@@ -477,7 +477,7 @@ public final class FleetMemoryCommand {
         List<WrittenSeason> seasons =
                 reading(database, store -> new Memory(store, documents, InventedSeasons.YARD).seasons());
         for (WrittenSeason season : seasons) {
-            say(new SeasonText(SeasonAccount.page(history, season)).lines());
+            say(new SeasonText(SeasonAccount.page(history, season, seasons)).lines());
             say("");
         }
         writePages(fleet, seasons, run.resolve("pages"));

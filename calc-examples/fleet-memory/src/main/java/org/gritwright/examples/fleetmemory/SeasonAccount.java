@@ -5,21 +5,29 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.stream.Collectors;
+import javax.measure.quantity.Dimensionless;
 import org.gritwright.core.history.History;
 import org.gritwright.core.record.WrittenPile;
 import org.gritwright.core.record.WrittenSeason;
 import org.gritwright.core.record.WrittenTruckSeason;
 import org.gritwright.core.season.Season;
+import org.gritwright.core.uncertainty.Measured;
+import org.gritwright.units.Amounts;
 import org.gritwright.units.InvalidInputException;
 
 /** From a season's account and the kept records to its page. */
 final class SeasonAccount {
+    /** Differences of more standard uncertainties are no chance (common practice, no source). */
+    private static final double APART = 3;
+
     private SeasonAccount() {}
 
     /** What its trucks' verifications say is taken from the history, unless the account says it. */
-    static SeasonPage page(History history, WrittenSeason written) throws BadInputException {
+    static SeasonPage page(History history, WrittenSeason written, List<WrittenSeason> all) throws BadInputException {
         SeasonErrors known = SeasonErrors.of(history, materials(written), written);
         Map<String, WrittenTruckSeason.CalibrationError> byRecords = new HashMap<>();
         known.errors().forEach((truck, error) -> byRecords.put(truck, WrittenTruckSeason.CalibrationError.of(error)));
@@ -31,7 +39,10 @@ final class SeasonAccount {
                 + " account says it.");
         for (WrittenTruckSeason truck : written.trucks()) {
             if (truck.calibrationError().isPresent()) {
-                texts.add("Truck " + truck.id() + ": the account says its error, not the records.");
+                texts.add(stated(
+                        truck.id(),
+                        truck.calibrationError().get(),
+                        Optional.ofNullable(known.errors().get(truck.id()))));
             } else {
                 List<String> remarks = known.remarks().getOrDefault(truck.id(), List.of());
                 boolean isKnown = known.errors().containsKey(truck.id());
@@ -41,6 +52,7 @@ final class SeasonAccount {
                 }
             }
         }
+        texts.addAll(sharing(written, all));
         written.findings().forEach(finding -> texts.add(finding.sentence()));
         try {
             Season season = written.withCalibrationErrors(byRecords).toSeason();
@@ -48,6 +60,41 @@ final class SeasonAccount {
         } catch (InvalidInputException e) {
             throw new BadInputException("season " + written.season() + " can't be computed: " + e.getMessage());
         }
+    }
+
+    /** What an account and the records say of the same truck may be two things. */
+    private static String stated(
+            String truck, WrittenTruckSeason.CalibrationError stated, Optional<Measured<Dimensionless>> byRecords) {
+        String said = "Truck " + truck + ": the account says its error, not the records";
+        if (byRecords.isEmpty()) {
+            return said + ", which tell nothing of it.";
+        }
+        double difference = Amounts.si(Dimensionless.class, stated.value())
+                - Amounts.si(Dimensionless.class, byRecords.get().value());
+        double uncertainty = Math.hypot(
+                Math.hypot(
+                        Amounts.si(Dimensionless.class, stated.standardUncertainty()),
+                        stated.sharedError()
+                                .map(error -> Amounts.si(Dimensionless.class, error.standardUncertainty()))
+                                .orElse(0.0)),
+                Amounts.si(
+                        Dimensionless.class,
+                        byRecords.get().standardUncertainty().orElseThrow()));
+        return Math.abs(difference) > APART * uncertainty
+                ? said + " (" + Words.error(byRecords.get()) + "), and they don't agree: one of both is wrong."
+                : said + ".";
+    }
+
+    /** Other accounts of the same days and piles: what came is written down twice, perhaps. */
+    static List<String> sharing(WrittenSeason one, List<WrittenSeason> all) {
+        Set<String> piles = one.piles().stream().map(WrittenPile::id).collect(Collectors.toSet());
+        return all.stream()
+                .filter(other -> !other.season().equals(one.season()))
+                .filter(other -> !other.from().isAfter(one.to()) && !one.from().isAfter(other.to()))
+                .filter(other -> other.piles().stream().map(WrittenPile::id).anyMatch(piles::contains))
+                .map(other ->
+                        "The account of season " + other.season() + " has days and piles of this one: is it the same?")
+                .toList();
     }
 
     /** By truck, what it drew. */

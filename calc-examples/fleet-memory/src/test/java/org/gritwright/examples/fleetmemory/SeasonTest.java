@@ -12,8 +12,11 @@ import org.gritwright.core.history.History;
 import org.gritwright.core.metering.BuiltInTypes;
 import org.gritwright.core.record.Document;
 import org.gritwright.core.record.WrittenSeason;
+import org.gritwright.core.record.WrittenTruckSeason;
 import org.gritwright.core.season.FoundError;
 import org.gritwright.core.season.Suspicion;
+import org.gritwright.units.Amounts;
+import org.gritwright.units.SpreadingUnits;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -52,7 +55,7 @@ class SeasonTest {
         int pileNamed = 0;
         for (int seed = 0; seed < SEEDS; seed++) {
             SeasonPage page =
-                    SeasonAccount.page(history, account(seed, 0.07, 2045).written());
+                    SeasonAccount.page(history, account(seed, 0.07, 2045).written(), List.of());
             List<FoundError> found = page.balance().found();
             truckFirst += !found.isEmpty() && isTruck(found.get(0).what()) ? 1 : 0;
             pileNamed += found.stream().anyMatch(SeasonTest::namesNorth) ? 1 : 0;
@@ -84,7 +87,7 @@ class SeasonTest {
     void whereNothingIsWrongHardlyAnythingIsFound() throws Exception {
         int alarms = 0;
         for (int seed = 0; seed < SEEDS; seed++) {
-            alarms += SeasonAccount.page(history, account(seed, 0, 0).written())
+            alarms += SeasonAccount.page(history, account(seed, 0, 0).written(), List.of())
                             .balance()
                             .found()
                             .isEmpty()
@@ -99,7 +102,7 @@ class SeasonTest {
     void whatIsPrintedOfAPileAddsUp() throws Exception {
         for (int seed = 0; seed < SEEDS; seed++) {
             List<String> lines = new SeasonText(SeasonAccount.page(
-                            history, account(seed, 0.07, 2045).written()))
+                            history, account(seed, 0.07, 2045).written(), List.of()))
                     .lines();
             long from = 0;
             int sums = 0;
@@ -164,6 +167,49 @@ class SeasonTest {
         assertThat(said).contains("Truck C-01 counts as not verified. No record of it is kept.", "not verified");
         assertThat(Fixtures.run(database, "season", "2019/20").err())
                 .contains("there is no account of season \"2019/20\"; known are 2024/25");
+    }
+
+    private static WrittenSeason stating(WrittenSeason season, double percent) {
+        return new WrittenSeason(
+                season.season(),
+                season.from(),
+                season.to(),
+                season.piles(),
+                season.trucks().stream()
+                        .map(truck -> truck.id().equals("C-02")
+                                ? new WrittenTruckSeason(
+                                        truck.id(),
+                                        Optional.of(new WrittenTruckSeason.CalibrationError(
+                                                Amounts.of(percent, SpreadingUnits.PERCENT),
+                                                Amounts.of(0.7, SpreadingUnits.PERCENT),
+                                                Optional.empty())),
+                                        truck.draws(),
+                                        truck.weighedLoads())
+                                : truck)
+                        .toList());
+    }
+
+    @Test
+    void anAccountAndRecordsThatDisagreeAboutATruckAreToldOf() throws Exception {
+        WrittenSeason season = account(1, 0.07, 2045).written();
+
+        assertThat(SeasonAccount.page(history, stating(season, 9), List.of()).texts())
+                .anyMatch(text -> text.startsWith("Truck C-02: the account says its error, not the records (")
+                        && text.endsWith("), and they don't agree: one of both is wrong."));
+        assertThat(SeasonAccount.page(history, stating(season, 0), List.of()).texts())
+                .contains("Truck C-02: the account says its error, not the records.");
+    }
+
+    @Test
+    void anAccountThatCameUnderTwoNamesIsToldOf() throws Exception {
+        WrittenSeason season = account(1, 0.07, 2045).written();
+        WrittenSeason again =
+                new WrittenSeason("winter 24", season.from(), season.to(), season.piles(), season.trucks());
+
+        assertThat(SeasonAccount.page(history, season, List.of(again, season)).texts())
+                .contains("The account of season winter 24 has days and piles of this one: is it the same?");
+        assertThat(SeasonAccount.page(history, season, List.of(season)).texts())
+                .noneMatch(text -> text.contains("is it the same?"));
     }
 
     @Test
