@@ -1,6 +1,7 @@
 package org.gritwright.core.history;
 
 import java.util.List;
+import java.util.stream.Collectors;
 import org.gritwright.units.check.Require;
 
 /**
@@ -11,6 +12,9 @@ import org.gritwright.units.check.Require;
  * @param events the events, in the order of time
  */
 public record Contradiction(Kind kind, List<Event> events) {
+    /** More in one sentence, nobody reads. */
+    private static final int MOST = 5;
+
     /** What is odd. */
     public enum Kind {
         /** The display was seen to hold a value that nobody entered. */
@@ -23,6 +27,10 @@ public record Contradiction(Kind kind, List<Event> events) {
         READ_BACK_DIFFERS("what was read back isn't what was to be entered"),
         /** Two values were entered into one slot for one point at one time. */
         TWO_AT_ONCE("two values were entered at one time"),
+        /** Two sums of what was laid have a time in common, so that it counts twice. */
+        COUNTED_TWICE("two sums of what was laid have a time in common"),
+        /** What was laid isn't turns × a value that the display held: summed with another value, corrected, or in another unit. */
+        SUMMED_OTHERWISE("what was laid isn't its turns × a value that the display held then"),
         /** Several events stand in the place of one, and none of them of another. */
         SUPERSEDED_TWICE("several events stand in the place of one"),
         /** An event stands in the place of one that isn't there. */
@@ -58,7 +66,9 @@ public record Contradiction(Kind kind, List<Event> events) {
      */
     @Override
     public String toString() {
+        int more = events.size() - MOST;
         return kind.words + ": "
-                + String.join("; ", events.stream().map(Event::toString).toList());
+                + events.stream().limit(MOST).map(Event::toString).collect(Collectors.joining("; "))
+                + (more > 0 ? "; and " + more + " more" : "");
     }
 }

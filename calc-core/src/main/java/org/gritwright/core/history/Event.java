@@ -48,8 +48,8 @@ public record Event(
     /**
      * Checks that it is complete.
      *
-     * @throws org.gritwright.units.InvalidInputException if a text is blank, a truck is missing or one too many, it supersedes itself, or
-     *     withdraws nothing
+     * @throws org.gritwright.units.InvalidInputException if a text is blank, a truck is missing or one too many, it supersedes itself,
+     *     withdraws nothing, or is a sum of a time that begins after it ends
      */
     public Event {
         Require.given(Event.class, id, at, truck, what, who, source, supersedes);
@@ -73,6 +73,13 @@ public record Event(
                 "event withdrawn by " + id,
                 "named, with a reason",
                 "none");
+        if (what instanceof What.Used used && used.from().isPresent()) {
+            Since from = used.from().get();
+            boolean isInOrder = from.time().isPresent() && at.time().isPresent()
+                    ? !from.time().get().isAfter(at.time().get())
+                    : !from.day().isAfter(at.day());
+            Require.that(isInOrder, "beginning of the time that event " + id + " sums up", "not after its end, " + at, from);
+        }
     }
 
     /**

@@ -170,7 +170,12 @@ public final class History {
         return event.at()
                 .time()
                 .map(OffsetDateTime::toInstant)
-                .orElseGet(() -> event.at().day().atStartOfDay().toInstant(yard));
+                .orElseGet(() -> beginning(event.at().day()));
+    }
+
+    /** When a day begins in the yard. */
+    Instant beginning(LocalDate day) {
+        return day.atStartOfDay().toInstant(yard);
     }
 
     /** The day of an instant in the yard. */
@@ -318,13 +323,20 @@ public final class History {
     }
 
     /**
-     * What a truck's events say of its slots that can't all be so.
+     * What a truck's events say of its slots, and of what it laid, that can't all be so.
      *
      * @param truck the truck's id
      * @return in the order of time
      */
     public List<Contradiction> contradictions(String truck) {
-        return replayed(truck).contradictions();
+        SlotBook book = replayed(truck);
+        List<Contradiction> all = new ArrayList<>(book.contradictions());
+        List<Contradiction> ofSums = Sum.contradictions(Sum.of(this, truck), book.entries());
+        if (!ofSums.isEmpty()) {
+            all.addAll(ofSums);
+            all.sort(Comparator.comparing(one -> instant(one.events().get(one.events().size() - 1))));
+        }
+        return List.copyOf(all);
     }
 
     /**

@@ -162,7 +162,7 @@ public record SeasonError(
         }
     }
 
-    private static String upperFirst(String text) {
+    static String upperFirst(String text) {
         return text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1);
     }
 

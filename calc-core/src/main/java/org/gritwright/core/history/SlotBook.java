@@ -73,6 +73,11 @@ final class SlotBook {
             return since;
         }
 
+        /** When another took its place; none while it is held. */
+        Optional<Instant> until() {
+            return until;
+        }
+
         Event entered() {
             return entered;
         }

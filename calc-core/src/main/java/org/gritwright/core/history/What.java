@@ -10,6 +10,7 @@ import javax.measure.quantity.Mass;
 import org.gritwright.core.calibration.CalibrationFactor;
 import org.gritwright.core.calibration.CalibrationInForce;
 import org.gritwright.core.calibration.Change;
+import org.gritwright.core.calibration.Since;
 import org.gritwright.core.finding.Argument;
 import org.gritwright.core.judgement.Verdict;
 import org.gritwright.core.observation.CalibrationPoint;
@@ -347,14 +348,23 @@ public sealed interface What {
     }
 
     /**
-     * What a truck did in a time, as its telemetry sums it up.
+     * What a truck laid in a time, as its telemetry sums it up: the indicated mass, turns × what the display held, not corrected by what a later
+     * verification found. The time ends with the event, a day alone with that day.
      *
      * @param material what it laid, a material's name
-     * @param revolutions revolutions of the sensed shaft; none if nobody counted them
-     * @param mass what it laid
+     * @param from when the time begins, a day alone with its beginning; none if nobody says
+     * @param revolutions revolutions of the sensed shaft by which it was laid; none if nobody counted them
+     * @param unattributed revolutions of which nobody can say what they laid, beside the others; none if nobody counted them
+     * @param mass the indicated mass of what it laid
      * @param storms in how many storms, 0 or more
      */
-    record Used(String material, Optional<Quantity<RevolutionCount>> revolutions, Quantity<Mass> mass, int storms)
+    record Used(
+            String material,
+            Optional<Since> from,
+            Optional<Quantity<RevolutionCount>> revolutions,
+            Optional<Quantity<RevolutionCount>> unattributed,
+            Quantity<Mass> mass,
+            int storms)
             implements What {
         /**
          * Checks the values.
@@ -362,16 +372,31 @@ public sealed interface What {
          * @throws org.gritwright.units.InvalidInputException if the name is blank or a number negative
          */
         public Used {
-            Require.given(Used.class, material, revolutions, mass);
+            Require.given(Used.class, material, from, revolutions, unattributed, mass);
             Require.text("material that was laid", material);
             revolutions.ifPresent(turns -> Require.notNegative("revolutions", RevolutionCount.class, turns));
+            unattributed.ifPresent(
+                    turns -> Require.notNegative("unattributed revolutions", RevolutionCount.class, turns));
             Require.notNegative("mass that was laid", Mass.class, mass);
             Require.that(storms >= 0, "storms", "0 or more", storms);
         }
 
+        /**
+         * What was laid, where only that is known.
+         *
+         * @param material what it laid, a material's name
+         * @param mass the indicated mass of what it laid
+         * @return the sum
+         * @throws org.gritwright.units.InvalidInputException if the name is blank or the mass negative
+         */
+        public static Used of(String material, Quantity<Mass> mass) {
+            return new Used(material, Optional.empty(), Optional.empty(), Optional.empty(), mass, 0);
+        }
+
         @Override
         public String words() {
-            return "laid " + rounded(mass) + " of " + material;
+            return "laid " + rounded(mass) + " of " + material
+                    + from.map(since -> " since " + since).orElse("");
         }
     }
 

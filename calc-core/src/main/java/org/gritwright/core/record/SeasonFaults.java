@@ -2,6 +2,7 @@ package org.gritwright.core.record;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
@@ -12,6 +13,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.stream.IntStream;
 import javax.measure.quantity.Dimensionless;
 import org.gritwright.core.document.ProblemCode;
 import org.gritwright.core.json.Pointer;
@@ -55,6 +57,7 @@ final class SeasonFaults {
     private final LocalDate from;
     private final LocalDate to;
     private final Map<String, Surveys> surveys = new TreeMap<>();
+    private final Map<String, String> materials = new HashMap<>();
     private final Map<String, CommonError> shared = new HashMap<>();
     private final Set<String> tickets = new HashSet<>();
 
@@ -114,6 +117,7 @@ final class SeasonFaults {
         if (surveys.putIfAbsent(pile.id(), Surveys.of(pile)) != null) {
             repeated(at.at("id"), "ids of piles", "each once", pile.id() + " again");
         }
+        materials.putIfAbsent(pile.id(), pile.material());
         shared(pile.opening(), at.at("opening"));
         surveys(pile, at.at("surveys"));
         Surveys own = Surveys.of(pile);
@@ -197,6 +201,7 @@ final class SeasonFaults {
                     byPile.computeIfAbsent(one.pile(), pile -> new TreeMap<>()),
                     at.at("draws").at(i));
         }
+        undivided(truck, at.at("draws"));
         Set<WrittenTruckSeason.Loads> loads = new HashSet<>();
         for (int i = 0; i < truck.weighedLoads().size(); i++) {
             WrittenTruckSeason.Loads one = truck.weighedLoads().get(i);
@@ -249,6 +254,33 @@ final class SeasonFaults {
                     days(draw));
         } else {
             others.put(draw.from(), draw);
+        }
+    }
+
+    /** Telemetry knows of material, and not of which pile it was taken: its sum would count for both. */
+    private void undivided(WrittenTruckSeason truck, Pointer at) {
+        List<WrittenTruckSeason.Drawn> draws = truck.draws();
+        Map<String, Map<String, WrittenTruckSeason.Drawn>> last = new HashMap<>();
+        int[] order = IntStream.range(0, draws.size())
+                .boxed()
+                .sorted(Comparator.comparing(i -> draws.get(i).from()))
+                .mapToInt(Integer::intValue)
+                .toArray();
+        for (int i : order) {
+            WrittenTruckSeason.Drawn draw = draws.get(i);
+            Map<String, WrittenTruckSeason.Drawn> ofMaterial =
+                    last.computeIfAbsent(materials.getOrDefault(draw.pile(), ""), material -> new TreeMap<>());
+            ofMaterial.values().stream()
+                    .filter(other -> !other.pile().equals(draw.pile()) && !other.to().isBefore(draw.from()))
+                    .filter(other -> draw.indicated().isEmpty() || other.indicated().isEmpty())
+                    .findFirst()
+                    .ifPresent(other -> add(
+                            at.at(i),
+                            "days of a draw of truck " + truck.id() + " from pile " + draw.pile(),
+                            "others than those of its draw from pile " + other.pile() + ", " + days(other)
+                                    + ", or both with their indicated mass: sums of telemetry don't tell of which pile it was",
+                            days(draw)));
+            ofMaterial.put(draw.pile(), draw);
         }
     }
 

@@ -67,7 +67,7 @@ final class SeasonFindings {
                 season.trucks().stream()
                         .flatMap(truck -> truck.draws().stream())
                         .filter(one -> one.pile().equals(pile.id()))
-                        .map(WrittenTruckSeason.Drawn::indicated),
+                        .flatMap(one -> one.indicated().stream()),
                 unit);
         if (drawn > OVERDRAWN * there && Double.isFinite(drawn)) {
             findings.add(Finding.of(
@@ -87,19 +87,19 @@ final class SeasonFindings {
     private static void draws(WrittenSeason season, List<Finding> findings) {
         UsualMass usual = UsualMass.ofUnlike(season.trucks().stream()
                 .flatMap(truck -> truck.draws().stream())
-                .map(WrittenTruckSeason.Drawn::indicated));
+                .flatMap(one -> one.indicated().stream()));
         for (WrittenTruckSeason truck : season.trucks()) {
             for (WrittenTruckSeason.Drawn one : truck.draws()) {
-                usual.inOtherUnit(one.indicated())
+                one.indicated().ifPresent(mass -> usual.inOtherUnit(mass)
                         .ifPresent(instead -> findings.add(Finding.of(
                                 FindingCode.DRAW_IN_OTHER_UNIT,
                                 Map.of(
                                         "truck", name(truck.id()),
                                         "pile", name(one.pile()),
                                         "from", date(one.from()),
-                                        "mass", number(one.indicated()),
+                                        "mass", number(mass),
                                         "usual", number(usual.in(instead.getUnit())),
-                                        "instead", number(instead)))));
+                                        "instead", number(instead))))));
             }
         }
     }
@@ -121,14 +121,15 @@ final class SeasonFindings {
                                     "indicated", number(one.indicated()),
                                     "instead", number(instead)))));
         }
-        if (!truck.draws().isEmpty() && !truck.weighedLoads().isEmpty()) {
-            Unit<Mass> unit = truck.draws().stream()
-                    .min(Comparator.comparing(WrittenTruckSeason.Drawn::from)
-                            .thenComparing(WrittenTruckSeason.Drawn::pile))
-                    .orElseThrow()
-                    .indicated()
-                    .getUnit();
-            double drawn = sum(truck.draws().stream().map(WrittenTruckSeason.Drawn::indicated), unit);
+        List<Quantity<Mass>> masses = truck.draws().stream()
+                .sorted(Comparator.comparing(WrittenTruckSeason.Drawn::from)
+                        .thenComparing(WrittenTruckSeason.Drawn::pile))
+                .flatMap(one -> one.indicated().stream())
+                .toList();
+        boolean isWhole = masses.size() == truck.draws().size();
+        if (!masses.isEmpty() && isWhole && !truck.weighedLoads().isEmpty()) {
+            Unit<Mass> unit = masses.get(0).getUnit();
+            double drawn = sum(masses.stream(), unit);
             double loads = sum(truck.weighedLoads().stream().map(WrittenTruckSeason.Loads::indicated), unit);
             if (loads > BEYOND * drawn && Double.isFinite(loads)) {
                 findings.add(Finding.of(

@@ -71,21 +71,39 @@ public record WrittenEvent(
     }
 
     /**
-     * What a truck did in a time.
+     * What a truck laid in a time that ends with the event, a day alone with that day.
      *
      * @param material what it laid, a material's name
-     * @param revolutions revolutions of the sensed shaft
-     * @param mass what it laid
+     * @param from when the time begins: a day, or a time
+     * @param revolutions revolutions of the sensed shaft by which it was laid
+     * @param unattributed revolutions of which nobody can say what they laid, beside the others
+     * @param mass the indicated mass of what it laid, not corrected by what a later verification found
      * @param storms in how many storms
      */
     public record Used(
             String material,
+            Optional<Since> from,
             Optional<Quantity<RevolutionCount>> revolutions,
+            Optional<Quantity<RevolutionCount>> unattributed,
             Quantity<Mass> mass,
             Optional<Integer> storms) {
         /** Checks that nothing is null. */
         public Used {
-            Require.given(Used.class, material, revolutions, mass, storms);
+            Require.given(Used.class, material, from, revolutions, unattributed, mass, storms);
+        }
+
+        private What.Used what() {
+            return new What.Used(material, from, revolutions, unattributed, mass, storms.orElse(0));
+        }
+
+        private static Used of(What.Used one) {
+            return new Used(
+                    one.material(),
+                    one.from(),
+                    one.revolutions(),
+                    one.unattributed(),
+                    one.mass(),
+                    one.storms() == 0 ? Optional.empty() : Optional.of(one.storms()));
         }
     }
 
@@ -147,7 +165,7 @@ public record WrittenEvent(
                 .or(() -> lost.map(
                         one -> one.slot.<What>map(What.Overwritten::new).orElseGet(What.SetBack::new)))
                 .or(() -> drive.map(one -> new What.RangeMeasured(one.lowest(), one.highest())))
-                .or(() -> used.map(one -> new What.Used(one.material, one.revolutions, one.mass, one.storms.orElse(0))))
+                .or(() -> used.map(Used::what))
                 .or(() -> delivered.map(one -> new What.Delivered(one.material, one.lot, one.moisture)))
                 .or(() -> season.map(What.SeasonStarted::new))
                 .orElseGet(What.Withdrawn::new);
@@ -200,13 +218,7 @@ public record WrittenEvent(
                 what instanceof What.RangeMeasured one
                         ? Optional.of(new WorkingRange(one.lowest(), one.highest()))
                         : Optional.empty(),
-                what instanceof What.Used one
-                        ? Optional.of(new Used(
-                                one.material(),
-                                one.revolutions(),
-                                one.mass(),
-                                one.storms() == 0 ? Optional.empty() : Optional.of(one.storms())))
-                        : Optional.empty(),
+                what instanceof What.Used one ? Optional.of(Used.of(one)) : Optional.empty(),
                 what instanceof What.Delivered one
                         ? Optional.of(new Delivered(one.material(), one.lot(), one.moisture()))
                         : Optional.empty(),

@@ -5,8 +5,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.function.BiFunction;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import javax.measure.Quantity;
+import javax.measure.quantity.Mass;
 import org.gritwright.core.finding.Finding;
 import org.gritwright.core.season.Season;
 import org.gritwright.units.check.Require;
@@ -30,8 +33,8 @@ public record WrittenSeason(
      *
      * @throws org.gritwright.units.InvalidInputException if the name is blank; the last day lies before the first; a pile, truck or ticket is
      *     there twice; a pile has no survey, or surveys out of order or two on a day; a day lies outside of the season or behind the
-     *     pile's last survey; a truck draws from a pile that isn't there, beyond a survey, twice in the same days, or has the same weighed loads
-     *     twice; or one scale or density has two uncertainties. The message names them
+     *     pile's last survey; a truck draws from a pile that isn't there, beyond a survey, twice in the same days, from two piles of one
+     *     material in the same days without saying how much, or has the same weighed loads twice; or one scale or density has two uncertainties. The message names them
      */
     public WrittenSeason {
         Require.given(WrittenSeason.class, season, from, to, piles, trucks);
@@ -62,6 +65,24 @@ public record WrittenSeason(
     }
 
     /**
+     * The same account, where draws by telemetry that state no mass have the one that its kept sums say, for example a fleet's history
+     * ({@link org.gritwright.core.history.LaidSum}). What the account states stays.
+     *
+     * @param sums from a truck's id and one of its draws to the indicated mass; none where the sums don't tell it, and then it goes on missing
+     * @return the changed copy
+     * @throws org.gritwright.units.InvalidInputException if a mass is negative
+     */
+    public WrittenSeason withSums(BiFunction<String, WrittenTruckSeason.Drawn, Optional<Quantity<Mass>>> sums) {
+        Objects.requireNonNull(sums, "sums");
+        return new WrittenSeason(
+                season,
+                from,
+                to,
+                piles,
+                trucks.stream().map(truck -> truck.withSums(sums)).toList());
+    }
+
+    /**
      * What a person should look at before the season is balanced: numbers that would be like the others in another unit, a ticket that is missing in
      * a row of numbers, a pile from which more is said to be taken than ever was there, a truck without a draw, more loads weighed than drawn.
      * The account can be balanced all the same.
@@ -76,6 +97,7 @@ public record WrittenSeason(
      * The season as it is balanced, by periods between the surveys of each pile: what is dated on the day of a survey is before it.
      *
      * @return the season
+     * @throws org.gritwright.units.InvalidInputException if the indicated mass of a draw is missing
      */
     public Season toSeason() {
         Map<String, WrittenPile> byId = piles.stream().collect(Collectors.toMap(WrittenPile::id, Function.identity()));

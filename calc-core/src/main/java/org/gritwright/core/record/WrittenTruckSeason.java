@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.function.BiFunction;
 import javax.measure.Quantity;
 import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Mass;
@@ -99,19 +100,50 @@ public record WrittenTruckSeason(
      * @param pile the pile's id
      * @param from the first day
      * @param to the last day, the first one or later
-     * @param indicated the indicated mass of what it took and spread, 0 or more: counts × the calibration in force
+     * @param indicated the indicated mass of what it took and spread, 0 or more: counts × the calibration in force; absent of a draw by telemetry
+     *     whose sums are kept elsewhere
      * @param source where the number comes from
      */
-    public record Drawn(String pile, LocalDate from, LocalDate to, Quantity<Mass> indicated, Source source) {
+    public record Drawn(
+            String pile, LocalDate from, LocalDate to, Optional<Quantity<Mass>> indicated, Source source) {
         /**
          * Checks the values.
          *
-         * @throws InvalidInputException if the id is blank, the mass is negative or the last day lies before the first
+         * @throws InvalidInputException if the id is blank, the mass is negative, or absent of a draw by the controller, or the last day
+         *     lies before the first
          */
         public Drawn {
             Require.given(Drawn.class, pile, from, to, indicated, source);
-            Draw.of(pile, indicated);
+            Require.text("id of a pile", pile);
+            String name = pile;
+            indicated.ifPresent(mass -> Draw.of(name, mass));
+            Require.that(
+                    indicated.isPresent() || source == Source.TELEMETRY,
+                    "indicated mass of a draw from pile " + pile,
+                    "stated, as the controller's is kept nowhere else",
+                    "missing");
             requireDays("last day of a draw from pile " + pile, from, to);
+        }
+
+        /**
+         * Whether its days have any in common with another's.
+         *
+         * @param other another draw
+         * @return true if a day is in both
+         */
+        boolean sharesDayWith(Drawn other) {
+            return !from.isAfter(other.to) && !other.from.isAfter(to);
+        }
+
+        private Quantity<Mass> stated(String truck) {
+            return indicated.orElseThrow(() -> new InvalidInputException(
+                    "indicated mass that truck " + truck + " drew from pile " + pile + " from " + from + " to " + to,
+                    "stated, or filled in from the sums of its telemetry",
+                    "missing"));
+        }
+
+        private Drawn or(String truck, BiFunction<String, Drawn, Optional<Quantity<Mass>>> sums) {
+            return indicated.isPresent() ? this : new Drawn(pile, from, to, sums.apply(truck, this), source);
         }
     }
 
@@ -157,6 +189,15 @@ public record WrittenTruckSeason(
         return new WrittenTruckSeason(id, calibrationError.or(() -> other), draws, weighedLoads);
     }
 
+    /** The same truck, where draws that state no mass have what its telemetry's sums say. */
+    WrittenTruckSeason withSums(BiFunction<String, Drawn, Optional<Quantity<Mass>>> sums) {
+        return new WrittenTruckSeason(
+                id,
+                calibrationError,
+                draws.stream().map(one -> one.or(id, sums)).toList(),
+                weighedLoads);
+    }
+
     /** The truck, its draws in the periods of the piles. */
     TruckSeason truck(Piles piles) {
         return new TruckSeason(
@@ -164,7 +205,7 @@ public record WrittenTruckSeason(
                 calibrationError.map(CalibrationError::measured),
                 calibrationError.flatMap(CalibrationError::sharedError),
                 draws.stream()
-                        .map(one -> new Draw(one.pile, piles.period(one.pile, one.to), one.indicated))
+                        .map(one -> new Draw(one.pile, piles.period(one.pile, one.to), one.stated(id)))
                         .toList(),
                 weighedLoads.stream()
                         .map(one -> new WeighedLoads(one.weighed, one.indicated))

@@ -37,7 +37,7 @@ class OneInstantTest {
                 new What.RangeMeasured(
                         Amounts.of(5, SpreadingUnits.REVOLUTION_PER_MINUTE),
                         Amounts.of(60, SpreadingUnits.REVOLUTION_PER_MINUTE))),
-        event("v", DAY, new What.Used("salt", Optional.empty(), Samples.pounds(1), 1)),
+        event("v", DAY, What.Used.of("salt", Samples.pounds(1))),
         changed("w", DAY, Change.Part.GATE),
         event("s", DAY, new What.Overwritten("2")),
         event("t", DAY, new What.SetBack()),

@@ -38,7 +38,12 @@ class WhatTest {
 
     private static What.Used used(double turns, double pounds, int storms) {
         return new What.Used(
-                "salt", Optional.of(Amounts.of(turns, SpreadingUnits.REVOLUTION)), Samples.pounds(pounds), storms);
+                "salt",
+                Optional.empty(),
+                Optional.of(Amounts.of(turns, SpreadingUnits.REVOLUTION)),
+                Optional.of(Amounts.of(turns / 100, SpreadingUnits.REVOLUTION)),
+                Samples.pounds(pounds),
+                storms);
     }
 
     @Test
@@ -58,6 +63,13 @@ class WhatTest {
                         new What.Changed(Change.Part.GATE, Optional.of("bent")),
                         RANGE,
                         USED,
+                        new What.Used(
+                                "salt",
+                                Optional.of(DAY),
+                                Optional.empty(),
+                                Optional.empty(),
+                                Samples.pounds(300_000),
+                                0),
                         LOT,
                         new What.SeasonStarted("2026/27"),
                         new What.Withdrawn()))
@@ -77,6 +89,7 @@ class WhatTest {
                         "gate changed: bent",
                         "drive measured from 5 rev/min to 60 rev/min",
                         "laid 300000 lb of salt",
+                        "laid 300000 lb of salt since 2026-10-19",
                         "lot L-9 of salt delivered",
                         "season 2026/27 started",
                         "withdrawn");

@@ -47,10 +47,12 @@ class WrittenEventTest {
                         day("2026-11-20"),
                         new What.Used(
                                 "salt",
+                                Optional.of(hour("2026-11-18T22:00")),
                                 Optional.of(Amounts.of(5200, SpreadingUnits.REVOLUTION)),
+                                Optional.of(Amounts.of(12, SpreadingUnits.REVOLUTION)),
                                 Amounts.of(61, SpreadingUnits.SHORT_TON),
                                 2)),
-                event("6", day("2026-11-20"), new What.Used("salt", Optional.empty(), Samples.pounds(0), 0)),
+                event("6", day("2026-11-20"), What.Used.of("salt", Samples.pounds(0))),
                 Event.ofFleet(
                         "7",
                         day("2026-11-03"),

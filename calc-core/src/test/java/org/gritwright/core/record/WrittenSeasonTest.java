@@ -265,6 +265,106 @@ class WrittenSeasonTest {
                 .hasMessage("weighed loads of truck T-1 must be each once: 24 ton again");
     }
 
+    private static WrittenTruckSeason.Drawn counted(String pile, String from, String to) {
+        return new WrittenTruckSeason.Drawn(
+                pile,
+                LocalDate.parse(from),
+                LocalDate.parse(to),
+                Optional.empty(),
+                WrittenTruckSeason.Source.TELEMETRY);
+    }
+
+    @Test
+    void aDrawByTelemetryTakesWhatItsSumsSay() {
+        WrittenSeason written = season(
+                List.of(pile("north", survey("2026-12-31"), survey("2027-03-31"))),
+                truck(
+                        "T-1",
+                        counted("north", "2026-11-01", "2026-12-31"),
+                        drawn("2027-01-01", "2027-01-31", "20 ton"),
+                        counted("north", "2027-02-01", "2027-03-31")),
+                truck("T-2", counted("north", "2026-11-01", "2026-11-30")));
+
+        WrittenSeason filled = written.withSums((truck, draw) ->
+                truck.equals("T-1") ? Optional.of(mass(draw.from().getMonthValue() + " ton")) : Optional.empty());
+
+        assertThat(filled.trucks().get(0).draws())
+                .extracting(WrittenTruckSeason.Drawn::indicated)
+                .containsExactly(Optional.of(mass("11 ton")), Optional.of(mass("20 ton")), Optional.of(mass("2 ton")));
+        assertThat(filled.trucks().get(1)).isEqualTo(written.trucks().get(1));
+        assertThatThrownBy(filled::toSeason)
+                .isInstanceOf(InvalidInputException.class)
+                .hasMessage("indicated mass that truck T-2 drew from pile north from 2026-11-01 to 2026-11-30 must be stated, or"
+                        + " filled in from the sums of its telemetry: missing");
+        assertThat(filled.withSums((truck, draw) -> Optional.of(mass("3 ton")))
+                        .toSeason()
+                        .trucks())
+                .extracting(truck -> truck.draws().get(0).indicated())
+                .containsExactly(mass("11 ton"), mass("3 ton"));
+    }
+
+    @Test
+    void whatTheControllerSaysIsStated() {
+        assertThat(problems(with("\"indicated\": \"212 ton\", ", "")))
+                .singleElement()
+                .asString()
+                .contains("/trucks/0/draws/0", "indicated mass of a draw from pile north", "missing");
+    }
+
+    @Test
+    void aDrawWithoutMassIsReadAndWrittenSo() throws Exception {
+        WrittenSeason read = read(with("\"indicated\": \"225 ton\", ", ""));
+
+        assertThat(read.trucks().get(0).draws().get(1).indicated()).isEmpty();
+        assertThat(read(Document.SEASON_ACCOUNT.toText(read))).isEqualTo(read);
+        assertThat(read.findings()).isEmpty();
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        // The other draw, and whether telemetry's sums would count for both.
+        "south, 2026-11-30, 2026-12-10, true",
+        "south, 2026-11-01, 2026-11-01, true",
+        "south, 2026-12-01, 2026-12-10, false",
+        "gravel, 2026-11-05, 2026-11-06, false"
+    })
+    void sumsThatTwoPilesOfAMaterialWouldShareAreRefused(String pile, String from, String to, boolean isRefused) {
+        WrittenTruckSeason.Drawn one = counted("north", "2026-11-01", "2026-11-30");
+        WrittenTruckSeason.Drawn other = counted(pile, from, to);
+        List<WrittenPile> piles = List.of(
+                pile("north", survey("2027-03-31")),
+                pile("south", survey("2027-03-31")),
+                new WrittenPile(
+                        "gravel",
+                        "sand",
+                        stated("100 ton"),
+                        List.of(survey("2027-03-31")),
+                        List.of(),
+                        List.of(),
+                        Optional.empty()));
+
+        // One of both that is stated doesn't tell how much of the sum was the other's.
+        for (WrittenTruckSeason truck : List.of(
+                truck("T-1", one, other),
+                truck("T-1", other, one),
+                truck("T-1", one, stating(other)),
+                truck("T-1", other, stating(one)))) {
+            if (isRefused) {
+                assertThatThrownBy(() -> season(piles, truck))
+                        .isInstanceOf(InvalidInputException.class)
+                        .hasMessageContaining("sums of telemetry don't tell of which pile it was");
+            } else {
+                assertThat(season(piles, truck).trucks()).containsExactly(truck);
+            }
+        }
+        assertThat(season(piles, truck("T-1", stating(one), stating(other))).trucks()).hasSize(1);
+    }
+
+    private static WrittenTruckSeason.Drawn stating(WrittenTruckSeason.Drawn draw) {
+        return new WrittenTruckSeason.Drawn(
+                draw.pile(), draw.from(), draw.to(), Optional.of(mass("5 ton")), draw.source());
+    }
+
     @Test
     void aPileWithoutASurveyHasNoClosing() {
         assertThatThrownBy(() -> season(List.of(pile("north"))))
@@ -516,7 +616,7 @@ class WrittenSeasonTest {
     }
 
     private static WrittenTruckSeason.Drawn drawn(LocalDate from, LocalDate to, String mass) {
-        return new WrittenTruckSeason.Drawn("north", from, to, mass(mass), WrittenTruckSeason.Source.CONTROLLER);
+        return new WrittenTruckSeason.Drawn("north", from, to, Optional.of(mass(mass)), WrittenTruckSeason.Source.CONTROLLER);
     }
 
     private static WrittenTruckSeason.Loads loads(String weighed, String indicated) {

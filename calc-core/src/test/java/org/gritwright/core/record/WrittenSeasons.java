@@ -129,7 +129,7 @@ final class WrittenSeasons {
                                 pile.id(),
                                 first,
                                 random.nextBoolean() ? survey.on() : first,
-                                mass(),
+                                Optional.of(mass()),
                                 random.nextBoolean()
                                         ? WrittenTruckSeason.Source.CONTROLLER
                                         : WrittenTruckSeason.Source.TELEMETRY));

@@ -157,7 +157,12 @@ class DueListTest {
                 id,
                 day(day),
                 new What.Used(
-                        "salt", Optional.of(Amounts.of(turns, SpreadingUnits.REVOLUTION)), Samples.pounds(pounds), 1));
+                        "salt",
+                        Optional.empty(),
+                        Optional.of(Amounts.of(turns, SpreadingUnits.REVOLUTION)),
+                        Optional.empty(),
+                        Samples.pounds(pounds),
+                        1));
     }
 
     @Test
