@@ -75,10 +75,11 @@ public record Event(
                 "none");
         if (what instanceof What.Used used && used.from().isPresent()) {
             Since from = used.from().get();
-            boolean isInOrder = from.time().isPresent() && at.time().isPresent()
+            boolean isInOrder = (from.time().isPresent() && at.time().isPresent())
                     ? !from.time().get().isAfter(at.time().get())
                     : !from.day().isAfter(at.day());
-            Require.that(isInOrder, "beginning of the time that event " + id + " sums up", "not after its end, " + at, from);
+            Require.that(
+                    isInOrder, "beginning of the time that event " + id + " sums up", "not after its end, " + at, from);
         }
     }
 

@@ -334,7 +334,8 @@ public final class History {
         List<Contradiction> ofSums = Sum.contradictions(Sum.of(this, truck), book.entries());
         if (!ofSums.isEmpty()) {
             all.addAll(ofSums);
-            all.sort(Comparator.comparing(one -> instant(one.events().get(one.events().size() - 1))));
+            all.sort(Comparator.comparing(
+                    one -> instant(one.events().get(one.events().size() - 1))));
         }
         return List.copyOf(all);
     }

@@ -64,7 +64,8 @@ public record LaidSum(Optional<Quantity<Mass>> indicated, int sums, List<String>
                 .forEach(against::add);
         history.contradictions(truck).stream()
                 .filter(one -> one.events().stream()
-                        .anyMatch(event -> sums.stream().anyMatch(sum -> sum.event().equals(event))))
+                        .anyMatch(event ->
+                                sums.stream().anyMatch(sum -> sum.event().equals(event))))
                 .map(one -> SeasonError.upperFirst(one.toString()) + ".")
                 .forEach(against::add);
         if (sums.isEmpty()) {
@@ -92,27 +93,29 @@ public record LaidSum(Optional<Quantity<Mass>> indicated, int sums, List<String>
                 .sorted()
                 .sum();
         List<String> remarks = new ArrayList<>();
-        long undated =
-                sums.stream().filter(sum -> sum.used().from().isEmpty()).count();
+        long undated = sums.stream().filter(sum -> sum.used().from().isEmpty()).count();
         if (undated > 0) {
-            remarks.add(undated + " of " + sums.size() + " sums of what it laid don't say since when: each counts as of its own day.");
+            remarks.add(undated + " of " + sums.size()
+                    + " sums of what it laid don't say since when: each counts as of its own day.");
         }
         double turns = turns(sums, false);
         double lost = turns(sums, true);
         if (lost > 0) {
             remarks.add("Beside what its sums say it turned "
-                    + Rounded.text(Amounts.ofSi(lost, SpreadingUnits.REVOLUTION), 3) + " of which nobody can say what they laid"
+                    + Rounded.text(Amounts.ofSi(lost, SpreadingUnits.REVOLUTION), 3)
+                    + " of which nobody can say what they laid"
                     + (turns > 0
-                            ? ": " + Rounded.text(Amounts.ofSi(lost / (turns + lost), SpreadingUnits.PERCENT), 2) + " of all."
+                            ? ": " + Rounded.text(Amounts.ofSi(lost / (turns + lost), SpreadingUnits.PERCENT), 2)
+                                    + " of all."
                             : "."));
         }
-        return new LaidSum(
-                Optional.of(Amounts.of(mass, unit)), sums.size(), remarks);
+        return new LaidSum(Optional.of(Amounts.of(mass, unit)), sums.size(), remarks);
     }
 
     private static double turns(List<Sum> sums, boolean isUnattributed) {
         return sums.stream()
-                .flatMap(sum -> (isUnattributed ? sum.used().unattributed() : sum.used().revolutions()).stream())
+                .flatMap(sum ->
+                        (isUnattributed ? sum.used().unattributed() : sum.used().revolutions()).stream())
                 .mapToDouble(count -> Amounts.si(RevolutionCount.class, count))
                 .sorted()
                 .sum();

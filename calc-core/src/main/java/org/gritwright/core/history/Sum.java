@@ -43,9 +43,8 @@ record Sum(Event event, What.Used used, Instant from, Instant to) {
                 ? history.beginning(event.at().day().plusDays(1))
                 : history.instant(event);
         Instant from = used.from()
-                .map(since -> since.time()
-                        .map(OffsetDateTime::toInstant)
-                        .orElseGet(() -> history.beginning(since.day())))
+                .map(since ->
+                        since.time().map(OffsetDateTime::toInstant).orElseGet(() -> history.beginning(since.day())))
                 .orElse(end);
         return new Sum(event, used, from, end);
     }

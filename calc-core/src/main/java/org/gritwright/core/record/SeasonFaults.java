@@ -271,8 +271,10 @@ final class SeasonFaults {
             Map<String, WrittenTruckSeason.Drawn> ofMaterial =
                     last.computeIfAbsent(materials.getOrDefault(draw.pile(), ""), material -> new TreeMap<>());
             ofMaterial.values().stream()
-                    .filter(other -> !other.pile().equals(draw.pile()) && !other.to().isBefore(draw.from()))
-                    .filter(other -> draw.indicated().isEmpty() || other.indicated().isEmpty())
+                    .filter(other ->
+                            !other.pile().equals(draw.pile()) && !other.to().isBefore(draw.from()))
+                    .filter(other ->
+                            draw.indicated().isEmpty() || other.indicated().isEmpty())
                     .findFirst()
                     .ifPresent(other -> add(
                             at.at(i),

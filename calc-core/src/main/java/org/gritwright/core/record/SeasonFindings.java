@@ -90,16 +90,17 @@ final class SeasonFindings {
                 .flatMap(one -> one.indicated().stream()));
         for (WrittenTruckSeason truck : season.trucks()) {
             for (WrittenTruckSeason.Drawn one : truck.draws()) {
-                one.indicated().ifPresent(mass -> usual.inOtherUnit(mass)
-                        .ifPresent(instead -> findings.add(Finding.of(
-                                FindingCode.DRAW_IN_OTHER_UNIT,
-                                Map.of(
-                                        "truck", name(truck.id()),
-                                        "pile", name(one.pile()),
-                                        "from", date(one.from()),
-                                        "mass", number(mass),
-                                        "usual", number(usual.in(instead.getUnit())),
-                                        "instead", number(instead))))));
+                one.indicated()
+                        .ifPresent(mass -> usual.inOtherUnit(mass)
+                                .ifPresent(instead -> findings.add(Finding.of(
+                                        FindingCode.DRAW_IN_OTHER_UNIT,
+                                        Map.of(
+                                                "truck", name(truck.id()),
+                                                "pile", name(one.pile()),
+                                                "from", date(one.from()),
+                                                "mass", number(mass),
+                                                "usual", number(usual.in(instead.getUnit())),
+                                                "instead", number(instead))))));
             }
         }
     }

@@ -104,8 +104,7 @@ public record WrittenTruckSeason(
      *     whose sums are kept elsewhere
      * @param source where the number comes from
      */
-    public record Drawn(
-            String pile, LocalDate from, LocalDate to, Optional<Quantity<Mass>> indicated, Source source) {
+    public record Drawn(String pile, LocalDate from, LocalDate to, Optional<Quantity<Mass>> indicated, Source source) {
         /**
          * Checks the values.
          *

@@ -85,7 +85,11 @@ class LaidSumTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"2026-10-31, 2026-11-01", "2027-01-31, 2027-02-01", "2026-10-31T23:59, 2026-11-01T04:00", "2026-10-01, 2027-04-15"
+    @CsvSource({
+        "2026-10-31, 2026-11-01",
+        "2027-01-31, 2027-02-01",
+        "2026-10-31T23:59, 2026-11-01T04:00",
+        "2026-10-01, 2027-04-15"
     })
     void aSumThatReachesBeyondIsNotDivided(String from, String at) {
         LaidSum laid = of(KNOWN, sum("1", from, at, 100, 2500));
@@ -152,8 +156,7 @@ class LaidSumTest {
 
         assertThat(pounds(of(KNOWN, one, other))).isEqualTo(5000);
         assertThat(of(KNOWN, one, other).remarks())
-                .containsExactly(
-                        "2 of 2 sums of what it laid don't say since when: each counts as of its own day.");
+                .containsExactly("2 of 2 sums of what it laid don't say since when: each counts as of its own day.");
         assertThat(of(KNOWN, one, day).indicated()).isEmpty();
         assertThat(of(KNOWN, sum("4", "2026-11-01", "2026-11-30", 1, 25), one).indicated())
                 .isPresent();
@@ -210,7 +213,8 @@ class LaidSumTest {
                         1));
 
         assertThat(history(odd).contradictions()).isEmpty();
-        assertThat(history(entered("late", day("2026-12-10"), value(TWO, 25)), odd).contradictions())
+        assertThat(history(entered("late", day("2026-12-10"), value(TWO, 25)), odd)
+                        .contradictions())
                 .isEmpty();
         assertThat(history(KNOWN, atOnce).contradictions()).isEmpty();
         assertThat(history(KNOWN, without).contradictions()).isEmpty();
@@ -253,8 +257,9 @@ class LaidSumTest {
                 .containsExactly("No sum of what it laid of salt from 2026-11-01 to 2027-01-31 is kept.");
         assertThat(of(sum("1", "rock salt", Optional.of(day("2026-12-01")), day("2026-12-02"), 1, 25))
                         .remarks())
-                .containsExactly("No sum of what it laid of salt from 2026-11-01 to 2027-01-31 is kept; its sums are of rock salt:"
-                        + " is that the same?");
+                .containsExactly(
+                        "No sum of what it laid of salt from 2026-11-01 to 2027-01-31 is kept; its sums are of rock salt:"
+                                + " is that the same?");
         assertRefused(
                 "last day must be not before the first, 2027-01-31: 2026-11-01",
                 () -> LaidSum.of(history(KNOWN), TRUCK, SALT, TO, FROM));
@@ -263,7 +268,8 @@ class LaidSumTest {
     @Test
     void aTimeBeginsBeforeItEnds() {
         assertThat(sum("1", "2026-12-01", "2026-12-01", 1, 25).what().words()).endsWith("since 2026-12-01");
-        assertThat(sum("1", "2026-12-01T09:00", "2026-12-01", 1, 25).what().words()).contains("T09:00");
+        assertThat(sum("1", "2026-12-01T09:00", "2026-12-01", 1, 25).what().words())
+                .contains("T09:00");
         assertRefused(
                 "beginning of the time that event 1 sums up must be not after its end, 2026-12-01: 2026-12-02",
                 () -> sum("1", "2026-12-02", "2026-12-01", 1, 25));

@@ -294,8 +294,9 @@ class WrittenSeasonTest {
         assertThat(filled.trucks().get(1)).isEqualTo(written.trucks().get(1));
         assertThatThrownBy(filled::toSeason)
                 .isInstanceOf(InvalidInputException.class)
-                .hasMessage("indicated mass that truck T-2 drew from pile north from 2026-11-01 to 2026-11-30 must be stated, or"
-                        + " filled in from the sums of its telemetry: missing");
+                .hasMessage(
+                        "indicated mass that truck T-2 drew from pile north from 2026-11-01 to 2026-11-30 must be stated, or"
+                                + " filled in from the sums of its telemetry: missing");
         assertThat(filled.withSums((truck, draw) -> Optional.of(mass("3 ton")))
                         .toSeason()
                         .trucks())
@@ -357,7 +358,8 @@ class WrittenSeasonTest {
                 assertThat(season(piles, truck).trucks()).containsExactly(truck);
             }
         }
-        assertThat(season(piles, truck("T-1", stating(one), stating(other))).trucks()).hasSize(1);
+        assertThat(season(piles, truck("T-1", stating(one), stating(other))).trucks())
+                .hasSize(1);
     }
 
     private static WrittenTruckSeason.Drawn stating(WrittenTruckSeason.Drawn draw) {
@@ -616,7 +618,8 @@ class WrittenSeasonTest {
     }
 
     private static WrittenTruckSeason.Drawn drawn(LocalDate from, LocalDate to, String mass) {
-        return new WrittenTruckSeason.Drawn("north", from, to, Optional.of(mass(mass)), WrittenTruckSeason.Source.CONTROLLER);
+        return new WrittenTruckSeason.Drawn(
+                "north", from, to, Optional.of(mass(mass)), WrittenTruckSeason.Source.CONTROLLER);
     }
 
     private static WrittenTruckSeason.Loads loads(String weighed, String indicated) {

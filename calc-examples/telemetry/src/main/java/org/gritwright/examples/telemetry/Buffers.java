@@ -27,6 +27,14 @@ final class Buffers {
     final long[] microliters = new long[SIZE];
     final byte[] liquidStatuses = new byte[SIZE];
 
+    /** A mode that no column of modes has, for numbers that don't fit. */
+    private static final byte NO_MODE = -1;
+
+    /** A row's mode as the library's columns have it. */
+    static byte mode(int mode) {
+        return mode == (byte) mode ? (byte) mode : NO_MODE;
+    }
+
     /** What was laid on the road, and the statuses as the cutters take them: {@link TruckPass}. */
     final long[] laid = new long[SIZE];
 

@@ -10,41 +10,40 @@ import org.apache.spark.api.java.function.FlatMapFunction;
 import org.apache.spark.broadcast.Broadcast;
 import org.apache.spark.sql.catalyst.InternalRow;
 import org.apache.spark.unsafe.types.UTF8String;
-import org.gritwright.core.telemetry.PieceAxis;
 import org.jspecify.annotations.Nullable;
 
 /** One file's rows, truck by truck as they lie there, on a worker. */
-final class FilePass implements FlatMapFunction<Iterator<InternalRow>, FilePass.Result> {
+final class FilePass<R> implements FlatMapFunction<Iterator<InternalRow>, FilePass.Result<R>> {
     private static final long serialVersionUID = 1L;
     private static final long MICROS_PER_MILLI = 1000;
     private static final int IMPOSSIBLE = -1;
 
     private final Broadcast<Map<String, TruckSetup>> setups;
-    private final PieceAxis axis;
+    private final RowPass.Maker<R> maker;
 
-    FilePass(Broadcast<Map<String, TruckSetup>> setups, PieceAxis axis) {
+    FilePass(Broadcast<Map<String, TruckSetup>> setups, RowPass.Maker<R> maker) {
         this.setups = setups;
-        this.axis = axis;
+        this.maker = maker;
     }
 
     /**
      * What a file comes to.
      *
-     * @param seasons in the order of its rows; a truck whose rows don't lie together is there twice
+     * @param trucks in the order of its rows; one whose rows don't lie together is there twice
      * @param unknown trucks without a record
      */
-    record Result(List<TruckSeason> seasons, List<String> unknown) implements Serializable {
+    record Result<R>(List<R> trucks, List<String> unknown) implements Serializable {
         private static final long serialVersionUID = 1L;
     }
 
     @Override
-    public Iterator<Result> call(Iterator<InternalRow> rows) {
+    public Iterator<Result<R>> call(Iterator<InternalRow> rows) {
         Buffers buffers = new Buffers();
-        List<TruckSeason> seasons = new ArrayList<>();
+        List<R> trucks = new ArrayList<>();
         List<String> unknown = new ArrayList<>();
         UTF8String truck = null;
         TruckSetup setup = null;
-        TruckPass pass = null;
+        RowPass<R> pass = null;
         UTF8String slotName = null;
         UTF8String roadName = null;
         int slot = IMPOSSIBLE;
@@ -53,10 +52,10 @@ final class FilePass implements FlatMapFunction<Iterator<InternalRow>, FilePass.
             InternalRow row = rows.next();
             UTF8String id = row.getUTF8String(RowTable.TRUCK);
             if (truck == null || !truck.equals(id)) {
-                finish(pass, seasons);
+                finish(pass, trucks);
                 truck = id == null ? UTF8String.EMPTY_UTF8 : id.clone();
                 setup = setups.value().get(truck.toString());
-                pass = setup == null ? null : new TruckPass(setup, axis, buffers);
+                pass = setup == null ? null : maker.of(setup, buffers);
                 slotName = null;
                 roadName = null;
                 road = TruckPass.NO_ROAD;
@@ -78,12 +77,12 @@ final class FilePass implements FlatMapFunction<Iterator<InternalRow>, FilePass.
                 add(pass, row, slot, road);
             }
         }
-        finish(pass, seasons);
-        return List.of(new Result(List.copyOf(seasons), List.copyOf(unknown))).iterator();
+        finish(pass, trucks);
+        return List.of(new Result<>(List.copyOf(trucks), List.copyOf(unknown))).iterator();
     }
 
     /** What isn't there becomes what can't be, so that the row goes to the side table and not into a sum. */
-    private static void add(TruckPass pass, InternalRow row, int slot, int road) {
+    private static void add(RowPass<?> pass, InternalRow row, int slot, int road) {
         pass.add(
                 row.isNullAt(RowTable.TIME)
                         ? Long.MIN_VALUE
@@ -101,9 +100,9 @@ final class FilePass implements FlatMapFunction<Iterator<InternalRow>, FilePass.
         return row.isNullAt(column) ? BadRow.NO_READING : row.getLong(column);
     }
 
-    private static void finish(@Nullable TruckPass pass, List<TruckSeason> seasons) {
+    private static <R> void finish(@Nullable RowPass<R> pass, List<R> trucks) {
         if (pass != null) {
-            seasons.add(pass.finish());
+            trucks.add(pass.finish());
         }
     }
 }

@@ -8,21 +8,22 @@ import java.util.TreeMap;
 import java.util.TreeSet;
 
 /** What the driver gets of a file. */
-record FileTotals(List<TruckTotals> trucks, List<String> unknown) implements Serializable {
+record FileTotals<T extends OfTruck>(List<T> trucks, List<String> unknown) implements Serializable {
     private static final long serialVersionUID = 1L;
 
-    static FileTotals of(FilePass.Result result) {
-        return new FileTotals(result.seasons().stream().map(TruckSeason::totals).toList(), result.unknown());
+    static FileTotals<TruckTotals> of(FilePass.Result<TruckSeason> result) {
+        return new FileTotals<>(
+                result.trucks().stream().map(TruckSeason::totals).toList(), result.unknown());
     }
 
     /** Each truck once, by its id; nothing may be without a record. */
-    static Map<String, TruckTotals> byTruck(List<FileTotals> files) throws BadInputException {
+    static <T extends OfTruck> Map<String, T> byTruck(List<FileTotals<T>> files) throws BadInputException {
         Set<String> unknown = new TreeSet<>();
         files.forEach(file -> unknown.addAll(file.unknown()));
         if (!unknown.isEmpty()) {
             throw new BadInputException("rows of trucks without a calibration record: " + quoted(unknown));
         }
-        Map<String, TruckTotals> byTruck = ofKnown(files);
+        Map<String, T> byTruck = ofKnown(files);
         if (byTruck.isEmpty()) {
             throw new BadInputException("there are no rows");
         }
@@ -30,11 +31,11 @@ record FileTotals(List<TruckTotals> trucks, List<String> unknown) implements Ser
     }
 
     /** Each truck that was evaluated once, by its id. */
-    static Map<String, TruckTotals> ofKnown(List<FileTotals> files) throws BadInputException {
+    static <T extends OfTruck> Map<String, T> ofKnown(List<FileTotals<T>> files) throws BadInputException {
         Set<String> twice = new TreeSet<>();
-        Map<String, TruckTotals> byTruck = new TreeMap<>();
-        for (FileTotals file : files) {
-            for (TruckTotals truck : file.trucks()) {
+        Map<String, T> byTruck = new TreeMap<>();
+        for (FileTotals<T> file : files) {
+            for (T truck : file.trucks()) {
                 if (byTruck.put(truck.truck(), truck) != null) {
                     twice.add(truck.truck());
                 }

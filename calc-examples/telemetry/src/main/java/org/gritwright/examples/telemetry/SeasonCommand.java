@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import java.time.ZoneOffset;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import javax.measure.quantity.Length;
@@ -288,6 +289,55 @@ public final class SeasonCommand {
         return DONE;
     }
 
+    @Command(
+            name = "sums",
+            description = {
+                "Adds up what each truck laid of each material on each day, as its display indicated, for the fleet's"
+                        + " history.",
+                "Writes laid-sums.jsonl: a line each, a document of format gritwright/fleet-event. Nothing is corrected"
+                        + " backwards, whatever --found-errors says."
+            })
+    int sums(
+            @Option(
+                            names = "--rows",
+                            required = true,
+                            paramLabel = "FOLDER",
+                            description = "Parquet files as for evaluate.")
+                    String rows,
+            @Option(
+                            names = "--records",
+                            required = true,
+                            paramLabel = "FOLDER",
+                            description = "Calibration records (JSON), one or more of each truck.")
+                    String records,
+            @Option(names = "--output", required = true, paramLabel = "FOLDER", description = "A new folder.")
+                    String output,
+            @Option(names = "--cores", defaultValue = "*", description = "Without a cluster: how many cores.")
+                    String cores,
+            @CommandLine.Mixin RowOptions options)
+            throws Exception {
+        SeasonOptions checked = options.checked();
+        Configuration configuration = Engine.configuration();
+        try (NewFolder folder = NewFolder.of(output, configuration)) {
+            SeasonInput input = SeasonInput.of(rows, records, types(), checked, configuration);
+            try (SparkSession spark = Engine.session(cores)) {
+                sums(LaidSums.of(spark, input, checked.offset()), folder.unfinished(), output);
+                folder.finish();
+            }
+        }
+        return DONE;
+    }
+
+    private void sums(List<TruckDays> trucks, Folder folder, String output) throws IOException {
+        int lines = LaidSums.write(trucks, folder);
+        out().printf(
+                        Locale.ROOT,
+                        "Wrote %,d sums of what %,d trucks laid, by day and material, into %s%n",
+                        lines,
+                        trucks.size(),
+                        output + "/" + LaidSums.FILE);
+    }
+
     @Command(name = "demo", description = "Invents a season and evaluates it, in a new folder run-0001 and so on.")
     int demo(
             @Option(names = "--output", required = true, paramLabel = "FOLDER", description = "Where the runs are.")
@@ -310,8 +360,10 @@ public final class SeasonCommand {
                     types(),
                     checked,
                     configuration);
+            List<TruckDays> days = LaidSums.of(spark, input, checked.offset());
             Summary summary = new SeasonJob(spark, checked).run(input, season, Optional.empty());
             new SeasonWords(out(), checked).tell(summary, run);
+            sums(days, Folder.of(run, configuration), run);
         }
         return DONE;
     }

@@ -56,12 +56,13 @@ final class SeasonJob {
      */
     Summary run(SeasonInput input, NewFolder output, Optional<String> pictured) throws IOException, BadInputException {
         input.checkPictured(pictured);
-        SeasonRows rows = new SeasonRows(spark, PieceAxis.everyLength(options.piece()));
+        SeasonRows rows = new SeasonRows(spark);
         Map<String, TruckTotals> counted = firstPass(rows, input);
         Map<String, TruckSetup> setups = input.setups();
         counted.forEach((truck, totals) -> setups.put(
                 truck, Objects.requireNonNull(input.plans().get(truck), "plan").secondPass(totals.sums())));
-        JavaRDD<FilePass.Result> files = rows.evaluate(input, setups).persist(StorageLevel.MEMORY_AND_DISK());
+        JavaRDD<FilePass.Result<TruckSeason>> files =
+                rows.evaluate(input, setups, pass()).persist(StorageLevel.MEMORY_AND_DISK());
         Map<String, TruckTotals> trucks =
                 FileTotals.byTruck(files.map(FileTotals::of).collect());
         List<Corrected> corrected = Corrected.of(input.plans(), counted, trucks);
@@ -74,18 +75,23 @@ final class SeasonJob {
     }
 
     /** Counts how much errors grew with, of the trucks of which that has to be known; with nothing if there is none. */
-    private static Map<String, TruckTotals> firstPass(SeasonRows rows, SeasonInput input)
+    private Map<String, TruckTotals> firstPass(SeasonRows rows, SeasonInput input)
             throws IOException, BadInputException {
         Map<String, TruckSetup> setups = input.setupsOfTwoPasses();
         return setups.isEmpty()
                 ? Map.of()
                 : FileTotals.ofKnown(
-                        rows.evaluate(input, setups).map(FileTotals::of).collect());
+                        rows.evaluate(input, setups, pass()).map(FileTotals::of).collect());
+    }
+
+    private RowPass.Maker<TruckSeason> pass() {
+        PieceAxis axis = PieceAxis.everyLength(options.piece());
+        return (setup, buffers) -> new TruckPass(setup, axis, buffers);
     }
 
     /** Trucks that were on one road are added up by the engine, in whatever order. */
-    private static SortedMap<String, RoadTotals> roads(JavaRDD<FilePass.Result> files) {
-        return new TreeMap<>(files.flatMap(file -> file.seasons().iterator())
+    private static SortedMap<String, RoadTotals> roads(JavaRDD<FilePass.Result<TruckSeason>> files) {
+        return new TreeMap<>(files.flatMap(file -> file.trucks().iterator())
                 .flatMapToPair(season -> season.roads().entrySet().stream()
                         .map(road -> new Tuple2<>(road.getKey(), road.getValue()))
                         .iterator())
@@ -93,8 +99,8 @@ final class SeasonJob {
                 .collectAsMap());
     }
 
-    private void write(JavaRDD<FilePass.Result> files, Summary summary, Folder out) throws IOException {
-        JavaRDD<TruckSeason> seasons = files.flatMap(file -> file.seasons().iterator());
+    private void write(JavaRDD<FilePass.Result<TruckSeason>> files, Summary summary, Folder out) throws IOException {
+        JavaRDD<TruckSeason> seasons = files.flatMap(file -> file.trucks().iterator());
         Quantity<Length> piece = options.piece();
         table(seasons, Tables::hours, Tables.HOURS, out.child(HOURS));
         table(seasons, season -> Tables.pieces(season, piece), Tables.PIECES, out.child(PIECES));
@@ -125,7 +131,7 @@ final class SeasonJob {
     }
 
     private void pictures(
-            JavaRDD<FilePass.Result> files,
+            JavaRDD<FilePass.Result<TruckSeason>> files,
             Summary summary,
             Map<String, TruckSetup> setups,
             Optional<String> pictured,
@@ -154,8 +160,8 @@ final class SeasonJob {
         }
     }
 
-    private static Iterator<Trip> longestTrip(FilePass.Result file, String truck) {
-        return file.seasons().stream()
+    private static Iterator<Trip> longestTrip(FilePass.Result<TruckSeason> file, String truck) {
+        return file.trucks().stream()
                 .filter(season -> season.truck().equals(truck))
                 .flatMap(season -> season.trips().stream())
                 .filter(trip -> !trip.all().pieces().isEmpty())

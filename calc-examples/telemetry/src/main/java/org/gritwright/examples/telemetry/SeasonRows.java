@@ -8,7 +8,6 @@ import org.apache.spark.sql.Dataset;
 import org.apache.spark.sql.Row;
 import org.apache.spark.sql.SparkSession;
 import org.apache.spark.sql.catalyst.InternalRow;
-import org.gritwright.core.telemetry.PieceAxis;
 
 /**
  * Parquet to what each truck's rows come to, in one pass and without a shuffle: a file is one task. So a truck's rows have to lie in one
@@ -17,20 +16,18 @@ import org.gritwright.core.telemetry.PieceAxis;
  */
 final class SeasonRows {
     private final SparkSession spark;
-    private final PieceAxis axis;
 
     /** @param spark gets settings of its own, so give it a session of its own */
-    SeasonRows(SparkSession spark, PieceAxis axis) {
+    SeasonRows(SparkSession spark) {
         this.spark = spark;
-        this.axis = axis;
     }
 
     /** @param setups what evaluates the rows of each truck; whoever isn't there is told as unknown */
-    JavaRDD<FilePass.Result> evaluate(SeasonInput input, Map<String, TruckSetup> setups)
+    <R> JavaRDD<FilePass.Result<R>> evaluate(SeasonInput input, Map<String, TruckSetup> setups, RowPass.Maker<R> maker)
             throws IOException, BadInputException {
         JavaRDD<InternalRow> rows = read(input);
         JavaSparkContext context = JavaSparkContext.fromSparkContext(spark.sparkContext());
-        return rows.mapPartitions(new FilePass(context.broadcast(setups), axis));
+        return rows.mapPartitions(new FilePass<>(context.broadcast(setups), maker));
     }
 
     /** The rows, file by file: as they are in the engine's own memory, without an object a row. */

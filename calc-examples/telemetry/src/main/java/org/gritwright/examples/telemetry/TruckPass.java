@@ -23,7 +23,7 @@ import org.gritwright.units.SpreadingUnits;
  * One truck's rows, one after the other, in their order, to what they come to. It knows no engine: what it is given row by row is the
  * same on a cluster and in a loop. For one thread.
  */
-final class TruckPass {
+final class TruckPass implements RowPass<TruckSeason> {
     /** Rows farther apart are two trips (common practice, no source). */
     static final long PAUSE_MILLIS = 2 * 3_600_000L;
 
@@ -33,9 +33,6 @@ final class TruckPass {
     /** The next row is counted from the one before such a row. */
     private static final Set<RowStatus> PASSED_OVER = EnumSet.of(
             RowStatus.OUT_OF_ORDER, RowStatus.DUPLICATE, RowStatus.IMPOSSIBLE_READING, RowStatus.IMPOSSIBLE_TIME);
-
-    /** A mode that no column of modes has, for numbers that don't fit. */
-    private static final byte NO_MODE = -1;
 
     private final TruckSetup setup;
     private final Buffers buffers;
@@ -68,7 +65,6 @@ final class TruckPass {
     private int filled;
     private long rows;
 
-    /** @param buffers shared with whatever is passed before and afterwards in the same thread */
     TruckPass(TruckSetup setup, PieceAxis axis, Buffers buffers) {
         this.setup = setup;
         this.buffers = buffers;
@@ -83,8 +79,9 @@ final class TruckPass {
         this.visit = visit(NO_ROAD, "");
     }
 
-    /** The number of a road by its name; of a blank one that of none. */
-    int road(String name) {
+    /** Of a blank name that of none. */
+    @Override
+    public int road(String name) {
         return name.isBlank()
                 ? NO_ROAD
                 : roadNumbers.computeIfAbsent(name, none -> {
@@ -93,15 +90,8 @@ final class TruckPass {
                 });
     }
 
-    /**
-     * Takes the next row.
-     *
-     * @param gateInches NaN where nobody knows
-     * @param slot as {@link TruckSetup#slot} has it
-     * @param road as {@link #road} has it, or {@link #NO_ROAD}
-     * @param liquidPulses {@link BadRow#NO_READING} where there is none
-     */
-    void add(
+    @Override
+    public void add(
             long millis,
             long shaftPulses,
             long roadPulses,
@@ -118,13 +108,14 @@ final class TruckPass {
         buffers.slots[at] = slot;
         buffers.roads[at] = road;
         buffers.liquid[at] = liquidPulses;
-        buffers.modes[at] = mode == (byte) mode ? (byte) mode : NO_MODE;
+        buffers.modes[at] = Buffers.mode(mode);
         if (filled == Buffers.SIZE) {
             flush();
         }
     }
 
-    TruckSeason finish() {
+    @Override
+    public TruckSeason finish() {
         flush();
         leaveRoad();
         Wetting.Sums wetted =

@@ -15,20 +15,23 @@ import org.gritwright.core.telemetry.Timeline;
  * @param setup what evaluates its rows: in the only pass, or in the first of two
  * @param timeline what its slots held when, and what verifications found
  * @param counter of its shaft
+ * @param pulsesPerTurn how many of its pulses a turn has
  * @param from the earliest time of a row
  * @param until the latest
  */
-record TruckPlan(TruckSetup setup, Timeline timeline, Counter counter, Instant from, Instant until) {
+record TruckPlan(
+        TruckSetup setup, Timeline timeline, Counter counter, double pulsesPerTurn, Instant from, Instant until) {
     /** What is asked of a truck beside its shaft's evaluator, which follows from the rest. */
     interface Rest {
         TruckSetup with(RowEvaluator shaft);
     }
 
-    static TruckPlan of(Timeline timeline, Counter counter, Instant from, Instant until, Rest rest) {
+    static TruckPlan of(
+            Timeline timeline, Counter counter, double pulsesPerTurn, Instant from, Instant until, Rest rest) {
         RowEvaluator shaft = isOfTwoPasses(timeline)
                 ? RowEvaluator.firstPass(timeline, counter, from, until)
                 : RowEvaluator.compile(timeline, counter, from, until);
-        return new TruckPlan(rest.with(shaft), timeline, counter, from, until);
+        return new TruckPlan(rest.with(shaft), timeline, counter, pulsesPerTurn, from, until);
     }
 
     static boolean isOfTwoPasses(Timeline timeline) {
@@ -44,6 +47,11 @@ record TruckPlan(TruckSetup setup, Timeline timeline, Counter counter, Instant f
     /** What evaluates its rows in the second pass, after what the first counted. */
     TruckSetup secondPass(RowSums counted) {
         return setup.with(RowEvaluator.secondPass(timeline, counter, from, until, counted));
+    }
+
+    /** What evaluates its rows as its display did: nothing is corrected backwards. */
+    TruckSetup asIndicated() {
+        return setup.with(RowEvaluator.compile(Timeline.of(timeline.entries()), counter, from, until));
     }
 
     /** What verifications found, and how it is taken to have come about. */

@@ -133,6 +133,7 @@ final class TruckRecords {
             return TruckPlan.of(
                     timeline,
                     shaft(newest),
+                    pulsesPerTurn(newest),
                     from,
                     until,
                     shaft -> new TruckSetup(newest.truck(), shaft, road, target, liquid));

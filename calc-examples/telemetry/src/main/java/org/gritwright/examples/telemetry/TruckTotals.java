@@ -24,7 +24,7 @@ record TruckTotals(
         Way way,
         Liquid liquid,
         long nowhere)
-        implements Serializable {
+        implements OfTruck, Serializable {
     private static final long serialVersionUID = 1L;
 
     long badRows() {

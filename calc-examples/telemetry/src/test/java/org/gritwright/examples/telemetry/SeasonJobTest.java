@@ -135,9 +135,11 @@ class SeasonJobTest {
     }
 
     private static List<TruckSeason> evaluate(Path rows) throws Exception {
-        return new SeasonRows(spark, PieceAxis.everyLength(Fixtures.OPTIONS.piece()))
-                .evaluate(input(rows), input(rows).setups()).collect().stream()
-                        .flatMap(file -> file.seasons().stream())
+        PieceAxis axis = PieceAxis.everyLength(Fixtures.OPTIONS.piece());
+        RowPass.Maker<TruckSeason> pass = (setup, buffers) -> new TruckPass(setup, axis, buffers);
+        return new SeasonRows(spark)
+                .evaluate(input(rows), input(rows).setups(), pass).collect().stream()
+                        .flatMap(file -> file.trucks().stream())
                         .toList();
     }
 

@@ -1,0 +1,6 @@
+package org.gritwright.examples.telemetry;
+
+/** What is of one truck. */
+interface OfTruck {
+    String truck();
+}
