@@ -3,6 +3,7 @@ package org.gritwright.core.history;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
@@ -23,12 +24,13 @@ import org.gritwright.units.quantity.RevolutionCount;
  *
  * @param indicated the indicated mass of all of them, in the unit of the first; none if it can't be told
  * @param sums how many sums it is made of
+ * @param last the day on which the last of them ends: what was laid later isn't in it, if it was counted at all; none without a sum
  * @param remarks what a person should know of it, as English sentences
  */
-public record LaidSum(Optional<Quantity<Mass>> indicated, int sums, List<String> remarks) {
+public record LaidSum(Optional<Quantity<Mass>> indicated, int sums, Optional<LocalDate> last, List<String> remarks) {
     /** Copies the list. */
     public LaidSum {
-        Require.given(LaidSum.class, indicated, remarks);
+        Require.given(LaidSum.class, indicated, last, remarks);
         Require.that(sums >= 0, "sums", "0 or more", sums);
         remarks = List.copyOf(remarks);
     }
@@ -71,7 +73,7 @@ public record LaidSum(Optional<Quantity<Mass>> indicated, int sums, List<String>
         if (sums.isEmpty()) {
             against.add(nothing(all, material, from, to));
         }
-        return against.isEmpty() ? added(sums) : new LaidSum(Optional.empty(), sums.size(), against);
+        return against.isEmpty() ? added(sums) : new LaidSum(Optional.empty(), sums.size(), last(sums), against);
     }
 
     /** A material by another name is easily taken for one of which nothing is known. */
@@ -109,7 +111,11 @@ public record LaidSum(Optional<Quantity<Mass>> indicated, int sums, List<String>
                                     + " of all."
                             : "."));
         }
-        return new LaidSum(Optional.of(Amounts.of(mass, unit)), sums.size(), remarks);
+        return new LaidSum(Optional.of(Amounts.of(mass, unit)), sums.size(), last(sums), remarks);
+    }
+
+    private static Optional<LocalDate> last(List<Sum> sums) {
+        return sums.stream().map(sum -> sum.event().at().day()).max(Comparator.naturalOrder());
     }
 
     private static double turns(List<Sum> sums, boolean isUnattributed) {

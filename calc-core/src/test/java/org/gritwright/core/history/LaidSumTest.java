@@ -81,6 +81,7 @@ class LaidSumTest {
         assertThat(pounds(laid)).isEqualTo(32_600);
         assertThat(laid.indicated().orElseThrow().getUnit()).isEqualTo(SpreadingUnits.POUND);
         assertThat(laid.sums()).isEqualTo(4);
+        assertThat(laid.last()).contains(TO);
         assertThat(laid.remarks()).isEmpty();
     }
 
@@ -253,6 +254,8 @@ class LaidSumTest {
 
     @Test
     void whereNoSumIsKeptItSaysSo() {
+        assertThat(of(KNOWN).last()).isEmpty();
+        assertThat(of(KNOWN).sums()).isZero();
         assertThat(of(KNOWN).remarks())
                 .containsExactly("No sum of what it laid of salt from 2026-11-01 to 2027-01-31 is kept.");
         assertThat(of(sum("1", "rock salt", Optional.of(day("2026-12-01")), day("2026-12-02"), 1, 25))

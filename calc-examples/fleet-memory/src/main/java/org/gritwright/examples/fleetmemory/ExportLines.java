@@ -266,8 +266,7 @@ final class ExportLines {
     }
 
     /** A line with its line feed, which a last line may lack. */
-    private static Optional<byte[]> next(InputStream in, String file, int number)
-            throws IOException, BadInputException {
+    static Optional<byte[]> next(InputStream in, String file, int number) throws IOException, BadInputException {
         ByteArrayOutputStream line = new ByteArrayOutputStream();
         for (int one = in.read(); one >= 0; one = in.read()) {
             line.write(one);

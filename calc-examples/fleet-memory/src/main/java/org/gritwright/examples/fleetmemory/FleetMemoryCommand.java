@@ -227,7 +227,7 @@ public final class FleetMemoryCommand {
             name = "import",
             description = {
                 "Keeps what files hold: fleet days (one record a truck), calibration records, fleet events, accounts of"
-                        + " seasons, exports.",
+                        + " seasons, exports; a file may have a document in each line.",
                 "All of it or nothing. What is there already changes nothing; what is other under the same name is refused"
                         + " unless --why says why it takes its place."
             })

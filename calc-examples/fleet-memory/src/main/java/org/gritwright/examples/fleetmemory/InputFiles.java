@@ -71,10 +71,17 @@ final class InputFiles {
         if (Files.size(file) == 0) {
             throw new BadInputException(file + " can't be used: it is empty");
         }
-        Optional<String> format = format(file);
+        Head head = head(file);
+        Optional<String> format = head.format();
         if (format.filter(ExportLines.FORMAT::equals).isPresent()) {
             try (InputStream in = new BufferedInputStream(Files.newInputStream(file))) {
                 return new ExportLines(documents).read(in, file.toString());
+            }
+        }
+        if (head.isFirstOfSeveral()) {
+            try (InputStream in = new BufferedInputStream(Files.newInputStream(file))) {
+                return new Batch(
+                        new DocumentLines(documents, DOCUMENTS::contains).read(in, file.toString()), List.of());
             }
         }
         if (Files.size(file) > DocumentLimits.COMMON.bytes()) {
@@ -91,23 +98,26 @@ final class InputFiles {
                 List.of());
     }
 
-    /** What the first line or document of a file says that it is. */
-    private static Optional<String> format(Path file) throws IOException {
+    /** What the first line or document of a file says that it is, and whether another one follows. */
+    private record Head(Optional<String> format, boolean isFirstOfSeveral) {}
+
+    private static Head head(Path file) throws IOException {
+        Optional<String> format = Optional.empty();
         try (InputStream in = new BufferedInputStream(Files.newInputStream(file));
                 JsonParser json = new JsonFactory().createParser(in)) {
             if (json.nextToken() != JsonToken.START_OBJECT) {
-                return Optional.empty();
+                return new Head(format, false);
             }
             while (json.nextToken() == JsonToken.FIELD_NAME) {
                 boolean isFormat = json.currentName().equals("format");
-                if (json.nextToken() == JsonToken.VALUE_STRING && isFormat) {
-                    return Optional.of(json.getText());
+                if (json.nextToken() == JsonToken.VALUE_STRING && isFormat && format.isEmpty()) {
+                    format = Optional.of(json.getText());
                 }
                 json.skipChildren();
             }
-            return Optional.empty();
+            return new Head(format, json.nextToken() == JsonToken.START_OBJECT);
         } catch (JsonProcessingException e) {
-            return Optional.empty();
+            return new Head(format, false);
         }
     }
 }

@@ -2,14 +2,20 @@ package org.gritwright.examples.fleetmemory;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Random;
 import javax.measure.Quantity;
 import javax.measure.quantity.Mass;
+import org.gritwright.core.calibration.Since;
+import org.gritwright.core.history.Event;
+import org.gritwright.core.history.What;
+import org.gritwright.core.record.WrittenEvent;
 import org.gritwright.core.record.WrittenPile;
 import org.gritwright.core.record.WrittenSeason;
 import org.gritwright.core.record.WrittenTruckSeason;
@@ -40,6 +46,11 @@ record InventedAccount(InventedSeasons fleet, int year, double overReport, int l
     static final InventedAccount DEMO = new InventedAccount(InventedSeasons.DEMO, 2024, 0.07, FIRST_TICKET + 14, 11);
 
     private static final List<Integer> WITH_LOADS = List.of(2, 5, 9, WEIGHED, 19);
+
+    /** Their rows are kept and summed up by days. */
+    private static final List<Integer> COUNTED = List.of(3, 4, 15, WEIGHED);
+
+    private static final int STORMS_A_MONTH = 3;
     private static final double TONS_A_MONTH = 55;
     private static final double TONS_A_TICKET = 98;
     private static final double SURVEY = 0.02;
@@ -77,8 +88,10 @@ record InventedAccount(InventedSeasons fleet, int year, double overReport, int l
                         pile,
                         from.plusMonths(month),
                         from.plusMonths(month + 1L).minusDays(1),
-                        tons(tons * indicatedPerTrue),
-                        WrittenTruckSeason.Source.CONTROLLER));
+                        Optional.of(tons(tons * indicatedPerTrue)),
+                        COUNTED.contains(number)
+                                ? WrittenTruckSeason.Source.TELEMETRY
+                                : WrittenTruckSeason.Source.CONTROLLER));
             }
             List<WrittenTruckSeason.Loads> loads = new ArrayList<>();
             for (int i = 0; i < LOADERS.size() && WITH_LOADS.contains(number); i++) {
@@ -109,6 +122,63 @@ record InventedAccount(InventedSeasons fleet, int year, double overReport, int l
                                 mine,
                                 random)),
                 trucks);
+    }
+
+    /** The same account, where what telemetry counted is left to its sums. */
+    static WrittenSeason asCounted(WrittenSeason account) {
+        return new WrittenSeason(
+                account.season(),
+                account.from(),
+                account.to(),
+                account.piles(),
+                account.trucks().stream()
+                        .map(truck -> new WrittenTruckSeason(
+                                truck.id(),
+                                truck.calibrationError(),
+                                truck.draws().stream()
+                                        .map(InventedAccount::asCounted)
+                                        .toList(),
+                                truck.weighedLoads()))
+                        .toList());
+    }
+
+    private static WrittenTruckSeason.Drawn asCounted(WrittenTruckSeason.Drawn draw) {
+        return draw.source() == WrittenTruckSeason.Source.TELEMETRY
+                ? new WrittenTruckSeason.Drawn(draw.pile(), draw.from(), draw.to(), Optional.empty(), draw.source())
+                : draw;
+    }
+
+    /** What telemetry summed up of an account's draws: each in some storms, a sum a day. */
+    List<WrittenEvent> sums(WrittenSeason account) {
+        List<WrittenEvent> sums = new ArrayList<>();
+        Map<LocalDate, Map<String, Double>> held = new HashMap<>();
+        for (WrittenTruckSeason truck : account.trucks()) {
+            for (WrittenTruckSeason.Drawn draw : truck.draws()) {
+                if (draw.source() == WrittenTruckSeason.Source.TELEMETRY) {
+                    double pounds = Amounts.in(draw.indicated().orElseThrow(), SpreadingUnits.POUND) / STORMS_A_MONTH;
+                    for (int storm = 0; storm < STORMS_A_MONTH; storm++) {
+                        LocalDate day = draw.from().plusDays(3 + 9L * storm);
+                        double value = Objects.requireNonNull(
+                                held.computeIfAbsent(day, fleet::held).get(truck.id()), "value");
+                        sums.add(sum(truck.id(), day, pounds, pounds / value));
+                    }
+                }
+            }
+        }
+        return sums;
+    }
+
+    private static WrittenEvent sum(String truck, LocalDate day, double pounds, double revolutions) {
+        What.Used used = new What.Used(
+                InventedDay.MATERIAL,
+                Optional.of(Since.of(day)),
+                Optional.of(Amounts.of(Math.rint(revolutions), SpreadingUnits.REVOLUTION)),
+                Optional.empty(),
+                Amounts.of(pounds, SpreadingUnits.POUND),
+                1);
+        String id = "telemetry " + truck + " " + day + " " + InventedDay.MATERIAL;
+        return WrittenEvent.of(Event.of(id, Since.of(day), truck, used, "telemetry"))
+                .orElseThrow();
     }
 
     private WrittenPile pile(

@@ -16,6 +16,7 @@ import java.util.Optional;
 import java.util.Random;
 import java.util.Set;
 import java.util.function.BiConsumer;
+import java.util.function.ToDoubleFunction;
 import org.gritwright.core.calibration.Change;
 import org.gritwright.core.calibration.Since;
 import org.gritwright.core.fleet.day.FleetDay;
@@ -72,13 +73,22 @@ record InventedSeasons(int trucks, int firstYear, int seasons, int checks, long 
 
     /** By how much each truck's display over-reports on a day, once all was done that was done until then. */
     Map<String, Double> trueErrors(LocalDate on) {
-        Map<String, Double> errors = new LinkedHashMap<>();
+        return onDay(on, truck -> truck.trueError(on));
+    }
+
+    /** What each truck's display holds on a day, in pounds per revolution. */
+    Map<String, Double> held(LocalDate on) {
+        return onDay(on, truck -> truck.held(truck.openings().get(0)).poundsPerRevolution());
+    }
+
+    private Map<String, Double> onDay(LocalDate on, ToDoubleFunction<InventedTruck> number) {
+        Map<String, Double> numbers = new LinkedHashMap<>();
         days((day, fleet) -> {
             if (!day.isAfter(on)) {
-                fleet.forEach(truck -> errors.put(truck.id(), truck.trueError(on)));
+                fleet.forEach(truck -> numbers.put(truck.id(), number.applyAsDouble(truck)));
             }
         });
-        return errors;
+        return numbers;
     }
 
     /** @param after told of each day on which trucks were caught, with the whole fleet */
@@ -184,7 +194,7 @@ record InventedSeasons(int trucks, int firstYear, int seasons, int checks, long 
                 .by("D. Finch");
     }
 
-    /** Writes a file a day and a file an event, and of the demo the account of a season. */
+    /** Writes a file a day and a file an event, and of the demo the account of a season and what telemetry summed up in it. */
     List<Path> write(Path folder) throws IOException {
         Files.createDirectories(folder);
         List<Path> files = new ArrayList<>();
@@ -197,7 +207,17 @@ record InventedSeasons(int trucks, int firstYear, int seasons, int checks, long 
         }
         if (equals(DEMO)) {
             WrittenSeason account = InventedAccount.DEMO.written();
-            files.add(write(folder.resolve("season-2024-25.json"), Document.SEASON_ACCOUNT, account));
+            List<WrittenEvent> sums = InventedAccount.DEMO.sums(account);
+            files.add(write(
+                    folder.resolve("season-2024-25.json"),
+                    Document.SEASON_ACCOUNT,
+                    InventedAccount.asCounted(account)));
+            files.add(folder.resolve("laid-sums-2024-25.jsonl"));
+            Files.write(
+                    files.get(files.size() - 1),
+                    sums.stream()
+                            .map(sum -> DocumentLines.line(Document.FLEET_EVENT.toText(sum)))
+                            .toList());
         }
         return files;
     }

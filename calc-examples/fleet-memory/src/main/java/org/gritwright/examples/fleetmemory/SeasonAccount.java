@@ -26,11 +26,16 @@ final class SeasonAccount {
 
     private SeasonAccount() {}
 
-    /** What its trucks' verifications say is taken from the history, unless the account says it. */
-    static SeasonPage page(History history, WrittenSeason written, List<WrittenSeason> all) throws BadInputException {
+    /** What telemetry counted and what its trucks' verifications say is taken from the history, unless the account says it. */
+    static SeasonPage page(History history, WrittenSeason account, List<WrittenSeason> all) throws BadInputException {
+        SeasonSums sums = SeasonSums.of(history, account);
+        WrittenSeason written = sums.season();
         SeasonErrors known = SeasonErrors.of(history, materials(written), written);
         Map<String, WrittenTruckSeason.CalibrationError> byRecords = new HashMap<>();
-        known.errors().forEach((truck, error) -> byRecords.put(truck, WrittenTruckSeason.CalibrationError.of(error)));
+        SharedScales scales = new SharedScales(written);
+        known.errors()
+                .forEach((truck, error) ->
+                        byRecords.put(truck, scales.error(error, known.shared().getOrDefault(truck, List.of()))));
         List<String> texts = new ArrayList<>();
         texts.add(written.from() + " to " + written.to() + ": "
                 + Words.count(written.trucks().size(), "truck") + ", "
@@ -52,6 +57,11 @@ final class SeasonAccount {
                 }
             }
         }
+        known.shared().values().stream()
+                .flatMap(shared -> scales.contradiction(shared).stream())
+                .distinct()
+                .forEach(texts::add);
+        texts.addAll(sums.texts());
         texts.addAll(sharing(written, all));
         written.findings().forEach(finding -> texts.add(finding.sentence()));
         try {

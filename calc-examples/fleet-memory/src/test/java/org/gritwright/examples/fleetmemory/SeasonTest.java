@@ -1,7 +1,9 @@
 package org.gritwright.examples.fleetmemory;
 
+import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.ByteArrayInputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -15,6 +17,7 @@ import org.gritwright.core.record.WrittenSeason;
 import org.gritwright.core.record.WrittenTruckSeason;
 import org.gritwright.core.season.FoundError;
 import org.gritwright.core.season.Suspicion;
+import org.gritwright.core.season.TruckSeason;
 import org.gritwright.units.Amounts;
 import org.gritwright.units.SpreadingUnits;
 import org.junit.jupiter.api.BeforeAll;
@@ -47,6 +50,44 @@ class SeasonTest {
 
     private static InventedAccount account(long seed, double overReport, int lost) {
         return new InventedAccount(InventedSeasons.DEMO, 2024, overReport, lost, seed);
+    }
+
+    /** The demo's account, its loads weighed on a scale of another name and uncertainty. */
+    private static SeasonPage weighedOn(String name, String uncertainty) throws Exception {
+        String text = Document.SEASON_ACCOUNT
+                .toText(InventedAccount.DEMO.written())
+                .replaceAll(
+                        "\"name\": \"loader [23]\",(\\s+)\"standardUncertainty\": \"0.5 %\"",
+                        "\"name\": \"" + name + "\",$1\"standardUncertainty\": \"" + uncertainty + "\"");
+        assertThat(text).contains(name);
+        WrittenSeason account = Document.SEASON_ACCOUNT.read(new ByteArrayInputStream(text.getBytes(UTF_8)));
+        return SeasonAccount.page(history, account, List.of(account));
+    }
+
+    @Test
+    void aScaleThatWeighedTheCatchesAndTheLoadsHasOneError() throws Exception {
+        SeasonPage same = weighedOn("hanging 2", "0.15 %");
+        SeasonPage other = weighedOn("hanging 7", "0.15 %");
+        SeasonPage otherwise = weighedOn("hanging 2", "0.5 %");
+        TruckSeason shared = same.season().trucks().get(1);
+        TruckSeason apart = other.season().trucks().get(1);
+
+        assertThat(shared.common()).isEqualTo(shared.loads().get(0).weighed().common());
+        assertThat(apart.common()).isEmpty();
+        assertThat(uncertainty(shared)).isLessThan(uncertainty(apart));
+        assertThat(same.texts()).noneMatch(text -> text.contains("hanging 2"));
+        assertThat(otherwise.texts())
+                .filteredOn(text -> text.contains("hanging 2"))
+                .singleElement()
+                .asString()
+                .startsWith(
+                        "The account says that hanging 2 is uncertain by 0.5 %, and the records of verifications by ")
+                .endsWith(": the account's is taken.");
+    }
+
+    private static double uncertainty(TruckSeason truck) {
+        return Amounts.in(
+                truck.calibrationError().orElseThrow().standardUncertainty().orElseThrow(), SpreadingUnits.PERCENT);
     }
 
     @Test

@@ -1,0 +1,103 @@
+package org.gritwright.examples.fleetmemory;
+
+import com.fasterxml.jackson.core.JsonFactory;
+import com.fasterxml.jackson.core.JsonGenerator;
+import com.fasterxml.jackson.core.JsonParser;
+import com.fasterxml.jackson.core.JsonToken;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.StringWriter;
+import java.io.UncheckedIOException;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Predicate;
+import org.gritwright.core.document.DocumentLimits;
+
+/** A file with a document in each of its lines, as programs write what telemetry summed up. */
+final class DocumentLines {
+    private final Documents documents;
+
+    /** Whether a format is one of documents. */
+    private final Predicate<String> isKnown;
+
+    DocumentLines(Documents documents, Predicate<String> isKnown) {
+        this.documents = documents;
+        this.isKnown = isKnown;
+    }
+
+    /** A document in one line, without its end. */
+    static String line(String document) {
+        StringWriter line = new StringWriter();
+        JsonFactory json = new JsonFactory();
+        try (JsonParser read = json.createParser(document);
+                JsonGenerator compact = json.createGenerator(line)) {
+            read.nextToken();
+            compact.copyCurrentStructure(read);
+        } catch (IOException e) {
+            throw new UncheckedIOException("memory can't fail to be read", e);
+        }
+        return line.toString();
+    }
+
+    /** What all lines hold, or every reason why some can't be used. */
+    List<Filed> read(InputStream in, String file) throws IOException, BadInputException {
+        List<Filed> filed = new ArrayList<>();
+        List<String> problems = new ArrayList<>();
+        int number = 1;
+        for (Optional<byte[]> line = ExportLines.next(in, file, 1);
+                line.isPresent();
+                line = ExportLines.next(in, file, number)) {
+            try {
+                filed.addAll(document(line.get(), file + ", line " + number));
+            } catch (BadInputException e) {
+                problems.addAll(e.lines());
+            }
+            number++;
+        }
+        if (!problems.isEmpty()) {
+            throw new BadInputException(problems);
+        }
+        return filed;
+    }
+
+    private List<Filed> document(byte[] line, String from) throws BadInputException {
+        if (new String(line, java.nio.charset.StandardCharsets.UTF_8).isBlank()) {
+            return List.of();
+        }
+        if (line.length > DocumentLimits.COMMON.bytes()) {
+            throw new BadInputException(from + " can't be used: it is too large for a document");
+        }
+        String format = format(line, from);
+        if (!isKnown.test(format)) {
+            throw new BadInputException(
+                    from + " can't be used: it says \"format\": \"" + format
+                            + "\", and a file of several documents has fleet days, calibration records, fleet events and season accounts");
+        }
+        return documents.read(format, line, from);
+    }
+
+    /** What a line says that it is; it has to be one object, and all of it. */
+    private static String format(byte[] line, String from) throws BadInputException {
+        Optional<String> format = Optional.empty();
+        boolean isOne;
+        try (JsonParser json = new JsonFactory().createParser(line)) {
+            isOne = json.nextToken() == JsonToken.START_OBJECT;
+            while (isOne && json.nextToken() == JsonToken.FIELD_NAME) {
+                boolean isFormat = json.currentName().equals("format");
+                if (json.nextToken() == JsonToken.VALUE_STRING && isFormat) {
+                    format = Optional.of(json.getText());
+                }
+                json.skipChildren();
+            }
+            isOne = isOne && json.nextToken() == null;
+        } catch (IOException e) {
+            isOne = false;
+        }
+        if (!isOne || format.isEmpty()) {
+            throw new BadInputException(from
+                    + " can't be used: a file of several documents has one in each line, with its" + " \"format\"");
+        }
+        return format.get();
+    }
+}

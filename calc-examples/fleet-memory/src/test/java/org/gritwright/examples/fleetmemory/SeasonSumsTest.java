@@ -1,0 +1,228 @@
+package org.gritwright.examples.fleetmemory;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.catchThrowableOfType;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import javax.measure.Quantity;
+import javax.measure.quantity.Mass;
+import org.gritwright.core.calibration.Since;
+import org.gritwright.core.history.Event;
+import org.gritwright.core.history.History;
+import org.gritwright.core.history.What;
+import org.gritwright.core.record.Document;
+import org.gritwright.core.record.WrittenEvent;
+import org.gritwright.core.record.WrittenPile;
+import org.gritwright.core.record.WrittenSeason;
+import org.gritwright.core.record.WrittenTruckSeason;
+import org.gritwright.core.season.StatedMass;
+import org.gritwright.units.Amounts;
+import org.gritwright.units.SpreadingUnits;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** A season's account beside the kept sums of telemetry. */
+class SeasonSumsTest {
+    private static final LocalDate FROM = LocalDate.of(2025, 11, 1);
+    private static final LocalDate TO = LocalDate.of(2026, 3, 31);
+
+    @TempDir
+    private Path folder;
+
+    private static Event sum(String truck, String day, double tons) {
+        return Event.of(
+                "telemetry " + truck + " " + day,
+                Since.parse(day),
+                truck,
+                new What.Used(
+                        "road salt", Optional.of(Since.parse(day)), Optional.empty(), Optional.empty(), tons(tons), 1),
+                "telemetry");
+    }
+
+    private static Quantity<Mass> tons(double tons) {
+        return Amounts.of(tons, SpreadingUnits.SHORT_TON);
+    }
+
+    private static WrittenTruckSeason truck(String id, WrittenTruckSeason.Source source, double... stated) {
+        return new WrittenTruckSeason(
+                id,
+                Optional.empty(),
+                List.of(new WrittenTruckSeason.Drawn(
+                        "north",
+                        FROM,
+                        TO,
+                        Arrays.stream(stated).mapToObj(SeasonSumsTest::tons).findFirst(),
+                        source)),
+                List.of());
+    }
+
+    private static WrittenSeason season(WrittenTruckSeason... trucks) {
+        StatedMass surveyed = StatedMass.of(tons(500), tons(10));
+        return new WrittenSeason(
+                "2025/26",
+                FROM,
+                TO,
+                List.of(new WrittenPile(
+                        "north",
+                        "road salt",
+                        surveyed,
+                        List.of(new WrittenPile.Survey(TO, StatedMass.of(tons(300), tons(6)))),
+                        List.of(),
+                        List.of(),
+                        Optional.empty())),
+                List.of(trucks));
+    }
+
+    private static History history(Event... events) {
+        return History.of(List.of(events), InventedSeasons.YARD);
+    }
+
+    @Test
+    void aDrawByTelemetryIsItsKeptSumsAndThePageSaysSo() throws Exception {
+        WrittenSeason account = season(
+                truck("C-01", WrittenTruckSeason.Source.TELEMETRY),
+                truck("C-02", WrittenTruckSeason.Source.CONTROLLER, 100));
+        History history = history(sum("C-01", "2025-12-01", 60), sum("C-01", "2026-01-10", 40));
+
+        SeasonPage page = SeasonAccount.page(history, account, List.of(account));
+
+        assertThat(page.season().trucks().get(0).draws())
+                .singleElement()
+                .satisfies(draw -> assertThat(draw.indicated()).isEqualTo(tons(100)));
+        assertThat(page.texts()).contains("What telemetry counted of 1 truck is taken from its kept sums.");
+    }
+
+    @Test
+    void whereTheSumsDontTellItTheAccountIsRefusedWithEachReason() {
+        WrittenSeason account = season(
+                truck("C-01", WrittenTruckSeason.Source.TELEMETRY),
+                truck("C-02", WrittenTruckSeason.Source.TELEMETRY),
+                truck("C-03", WrittenTruckSeason.Source.TELEMETRY));
+        Event all = Event.of(
+                "all",
+                Since.parse("2026-04-15"),
+                "C-02",
+                new What.Used(
+                        "road salt",
+                        Optional.of(Since.parse("2025-11-01")),
+                        Optional.empty(),
+                        Optional.empty(),
+                        tons(120),
+                        1),
+                "telemetry");
+        Event twice = sum("C-03", "2025-12-01", 60);
+        Event again = Event.of("again", twice.at(), "C-03", twice.what(), "telemetry");
+
+        BadInputException refused = catchThrowableOfType(
+                BadInputException.class,
+                () -> SeasonAccount.page(history(all, twice, again), account, List.of(account)));
+
+        assertThat(refused.lines())
+                .satisfiesExactly(
+                        line -> assertThat(line)
+                                .startsWith("season 2025/26 can't be computed: these draws state no mass"),
+                        line -> assertThat(line)
+                                .startsWith("Truck C-01, 2025-11-01 to 2026-03-31 from pile north: No sum of"),
+                        line -> assertThat(line).contains("C-02", "it reaches beyond 2025-11-01 to 2026-03-31"),
+                        line -> assertThat(line).contains("C-03", "Two sums of what was laid have a time in common"));
+    }
+
+    private List<String> texts(double stated, WrittenTruckSeason.Source source, Event... sums) throws Exception {
+        return SeasonSums.of(history(sums), season(truck("C-01", source, stated)))
+                .texts();
+    }
+
+    @Test
+    void whatTheAccountStatesAndTelemetryCountedMayBeTwoThings() throws Exception {
+        Event counted = sum("C-01", "2025-12-01", 100);
+
+        assertThat(texts(100.9, WrittenTruckSeason.Source.TELEMETRY, counted)).isEmpty();
+        assertThat(texts(104.9, WrittenTruckSeason.Source.CONTROLLER, counted)).isEmpty();
+        assertThat(texts(50, WrittenTruckSeason.Source.CONTROLLER)).isEmpty();
+        assertThat(texts(101.2, WrittenTruckSeason.Source.TELEMETRY, counted))
+                .containsExactly(
+                        "Truck C-01, 2025-11-01 to 2026-03-31 from pile north: the account states 101.2 ton by"
+                                + " telemetry, and the kept sums of its telemetry are 100 ton: one of both is wrong, or doesn't have all.");
+        assertThat(texts(94, WrittenTruckSeason.Source.CONTROLLER, counted))
+                .singleElement()
+                .asString()
+                .contains("states 94 ton by its controller");
+    }
+
+    @Test
+    void aTruckThatFellSilentBeforeTheOthersIsAskedAbout() throws Exception {
+        WrittenSeason account = season(
+                truck("C-01", WrittenTruckSeason.Source.TELEMETRY), truck("C-02", WrittenTruckSeason.Source.TELEMETRY));
+        Event[] sums = {sum("C-01", "2025-12-01", 60), sum("C-02", "2026-01-10", 40), sum("C-01", "2025-12-20", 60)};
+
+        assertThat(SeasonSums.of(history(sums), account).texts())
+                .containsExactly(
+                        "What telemetry counted of 2 trucks is taken from its kept sums.",
+                        "Truck C-01, 2025-11-01 to 2026-03-31 from pile north: its last sum is of 2025-12-20, and others"
+                                + " have some until 2026-01-10. Did it stand, or wasn't it heard?");
+        assertThat(SeasonSums.of(history(sums[1], sum("C-01", "2025-12-21", 60)), account)
+                        .texts())
+                .hasSize(1);
+    }
+
+    private static String line(Event event) {
+        return DocumentLines.line(
+                Document.FLEET_EVENT.toText(WrittenEvent.of(event).orElseThrow()));
+    }
+
+    @Test
+    void aFileMayHaveADocumentInEachLine() throws Exception {
+        Path file = folder.resolve("laid-sums.jsonl");
+        List<Event> sums = Stream.of("2025-12-01", "2025-12-09", "2025-12-27")
+                .map(day -> sum("C-01", day, 20))
+                .toList();
+        List<String> lines =
+                new ArrayList<>(sums.stream().map(SeasonSumsTest::line).toList());
+        lines.add(1, "");
+        Files.write(file, lines);
+        Database database = Database.of(folder.resolve("fleet.db").toString());
+
+        assertThat(Fixtures.run(database, "import", file).out())
+                .isEqualToIgnoringNewLines("Imported 1 file: 3 new, 0 known");
+        assertThat(Fixtures.run(database, "import", file).out())
+                .isEqualToIgnoringNewLines("Imported 1 file: 0 new, 3 known");
+        Files.writeString(file, lines.get(0).replace("40000 lb", "41000 lb").replace("20 ton", "21 ton"));
+        assertThat(Fixtures.run(database, "import", file).err()).contains("telemetry C-01 2025-12-01", "is other than");
+    }
+
+    @Test
+    void whatCantBeUsedOfLinesIsToldWithItsLineAndNothingIsKept() throws Exception {
+        Path file = folder.resolve("laid-sums.jsonl");
+        String good = line(sum("C-01", "2025-12-01", 20));
+        Files.write(
+                file,
+                List.of(
+                        good,
+                        line(sum("C-01", "2025-12-02", 20)).replace("ton\"", "barrels\""),
+                        good.substring(0, 60),
+                        "{\"format\":\"example.org/salt-bill\"}",
+                        good + good,
+                        "{\"day\":1}"));
+        Database database = Database.of(folder.resolve("fleet.db").toString());
+
+        Fixtures.Run run = Fixtures.run(database, "import", file);
+
+        assertThat(run.code()).isEqualTo(FleetMemoryCommand.BAD_INPUT);
+        assertThat(run.err())
+                .contains(
+                        "laid-sums.jsonl, line 2 can't be used:",
+                        "laid-sums.jsonl, line 3 can't be used: a file of several documents has one in each line",
+                        "laid-sums.jsonl, line 4 can't be used: it says \"format\": \"example.org/salt-bill\"",
+                        "laid-sums.jsonl, line 5 can't be used: a file of several documents has one in each line",
+                        "laid-sums.jsonl, line 6 can't be used: a file of several documents has one in each line")
+                .doesNotContain("line 1 can't be used");
+        assertThat(folder.resolve("fleet.db")).doesNotExist();
+    }
+}
