@@ -11,6 +11,7 @@ import static org.gritwright.core.history.Happenings.entered;
 import static org.gritwright.core.history.Happenings.event;
 import static org.gritwright.core.history.Happenings.history;
 import static org.gritwright.core.history.Happenings.hour;
+import static org.gritwright.core.history.Happenings.shown;
 import static org.gritwright.core.history.Happenings.value;
 
 import java.time.LocalDate;
@@ -24,7 +25,10 @@ import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.IntRange;
 import org.gritwright.core.Samples;
+import org.gritwright.core.calibration.CalibrationInForce;
 import org.gritwright.core.calibration.Since;
+import org.gritwright.core.observation.CalibrationPoint;
+import org.gritwright.core.observation.Material;
 import org.gritwright.units.Amounts;
 import org.gritwright.units.SpreadingUnits;
 import org.junit.jupiter.api.Test;
@@ -35,6 +39,8 @@ class LaidSumTest {
     private static final String SALT = TWO.material().name();
     private static final LocalDate FROM = LocalDate.of(2026, 11, 1);
     private static final LocalDate TO = LocalDate.of(2027, 1, 31);
+    private static final CalibrationPoint SAND = CalibrationPoint.of(
+            Material.of("sand", Amounts.of(95, SpreadingUnits.POUND_PER_CUBIC_FOOT)), TWO.metering(), TWO.setting());
     private static final Event KNOWN = entered("known", day("2026-10-19"), value(TWO, 25));
 
     private static Event sum(String id, String from, String at, double turns, double pounds) {
@@ -143,10 +149,58 @@ class LaidSumTest {
             assertThat(one.events()).hasSize(8);
             assertThat(one.toString()).endsWith("; and 3 more");
         });
+        History five = history(events.subList(0, 6).toArray(Event[]::new));
+        assertThat(five.contradictions().get(0).events()).hasSize(5);
+        assertThat(five.contradictions().get(0).toString()).doesNotContain(" more");
         Event withdrawn = Event.withdrawing("w", day("2027-02-01"), events.get(1), "the days are kept", "office");
         assertThat(history.with(List.of(withdrawn)).contradictions()).isEmpty();
         assertThat(pounds(LaidSum.of(history.with(List.of(withdrawn)), TRUCK, SALT, FROM, TO)))
                 .isEqualTo(17_500);
+    }
+
+    @Test
+    void whatIsContradictedElsewhereDoesntMatter() {
+        Event good = sum("1", "2026-12-01", "2026-12-01", 100, 2500);
+        Event[] odd = {
+            sum("2", "2027-03-01", "2027-03-01", 100, 2500),
+            sum("3", "2027-03-01", "2027-03-01", 100, 2500),
+            sum("4", "2027-03-05", "2027-03-05", 100, 2500),
+            sum("5", "2027-03-05", "2027-03-06", 100, 2500)
+        };
+        History history = history(KNOWN, good, odd[0], odd[1], odd[2], odd[3]);
+
+        assertThat(history.contradictions())
+                .extracting(one -> one.events().stream().map(Event::id).toList())
+                .containsExactly(List.of("2", "3"), List.of("5", "4"));
+        assertThat(pounds(LaidSum.of(history, TRUCK, SALT, FROM, TO))).isEqualTo(2500);
+        assertThat(LaidSum.of(history, TRUCK, SALT, FROM, FROM).remarks())
+                .containsExactly("No sum of what it laid of salt from 2026-11-01 to 2026-11-01 is kept.");
+    }
+
+    @Test
+    void whatContradictsItselfIsToldInTheOrderOfTime() {
+        History history = history(
+                KNOWN,
+                sum("early", "2026-11-01", "2026-11-01", 100, 9900),
+                shown("seen", day("2026-12-01"), value(TWO, 26)),
+                sum("late", "2027-01-01", "2027-01-01", 100, 9900));
+
+        assertThat(history.contradictions())
+                .extracting(one -> one.events().get(1).id())
+                .containsExactly("early", "seen", "late");
+    }
+
+    @Test
+    void aSumWithoutABeginningCountsOnItsDayAlone() {
+        Event first = sum("first", SALT, Optional.empty(), Since.of(FROM), 1, 25);
+        Event last = sum("last", SALT, Optional.empty(), Since.of(TO), 1, 25);
+        Event before = sum("before", SALT, Optional.empty(), Since.of(FROM.minusDays(1)), 1, 25);
+        Event after = sum("after", SALT, Optional.empty(), Since.of(TO.plusDays(1)), 1, 25);
+
+        assertThat(of(KNOWN, first, last, before, after).sums()).isEqualTo(2);
+        assertThat(pounds(of(KNOWN, first, last, before, after))).isEqualTo(50);
+        assertRefused(
+                "sums must be 0 or more: -1", () -> new LaidSum(Optional.empty(), -1, Optional.empty(), List.of()));
     }
 
     @Test
@@ -184,7 +238,8 @@ class LaidSumTest {
         Event[] held = {
             KNOWN,
             entered("three", day("2026-10-19"), value(THREE, 36)),
-            corrected("left", hour("2026-12-10T09:00"), value(TWO, 25), 22, "none")
+            corrected("left", hour("2026-12-10T09:00"), value(TWO, 25), 22, "none"),
+            entered("sand", day("2026-10-19"), CalibrationInForce.of(SAND, Happenings.pounds(90), Optional.empty()))
         };
         for (double[] one : new double[][] {{22, 0}, {30, 0}, {36, 0}, {21, 1}, {37, 1}}) {
             Event sum = sum("1", "2026-12-10", "2026-12-10", 1000, 1000 * one[0]);
@@ -196,6 +251,10 @@ class LaidSumTest {
         // Before the day of the correction, 22 lb/rev was held by nothing.
         Event before = sum("1", "2026-12-09", "2026-12-09", 1000, 22_000);
         assertThat(history(held[0], held[1], held[2], before).contradictions()).hasSize(1);
+        // From then on 25 lb/rev was held no more.
+        Event after = sum("1", "2026-12-11", "2026-12-11", 1000, 25_000);
+        assertThat(history(held[0], held[2], after).contradictions()).hasSize(1);
+        assertThat(history(held[0], after).contradictions()).isEmpty();
     }
 
     @Test

@@ -157,6 +157,15 @@ class WhatTest {
         assertRefused("calibration error must be above −100 %: -100 %", () -> verification(-100, 1));
         assertRefused("storms must be 0 or more: -1", () -> used(0, 0, -1));
         assertRefused("revolutions must be 0 or more: -1 rev", () -> used(-1, 0, 0));
+        assertRefused(
+                "unattributed revolutions must be 0 or more: -1 rev",
+                () -> new What.Used(
+                        "salt",
+                        Optional.empty(),
+                        Optional.empty(),
+                        Optional.of(Amounts.of(-1, SpreadingUnits.REVOLUTION)),
+                        Samples.pounds(1),
+                        0));
     }
 
     @Test
