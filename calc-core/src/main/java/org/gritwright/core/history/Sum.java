@@ -4,7 +4,9 @@ import java.time.Instant;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
@@ -70,7 +72,15 @@ record Sum(Event event, What.Used used, Instant from, Instant to) {
                 .collect(Collectors.groupingBy(sum -> sum.used.material(), TreeMap::new, Collectors.toList()))
                 .values()
                 .forEach(ofMaterial -> twice(ofMaterial, all));
-        sums.forEach(sum -> sum.otherwise(entries).ifPresent(all::add));
+        Map<Event, List<Event>> otherwise = new LinkedHashMap<>();
+        for (Sum sum : sums) {
+            sum.otherwise(entries)
+                    .ifPresent(entered -> otherwise
+                            .computeIfAbsent(entered, first -> new ArrayList<>(List.of(first)))
+                            .add(sum.event));
+        }
+        // Who sums with another value does so day after day: that is one thing.
+        otherwise.values().forEach(events -> all.add(new Contradiction(Contradiction.Kind.SUMMED_OTHERWISE, events)));
         return all;
     }
 
@@ -95,8 +105,11 @@ record Sum(Event event, What.Used used, Instant from, Instant to) {
         }
     }
 
-    /** Where every value of the time is known, what was laid a turn lies between the least and the greatest of them. */
-    private Optional<Contradiction> otherwise(List<SlotBook.Entry> entries) {
+    /**
+     * The first value that was held, if what was laid a turn isn't between the least and the greatest of them; nothing where not every value
+     * of the time is known.
+     */
+    private Optional<Event> otherwise(List<SlotBook.Entry> entries) {
         double turns = used.revolutions()
                 .map(count -> Amounts.si(RevolutionCount.class, count))
                 .orElse(0.0);
@@ -117,9 +130,6 @@ record Sum(Event event, What.Used used, Instant from, Instant to) {
             greatest = Math.max(greatest, value);
         }
         boolean isBetween = each >= least * (1 - ROUNDED) && each <= greatest * (1 + ROUNDED);
-        return isBetween
-                ? Optional.empty()
-                : Optional.of(new Contradiction(
-                        Contradiction.Kind.SUMMED_OTHERWISE, List.of(held.get(0).entered(), event)));
+        return isBetween ? Optional.empty() : Optional.of(held.get(0).entered());
     }
 }

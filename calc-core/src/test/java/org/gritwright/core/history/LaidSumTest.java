@@ -182,12 +182,13 @@ class LaidSumTest {
         History history = history(
                 KNOWN,
                 sum("early", "2026-11-01", "2026-11-01", 100, 9900),
+                sum("twice", "2026-11-01", "2026-11-01", 100, 2500),
                 shown("seen", day("2026-12-01"), value(TWO, 26)),
                 sum("late", "2027-01-01", "2027-01-01", 100, 9900));
 
         assertThat(history.contradictions())
                 .extracting(one -> one.events().get(1).id())
-                .containsExactly("early", "seen", "late");
+                .containsExactly("twice", "early", "seen", "late");
     }
 
     @Test
@@ -231,6 +232,21 @@ class LaidSumTest {
         } else {
             assertThat(history.contradictions()).isEmpty();
         }
+    }
+
+    @Test
+    void whoSumsWithAnotherValueDayAfterDayIsToldOnce() {
+        History history = history(
+                KNOWN,
+                sum("1", "2026-12-01", "2026-12-01", 1000, 11_340),
+                sum("2", "2026-12-02", "2026-12-02", 1000, 25_000),
+                sum("3", "2026-12-03", "2026-12-03", 1000, 11_340),
+                entered("next", day("2026-12-10"), value(TWO, 24)),
+                sum("4", "2026-12-11", "2026-12-11", 1000, 11_340));
+
+        assertThat(history.contradictions())
+                .extracting(one -> one.events().stream().map(Event::id).toList())
+                .containsExactly(List.of("known", "1", "3"), List.of("next", "4"));
     }
 
     @Test
