@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.function.DoubleFunction;
 import org.gritwright.units.check.Require;
 
 /**
@@ -109,14 +110,9 @@ public record CusumChart(double allowance, double limit, double headstart, Sides
     public static CusumChart designed(double allowance, double headstartPart, Sides sides, Goal goal) {
         Require.that(
                 headstartPart >= 0 && headstartPart <= 1, "headstart as a part of the limit", "0 to 1", headstartPart);
-        CusumChart one = new CusumChart(allowance, 1, headstartPart, sides);
-        return one.withLimit(Design.find(
-                one::withLimit, Objects.requireNonNull(goal, "goal"), 2 / Math.max(LEAST, allowance), FIRST_STEP));
-    }
-
-    /** With a headstart that keeps its part of the limit. */
-    private CusumChart withLimit(double newLimit) {
-        return new CusumChart(allowance, newLimit, headstart / limit * newLimit, sides);
+        DoubleFunction<CusumChart> charts = h -> new CusumChart(allowance, h, headstartPart * h, sides);
+        return charts.apply(
+                Design.find(charts, Objects.requireNonNull(goal, "goal"), 2 / Math.max(LEAST, allowance), FIRST_STEP));
     }
 
     /**
@@ -196,11 +192,6 @@ public record CusumChart(double allowance, double limit, double headstart, Sides
 
     FilterChain side(double from) {
         return new FilterChain(1, 1, allowance, true, from, number -> limit, limit);
-    }
-
-    /** The mean as a chart sees it that looks above. */
-    double seen(double mean) {
-        return sides == Sides.LOWER ? -mean : mean;
     }
 
     /** What computes run lengths of two sides needs one of them at 0 whenever the other signals. */

@@ -7,7 +7,6 @@ import org.gritwright.units.check.Require;
 /** Finds the limit that meets a goal. */
 final class Design {
     private static final double NEAREST = 1e-4;
-    private static final double FARTHEST = 500;
 
     private Design() {}
 
@@ -18,7 +17,7 @@ final class Design {
      * @param guess where to begin
      * @param firstStep by which factor the limit is moved first, until it is on the other side; then ever more
      */
-    static double find(DoubleFunction<ControlChart> charts, Goal goal, double guess, double firstStep) {
+    static double find(DoubleFunction<? extends ControlChart> charts, Goal goal, double guess, double firstStep) {
         DoubleUnaryOperator excess = limit -> excess(charts.apply(limit), goal);
         double low = guess;
         double high = guess;
@@ -28,7 +27,6 @@ final class Design {
                 low = high;
                 high *= step;
                 step *= step;
-                Require.that(high <= FARTHEST, "limit", "at most " + FARTHEST + " to meet the goal", goal);
             } while (excess.applyAsDouble(high) < 0);
         } else {
             do {

@@ -181,9 +181,4 @@ public record EwmaChart(double lambda, double limit, Limits limits, Sides sides)
     FilterChain chain() {
         return new FilterChain(1 - lambda, lambda, 0, sides != Sides.BOTH, 0, this::limitAt, settledLimit());
     }
-
-    /** The mean as a chart sees it that looks above. */
-    double seen(double mean) {
-        return sides == Sides.LOWER ? -mean : mean;
-    }
 }

@@ -17,13 +17,11 @@ final class FilterChain implements Stepper {
     private static final double NODES_PER_DEVIATION = 1.6;
 
     private static final int LEAST_NODES = 12;
-    private static final int MOST_NODES = 1500;
+    /** In standard deviations of one step; 1500 nodes. */
+    private static final double MOST_WIDTH = 930;
 
     /** A limit that is so near the one it approaches is taken for that. */
     private static final double SETTLED = 1e-8;
-
-    /** How far a kernel may be tilted to another mean before it is computed anew, as the logarithm of a factor. */
-    private static final double MOST_TILT = 50;
 
     private final double memory;
     private final double gain;
@@ -40,7 +38,6 @@ final class FilterChain implements Stepper {
     private final double[] masses;
 
     private final double[] before;
-    private final double[] tilted;
     private final double[] kernel;
     private long number;
     private double limit = Double.NaN;
@@ -50,7 +47,7 @@ final class FilterChain implements Stepper {
     private boolean isSymmetric;
 
     /**
-     * The law before the first observation.
+     * The law before the first observation. What isn't reflected starts at 0 and has no allowance.
      *
      * @param limits the limit by the number of the observation
      * @param settled the limit that they approach
@@ -71,19 +68,17 @@ final class FilterChain implements Stepper {
         this.limits = limits;
         this.settled = settled;
         double width = (isReflected ? settled : 2 * settled) / gain;
-        double nodes = LEAST_NODES + Math.ceil(NODES_PER_DEVIATION * width);
         Require.that(
-                nodes <= MOST_NODES,
+                width <= MOST_WIDTH,
                 "distance of the limits",
-                "at most " + MOST_NODES / NODES_PER_DEVIATION + " standard deviations of what one observation moves",
+                "at most " + MOST_WIDTH + " standard deviations of what one observation moves",
                 width);
-        this.isSymmetric = !isReflected && allowance == 0 && start == 0;
-        this.rule = GaussLegendre.of((int) nodes);
+        this.isSymmetric = !isReflected;
+        this.rule = GaussLegendre.of(LEAST_NODES + (int) Math.ceil(NODES_PER_DEVIATION * width));
         int places = rule.size() + (isReflected ? 1 : 0);
         this.places = new double[places];
         this.masses = new double[places];
         this.before = new double[places];
-        this.tilted = new double[places];
         this.kernel = new double[rule.size() * places];
     }
 
@@ -95,10 +90,7 @@ final class FilterChain implements Stepper {
     @Override
     public double advance(double mean) {
         number++;
-        if (isSymmetric && mean != 0) {
-            isSymmetric = false;
-            kernelFrom = Double.NaN; // it has half of the rows
-        }
+        isSymmetric &= mean == 0;
         double last = limit;
         System.arraycopy(masses, 0, before, 0, masses.length);
         double exact = limits.applyAsDouble(number);
@@ -161,19 +153,13 @@ final class FilterChain implements Stepper {
     }
 
     private void fromLast(double last, double mean) {
-        // φ(v − d) = φ(v)·exp(v·d − d²/2), and v is a term of the new place less one of the old.
-        double tilt = mean - kernelMean;
-        for (int i = 0; i < masses.length; i++) {
-            tilted[i] = tilt == 0 ? before[i] : before[i] * Math.exp(-memory * place(i, last) / gain * tilt);
-        }
         int at = 0;
         for (int j = 0; j < rows(); j++) {
             double sum = 0;
-            for (double mass : tilted) {
+            for (double mass : before) {
                 sum += kernel[at++] * mass;
             }
-            double there = places[j] / gain + allowance - kernelMean;
-            masses[j] = weight(j) * sum * (tilt == 0 ? 1 : Math.exp(there * tilt - tilt * tilt / 2));
+            masses[j] = weight(j) * sum;
         }
         for (int j = rows(); j < rule.size(); j++) {
             masses[j] = masses[rule.size() - 1 - j];
@@ -188,8 +174,7 @@ final class FilterChain implements Stepper {
     }
 
     private void prepare(double from, double mean) {
-        double farthest = (memory * from + limit) / gain + Math.abs(allowance - kernelMean);
-        if (kernelFrom == from && kernelTo == limit && Math.abs(mean - kernelMean) * farthest <= MOST_TILT) {
+        if (kernelFrom == from && kernelTo == limit && kernelMean == mean) {
             return;
         }
         kernelFrom = from;

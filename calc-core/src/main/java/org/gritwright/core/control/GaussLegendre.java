@@ -6,8 +6,8 @@ package org.gritwright.core.control;
  * Mathematical Functions, 1964, 25.4.29 and 22.16.6; from memory).
  */
 final class GaussLegendre {
-    private static final int MOST_ROUNDS = 100;
-    private static final double ROUNDING = 1e-15;
+    /** Each doubles the digits, of which there are two or more to begin with. */
+    private static final int ROUNDS = 5;
 
     private final double[] nodes;
     private final double[] weights;
@@ -22,10 +22,8 @@ final class GaussLegendre {
         double[] weights = new double[n];
         for (int i = 0; i < (n + 1) / 2; i++) {
             double x = Math.cos(Math.PI * (i + 0.75) / (n + 0.5));
-            double step = 1;
-            for (int round = 0; round < MOST_ROUNDS && Math.abs(step) > ROUNDING; round++) {
-                step = polynomial(n, x) / slope(n, x);
-                x -= step;
+            for (int round = 0; round < ROUNDS; round++) {
+                x -= polynomials(n, x)[n] / slope(n, x);
             }
             double slope = slope(n, x);
             double weight = 2 / ((1 - x * x) * slope * slope);
@@ -41,17 +39,11 @@ final class GaussLegendre {
     private static double[] polynomials(int n, double x) {
         double[] p = new double[n + 1];
         p[0] = 1;
-        if (n > 0) {
-            p[1] = x;
-        }
+        p[1] = x;
         for (int k = 2; k <= n; k++) {
             p[k] = ((2 * k - 1) * x * p[k - 1] - (k - 1) * p[k - 2]) / k;
         }
         return p;
-    }
-
-    private static double polynomial(int n, double x) {
-        return polynomials(n, x)[n];
     }
 
     private static double slope(int n, double x) {

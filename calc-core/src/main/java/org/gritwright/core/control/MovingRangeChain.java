@@ -14,7 +14,8 @@ import java.util.Arrays;
 final class MovingRangeChain implements Stepper {
     private static final int LEAST_NODES = 8;
     private static final double NODES_PER_DEVIATION = 5;
-    private static final double ROUNDING = 1e-9;
+    /** A piece that is moved by the range is so many pieces farther on. */
+    private static final int APART = 2;
 
     private final double[] places;
     private final double[] weights;
@@ -27,8 +28,6 @@ final class MovingRangeChain implements Stepper {
     MovingRangeChain(double limit, double range) {
         double[] ends = ends(limit, range);
         int pieces = ends.length - 1;
-        // A piece that is moved by the range is so many pieces farther on.
-        int apart = range >= 2 * limit ? pieces : isWhole(limit, range) ? 1 : 2;
         double longest = 0;
         for (int p = 0; p < pieces; p++) {
             longest = Math.max(longest, ends[p + 1] - ends[p]);
@@ -49,31 +48,16 @@ final class MovingRangeChain implements Stepper {
                 int distance = i / n - j / n;
                 double half = (ends[i / n + 1] - ends[i / n]) / 2;
                 double first = half * partial[j % n][i % n];
-                near[j][i] = Math.abs(distance) < apart
+                near[j][i] = Math.abs(distance) < APART
                         ? weights[i]
-                        : distance == apart ? first : distance == -apart ? weights[i] - first : 0;
+                        : distance == APART ? first : distance == -APART ? weights[i] - first : 0;
             }
         }
     }
 
-    /** Whether the range fits the distance of the limits a whole number of times. */
-    private static boolean isWhole(double limit, double range) {
-        double times = 2 * limit / range;
-        return Math.abs(times - Math.rint(times)) <= ROUNDING * times;
-    }
-
+    /** Where the range fits a whole number of times, every other piece has no length. */
     private static double[] ends(double limit, double range) {
-        double times = 2 * limit / range;
-        if (times <= 1) {
-            return new double[] {-limit, limit};
-        }
-        if (isWhole(limit, range)) {
-            int pieces = (int) Math.rint(times);
-            double[] ends = new double[pieces + 1];
-            Arrays.setAll(ends, i -> -limit + 2 * limit * i / pieces);
-            return ends;
-        }
-        int whole = (int) times;
+        int whole = (int) (2 * limit / range);
         double rest = 2 * limit - whole * range;
         double[] ends = new double[2 * whole + 2];
         for (int m = 0; m <= whole; m++) {

@@ -87,18 +87,14 @@ final class RuleChain implements Stepper {
     }
 
     /**
-     * The bits that can still lead to a signal, of the last within − 1 observations, the newest in bit 0. A bit can't if in every window
-     * that still has it there would be too few even if all to come were beyond.
+     * The bits that can still lead to a signal, of the last within − 1 observations, the newest in bit 0. A bit can't if there would be
+     * too few even if all to come were beyond, up to the last window that still has it.
      */
     private static int relevant(RunRulesChart.Rule rule, int bits) {
         int left = bits & ((1 << (rule.within() - 1)) - 1);
         for (int age = rule.within() - 1; age >= 1; age--) {
-            boolean matters = false;
-            for (int toCome = 1; toCome <= rule.within() - age; toCome++) {
-                int window = left & ((1 << (rule.within() - toCome)) - 1);
-                matters |= Integer.bitCount(window) + toCome >= rule.count();
-            }
-            if (!matters) {
+            int window = left & ((1 << age) - 1);
+            if (Integer.bitCount(window) + rule.within() - age < rule.count()) {
                 left &= ~(1 << (age - 1));
             }
         }

@@ -48,13 +48,14 @@ final class RunLengthMethods {
     private static double byEquation(ControlChart chart, double mean) {
         double average = Double.NaN;
         if (chart instanceof EwmaChart ewma && ewma.limits() == EwmaChart.Limits.FIXED) {
-            average = meaningful(ewma.chain().average(ewma.seen(mean)));
+            average = meaningful(ewma.chain().average(ewma.sides().seen(mean)));
         } else if (chart instanceof IndividualsChart individuals) {
             average = meaningful(individuals.chain().average(mean));
         } else if (chart instanceof CusumChart cusum) {
             average = cusum.sides() == Sides.BOTH
                     ? bothSides(cusum, mean)
-                    : meaningful(cusum.side(cusum.headstart()).average(cusum.seen(mean)));
+                    : meaningful(
+                            cusum.side(cusum.headstart()).average(cusum.sides().seen(mean)));
         }
         return average;
     }
@@ -85,19 +86,17 @@ final class RunLengthMethods {
         return all;
     }
 
-    private static Stepper stepper(ControlChart chart, Change change) {
+    private static Stepper stepper(ControlChart chart) {
         if (chart instanceof EwmaChart ewma) {
-            requireSeen(ewma.sides(), change);
-            FilterChain chain = ewma.chain();
-            return new Mirrored(chain, ewma.sides() == Sides.LOWER);
+            return ewma.chain();
         }
         if (chart instanceof CusumChart cusum) {
-            requireSeen(cusum.sides(), change);
+            FilterChain side = cusum.side(cusum.headstart());
             if (cusum.sides() == Sides.BOTH) {
                 cusum.requireSidesApart();
-                return new TwoSidedCusumChain(cusum.side(cusum.headstart()), cusum.side(cusum.headstart()));
+                return new TwoSidedCusumChain(side, cusum.side(cusum.headstart()));
             }
-            return new Mirrored(cusum.side(cusum.headstart()), cusum.sides() == Sides.LOWER);
+            return side;
         }
         if (chart instanceof IndividualsChart individuals) {
             return individuals.chain();
@@ -105,32 +104,24 @@ final class RunLengthMethods {
         return new RuleChain(((RunRulesChart) chart).rules());
     }
 
-    private static void requireSeen(Sides sides, Change change) {
-        Require.that(
-                change.isSteady() || sides.see(change.step()),
-                "drift per observation",
-                "toward a side that the chart looks at",
-                change.step());
-    }
-
-    /** A chart that looks below sees observations mirrored. */
-    private record Mirrored(Stepper chain, boolean isMirrored) implements Stepper {
-        @Override
-        public double advance(double mean) {
-            return chain.advance(isMirrored ? -mean : mean);
+    private static Sides sides(ControlChart chart) {
+        if (chart instanceof EwmaChart ewma) {
+            return ewma.sides();
         }
-
-        @Override
-        public boolean isSettled() {
-            return chain.isSettled();
-        }
+        return chart instanceof CusumChart cusum ? cusum.sides() : Sides.BOTH;
     }
 
     /**
      * Observation by observation, until what each one leaves is steady, or what is left adds nothing; at most so many as are asked for.
      */
     static RunLengths byObservation(ControlChart chart, Change change, long most) {
-        Stepper stepper = stepper(chart, change);
+        Sides sides = sides(chart);
+        Require.that(
+                sides.see(change.step()),
+                "drift per observation",
+                "toward a side that the chart looks at",
+                change.step());
+        Stepper stepper = stepper(chart);
         double[] survivals = new double[256];
         survivals[0] = 1;
         double sum = 1;
@@ -145,7 +136,7 @@ final class RunLengthMethods {
             }
             double before = survivals[n - 1];
             // Rounding may leave a little less than nothing.
-            double now = Math.max(0, Math.min(stepper.advance(change.mean(n)), before));
+            double now = Math.max(0, Math.min(stepper.advance(sides.seen(change.mean(n))), before));
             survivals[n] = now;
             sum += now;
             double newLoss = 1 - now / before;

@@ -2,6 +2,7 @@ package org.gritwright.core.control;
 
 import java.io.Serializable;
 import java.util.Arrays;
+import java.util.Objects;
 import org.gritwright.units.check.Require;
 
 /**
@@ -110,7 +111,7 @@ public final class RunLengths implements Serializable {
 
     @Override
     public int hashCode() {
-        return 31 * Arrays.hashCode(survivals) + Double.hashCode(ratio);
+        return Objects.hash(Arrays.hashCode(survivals), ratio);
     }
 
     /**

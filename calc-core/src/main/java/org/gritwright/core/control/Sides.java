@@ -9,8 +9,13 @@ public enum Sides {
     /** Below only. */
     LOWER;
 
-    /** Whether a mean that moves so for ever comes to a side that is watched. */
+    /** Whether a mean that moves so for ever stays, or comes to a side that is watched. */
     boolean see(double step) {
-        return this == BOTH || (this == UPPER ? step > 0 : step < 0);
+        return this == BOTH || (this == UPPER ? step >= 0 : step <= 0);
+    }
+
+    /** A mean as a chart sees it that looks above. */
+    double seen(double mean) {
+        return this == LOWER ? -mean : mean;
     }
 }

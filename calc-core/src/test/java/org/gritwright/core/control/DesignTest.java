@@ -83,6 +83,7 @@ class DesignTest {
     void goalsAreChecked() {
         assertThat(Goal.median(500)).isEqualTo(new Goal.FalseAlarm(0.5, 500));
         assertThat(Goal.falseAlarms(1, 20, 30)).isEqualTo(new Goal.FalseAlarm(0.05, 30));
+        assertThat(Goal.median(100_000)).isEqualTo(new Goal.FalseAlarm(0.5, 100_000));
         assertThat(Goal.average(1e7)).isEqualTo(new Goal.Average(1e7));
         assertThatThrownBy(() -> Goal.average(1)).hasMessageContaining("average run length in control");
         assertThatThrownBy(() -> Goal.average(1.1e7)).hasMessageContaining("average run length in control");

@@ -69,6 +69,25 @@ class EwmaChartTest {
     }
 
     @Test
+    void exactLimitsAreSettledOnceTheyLackLessThanAPartIn100Million() {
+        // They lack 1 − √(1 − 0.99²ⁱ) of themselves: 5.2·10⁻⁸ at i = 800, 0.7·10⁻⁸ at i = 900.
+        FilterChain chain = new EwmaChart(0.01, 3, Limits.EXACT, Sides.BOTH).chain();
+        for (int i = 1; i <= 800; i++) {
+            chain.advance(0);
+        }
+        assertThat(chain.isSettled()).isFalse();
+        for (int i = 801; i <= 900; i++) {
+            chain.advance(0);
+        }
+        assertThat(chain.isSettled()).isTrue();
+    }
+
+    @Test
+    void theFarthestLimitIsStillAChart() {
+        assertThat(EwmaChart.fixed(1, 1000).limitAt(1)).isEqualTo(1000);
+    }
+
+    @Test
     void aOneSidedChartStaysAtZeroOnTheOtherSide() {
         EwmaChart upper = new EwmaChart(0.5, 2, Limits.FIXED, Sides.UPPER);
         EwmaChart lower = new EwmaChart(0.5, 2, Limits.FIXED, Sides.LOWER);
@@ -100,6 +119,9 @@ class EwmaChartTest {
     void limitsTooFarOutForTheMethodAreRefusedAndNotGuessed() {
         assertThatThrownBy(() -> EwmaChart.fixed(0.001, 40).averageRunLength(Change.none()))
                 .hasMessageContaining("distance of the limits");
+        assertThat(new CusumChart(0.5, 930, 0, Sides.UPPER).side(0).isSettled()).isFalse();
+        assertThatThrownBy(() -> new CusumChart(0.5, 930.1, 0, Sides.UPPER).averageRunLength(Change.none()))
+                .hasMessageContaining("distance of the limits must be at most 930.0 standard deviations");
         assertThatThrownBy(() -> EwmaChart.fixed(0.1, 9).averageRunLength(Change.none()))
                 .hasMessageContaining("average run length");
         assertThatThrownBy(() -> EwmaChart.fixed(0.1, 9).runLengths(Change.none()))

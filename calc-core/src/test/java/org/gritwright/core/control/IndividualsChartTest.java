@@ -47,6 +47,10 @@ class IndividualsChartTest {
                 .extracting(IndividualsChart.Point::isSignal)
                 .containsExactly(false, true, true, false, true, false);
         assertThat(chart.run()).isEmpty();
+        // 2 deviations times the range's limit of 4: at it is no signal.
+        assertThat(chart.run(14, 6, 14.5))
+                .extracting(IndividualsChart.Point::isRangeOutside)
+                .containsExactly(false, false, true);
     }
 
     @ParameterizedTest
@@ -114,6 +118,7 @@ class IndividualsChartTest {
     @Test
     void observationsThatTellNothingAreRefused() {
         assertThat(IndividualsChart.standardized(20, 2).limit()).isEqualTo(20);
+        assertThatThrownBy(() -> IndividualsChart.standardized(20, 1.9)).hasMessageContaining("or more, 2.0");
         assertThat(IndividualsChart.of(1, 2).center()).isEqualTo(1.5);
         assertThatThrownBy(() -> IndividualsChart.of(1)).hasMessageContaining("two or more");
         assertThatThrownBy(() -> IndividualsChart.of(1, 1, 1)).hasMessageContaining("standard deviation");

@@ -12,6 +12,8 @@ import java.io.ObjectOutputStream;
 import java.util.List;
 import org.gritwright.core.control.EwmaChart.Limits;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 class RunLengthsTest {
     private static final EwmaChart SHEWHART = EwmaChart.fixed(1, 2);
@@ -44,6 +46,7 @@ class RunLengthsTest {
         assertThat(few.quantile(0.76)).isEqualTo(4);
         assertThat(few.quantile(0.875)).isEqualTo(4);
         assertThat(few.quantile(0.88)).isEqualTo(5);
+        assertThat(few.survival(4)).isEqualTo(0.125);
         assertThat(few.survival(5)).isEqualTo(0.0625);
         assertThat(few.average()).isEqualTo(2.75);
         assertThatThrownBy(() -> few.quantile(0)).hasMessageContaining("probability");
@@ -100,6 +103,26 @@ class RunLengthsTest {
         assertThatThrownBy(() -> chart.averageRunLength(Change.drift(1e-12)))
                 .hasMessageContaining("hardly any is beyond 1000000 observations");
         assertThat(chart.averageRunLength(Change.drift(1e-4))).isBetween(10_000.0, 50_000.0);
+    }
+
+    /** Without a memory, the chances that the observations one by one are within multiply. */
+    @ParameterizedTest
+    @CsvSource({"3, 0.02", "3, 0.5", "5, 1e-4", "2, 3"})
+    void underADriftTheAverageWithoutAMemoryIsASumOfProducts(double limit, double drift) {
+        double sum = 0;
+        double left = 1;
+        for (int n = 1; left > 1e-18; n++) {
+            sum += left;
+            double mean = (n - 1) * drift;
+            left *= Normal.between(-limit - mean, limit - mean);
+        }
+
+        assertThat(RunRulesChart.of(new RunRulesChart.Rule(1, 1, limit)).averageRunLength(Change.drift(drift)))
+                .isCloseTo(sum, within(1e-11 * sum));
+        assertThat(EwmaChart.fixed(1, limit).averageRunLength(Change.drift(drift)))
+                .isCloseTo(sum, within(1e-9 * sum));
+        assertThat(IndividualsChart.standardized(limit, 2 * limit).averageRunLength(Change.drift(drift)))
+                .isCloseTo(sum, within(1e-9 * sum));
     }
 
     @Test

@@ -11,6 +11,7 @@ import static org.gritwright.core.control.RunRulesChart.TWO_OF_3_BEYOND_2;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 import org.gritwright.core.ControlTables;
 import org.gritwright.core.control.RunRulesChart.Rule;
 import org.hipparchus.linear.LUDecomposition;
@@ -112,6 +113,7 @@ class RunRulesChartTest {
     @Test
     void anObservationInsideIsNoSignalEvenAfterTwoBeyond() {
         assertThat(signals(RunRulesChart.of(TWO_OF_3_BEYOND_2), 2.5, 2.5, 0)).containsExactly(2L);
+        assertThat(signals(RunRulesChart.of(TWO_OF_3_BEYOND_2), 2.5, 2.5, 2)).containsExactly(2L);
     }
 
     @Test
@@ -122,6 +124,12 @@ class RunRulesChartTest {
         assertThatThrownBy(() -> new Rule(2, 2, -1)).hasMessageContaining("limit of a run rule");
         assertThatThrownBy(() -> new RunRulesChart(List.of())).hasMessageContaining("run rules");
         assertThatThrownBy(() -> RunRulesChart.of(ONE_BEYOND_3, ONE_BEYOND_3)).hasMessageContaining("each once");
+        List<Rule> nine = Stream.iterate(1, i -> i + 1)
+                .limit(9)
+                .map(i -> new Rule(1, i, 3))
+                .toList();
+        assertThat(new RunRulesChart(nine.subList(0, 8)).rules()).hasSize(8);
+        assertThatThrownBy(() -> new RunRulesChart(nine)).hasMessageContaining("1 to 8, each once");
         assertThatThrownBy(() -> ALL.run(Double.NaN)).hasMessageContaining("observation");
         assertThatThrownBy(() -> ALL.scaled(0)).hasMessageContaining("factor");
         assertThatThrownBy(() -> new RunRulesChart.Point(0, 1, List.of())).hasMessageContaining("number");
