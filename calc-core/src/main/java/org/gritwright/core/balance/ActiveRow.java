@@ -39,13 +39,12 @@ final class ActiveRow {
         return largest;
     }
 
+    /** Takes out a node that is there. */
     void remove(int of) {
         int place = place(of);
-        if (place >= 0) {
-            length--;
-            System.arraycopy(node, place + 1, node, place, length - place);
-            System.arraycopy(number, place + 1, number, place, length - place);
-        }
+        length--;
+        System.arraycopy(node, place + 1, node, place, length - place);
+        System.arraycopy(number, place + 1, number, place, length - place);
     }
 
     /**
@@ -80,14 +79,18 @@ final class ActiveRow {
                 i++;
                 continue;
             }
-            double change = byFirst * pivot.ofFirst[j] + bySecond * pivot.ofSecond[j];
+            double ofFirst = byFirst * pivot.ofFirst[j];
+            double ofSecond = bySecond * pivot.ofSecond[j];
+            double change = ofFirst + ofSecond;
+            // Where both cancel, what they were rounded by stays.
+            double rounded = ROUNDING * (Math.abs(ofFirst) + Math.abs(ofSecond));
             if (theirs == self) {
                 diagonal -= change;
-                diagonalNoise = Math.max(diagonalNoise, ROUNDING * Math.abs(change));
+                diagonalNoise = Math.max(diagonalNoise, rounded);
             } else {
                 nodes[used] = theirs;
                 numbers[used++] = mine == theirs ? number[i] - change : -change;
-                noise = Math.max(noise, ROUNDING * Math.abs(change));
+                noise = Math.max(noise, rounded);
             }
             if (mine == theirs) {
                 i++;
@@ -95,8 +98,8 @@ final class ActiveRow {
             j++;
         }
         if (used > node.length) {
-            node = new int[used + used / 4];
-            number = new double[used + used / 4];
+            node = new int[2 * used];
+            number = new double[2 * used];
         }
         System.arraycopy(nodes, 0, node, 0, used);
         System.arraycopy(numbers, 0, number, 0, used);

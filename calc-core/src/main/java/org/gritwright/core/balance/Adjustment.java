@@ -200,24 +200,11 @@ public final class Adjustment {
      */
     public OptionalDouble normalizedResidual(String quantity) {
         int node = layout.nodeOf(quantity);
-        double variance = readingVariance(node);
+        double variance = layout.readingVariance(node);
         double rest = variance - inverse(node, node);
         return variance > 0 && rest > NOTHING * variance
                 ? OptionalDouble.of(-solution[node] / Math.sqrt(rest))
                 : OptionalDouble.empty();
-    }
-
-    private double readingVariance(int node) {
-        Map<Integer, Double> errors = new HashMap<>();
-        int row = layout.readingOf(node);
-        if (row >= 0) {
-            layout.addErrors(row, 1, errors);
-        }
-        return squares(errors);
-    }
-
-    private static double squares(Map<Integer, Double> numbers) {
-        return numbers.values().stream().mapToDouble(one -> one * one).sum();
     }
 
     /**
@@ -237,7 +224,7 @@ public final class Adjustment {
             }
             layout.addErrors(reading, layout.coefficient[k], errors);
         }
-        double variance = squares(errors);
+        double variance = errors.values().stream().mapToDouble(one -> one * one).sum();
         return variance > 0 ? OptionalDouble.of(-layout.rightSide[row] / Math.sqrt(variance)) : OptionalDouble.empty();
     }
 
@@ -271,7 +258,7 @@ public final class Adjustment {
         List<Candidate> all = new ArrayList<>();
         for (Candidate candidate : layout.candidates()) {
             if (candidate.kind() != Candidate.Kind.MEASUREMENT
-                    || readingVariance(layout.nodeOf(candidate.name())) > 0) {
+                    || layout.readingVariance(layout.nodeOf(candidate.name())) > 0) {
                 all.add(candidate);
             }
         }
@@ -377,10 +364,11 @@ public final class Adjustment {
     private double[] patternless(List<Candidate> candidates, int seed) {
         double[] right = new double[layout.nodes()];
         double[] deviation = new double[candidates.size()];
+        double[] pattern = Traces.patternless(deviation.length, seed);
         for (int i = 0; i < deviation.length; i++) {
             int node = layout.nodeOf(candidates.get(i));
             deviation[i] = Math.sqrt(-inverse(node, node));
-            right[node] = Traces.patternless(i, seed) / deviation[i];
+            right[node] = pattern[i] / deviation[i];
         }
         double[] pulls = project(saddle.solve(right));
         return IntStream.range(0, deviation.length)
@@ -432,18 +420,14 @@ public final class Adjustment {
         return rest;
     }
 
-    /** So much cancelled that it is worth solving for again, refined. */
-    private static boolean isDoubtful(double number, double size) {
-        return Math.abs(number) < DOUBTFUL * size && Math.abs(number) > ROUNDING * size;
-    }
-
     private double[] column(int node) {
         return project(saddle.column(node));
     }
 
     private double inverse(int one, int other) {
         double number = saddle.inverse(one, other);
-        if (Double.isNaN(number) || (one == other && isDoubtful(number, saddle.inverseSize(one)))) {
+        // Where so much cancelled, it is worth solving for again, refined.
+        if (Double.isNaN(number) || (one == other && Math.abs(number) < DOUBTFUL * saddle.inverseSize(one))) {
             number = saddle.column(one)[other];
         }
         for (Accepted let : accepted) {

@@ -24,9 +24,13 @@ final class Determination {
         double[] once = new double[layout.nodes()];
         double[] again = new double[layout.nodes()];
         List<Dependence> dependences = new ArrayList<>();
-        for (int node : saddle.nothing()) {
-            once[node] = Traces.patternless(node, 1);
-            again[node] = Traces.patternless(node, 2);
+        int[] nothing = saddle.nothing();
+        double[] some = Traces.patternless(nothing.length, 1);
+        double[] others = Traces.patternless(nothing.length, 2);
+        for (int i = 0; i < nothing.length; i++) {
+            int node = nothing[i];
+            once[node] = some[i];
+            again[node] = others[i];
             if (node >= firstRow) {
                 Dependence dependence = dependence(layout, saddle, node);
                 requireNoContradiction(layout, solution, node - firstRow, dependence);
@@ -35,14 +39,12 @@ final class Determination {
                 unknowns++;
             }
         }
+        // Whatever changes with them is as free as they are.
+        double[] one = saddle.unnoticed(once);
+        double[] other = saddle.unnoticed(again);
         boolean[] free = new boolean[layout.nodes()];
-        if (unknowns + dependences.size() > 0) {
-            // Whatever changes with them is as free as they are.
-            double[] one = saddle.unnoticed(once);
-            double[] other = saddle.unnoticed(again);
-            for (int node = layout.errors; node < free.length; node++) {
-                free[node] = Math.abs(one[node]) > NOTHING || Math.abs(other[node]) > NOTHING;
-            }
+        for (int node = layout.errors; node < free.length; node++) {
+            free[node] = Math.abs(one[node]) > NOTHING || Math.abs(other[node]) > NOTHING;
         }
         return new Determination(free, unknowns, dependences);
     }

@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.PriorityQueue;
-import org.gritwright.units.check.Require;
+import org.gritwright.units.InvalidInputException;
 
 /**
  * L·D·Lᵀ of a sparse symmetric matrix that may be indefinite and singular: whoever touches the fewest others goes first (minimum degree), one
@@ -43,9 +43,10 @@ final class Elimination {
         }
         while (left > 0) {
             Long next = queue.poll();
+            // Of all that wait, the largest number is safe, as long as there are numbers (Bunch and Parlett).
             if (next == null) {
-                eliminateLargest();
-                continue;
+                throw new InvalidInputException(
+                        "quantities of a network", "of sizes that can be computed with together", "too far apart");
             }
             int node = (int) (next & 0x7fffffff);
             if (!gone[node] && rows[node].length == (int) (next >>> 31)) {
@@ -107,34 +108,6 @@ final class Elimination {
     private static double[] inverse(double first, double both, double second) {
         double determinant = Math.fma(first, second, -both * both);
         return new double[] {second / determinant, -both / determinant, first / determinant};
-    }
-
-    /** When all wait, the largest number of all is safe (Bunch and Parlett); there is none where all have overflowed. */
-    private void eliminateLargest() {
-        int node = -1;
-        double most = -1;
-        for (int i = 0; i < rows.length; i++) {
-            if (!gone[i]) {
-                double largest = Math.max(Math.abs(rows[i].diagonal), rows[i].largest());
-                if (largest > most) {
-                    most = largest;
-                    node = i;
-                }
-            }
-        }
-        Require.that(
-                node >= 0, "quantities of a network", "of sizes that can be computed with together", "too far apart");
-        ActiveRow row = rows[node];
-        double largest = row.largest();
-        if (Math.abs(row.diagonal) >= 0.6 * largest || row.length == 0) {
-            eliminate(node, -1);
-        } else {
-            int partner = 0;
-            while (Math.abs(row.number[partner]) < largest) {
-                partner++;
-            }
-            eliminate(node, row.node[partner]);
-        }
     }
 
     private void drop(int node) {

@@ -177,34 +177,16 @@ final class Layout {
         for (int k = start[row] + 1; k < start[row + 1]; k++) {
             // In a shared error's own row its error comes after it; a measurement's row may lead there.
             int error = column[k] < errors ? column[k] : column[start[readingOf(column[k])] + 1];
-            sum.merge(error, -factor * coefficient[k], Double::sum);
+            sum.merge(error, factor * coefficient[k], Double::sum);
         }
     }
 
-    /**
-     * What a node's diagonal number of the inverse can be at most, by what was read alone: the variance of an unknown, one over that of a row;
-     * 0 where nothing was read.
-     */
-    double natural(int node) {
-        if (node < errors) {
-            return 1;
+    /** The variance of what was read of an unknown, by its own errors and by those that it shares; 0 if it wasn't measured. */
+    double readingVariance(int unknownNode) {
+        int row = readingOf(unknownNode);
+        if (row < 0) {
+            return 0;
         }
-        if (node < errors + unknowns) {
-            int row = readingOf(node);
-            return row < 0 ? 0 : variance(row);
-        }
-        int row = node - nodeOfRow(0);
-        double variance = 0;
-        for (int k = start[row]; k < start[row + 1]; k++) {
-            int reading = column[k] < errors ? -1 : readingOf(column[k]);
-            double ofTerm = column[k] < errors ? 1 : reading < 0 || reading == row ? 0 : variance(reading);
-            variance += coefficient[k] * coefficient[k] * ofTerm;
-        }
-        return variance > 0 ? 1 / variance : 0;
-    }
-
-    /** Of what a row reads, by its own errors and by those that it shares. */
-    private double variance(int row) {
         double variance = 0;
         for (int k = start[row] + 1; k < start[row + 1]; k++) {
             // A shared error is one standard deviation.

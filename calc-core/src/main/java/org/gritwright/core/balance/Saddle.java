@@ -23,11 +23,8 @@ final class Saddle {
         this.layout = layout;
         int n = layout.nodes();
         int[] degree = new int[n];
-        for (int r = 0; r < layout.rows; r++) {
-            degree[layout.nodeOfRow(r)] = layout.start[r + 1] - layout.start[r];
-            for (int k = layout.start[r]; k < layout.start[r + 1]; k++) {
-                degree[layout.column[k]]++;
-            }
+        for (int column : layout.column) {
+            degree[column]++;
         }
         int[][] node = new int[n][];
         double[][] number = new double[n][];
@@ -42,6 +39,7 @@ final class Saddle {
             int[] sorted = Arrays.copyOfRange(layout.column, layout.start[r], layout.start[r + 1]);
             Arrays.sort(sorted);
             node[at] = sorted;
+            number[at] = new double[sorted.length];
             for (int k = layout.start[r]; k < layout.start[r + 1]; k++) {
                 int column = layout.column[k];
                 number[at][Arrays.binarySearch(sorted, column)] = layout.coefficient[k];
@@ -55,7 +53,7 @@ final class Saddle {
             for (int k = 0; k < node[i].length; k++) {
                 number[i][k] *= scale[i] * scale[node[i][k]];
             }
-            rows[i] = new ActiveRow(node[i], number[i], i < layout.errors ? scale[i] * scale[i] : 0);
+            rows[i] = new ActiveRow(node[i], number[i], i < layout.errors ? 1 : 0);
         }
         this.pivots = Elimination.of(rows);
         this.inverse = new SelectedInverse(n, pivots);
@@ -72,19 +70,12 @@ final class Saddle {
         double[] factor = new double[n];
         boolean[] settled = new boolean[n];
         Arrays.fill(factor, 0, layout.errors, 1);
-        Arrays.fill(settled, 0, layout.errors, true);
         for (int i = layout.errors; i < firstRow; i++) {
-            double variance = layout.natural(i);
-            if (variance > 0) {
-                factor[i] = Math.sqrt(variance);
-                settled[i] = true;
-                int reading = layout.nodeOfRow(layout.readingOf(i));
-                factor[reading] = 1 / factor[i];
-                settled[reading] = true;
-            }
+            factor[i] = Math.sqrt(layout.readingVariance(i));
+            settled[i] = factor[i] > 0;
         }
         for (int i = firstRow; i < n; i++) {
-            double largest = settled[i] ? 0 : largest(i, node, number, factor);
+            double largest = largest(i, node, number, factor);
             if (largest > 0) {
                 factor[i] = 1 / largest;
                 settled[i] = true;
@@ -107,7 +98,7 @@ final class Saddle {
             }
         }
         for (int i = 0; i < n; i++) {
-            factor[i] = Math.scalb(1.0, Math.getExponent(factor[i] * Math.sqrt(2)));
+            factor[i] = Math.scalb(1.0, Math.getExponent(factor[i]));
         }
         return factor;
     }
@@ -219,9 +210,7 @@ final class Saddle {
 
     /** What a diagonal number of the inverse was made of: it is nothing if it is far below. */
     double inverseSize(int node) {
-        double square = scale[node] * scale[node];
-        double natural = layout.natural(node);
-        return Math.max(inverse.size(node) * square, LEAST * (natural > 0 ? natural : square));
+        return Math.max(inverse.size(node), LEAST) * scale[node] * scale[node];
     }
 
     /** The nodes that nothing determines (unknowns), or that follow from others (rows). */

@@ -8,9 +8,6 @@ import java.util.List;
  * the price of the factor (Takahashi, Fagan and Chen 1973; Erisman and Tinney 1975).
  */
 final class SelectedInverse {
-    /** From here on searching is less work than walking along. */
-    private static final int LONG = 12;
-
     private final List<Pivot> pivots;
     private final int[] step;
     private final double[] diagonal;
@@ -88,23 +85,9 @@ final class SelectedInverse {
                 pair(pivot, j, partner, both[later], ofFirst, ofSecond);
             }
         }
-        int[] theirs = its.below;
-        int[] ours = pivot.below;
-        if (theirs.length > LONG * ours.length) {
-            for (int i = 0; i < ours.length; i++) {
-                int place = step[ours[i]] > later ? Arrays.binarySearch(theirs, ours[i]) : -1;
-                if (place >= 0) {
-                    pair(pivot, j, i, numbers[place], ofFirst, ofSecond);
-                }
-            }
-            return;
-        }
-        int i = 0;
-        for (int place = 0; place < theirs.length && i < ours.length; place++) {
-            while (i < ours.length && ours[i] < theirs[place]) {
-                i++;
-            }
-            if (i < ours.length && ours[i] == theirs[place]) {
+        for (int i = 0; i < pivot.below.length; i++) {
+            int place = Arrays.binarySearch(its.below, pivot.below[i]);
+            if (place >= 0) {
                 pair(pivot, j, i, numbers[place], ofFirst, ofSecond);
             }
         }

@@ -3,6 +3,7 @@ package org.gritwright.core.balance;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.SplittableRandom;
 import java.util.stream.IntStream;
 
 /** Which candidates have the same trace, by what they make of two right sides without pattern. */
@@ -11,12 +12,9 @@ final class Traces {
 
     private Traces() {}
 
-    /** A number from 1 to 2 that follows no pattern (the mixing of SplitMix64). */
-    static double patternless(int index, int seed) {
-        long mixed = (index + 1) * 0x9E3779B97F4A7C15L + seed * 0xBF58476D1CE4E5B9L;
-        mixed = (mixed ^ (mixed >>> 30)) * 0xBF58476D1CE4E5B9L;
-        mixed = (mixed ^ (mixed >>> 27)) * 0x94D049BB133111EBL;
-        return 1 + ((mixed ^ (mixed >>> 31)) >>> 11) * 0x1p-53;
+    /** Numbers from 1 to 2 that follow no pattern, the same for the same seed. */
+    static double[] patternless(int count, int seed) {
+        return new SplittableRandom(seed).doubles(count, 1, 2).toArray();
     }
 
     static List<List<Candidate>> groups(List<Candidate> candidates, double[] once, double[] again) {

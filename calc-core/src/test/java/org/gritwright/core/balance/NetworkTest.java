@@ -2,9 +2,11 @@ package org.gritwright.core.balance;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.tuple;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
@@ -78,6 +80,7 @@ class NetworkTest {
                 .extracting(Likeness::candidate)
                 .containsExactlyInAnyOrder(
                         Candidate.balance("fork"), Candidate.measurement("left"), Candidate.measurement("right"));
+        assertThat(adjustment.alike(Candidate.measurement("in"), all, 1)).isEqualTo(alike);
         assertThat(alike.stream()
                         .filter(one -> one.candidate().equals(Candidate.measurement("left")))
                         .findFirst()
@@ -238,6 +241,247 @@ class NetworkTest {
                 .hasSize(1);
         assertThat(GrossErrorSearch.of(adjustment, List.of(), 0.01, 1, 0.7).steps())
                 .isEmpty();
+        assertThat(GrossErrorSearch.of(adjustment, measured, 0.01, 0, 0.7).steps())
+                .isEmpty();
+        // A balance and what was read in it are one; the groups in the order of their first.
+        assertThat(adjustment.toldApart(adjustment.candidates()))
+                .extracting(group -> group.get(0).name(), group -> group.get(1).name())
+                .containsExactly(
+                        tuple("equal 0", "read 0"),
+                        tuple("equal 1", "read 1"),
+                        tuple("equal 2", "read 2"),
+                        tuple("equal 3", "read 3"),
+                        tuple("equal 4", "read 4"),
+                        tuple("equal 5", "read 5"));
+    }
+
+    /** One thing that is read three times, with the standard uncertainties 1, 2 and 1. */
+    private static Adjustment threeReadings(double first) {
+        return Network.of(
+                        List.of(
+                                Variable.unmeasured("x"),
+                                Variable.measured("a", first, 1),
+                                Variable.measured("m", 10, 2),
+                                Variable.measured("z", 10, 1)),
+                        List.of(
+                                Balance.of("is a", Map.of("x", 1.0, "a", -1.0)),
+                                Balance.of("is m", Map.of("x", 1.0, "m", -1.0)),
+                                Balance.of("is z", Map.of("x", 1.0, "z", -1.0))))
+                .adjust();
+    }
+
+    @Test
+    void howAlikeTwoErrorsAreFollowsFromTheWeightsOfTheirReadings() {
+        // Residuals have the covariance −1/W, W = 1 + 1/4 + 1, and the variances u² − 1/W.
+        List<Likeness> alike = threeReadings(10)
+                .alike(
+                        Candidate.measurement("a"),
+                        List.of(Candidate.measurement("m"), Candidate.measurement("z")),
+                        0.3);
+
+        assertThat(alike)
+                .extracting(Likeness::candidate)
+                .containsExactly(Candidate.measurement("z"), Candidate.measurement("m"));
+        assertThat(alike.get(0).correlation()).isCloseTo(-0.8, within(1e-12));
+        assertThat(alike.get(1).correlation()).isCloseTo(-1 / Math.sqrt(10), within(1e-12));
+        assertThat(threeReadings(10).alike(Candidate.measurement("a"), List.of(Candidate.measurement("m")), 0.32))
+                .isEmpty();
+    }
+
+    @Test
+    void whatIsFoundNamesWhatIsTheSameAndWhatIsAlike() {
+        Adjustment adjustment = threeReadings(30);
+        GrossErrorSearch search = GrossErrorSearch.of(adjustment, adjustment.candidates(), 0.05, 1, 0.7);
+        GrossErrorSearch.Step step = search.steps().get(0);
+
+        assertThat(step.suspect().candidate()).isEqualTo(Candidate.balance("is a"));
+        assertThat(step.same()).containsExactly(Candidate.measurement("a"));
+        assertThat(step.alike())
+                .extracting(Likeness::candidate)
+                .containsExactly(Candidate.balance("is z"), Candidate.measurement("z"));
+        assertThat(search.power().candidates()).isEqualTo(3);
+    }
+
+    @Test
+    void aLeakIsWhatIsMissingOnceItIsLetIn() {
+        Adjustment adjustment = fork();
+        assertThat(adjustment.leak("fork").value()).isCloseTo(0, within(1e-12));
+        assertThat(adjustment.leak("fork").standardUncertainty()).isCloseTo(0, within(1e-7));
+        Estimate leak = adjustment.letting(Candidate.balance("fork")).leak("fork");
+        // 103 − 60 − 40, each to ±1.
+        assertThat(leak.value()).isCloseTo(3, within(1e-12));
+        assertThat(leak.standardUncertainty()).isCloseTo(Math.sqrt(3), within(1e-12));
+
+        Balance other = new Balance("other", Map.of("in", 1.0), 100);
+        Adjustment two =
+                Network.of(List.of(IN, LEFT, RIGHT), List.of(FORK, other)).adjust();
+        assertThat(two.letting(Candidate.balance("other")).leak("other").value())
+                .isCloseTo(2, within(1e-12));
+        assertThat(two.letting(Candidate.balance("fork")).leak("fork").value()).isCloseTo(0, within(1e-12));
+    }
+
+    @Test
+    void errorsThatAreSharedAndDoNotCancelAreInTheBalanceTest() {
+        Adjustment adjustment = Network.of(
+                        List.of(
+                                Variable.measured("before", 100, 1).sharing("density", 5),
+                                Variable.measured("after", 90, 1).sharing("scale", 3),
+                                Variable.measured("taken", 13, 1)),
+                        List.of(Balance.of("pile", Map.of("before", 1.0, "after", -1.0, "taken", -1.0))))
+                .adjust();
+
+        // 1 + 5² + 1 + 3² + 1.
+        assertThat(adjustment.nodalTest("pile").orElseThrow()).isCloseTo(-3 / Math.sqrt(37), within(1e-12));
+        assertThat(adjustment.test().misfit()).isCloseTo(9 / 37.0, within(1e-12));
+        assertThat(adjustment
+                        .suspect(Candidate.sharedError("density"))
+                        .orElseThrow()
+                        .size())
+                .isCloseTo(-3 / 5.0, within(1e-12));
+        assertThat(adjustment
+                        .suspect(Candidate.sharedError("scale"))
+                        .orElseThrow()
+                        .size())
+                .isCloseTo(1, within(1e-12));
+    }
+
+    @Test
+    void aBalanceOfExactQuantitiesHasNothingToTest() {
+        Adjustment adjustment = Network.of(
+                        List.of(Variable.exact("one", 4), Variable.exact("other", 4)),
+                        List.of(Balance.of("equal", Map.of("one", 1.0, "other", -1.0))))
+                .adjust();
+
+        assertThat(adjustment.nodalTest("equal")).isEmpty();
+        assertThat(adjustment.normalizedResidual("one")).isEmpty();
+        assertThat(adjustment.dependences()).hasSize(1);
+    }
+
+    @Test
+    void sizesFarFromOneAreNoOthers() {
+        // A millionth of the fork, beside something that is known to 10⁻⁹.
+        double unit = 1e-6;
+        Adjustment adjustment = Network.of(
+                        List.of(
+                                Variable.measured("elsewhere", 5, 1e-9),
+                                Variable.measured("in", 103 * unit, unit),
+                                Variable.measured("left", 60 * unit, unit),
+                                Variable.measured("right", 40 * unit, unit)),
+                        List.of(FORK))
+                .adjust();
+
+        assertThat(adjustment.uncertainty("elsewhere").orElseThrow()).isCloseTo(1e-9, within(1e-21));
+        assertThat(adjustment.uncertainty("in").orElseThrow() / unit).isCloseTo(Math.sqrt(2 / 3.0), within(1e-12));
+        assertThat(adjustment.normalizedResidual("in").orElseThrow()).isCloseTo(Math.sqrt(3), within(1e-9));
+        assertThat(adjustment.suspect(Candidate.measurement("in")).orElseThrow().size() / unit)
+                .isCloseTo(3, within(1e-9));
+    }
+
+    @Test
+    void whatIsReadRoughlyIsStillToldApart() {
+        List<Variable> variables = new ArrayList<>();
+        List<Balance> balances = new ArrayList<>();
+        double[] uncertainties = {1e-4, 1e4, 2e4};
+        for (int i = 0; i < uncertainties.length; i++) {
+            variables.add(Variable.exact("true " + i, 10));
+            variables.add(Variable.measured("read " + i, 10, uncertainties[i]));
+            balances.add(Balance.of("equal " + i, Map.of("true " + i, 1.0, "read " + i, -1.0)));
+        }
+        Adjustment adjustment = Network.of(variables, balances).adjust();
+
+        assertThat(adjustment.toldApart(adjustment.candidates())).hasSize(3).allMatch(group -> group.size() == 2);
+    }
+
+    @Test
+    void whatCannotBeToldApartIsSoWhateverTheUncertainties() {
+        Adjustment adjustment = Network.of(
+                        List.of(
+                                Variable.measured("in", 103, 0.1),
+                                Variable.measured("left", 60, 2),
+                                Variable.measured("right", 40, 50)),
+                        List.of(FORK))
+                .adjust();
+
+        assertThat(adjustment.toldApart(adjustment.candidates())).hasSize(1);
+    }
+
+    @Test
+    void whatIsUndeterminedIsSoInAnyUnit() {
+        // A kilogram and a million tonnes of a thing that isn't read, in one balance.
+        Adjustment adjustment = Network.of(
+                        List.of(Variable.unmeasured("a"), Variable.unmeasured("b"), IN, LEFT, RIGHT),
+                        List.of(FORK, Balance.of("same", Map.of("a", 1e12, "b", 1.0))))
+                .adjust();
+
+        assertThat(adjustment.undetermined()).containsExactly("a", "b");
+    }
+
+    @Test
+    void aHundredBranchesAreCorrectedAlike() {
+        List<Variable> variables = new ArrayList<>(List.of(Variable.measured("trunk", 201, 1)));
+        Map<String, Double> terms = new HashMap<>(Map.of("trunk", 1.0));
+        for (int i = 0; i < 100; i++) {
+            variables.add(Variable.measured("branch " + i, 1, 1));
+            terms.put("branch " + i, -1.0);
+        }
+        Adjustment adjustment =
+                Network.of(variables, List.of(Balance.of("tree", terms))).adjust();
+
+        assertThat(adjustment.value("trunk").orElseThrow()).isCloseTo(200, within(1e-12));
+        assertThat(adjustment.value("branch 7").orElseThrow()).isCloseTo(2, within(1e-12));
+        assertThat(adjustment.covariance("branch 7", "branch 8")).isCloseTo(-1 / 101.0, within(1e-12));
+    }
+
+    /**
+     * Hilbert's matrix of five rows, times 2 520 to have whole numbers, has a condition of 480 000; its inverse is known in whole numbers
+     * (M.-D. Choi, Tricks or treats with the Hilbert matrix, American Mathematical Monthly 90, 1983, from memory).
+     */
+    @Test
+    void hilbertsEquationsComeOutToTheLastDigits() {
+        int n = 5;
+        List<Variable> variables = new ArrayList<>();
+        List<Balance> balances = new ArrayList<>();
+        for (int i = 0; i < n; i++) {
+            Map<String, Double> terms = new HashMap<>(Map.of("read " + i, -1.0));
+            for (int j = 0; j < n; j++) {
+                terms.put("x" + j, 2_520.0 / (i + j + 1));
+            }
+            balances.add(Balance.of("row " + i, terms));
+            variables.add(Variable.measured("read " + i, i + 1, 1));
+        }
+        for (int j = 0; j < n; j++) {
+            variables.add(Variable.unmeasured("x" + j));
+        }
+        Adjustment adjustment = Network.of(variables, balances).adjust();
+
+        for (int j = 0; j < n; j++) {
+            double value = 0;
+            double variance = 0;
+            for (int i = 0; i < n; i++) {
+                double inverse = hilbertInverse(n, i + 1, j + 1) / 2_520;
+                value += inverse * (i + 1);
+                variance += inverse * inverse;
+            }
+            assertThat(adjustment.value("x" + j).orElseThrow()).isCloseTo(value, within(1e-14 * Math.abs(value)));
+            assertThat(adjustment.uncertainty("x" + j).orElseThrow())
+                    .isCloseTo(Math.sqrt(variance), within(1e-5 * Math.sqrt(variance)));
+        }
+    }
+
+    private static double hilbertInverse(int n, int i, int j) {
+        return ((i + j) % 2 == 0 ? 1 : -1)
+                * (i + j - 1.0)
+                * binomial(n + i - 1, n - j)
+                * binomial(n + j - 1, n - i)
+                * Math.pow(binomial(i + j - 2, i - 1), 2);
+    }
+
+    private static double binomial(int n, int k) {
+        double product = 1;
+        for (int i = 1; i <= k; i++) {
+            product = product * (n - k + i) / i;
+        }
+        return product;
     }
 
     @Test
@@ -256,6 +500,17 @@ class NetworkTest {
                 .hasMessageContaining("isn't measured");
         assertThatThrownBy(() -> new CorrelatedErrors("a", "a", 0.5)).hasMessageContaining("a twice");
         assertThatThrownBy(() -> new CorrelatedErrors("a", "b", 1.5)).hasMessageContaining("1.5");
+        assertThatThrownBy(() -> IN.sharing(" ", 1)).hasMessageContaining("name of an error of in");
+        assertThatThrownBy(() -> IN.sharing("scale", Double.NaN)).hasMessageContaining("effect of scale on in");
+        assertThatThrownBy(() -> Balance.of("fork", Map.of(" ", 1.0))).hasMessageContaining("quantity in fork");
+        assertThatThrownBy(() -> Balance.of("fork", Map.of("in", Double.NaN)))
+                .hasMessageContaining("coefficient of in in fork");
+        assertThatThrownBy(() -> new GlobalTest(1, -1)).hasMessageContaining("degrees of freedom");
+        Candidate in = Candidate.measurement("in");
+        assertThatThrownBy(() -> fork().alike(in, List.of(), -0.1)).hasMessageContaining("least correlation");
+        assertThatThrownBy(() -> fork().alike(in, List.of(), 1.1)).hasMessageContaining("least correlation");
+        assertThatThrownBy(() -> GrossErrorSearch.of(fork(), List.of(in), 0.05, -1, 0.7))
+                .hasMessageContaining("gross errors to find");
         assertThatThrownBy(() -> fork().value("up")).hasMessageContaining("up");
         assertThatThrownBy(() -> fork().suspect(Candidate.balance("up"))).hasMessageContaining("up");
         List<CorrelatedErrors> impossible = List.of(

@@ -39,7 +39,8 @@ final class Networks {
                 double effect = kind < 0.5 ? random.nextDouble(-2, 2) : 0;
                 double off = scattered ? random.nextGaussian() * uncertainty + effect * common : 0;
                 Variable variable = Variable.measured(name, truth[i] + off, uncertainty);
-                variables.add(effect == 0 ? variable : variable.sharing("scale", effect));
+                Variable shared = effect == 0 ? variable : variable.sharing("scale", effect);
+                variables.add(kind > 0.4 && kind < 0.6 ? shared.sharing("density", uncertainty) : shared);
             }
         }
         List<String> measured = variables.stream()

@@ -58,5 +58,6 @@ class PowerTest {
         assertThatThrownBy(() -> Power.common(0, 1)).hasMessageContaining("risk");
         assertThatThrownBy(() -> Power.common(0.05, 0)).hasMessageContaining("candidates");
         assertThatThrownBy(() -> new Power(0.05, 1, 0.04)).hasMessageContaining("probability of finding");
+        assertThatThrownBy(() -> new Power(0.05, 1, 0.05)).hasMessageContaining("greater than the risk 0.05");
     }
 }
