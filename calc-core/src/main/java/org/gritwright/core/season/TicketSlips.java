@@ -36,10 +36,7 @@ final class TicketSlips {
     private static void add(
             List<TicketSlip> slips, Delivery delivery, TicketSlip.Kind kind, double tooMuch, Suspect suspect) {
         double allowed = NEAR * suspect.standardUncertainty();
-        if (delivery.mass().kilograms() > 0
-                && suspect.size() * tooMuch > 0
-                && Math.abs(tooMuch) > allowed
-                && Math.abs(suspect.size() - tooMuch) <= allowed) {
+        if (Math.abs(tooMuch) > allowed && Math.abs(suspect.size() - tooMuch) <= allowed) {
             slips.add(new TicketSlip(delivery.ticket(), kind));
         }
     }

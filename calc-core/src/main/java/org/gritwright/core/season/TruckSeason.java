@@ -6,7 +6,6 @@ import java.util.Objects;
 import java.util.Optional;
 import javax.measure.Quantity;
 import javax.measure.quantity.Dimensionless;
-import javax.measure.quantity.Mass;
 import org.gritwright.core.uncertainty.Measured;
 import org.gritwright.units.Amounts;
 import org.gritwright.units.check.Require;
@@ -117,11 +116,5 @@ public record TruckSeason(
         Quantity<Dimensionless> u =
                 calibrationError.orElseThrow().standardUncertainty().orElseThrow();
         return factor * factor * Amounts.si(Dimensionless.class, u);
-    }
-
-    double indicatedKilograms() {
-        return draws.stream()
-                .mapToDouble(draw -> Amounts.si(Mass.class, draw.indicated()))
-                .sum();
     }
 }

@@ -474,6 +474,235 @@ class SeasonTest {
                 .hasMessage("calibration error of truck 1 must be given where it shares the error of a scale: none");
     }
 
+    /** A truck whose verification says 25 % and whose loads say 100 %. */
+    private static SeasonBalance weighedAgainstItsVerification() {
+        TruckSeason truck =
+                TruckSeason.verified("1", error(25, 2), List.of(), List.of(new WeighedLoads(stated(50, 1), tons(100))));
+        return new Season(List.of(), List.of(truck)).balance();
+    }
+
+    @Test
+    void aVerificationAgainstLoadsIsOneNumberAgainstAnother() {
+        SeasonBalance balance = weighedAgainstItsVerification();
+        List<Suspicion> suspicions = balance.suspicions();
+
+        // Factors of 0.8 ± 0.0128 and 0.5 ± 0.01.
+        double score = 0.3 / Math.hypot(0.0128, 0.01);
+        assertThat(suspicions)
+                .hasSize(2)
+                .allSatisfy(one -> assertThat(one.score()).isCloseTo(score, within(1e-9)));
+        assertThat(suspicions)
+                .anySatisfy(one -> assertThat(one).isInstanceOfSatisfying(Suspicion.TruckReports.class, truck -> {
+                    Measured<Dimensionless> rest = truck.byTheRest().orElseThrow();
+                    // 1/0.5 − 1, ± 0.01/0.5².
+                    assertThat(ratio(rest)).isCloseTo(1, within(1e-9));
+                    assertThat(Amounts.si(
+                                    Dimensionless.class,
+                                    rest.standardUncertainty().orElseThrow()))
+                            .isCloseTo(0.04, within(1e-9));
+                }));
+        Confusion confusion = balance.confusedWith(suspicions.get(1));
+        assertThat(confusion.same()).containsExactly(suspicions.get(0));
+        assertThat(confusion.alike()).isEmpty();
+        assertThat(balance.confusedWith(suspicions.get(0)).same()).containsExactly(suspicions.get(1));
+        assertThat(confusion.reasons()).containsExactly("The loads of truck 1 were weighed on one scale only.");
+        assertThatThrownBy(() -> season(0, 0).balance().confusedWith(suspicions.get(0)))
+                .hasMessageContaining("suspicion must be one of the season's");
+    }
+
+    @Test
+    void whatNoFactorFitsIsSaidSo() {
+        // The loads say −1 % of what was indicated, by the rest of one pile.
+        Pile north = Pile.of("north", "salt", stated(100, 1), List.of(), stated(110, 1));
+        TruckSeason truck = TruckSeason.verified("1", error(0, 1), List.of(Draw.of("north", tons(50))), List.of());
+        SeasonBalance balance = new Season(List.of(north), List.of(truck)).balance();
+
+        assertThat(balance.suspicions())
+                .anySatisfy(one ->
+                        assertThat(one.sentence()).isEqualTo("Truck 1 reports far more than it can have taken."));
+        assertThat(balance.sentences())
+                .contains("Nothing tells this from: Truck 1 reports far more than it can have taken.");
+    }
+
+    @Test
+    void readingsThatAreHardlyDifferentAreSaidWithTheirCorrelation() {
+        // Three weighings on scales of their own and no verification; two are good, and tell of each other.
+        TruckSeason truck = TruckSeason.unverified(
+                "1",
+                List.of(),
+                List.of(
+                        new WeighedLoads(stated(110, 1), tons(100)),
+                        new WeighedLoads(stated(100, 1), tons(100)),
+                        new WeighedLoads(stated(104, 2), tons(100))));
+        SeasonBalance balance = new Season(List.of(), List.of(truck)).balance();
+
+        assertThat(balance.found()).singleElement().satisfies(found -> {
+            assertThat(found.confusion().same()).isEmpty();
+            assertThat(found.confusion().isNone()).isFalse();
+            // Residuals of the weights 1, 1 and 1/4.
+            assertThat(found.confusion().alike())
+                    .singleElement()
+                    .satisfies(one -> assertThat(one.correlation()).isCloseTo(0.8, within(1e-9)));
+        });
+        assertThat(balance.sentences())
+                .anyMatch(sentence -> sentence.startsWith("Hardly different: The weighed loads of truck 1 are ")
+                        && sentence.endsWith("too small. (correlation 0.8)"))
+                .anyMatch(sentence -> sentence.contains("Chance of that where nothing is wrong: below 0.01 %."));
+        Confusion confusion = balance.confusedWith(balance.suspicions().get(0));
+        assertThat(confusion.same()).isEmpty();
+        assertThat(confusion.alike()).hasSize(1);
+    }
+
+    @Test
+    void aRiskThatIsNotTinyIsAnUpperLimit() {
+        TruckSeason truck = TruckSeason.verified(
+                "1", error(0, 1), List.of(), List.of(new WeighedLoads(stated(104, 0.8), tons(100))));
+
+        // 4 % at √(1² + 0.8²) %: a score of 3.1.
+        assertThat(new Season(List.of(), List.of(truck)).balance().sentences())
+                .anyMatch(sentence -> sentence.contains("Chance of that where nothing is wrong: at most 0.18 %."));
+    }
+
+    @Test
+    void figuresAreFoundByTheirIds() {
+        SeasonFigures figures = season(0, 0).balance().asStated();
+
+        assertThat(figures.pile("south").pile()).isEqualTo("south");
+        assertThat(figures.pile("north").lost()).isEmpty();
+        assertThatThrownBy(() -> figures.pile("west")).hasMessageContaining("pile must be one of the season: west");
+        assertThatThrownBy(() -> figures.truck("9")).hasMessageContaining("truck must be one of the season: 9");
+    }
+
+    /** Two periods, in the first of which something else took 20 tons. */
+    private static Pile used(StatedMass survey, double spread) {
+        return new Pile(
+                        "north",
+                        "salt",
+                        stated(500, 100),
+                        List.of(survey, stated(480, 100)),
+                        List.of(),
+                        List.of(new OtherUse("brine", 1, stated(20, 1))),
+                        Optional.empty())
+                .losing(tons(spread));
+    }
+
+    @Test
+    void whatIsUnexplainedIsSoForTheWholeSeason() {
+        SeasonBalance balance = new Season(List.of(used(stated(480, 100), 5)), List.of()).balance();
+        PileAccount account = balance.asStated().pile("north");
+        Measured<Mass> lost = account.lost().orElseThrow();
+
+        // Nothing else tells of a few tons: it stays as it was allowed for.
+        assertThat(balance.asStated().test().misfit()).isLessThan(1e-9);
+        assertThat(tons(lost)).isCloseTo(0, within(1e-9));
+        assertThat(Amounts.in(lost.standardUncertainty().orElseThrow(), SpreadingUnits.SHORT_TON))
+                .isCloseTo(5, within(0.01));
+        assertThat(account.flows().stream().filter(flow -> flow.kind() == Flow.Kind.UNEXPLAINED))
+                .extracting(Flow::mass)
+                .containsExactly(lost);
+    }
+
+    @Test
+    void anOtherUseBelongsToItsPeriod() {
+        SeasonBalance balance = new Season(List.of(used(stated(480, 1), 0.1)), List.of()).balance();
+
+        // 500 − 20 = 480 in the first, and nothing moved in the second.
+        assertThat(balance.asStated().test().misfit()).isLessThan(1e-9);
+    }
+
+    @Test
+    void anExactSurveyIsNoSuspect() {
+        List<Suspicion> exact = new Season(List.of(used(stated(480, 0), 5)), List.of())
+                .balance()
+                .suspicions();
+        List<Suspicion> uncertain = new Season(List.of(used(stated(480, 4), 5)), List.of())
+                .balance()
+                .suspicions();
+
+        assertThat(exact).noneMatch(Suspicion.SurveyOff.class::isInstance);
+        // Opening and closing are in their periods' balances.
+        assertThat(uncertain.stream().filter(Suspicion.SurveyOff.class::isInstance))
+                .extracting(one -> ((Suspicion.SurveyOff) one).number())
+                .containsExactly(1);
+    }
+
+    @Test
+    void exactSurveysThatContradictEachOtherAreRefusedByName() {
+        Pile north = new Pile(
+                "north",
+                "salt",
+                stated(500, 0),
+                List.of(stated(400, 0), stated(300, 0)),
+                List.of(),
+                List.of(),
+                Optional.empty());
+
+        assertThatThrownBy(() -> new Season(List.of(north), List.of()).balance())
+                .hasMessageContaining("balances must be free of contradictions")
+                .hasMessageContaining("survey 1 of pile north");
+    }
+
+    @Test
+    void whatWasFoundInOneOfTwoPeriodsNamesIt() {
+        Pile north = new Pile(
+                "north",
+                "salt",
+                stated(500, 2),
+                List.of(stated(300, 2), stated(300, 2)),
+                List.of(),
+                List.of(new OtherUse("brine", 2, stated(100, 1)), new OtherUse("brine", 1, stated(200, 1))),
+                Optional.empty());
+        SeasonBalance balance = new Season(List.of(north), List.of()).balance();
+
+        assertThat(balance.found()).hasSize(1);
+        assertThat(balance.withFound().pile("north").flows().stream().filter(flow -> flow.kind() == Flow.Kind.FOUND))
+                .singleElement()
+                .satisfies(flow -> assertThat(flow.name()).isEqualTo("period 2"));
+        assertThat(season(0, 180).balance().withFound().pile("north").flows().stream()
+                        .filter(flow -> flow.kind() == Flow.Kind.FOUND))
+                .singleElement()
+                .satisfies(flow -> assertThat(flow.name()).isEmpty());
+    }
+
+    @Test
+    void whatTrucksTookThatNothingTellsApartIsWhatAllElseLeaves() {
+        Pile north = Pile.of("north", "salt", stated(500, 5), deliveries("N", 20, 40), stated(100, 4))
+                .using(new OtherUse("brine", 1, stated(30, 1)))
+                .using(new OtherUse("loan", 1, stated(70, 2)))
+                .losing(tons(3));
+        Season season = new Season(
+                List.of(north),
+                List.of(
+                        TruckSeason.unverified("1", List.of(Draw.of("north", tons(300))), List.of()),
+                        TruckSeason.unverified("2", List.of(Draw.of("north", tons(500))), List.of())));
+        Flow together = season.balance().asStated().pile("north").flows().stream()
+                .filter(flow -> flow.kind() == Flow.Kind.TRUCK)
+                .findFirst()
+                .orElseThrow();
+
+        assertThat(together.name()).isEqualTo("1, 2");
+        // 500 + 800 − 30 − 70 − 100; of twenty tickets 0.08 tons each.
+        assertThat(tons(together.mass())).isCloseTo(1100, within(1e-9));
+        assertThat(Amounts.in(together.mass().standardUncertainty().orElseThrow(), SpreadingUnits.SHORT_TON))
+                .isCloseTo(Math.sqrt(25 + 16 + 1 + 4 + 9 + 20 * 0.0064), within(1e-9));
+    }
+
+    @Test
+    void anErrorOfAllThatATruckTakesMayBeNeededToShow() {
+        Pile north = Pile.of("north", "salt", stated(500, 50), deliveries("N", 20, 40), stated(1200, 50));
+        Season season = new Season(
+                List.of(north),
+                List.of(TruckSeason.verified("1", error(0, 1), List.of(Draw.of("north", tons(100))), List.of())));
+        SeasonBalance balance = season.balance();
+
+        // 3.6 times 71 tons are more than the hundred that it took at all.
+        assertThat(balance.smallestOverReport("1")).isEmpty();
+        assertThat(balance.chanceOfFinding("1", percent(100))).isBetween(0.05, 0.5);
+        assertThatThrownBy(() -> balance.chanceOfFinding("1", percent(-100)))
+                .hasMessageContaining("over-report must be above -100 %");
+        assertThat(balance.chanceOfFinding("1", percent(-99))).isCloseTo(1, within(1e-6));
+    }
+
     @Test
     void badInputIsRefusedByName() {
         Pile north = Pile.of("north", "salt", stated(500, 5), deliveries("N", 2, 40), stated(100, 4));
