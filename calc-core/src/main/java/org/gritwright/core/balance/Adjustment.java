@@ -24,8 +24,8 @@ public final class Adjustment {
     private static final double NOTHING = 1e-9;
     /** Below that part of what it was made of, a number is computed again. */
     private static final double DOUBTFUL = 1e-6;
-    /** A variance that cancels to less is that of a quantity which exact values determine. */
-    private static final double ROUNDING = 1e-13;
+    /** A variance that was solved for again and is still less is that of a quantity which exact values determine (tried). */
+    private static final double ROUNDING = 1e-20;
 
     private final Network network;
     private final Layout layout;
@@ -105,8 +105,16 @@ public final class Adjustment {
     }
 
     private double variance(int node) {
-        double variance = inverse(node, node);
+        double variance = isExact(node) ? 0 : inverse(node, node);
         return variance > ROUNDING * saddle.inverseSize(node) ? variance : 0;
+    }
+
+    /** Whether it was given so: solving for what is known would take long where much is. */
+    private boolean isExact(int node) {
+        int row = layout.readingOf(node);
+        return row >= 0
+                && layout.readingVariance(node) == 0
+                && accepted.stream().noneMatch(let -> let.node == layout.nodeOfRow(row));
     }
 
     /**
@@ -201,8 +209,8 @@ public final class Adjustment {
     public OptionalDouble normalizedResidual(String quantity) {
         int node = layout.nodeOf(quantity);
         double variance = layout.readingVariance(node);
-        double rest = variance - inverse(node, node);
-        return variance > 0 && rest > NOTHING * variance
+        double rest = variance - variance(node);
+        return rest > NOTHING * variance
                 ? OptionalDouble.of(-solution[node] / Math.sqrt(rest))
                 : OptionalDouble.empty();
     }
@@ -289,7 +297,8 @@ public final class Adjustment {
     }
 
     private boolean leavesTrace(int node) {
-        return !determination.isFree(node) && -inverse(node, node) > NOTHING * saddle.inverseSize(node);
+        return !determination.isFree(node)
+                && -withoutLet(saddle.inverse(node, node), node, node) > NOTHING * saddle.inverseSize(node);
     }
 
     /**
@@ -330,7 +339,8 @@ public final class Adjustment {
             int at = layout.nodeOf(other);
             if (at != node && leavesTrace(at)) {
                 double both = Math.sqrt(inverse(node, node) * inverse(at, at));
-                double correlation = Math.max(-1, Math.min(1, -sign(candidate) * sign(other) * column[at] / both));
+                double ofRows = Math.max(-1, Math.min(1, column[at] / both));
+                double correlation = sign(candidate) == sign(other) ? -ofRows : ofRows;
                 if (Math.abs(correlation) >= least - NOTHING) {
                     alike.add(new Likeness(other, correlation));
                 }
@@ -430,12 +440,18 @@ public final class Adjustment {
         if (Double.isNaN(number) || (one == other && Math.abs(number) < DOUBTFUL * saddle.inverseSize(one))) {
             number = saddle.column(one)[other];
         }
+        return withoutLet(number, one, other);
+    }
+
+    /** A number of the inverse once the errors that are let in count no more. */
+    private double withoutLet(double number, int one, int other) {
+        double rest = number;
         for (Accepted let : accepted) {
             if (let.node == one || let.node == other) {
                 return 0;
             }
-            number -= let.column[one] * let.column[other] / let.column[let.node];
+            rest -= let.column[one] * let.column[other] / let.column[let.node];
         }
-        return number;
+        return rest;
     }
 }

@@ -4,6 +4,7 @@ import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import org.gritwright.units.InvalidInputException;
 import org.gritwright.units.check.Require;
 
@@ -21,13 +22,12 @@ final class CorrelatedBlocks {
         this.roots = new double[n][];
         int[] block = new int[n];
         Arrays.setAll(block, i -> i);
-        Map<Long, Double> coefficients = new HashMap<>();
+        Map<Set<Integer>, Double> coefficients = new HashMap<>();
         for (CorrelatedErrors pair : correlations) {
             int first = index(pair.first(), variables, indexOf);
             int second = index(pair.second(), variables, indexOf);
-            long key = key(n, first, second);
             Require.that(
-                    coefficients.putIfAbsent(key, pair.coefficient()) == null,
+                    coefficients.putIfAbsent(Set.of(first, second), pair.coefficient()) == null,
                     "correlation of " + pair.first() + " and " + pair.second(),
                     "stated once",
                     "twice");
@@ -37,7 +37,7 @@ final class CorrelatedBlocks {
         for (int i = 0; i < n; i++) {
             blocks.merge(head(block, i), new int[] {i}, CorrelatedBlocks::joined);
         }
-        blocks.values().forEach(some -> root(some, n, coefficients, variables));
+        blocks.values().forEach(some -> root(some, coefficients, variables));
     }
 
     private static int[] joined(int[] some, int[] more) {
@@ -54,10 +54,6 @@ final class CorrelatedBlocks {
         return index;
     }
 
-    private static long key(int n, int first, int second) {
-        return (long) Math.min(first, second) * n + Math.max(first, second);
-    }
-
     private static int head(int[] block, int of) {
         int at = of;
         while (block[at] != at) {
@@ -68,12 +64,12 @@ final class CorrelatedBlocks {
     }
 
     /** Cholesky's, of the correlations. */
-    private void root(int[] of, int n, Map<Long, Double> coefficients, List<Variable> variables) {
+    private void root(int[] of, Map<Set<Integer>, Double> coefficients, List<Variable> variables) {
         double[][] root = new double[of.length][];
         for (int i = 0; i < of.length; i++) {
             root[i] = new double[i + 1];
             for (int j = 0; j <= i; j++) {
-                double rest = i == j ? 1 : coefficients.getOrDefault(key(n, of[i], of[j]), 0.0);
+                double rest = i == j ? 1 : coefficients.getOrDefault(Set.of(of[i], of[j]), 0.0);
                 for (int k = 0; k < j; k++) {
                     rest -= root[i][k] * root[j][k];
                 }

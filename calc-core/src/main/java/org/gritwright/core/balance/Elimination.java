@@ -142,7 +142,8 @@ final class Elimination {
         }
         double noiseOfSecond = second < 0 ? 0 : rows[second].noise;
         for (int i = 0; i < count; i++) {
-            double inherited = Math.abs(byFirst[i]) * rows[first].noise + Math.abs(bySecond[i]) * noiseOfSecond;
+            double inherited =
+                    Math.max(Math.abs(byFirst[i]) * rows[first].noise, Math.abs(bySecond[i]) * noiseOfSecond);
             rows[step.below[i]].subtract(step.below[i], step, byFirst[i], bySecond[i], inherited, scratch);
             enqueue(step.below[i]);
         }

@@ -2,6 +2,7 @@ package org.gritwright.core.balance;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.ListIterator;
 
 /**
  * The equations of the least misfit: for each error its own value and what its rows pull, for each unknown that its rows pull evenly, for each
@@ -83,8 +84,7 @@ final class Saddle {
         }
         for (int i = layout.errors; i < n; i++) {
             if (!settled[i]) {
-                double largest = largest(i, node, number, factor);
-                factor[i] = largest > 0 ? 1 / largest : 1;
+                factor[i] = 1;
             }
         }
         double[] root = new double[n];
@@ -155,8 +155,8 @@ final class Saddle {
     }
 
     private void back(double[] solution) {
-        for (int k = pivots.size() - 1; k >= 0; k--) {
-            Pivot pivot = pivots.get(k);
+        for (ListIterator<Pivot> steps = pivots.listIterator(pivots.size()); steps.hasPrevious(); ) {
+            Pivot pivot = steps.previous();
             double first = 0;
             double second = 0;
             for (int i = 0; i < pivot.below.length; i++) {

@@ -22,7 +22,7 @@ import org.gritwright.units.check.Require;
 public record CusumChart(double allowance, double limit, double headstart, Sides sides) implements ControlChart {
     private static final double MOST_LIMIT = 10_000;
     private static final double FIRST_STEP = 1.25;
-    private static final double LEAST = 0.2;
+    private static final double USUAL = 4;
 
     /**
      * A point of the chart. The sum of a side that isn't looked at is 0.
@@ -111,8 +111,7 @@ public record CusumChart(double allowance, double limit, double headstart, Sides
         Require.that(
                 headstartPart >= 0 && headstartPart <= 1, "headstart as a part of the limit", "0 to 1", headstartPart);
         DoubleFunction<CusumChart> charts = h -> new CusumChart(allowance, h, headstartPart * h, sides);
-        return charts.apply(
-                Design.find(charts, Objects.requireNonNull(goal, "goal"), 2 / Math.max(LEAST, allowance), FIRST_STEP));
+        return charts.apply(Design.find(charts, Objects.requireNonNull(goal, "goal"), USUAL, FIRST_STEP));
     }
 
     /**

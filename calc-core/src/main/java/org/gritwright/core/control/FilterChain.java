@@ -41,9 +41,9 @@ final class FilterChain implements Stepper {
     private final double[] kernel;
     private long number;
     private double limit = Double.NaN;
-    private double kernelFrom = Double.NaN;
-    private double kernelTo = Double.NaN;
-    private double kernelMean;
+    /** From which limit to which, at which mean. */
+    private double[] kernelOf = {};
+
     private boolean isSymmetric;
 
     /**
@@ -174,12 +174,11 @@ final class FilterChain implements Stepper {
     }
 
     private void prepare(double from, double mean) {
-        if (kernelFrom == from && kernelTo == limit && kernelMean == mean) {
+        double[] now = {from, limit, mean};
+        if (Arrays.equals(kernelOf, now)) {
             return;
         }
-        kernelFrom = from;
-        kernelTo = limit;
-        kernelMean = mean;
+        kernelOf = now;
         int at = 0;
         for (int j = 0; j < rows(); j++) {
             for (int i = 0; i < before.length; i++) {

@@ -91,14 +91,12 @@ final class RuleChain implements Stepper {
      * too few even if all to come were beyond, up to the last window that still has it.
      */
     private static int relevant(RunRulesChart.Rule rule, int bits) {
-        int left = bits & ((1 << (rule.within() - 1)) - 1);
-        for (int age = rule.within() - 1; age >= 1; age--) {
-            int window = left & ((1 << age) - 1);
-            if (Integer.bitCount(window) + rule.within() - age < rule.count()) {
-                left &= ~(1 << (age - 1));
-            }
+        // Each older one makes one fewer to come, and one more at most.
+        int age = rule.within() - 1;
+        while (Integer.bitCount(bits & ((1 << age) - 1)) + rule.within() - age < rule.count()) {
+            age--;
         }
-        return left;
+        return bits & ((1 << age) - 1);
     }
 
     int states() {

@@ -78,15 +78,9 @@ public final class RunLengths implements Serializable {
     public long quantile(double probability) {
         double left = 1 - Require.probability("probability", probability);
         if (last() <= left) {
-            int below = 0;
-            int at = survivals.length - 1;
-            while (at - below > 1) {
-                int middle = (at + below) / 2;
-                if (survivals[middle] <= left) {
-                    at = middle;
-                } else {
-                    below = middle;
-                }
+            int at = 1;
+            while (survivals[at] > left) {
+                at++;
             }
             return at;
         }

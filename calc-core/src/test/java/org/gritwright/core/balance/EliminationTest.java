@@ -222,8 +222,8 @@ class EliminationTest {
             matrix.setEntry(0, i, 1);
             matrix.setEntry(i, 0, 1);
             // Some touch each other too.
-            for (int j = 1; j < 25 && i > 0 && i < 25; j++) {
-                matrix.setEntry(i, j, i == j ? 5 : 0.1);
+            for (int j = 1; j < 80 && i > 0 && i < 80; j++) {
+                matrix.setEntry(i, j, i == j ? 20 : 0.1);
             }
         }
         assertIsTakenApart(matrix);

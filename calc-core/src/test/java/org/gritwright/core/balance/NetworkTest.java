@@ -131,6 +131,49 @@ class NetworkTest {
     }
 
     @Test
+    void aSumOfWhatEachIsFollowsFromThem() {
+        Adjustment adjustment = Network.of(
+                        List.of(Variable.unmeasured("x"), Variable.unmeasured("y"), Variable.unmeasured("z")),
+                        List.of(
+                                new Balance("sum", Map.of("x", 1.0, "y", 1.0, "z", 1.0), 10),
+                                new Balance("of x", Map.of("x", 1.0), 2),
+                                new Balance("of y", Map.of("y", 1.0), 3),
+                                new Balance("of z", Map.of("z", 1.0), 5)))
+                .adjust();
+
+        assertThat(adjustment.dependences()).singleElement().satisfies(one -> {
+            List<Candidate> named = new ArrayList<>(one.others());
+            named.add(one.one());
+            assertThat(named)
+                    .containsExactlyInAnyOrder(
+                            Candidate.balance("sum"),
+                            Candidate.balance("of x"),
+                            Candidate.balance("of y"),
+                            Candidate.balance("of z"));
+        });
+        assertThat(adjustment.test().degreesOfFreedom()).isZero();
+        assertThat(adjustment.value("z").orElseThrow()).isCloseTo(5, within(1e-12));
+    }
+
+    @Test
+    void aCoarseReadingLeavesAGoodOneAsItIs() {
+        double coarse = 7e6;
+        Adjustment adjustment = Network.of(
+                        List.of(
+                                Variable.measured("coarse", 3e6, coarse),
+                                Variable.measured("one", 4, 0.7),
+                                Variable.measured("other", 5, 1.3)),
+                        List.of(Balance.of("sum", Map.of("coarse", 1.0, "one", -1.0, "other", -1.0))))
+                .adjust();
+
+        double variance = 0.7 * 0.7 + 1.3 * 1.3;
+        assertThat(adjustment.uncertainty("coarse").orElseThrow())
+                .isCloseTo(Math.sqrt(1 / (1 / variance + 1 / (coarse * coarse))), within(1e-12));
+        assertThat(adjustment.uncertainty("one").orElseThrow()).isCloseTo(0.7, within(1e-12));
+        assertThat(adjustment.value("coarse").orElseThrow()).isCloseTo(9, within(1e-6));
+    }
+
+    @Test
     void aBalanceThatFollowsFromOthersIsNamed() {
         Balance again = new Balance("again", Map.of("in", 2.0, "left", -2.0, "right", -2.0), 0);
         Adjustment adjustment =
@@ -170,6 +213,11 @@ class NetworkTest {
         assertThat(adjustment.uncertainty("in")).hasValue(0);
         assertThat(adjustment.value("left").orElseThrow()).isCloseTo(61.5, within(1e-12));
         assertThat(adjustment.candidates()).doesNotContain(Candidate.measurement("in"));
+
+        // Unless it is let in as an error: then it is what the rest says.
+        Adjustment without = adjustment.letting(Candidate.measurement("in"));
+        assertThat(without.value("in").orElseThrow()).isCloseTo(100, within(1e-12));
+        assertThat(without.uncertainty("in").orElseThrow()).isCloseTo(Math.sqrt(2), within(1e-12));
     }
 
     @Test

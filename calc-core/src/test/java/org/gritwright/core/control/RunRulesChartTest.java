@@ -9,6 +9,9 @@ import static org.gritwright.core.control.RunRulesChart.ONE_BEYOND_3;
 import static org.gritwright.core.control.RunRulesChart.TWO_OF_3_BEYOND_2;
 
 import java.math.BigDecimal;
+import java.util.ArrayDeque;
+import java.util.Deque;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
@@ -18,6 +21,8 @@ import org.hipparchus.linear.LUDecomposition;
 import org.hipparchus.linear.MatrixUtils;
 import org.hipparchus.linear.RealMatrix;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 class RunRulesChartTest {
     private static final RunRulesChart ALL = new RunRulesChart(RunRulesChart.COMMON);
@@ -96,6 +101,67 @@ class RunRulesChartTest {
         // In a row only how many: 0 to 7 on one side, or on the other.
         assertThat(new RuleChain(List.of(EIGHT_ON_ONE_SIDE)).states()).isEqualTo(15);
         assertThat(new RuleChain(List.of(ONE_BEYOND_3)).states()).isEqualTo(1);
+    }
+
+    /** Of how many histories the future can be told apart, by splitting all windows until nothing splits any more (Moore). */
+    private static int distinguishable(Rule rule) {
+        int windows = 1;
+        for (int i = 1; i < rule.within(); i++) {
+            windows *= 3;
+        }
+        // A window in base 3, the newest in its last digit: 0 inside, 1 above, 2 below. The last class is the signal's.
+        int[] reached = new int[windows + 1];
+        int[][] next = new int[windows][3];
+        for (int window = 0; window < windows; window++) {
+            for (int zone = 0; zone < 3; zone++) {
+                int[] counts = new int[3];
+                int rest = window * 3 + zone;
+                int after = rest % windows;
+                for (int i = 0; i < rule.within(); i++, rest /= 3) {
+                    counts[rest % 3]++;
+                }
+                boolean isSignal = zone > 0 && counts[zone] >= rule.count();
+                next[window][zone] = isSignal ? windows : after;
+            }
+        }
+        Deque<Integer> open = new ArrayDeque<>(List.of(0));
+        reached[0] = 1;
+        while (!open.isEmpty()) {
+            for (int to : next[open.remove()]) {
+                if (reached[to] == 0 && to < windows) {
+                    open.add(to);
+                }
+                reached[to] = 1;
+            }
+        }
+        int[] classOf = new int[windows + 1];
+        classOf[windows] = 1;
+        int classes = 1;
+        while (true) {
+            Map<List<Integer>, Integer> split = new HashMap<>();
+            int[] finer = new int[windows + 1];
+            finer[windows] = -1;
+            for (int window = 0; window < windows; window++) {
+                if (reached[window] == 1) {
+                    int[] to = next[window];
+                    List<Integer> key = List.of(classOf[window], classOf[to[0]], classOf[to[1]], classOf[to[2]]);
+                    finer[window] = split.computeIfAbsent(key, one -> split.size());
+                }
+            }
+            if (split.size() == classes) {
+                return classes;
+            }
+            classes = split.size();
+            classOf = finer;
+        }
+    }
+
+    @ParameterizedTest
+    @CsvSource({"1, 1", "2, 2", "2, 3", "3, 4", "4, 5", "2, 5", "3, 5", "6, 6", "4, 7"})
+    void thereIsAStateForEachHistoryThatMatters(int count, int within) {
+        Rule rule = new Rule(count, within, 1);
+
+        assertThat(new RuleChain(List.of(rule)).states()).isEqualTo(distinguishable(rule));
     }
 
     @Test
