@@ -93,7 +93,7 @@ class EstimatedRunLengthsTest {
         assertThatThrownBy(() -> lengths.chanceBelow(1.1e7)).hasMessageContaining("average run length");
         assertThatThrownBy(() -> lengths.quantile(0.9999)).hasMessageContaining("can't be computed");
         assertThatThrownBy(() -> lengths.quantile(0)).hasMessageContaining("probability");
-        assertThatThrownBy(() -> EstimatedRunLengths.of(EwmaChart.fixed(1, 300), 20))
+        assertThatThrownBy(() -> EstimatedRunLengths.of(EwmaChart.fixed(1, 30), 20))
                 .hasMessageContaining("average run length in control");
     }
 
