@@ -4,13 +4,15 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.ToDoubleFunction;
 import javax.measure.Quantity;
 import javax.measure.Unit;
 import org.gritwright.units.UnitSymbol;
 
 /**
- * The curves of all seasons: above, what leaves per revolution over the opening; below, by how much that has changed since the first season,
- * which is too little to be seen above. The last seasons have a mark each, the earlier ones thin lines.
+ * The curves of all seasons: above, what leaves per revolution over the opening; below, by how much that differs from the first season's curve,
+ * which is too little to be seen above. Lines are fitted curves and nothing else; what was caught are marks. The last seasons have a
+ * mark and a line of their own, the earlier ones share dots and thin lines.
  */
 final class CurvesPicture {
     private static final int WIDTH = 520;
@@ -35,6 +37,10 @@ final class CurvesPicture {
 
     private static final List<String> LOOKS = List.of("solid", "dashed", "long", "dotted");
 
+    private static final String EARLIER = "thin";
+    private static final int SAMPLE = 44;
+    private static final int SAMPLE_HEIGHT = 12;
+
     private final SeasonCurves curves;
     private final double perSi;
     private final Drawing drawing;
@@ -57,6 +63,18 @@ final class CurvesPicture {
                 edge = Math.max(
                         edge, Math.abs(curves.changed(season, one.getKey()).orElse(0.0)));
             }
+            for (CurveFit.Band band : line(season)) {
+                highest = Math.max(highest, band.value());
+                edge = Math.max(
+                        edge,
+                        changed(band.opening(), band.value()).map(Math::abs).orElse(0.0));
+            }
+        }
+        for (CurveFit.Band band : band()) {
+            for (double value : new double[] {band.low(), band.high()}) {
+                edge = Math.max(
+                        edge, changed(band.opening(), value).map(Math::abs).orElse(0.0));
+            }
         }
         values = new Scale(0, 1.05 * highest, VALUES_END, TOP);
         changes = new Scale(-1.2 * edge, 1.2 * edge, CHANGES_END, CHANGES_TOP);
@@ -65,7 +83,8 @@ final class CurvesPicture {
                 CHANGES_END + 44,
                 "Two charts of " + curves.material() + " over the gate opening, " + symbol(largest.getUnit()) + ", in "
                         + Words.count(curves.seasons().size(), "season") + ": what leaves, " + curves.symbol()
-                        + ", and by how much it has changed since the first season, %. The table gives the numbers.");
+                        + ", and by how much that differs from " + curves.reference()
+                        + ", %. The table gives the numbers.");
     }
 
     @SuppressWarnings("unchecked") // whatever kind it is, only its symbol is asked for
@@ -73,20 +92,56 @@ final class CurvesPicture {
         return UnitSymbol.of((Unit<Q>) unit).symbol();
     }
 
-    /** Which mark is whose, for example "● from 2025-11-01, ◆ from 2024-11-01; thin lines: 3 earlier seasons". */
-    String legend() {
-        List<String> named = new ArrayList<>();
+    /** A line and a mark of the picture, and whose they are. */
+    record Key(Drawing sample, String words) {}
+
+    /** The newest season first, and the earlier ones together. */
+    List<Key> keys() {
+        List<Key> keys = new ArrayList<>();
         List<SeasonCurves.Curve> seasons = curves.seasons();
         for (int back = 0; back < Math.min(MARKS.size(), seasons.size()); back++) {
-            named.add(MARKS.get(back).sign() + " season "
-                    + seasons.get(seasons.size() - 1 - back).season());
+            SeasonCurves.Curve season = seasons.get(seasons.size() - 1 - back);
+            keys.add(new Key(
+                    sample(season.fit().map(fit -> LOOKS.get(keys.size())), MARKS.get(back)),
+                    "season " + season.season() + (season.fit().isPresent() ? "" : ", no curve fitted")));
         }
         int earlier = seasons.size() - MARKS.size();
-        return String.join(", ", named) + (earlier > 0 ? "; thin lines: " + Words.count(earlier, "earlier season") : "")
-                + ".";
+        if (earlier > 0) {
+            boolean isFitted = seasons.subList(0, earlier).stream()
+                    .anyMatch(one -> one.fit().isPresent());
+            keys.add(new Key(
+                    sample(isFitted ? Optional.of(EARLIER) : Optional.empty(), Drawing.Mark.DOT),
+                    Words.count(earlier, "earlier season")));
+        }
+        return keys;
+    }
+
+    private static Drawing sample(Optional<String> look, Drawing.Mark mark) {
+        Drawing sample = new Drawing(
+                SAMPLE, SAMPLE_HEIGHT, look.map(line -> line + " line with ").orElse("") + mark.sign());
+        look.ifPresent(line -> sample.line(line, 0, SAMPLE_HEIGHT / 2.0, SAMPLE, SAMPLE_HEIGHT / 2.0));
+        sample.mark(mark, SAMPLE / 2.0, SAMPLE_HEIGHT / 2.0);
+        return sample;
+    }
+
+    /** What lines and marks are. */
+    String caption() {
+        boolean isFitted = curves.first().isPresent();
+        return (isFitted
+                        ? "Lines: the curves that were fitted to each season’s calibration, from the lowest to the highest opening"
+                                + " that was caught. Marks: the season’s last catch at each opening; where one is beside its"
+                                + " line, something else left than by the curve."
+                                + (band().isEmpty() ? "" : " Gray: holds the newest season’s curve with 95 %.")
+                        : "Marks: the season’s last catch at each opening. No line joins them: no record has a curve fitted"
+                                + " to them.")
+                + " Below: by how much that differs from " + curves.reference() + ".";
     }
 
     Drawing drawn() {
+        List<CurveFit.Band> band = band();
+        if (!band.isEmpty()) {
+            drawing.area("band", below(band, CurveFit.Band::low), below(band, CurveFit.Band::high));
+        }
         for (int i = 0; i < curves.seasons().size(); i++) {
             season(curves.seasons().get(i), curves.seasons().size() - 1 - i);
         }
@@ -106,22 +161,57 @@ final class CurvesPicture {
 
     /** @param back how many seasons are newer */
     private void season(SeasonCurves.Curve season, int back) {
-        String look = back < LOOKS.size() ? LOOKS.get(back) : "thin";
-        List<Drawing.Spot> above = new ArrayList<>();
-        List<Drawing.Spot> below = new ArrayList<>();
+        String look = back < LOOKS.size() ? LOOKS.get(back) : EARLIER;
+        Drawing.Mark mark = back < MARKS.size() ? MARKS.get(back) : Drawing.Mark.DOT;
+        List<CurveFit.Band> line = line(season);
+        line(
+                look,
+                line.stream()
+                        .map(one -> new Drawing.Spot(across.at(one.opening() * perSi), values.at(one.value())))
+                        .toList());
+        line(look, below(line, CurveFit.Band::value));
         season.byOpening().forEach((si, at) -> {
             double x = across.at(si * perSi);
-            above.add(new Drawing.Spot(x, values.at(at.caught().value())));
-            Optional<Double> change = curves.changed(season, si);
-            change.ifPresent(each -> below.add(new Drawing.Spot(x, changes.at(each))));
+            drawing.mark(mark, x, values.at(at.caught().value()));
+            drawing.mark(mark, x, changes.at(curves.changed(season, si).orElseThrow()));
         });
-        for (List<Drawing.Spot> spots : List.of(above, below)) {
-            if (spots.size() > 1) {
-                drawing.line(look, spots);
-            }
-            if (back < MARKS.size()) {
-                spots.forEach(spot -> drawing.mark(MARKS.get(back), spot.x(), spot.y()));
-            }
+    }
+
+    private void line(String look, List<Drawing.Spot> spots) {
+        if (spots.size() > 1) {
+            drawing.line(look, spots);
         }
+    }
+
+    private static List<CurveFit.Band> line(SeasonCurves.Curve season) {
+        return season.fit()
+                .map(fit -> fit.openings().stream().map(fit::band).toList())
+                .orElse(List.of());
+    }
+
+    /** About the curve of the newest season; none where that has no curve, or nobody knows how sure it is. */
+    private List<CurveFit.Band> band() {
+        return line(curves.seasons().get(curves.seasons().size() - 1)).stream()
+                .filter(one -> one.high() > one.low()
+                        && changed(one.opening(), one.value()).isPresent())
+                .toList();
+    }
+
+    private List<Drawing.Spot> below(List<CurveFit.Band> line, ToDoubleFunction<CurveFit.Band> value) {
+        List<Drawing.Spot> spots = new ArrayList<>();
+        for (CurveFit.Band one : line) {
+            changed(one.opening(), value.applyAsDouble(one))
+                    .ifPresent(change ->
+                            spots.add(new Drawing.Spot(across.at(one.opening() * perSi), changes.at(change))));
+        }
+        return spots;
+    }
+
+    /** By how much a curve's value differs from the first curve's; none beyond the openings that one was fitted to. */
+    private Optional<Double> changed(double opening, double value) {
+        return curves.first()
+                .flatMap(SeasonCurves.Curve::fit)
+                .filter(fit -> fit.holds(opening))
+                .map(fit -> SeasonCurves.percent(value, fit.at(opening)));
     }
 }

@@ -6,6 +6,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.gritwright.core.curve.DischargeCurve;
 import org.gritwright.core.document.DocumentLimits;
 import org.gritwright.core.document.Problem;
 import org.gritwright.core.document.RejectedDocumentException;
@@ -172,6 +173,14 @@ final class Documents {
         } catch (InvalidInputException e) {
             throw new BadInputException(inDatabase(kept) + " can't be used: " + e.getMessage());
         }
+    }
+
+    /** The curves that a kept record fits to its catches, computed anew as its events are. */
+    List<DischargeCurve> curves(Kept kept) throws BadInputException {
+        CalibrationRecord record = record(kept);
+        return record.curves().isEmpty()
+                ? List.of()
+                : FleetAssessor.of(types).assess(record.entered()).get(0).curves();
     }
 
     private static byte[] bytes(Kept kept) {

@@ -19,6 +19,7 @@ final class Drawing {
         SQUARE("mark", "■", 4),
         DIAMOND("mark", "◆", 5.5),
         TRIANGLE("mark", "▲", 5),
+        DOT("quiet", "•", 2.2),
         RING("ring", "◯", 8.5);
 
         private final String look;
@@ -38,7 +39,8 @@ final class Drawing {
         /** From its middle, in steps from place to place. */
         private String outline(double r) {
             return switch (this) {
-                case CIRCLE, RING -> steps("m%s 0a%s %s 0 1 0 %s 0a%s %s 0 1 0 %s 0z", -r, r, r, 2 * r, r, r, -2 * r);
+                case CIRCLE, RING, DOT ->
+                    steps("m%s 0a%s %s 0 1 0 %s 0a%s %s 0 1 0 %s 0z", -r, r, r, 2 * r, r, r, -2 * r);
                 case SQUARE -> steps("m%s %sh%sv%sh%sz", -r, -r, 2 * r, 2 * r, -2 * r);
                 case DIAMOND -> steps("m0 %sl%s %sl%s %sl%s %sz", -r, r, r, -r, r, -r, -r);
                 case TRIANGLE -> steps("m0 %sl%s %sh%sz", -r, r, 1.8 * r, -2 * r);

@@ -290,7 +290,12 @@ public final class FleetMemoryCommand {
         PageFolder.check(output);
         History history = reading(database, store -> new Memory(store, documents, view.offset).ofFleet());
         List<WrittenSeason> seasons = reading(database, store -> new Memory(store, documents, view.offset).seasons());
-        writePages(Overview.of(history, tolerance, limits.falseAlarms, masses, day(view)), seasons, output);
+        FittedCurves curves = reading(database, store -> new Memory(store, documents, view.offset).curves());
+        writePages(
+                Overview.of(history, tolerance, limits.falseAlarms, masses, day(view))
+                        .with(curves),
+                seasons,
+                output);
         return DONE;
     }
 
@@ -480,7 +485,8 @@ public final class FleetMemoryCommand {
             say(new SeasonText(SeasonAccount.page(history, season, seasons)).lines());
             say("");
         }
-        writePages(fleet, seasons, run.resolve("pages"));
+        FittedCurves curves = reading(database, store -> new Memory(store, documents, InventedSeasons.YARD).curves());
+        writePages(fleet.with(curves), seasons, run.resolve("pages"));
         return DONE;
     }
 

@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
+import org.gritwright.core.curve.DischargeCurve;
 import org.gritwright.core.history.Event;
 import org.gritwright.core.history.History;
 import org.gritwright.core.record.WrittenSeason;
@@ -30,6 +31,25 @@ final class Memory {
             return all;
         });
         return of(all);
+    }
+
+    /** The curves of all records that have some. */
+    FittedCurves curves() throws SQLException, BadInputException {
+        List<Kept> records = store.reading(() -> store.ofKind(Kind.RECORD));
+        Map<String, List<DischargeCurve>> byRecord = new ConcurrentHashMap<>();
+        Map<Kept.Name, BadInputException> failures = new ConcurrentHashMap<>();
+        records.parallelStream().forEach(one -> {
+            try {
+                List<DischargeCurve> curves = documents.curves(one);
+                if (!curves.isEmpty()) {
+                    byRecord.put(one.name().toString(), curves);
+                }
+            } catch (BadInputException e) {
+                failures.put(one.name(), e);
+            }
+        });
+        requireNone(failures);
+        return new FittedCurves(byRecord);
     }
 
     /** The accounts of all seasons, the latest first. */
@@ -60,17 +80,21 @@ final class Memory {
         List<Event> events = all.parallelStream()
                 .flatMap(one -> events(one, failures).stream())
                 .toList();
+        requireNone(failures);
+        try {
+            return History.of(events, yard);
+        } catch (InvalidInputException e) {
+            throw new BadInputException("the kept documents make no history: " + e.getMessage());
+        }
+    }
+
+    private static void requireNone(Map<Kept.Name, BadInputException> failures) throws BadInputException {
         if (!failures.isEmpty()) {
             List<String> lines = new ArrayList<>();
             failures.values().forEach(failure -> lines.addAll(failure.lines()));
             lines.sort(null);
             lines.add("Say check to see all that is wrong.");
             throw new BadInputException(lines);
-        }
-        try {
-            return History.of(events, yard);
-        } catch (InvalidInputException e) {
-            throw new BadInputException("the kept documents make no history: " + e.getMessage());
         }
     }
 

@@ -27,7 +27,8 @@ record Overview(
         boolean isPlanned,
         List<Due> dues,
         Drifts drifts,
-        List<Contradiction> contradictions) {
+        List<Contradiction> contradictions,
+        FittedCurves curves) {
     static Overview of(
             History history, Tolerance tolerance, double allowed, List<DueSettings.Planned> planned, LocalDate on) {
         Drifts drifts = Drifts.of(history, allowed, FleetMemoryCommand.end(on, history.yard()));
@@ -39,7 +40,13 @@ record Overview(
                 !planned.isEmpty(),
                 FleetMemoryCommand.due(history, tolerance, drifts.rule(), planned, on),
                 drifts,
-                history.contradictions());
+                history.contradictions(),
+                FittedCurves.NONE);
+    }
+
+    /** The same with the curves that were fitted on the days of its records. */
+    Overview with(FittedCurves fitted) {
+        return new Overview(history, on, tolerance, allowed, isPlanned, dues, drifts, contradictions, fitted);
     }
 
     Instant at() {

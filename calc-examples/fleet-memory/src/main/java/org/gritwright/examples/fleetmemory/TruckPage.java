@@ -41,9 +41,7 @@ final class TruckPage {
                 stories.stream().map(story -> DriftSheet.of(fleet, story)).toList());
         model.put(
                 "curves",
-                SeasonCurves.of(fleet.history(), stories).stream()
-                        .map(CurveSheet::of)
-                        .toList());
+                SeasonCurves.of(fleet, stories).stream().map(CurveSheet::of).toList());
         return templates.filled("truck.peb", model);
     }
 
@@ -94,11 +92,18 @@ final class TruckPage {
      *
      * @param picture none with one opening
      */
-    record CurveSheet(String material, List<Drawing> picture, String legend, String words, List<PageTable> table) {
+    record CurveSheet(
+            String material,
+            List<Drawing> picture,
+            List<CurvesPicture.Key> keys,
+            String caption,
+            String words,
+            List<PageTable> table) {
         static CurveSheet of(SeasonCurves curves) {
             if (!curves.isCurve()) {
                 return new CurveSheet(
                         curves.material(),
+                        List.of(),
                         List.of(),
                         "",
                         "Caught at one opening only, "
@@ -108,12 +113,18 @@ final class TruckPage {
             }
             CurvesPicture picture = new CurvesPicture(curves);
             return new CurveSheet(
-                    curves.material(), List.of(picture.drawn()), picture.legend(), "", List.of(table(curves)));
+                    curves.material(),
+                    List.of(picture.drawn()),
+                    picture.keys(),
+                    picture.caption(),
+                    "",
+                    List.of(table(curves)));
         }
 
         private static PageTable table(SeasonCurves curves) {
             List<String> columns = new ArrayList<>(List.of("season"));
             curves.openings().values().forEach(opening -> columns.add("at " + opening));
+            columns.add("curve");
             List<PageTable.Row> rows = new ArrayList<>();
             for (SeasonCurves.Curve season : curves.seasons()) {
                 List<String> cells = new ArrayList<>();
@@ -122,12 +133,14 @@ final class TruckPage {
                             .map(at -> cell(curves, season, opening, at))
                             .orElse(PageTable.NONE));
                 }
+                cells.add(season.fit().map(CurveFit::words).orElse("none fitted"));
                 rows.add(new PageTable.Row(season.season(), Optional.empty(), cells));
             }
             return PageTable.of(
-                    "What left in the last catch of each season, with 95 %, and by how much that differs"
-                            + " from the first season",
-                    columns, rows);
+                    "What left in the last catch of each season, with 95 %, and by how much that differs from "
+                            + curves.reference(),
+                    columns,
+                    rows);
         }
 
         private static String cell(SeasonCurves curves, SeasonCurves.Curve season, double opening, SeasonCurves.At at) {

@@ -69,11 +69,12 @@ class PagesTest {
         }
         Fixtures.keep(database, all);
         demo = Overview.of(
-                history(database),
-                TOLERANCE,
-                1,
-                List.of(planned("C-20", 400), planned("C-09", 20)),
-                InventedSeasons.DEMO_DAY);
+                        history(database),
+                        TOLERANCE,
+                        1,
+                        List.of(planned("C-20", 400), planned("C-09", 20)),
+                        InventedSeasons.DEMO_DAY)
+                .with(curves(database));
         pages = Pages.of(demo, List.of());
     }
 
@@ -84,6 +85,12 @@ class PagesTest {
     static History history(Database database) throws Exception {
         try (Store store = Store.open(database)) {
             return new Memory(store, Fixtures.DOCUMENTS, InventedSeasons.YARD).ofFleet();
+        }
+    }
+
+    private static FittedCurves curves(Database database) throws Exception {
+        try (Store store = Store.open(database)) {
+            return new Memory(store, Fixtures.DOCUMENTS, InventedSeasons.YARD).curves();
         }
     }
 
@@ -270,12 +277,13 @@ class PagesTest {
         String html = text(page("C-05"));
         assertThat(html)
                 .contains("road salt, the curves of all seasons")
-                .contains("● season from 2025-11-01, ◆ season from 2024-11-01, ■ season from 2023-11-01.")
-                .contains("season at 2 in at 3 in from 2023-11-01");
+                .contains("season from 2025-11-01 season from 2024-11-01 season from 2023-11-01 Lines: the curves")
+                .contains("season at 2 in at 3 in curve from 2023-11-01")
+                .contains("of 2025-10-14, in proportion to the geometry");
         assertThat(text(page("C-07")))
                 .contains("Caught at one opening only, 2 in: there is no curve over the opening to draw.");
         SeasonCurves curves = SeasonCurves.of(
-                        demo.history(),
+                        demo,
                         demo.drifts().points().stream()
                                 .filter(one -> one.history().truck().equals("C-05"))
                                 .map(one -> PointStory.of(demo.history(), demo.drifts(), one, demo.at()))
@@ -295,8 +303,9 @@ class PagesTest {
                         .at()
                         .day())
                 .isEqualTo(LocalDate.of(2026, 1, 16));
-        assertThat(curves.changed(curves.seasons().get(0), curves.openings().firstKey()))
-                .contains(0.0);
+        assertThat(curves.seasons())
+                .extracting(season -> season.fit().orElseThrow().day())
+                .containsExactly(LocalDate.of(2023, 10, 14), LocalDate.of(2024, 10, 14), LocalDate.of(2025, 10, 14));
     }
 
     @Test
