@@ -109,8 +109,9 @@ public record WrittenPile(
         return 1 + (int) surveys.stream().filter(one -> one.on().isBefore(day)).count();
     }
 
-    Pile pile() {
-        return new Pile(
+    /** @param from the season's first day */
+    Pile pile(LocalDate from) {
+        Pile pile = new Pile(
                 id,
                 material,
                 opening,
@@ -122,5 +123,6 @@ public record WrittenPile(
                         .map(one -> new OtherUse(one.what, period(one.on), one.mass))
                         .toList(),
                 unexplained);
+        return pile.surveyed(from, surveys.stream().map(Survey::on).toList());
     }
 }

@@ -102,7 +102,7 @@ public record WrittenSeason(
     public Season toSeason() {
         Map<String, WrittenPile> byId = piles.stream().collect(Collectors.toMap(WrittenPile::id, Function.identity()));
         return new Season(
-                piles.stream().map(WrittenPile::pile).toList(),
+                piles.stream().map(pile -> pile.pile(from)).toList(),
                 trucks.stream()
                         .map(truck -> truck.truck((pile, day) ->
                                 Objects.requireNonNull(byId.get(pile), pile).period(day)))

@@ -77,10 +77,9 @@ final class Accounts {
             Candidate candidate = Candidate.balance(SeasonNetwork.period(pile, period));
             if (let.contains(candidate)) {
                 Estimate missing = adjustment.leak(candidate.name());
-                String name = pile.periods() == 1 ? "" : "period " + period;
                 flows.add(new Flow(
                         Flow.Kind.FOUND,
-                        name,
+                        pile.period(period).words(),
                         Words.mass(new Estimate(-missing.value(), missing.standardUncertainty()), unit)));
             }
         }

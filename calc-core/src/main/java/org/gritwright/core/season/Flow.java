@@ -9,7 +9,7 @@ import org.gritwright.units.check.Require;
  * One line of a pile's account. Immutable, thread-safe, a value.
  *
  * @param kind what it is
- * @param name the ticket, the truck or trucks, the use; empty for what has none
+ * @param name the ticket, the truck or trucks, the use, of what was found the period as {@link SurveyPeriod#words} has it; empty for what has none
  * @param mass adjusted, with its standard uncertainty
  */
 public record Flow(Kind kind, String name, Measured<Mass> mass) implements Serializable {

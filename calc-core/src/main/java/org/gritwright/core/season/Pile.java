@@ -1,6 +1,7 @@
 package org.gritwright.core.season;
 
 import java.io.Serializable;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
@@ -23,6 +24,7 @@ import org.gritwright.units.check.Require;
  * @param otherUses what left otherwise than on trucks
  * @param unexplained how much may be lost, or come, without anybody writing it down: rain, spill, the loader's bucket. A standard deviation
  *     about zero for the whole season; absent where nothing may, so that all that is missing is an error of somebody's numbers
+ * @param days the days of the opening and of the surveys, in their order, so that sentences name them; empty where they aren't known
  */
 public record Pile(
         String id,
@@ -31,7 +33,8 @@ public record Pile(
         List<StatedMass> surveys,
         List<Delivery> deliveries,
         List<OtherUse> otherUses,
-        Optional<Quantity<Mass>> unexplained)
+        Optional<Quantity<Mass>> unexplained,
+        List<LocalDate> days)
         implements Serializable {
     private static final long serialVersionUID = 1L;
 
@@ -39,10 +42,11 @@ public record Pile(
      * Checks the values and copies the lists.
      *
      * @throws org.gritwright.units.InvalidInputException if a name is blank, a mass is negative, there is no closing, a delivery or use lies
-     *     behind it, or the unexplained isn't greater than 0; the message names pile and field
+     *     behind it, the unexplained isn't greater than 0, or days are given and aren't one of the opening and one a survey, each after the one
+     *     before; the message names pile and field
      */
     public Pile {
-        Require.given(Pile.class, id, material, opening, surveys, deliveries, otherUses, unexplained);
+        Require.given(Pile.class, id, material, opening, surveys, deliveries, otherUses, unexplained, days);
         Require.text("id of a pile", id);
         Require.text("material of pile " + id, material);
         opening.requireNotNegative("opening of pile " + id);
@@ -61,6 +65,47 @@ public record Pile(
             requirePeriod(id, use.what(), use.period(), periods);
         }
         unexplained.ifPresent(spread -> Require.positive("unexplained of pile " + id, Mass.class, spread));
+        days = List.copyOf(days);
+        requireDays(id, days, periods);
+    }
+
+    /**
+     * A pile of which nobody says on which days it was surveyed.
+     *
+     * @param id what the yard calls it
+     * @param material what lies there
+     * @param opening what was there at the beginning
+     * @param surveys what was there later, in their order; the last one is the closing
+     * @param deliveries what came, by ticket
+     * @param otherUses what left otherwise than on trucks
+     * @param unexplained how much may be lost, or come, without anybody writing it down; absent where nothing may
+     * @throws org.gritwright.units.InvalidInputException as for the full form
+     */
+    public Pile(
+            String id,
+            String material,
+            StatedMass opening,
+            List<StatedMass> surveys,
+            List<Delivery> deliveries,
+            List<OtherUse> otherUses,
+            Optional<Quantity<Mass>> unexplained) {
+        this(id, material, opening, surveys, deliveries, otherUses, unexplained, List.of());
+    }
+
+    /** An opening is of the beginning of its day, a survey of the end: both may be of one day. */
+    private static void requireDays(String id, List<LocalDate> days, int periods) {
+        String field = "days of the surveys of pile " + id;
+        Require.that(
+                days.isEmpty() || days.size() == periods + 1,
+                field,
+                "none, or the opening's and one for each of " + periods,
+                days.size());
+        for (int i = 1; i < days.size(); i++) {
+            LocalDate before = days.get(i - 1);
+            LocalDate day = days.get(i);
+            boolean isAfter = day.isAfter(before) || i == 1 && day.equals(before);
+            Require.that(isAfter, field, "each after the one before", () -> before + ", " + day);
+        }
     }
 
     private static void requirePeriod(String id, String what, int period, int periods) {
@@ -104,7 +149,7 @@ public record Pile(
     public Pile using(OtherUse use) {
         List<OtherUse> more = new ArrayList<>(otherUses);
         more.add(use);
-        return new Pile(id, material, opening, surveys, deliveries, more, unexplained);
+        return new Pile(id, material, opening, surveys, deliveries, more, unexplained, days);
     }
 
     /**
@@ -115,11 +160,34 @@ public record Pile(
      * @throws org.gritwright.units.InvalidInputException if it isn't greater than 0
      */
     public Pile losing(Quantity<Mass> spread) {
-        return new Pile(id, material, opening, surveys, deliveries, otherUses, Optional.of(spread));
+        return new Pile(id, material, opening, surveys, deliveries, otherUses, Optional.of(spread), days);
+    }
+
+    /**
+     * The same pile, surveyed on known days.
+     *
+     * @param opening the first day of the season, with whose beginning the opening counts
+     * @param on the day of each survey, at whose end it was made
+     * @return the changed copy
+     * @throws org.gritwright.units.InvalidInputException if it isn't one for each survey, or one isn't after the one before
+     */
+    public Pile surveyed(LocalDate opening, List<LocalDate> on) {
+        List<LocalDate> all = new ArrayList<>(List.of(opening));
+        all.addAll(on);
+        return new Pile(id, material, this.opening, surveys, deliveries, otherUses, unexplained, all);
     }
 
     int periods() {
         return surveys.size();
+    }
+
+    SurveyPeriod period(int number) {
+        return new SurveyPeriod(number, periods(), days.isEmpty() ? days : days.subList(number - 1, number + 1));
+    }
+
+    /** The day of a survey after the opening, by its number. */
+    Optional<LocalDate> day(int number) {
+        return days.isEmpty() ? Optional.empty() : Optional.of(days.get(number));
     }
 
     /** What was there before a period. */

@@ -1,6 +1,7 @@
 package org.gritwright.core.season;
 
 import java.io.Serializable;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import javax.measure.quantity.Dimensionless;
@@ -69,25 +70,26 @@ public sealed interface Suspicion extends Serializable {
      *
      * @param pile the pile's id
      * @param period between which surveys
-     * @param surveys how many periods the pile has
      * @param missing what isn't written down: above zero, more came or was there; below zero, less
      * @param slips tickets that would explain it; none if none does, or too many do
      * @param score how clearly it stands out
      */
-    record PileOff(String pile, int period, int surveys, Measured<Mass> missing, List<TicketSlip> slips, double score)
+    record PileOff(
+            String pile, SurveyPeriod period, Measured<Mass> missing, List<TicketSlip> slips, double score)
             implements Suspicion {
         private static final long serialVersionUID = 1L;
 
         /** Copies the list. */
         public PileOff {
-            Require.given(PileOff.class, pile, missing, slips);
+            Require.given(PileOff.class, pile, period, missing, slips);
             slips = List.copyOf(slips);
             requireScore(score);
         }
 
         @Override
         public String sentence() {
-            String where = "Pile " + pile + (surveys > 1 ? ", period " + period : "") + ": ";
+            String when = period.words();
+            String where = "Pile " + pile + (when.isEmpty() ? "" : ", " + when) + ": ";
             String what = Words.isNegative(missing)
                     ? " are written down that never came or left unwritten: a delivery ticket too many or too large, a use that"
                             + " isn't listed, an opening too high or a closing too low"
@@ -104,21 +106,24 @@ public sealed interface Suspicion extends Serializable {
      *
      * @param pile the pile's id
      * @param number which one after the opening
+     * @param on its day, if it is known
      * @param tooMuch what it found too much
      * @param score how clearly it stands out
      */
-    record SurveyOff(String pile, int number, Measured<Mass> tooMuch, double score) implements Suspicion {
+    record SurveyOff(String pile, int number, Optional<LocalDate> on, Measured<Mass> tooMuch, double score)
+            implements Suspicion {
         private static final long serialVersionUID = 1L;
 
         /** Checks that all is given. */
         public SurveyOff {
-            Require.given(SurveyOff.class, pile, tooMuch);
+            Require.given(SurveyOff.class, pile, on, tooMuch);
             requireScore(score);
         }
 
         @Override
         public String sentence() {
-            return "Survey " + number + " of pile " + pile + " found " + Words.plusMinus(tooMuch)
+            String survey = on.map(day -> "The survey of " + day).orElse("Survey " + number);
+            return survey + " of pile " + pile + " found " + Words.plusMinus(tooMuch)
                     + (Words.isNegative(tooMuch) ? " too little." : " too much.");
         }
     }

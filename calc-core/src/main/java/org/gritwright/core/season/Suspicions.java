@@ -32,8 +32,7 @@ final class Suspicions {
     static Suspicion pile(Pile pile, int period, Suspect suspect) {
         return new Suspicion.PileOff(
                 pile.id(),
-                period,
-                pile.periods(),
+                pile.period(period),
                 Words.mass(
                         new Estimate(-suspect.size(), suspect.standardUncertainty()),
                         pile.opening().mass().getUnit()),
@@ -45,6 +44,7 @@ final class Suspicions {
         return new Suspicion.SurveyOff(
                 pile.id(),
                 number,
+                pile.day(number),
                 Words.mass(
                         new Estimate(suspect.size(), suspect.standardUncertainty()),
                         pile.opening().mass().getUnit()),

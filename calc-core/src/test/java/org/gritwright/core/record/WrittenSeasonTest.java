@@ -96,6 +96,15 @@ class WrittenSeasonTest {
     }
 
     @Test
+    void theDaysOfSurveysGoWithThePilesSoThatSentencesNameThem() throws Exception {
+        WrittenSeason account = good();
+        List<LocalDate> expected = new ArrayList<>(List.of(account.from()));
+        account.piles().get(0).surveys().forEach(survey -> expected.add(survey.on()));
+
+        assertThat(account.toSeason().piles().get(0).days()).isEqualTo(expected).hasSizeGreaterThan(2);
+    }
+
+    @Test
     void aVerificationAndTheLoadsShareTheErrorOfTheirScale() throws Exception {
         TruckSeason truck = good().toSeason().trucks().get(0);
 

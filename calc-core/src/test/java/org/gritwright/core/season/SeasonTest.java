@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -358,7 +359,7 @@ class SeasonTest {
 
         assertThat(balance.found()).isNotEmpty();
         assertThat(balance.found().get(0).what()).isInstanceOfSatisfying(Suspicion.PileOff.class, pile -> {
-            assertThat(pile.period()).isEqualTo(2);
+            assertThat(pile.period()).isEqualTo(new SurveyPeriod(2, 2, List.of()));
             assertThat(pile.sentence()).startsWith("Pile north, period 2: ");
         });
         PileAccount account = balance.asStated().pile("north");
@@ -368,6 +369,83 @@ class SeasonTest {
                 .sum();
         assertThat(sum).isCloseTo(0, within(1e-9));
         assertThat(balance.suspicions()).anyMatch(one -> one instanceof Suspicion.SurveyOff);
+    }
+
+    @Test
+    void wherePilesSayOnWhichDaysTheyWereSurveyedSentencesNameThem() {
+        LocalDate opened = LocalDate.of(2026, 11, 1);
+        List<LocalDate> on = List.of(LocalDate.of(2027, 1, 15), LocalDate.of(2027, 2, 20), LocalDate.of(2027, 4, 15));
+        Pile numbered = Pile.of("north", "salt", stated(500, 5), List.of(), stated(600, 4));
+        Pile north = new Pile(
+                "north",
+                "salt",
+                stated(500, 5),
+                List.of(stated(400, 5), stated(300, 5), stated(200, 5)),
+                List.of(),
+                List.of(),
+                Optional.empty());
+        Pile dated = north.surveyed(opened, on);
+
+        assertThat(List.of(dated.period(1), dated.period(2), dated.period(3)))
+                .extracting(SurveyPeriod::words)
+                .containsExactly(
+                        "between the opening of 2026-11-01 and the survey of 2027-01-15",
+                        "between the surveys of 2027-01-15 and 2027-02-20",
+                        "between the survey of 2027-02-20 and the closing of 2027-04-15");
+        assertThat(List.of(north.period(1), north.period(3)))
+                .extracting(SurveyPeriod::words)
+                .containsExactly("period 1", "period 3");
+        assertThat(numbered.period(1).words()).isEmpty();
+        assertThat(dated.using(new OtherUse("brine", 2, stated(20, 1))).losing(tons(5)).days())
+                .isEqualTo(dated.days())
+                .hasSize(4);
+        // The same numbers, dated or not.
+        List<Draw> draws = List.of(
+                new Draw("north", 1, tons(100)), new Draw("north", 2, tons(180)), new Draw("north", 3, tons(100)));
+        TruckSeason truck = TruckSeason.verified("1", error(0, 1), draws, List.of(loads(100, 100)));
+        assertThat(sentences(dated, truck))
+                .anyMatch(one -> one.startsWith("Pile north, between the surveys of 2027-01-15 and 2027-02-20: "))
+                .anyMatch(one -> one.startsWith("The survey of 2027-01-15 of pile north found "))
+                .noneMatch(one -> one.contains("period"));
+        assertThat(sentences(north, truck))
+                .anyMatch(one -> one.startsWith("Pile north, period 2: "))
+                .anyMatch(one -> one.startsWith("Survey 1 of pile north found "));
+        assertThat(new Season(List.of(dated), List.of(truck)).balance().withFound().pile("north").flows())
+                .filteredOn(flow -> flow.kind() == Flow.Kind.FOUND)
+                .extracting(Flow::name)
+                .containsExactly("between the surveys of 2027-01-15 and 2027-02-20");
+    }
+
+    private static List<String> sentences(Pile pile, TruckSeason truck) {
+        return new Season(List.of(pile), List.of(truck))
+                .balance().suspicions().stream().map(Suspicion::sentence).toList();
+    }
+
+    @Test
+    void daysThatCanNotBeThoseOfSurveysAreRefused() {
+        Pile north = Pile.of("north", "salt", stated(100, 2), List.of(), stated(40, 4));
+        LocalDate opened = LocalDate.of(2026, 11, 1);
+
+        assertThat(north.days()).isEmpty();
+        // An opening counts with the beginning of its day, a survey with the end.
+        assertThat(north.surveyed(opened, List.of(opened)).days()).containsExactly(opened, opened);
+        assertThatThrownBy(() -> north.surveyed(opened, List.of()))
+                .hasMessage("days of the surveys of pile north must be none, or the opening's and one for each of 1: 1");
+        assertThatThrownBy(() -> north.surveyed(opened, List.of(opened.minusDays(1))))
+                .hasMessage("days of the surveys of pile north must be each after the one before: 2026-11-01, 2026-10-31");
+        Pile two = new Pile(
+                "north",
+                "salt",
+                stated(100, 2),
+                List.of(stated(40, 4), stated(20, 4)),
+                List.of(),
+                List.of(),
+                Optional.empty());
+        assertThatThrownBy(() -> two.surveyed(opened, List.of(opened, opened)))
+                .hasMessage("days of the surveys of pile north must be each after the one before: 2026-11-01, 2026-11-01");
+        assertThatThrownBy(() -> new SurveyPeriod(3, 2, List.of())).hasMessage("number of a period must be within 1 to 2: 3");
+        assertThatThrownBy(() -> new SurveyPeriod(1, 2, List.of(opened)))
+                .hasMessage("days of a period must be two, or none where they aren't known: [2026-11-01]");
     }
 
     @Test

@@ -118,7 +118,7 @@ final class FlowPicture {
         int most = Math.max(SHORTEST_NAME, LONGEST - mass.length() - 2);
         return name.codePointCount(0, name.length()) <= most
                 ? name
-                : name.substring(0, name.offsetByCodePoints(0, most - 1)) + "…";
+                : name.substring(0, name.offsetByCodePoints(0, most - 1)).replaceFirst("[, ]+$", "") + "…";
     }
 
     private static double place(Band band, double scale) {

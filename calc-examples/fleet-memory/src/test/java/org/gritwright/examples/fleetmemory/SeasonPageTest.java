@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.io.IOException;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -146,6 +147,46 @@ class SeasonPageTest {
                 InventedSeason.page(InventedSeason.of(0, -61.37, 0)).sheets().get(0);
         assertThat(less.out()).extracting(PileSheet.Line::name).contains("not there");
         assertThat(less.out()).allSatisfy(line -> assertThat(line.adjusted()).isNotNegative());
+    }
+
+    @Test
+    void whatIsWrongBetweenSurveysStandsWithTheirDays() throws IOException {
+        Pile north = new Pile(
+                        "north",
+                        "road salt",
+                        InventedSeason.stated(500, 5),
+                        List.of(
+                                InventedSeason.stated(400, 5),
+                                InventedSeason.stated(300, 5),
+                                InventedSeason.stated(200, 5)),
+                        List.of(),
+                        List.of(),
+                        Optional.empty())
+                .surveyed(
+                        LocalDate.of(2026, 11, 1),
+                        List.of(LocalDate.of(2027, 1, 15), LocalDate.of(2027, 2, 20), LocalDate.of(2027, 4, 15)));
+        TruckSeason truck = TruckSeason.verified(
+                "C-05",
+                Measured.of(
+                        Amounts.of(0, SpreadingUnits.PERCENT),
+                        Amounts.of(1, SpreadingUnits.PERCENT),
+                        Double.POSITIVE_INFINITY),
+                List.of(
+                        new Draw("north", 1, InventedSeason.tons(100)),
+                        new Draw("north", 2, InventedSeason.tons(180)),
+                        new Draw("north", 3, InventedSeason.tons(100))),
+                List.of());
+        SeasonPage page = InventedSeason.page(new Season(List.of(north), List.of(truck)));
+        String html = page.html(Templates.read());
+
+        assertThat(html)
+                .contains("Pile north, between the surveys of 2027-01-15 and 2027-02-20: ")
+                .contains("The survey of 2027-01-15 of pile north found ")
+                .contains("not written, between the surveys of 2027-01-15 and 2027-02-20")
+                .doesNotContainPattern("period \\d");
+        assertThat(page.sheets().get(0).picture().labels())
+                .extracting(Drawing.Label::text)
+                .anyMatch(text -> text.startsWith("not written…, "));
     }
 
     @Test
