@@ -1,6 +1,8 @@
 package org.gritwright.core.history;
 
 import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import org.gritwright.units.check.Require;
 
@@ -8,10 +10,15 @@ import org.gritwright.units.check.Require;
  * Events that can't all be as they were written down. Nothing is left out because of it: whoever knows better supersedes one of them.
  * Immutable, thread-safe, a value.
  *
+ * <p>What was in a slot is settled by the next value that somebody entered there for the same point, or for another material, without
+ * contradicting anything: a display that shows what was to be entered holds it from then on, whoever was right before. That a value was seen
+ * again, or caught with, settles nothing. What is odd about superseding stays open.
+ *
  * @param kind what is odd
  * @param events the events, in the order of time
+ * @param settled the entry or correction by which it is settled; none while it is open
  */
-public record Contradiction(Kind kind, List<Event> events) {
+public record Contradiction(Kind kind, List<Event> events, Optional<Event> settled) {
     /** More in one sentence, nobody reads. */
     private static final int MOST = 5;
 
@@ -54,13 +61,42 @@ public record Contradiction(Kind kind, List<Event> events) {
 
     /** Copies the list. */
     public Contradiction {
-        Require.given(Contradiction.class, kind, events);
+        Require.given(Contradiction.class, kind, events, settled);
         events = List.copyOf(events);
         Require.that(!events.isEmpty(), "events of a contradiction", "one or more", "none");
     }
 
     /**
-     * What is odd, and about which events.
+     * One that is open.
+     *
+     * @param kind what is odd
+     * @param events the events, in the order of time
+     */
+    public Contradiction(Kind kind, List<Event> events) {
+        this(kind, events, Optional.empty());
+    }
+
+    /**
+     * The same, settled.
+     *
+     * @param by the entry or correction by which it is settled
+     * @return the changed copy
+     */
+    public Contradiction settledBy(Event by) {
+        return new Contradiction(kind, events, Optional.of(Objects.requireNonNull(by, "by")));
+    }
+
+    /**
+     * Whether nothing settled it yet.
+     *
+     * @return false if somebody entered a value since that contradicts nothing
+     */
+    public boolean isOpen() {
+        return settled.isEmpty();
+    }
+
+    /**
+     * What is odd, about which events, and by what it was settled.
      *
      * @return a sentence without a full stop
      */
@@ -69,6 +105,7 @@ public record Contradiction(Kind kind, List<Event> events) {
         int more = events.size() - MOST;
         return kind.words + ": "
                 + events.stream().limit(MOST).map(Event::toString).collect(Collectors.joining("; "))
-                + (more > 0 ? "; and " + more + " more" : "");
+                + (more > 0 ? "; and " + more + " more" : "")
+                + settled.map(by -> "; settled by " + by).orElse("");
     }
 }

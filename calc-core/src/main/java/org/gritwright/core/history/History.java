@@ -15,6 +15,7 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
 import org.gritwright.core.telemetry.AsFound;
 import org.gritwright.core.telemetry.Timeline;
 import org.gritwright.units.InvalidInputException;
@@ -278,13 +279,7 @@ public final class History {
      */
     public TruckState asOf(String truck, Instant at) {
         Objects.requireNonNull(at, "at");
-        SlotBook book = new SlotBook(this);
-        for (Step step : Step.of(this, standing(truck))) {
-            if (!step.at().isAfter(at)) {
-                book.take(step);
-            }
-        }
-        return new TruckState(truck, at, book.slots());
+        return new TruckState(truck, at, replayed(truck, at).slots());
     }
 
     /**
@@ -303,10 +298,24 @@ public final class History {
      * @return truck by truck, in the order of time, and at the end those of superseding
      */
     public List<Contradiction> contradictions() {
+        return contradictions(Instant.MAX);
+    }
+
+    /**
+     * The same of what had happened at an instant. What settles it later isn't known then; that an event was superseded is, as always.
+     *
+     * @param at the instant; what happened at it counts
+     * @return truck by truck, in the order of time, and at the end those of superseding
+     */
+    public List<Contradiction> contradictions(Instant at) {
+        Objects.requireNonNull(at, "at");
         Map<String, List<Event>> instead = new LinkedHashMap<>();
         List<Contradiction> all = new ArrayList<>();
-        trucks().forEach(truck -> all.addAll(contradictions(truck)));
+        trucks().forEach(truck -> all.addAll(contradictions(truck, at)));
         for (Event event : ordered) {
+            if (instant(event).isAfter(at)) {
+                continue;
+            }
             event.supersedes().ifPresent(one -> {
                 if (!byId.containsKey(one.id())) {
                     all.add(new Contradiction(Contradiction.Kind.SUPERSEDES_UNKNOWN, List.of(event)));
@@ -329,9 +338,28 @@ public final class History {
      * @return in the order of time
      */
     public List<Contradiction> contradictions(String truck) {
-        SlotBook book = replayed(truck);
-        List<Contradiction> all = new ArrayList<>(book.contradictions());
-        List<Contradiction> ofSums = Sum.contradictions(Sum.of(this, truck), book.entries());
+        return contradictions(truck, Instant.MAX);
+    }
+
+    /**
+     * The same of what had happened at an instant.
+     *
+     * @param truck the truck's id
+     * @param at the instant; what happened at it counts
+     * @return in the order of time
+     */
+    public List<Contradiction> contradictions(String truck, Instant at) {
+        Objects.requireNonNull(at, "at");
+        SlotBook book = replayed(truck, at);
+        // A value may be claimed to have been held long before it was seen.
+        List<Contradiction> all = book.contradictions().stream()
+                .filter(one -> one.events().stream()
+                        .noneMatch(event -> instant(event).isAfter(at)))
+                .collect(Collectors.toCollection(ArrayList::new));
+        List<Sum> sums = Sum.of(this, truck).stream()
+                .filter(sum -> !instant(sum.event()).isAfter(at))
+                .toList();
+        List<Contradiction> ofSums = Sum.contradictions(sums, book.entries());
         if (!ofSums.isEmpty()) {
             all.addAll(ofSums);
             all.sort(Comparator.comparing(
@@ -363,8 +391,16 @@ public final class History {
     }
 
     private SlotBook replayed(String truck) {
+        return replayed(truck, Instant.MAX);
+    }
+
+    private SlotBook replayed(String truck, Instant until) {
         SlotBook book = new SlotBook(this);
-        Step.of(this, standing(truck)).forEach(book::take);
+        for (Step step : Step.of(this, standing(truck))) {
+            if (!step.at().isAfter(until)) {
+                book.take(step);
+            }
+        }
         return book;
     }
 

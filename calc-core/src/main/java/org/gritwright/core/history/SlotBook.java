@@ -19,13 +19,26 @@ final class SlotBook {
     private final Map<String, Slot> slots = new TreeMap<>();
     private final Map<CalibrationPoint.Key, Event> calibrated = new HashMap<>();
     private final List<ValueChange> changes = new ArrayList<>();
-    private final List<Contradiction> contradictions = new ArrayList<>();
+    private final List<Odd> contradictions = new ArrayList<>();
 
     /** Every value that was ever held, in the order of time; a slot's current ones are among them. */
     private final List<Entry> entries = new ArrayList<>();
 
     SlotBook(History history) {
         this.history = history;
+    }
+
+    /** A contradiction, and the value with which it came up. */
+    private record Odd(Contradiction what, CalibrationInForce about) {
+        /** What is entered for the same point, or takes the place of all values of another material, settles it. */
+        Odd after(Event event, CalibrationInForce entered) {
+            CalibrationPoint before = about.point();
+            CalibrationPoint now = entered.point();
+            boolean isReplaced = slot(about).equals(slot(entered))
+                    && (before.key().equals(now.key())
+                            || !before.material().name().equals(now.material().name()));
+            return what.isOpen() && isReplaced ? new Odd(what.settledBy(event), about) : this;
+        }
     }
 
     /** A slot, with what it holds now. */
@@ -137,10 +150,7 @@ final class SlotBook {
     private void apply(Event event) {
         What what = event.what();
         if (what instanceof What.Entered entered) {
-            if (!entered.held().factor().equals(entered.asked().factor())) {
-                contradictions.add(new Contradiction(Kind.READ_BACK_DIFFERS, List.of(event)));
-            }
-            put(event, entered.held(), Optional.empty());
+            enter(event, entered);
         } else if (what instanceof What.Corrected corrected) {
             correct(event, corrected);
         } else if (what instanceof What.Shown shown) {
@@ -166,6 +176,17 @@ final class SlotBook {
         }
     }
 
+    private void odd(Kind kind, CalibrationInForce about, Event... events) {
+        contradictions.add(new Odd(new Contradiction(kind, List.of(events)), about));
+    }
+
+    /** What contradicts nothing settles what was open in its place. */
+    private void settle(Event event, CalibrationInForce entered, int before) {
+        if (contradictions.size() == before) {
+            contradictions.replaceAll(odd -> odd.after(event, entered));
+        }
+    }
+
     private Stream<Entry> current() {
         return slots.values().stream().flatMap(slot -> slot.values.values().stream());
     }
@@ -177,17 +198,27 @@ final class SlotBook {
                 .forEach(entry -> entry.calibrations.add(event));
     }
 
+    private void enter(Event event, What.Entered entered) {
+        int before = contradictions.size();
+        if (!entered.held().factor().equals(entered.asked().factor())) {
+            odd(Kind.READ_BACK_DIFFERS, entered.held(), event);
+        }
+        put(event, entered.held(), Optional.empty());
+        settle(event, entered.held(), before);
+    }
+
     private void correct(Event event, What.Corrected corrected) {
+        int known = contradictions.size();
         Optional<Entry> before = entry(corrected.asFound());
         before.filter(entry -> !isSame(entry.value, corrected.asFound()) && !isSame(entry.value, corrected.held()))
-                .ifPresent(entry ->
-                        contradictions.add(new Contradiction(Kind.CORRECTED_ANOTHER, List.of(entry.entered, event))));
+                .ifPresent(entry -> odd(Kind.CORRECTED_ANOTHER, corrected.held(), entry.entered, event));
         Optional<Event> found = corrected
                 .because()
                 .flatMap(history::event)
                 .filter(history::stands)
                 .filter(other -> other.what() instanceof What.Verified);
         put(event, corrected.held(), found);
+        settle(event, corrected.held(), known);
     }
 
     private void verify(Event event, What.Verified verified) {
@@ -207,7 +238,7 @@ final class SlotBook {
     private void show(Event event, CalibrationInForce seen, Kind odd) {
         Optional<Entry> known = entry(seen);
         if (known.isPresent() && !isSame(known.get().value, seen)) {
-            contradictions.add(new Contradiction(odd, List.of(known.get().entered, event)));
+            odd(odd, seen, known.get().entered, event);
         }
         if (known.isEmpty() || odd == Kind.CHANGED_BY_NOBODY) {
             put(event, seen, Optional.empty());
@@ -226,8 +257,7 @@ final class SlotBook {
         }
         before.filter(entry -> entry.since.equals(at))
                 .filter(entry -> event.what() instanceof What.Entered && entry.entered.what() instanceof What.Entered)
-                .ifPresent(entry ->
-                        contradictions.add(new Contradiction(Kind.TWO_AT_ONCE, List.of(entry.entered, event))));
+                .ifPresent(entry -> odd(Kind.TWO_AT_ONCE, value, entry.entered, event));
         before.ifPresent(entry -> entry.until = Optional.of(at));
         slot.values.values().removeIf(entry -> isReplaced(entry, value, at));
         Entry entry = new Entry(slot(value), value, at, event, found);
@@ -302,6 +332,6 @@ final class SlotBook {
     }
 
     List<Contradiction> contradictions() {
-        return List.copyOf(contradictions);
+        return contradictions.stream().map(Odd::what).toList();
     }
 }

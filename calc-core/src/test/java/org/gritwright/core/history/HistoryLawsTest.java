@@ -12,12 +12,14 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import java.util.Random;
+import java.util.function.Predicate;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
 import net.jqwik.api.Combinators;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
+import net.jqwik.api.constraints.IntRange;
 import org.gritwright.core.calibration.CalibrationInForce;
 import org.gritwright.core.calibration.Change;
 import org.gritwright.core.calibration.Since;
@@ -116,6 +118,20 @@ class HistoryLawsTest {
                     assertThat(last.at()).isEqualTo(held.since()).isBeforeOrEqualTo(at);
                 }
             }
+        }
+    }
+
+    /** What had happened on a day contradicts itself in the same way, whatever comes later; later it may only be settled. */
+    @Property(tries = 300)
+    void whatComesLaterHidesNoContradiction(@ForAll("happenings") List<Event> events, @ForAll @IntRange(max = 30) int days) {
+        History history = history(events);
+        Instant then = FIRST.plusDays(days).atStartOfDay().toInstant(ZoneOffset.UTC);
+        List<Contradiction> all = new ArrayList<>(history.contradictions(TRUCK));
+        for (Contradiction before : history.contradictions(TRUCK, then)) {
+            Predicate<Contradiction> isSame = one -> one.kind() == before.kind()
+                    && one.events().equals(before.events())
+                    && (before.isOpen() || one.settled().equals(before.settled()));
+            assertThat(all).anyMatch(isSame);
         }
     }
 

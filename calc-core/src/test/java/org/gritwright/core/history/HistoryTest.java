@@ -271,6 +271,100 @@ class HistoryTest {
     }
 
     @Test
+    void aLaterEntryThatContradictsNothingSettlesWhatWasOddInItsPlace() {
+        History odd = history(
+                entered("1", day("2026-09-01"), value(TWO, 26)),
+                shown("2", day("2026-11-20"), value(TWO, 25)),
+                verified("3", day("2026-11-21"), value(TWO, 24), 0.5));
+        assertThat(odd.contradictions())
+                .extracting(Contradiction::kind, Contradiction::isOpen)
+                .containsExactly(
+                        org.assertj.core.groups.Tuple.tuple(Contradiction.Kind.CHANGED_BY_NOBODY, true),
+                        org.assertj.core.groups.Tuple.tuple(Contradiction.Kind.VERIFIED_ANOTHER, true));
+
+        History calibrated = odd.with(List.of(
+                calibrated("4", day("2026-12-01"), TWO, 24.6),
+                event("5", day("2026-12-01"), new What.Entered(value(TWO, 24.6), Optional.of(pounds(24.6))))));
+        assertThat(calibrated.contradictions())
+                .hasSize(2)
+                .allSatisfy(one -> assertThat(one.settled().map(Event::id)).contains("5"));
+        assertThat(calibrated.contradictions().get(0))
+                .hasToString("the display shows a value that nobody entered: 2026-09-01, T-07: salt at 2 in entered as 26 lb/rev;"
+                        + " 2026-11-20, T-07: salt at 2 in shown as 25 lb/rev;"
+                        + " settled by 2026-12-01, T-07: salt at 2 in entered as 24.6 lb/rev");
+        History corrected = odd.with(List.of(corrected("4", day("2026-12-01"), value(TWO, 25), 24.6, "none")));
+        assertThat(corrected.contradictions()).allSatisfy(one -> assertThat(one.isOpen()).isFalse());
+    }
+
+    /** That a value is seen again, or caught with, doesn't say how it came there. */
+    @Test
+    void whatIsSeenOrEnteredElsewhereOrContradictsItselfSettlesNothing() {
+        History odd = history(
+                entered("1", day("2026-09-01"), value(TWO, 26)), shown("2", day("2026-11-20"), value(TWO, 25)));
+        List<Event> none = List.of(
+                shown("3", day("2026-12-01"), value(TWO, 25)),
+                verified("3", day("2026-12-01"), value(TWO, 25), 0.5),
+                calibrated("3", day("2026-12-01"), TWO, 25),
+                entered("3", day("2026-12-01"), value(TWO, 26).inSlot("9")),
+                entered("3", day("2026-10-01"), value(TWO, 26)),
+                event("3", day("2026-12-01"), new What.Entered(value(TWO, 24), Optional.of(pounds(42)))));
+        for (Event event : none) {
+            assertThat(odd.with(List.of(event)).contradictions())
+                    .as(event.toString())
+                    .isNotEmpty()
+                    .allMatch(Contradiction::isOpen);
+        }
+    }
+
+    @Test
+    void onADayOnlyWhatHadHappenedContradictsItselfAndOnlyWhatHadHappenedSettlesIt() {
+        History history = history(
+                entered("1", day("2026-09-01"), value(TWO, 26)),
+                shown("2", day("2026-11-20"), value(TWO, 25)),
+                entered("3", day("2026-12-01"), value(TWO, 24.6)),
+                shown("4", day("2027-01-10"), value(TWO, 24)));
+
+        assertThat(history.contradictions(TRUCK, at("2026-11-19T00:00:00Z"))).isEmpty();
+        assertThat(history.contradictions(at("2026-11-30T00:00:00Z")))
+                .singleElement()
+                .matches(Contradiction::isOpen);
+        assertThat(history.contradictions(TRUCK, at("2026-12-02T00:00:00Z")))
+                .singleElement()
+                .matches(one -> !one.isOpen());
+        assertThat(history.contradictions(TRUCK, at("2027-02-01T00:00:00Z")))
+                .extracting(Contradiction::isOpen)
+                .containsExactly(false, true)
+                .hasSameSizeAs(history.contradictions());
+    }
+
+    /** A value may be claimed to have been held before; who looks at a day before it was seen didn't know of it. */
+    @Test
+    void whatWasOnlySeenLaterContradictsNothingBefore() {
+        History history = history(
+                shown("1", day("2026-12-01"), value(TWO, 26).since(day("2026-10-20"))),
+                verified("2", hour("2026-10-19T09:00"), value(THREE, 39), 0.5),
+                verified("3", hour("2026-10-25T09:00"), value(TWO, 24), 0.5));
+
+        assertThat(history.contradictions(TRUCK, at("2026-11-01T00:00:00Z"))).isEmpty();
+    }
+
+    @Test
+    void whatIsOddAboutSupersedingIsKnownFromItsDayOn() {
+        Event mistaken = entered("1", day("2026-09-01"), value(TWO, 26));
+        History history = history(
+                mistaken,
+                entered("2", day("2026-09-02"), value(TWO, 25)).superseding("1", "mistyped"),
+                entered("3", day("2026-09-04"), value(TWO, 24)).superseding("1", "mistyped"),
+                entered("4", day("2026-09-06"), value(TWO, 23)).superseding("gone", "mistyped"));
+
+        assertThat(history.contradictions(at("2026-09-03T12:00:00Z"))).isEmpty();
+        assertThat(history.contradictions(at("2026-09-05T12:00:00Z")))
+                .extracting(Contradiction::kind)
+                .containsExactly(Contradiction.Kind.SUPERSEDED_TWICE);
+        assertThat(history.contradictions()).hasSize(2).allMatch(Contradiction::isOpen);
+    }
+
+    @Test
     void settingsStandBesideEachOtherInASlotUntilAnotherMaterialTakesIt() {
         Material sand = Material.of("sand", Amounts.of(95, SpreadingUnits.POUND_PER_CUBIC_FOOT));
         History history = history(

@@ -128,8 +128,8 @@ class ReasonsTest {
 
     @Test
     void whatIsKnownOfAPileIsToldWhereItIsMeant() {
-        Suspicion pile = new Suspicion.PileOff("north", 1, 1, mass(), List.of(), 3);
-        Suspicion survey = new Suspicion.SurveyOff("south", 1, mass(), 3);
+        Suspicion pile = new Suspicion.PileOff("north", new SurveyPeriod(1, 1, List.of()), mass(), List.of(), 3);
+        Suspicion survey = new Suspicion.SurveyOff("south", 1, Optional.empty(), mass(), 3);
 
         // Twice the root of 3² + 4², and of 6² + 8².
         assertThat(Reasons.of(season(), List.of(pile)))

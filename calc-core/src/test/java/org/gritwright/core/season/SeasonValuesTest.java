@@ -144,9 +144,9 @@ class SeasonValuesTest {
                 .isEqualTo("The weighed loads of truck 1 on scale 2 are 5.0 ± 2.0 ton (95 %) too large.");
         assertThat(new Suspicion.LoadsOff("1", Optional.empty(), mass(-5), 3).sentence())
                 .isEqualTo("The weighed loads of truck 1 are 5.0 ± 2.0 ton (95 %) too small.");
-        assertThat(new Suspicion.SurveyOff("north", 1, mass(5), 3).sentence())
+        assertThat(new Suspicion.SurveyOff("north", 1, Optional.empty(), mass(5), 3).sentence())
                 .isEqualTo("Survey 1 of pile north found 5.0 ± 2.0 ton (95 %) too much.");
-        assertThat(new Suspicion.SurveyOff("north", 1, mass(-5), 3).sentence())
+        assertThat(new Suspicion.SurveyOff("north", 1, Optional.empty(), mass(-5), 3).sentence())
                 .isEqualTo("Survey 1 of pile north found 5.0 ± 2.0 ton (95 %) too little.");
         assertThat(new Suspicion.CommonOff("scale", error(-5), 3).sentence())
                 .isEqualTo("All masses by scale are 5.0 ± 2.0 % (95 %) too small.");
@@ -166,8 +166,8 @@ class SeasonValuesTest {
     void aScoreIsZeroOrMore(double score) {
         List<DoubleFunction<Suspicion>> kinds = List.of(
                 at -> new Suspicion.TruckReports("1", error(1), Optional.empty(), at),
-                at -> new Suspicion.PileOff("north", 1, 1, mass(1), List.of(), at),
-                at -> new Suspicion.SurveyOff("north", 1, mass(1), at),
+                at -> new Suspicion.PileOff("north", new SurveyPeriod(1, 1, List.of()), mass(1), List.of(), at),
+                at -> new Suspicion.SurveyOff("north", 1, Optional.empty(), mass(1), at),
                 at -> new Suspicion.LoadsOff("1", Optional.empty(), mass(1), at),
                 at -> new Suspicion.CommonOff("scale", error(1), at));
         for (DoubleFunction<Suspicion> kind : kinds) {

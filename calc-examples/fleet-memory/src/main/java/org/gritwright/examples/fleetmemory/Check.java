@@ -55,8 +55,7 @@ record Check(int documents, int replaced, List<String> damages, List<Contradicti
                 + (damages.isEmpty() ? "all whole" : Words.count(damages.size(), "line") + " about damage"));
         damages.stream().map("  "::concat).forEach(lines::add);
         if (damages.isEmpty()) {
-            lines.add(contradictions.isEmpty() ? "Nothing contradicts itself." : "What can't all be so:");
-            contradictions.forEach(one -> lines.add("  " + one));
+            lines.addAll(Contradictions.of(contradictions).lines());
         }
         return lines;
     }

@@ -53,11 +53,7 @@ final class FleetPage {
         model.put("doubtful", quiet(trucks, TruckOverview.Quiet.DOUBTFUL));
         model.put("proven", quiet(trucks, TruckOverview.Quiet.PROVEN));
         model.put("fleet", table(trucks));
-        model.put(
-                "contradictions",
-                fleet.ofNoTruck().stream()
-                        .map(one -> Words.minus(one.toString()))
-                        .toList());
+        model.put("contradictions", Contradictions.sentences(fleet.ofNoTruck()));
         model.put("charts", charts(fleet));
         model.put("seasons", seasons);
         return templates.filled("fleet.peb", model);
@@ -142,13 +138,10 @@ final class FleetPage {
 
     private static PageTable.Row row(
             TruckOverview truck, String holds, String sure, String error, String verified, String drift) {
-        String odd = truck.contradictions().isEmpty()
-                ? "none"
-                : String.valueOf(truck.contradictions().size());
         return new PageTable.Row(
                 truck.id(),
                 Optional.of(PageNames.of("truck", truck.id())),
-                List.of(holds, sure, error, verified, Words.minus(drift), odd, by(truck)));
+                List.of(holds, sure, error, verified, Words.minus(drift), truck.contradictions().count(), by(truck)));
     }
 
     /** By when something is due at the truck. */

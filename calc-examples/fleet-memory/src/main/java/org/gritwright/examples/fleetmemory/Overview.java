@@ -40,7 +40,7 @@ record Overview(
                 !planned.isEmpty(),
                 FleetMemoryCommand.due(history, tolerance, drifts.rule(), planned, on),
                 drifts,
-                history.contradictions(),
+                history.contradictions(FleetMemoryCommand.end(on, history.yard())),
                 FittedCurves.NONE);
     }
 
@@ -74,7 +74,7 @@ record Overview(
                         history.asOf(truck, at()),
                         due.getOrDefault(truck, List.of()),
                         points.getOrDefault(truck, List.of()),
-                        odd.getOrDefault(truck, List.of())))
+                        Contradictions.of(odd.getOrDefault(truck, List.of()))))
                 .toList();
     }
 

@@ -5,7 +5,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
 import org.gritwright.core.calibration.Since;
-import org.gritwright.core.history.Contradiction;
 import org.gritwright.core.history.Event;
 import org.gritwright.core.history.Held;
 import org.gritwright.core.history.SlotState;
@@ -28,7 +27,7 @@ record TruckOverview(
         TruckState state,
         List<Due> dues,
         List<Drifts.OfPoint> points,
-        List<Contradiction> contradictions) {
+        Contradictions contradictions) {
 
     /** What a truck with nothing due is like. */
     enum Quiet {
@@ -46,7 +45,7 @@ record TruckOverview(
             return Quiet.UNKNOWN;
         }
         boolean isProven = state.values().stream().allMatch(held -> held.standing() == Standing.PROVEN);
-        return isProven && contradictions.isEmpty() ? Quiet.PROVEN : Quiet.DOUBTFUL;
+        return isProven && contradictions.open().isEmpty() ? Quiet.PROVEN : Quiet.DOUBTFUL;
     }
 
     /** What speaks for it that nothing is due, or against it. */
@@ -70,8 +69,10 @@ record TruckOverview(
                 words.add("Watch " + point.name() + ": " + String.join("; ", told) + ".");
             }
         }
-        if (!contradictions.isEmpty()) {
+        if (!contradictions.open().isEmpty()) {
             words.add("Its records contradict themselves: see its page.");
+        } else if (!contradictions.settled().isEmpty()) {
+            words.add("Its records contradicted themselves until a later entry settled it: see its page.");
         }
         return words;
     }

@@ -6,7 +6,6 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import org.gritwright.core.history.Contradiction;
 import org.gritwright.core.history.Held;
 import org.gritwright.core.history.SlotState;
 
@@ -30,12 +29,8 @@ final class TruckPage {
                 "changes",
                 new TruckText(fleet.history(), truck.id(), fleet.at())
                         .changes().stream().map(Words::minus).toList());
-        model.put(
-                "contradictions",
-                truck.contradictions().stream()
-                        .map(Contradiction::toString)
-                        .map(Words::minus)
-                        .toList());
+        model.put("contradictions", Contradictions.sentences(truck.contradictions().open()));
+        model.put("settled", Contradictions.sentences(truck.contradictions().settled()));
         model.put(
                 "points",
                 stories.stream().map(story -> DriftSheet.of(fleet, story)).toList());

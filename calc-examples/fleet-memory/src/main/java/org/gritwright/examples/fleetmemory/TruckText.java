@@ -5,7 +5,6 @@ import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
 import org.gritwright.core.calibration.CalibrationInForce;
-import org.gritwright.core.history.Contradiction;
 import org.gritwright.core.history.Event;
 import org.gritwright.core.history.Held;
 import org.gritwright.core.history.History;
@@ -49,9 +48,7 @@ final class TruckText {
             lines.add("  no change is known");
         }
         lines.add("");
-        List<Contradiction> contradictions = history.contradictions(truck);
-        lines.add(contradictions.isEmpty() ? "Nothing contradicts itself." : "What can't all be so:");
-        contradictions.forEach(one -> lines.add("  " + one));
+        lines.addAll(Contradictions.of(history.contradictions(truck, at)).lines());
         return lines;
     }
 

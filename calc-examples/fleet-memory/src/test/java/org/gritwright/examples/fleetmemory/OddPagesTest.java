@@ -12,6 +12,7 @@ import static org.gritwright.units.SpreadingUnits.PULSE_PER_REVOLUTION;
 import java.io.IOException;
 import java.time.LocalDate;
 import java.time.ZoneOffset;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -80,12 +81,16 @@ class OddPagesTest {
     }
 
     private static String page(String name, Event... events) throws IOException {
+        return page(name, LocalDate.of(2026, 12, 1), events);
+    }
+
+    private static String page(String name, LocalDate on, Event... events) throws IOException {
         Overview fleet = Overview.of(
                 History.of(List.of(events), ZoneOffset.ofHours(-6)),
                 Tolerance.percent(4),
                 1,
                 List.of(),
-                LocalDate.of(2026, 12, 1));
+                on);
         return Objects.requireNonNull(Pages.of(fleet, List.of()).get(name)).replace("&#39;", "'");
     }
 
@@ -102,6 +107,41 @@ class OddPagesTest {
                 .contains("noticed then; nobody wrote the change down")
                 .doesNotContain("Nothing contradicts itself");
         assertThat(page(Pages.FIRST, events)).contains("<span>2</span>");
+    }
+
+    @Test
+    void whatALaterEntrySettledStandsAfterWhatIsOpenAndIsNeverHidden() throws IOException {
+        Event[] events = {
+            event("2026-10-19", new What.Entered(value(25), Optional.empty())),
+            event("2026-10-25", new What.Shown(value(24))),
+            event("2026-11-02", new What.Entered(value(24.6), Optional.of(factor(24.6)))),
+            verified("2026-11-03", 24.6, 0.3)
+        };
+        assertThat(page("truck-t-07.html", events))
+                .contains("Nothing contradicts itself any more", "What could not all be so, and a later entry settled:")
+                .contains("the display shows a value that nobody entered: ")
+                .contains("settled by 2026-11-02, T-07: road salt at 2 in entered as 24.6 lb/rev")
+                .contains("until a later entry settled it")
+                .doesNotContain("What can’t all be so");
+        assertThat(page(Pages.FIRST, events)).contains("<span>none open, 1 settled</span>");
+
+        Event[] more = Arrays.copyOf(events, events.length + 1);
+        more[events.length] = event("2026-11-20", new What.Shown(value(23)));
+        String html = page("truck-t-07.html", more);
+        assertThat(html.indexOf("What could not all be so")).isGreaterThan(html.indexOf("What can’t all be so"));
+        assertThat(page(Pages.FIRST, more)).contains("<span>1, 1 settled</span>");
+
+        LocalDate before = LocalDate.of(2026, 10, 24);
+        assertThat(page("truck-t-07.html", before, more)).contains("<h2>Nothing contradicts itself</h2>");
+        assertThat(page("truck-t-07.html", before.plusDays(2), more))
+                .contains("<h2>What can’t all be so</h2>")
+                .doesNotContain("settled", "2026-11");
+        List<String> lines = new TruckText(
+                        History.of(List.of(more), ZoneOffset.ofHours(-6)),
+                        "T-07",
+                        before.plusDays(2).atStartOfDay().toInstant(ZoneOffset.ofHours(-6)))
+                .lines();
+        assertThat(lines).contains("What can't all be so:").noneMatch(line -> line.contains("settled"));
     }
 
     @Test
