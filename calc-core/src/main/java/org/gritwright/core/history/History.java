@@ -353,8 +353,8 @@ public final class History {
         SlotBook book = replayed(truck, at);
         // A value may be claimed to have been held long before it was seen.
         List<Contradiction> all = book.contradictions().stream()
-                .filter(one -> one.events().stream()
-                        .noneMatch(event -> instant(event).isAfter(at)))
+                .filter(one ->
+                        one.events().stream().noneMatch(event -> instant(event).isAfter(at)))
                 .collect(Collectors.toCollection(ArrayList::new));
         List<Sum> sums = Sum.of(this, truck).stream()
                 .filter(sum -> !instant(sum.event()).isAfter(at))

@@ -28,7 +28,10 @@ public record SurveyPeriod(int number, int of, List<LocalDate> days) implements 
         days = List.copyOf(days);
         Require.that(number >= 1 && number <= of, "number of a period", "within 1 to " + of, number);
         Require.that(
-                days.isEmpty() || days.size() == BOTH, "days of a period", "two, or none where they aren't known", days);
+                days.isEmpty() || days.size() == BOTH,
+                "days of a period",
+                "two, or none where they aren't known",
+                days);
     }
 
     /**

@@ -74,8 +74,7 @@ public sealed interface Suspicion extends Serializable {
      * @param slips tickets that would explain it; none if none does, or too many do
      * @param score how clearly it stands out
      */
-    record PileOff(
-            String pile, SurveyPeriod period, Measured<Mass> missing, List<TicketSlip> slips, double score)
+    record PileOff(String pile, SurveyPeriod period, Measured<Mass> missing, List<TicketSlip> slips, double score)
             implements Suspicion {
         private static final long serialVersionUID = 1L;
 

@@ -123,7 +123,8 @@ class HistoryLawsTest {
 
     /** What had happened on a day contradicts itself in the same way, whatever comes later; later it may only be settled. */
     @Property(tries = 300)
-    void whatComesLaterHidesNoContradiction(@ForAll("happenings") List<Event> events, @ForAll @IntRange(max = 30) int days) {
+    void whatComesLaterHidesNoContradiction(
+            @ForAll("happenings") List<Event> events, @ForAll @IntRange(max = 30) int days) {
         History history = history(events);
         Instant then = FIRST.plusDays(days).atStartOfDay().toInstant(ZoneOffset.UTC);
         List<Contradiction> all = new ArrayList<>(history.contradictions(TRUCK));

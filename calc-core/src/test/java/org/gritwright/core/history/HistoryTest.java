@@ -289,18 +289,20 @@ class HistoryTest {
                 .hasSize(2)
                 .allSatisfy(one -> assertThat(one.settled().map(Event::id)).contains("5"));
         assertThat(calibrated.contradictions().get(0))
-                .hasToString("the display shows a value that nobody entered: 2026-09-01, T-07: salt at 2 in entered as 26 lb/rev;"
-                        + " 2026-11-20, T-07: salt at 2 in shown as 25 lb/rev;"
-                        + " settled by 2026-12-01, T-07: salt at 2 in entered as 24.6 lb/rev");
+                .hasToString(
+                        "the display shows a value that nobody entered: 2026-09-01, T-07: salt at 2 in entered as 26 lb/rev;"
+                                + " 2026-11-20, T-07: salt at 2 in shown as 25 lb/rev;"
+                                + " settled by 2026-12-01, T-07: salt at 2 in entered as 24.6 lb/rev");
         History corrected = odd.with(List.of(corrected("4", day("2026-12-01"), value(TWO, 25), 24.6, "none")));
-        assertThat(corrected.contradictions()).allSatisfy(one -> assertThat(one.isOpen()).isFalse());
+        assertThat(corrected.contradictions())
+                .allSatisfy(one -> assertThat(one.isOpen()).isFalse());
     }
 
     /** That a value is seen again, or caught with, doesn't say how it came there. */
     @Test
     void whatIsSeenOrEnteredElsewhereOrContradictsItselfSettlesNothing() {
-        History odd = history(
-                entered("1", day("2026-09-01"), value(TWO, 26)), shown("2", day("2026-11-20"), value(TWO, 25)));
+        History odd =
+                history(entered("1", day("2026-09-01"), value(TWO, 26)), shown("2", day("2026-11-20"), value(TWO, 25)));
         List<Event> none = List.of(
                 shown("3", day("2026-12-01"), value(TWO, 25)),
                 verified("3", day("2026-12-01"), value(TWO, 25), 0.5),

@@ -396,7 +396,9 @@ class SeasonTest {
                 .extracting(SurveyPeriod::words)
                 .containsExactly("period 1", "period 3");
         assertThat(numbered.period(1).words()).isEmpty();
-        assertThat(dated.using(new OtherUse("brine", 2, stated(20, 1))).losing(tons(5)).days())
+        assertThat(dated.using(new OtherUse("brine", 2, stated(20, 1)))
+                        .losing(tons(5))
+                        .days())
                 .isEqualTo(dated.days())
                 .hasSize(4);
         // The same numbers, dated or not.
@@ -410,7 +412,11 @@ class SeasonTest {
         assertThat(sentences(north, truck))
                 .anyMatch(one -> one.startsWith("Pile north, period 2: "))
                 .anyMatch(one -> one.startsWith("Survey 1 of pile north found "));
-        assertThat(new Season(List.of(dated), List.of(truck)).balance().withFound().pile("north").flows())
+        assertThat(new Season(List.of(dated), List.of(truck))
+                        .balance()
+                        .withFound()
+                        .pile("north")
+                        .flows())
                 .filteredOn(flow -> flow.kind() == Flow.Kind.FOUND)
                 .extracting(Flow::name)
                 .containsExactly("between the surveys of 2027-01-15 and 2027-02-20");
@@ -430,9 +436,11 @@ class SeasonTest {
         // An opening counts with the beginning of its day, a survey with the end.
         assertThat(north.surveyed(opened, List.of(opened)).days()).containsExactly(opened, opened);
         assertThatThrownBy(() -> north.surveyed(opened, List.of()))
-                .hasMessage("days of the surveys of pile north must be none, or the opening's and one for each of 1: 1");
+                .hasMessage(
+                        "days of the surveys of pile north must be none, or the opening's and one for each of 1: 1");
         assertThatThrownBy(() -> north.surveyed(opened, List.of(opened.minusDays(1))))
-                .hasMessage("days of the surveys of pile north must be each after the one before: 2026-11-01, 2026-10-31");
+                .hasMessage(
+                        "days of the surveys of pile north must be each after the one before: 2026-11-01, 2026-10-31");
         Pile two = new Pile(
                 "north",
                 "salt",
@@ -442,8 +450,10 @@ class SeasonTest {
                 List.of(),
                 Optional.empty());
         assertThatThrownBy(() -> two.surveyed(opened, List.of(opened, opened)))
-                .hasMessage("days of the surveys of pile north must be each after the one before: 2026-11-01, 2026-11-01");
-        assertThatThrownBy(() -> new SurveyPeriod(3, 2, List.of())).hasMessage("number of a period must be within 1 to 2: 3");
+                .hasMessage(
+                        "days of the surveys of pile north must be each after the one before: 2026-11-01, 2026-11-01");
+        assertThatThrownBy(() -> new SurveyPeriod(3, 2, List.of()))
+                .hasMessage("number of a period must be within 1 to 2: 3");
         assertThatThrownBy(() -> new SurveyPeriod(1, 2, List.of(opened)))
                 .hasMessage("days of a period must be two, or none where they aren't known: [2026-11-01]");
     }

@@ -302,10 +302,17 @@ public final class FleetMemoryCommand {
     private void writePages(Overview fleet, List<WrittenSeason> seasons, Path output)
             throws IOException, BadInputException {
         List<SeasonPage> balanced = new ArrayList<>();
+        List<String> withoutPage = new ArrayList<>();
         for (WrittenSeason season : seasons) {
-            balanced.add(SeasonAccount.page(fleet.history(), season, seasons));
+            try {
+                balanced.add(SeasonAccount.page(fleet.history(), season, seasons));
+            } catch (BadInputException e) {
+                // What is due matters more than an account that somebody has yet to complete.
+                withoutPage.addAll(e.lines());
+            }
         }
-        PageFolder.write(output, Pages.of(fleet, balanced));
+        PageFolder.write(output, Pages.of(fleet, balanced, withoutPage));
+        say(withoutPage);
         say("Wrote " + Words.count(fleet.history().trucks().size(), "page") + " of trucks; begin with "
                 + output.resolve(Pages.FIRST));
     }

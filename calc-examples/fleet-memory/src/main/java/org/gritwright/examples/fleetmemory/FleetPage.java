@@ -44,7 +44,12 @@ final class FleetPage {
     /** A truck with nothing due, and why that may be believed or not. */
     record QuietWords(String truck, String link, List<String> belief) {}
 
-    static String html(Overview fleet, List<TruckOverview> trucks, List<SeasonPage> seasons, Templates templates)
+    static String html(
+            Overview fleet,
+            List<TruckOverview> trucks,
+            List<SeasonPage> seasons,
+            List<String> withoutPage,
+            Templates templates)
             throws IOException {
         Map<String, Object> model = new HashMap<>(about(fleet));
         model.put("summary", summary(fleet, trucks));
@@ -56,6 +61,7 @@ final class FleetPage {
         model.put("contradictions", Contradictions.sentences(fleet.ofNoTruck()));
         model.put("charts", charts(fleet));
         model.put("seasons", seasons);
+        model.put("withoutPage", withoutPage.stream().map(Words::minus).toList());
         return templates.filled("fleet.peb", model);
     }
 
@@ -141,7 +147,14 @@ final class FleetPage {
         return new PageTable.Row(
                 truck.id(),
                 Optional.of(PageNames.of("truck", truck.id())),
-                List.of(holds, sure, error, verified, Words.minus(drift), truck.contradictions().count(), by(truck)));
+                List.of(
+                        holds,
+                        sure,
+                        error,
+                        verified,
+                        Words.minus(drift),
+                        truck.contradictions().count(),
+                        by(truck)));
     }
 
     /** By when something is due at the truck. */

@@ -11,12 +11,22 @@ final class Pages {
 
     private Pages() {}
 
-    /** @param seasons the reconciled seasons, the newest first */
     static Map<String, String> of(Overview fleet, List<SeasonPage> seasons) throws IOException {
+        return of(fleet, seasons, List.of());
+    }
+
+    /**
+     * The pages.
+     *
+     * @param seasons the reconciled seasons, the newest first
+     * @param withoutPage why other seasons can't be reconciled, line by line
+     */
+    static Map<String, String> of(Overview fleet, List<SeasonPage> seasons, List<String> withoutPage)
+            throws IOException {
         Templates templates = Templates.read();
         List<TruckOverview> trucks = fleet.trucks();
         Map<String, String> pages = new LinkedHashMap<>();
-        put(pages, FIRST, FleetPage.html(fleet, trucks, seasons, templates));
+        put(pages, FIRST, FleetPage.html(fleet, trucks, seasons, withoutPage, templates));
         for (TruckOverview truck : trucks) {
             put(pages, PageNames.of("truck", truck.id()), TruckPage.html(truck, templates));
         }

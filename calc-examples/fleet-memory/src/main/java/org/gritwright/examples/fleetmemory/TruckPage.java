@@ -29,7 +29,9 @@ final class TruckPage {
                 "changes",
                 new TruckText(fleet.history(), truck.id(), fleet.at())
                         .changes().stream().map(Words::minus).toList());
-        model.put("contradictions", Contradictions.sentences(truck.contradictions().open()));
+        model.put(
+                "contradictions",
+                Contradictions.sentences(truck.contradictions().open()));
         model.put("settled", Contradictions.sentences(truck.contradictions().settled()));
         model.put(
                 "points",

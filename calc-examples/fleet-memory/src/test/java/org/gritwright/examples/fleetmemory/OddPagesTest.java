@@ -86,11 +86,7 @@ class OddPagesTest {
 
     private static String page(String name, LocalDate on, Event... events) throws IOException {
         Overview fleet = Overview.of(
-                History.of(List.of(events), ZoneOffset.ofHours(-6)),
-                Tolerance.percent(4),
-                1,
-                List.of(),
-                on);
+                History.of(List.of(events), ZoneOffset.ofHours(-6)), Tolerance.percent(4), 1, List.of(), on);
         return Objects.requireNonNull(Pages.of(fleet, List.of()).get(name)).replace("&#39;", "'");
     }
 

@@ -172,6 +172,26 @@ class SeasonSumsTest {
                 .hasSize(1);
     }
 
+    @Test
+    void anAccountThatIsntCompleteDoesntKeepThePagesOfTrucksBack() throws Exception {
+        Database database = Database.of(folder.resolve("fleet.db").toString());
+        Path account = Fixtures.write(
+                folder.resolve("account.json"),
+                Document.SEASON_ACCOUNT,
+                season(truck("C-01", WrittenTruckSeason.Source.TELEMETRY)));
+        Fixtures.keep(database, Fixtures.all());
+        Fixtures.run(database, "import", account);
+
+        Fixtures.Run pages = Fixtures.run(database, "pages", "--output", folder.resolve("pages"));
+
+        assertThat(pages.code()).isZero();
+        assertThat(pages.out()).contains("season 2025/26 can't be computed", "Truck C-01, 2025-11-01", "begin with ");
+        assertThat(Files.readString(folder.resolve("pages").resolve(Pages.FIRST)))
+                .contains("Seasons that can’t be made to add up yet", "Truck C-01, 2025-11-01")
+                .doesNotContain("Seasons that were made to add up");
+        assertThat(Fixtures.run(database, "season").code()).isEqualTo(FleetMemoryCommand.BAD_INPUT);
+    }
+
     private static String line(Event event) {
         return DocumentLines.line(
                 Document.FLEET_EVENT.toText(WrittenEvent.of(event).orElseThrow()));
