@@ -23,7 +23,7 @@ public final class Adjustment {
     /** What is left of a number after cancellation by rounding alone. */
     private static final double NOTHING = 1e-9;
     /** Below that part of what it was made of, a number is computed again. */
-    private static final double DOUBTFUL = 1e-6;
+    private static final double DOUBTFUL = 1e-4;
     /** A variance that was solved for again and is still less is that of a quantity which exact values determine (tried). */
     private static final double ROUNDING = 1e-20;
 
@@ -297,8 +297,11 @@ public final class Adjustment {
     }
 
     private boolean leavesTrace(int node) {
+        double least = NOTHING * saddle.inverseSize(node);
+        // Of many nothing tells anything: they aren't worth solving for.
         return !determination.isFree(node)
-                && -withoutLet(saddle.inverse(node, node), node, node) > NOTHING * saddle.inverseSize(node);
+                && -withoutLet(saddle.inverse(node, node), node, node) > least
+                && -inverse(node, node) > least;
     }
 
     /**

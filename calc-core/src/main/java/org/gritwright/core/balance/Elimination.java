@@ -140,10 +140,8 @@ final class Elimination {
             byFirst[i] = inverse[0] * step.ofFirst[i] + inverse[1] * step.ofSecond[i];
             bySecond[i] = inverse[1] * step.ofFirst[i] + inverse[2] * step.ofSecond[i];
         }
-        double noiseOfSecond = second < 0 ? 0 : rows[second].noise;
         for (int i = 0; i < count; i++) {
-            double inherited =
-                    Math.max(Math.abs(byFirst[i]) * rows[first].noise, Math.abs(bySecond[i]) * noiseOfSecond);
+            double inherited = step.noise * Math.max(Math.abs(byFirst[i]), Math.abs(bySecond[i]));
             rows[step.below[i]].subtract(step.below[i], step, byFirst[i], bySecond[i], inherited, scratch);
             enqueue(step.below[i]);
         }
@@ -157,7 +155,7 @@ final class Elimination {
     private Step single(int node) {
         ActiveRow row = rows[node];
         int[] below = Arrays.copyOf(row.node, row.length);
-        return new Step(node, -1, below, Arrays.copyOf(row.number, row.length), new double[row.length]);
+        return new Step(node, -1, row.noise, below, Arrays.copyOf(row.number, row.length), new double[row.length]);
     }
 
     private Step pair(int first, int second) {
@@ -182,20 +180,27 @@ final class Elimination {
             }
         }
         return new Step(
-                first, second, Arrays.copyOf(below, used), Arrays.copyOf(ofFirst, used), Arrays.copyOf(ofSecond, used));
+                first,
+                second,
+                Math.max(one.noise, two.noise),
+                Arrays.copyOf(below, used),
+                Arrays.copyOf(ofFirst, used),
+                Arrays.copyOf(ofSecond, used));
     }
 
-    /** A step before it is taken: its nodes, those below, and the numbers of both rows. */
+    /** A step before it is taken: its nodes, about how far rounding has their rows off, those below, and the numbers of both rows. */
     static final class Step {
         final int first;
         final int second;
+        final double noise;
         final int[] below;
         final double[] ofFirst;
         final double[] ofSecond;
 
-        private Step(int first, int second, int[] below, double[] ofFirst, double[] ofSecond) {
+        private Step(int first, int second, double noise, int[] below, double[] ofFirst, double[] ofSecond) {
             this.first = first;
             this.second = second;
+            this.noise = noise;
             this.below = below;
             this.ofFirst = ofFirst;
             this.ofSecond = ofSecond;

@@ -12,6 +12,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Random;
 import net.jqwik.api.Arbitrary;
+import net.jqwik.api.Example;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
@@ -96,6 +97,15 @@ class NetworkLawsTest {
         }
         assertThat((double) adjustment.test().degreesOfFreedom()).isCloseTo(dense.degreesOfFreedom(), within(1e-6));
         assertThat(adjustment.test().misfit()).isCloseTo(dense.misfit(), within(ROUNDING * (1 + dense.misfit())));
+    }
+
+    /** In these, what is nothing is far from it until it is solved for again. */
+    @Example
+    void whatExactBalancesDetermineIsExact() {
+        assertThat(Networks.of(4171).adjust().uncertainty("q1")).hasValue(0);
+        assertThat(Networks.of(10_725).adjust().uncertainty("q3")).hasValue(0);
+        assertThat(Networks.of(42_168).adjust().uncertainty("q3")).hasValue(0);
+        assertThat(Networks.of(58_274).adjust().uncertainty("q4")).hasValue(0);
     }
 
     private static boolean isIndependent(Network network, Candidate candidate) {

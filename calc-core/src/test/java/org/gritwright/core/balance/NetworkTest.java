@@ -351,6 +351,51 @@ class NetworkTest {
     }
 
     @Test
+    void onlyWhatIsBeyondTheLimitIsFound() {
+        double critical = Power.common(0.05, 1).critical();
+        assertThat(searched(critical)).isEmpty();
+        assertThat(searched(critical * (1 + 1e-12))).hasSize(1);
+    }
+
+    /** What is found of one reading, in its standard uncertainty, of what is known to be 0. */
+    private static List<GrossErrorSearch.Step> searched(double read) {
+        Adjustment adjustment = Network.of(
+                        List.of(Variable.measured("read", read, 1)),
+                        List.of(Balance.of("is nothing", Map.of("read", 1.0))))
+                .adjust();
+        return GrossErrorSearch.of(adjustment, adjustment.candidates(), 0.05, 1, 0.7)
+                .steps();
+    }
+
+    @Test
+    void atTheVeryRiskItStillHolds() {
+        GlobalTest test = new GlobalTest(3, 1);
+
+        assertThat(test.holds(test.probability())).isTrue();
+        assertThat(test.holds(test.probability() * (1 + 1e-12))).isFalse();
+    }
+
+    @Test
+    void tracesAreTheSameButForABillionth() {
+        Candidate in = Candidate.measurement("in");
+
+        assertThat(new Likeness(in, -1).isSame()).isTrue();
+        assertThat(new Likeness(in, 1 - 0.9e-9).isSame()).isTrue();
+        assertThat(new Likeness(in, 1 - 1e-9).isSame()).isFalse();
+    }
+
+    @Test
+    void tracesThatAgreeToAMillionthOfThemselvesBelongTogether() {
+        List<Candidate> three =
+                List.of(Candidate.measurement("a"), Candidate.measurement("b"), Candidate.measurement("c"));
+
+        assertThat(Traces.groups(three, new double[] {1000, -1000.0005, 1000.01}, new double[] {2, 2, 2}))
+                .containsExactly(three.subList(0, 2), three.subList(2, 3));
+        assertThat(Traces.groups(three, new double[] {1, 1, 1}, new double[] {2, 3, -2}))
+                .containsExactly(List.of(three.get(0), three.get(2)), List.of(three.get(1)));
+    }
+
+    @Test
     void aLeakIsWhatIsMissingOnceItIsLetIn() {
         Adjustment adjustment = fork();
         assertThat(adjustment.leak("fork").value()).isCloseTo(0, within(1e-12));

@@ -13,7 +13,12 @@ final class Networks {
     private Networks() {}
 
     static Arbitrary<Network> any() {
-        return Arbitraries.longs().map(seed -> of(new SplittableRandom(seed), true));
+        return Arbitraries.longs().map(Networks::of);
+    }
+
+    /** The one of a seed. */
+    static Network of(long seed) {
+        return of(new SplittableRandom(seed), true);
     }
 
     /** What was read is true. */
