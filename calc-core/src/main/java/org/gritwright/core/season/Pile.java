@@ -103,7 +103,7 @@ public record Pile(
         for (int i = 1; i < days.size(); i++) {
             LocalDate before = days.get(i - 1);
             LocalDate day = days.get(i);
-            boolean isAfter = day.isAfter(before) || i == 1 && day.equals(before);
+            boolean isAfter = day.isAfter(before) || (i == 1 && day.equals(before));
             Require.that(isAfter, field, "each after the one before", () -> before + ", " + day);
         }
     }

@@ -35,7 +35,8 @@ final class PageFolder {
         try (Unfinished unfinished = Unfinished.in(parent(folder))) {
             for (Map.Entry<String, String> page : pages.entrySet()) {
                 Files.write(
-                        unfinished.folder().resolve(page.getKey()), page.getValue().getBytes(StandardCharsets.UTF_8));
+                        unfinished.folder().resolve(page.getKey()),
+                        page.getValue().getBytes(StandardCharsets.UTF_8));
             }
             check(folder);
             Files.move(unfinished.folder(), folder.toAbsolutePath(), StandardCopyOption.ATOMIC_MOVE);

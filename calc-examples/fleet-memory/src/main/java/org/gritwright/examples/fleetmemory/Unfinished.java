@@ -81,8 +81,7 @@ final class Unfinished implements AutoCloseable {
         for (Path lock : locks(parent)) {
             String name = lock.getFileName().toString();
             Path folder = parent.resolve(name.substring(0, name.length() - LOCK.length()) + PART);
-            try (FileChannel channel =
-                            FileChannel.open(lock, StandardOpenOption.WRITE, LinkOption.NOFOLLOW_LINKS);
+            try (FileChannel channel = FileChannel.open(lock, StandardOpenOption.WRITE, LinkOption.NOFOLLOW_LINKS);
                     FileLock mine = channel.tryLock()) {
                 if (mine != null) {
                     remove(folder);
