@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.channels.FileChannel;
 import java.nio.channels.FileLock;
 import java.nio.channels.OverlappingFileLockException;
+import java.nio.file.DirectoryIteratorException;
 import java.nio.file.DirectoryStream;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
@@ -87,9 +88,8 @@ final class Unfinished implements AutoCloseable {
                     remove(folder);
                     Files.deleteIfExists(lock);
                 }
-            } catch (IOException | OverlappingFileLockException e) {
+            } catch (IOException | OverlappingFileLockException ignored) {
                 // Of another user, say, or with something in it that no run wrote: it stays, and harms nobody.
-                continue;
             }
         }
     }
@@ -105,8 +105,8 @@ final class Unfinished implements AutoCloseable {
                     locks.add(one);
                 }
             }
-        } catch (IOException | java.nio.file.DirectoryIteratorException e) {
-            return locks;
+        } catch (IOException | DirectoryIteratorException ignored) {
+            // What can't be listed can't be cleaned; whether pages can be written there is found out next.
         }
         return locks;
     }

@@ -131,7 +131,7 @@ class OddPagesTest {
         assertThat(page("truck-t-07.html", before, more)).contains("<h2>Nothing contradicts itself</h2>");
         assertThat(page("truck-t-07.html", before.plusDays(2), more))
                 .contains("<h2>What can’t all be so</h2>")
-                .doesNotContain("settled", "2026-11");
+                .doesNotContain("settled by", "2026-11");
         List<String> lines = new TruckText(
                         History.of(List.of(more), ZoneOffset.ofHours(-6)),
                         "T-07",
