@@ -129,8 +129,8 @@ final class CurvesPicture {
         boolean isFitted = curves.first().isPresent();
         return (isFitted
                         ? "Lines: the curves that were fitted to each season’s calibration, from the lowest to the highest opening"
-                                + " that was caught. Marks: the season’s last catch at each opening; where one is beside its"
-                                + " line, something else left than by the curve."
+                                + " that was caught. Marks: the season’s last catch at each opening; beside its line, more or"
+                                + " less left than by the curve."
                                 + (band().isEmpty() ? "" : " Gray: holds the newest season’s curve with 95 %.")
                         : "Marks: the season’s last catch at each opening. No line joins them: no record has a curve fitted"
                                 + " to them.")

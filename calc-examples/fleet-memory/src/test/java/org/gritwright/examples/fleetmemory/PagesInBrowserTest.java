@@ -48,6 +48,7 @@ class PagesInBrowserTest {
             "hostile/index.html",
             "hostile/" + PageNames.of("truck", PagesTest.HOSTILE.get(0)),
             "hostile/truck-z-99.html",
+            "odd/" + PageNames.of("truck", OddSeasons.LONG),
             "hostile/" + PageNames.of("season", "2025/26"));
 
     /** A phone, a desk at 200 % (WCAG 2.2, 1.4.4), just above and below where rows become blocks, a desk. */
@@ -89,6 +90,7 @@ class PagesInBrowserTest {
         Files.move(made.resolve("run-0001/pages"), made.resolve("demo"));
         Overview hostile = Overview.of(
                 PagesTest.history(PagesTest.hostile(made)), Tolerance.percent(4), 1, List.of(), Fixtures.TODAY);
+        PageFolder.write(made.resolve("odd"), Pages.of(OddSeasons.overview(made), List.of()));
         SeasonPage season = InventedSeason.page(InventedSeason.of(0.07, 61.37, 9));
         PageFolder.write(made.resolve("hostile"), Pages.of(hostile, List.of(season)));
     }
