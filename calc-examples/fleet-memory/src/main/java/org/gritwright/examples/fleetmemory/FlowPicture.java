@@ -114,11 +114,15 @@ final class FlowPicture {
         return line.flow().kind() == Flow.Kind.FOUND || line.flow().kind() == Flow.Kind.UNEXPLAINED;
     }
 
+    /** At a comma, if there is one, so that no word is cut that the rest makes no sense without. */
     private static String shortened(String name, String mass) {
         int most = Math.max(SHORTEST_NAME, LONGEST - mass.length() - 2);
-        return name.codePointCount(0, name.length()) <= most
-                ? name
-                : name.substring(0, name.offsetByCodePoints(0, most - 1)).replaceFirst("[, ]+$", "") + "…";
+        if (name.codePointCount(0, name.length()) <= most) {
+            return name;
+        }
+        String start = name.substring(0, name.offsetByCodePoints(0, most - 1));
+        int comma = start.lastIndexOf(',');
+        return (comma > 0 ? start.substring(0, comma) : start) + "…";
     }
 
     private static double place(Band band, double scale) {
