@@ -4,6 +4,7 @@ import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.Stream;
 import javax.measure.Quantity;
@@ -70,7 +71,7 @@ final class SharedScales {
     /** A scale may be stated twice, and otherwise. */
     Optional<String> contradiction(List<SharedError> shared) {
         return largest(shared).flatMap(one -> {
-            CommonError stated = byName.get(name(one));
+            CommonError stated = Objects.requireNonNull(byName.get(name(one)), "scale");
             double account = ratio(stated.standardUncertainty());
             double records = ratio(one.standardUncertainty());
             return Math.max(account / records, records / account) < MUCH
