@@ -51,7 +51,7 @@ final class Unfinished implements AutoCloseable {
         boolean isBegun = false;
         try {
             // The folder comes after the lock: there is none that nobody holds.
-            held.lock();
+            hold(held, lock);
             Files.createDirectory(folder);
             isBegun = true;
         } finally {
@@ -61,6 +61,15 @@ final class Unfinished implements AutoCloseable {
             }
         }
         return new Unfinished(folder, lock, held);
+    }
+
+    /** On a file system without locks, as some shares are, nobody may ever clean up: without its lock file a folder stays. */
+    private static void hold(FileChannel held, Path lock) throws IOException {
+        try {
+            held.lock();
+        } catch (IOException e) {
+            Files.deleteIfExists(lock);
+        }
     }
 
     Path folder() {
@@ -106,12 +115,12 @@ final class Unfinished implements AutoCloseable {
                 }
             }
         } catch (IOException | DirectoryIteratorException ignored) {
-            // What can't be listed can't be cleaned; whether pages can be written there is found out next.
+            // What can't be listed can't be cleaned; whether anything can be written there is found out next.
         }
         return locks;
     }
 
-    /** Pages and nothing else: a folder with another folder in it, or a link in its place, is none of ours. */
+    /** Files and nothing else: a folder with another folder in it, or a link in its place, is none of ours. */
     private static void remove(Path folder) throws IOException {
         if (!Files.isDirectory(folder, LinkOption.NOFOLLOW_LINKS)) {
             return;

@@ -10,10 +10,11 @@ import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
 import java.sql.SQLException;
-import java.util.UUID;
 
-/** Writes a file as a whole or not at all: under another name beside it, forced onto the disk, which then takes the file's name. */
+/** Writes a file as a whole or not at all: under another name in a hidden folder beside it, forced onto the disk, which then takes the file's name. */
 final class WholeFile {
+    private static final String UNNAMED = "unnamed";
+
     private WholeFile() {}
 
     /** Writes the content of a file. */
@@ -35,8 +36,8 @@ final class WholeFile {
         if (folder == null || !Files.isDirectory(folder)) {
             throw new BadInputException("can't write " + file + ": there is no folder " + folder);
         }
-        Path temporary = folder.resolve("." + UUID.randomUUID() + ".part");
-        try {
+        try (Unfinished unfinished = Unfinished.in(folder)) {
+            Path temporary = unfinished.folder().resolve(UNNAMED);
             T result;
             try (FileChannel channel =
                             FileChannel.open(temporary, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE);
@@ -48,8 +49,6 @@ final class WholeFile {
             inspection.look(temporary);
             Files.move(temporary, file, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
             return result;
-        } finally {
-            Files.deleteIfExists(temporary);
         }
     }
 }

@@ -1,8 +1,10 @@
 package org.gritwright.examples.fleetmemory;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.io.BufferedReader;
+import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -76,6 +78,34 @@ class KilledPagesTest {
                         ".fleet-memory_notes.lock",
                         ".fleet-memory_notes.part");
         assertThat(folder.resolve(dead + "2" + end + ".part/inner")).isDirectory();
+    }
+
+    /** Backups and exports are large: what a killed one left is cleaned away too. */
+    @Test
+    void aFileIsWrittenWholeAndCleansUpAsPagesDo() throws Exception {
+        String dead = ".fleet-memory_00000000-0000-4000-8000-000000000001_00000000-0000-4000-8000-000000000000";
+        Files.createFile(folder.resolve(dead + ".lock"));
+        Files.writeString(Files.createDirectory(folder.resolve(dead + ".part")).resolve("unnamed"), "half");
+        Path file = folder.resolve("backup.jsonl");
+
+        WholeFile.write(
+                file,
+                out -> {
+                    out.write('1');
+                    return 1;
+                },
+                written -> assertThat(written).hasContent("1"));
+
+        assertThat(names()).containsExactly("backup.jsonl");
+        assertThatThrownBy(() -> WholeFile.write(
+                        file,
+                        out -> {
+                            throw new IOException("no more");
+                        },
+                        written -> {}))
+                .hasMessage("no more");
+        assertThat(names()).containsExactly("backup.jsonl");
+        assertThat(file).hasContent("1");
     }
 
     @Test
