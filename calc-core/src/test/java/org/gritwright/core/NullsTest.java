@@ -70,6 +70,7 @@ import org.gritwright.core.range.CommandScale;
 import org.gritwright.core.range.DriveConditions;
 import org.gritwright.core.range.DriveCurve;
 import org.gritwright.core.range.DriveMeasurement;
+import org.gritwright.core.season.SurveyPeriod;
 import org.gritwright.core.solution.Recipe;
 import org.gritwright.core.solution.Salt;
 import org.gritwright.core.solution.SaltSupply;
@@ -156,6 +157,7 @@ class NullsTest {
                         Map.entry(ToDoubleFunction.class, (ToDoubleFunction<double[]>) values -> 1),
                         Map.entry(CurveFit.Shape.class, (CurveFit.Shape) at -> at),
                         Map.entry(OpenArea.class, (OpenArea) height -> height),
+                        Map.entry(SurveyPeriod.class, new SurveyPeriod(1, 1, List.of())),
                         Map.entry(SpreaderType.class, new Belt()),
                         Map.entry(ConveyorType.class, new Belt()),
                         Map.entry(GateType.class, new RoundGate()),
