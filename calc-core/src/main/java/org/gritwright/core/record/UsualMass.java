@@ -65,6 +65,7 @@ record UsualMass(double kilograms, double near, boolean alike) {
         return masses.mapToDouble(mass -> Amounts.si(Mass.class, mass)).sorted().toArray();
     }
 
+    /** Of too few it is 0, which nothing is near. */
     private static double median(double[] sorted) {
         int count = sorted.length;
         return count < FEW ? 0 : sorted[(count - 1) / 2] / 2 + sorted[count / 2] / 2;
@@ -78,7 +79,7 @@ record UsualMass(double kilograms, double near, boolean alike) {
     /** The same number in the unit in which it would be as usual; none where it is usual, or would be in no unit. */
     Optional<Quantity<Mass>> inOtherUnit(Quantity<Mass> mass) {
         double off = apart(Amounts.si(Mass.class, mass), kilograms);
-        if (!(kilograms > 0) || !(off >= FAR || (alike && off >= POUNDS))) {
+        if (!(off >= FAR || (alike && off >= POUNDS))) {
             return Optional.empty();
         }
         double within = off >= FAR ? near : ALIKE * ALIKE;

@@ -124,16 +124,6 @@ public record WrittenTruckSeason(
             requireDays("last day of a draw from pile " + pile, from, to);
         }
 
-        /**
-         * Whether its days have any in common with another's.
-         *
-         * @param other another draw
-         * @return true if a day is in both
-         */
-        boolean sharesDayWith(Drawn other) {
-            return !from.isAfter(other.to) && !other.from.isAfter(to);
-        }
-
         private Quantity<Mass> stated(String truck) {
             return indicated.orElseThrow(() -> new InvalidInputException(
                     "indicated mass that truck " + truck + " drew from pile " + pile + " from " + from + " to " + to,

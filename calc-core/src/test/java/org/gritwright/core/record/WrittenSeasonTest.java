@@ -173,6 +173,7 @@ class WrittenSeasonTest {
             "pile": "south"         | "pile": "sout"          | /trucks/1/draws/0/pile       | south
             "from": "2027-02-01"    | "from": "2027-01-31"    | /trucks/0/draws/1            | split it at the survey of 2027-01-31
             "from": "2026-12-01"    | "from": "2026-10-01"    | /trucks/0/weighedLoads/0/from | in season
+            "to": "2026-12-02"      | "to": "2028-12-02"      | /trucks/0/weighedLoads/0/to | in season
             "to": "2026-12-02"      | "to": "2026-11-02"      | /trucks/0/weighedLoads/0     | 2026-12-01, the first one, or later
             "to": "2027-04-15",     | "to": "2026-04-15",     | /to                          | 2026-11-01, its first day, or later
             "source": "telemetry"   | "source": "display"     | /trucks/0/draws/1/source | controller, telemetry
@@ -191,6 +192,16 @@ class WrittenSeasonTest {
                 .as(told.toString())
                 .hasSize(1);
         assertThat(told.get(0)).contains("line ");
+    }
+
+    /** No survey is left to split it at. */
+    @ParameterizedTest
+    @CsvSource({"2027-04-15, 2027-04-16", "2027-03-31, 2027-04-15"})
+    void aDrawThatLastsBeyondTheSeasonOrItsSurveysIsOneProblem(String part, String slip) {
+        assertThat(problems(with("\"to\": \"" + part + "\", \"indicated", "\"to\": \"" + slip + "\", \"indicated")))
+                .singleElement()
+                .asString()
+                .contains("/to (");
     }
 
     @Test
@@ -224,6 +235,53 @@ class WrittenSeasonTest {
                 .contains(
                         "/trucks/0/weighedLoads/0/weighed/sharedError/standardUncertainty",
                         "the same wherever it is named: 0.5 %");
+    }
+
+    /** The supplier's scale was stated with 0.1 %. */
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', quoteCharacter = '\'', textBlock = """
+            "50 ton", "standardUncertainty": "2 ton" | /piles/1/opening
+            "0 ton", "standardUncertainty": "0 ton"  | /piles/1/surveys/0
+            "12 ton", "standardUncertainty": "1 ton" | /piles/0/otherUses/0
+            """)
+    void whateverWasWeighedOnAScaleHasItsUncertainty(String mass, String pointer) {
+        String slip = ", \"sharedError\": {\"name\": \"supplier\", \"standardUncertainty\": \"0.2 %\"}";
+
+        assertThat(problems(with(mass, mass + slip)))
+                .singleElement()
+                .asString()
+                .contains(pointer + "/sharedError/standardUncertainty", "the same wherever it is named: 0.1 %");
+    }
+
+    @Test
+    void theDeliveriesOfASupplierHaveOneUncertainty() {
+        assertThat(problems(with("\"0.1 %\"}}],", "\"0.2 %\"}}],")))
+                .singleElement()
+                .asString()
+                .contains(
+                        "/piles/0/deliveries/1/sharedError/standardUncertainty",
+                        "the same wherever it is named: 0.1 %");
+    }
+
+    @Test
+    void anErrorOfAllThatWasIndicatedIsNone() {
+        assertThatThrownBy(() -> new CalibrationError(
+                        Amounts.of(-100, SpreadingUnits.PERCENT),
+                        Amounts.of(1, SpreadingUnits.PERCENT),
+                        Optional.empty()))
+                .hasMessage("calibration error must be above -100 %: -100 %");
+    }
+
+    @Test
+    void whatEndsBeforeItBeginsIsRefusedWhereItIsMade() {
+        assertThatThrownBy(() -> drawn("2026-12-02", "2026-12-01", "9 ton"))
+                .hasMessage("last day of a draw from pile north must be 2026-12-02, the first one, or later: 2026-12-01");
+        assertThatThrownBy(() -> new WrittenTruckSeason.Loads(
+                        LocalDate.parse("2026-12-02"),
+                        LocalDate.parse("2026-12-01"),
+                        stated("24 ton"),
+                        mass("24 ton")))
+                .hasMessage("last day of weighed loads must be 2026-12-02, the first one, or later: 2026-12-01");
     }
 
     /** A draw's days, or a part of them, by telemetry beside the controller. */
@@ -404,6 +462,33 @@ class WrittenSeasonTest {
     }
 
     @Test
+    void fourUsualLoadsAreEnoughToTellTheFifth() {
+        assertThat(sentences(delivered("24 ton", "25 ton", "24.5 ton", "23.9 ton", "48100 ton")))
+                .hasSize(1);
+    }
+
+    @Test
+    void aLoadThatWouldBeUsualInNoUnitStandsOutNowhere() {
+        assertThat(sentences(delivered("24 ton", "25 ton", "24.5 ton", "23.9 ton", "24.2 ton", "60 ton")))
+                .isEmpty();
+    }
+
+    /** Draws differ, so that four times the usual one may be meant. */
+    @Test
+    void aDrawInPoundsNeedsNotBeAsLargeAsTheOthers() {
+        WrittenPile pile = new WrittenPile(
+                "north", "salt", stated("900000 ton"), List.of(survey("2027-05-01")), List.of(), List.of(), Optional.empty());
+        WrittenTruckSeason[] trucks = Stream.of("40 ton", "30 ton", "50 ton", "60 ton", "55 ton", "400000 ton")
+                .map(mass -> truck("T of " + mass, drawn("2026-11-01", "2027-05-01", mass)))
+                .toArray(WrittenTruckSeason[]::new);
+
+        assertThat(sentences(season(List.of(pile), trucks)))
+                .singleElement()
+                .asString()
+                .endsWith("it may mean 400000 lb.");
+    }
+
+    @Test
     void halfALoadAndLoadsOfAllSizesStandOutNowhere() {
         assertThat(sentences(delivered("24 ton", "25 ton", "24.5 ton", "23.9 ton", "24.2 ton", "12 ton")))
                 .isEmpty();
@@ -424,6 +509,38 @@ class WrittenSeasonTest {
         assertThat(sentences(numbered("N-099", "N-102", "N-103", "N-104", "N-105", "N-106")))
                 .extracting(sentence -> sentence.substring(0, 28))
                 .containsExactly("ticket-missing: Ticket N-100", "ticket-missing: Ticket N-101");
+    }
+
+    /** The row, and what it misses. */
+    @ParameterizedTest
+    @CsvSource({
+        // Three may be lost together, and the last one's neighbor is looked at too.
+        "1 2 3 4 5 9, 6 7 8",
+        // A row ends where the next one begins.
+        "1 2 3 5 6 7 100, 4",
+        // A quarter of the steps leave one out.
+        "1 2 3 5 6 7 9 10 11, 4 8",
+        // More digits than these are no number of tickets.
+        "100000000000001 100000000000002 100000000000003 100000000000005 100000000000006 100000000000007,"
+                + " 100000000000004",
+        "1000000000000001 1000000000000002 1000000000000003 1000000000000005 1000000000000006 1000000000000007, ''"
+    })
+    void aRowMissesWhatIsLeftOut(String row, String missing) {
+        assertThat(numbered(row.split(" ")).findings().stream()
+                        .map(one -> one.toString().replaceFirst("ticket-missing: Ticket (\\d+) .*", "$1"))
+                        .collect(Collectors.joining(" ")))
+                .isEqualTo(missing);
+    }
+
+    @Test
+    void oneNumberWrittenInTwoWaysIsOneOfTheRowInAnyOrder() {
+        for (WrittenSeason season : List.of(
+                numbered("1", "2", "03", "3", "5", "6", "7"), numbered("1", "2", "3", "03", "5", "6", "7"))) {
+            assertThat(sentences(season))
+                    .singleElement()
+                    .asString()
+                    .startsWith("ticket-missing: Ticket 04 isn't in the season's list, and its neighbors 03,");
+        }
     }
 
     @Test
