@@ -155,7 +155,7 @@ final class RecordedEvents {
             if (known.add(value.factor())) {
                 another(point, value, first, before);
             }
-            before = verified(value, catches).or(() -> Optional.empty());
+            before = verified(value, catches);
         }
     }
 

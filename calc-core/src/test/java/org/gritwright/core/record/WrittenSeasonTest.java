@@ -275,12 +275,10 @@ class WrittenSeasonTest {
     @Test
     void whatEndsBeforeItBeginsIsRefusedWhereItIsMade() {
         assertThatThrownBy(() -> drawn("2026-12-02", "2026-12-01", "9 ton"))
-                .hasMessage("last day of a draw from pile north must be 2026-12-02, the first one, or later: 2026-12-01");
+                .hasMessage(
+                        "last day of a draw from pile north must be 2026-12-02, the first one, or later: 2026-12-01");
         assertThatThrownBy(() -> new WrittenTruckSeason.Loads(
-                        LocalDate.parse("2026-12-02"),
-                        LocalDate.parse("2026-12-01"),
-                        stated("24 ton"),
-                        mass("24 ton")))
+                        LocalDate.parse("2026-12-02"), LocalDate.parse("2026-12-01"), stated("24 ton"), mass("24 ton")))
                 .hasMessage("last day of weighed loads must be 2026-12-02, the first one, or later: 2026-12-01");
     }
 
@@ -477,7 +475,13 @@ class WrittenSeasonTest {
     @Test
     void aDrawInPoundsNeedsNotBeAsLargeAsTheOthers() {
         WrittenPile pile = new WrittenPile(
-                "north", "salt", stated("900000 ton"), List.of(survey("2027-05-01")), List.of(), List.of(), Optional.empty());
+                "north",
+                "salt",
+                stated("900000 ton"),
+                List.of(survey("2027-05-01")),
+                List.of(),
+                List.of(),
+                Optional.empty());
         WrittenTruckSeason[] trucks = Stream.of("40 ton", "30 ton", "50 ton", "60 ton", "55 ton", "400000 ton")
                 .map(mass -> truck("T of " + mass, drawn("2026-11-01", "2027-05-01", mass)))
                 .toArray(WrittenTruckSeason[]::new);
@@ -534,8 +538,8 @@ class WrittenSeasonTest {
 
     @Test
     void oneNumberWrittenInTwoWaysIsOneOfTheRowInAnyOrder() {
-        for (WrittenSeason season : List.of(
-                numbered("1", "2", "03", "3", "5", "6", "7"), numbered("1", "2", "3", "03", "5", "6", "7"))) {
+        for (WrittenSeason season :
+                List.of(numbered("1", "2", "03", "3", "5", "6", "7"), numbered("1", "2", "3", "03", "5", "6", "7"))) {
             assertThat(sentences(season))
                     .singleElement()
                     .asString()
