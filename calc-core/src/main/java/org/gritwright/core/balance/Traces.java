@@ -3,18 +3,25 @@ package org.gritwright.core.balance;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.SplittableRandom;
 import java.util.stream.IntStream;
 
 /** Which candidates have the same trace, by what they make of two right sides without pattern. */
 final class Traces {
     private static final double SAME = 1e-6;
+    private static final double FAR = 1e6;
 
     private Traces() {}
 
-    /** Numbers from 1 to 2 that follow no pattern, the same for the same seed. */
+    /**
+     * Numbers from 1 to 2 that follow no pattern: decimals of square roots, far behind the point. Of whole numbers, roots have sums in
+     * common (√1 + √25 = √4 + √16); not of these.
+     *
+     * @param seed 1 or 2: other roots for each
+     */
     static double[] patternless(int count, int seed) {
-        return new SplittableRandom(seed).doubles(count, 1, 2).toArray();
+        return IntStream.range(0, count)
+                .mapToDouble(i -> 1 + FAR * Math.sqrt(i + seed / Math.PI) % 1)
+                .toArray();
     }
 
     static List<List<Candidate>> groups(List<Candidate> candidates, double[] once, double[] again) {
