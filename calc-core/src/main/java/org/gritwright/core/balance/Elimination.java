@@ -141,7 +141,8 @@ final class Elimination {
             bySecond[i] = inverse[1] * step.ofFirst[i] + inverse[2] * step.ofSecond[i];
         }
         for (int i = 0; i < count; i++) {
-            double inherited = step.noise * Math.max(Math.abs(byFirst[i]), Math.abs(bySecond[i]));
+            // A row that is far off may count little: each with its own.
+            double inherited = Math.abs(byFirst[i]) * step.noiseOfFirst + Math.abs(bySecond[i]) * step.noiseOfSecond;
             rows[step.below[i]].subtract(step.below[i], step, byFirst[i], bySecond[i], inherited, scratch);
             enqueue(step.below[i]);
         }
@@ -155,7 +156,7 @@ final class Elimination {
     private Step single(int node) {
         ActiveRow row = rows[node];
         int[] below = Arrays.copyOf(row.node, row.length);
-        return new Step(node, -1, row.noise, below, Arrays.copyOf(row.number, row.length), new double[row.length]);
+        return new Step(node, -1, row.noise, 0, below, Arrays.copyOf(row.number, row.length), new double[row.length]);
     }
 
     private Step pair(int first, int second) {
@@ -182,7 +183,8 @@ final class Elimination {
         return new Step(
                 first,
                 second,
-                Math.max(one.noise, two.noise),
+                one.noise,
+                two.noise,
                 Arrays.copyOf(below, used),
                 Arrays.copyOf(ofFirst, used),
                 Arrays.copyOf(ofSecond, used));
@@ -192,15 +194,24 @@ final class Elimination {
     static final class Step {
         final int first;
         final int second;
-        final double noise;
+        final double noiseOfFirst;
+        final double noiseOfSecond;
         final int[] below;
         final double[] ofFirst;
         final double[] ofSecond;
 
-        private Step(int first, int second, double noise, int[] below, double[] ofFirst, double[] ofSecond) {
+        private Step(
+                int first,
+                int second,
+                double noiseOfFirst,
+                double noiseOfSecond,
+                int[] below,
+                double[] ofFirst,
+                double[] ofSecond) {
             this.first = first;
             this.second = second;
-            this.noise = noise;
+            this.noiseOfFirst = noiseOfFirst;
+            this.noiseOfSecond = noiseOfSecond;
             this.below = below;
             this.ofFirst = ofFirst;
             this.ofSecond = ofSecond;

@@ -625,4 +625,26 @@ class NetworkTest {
                         .adjust())
                 .hasMessageContaining("quantity of a correlation");
     }
+
+    /** One quantity is stated by two balances, and the other two balances give the rest. */
+    @Test
+    void whatExactBalancesDetermineIsExactHoweverCoarselyItWasRead() {
+        Network network = Network.of(
+                List.of(
+                        Variable.measured("coarse", 3500, 1000).sharing("density", 1000),
+                        Variable.measured("small", -1, 0.25).sharing("density", 0.25),
+                        Variable.measured("fine", -168, 1e-4)),
+                List.of(
+                        new Balance("difference", Map.of("coarse", -1.0, "fine", 1.0), -4264),
+                        new Balance("sum", Map.of("coarse", 0.5, "small", 0.25, "fine", 0.25), 2005.765625),
+                        new Balance("once", Map.of("small", 0.5), -0.46875),
+                        new Balance("again", Map.of("small", -2.0), 1.875)));
+
+        Adjustment adjustment = network.adjust();
+
+        assertThat(adjustment.value("coarse").orElseThrow()).isCloseTo(4096, within(1e-9));
+        assertThat(adjustment.uncertainty("coarse")).hasValue(0);
+        assertThat(adjustment.uncertainty("fine")).hasValue(0);
+        assertThat(adjustment.dependences()).hasSize(1);
+    }
 }
