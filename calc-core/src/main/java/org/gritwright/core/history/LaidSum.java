@@ -7,6 +7,8 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 import javax.measure.Quantity;
 import javax.measure.Unit;
 import javax.measure.quantity.Mass;
@@ -19,8 +21,8 @@ import org.gritwright.units.quantity.RevolutionCount;
 /**
  * What a truck laid of a material in some days, as far as the kept sums of its telemetry tell. Immutable, thread-safe, a value.
  *
- * <p>There is no mass, and a remark says why, where sums contradict each other or the display, or one of them reaches beyond the days: nobody
- * can say how much of it lies in them. Nothing is divided in proportion to time, since trucks lay in storms.
+ * <p>There is no mass, and a remark says why, where sums contradict each other or the display, one of them reaches beyond the days, so that nobody
+ * can say how much of it lies in them, or some say since when and others don't: those may be of the whole season. Nothing is divided in proportion to time, since trucks lay in storms.
  *
  * @param indicated the indicated mass of all of them, in the unit of the first; none if it can't be told
  * @param sums how many sums it is made of
@@ -64,10 +66,20 @@ public record LaidSum(Optional<Quantity<Mass>> indicated, int sums, Optional<Loc
                 .filter(sum -> !sum.isIn(begin, end))
                 .map(sum -> sum.event() + ": it reaches beyond " + from + " to " + to + ", and can't be divided.")
                 .forEach(against::add);
+        all.stream()
+                .filter(sum -> sum.isOf(material) && sum.to().isBefore(sum.from()))
+                .filter(sum -> sum.to().isBefore(end) && !sum.from().isBefore(begin))
+                .map(sum -> sum.event() + ": in the yard's time it ends before it begins.")
+                .forEach(against::add);
+        if (sums.stream().anyMatch(sum -> sum.used().from().isPresent())) {
+            sums.stream()
+                    .filter(sum -> sum.used().from().isEmpty())
+                    .map(sum -> sum.event() + ": it doesn't say since when, and may count again what others count.")
+                    .forEach(against::add);
+        }
+        Set<String> ids = sums.stream().map(sum -> sum.event().id()).collect(Collectors.toSet());
         history.contradictions(truck).stream()
-                .filter(one -> one.events().stream()
-                        .anyMatch(event ->
-                                sums.stream().anyMatch(sum -> sum.event().equals(event))))
+                .filter(one -> one.events().stream().map(Event::id).anyMatch(ids::contains))
                 .map(one -> SeasonError.upperFirst(one.toString()) + ".")
                 .forEach(against::add);
         if (sums.isEmpty()) {

@@ -15,6 +15,7 @@ import static org.gritwright.core.history.Happenings.shown;
 import static org.gritwright.core.history.Happenings.value;
 
 import java.time.LocalDate;
+import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
@@ -214,7 +215,41 @@ class LaidSumTest {
         assertThat(of(KNOWN, one, other).remarks())
                 .containsExactly("2 of 2 sums of what it laid don't say since when: each counts as of its own day.");
         assertThat(of(KNOWN, one, day).indicated()).isEmpty();
-        assertThat(of(KNOWN, sum("4", "2026-11-01", "2026-11-30", 1, 25), one).indicated())
+    }
+
+    @Test
+    void aSumOfWhichNobodySaysSinceWhenMayBeOfAllTheOthers() {
+        Event season = sum("season", SALT, Optional.empty(), Since.of(TO), 100, 2500);
+        Event day = sum("day", "2026-12-01", "2026-12-01", 100, 2500);
+
+        for (LaidSum laid : List.of(of(KNOWN, season, day), of(KNOWN, day, season))) {
+            assertThat(laid.indicated()).isEmpty();
+            assertThat(laid.remarks())
+                    .singleElement()
+                    .asString()
+                    .startsWith("2027-01-31")
+                    .endsWith(": it doesn't say since when, and may count again what others count.");
+        }
+    }
+
+    /** The event's hours have another offset than the yard's days. */
+    @Test
+    void aSumThatEndsBeforeItBeginsInTheYardIsNotLeftOut() {
+        Event day = sum("day", "2026-12-20", "2026-12-20", 100, 2500);
+        Event odd = sum(
+                "odd",
+                SALT,
+                Optional.of(day("2026-12-01")),
+                Since.of(OffsetDateTime.parse("2026-12-01T02:00+14:00")),
+                100,
+                2500);
+
+        assertThat(of(KNOWN, day, odd).indicated()).isEmpty();
+        assertThat(of(KNOWN, day, odd).remarks())
+                .anySatisfy(remark ->
+                        assertThat(remark).endsWith(": in the yard's time it ends before it begins."));
+        assertThat(LaidSum.of(history(KNOWN, day, odd), TRUCK, SALT, LocalDate.of(2026, 12, 10), TO)
+                        .indicated())
                 .isPresent();
     }
 
