@@ -3,14 +3,20 @@ package org.gritwright.examples.fleetmemory;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
 import javax.measure.Quantity;
+import javax.measure.Unit;
 import javax.measure.quantity.Mass;
+import org.gritwright.core.history.Event;
 import org.gritwright.core.history.History;
 import org.gritwright.core.history.LaidSum;
+import org.gritwright.core.history.What;
 import org.gritwright.core.record.WrittenPile;
 import org.gritwright.core.record.WrittenSeason;
 import org.gritwright.core.record.WrittenTruckSeason;
@@ -36,7 +42,14 @@ record SeasonSums(WrittenSeason season, List<String> texts) {
     private static final int DIGITS = 4;
 
     /** A draw, and what is known of it. */
-    private record Known(String truck, WrittenTruckSeason.Drawn draw, LaidSum laid) {}
+    private record Known(String truck, String material, WrittenTruckSeason.Drawn draw, LaidSum laid) {
+        /** Sums tell material and not pile: what both drew in a day is in the sums of both. */
+        boolean isSummedWith(Known other) {
+            return material.equals(other.material)
+                    && !draw.from().isAfter(other.draw.to())
+                    && !other.draw.from().isAfter(draw.to());
+        }
+    }
 
     static SeasonSums of(History history, WrittenSeason written) throws BadInputException {
         Map<String, String> materials = new HashMap<>();
@@ -47,19 +60,23 @@ record SeasonSums(WrittenSeason season, List<String> texts) {
         Map<LocalDate, LocalDate> last = new HashMap<>();
         for (WrittenTruckSeason truck : written.trucks()) {
             for (WrittenTruckSeason.Drawn draw : truck.draws()) {
-                LaidSum laid = LaidSum.of(
-                        history, truck.id(), materials.getOrDefault(draw.pile(), ""), draw.from(), draw.to());
-                known.add(new Known(truck.id(), draw, laid));
+                String material = materials.getOrDefault(draw.pile(), "");
+                LaidSum laid = LaidSum.of(history, truck.id(), material, draw.from(), draw.to());
+                known.add(new Known(truck.id(), material, draw, laid));
                 laid.last().ifPresent(day -> last.merge(draw.to(), day, (a, b) -> a.isAfter(b) ? a : b));
             }
         }
         List<String> texts = new ArrayList<>();
         List<String> missing = new ArrayList<>();
         Map<String, Map<WrittenTruckSeason.Drawn, Quantity<Mass>>> byTruck = new HashMap<>();
+        Map<String, List<Known>> ofTruck = known.stream().collect(Collectors.groupingBy(Known::truck));
         for (Known one : known) {
             Optional<Quantity<Mass>> indicated = one.laid.indicated();
             if (one.draw.indicated().isPresent()) {
-                indicated.flatMap(mass -> stated(one, mass)).ifPresent(texts::add);
+                List<Known> together = ofTruck.get(one.truck).stream()
+                        .filter(one::isSummedWith)
+                        .toList();
+                indicated.flatMap(mass -> stated(one, together, mass)).ifPresent(texts::add);
             } else if (indicated.isPresent()) {
                 byTruck.computeIfAbsent(one.truck, id -> new HashMap<>()).put(one.draw, indicated.get());
                 one.laid.remarks().forEach(remark -> texts.add(what(one) + ": " + remark));
@@ -80,7 +97,9 @@ record SeasonSums(WrittenSeason season, List<String> texts) {
                     0,
                     "What telemetry counted of " + Words.count(byTruck.size(), "truck")
                             + " is taken from its kept sums.");
+            ended(known, last).ifPresent(texts::add);
         }
+        texts.addAll(inNoDraw(history, written, known));
         return new SeasonSums(
                 written.withSums((truck, draw) -> Optional.ofNullable(
                         byTruck.getOrDefault(truck, Map.of()).get(draw))),
@@ -91,19 +110,77 @@ record SeasonSums(WrittenSeason season, List<String> texts) {
         return "Truck " + one.truck + ", " + one.draw.from() + " to " + one.draw.to() + " from pile " + one.draw.pile();
     }
 
-    /** What the account states and what telemetry counted may be two things. */
-    private static Optional<String> stated(Known one, Quantity<Mass> counted) {
-        Quantity<Mass> stated = one.draw.indicated().orElseThrow();
-        boolean isItsOwn = one.draw.source() == WrittenTruckSeason.Source.TELEMETRY;
+    /**
+     * What the account states and what telemetry counted may be two things. Draws of one material in the same days are compared together, by
+     * the first of them; in days that only partly are the same, nothing can be compared.
+     */
+    private static Optional<String> stated(Known one, List<Known> together, Quantity<Mass> counted) {
+        boolean isOfSameDays = together.stream()
+                .allMatch(other -> other.draw.from().equals(one.draw.from())
+                        && other.draw.to().equals(one.draw.to()));
+        if (!isOfSameDays || !together.get(0).equals(one)) {
+            return Optional.empty();
+        }
+        Unit<Mass> unit = one.draw.indicated().orElseThrow().getUnit();
+        Quantity<Mass> stated = Amounts.of(
+                together.stream()
+                        .mapToDouble(
+                                other -> Amounts.in(other.draw.indicated().orElseThrow(), unit))
+                        .sum(),
+                unit);
+        boolean isItsOwn =
+                together.stream().allMatch(other -> other.draw.source() == WrittenTruckSeason.Source.TELEMETRY);
         double most = isItsOwn ? ROUNDED : MISSED;
         double ofCounted = Amounts.si(Mass.class, counted);
         if (Math.abs(Amounts.si(Mass.class, stated) - ofCounted) <= most * ofCounted) {
             return Optional.empty();
         }
-        return Optional.of(what(one) + ": the account states " + Amounts.format(stated)
+        String piles =
+                together.stream().skip(1).map(other -> ", " + other.draw.pile()).collect(Collectors.joining());
+        return Optional.of(what(one) + piles + ": the account states " + Amounts.format(stated)
                 + (isItsOwn ? " by telemetry" : " by its controller") + ", and the kept sums of its telemetry are "
                 + Rounded.text(Amounts.of(Amounts.in(counted, stated.getUnit()), stated.getUnit()), DIGITS)
                 + ": one of both is wrong, or doesn't have all.");
+    }
+
+    /** A file that was written in January looks like a winter that ended then. */
+    private static Optional<String> ended(List<Known> known, Map<LocalDate, LocalDate> last) {
+        LocalDate end = known.stream()
+                .filter(one -> one.draw.indicated().isEmpty())
+                .map(one -> one.draw.to())
+                .max(Comparator.naturalOrder())
+                .orElseThrow();
+        LocalDate kept = last.values().stream().max(Comparator.naturalOrder()).orElseThrow();
+        return ChronoUnit.DAYS.between(kept, end) < SILENT_DAYS
+                ? Optional.empty()
+                : Optional.of("The last kept sum of all is of " + kept + ", and the last draw ends on " + end
+                        + ". Was nothing laid since, or are later sums still to be imported?");
+    }
+
+    /** A material by another name, or a day between two draws, is easily left out. */
+    private static List<String> inNoDraw(History history, WrittenSeason written, List<Known> known) {
+        Map<String, List<Known>> draws = known.stream().collect(Collectors.groupingBy(Known::truck));
+        Map<String, List<Event>> left = new TreeMap<>();
+        for (WrittenTruckSeason truck : written.trucks()) {
+            for (Event event : history.standing(truck.id())) {
+                LocalDate day = event.at().day();
+                if (event.what() instanceof What.Used used
+                        && !day.isBefore(written.from())
+                        && !day.isAfter(written.to())
+                        && draws.getOrDefault(truck.id(), List.of()).stream()
+                                .noneMatch(one -> one.material.equals(used.material())
+                                        && !day.isBefore(one.draw.from())
+                                        && !day.isAfter(one.draw.to()))) {
+                    left.computeIfAbsent(used.material(), none -> new ArrayList<>())
+                            .add(event);
+                }
+            }
+        }
+        List<String> texts = new ArrayList<>();
+        left.forEach((material, events) -> texts.add("In no draw of this account: "
+                + Words.count(events.size(), "sum") + " of what its trucks laid of " + material + ", such as "
+                + events.get(0) + ". Is that a pile's material by another name, or days that were left out?"));
+        return texts;
     }
 
     /** A radio that fell silent looks like a truck that stood. */

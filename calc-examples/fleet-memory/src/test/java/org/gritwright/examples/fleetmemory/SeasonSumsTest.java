@@ -166,10 +166,82 @@ class SeasonSumsTest {
                 .containsExactly(
                         "What telemetry counted of 2 trucks is taken from its kept sums.",
                         "Truck C-01, 2025-11-01 to 2026-03-31 from pile north: its last sum is of 2025-12-20, and others"
-                                + " have some until 2026-01-10. Did it stand, or wasn't it heard?");
+                                + " have some until 2026-01-10. Did it stand, or wasn't it heard?",
+                        "The last kept sum of all is of 2026-01-10, and the last draw ends on 2026-03-31. Was nothing"
+                                + " laid since, or are later sums still to be imported?");
         assertThat(SeasonSums.of(history(sums[1], sum("C-01", "2025-12-21", 60)), account)
                         .texts())
+                .noneMatch(text -> text.contains("Did it stand"));
+    }
+
+    @Test
+    void sumsThatEndLongBeforeTheDrawsAreAskedAbout() throws Exception {
+        WrittenSeason account = season(truck("C-01", WrittenTruckSeason.Source.TELEMETRY));
+
+        assertThat(SeasonSums.of(history(sum("C-01", "2026-03-10", 60)), account)
+                        .texts())
+                .anyMatch(text -> text.startsWith("The last kept sum of all is of 2026-03-10"));
+        assertThat(SeasonSums.of(history(sum("C-01", "2026-03-11", 60)), account)
+                        .texts())
                 .hasSize(1);
+    }
+
+    @Test
+    void sumsThatAreInNoDrawAreAskedAbout() throws Exception {
+        WrittenSeason account = season(truck("C-01", WrittenTruckSeason.Source.TELEMETRY));
+        Event salt = sum("C-01", "2026-03-20", 60);
+        Event capital = Event.of(
+                "capital",
+                Since.parse("2026-02-01"),
+                "C-01",
+                What.Used.of("Road salt", tons(20)),
+                "telemetry");
+
+        assertThat(SeasonSums.of(
+                                history(salt, capital, sum("C-01", "2025-10-31", 5), sum("C-01", "2026-04-01", 5)),
+                                account)
+                        .texts())
+                .hasSize(2)
+                .anySatisfy(text -> assertThat(text)
+                        .startsWith("In no draw of this account: 1 sum of what its trucks laid of Road salt, such as ")
+                        .contains("2026-02-01, C-01: laid 20 ton of Road salt"));
+    }
+
+    private static WrittenTruckSeason.Drawn draw(String pile, LocalDate from, LocalDate to, double stated) {
+        return new WrittenTruckSeason.Drawn(
+                pile, from, to, Optional.of(tons(stated)), WrittenTruckSeason.Source.TELEMETRY);
+    }
+
+    @Test
+    void drawsFromTwoPilesOfOneMaterialAreComparedWithTheirSumsTogether() throws Exception {
+        WrittenPile north = season().piles().get(0);
+        WrittenPile south = new WrittenPile(
+                "south",
+                north.material(),
+                north.opening(),
+                north.surveys(),
+                north.deliveries(),
+                north.otherUses(),
+                north.unexplained());
+        History history = history(sum("C-01", "2025-12-01", 60), sum("C-01", "2026-01-10", 40));
+
+        assertThat(twoPiles(history, north, south, TO, 45)).isEmpty();
+        assertThat(twoPiles(history, north, south, TO, 65))
+                .containsExactly("Truck C-01, 2025-11-01 to 2026-03-31 from pile north, south: the account states 120 ton by"
+                        + " telemetry, and the kept sums of its telemetry are 100 ton: one of both is wrong, or doesn't have all.");
+        assertThat(twoPiles(history, north, south, LocalDate.of(2026, 1, 31), 45))
+                .isEmpty();
+    }
+
+    private static List<String> twoPiles(
+            History history, WrittenPile north, WrittenPile south, LocalDate to, double stated) throws Exception {
+        WrittenTruckSeason truck = new WrittenTruckSeason(
+                "C-01",
+                Optional.empty(),
+                List.of(draw("north", FROM, TO, 55), draw("south", FROM, to, stated)),
+                List.of());
+        return SeasonSums.of(history, new WrittenSeason("2025/26", FROM, TO, List.of(north, south), List.of(truck)))
+                .texts();
     }
 
     @Test
