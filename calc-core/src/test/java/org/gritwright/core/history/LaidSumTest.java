@@ -246,8 +246,7 @@ class LaidSumTest {
 
         assertThat(of(KNOWN, day, odd).indicated()).isEmpty();
         assertThat(of(KNOWN, day, odd).remarks())
-                .anySatisfy(remark ->
-                        assertThat(remark).endsWith(": in the yard's time it ends before it begins."));
+                .anySatisfy(remark -> assertThat(remark).endsWith(": in the yard's time it ends before it begins."));
         assertThat(LaidSum.of(history(KNOWN, day, odd), TRUCK, SALT, LocalDate.of(2026, 12, 10), TO)
                         .indicated())
                 .isPresent();

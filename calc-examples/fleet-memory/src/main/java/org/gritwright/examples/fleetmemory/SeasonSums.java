@@ -124,8 +124,7 @@ record SeasonSums(WrittenSeason season, List<String> texts) {
         Unit<Mass> unit = one.draw.indicated().orElseThrow().getUnit();
         Quantity<Mass> stated = Amounts.of(
                 together.stream()
-                        .mapToDouble(
-                                other -> Amounts.in(other.draw.indicated().orElseThrow(), unit))
+                        .mapToDouble(other -> Amounts.in(other.draw.indicated().orElseThrow(), unit))
                         .sum(),
                 unit);
         boolean isItsOwn =

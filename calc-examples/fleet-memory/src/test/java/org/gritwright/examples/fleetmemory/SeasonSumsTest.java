@@ -191,11 +191,7 @@ class SeasonSumsTest {
         WrittenSeason account = season(truck("C-01", WrittenTruckSeason.Source.TELEMETRY));
         Event salt = sum("C-01", "2026-03-20", 60);
         Event capital = Event.of(
-                "capital",
-                Since.parse("2026-02-01"),
-                "C-01",
-                What.Used.of("Road salt", tons(20)),
-                "telemetry");
+                "capital", Since.parse("2026-02-01"), "C-01", What.Used.of("Road salt", tons(20)), "telemetry");
 
         assertThat(SeasonSums.of(
                                 history(salt, capital, sum("C-01", "2025-10-31", 5), sum("C-01", "2026-04-01", 5)),
@@ -227,8 +223,9 @@ class SeasonSumsTest {
 
         assertThat(twoPiles(history, north, south, TO, 45)).isEmpty();
         assertThat(twoPiles(history, north, south, TO, 65))
-                .containsExactly("Truck C-01, 2025-11-01 to 2026-03-31 from pile north, south: the account states 120 ton by"
-                        + " telemetry, and the kept sums of its telemetry are 100 ton: one of both is wrong, or doesn't have all.");
+                .containsExactly(
+                        "Truck C-01, 2025-11-01 to 2026-03-31 from pile north, south: the account states 120 ton by"
+                                + " telemetry, and the kept sums of its telemetry are 100 ton: one of both is wrong, or doesn't have all.");
         assertThat(twoPiles(history, north, south, LocalDate.of(2026, 1, 31), 45))
                 .isEmpty();
     }
