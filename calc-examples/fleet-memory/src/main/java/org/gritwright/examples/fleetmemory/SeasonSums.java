@@ -73,7 +73,7 @@ record SeasonSums(WrittenSeason season, List<String> texts) {
         for (Known one : known) {
             Optional<Quantity<Mass>> indicated = one.laid.indicated();
             if (one.draw.indicated().isPresent()) {
-                List<Known> together = ofTruck.get(one.truck).stream()
+                List<Known> together = ofTruck.getOrDefault(one.truck, List.of()).stream()
                         .filter(one::isSummedWith)
                         .toList();
                 indicated.flatMap(mass -> stated(one, together, mass)).ifPresent(texts::add);
@@ -99,7 +99,7 @@ record SeasonSums(WrittenSeason season, List<String> texts) {
                             + " is taken from its kept sums.");
             ended(known, last).ifPresent(texts::add);
         }
-        texts.addAll(inNoDraw(history, written, known));
+        texts.addAll(inNoDraw(history, written, ofTruck));
         return new SeasonSums(
                 written.withSums((truck, draw) -> Optional.ofNullable(
                         byTruck.getOrDefault(truck, Map.of()).get(draw))),
@@ -157,8 +157,7 @@ record SeasonSums(WrittenSeason season, List<String> texts) {
     }
 
     /** A material by another name, or a day between two draws, is easily left out. */
-    private static List<String> inNoDraw(History history, WrittenSeason written, List<Known> known) {
-        Map<String, List<Known>> draws = known.stream().collect(Collectors.groupingBy(Known::truck));
+    private static List<String> inNoDraw(History history, WrittenSeason written, Map<String, List<Known>> ofTruck) {
         Map<String, List<Event>> left = new TreeMap<>();
         for (WrittenTruckSeason truck : written.trucks()) {
             for (Event event : history.standing(truck.id())) {
@@ -166,7 +165,7 @@ record SeasonSums(WrittenSeason season, List<String> texts) {
                 if (event.what() instanceof What.Used used
                         && !day.isBefore(written.from())
                         && !day.isAfter(written.to())
-                        && draws.getOrDefault(truck.id(), List.of()).stream()
+                        && ofTruck.getOrDefault(truck.id(), List.of()).stream()
                                 .noneMatch(one -> one.material.equals(used.material())
                                         && !day.isBefore(one.draw.from())
                                         && !day.isAfter(one.draw.to()))) {
