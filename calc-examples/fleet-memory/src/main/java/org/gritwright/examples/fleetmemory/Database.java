@@ -1,5 +1,6 @@
 package org.gritwright.examples.fleetmemory;
 
+import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
@@ -64,6 +65,17 @@ record Database(String url, String name, Optional<Path> file) {
         }
         if (!toBeMade && !Files.exists(path)) {
             throw new BadInputException("there is no database " + name + " yet; import makes one");
+        }
+        if (!toBeMade && isEmpty(path)) {
+            throw new BadInputException(name + " is no database of this program (it is empty)");
+        }
+    }
+
+    private static boolean isEmpty(Path path) throws BadInputException {
+        try {
+            return Files.isRegularFile(path) && Files.size(path) == 0;
+        } catch (IOException e) {
+            throw new BadInputException("can't read " + path + ": " + Failure.words(e));
         }
     }
 

@@ -6,6 +6,7 @@ import java.io.OutputStream;
 import java.nio.channels.Channels;
 import java.nio.channels.FileChannel;
 import java.nio.file.Files;
+import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
@@ -32,6 +33,11 @@ final class WholeFile {
         if (Files.isDirectory(file)) {
             throw new BadInputException("can't write " + file + ": it is a folder");
         }
+        // A day that somebody typed, the database itself or the last backup would be lost.
+        if (Files.exists(file, LinkOption.NOFOLLOW_LINKS)) {
+            throw new BadInputException(
+                    "can't write " + file + ": it is there already; name a file that isn't there yet");
+        }
         Path folder = file.toAbsolutePath().getParent();
         if (folder == null || !Files.isDirectory(folder)) {
             throw new BadInputException("can't write " + file + ": there is no folder " + folder);
@@ -47,7 +53,7 @@ final class WholeFile {
                 channel.force(true);
             }
             inspection.look(temporary);
-            Files.move(temporary, file, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
+            Files.move(temporary, file, StandardCopyOption.ATOMIC_MOVE);
             return result;
         }
     }
