@@ -11,8 +11,14 @@ import org.gritwright.core.history.Contradiction;
  *
  * @param damages what can't be used any more
  * @param contradictions what can't all be so, which somebody has to find out
+ * @param slips what may have been written down under a wrong id
  */
-record Check(int documents, int replaced, List<String> damages, List<Contradiction> contradictions) {
+record Check(
+        int documents,
+        int replaced,
+        List<String> damages,
+        List<Contradiction> contradictions,
+        List<String> slips) {
     static Check of(Store store, Documents documents, ZoneOffset yard) throws SQLException, BadInputException {
         List<Kept> standing = new ArrayList<>();
         List<Kept> past = new ArrayList<>();
@@ -33,7 +39,11 @@ record Check(int documents, int replaced, List<String> damages, List<Contradicti
         if (damages.isEmpty()) {
             contradictions = new Memory(store, documents, yard).ofFleet().contradictions();
         }
-        return new Check(standing.size(), past.size(), damages, contradictions);
+        List<String> trucks = standing.stream()
+                .flatMap(one -> one.truck().stream())
+                .distinct()
+                .toList();
+        return new Check(standing.size(), past.size(), damages, contradictions, Slips.alike(trucks));
     }
 
     private static List<String> damages(Kept kept, String which, Documents documents) {
@@ -56,6 +66,7 @@ record Check(int documents, int replaced, List<String> damages, List<Contradicti
         damages.stream().map("  "::concat).forEach(lines::add);
         if (damages.isEmpty()) {
             lines.addAll(Contradictions.of(contradictions).lines());
+            lines.addAll(slips);
         }
         return lines;
     }

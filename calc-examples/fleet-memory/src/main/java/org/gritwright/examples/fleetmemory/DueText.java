@@ -1,23 +1,27 @@
 package org.gritwright.examples.fleetmemory;
 
-import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import javax.measure.quantity.Mass;
 import org.gritwright.core.finding.Argument;
 import org.gritwright.core.history.due.Due;
 import org.gritwright.core.history.due.Reason;
-import org.gritwright.core.judgement.Tolerance;
 import org.gritwright.units.Amounts;
 
 /** What is due, in lines. */
 final class DueText {
     private DueText() {}
 
-    static List<String> lines(List<Due> dues, int trucks, LocalDate on, Tolerance tolerance) {
+    /** What is due, and where nothing is and that can't be believed, so that no truck is passed over in silence. */
+    static List<String> lines(Overview fleet) {
+        List<Due> dues = fleet.dues();
+        List<TruckOverview> trucks = fleet.trucks();
         List<String> lines = new ArrayList<>();
-        lines.add("Due on " + on + " or within a month, with a tolerance of " + tolerance + ": "
-                + Words.count(dues.size(), "calibration point") + " of " + Words.count(trucks, "truck"));
+        lines.add("Due on " + fleet.on() + " or within a month, with a tolerance of " + fleet.tolerance() + ": "
+                + Words.count(dues.size(), "calibration point") + " of " + Words.count(trucks.size(), "truck"));
+        if (trucks.isEmpty()) {
+            lines.add("Nothing is kept of any truck yet: import its fleet days and events first.");
+        }
         if (!dues.isEmpty()) {
             lines.add(Caution.line());
         }
@@ -29,6 +33,32 @@ final class DueText {
             }
             lines.add("  expected error " + Words.expected(due.expectedError()) + atStake(due));
             lines.add("  to do: " + due.work().words());
+        }
+        lines.addAll(quiet(
+                trucks,
+                TruckOverview.Quiet.UNKNOWN,
+                "Nobody knows what these displays hold, and no rule can ask for anything. That is no sign that they are in"
+                        + " order:"));
+        lines.addAll(quiet(trucks, TruckOverview.Quiet.DOUBTFUL, "Not due by the rules, and not proven either:"));
+        List<String> slips = Slips.of(fleet.history(), fleet.on());
+        if (!slips.isEmpty()) {
+            lines.add("");
+            lines.addAll(slips);
+        }
+        return lines;
+    }
+
+    private static List<String> quiet(List<TruckOverview> trucks, TruckOverview.Quiet kind, String heading) {
+        List<TruckOverview> some = trucks.stream()
+                .filter(truck -> truck.dues().isEmpty() && truck.quiet() == kind)
+                .toList();
+        if (some.isEmpty()) {
+            return List.of();
+        }
+        List<String> lines = new ArrayList<>(List.of("", heading));
+        for (TruckOverview truck : some) {
+            lines.add(truck.id());
+            truck.belief().forEach(one -> lines.add("  " + one));
         }
         return lines;
     }

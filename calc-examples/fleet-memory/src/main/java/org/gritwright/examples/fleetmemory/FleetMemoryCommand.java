@@ -248,9 +248,14 @@ public final class FleetMemoryCommand {
         }
         database.check(true);
         Batch batch = new InputFiles(documents).read(files);
-        say("Imported " + Words.count(files.size(), "file") + ": "
-                + writing(database, store -> Import.of(store, documents, batch, Optional.ofNullable(why)))
-                        .words());
+        List<String> trucks = new ArrayList<>();
+        Import.Result result = writing(database, store -> {
+            Import.Result done = Import.of(store, documents, batch, Optional.ofNullable(why));
+            trucks.addAll(store.trucks());
+            return done;
+        });
+        say("Imported " + Words.count(files.size(), "file") + ": " + result.words());
+        say(Slips.of(trucks, batch, today));
         return DONE;
     }
 
@@ -261,11 +266,7 @@ public final class FleetMemoryCommand {
         List<DueSettings.Planned> masses = plans.read();
         Database database = place.checked();
         History history = reading(database, store -> new Memory(store, documents, view.offset).ofFleet());
-        LocalDate on = day(view);
-        Optional<DriftRule> charts =
-                Drifts.of(history, limits.falseAlarms, end(on, history.yard())).rule();
-        say(DueText.lines(
-                due(history, tolerance, charts, masses, on), history.trucks().size(), on, tolerance));
+        say(DueText.lines(Overview.of(history, tolerance, limits.falseAlarms, masses, day(view))));
         return DONE;
     }
 
@@ -482,7 +483,7 @@ public final class FleetMemoryCommand {
         LocalDate on = InventedSeasons.DEMO_DAY;
         Overview fleet = Overview.of(history, Tolerance.percent(DEMO_TOLERANCE), 1, List.of(), on);
         say("");
-        say(DueText.lines(fleet.dues(), history.trucks().size(), on, fleet.tolerance()));
+        say(DueText.lines(fleet));
         say("");
         say(new DriftText(history, fleet.drifts(), fleet.tolerance(), 1, fleet.at()).lines());
         say("");

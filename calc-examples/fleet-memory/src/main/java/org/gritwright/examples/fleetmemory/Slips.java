@@ -1,0 +1,101 @@
+package org.gritwright.examples.fleetmemory;
+
+import java.text.Normalizer;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import org.gritwright.core.history.Event;
+import org.gritwright.core.history.History;
+import org.gritwright.core.history.What;
+
+/** What may be a slip of whoever wrote it down, and would keep a truck from being due. */
+final class Slips {
+    /** Of more trucks than this, their number says enough. */
+    private static final int MOST_TRUCKS = 5;
+
+    private static final Pattern DECORATION = Pattern.compile("[\\p{Z}\\p{C}\\p{Pd}_.]+");
+    private static final Pattern BESIDE_A_LETTER = Pattern.compile("(?<!\\d)-|-(?!\\d)");
+    private static final Pattern LEADING_ZEROS = Pattern.compile("(?<!\\d)0+(?=\\d)");
+
+    private Slips() {}
+
+    /** Of a history that is looked at on a day. */
+    static List<String> of(History history, LocalDate on) {
+        List<String> lines = new ArrayList<>(alike(history.trucks()));
+        Instant end = FleetMemoryCommand.end(on, history.yard());
+        Map<String, LocalDate> last = new TreeMap<>();
+        for (String truck : history.trucks()) {
+            history.standing(truck).stream()
+                    // A calibration before winter names the day on which the season will begin.
+                    .filter(event -> !(event.what() instanceof What.SeasonStarted))
+                    .filter(event -> history.instant(event).isAfter(end))
+                    .map(Event::at)
+                    .map(at -> at.day())
+                    .max(Comparator.naturalOrder())
+                    .ifPresent(day -> last.put(truck, day));
+        }
+        lines.addAll(later(last, on + ", and so not counted:"));
+        return lines;
+    }
+
+    /** Of documents that were imported. */
+    static List<String> of(Collection<String> trucks, Batch batch, LocalDate today) {
+        List<String> lines = new ArrayList<>(alike(trucks));
+        Map<String, LocalDate> last = new TreeMap<>();
+        for (Filed one : batch.documents()) {
+            LocalDate day = LocalDate.parse(one.document().day());
+            if (day.isAfter(today)) {
+                one.document()
+                        .truck()
+                        .ifPresent(truck -> last.merge(truck, day, (a, b) -> a.isAfter(b) ? a : b));
+            }
+        }
+        lines.addAll(later(last, "today, " + today + ":"));
+        return lines;
+    }
+
+    private static List<String> later(Map<String, LocalDate> last, String when) {
+        if (last.isEmpty()) {
+            return List.of();
+        }
+        int more = last.size() - MOST_TRUCKS;
+        return List.of("Of days after " + when + " entries of "
+                + last.entrySet().stream()
+                        .limit(MOST_TRUCKS)
+                        .map(one -> "truck \"" + one.getKey() + "\", the last of " + one.getValue())
+                        .collect(Collectors.joining("; "))
+                + (more > 0 ? "; and " + Words.count(more, "more truck") : "") + ". Look whether their year is right.");
+    }
+
+    /** Ids that are one but for capitals, blanks, dashes and leading zeros. */
+    static List<String> alike(Collection<String> trucks) {
+        return trucks.stream()
+                .collect(Collectors.groupingBy(Slips::bare, TreeMap::new, Collectors.toList()))
+                .values()
+                .stream()
+                .filter(group -> group.size() > 1)
+                .map(group -> "Look whether these are one truck: "
+                        + group.stream()
+                                .sorted()
+                                .map(id -> "\"" + id + "\"")
+                                .collect(Collectors.joining(" and "))
+                        + ". What is written down of one doesn't count for the other.")
+                .toList();
+    }
+
+    private static String bare(String id) {
+        String plain = Normalizer.normalize(id, Normalizer.Form.NFKC).toLowerCase(Locale.ROOT);
+        String joined = BESIDE_A_LETTER
+                .matcher(DECORATION.matcher(plain).replaceAll("-"))
+                .replaceAll("");
+        return LEADING_ZEROS.matcher(joined).replaceAll("");
+    }
+}

@@ -1,0 +1,125 @@
+package org.gritwright.examples.fleetmemory;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.gritwright.core.fleet.day.FleetDay;
+import org.gritwright.core.record.Document;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** No slip of a tired person ends in a list that seems to have nothing to do, or in the loss of a file. */
+class SlipsTest {
+    private static final FleetDay DAY = Fixtures.FLEET.days().get(0);
+
+    @TempDir
+    private Path folder;
+
+    private Database database;
+    private Path day;
+
+    @BeforeEach
+    void prepare() throws Exception {
+        database = Database.of(folder.resolve("fleet.db").toString());
+        day = Fixtures.write(folder.resolve("day.json"), Document.FLEET_DAY, DAY);
+        assertThat(Fixtures.run(database, "import", day).out()).hasLineCount(1);
+    }
+
+    private Fixtures.Run repaired(String truck, String on) throws Exception {
+        Path event = Files.writeString(folder.resolve("shop.json"), """
+                {"format": "gritwright/fleet-event", "formatVersion": 1, "id": "shop 1",
+                 "at": "%s", "truck": "%s", "source": "shop book", "changed": {"part": "gate"}}
+                """.formatted(on, truck));
+        return Fixtures.run(database, "import", event);
+    }
+
+    private String index() throws Exception {
+        Path pages = folder.resolve("pages");
+        assertThat(Fixtures.run(database, "pages", "--output", pages).code()).isZero();
+        return Files.readString(pages.resolve(Pages.FIRST));
+    }
+
+    @Test
+    void aRepairOfATruckWrittenOtherwiseIsToldOnImportAndAsLongAsItIsKept() throws Exception {
+        for (String other : new String[] {"c-01", "C-01 ", "C 1", "C01"}) {
+            database = Database.of(folder.resolve("fleet " + other.hashCode() + ".db").toString());
+            Fixtures.run(database, "import", day);
+
+            String told = "Look whether these are one truck: ";
+            assertThat(repaired(other, "2025-01-08").out()).contains(told, "\"C-01\"", "\"" + other + "\"");
+            assertThat(Fixtures.run(database, "due").out()).contains(told, "\"" + other + "\"");
+            assertThat(Fixtures.run(database, "check").out()).contains(told, "\"" + other + "\"");
+        }
+        assertThat(index()).contains("Look whether these are one truck: &quot;C-01&quot; and &quot;C01&quot;");
+    }
+
+    @Test
+    void trucksWhoseNumbersDifferAreNotTakenForOne() throws Exception {
+        assertThat(repaired("C-011", "2025-01-08").out()).doesNotContain("one truck");
+        assertThat(repaired("C-0-1", "2025-01-08").out()).doesNotContain("one truck");
+    }
+
+    @Test
+    void aRepairInAWrongYearIsToldAsNotCounted() throws Exception {
+        assertThat(repaired("C-02", "2052-01-08").out())
+                .contains("Of days after today, 2026-02-10: entries of truck \"C-02\", the last of 2052-01-08");
+
+        String told = "not counted: entries of truck \"C-02\", the last of 2052-01-08";
+        assertThat(Fixtures.run(database, "due").out()).contains(told);
+        assertThat(Fixtures.run(database, "due", "--on", "2052-01-08").out()).doesNotContain("not counted");
+        assertThat(index()).contains("the last of 2052-01-08");
+    }
+
+    @Test
+    void aTruckOfWhichNothingIsKnownIsListedWithWhatIsDue() throws Exception {
+        repaired("X-9", "2025-01-08");
+
+        assertThat(Fixtures.run(database, "due").out())
+                .contains("That is no sign that they are in order:", "X-9", "Read the display.");
+    }
+
+    @Test
+    void beforeAnythingWasWrittenDownNobodyKnows() {
+        assertThat(Fixtures.run(database, "due", "--on", "1900-01-01").out())
+                .contains("0 calibration points of 2 trucks", "That is no sign that they are in order:", "C-02");
+    }
+
+    @Test
+    void theSeasonThatIsToComeIsNoSlip() {
+        assertThat(Fixtures.run(database, "due", "--on", DAY.day().toString()).out())
+                .doesNotContain("not counted");
+    }
+
+    @Test
+    void aDatabaseWithoutTrucksSaysSo() throws Exception {
+        Database empty = Database.of(folder.resolve("empty.db").toString());
+        Store.make(empty).close();
+
+        assertThat(Fixtures.run(empty, "due").out()).contains("Nothing is kept of any truck yet");
+    }
+
+    @Test
+    void anEmptyFileIsNoDatabaseAndStaysEmpty() throws Exception {
+        Path file = Files.createFile(folder.resolve("typed.json"));
+
+        assertThat(Fixtures.run(Database.of(file.toString()), "due").err()).contains("typed.json", "it is empty");
+        assertThat(file).isEmptyFile();
+    }
+
+    @Test
+    void noExportOrBackupTakesThePlaceOfAFile() throws Exception {
+        String before = Files.readString(day);
+        String kept = Fixtures.export(database);
+        for (String command : new String[] {"export", "backup"}) {
+            for (Path file : new Path[] {day, folder.resolve("fleet.db")}) {
+                Fixtures.Run run = Fixtures.run(database, command, file);
+                assertThat(run.code()).isEqualTo(FleetMemoryCommand.BAD_INPUT);
+                assertThat(run.err()).contains(file.toString(), "name a file that isn't there yet");
+            }
+        }
+        assertThat(day).hasContent(before);
+        assertThat(Fixtures.export(database)).isEqualTo(kept);
+    }
+}
