@@ -14,11 +14,7 @@ import org.gritwright.core.history.Contradiction;
  * @param slips what may have been written down under a wrong id
  */
 record Check(
-        int documents,
-        int replaced,
-        List<String> damages,
-        List<Contradiction> contradictions,
-        List<String> slips) {
+        int documents, int replaced, List<String> damages, List<Contradiction> contradictions, List<String> slips) {
     static Check of(Store store, Documents documents, ZoneOffset yard) throws SQLException, BadInputException {
         List<Kept> standing = new ArrayList<>();
         List<Kept> past = new ArrayList<>();

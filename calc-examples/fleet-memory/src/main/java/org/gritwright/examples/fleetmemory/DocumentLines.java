@@ -4,10 +4,12 @@ import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonGenerator;
 import com.fasterxml.jackson.core.JsonParser;
 import com.fasterxml.jackson.core.JsonToken;
+import com.fasterxml.jackson.core.io.JsonEOFException;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.StringWriter;
 import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -16,6 +18,9 @@ import org.gritwright.core.document.DocumentLimits;
 
 /** A file with a document in each of its lines, as programs write what telemetry summed up. */
 final class DocumentLines {
+    /** So much of where a line ends tells where that is. */
+    private static final int SHOWN = 30;
+
     private final Documents documents;
 
     /** Whether a format is one of documents. */
@@ -62,7 +67,7 @@ final class DocumentLines {
     }
 
     private List<Filed> document(byte[] line, String from) throws BadInputException {
-        if (new String(line, java.nio.charset.StandardCharsets.UTF_8).isBlank()) {
+        if (new String(line, StandardCharsets.UTF_8).isBlank()) {
             return List.of();
         }
         if (line.length > DocumentLimits.COMMON.bytes()) {
@@ -91,6 +96,9 @@ final class DocumentLines {
                 json.skipChildren();
             }
             isOne = isOne && json.nextToken() == null;
+        } catch (JsonEOFException e) {
+            throw new BadInputException(from + " can't be used: it ends in the middle of a document, behind "
+                    + end(line) + "; the file was cut off, or the document goes on in the next line");
         } catch (IOException e) {
             isOne = false;
         }
@@ -99,5 +107,10 @@ final class DocumentLines {
                     + " can't be used: a file of several documents has one in each line, with its" + " \"format\"");
         }
         return format.get();
+    }
+
+    private static String end(byte[] line) {
+        String text = new String(line, StandardCharsets.UTF_8).stripTrailing();
+        return "\"" + text.substring(Math.max(0, text.length() - SHOWN)) + "\"";
     }
 }

@@ -40,7 +40,7 @@ final class DueText {
                 "Nobody knows what these displays hold, and no rule can ask for anything. That is no sign that they are in"
                         + " order:"));
         lines.addAll(quiet(trucks, TruckOverview.Quiet.DOUBTFUL, "Not due by the rules, and not proven either:"));
-        List<String> slips = Slips.of(fleet.history(), fleet.on());
+        List<String> slips = Slips.of(fleet);
         if (!slips.isEmpty()) {
             lines.add("");
             lines.addAll(slips);

@@ -1,5 +1,6 @@
 package org.gritwright.examples.fleetmemory;
 
+import java.nio.charset.CharacterCodingException;
 import java.nio.file.AccessDeniedException;
 import java.nio.file.FileSystemException;
 import java.nio.file.NoSuchFileException;
@@ -18,6 +19,9 @@ final class Failure {
         }
         if (cause instanceof AccessDeniedException) {
             return "access denied";
+        }
+        if (cause instanceof CharacterCodingException) {
+            return "its text isn't UTF-8; save it as UTF-8";
         }
         String message = cause instanceof FileSystemException file ? file.getReason() : cause.getMessage();
         return message == null || message.isBlank()

@@ -168,10 +168,28 @@ public final class FleetMemoryCommand {
     static int run(PrintWriter out, PrintWriter err, LocalDate today, String... arguments) {
         return new CommandLine(new FleetMemoryCommand(today))
                 .setColorScheme(CommandLine.Help.defaultColorScheme(CommandLine.Help.Ansi.OFF))
+                .registerConverter(LocalDate.class, Typed::day)
+                .registerConverter(ZoneOffset.class, Typed::offset)
+                .registerConverter(Path.class, Typed::path)
+                .registerConverter(double.class, Typed::number)
+                .setParameterExceptionHandler((e, typed) -> misused(e))
                 .setOut(out)
                 .setErr(err)
                 .setExecutionExceptionHandler((e, command, parsed) -> failed(command, e))
                 .execute(arguments);
+    }
+
+    /** What is wrong stands alone: below it, all options would push it off the screen. */
+    private static int misused(CommandLine.ParameterException misuse) {
+        CommandLine command = misuse.getCommandLine();
+        say(command.getErr(), List.of(misuse.getMessage()));
+        if (command.getParent() == null) {
+            command.usage(command.getErr());
+        } else {
+            String name = command.getCommandSpec().qualifiedName();
+            say(command.getErr(), List.of("Say " + name + " --help to see what is accepted."));
+        }
+        return BAD_INPUT;
     }
 
     private static int failed(CommandLine command, Exception failure) {

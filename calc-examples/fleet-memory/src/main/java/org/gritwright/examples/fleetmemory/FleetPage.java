@@ -59,7 +59,7 @@ final class FleetPage {
         model.put("proven", quiet(trucks, TruckOverview.Quiet.PROVEN));
         model.put("fleet", table(trucks));
         model.put("contradictions", Contradictions.sentences(fleet.ofNoTruck()));
-        model.put("slips", Slips.of(fleet.history(), fleet.on()));
+        model.put("slips", Slips.of(fleet));
         model.put("charts", charts(fleet));
         model.put("seasons", seasons);
         model.put("withoutPage", withoutPage.stream().map(Words::minus).toList());

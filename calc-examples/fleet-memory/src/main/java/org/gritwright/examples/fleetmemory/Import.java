@@ -11,6 +11,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Pattern;
 import org.gritwright.core.history.Event;
 import org.gritwright.core.history.History;
 import org.gritwright.core.record.SignOff;
@@ -29,6 +30,8 @@ final class Import {
                     + (replaced > 0 ? ", " + replaced + " replaced" : "");
         }
     }
+
+    private static final Pattern NAMED = Pattern.compile("\"(container|at|id|ticket|on|name)\": ");
 
     private final Store store;
     private final Documents documents;
@@ -194,11 +197,27 @@ final class Import {
         List<String> after = now.lines().toList();
         for (int i = 0; i < Math.min(before.size(), after.size()); i++) {
             if (!before.get(i).equals(after.get(i))) {
-                return "there " + before.get(i).strip() + ", here "
-                        + after.get(i).strip();
+                return "there " + told(before.get(i)) + ", here " + told(after.get(i)) + ", in line " + (i + 1)
+                        + " as it is kept" + within(after, i);
             }
         }
         return "one of them goes on where the other ends";
+    }
+
+    private static String told(String line) {
+        String told = line.strip();
+        return told.endsWith(",") ? told.substring(0, told.length() - 1) : told;
+    }
+
+    /** What names the nearest thing that the line is of, for example a container; empty if nothing does. */
+    private static String within(List<String> lines, int line) {
+        for (int i = line - 1; i >= 0; i--) {
+            String told = told(lines.get(i));
+            if (NAMED.matcher(told).lookingAt()) {
+                return ", below " + told;
+            }
+        }
+        return "";
     }
 
     /** Events that supersede each other in a circle would make no history. */

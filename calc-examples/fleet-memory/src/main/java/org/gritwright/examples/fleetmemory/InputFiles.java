@@ -10,6 +10,7 @@ import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.HexFormat;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -71,6 +72,7 @@ final class InputFiles {
         if (Files.size(file) == 0) {
             throw new BadInputException(file + " can't be used: it is empty");
         }
+        requireText(file);
         Head head = head(file);
         Optional<String> format = head.format();
         if (format.filter(ExportLines.FORMAT::equals).isPresent()) {
@@ -96,6 +98,26 @@ final class InputFiles {
                 documents.read(
                         format.orElse(Document.CALIBRATION_RECORD.format()), Files.readAllBytes(file), file.toString()),
                 List.of());
+    }
+
+    /** What a program or an editor made of a document that can be told by its first bytes. */
+    private static void requireText(Path file) throws IOException, BadInputException {
+        byte[] first;
+        try (InputStream in = Files.newInputStream(file)) {
+            first = in.readNBytes(2);
+        }
+        if (first.length < 2) {
+            return;
+        }
+        String packed = switch (HexFormat.of().formatHex(first)) {
+            case "1f8b" -> "it is compressed (gzip); unpack it first";
+            case "504b" -> "it is compressed (zip); unpack it first";
+            case "fffe", "feff" -> "its text is UTF-16; save it as UTF-8";
+            default -> "";
+        };
+        if (!packed.isEmpty()) {
+            throw new BadInputException(file + " can't be used: " + packed);
+        }
     }
 
     /** What the first line or document of a file says that it is, and whether another one follows. */

@@ -17,6 +17,7 @@ import org.gritwright.core.judgement.Tolerance;
  * What is known of a fleet on a day, computed once for all pages.
  *
  * @param allowed how many false alarms of the whole fleet are taken, as {@link Drifts} has it
+ * @param planned what trucks are to lay; empty if nobody said
  * @param dues the greatest expected error × planned mass first
  */
 record Overview(
@@ -24,7 +25,7 @@ record Overview(
         LocalDate on,
         Tolerance tolerance,
         double allowed,
-        boolean isPlanned,
+        List<DueSettings.Planned> planned,
         List<Due> dues,
         Drifts drifts,
         List<Contradiction> contradictions,
@@ -37,7 +38,7 @@ record Overview(
                 on,
                 tolerance,
                 allowed,
-                !planned.isEmpty(),
+                planned,
                 FleetMemoryCommand.due(history, tolerance, drifts.rule(), planned, on),
                 drifts,
                 history.contradictions(FleetMemoryCommand.end(on, history.yard())),
@@ -46,7 +47,11 @@ record Overview(
 
     /** The same with the curves that were fitted on the days of its records. */
     Overview with(FittedCurves fitted) {
-        return new Overview(history, on, tolerance, allowed, isPlanned, dues, drifts, contradictions, fitted);
+        return new Overview(history, on, tolerance, allowed, planned, dues, drifts, contradictions, fitted);
+    }
+
+    boolean isPlanned() {
+        return !planned.isEmpty();
     }
 
     Instant at() {

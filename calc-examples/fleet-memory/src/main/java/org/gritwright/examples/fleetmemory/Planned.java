@@ -1,13 +1,13 @@
 package org.gritwright.examples.fleetmemory;
 
 import java.io.IOException;
-import java.io.Reader;
 import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import javax.measure.quantity.Mass;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
@@ -30,14 +30,22 @@ final class Planned {
                 .setSkipHeaderRecord(true)
                 .setTrim(true)
                 .get();
-        try (Reader in = Files.newBufferedReader(file, StandardCharsets.UTF_8);
-                CSVParser rows = format.parse(in)) {
+        // Spreadsheets begin UTF-8 with a mark that nobody sees.
+        try (CSVParser rows = CSVParser.parse(Files.readString(file).replaceFirst("^\uFEFF", ""), format)) {
             if (!rows.getHeaderNames().equals(COLUMNS)) {
-                throw new BadInputException(
-                        file + " can't be used: its first line must be " + String.join(",", COLUMNS));
+                throw new BadInputException(file + " can't be used: its first line must be " + String.join(",", COLUMNS)
+                        + ", with commas, and is: " + String.join(",", rows.getHeaderNames()));
             }
+            Map<List<String>, Long> rowOf = new HashMap<>();
             for (CSVRecord row : rows) {
-                planned.add(planned(row, file));
+                DueSettings.Planned one = planned(row, file);
+                Long before = rowOf.putIfAbsent(List.of(one.truck(), one.material()), row.getRecordNumber());
+                if (before != null) {
+                    throw new BadInputException(file + ", row " + row.getRecordNumber() + " can't be used: truck \""
+                            + one.truck() + "\" with " + one.material() + " stands in row " + before
+                            + " already; write one mass for both");
+                }
+                planned.add(one);
             }
         } catch (IOException | UncheckedIOException | IllegalArgumentException e) {
             throw new BadInputException("can't read " + file + ": " + Failure.words(e));

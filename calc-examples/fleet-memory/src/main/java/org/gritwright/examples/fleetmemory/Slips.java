@@ -9,12 +9,15 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
+import java.util.TreeSet;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import org.gritwright.core.history.Event;
 import org.gritwright.core.history.History;
 import org.gritwright.core.history.What;
+import org.gritwright.core.history.due.DueSettings;
 
 /** What may be a slip of whoever wrote it down, and would keep a truck from being due. */
 final class Slips {
@@ -27,8 +30,10 @@ final class Slips {
 
     private Slips() {}
 
-    /** Of a history that is looked at on a day. */
-    static List<String> of(History history, LocalDate on) {
+    /** Of a fleet that is looked at on a day. */
+    static List<String> of(Overview fleet) {
+        History history = fleet.history();
+        LocalDate on = fleet.on();
         List<String> lines = new ArrayList<>(alike(history.trucks()));
         Instant end = FleetMemoryCommand.end(on, history.yard());
         Map<String, LocalDate> last = new TreeMap<>();
@@ -43,7 +48,38 @@ final class Slips {
                     .ifPresent(day -> last.put(truck, day));
         }
         lines.addAll(later(last, on + ", and so not counted:"));
+        lines.addAll(planned(fleet));
         return lines;
+    }
+
+    /** A plan that counts for nothing would put a truck at the end of the list. */
+    private static List<String> planned(Overview fleet) {
+        Map<String, Set<String>> known = new TreeMap<>();
+        for (TruckOverview truck : fleet.trucks()) {
+            Set<String> materials = known.computeIfAbsent(truck.id(), id -> new TreeSet<>());
+            truck.state()
+                    .values()
+                    .forEach(held -> materials.add(held.value().point().key().material()));
+            truck.points()
+                    .forEach(point -> materials.add(point.history().point().material()));
+        }
+        List<String> lines = new ArrayList<>();
+        for (DueSettings.Planned one : fleet.planned()) {
+            Set<String> materials = known.get(one.truck());
+            if (materials == null || !materials.contains(one.material())) {
+                lines.add("What is planned of truck \"" + one.truck() + "\" with \"" + one.material()
+                        + "\" counts for nothing: known "
+                        + (materials == null
+                                ? "trucks are " + some(known.keySet())
+                                : "of this truck " + (materials.isEmpty() ? "is no material" : "is " + some(materials)))
+                        + ".");
+            }
+        }
+        return lines;
+    }
+
+    private static String some(Collection<String> names) {
+        return names.stream().map(name -> "\"" + name + "\"").collect(Collectors.joining(", "));
     }
 
     /** Of documents that were imported. */
@@ -53,9 +89,7 @@ final class Slips {
         for (Filed one : batch.documents()) {
             LocalDate day = LocalDate.parse(one.document().day());
             if (day.isAfter(today)) {
-                one.document()
-                        .truck()
-                        .ifPresent(truck -> last.merge(truck, day, (a, b) -> a.isAfter(b) ? a : b));
+                one.document().truck().ifPresent(truck -> last.merge(truck, day, (a, b) -> a.isAfter(b) ? a : b));
             }
         }
         lines.addAll(later(last, "today, " + today + ":"));
@@ -83,10 +117,7 @@ final class Slips {
                 .stream()
                 .filter(group -> group.size() > 1)
                 .map(group -> "Look whether these are one truck: "
-                        + group.stream()
-                                .sorted()
-                                .map(id -> "\"" + id + "\"")
-                                .collect(Collectors.joining(" and "))
+                        + group.stream().sorted().map(id -> "\"" + id + "\"").collect(Collectors.joining(" and "))
                         + ". What is written down of one doesn't count for the other.")
                 .toList();
     }

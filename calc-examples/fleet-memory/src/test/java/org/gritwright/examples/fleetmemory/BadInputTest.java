@@ -2,10 +2,13 @@ package org.gritwright.examples.fleetmemory;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.ByteArrayOutputStream;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Stream;
+import java.util.zip.GZIPOutputStream;
 import org.gritwright.core.fleet.day.FleetDay;
 import org.gritwright.core.record.Document;
 import org.junit.jupiter.api.BeforeEach;
@@ -170,6 +173,62 @@ class BadInputTest {
         assertThat(Fixtures.run(database, "due", "--planned", folder.resolve("nowhere.csv"))
                         .err())
                 .contains("nowhere.csv: no such file");
+    }
+
+    @Test
+    void whatWasPackedOrSavedOtherwiseIsToldByName() throws Exception {
+        Path bad = folder.resolve("bad.json");
+        ByteArrayOutputStream packed = new ByteArrayOutputStream();
+        try (GZIPOutputStream out = new GZIPOutputStream(packed)) {
+            out.write(Files.readAllBytes(good));
+        }
+        refused(Files.write(bad, packed.toByteArray()), "bad.json can't be used: it is compressed (gzip); unpack it");
+        refused(
+                Files.write(bad, Files.readString(good).getBytes(StandardCharsets.UTF_16)),
+                "bad.json can't be used: its text is UTF-16; save it as UTF-8");
+    }
+
+    @Test
+    void aLastLineThatWasCutOffIsToldWithItsEnd() throws Exception {
+        String line = DocumentLines.line(Files.readString(good));
+        refused(
+                file(line + "\n" + line.substring(0, 200)),
+                "bad.json, line 2 can't be used: it ends in the middle of a document, behind \"",
+                line.substring(180, 200),
+                "the file was cut off");
+    }
+
+    @Test
+    void aWrongOptionIsToldWithWhatIsAcceptedAndNothingElse() throws Exception {
+        Fixtures.keep(database, Fixtures.all());
+        for (List<String> wrong : List.of(
+                List.of("--on", "10/19/2026", "year-month-day, such as 2026-10-19"),
+                List.of("--on", "2026-02-30", "year-month-day, such as 2026-10-19"),
+                List.of("--offset", "6", "such as -06:00"),
+                List.of("--tolerance", "4%", "must be a number alone, such as 4"),
+                List.of("--planned", "plan\0.csv", "can't be the name of a file here"))) {
+            Fixtures.Run run = Fixtures.run(database, "due", wrong.get(0), wrong.get(1));
+            assertThat(run.code()).isEqualTo(FleetMemoryCommand.BAD_INPUT);
+            assertThat(run.err()).contains(wrong.get(0), wrong.get(2)).doesNotContain("Exception", "java.");
+            assertThat(run.err().lines()).hasSize(2);
+        }
+        assertThat(Fixtures.Run.of().err()).contains("Missing required subcommand", "Commands:");
+    }
+
+    @Test
+    void aPlanThatASpreadsheetSavedIsRead() throws Exception {
+        Fixtures.keep(database, Fixtures.all());
+        assertThat(planned("\uFEFFtruck,material,mass\r\nC-01,road salt,120 ton\r\n"))
+                .isEmpty();
+        assertThat(planned("truck;material;mass\nC-01;road salt;1 ton\n")).contains("and is: truck;material;mass");
+        assertThat(planned("truck,material,mass\nC-01,road salt,1 ton\nC-01,road salt,2 ton\n"))
+                .contains("plan.csv, row 2 can't be used: truck \"C-01\" with road salt stands in row 1 already");
+        Files.write(
+                folder.resolve("latin.csv"),
+                "truck,material,mass\nM\u00fc,x,1 ton".getBytes(StandardCharsets.ISO_8859_1));
+        assertThat(Fixtures.run(database, "due", "--planned", folder.resolve("latin.csv"))
+                        .err())
+                .contains("latin.csv", "save it as UTF-8");
     }
 
     private String planned(String text) throws Exception {

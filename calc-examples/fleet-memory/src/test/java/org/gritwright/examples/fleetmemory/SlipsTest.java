@@ -44,7 +44,8 @@ class SlipsTest {
     @Test
     void aRepairOfATruckWrittenOtherwiseIsToldOnImportAndAsLongAsItIsKept() throws Exception {
         for (String other : new String[] {"c-01", "C-01 ", "C 1", "C01"}) {
-            database = Database.of(folder.resolve("fleet " + other.hashCode() + ".db").toString());
+            database = Database.of(
+                    folder.resolve("fleet " + other.hashCode() + ".db").toString());
             Fixtures.run(database, "import", day);
 
             String told = "Look whether these are one truck: ";
@@ -84,6 +85,31 @@ class SlipsTest {
     void beforeAnythingWasWrittenDownNobodyKnows() {
         assertThat(Fixtures.run(database, "due", "--on", "1900-01-01").out())
                 .contains("0 calibration points of 2 trucks", "That is no sign that they are in order:", "C-02");
+    }
+
+    @Test
+    void aPlanForATruckOrMaterialThatIsntKnownIsTold() throws Exception {
+        Path plan = Files.writeString(folder.resolve("plan.csv"), """
+                truck,material,mass
+                c-01,road salt,120 ton
+                C-01,sand,120 ton
+                C-02,road salt,120 ton
+                """);
+
+        assertThat(Fixtures.run(database, "due", "--planned", plan).out())
+                .contains(
+                        "truck \"c-01\" with \"road salt\" counts for nothing: known trucks are \"C-01\", \"C-02\".",
+                        "truck \"C-01\" with \"sand\" counts for nothing: known of this truck is \"road salt\".")
+                .doesNotContain("truck \"C-02\" with");
+    }
+
+    @Test
+    void whereACorrectedWeightDiffersIsTold() throws Exception {
+        Path other = Fixtures.write(folder.resolve("other.json"), Document.CALIBRATION_RECORD, Fixtures.otherwise(DAY));
+
+        assertThat(Fixtures.run(database, "import", other).err())
+                .contains("here \"gross\": \"34.8 lb\", in line ", "below \"container\": \"")
+                .doesNotContain(",,");
     }
 
     @Test
