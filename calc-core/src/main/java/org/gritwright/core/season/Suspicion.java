@@ -8,8 +8,6 @@ import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Mass;
 import org.gritwright.core.uncertainty.Measured;
 import org.gritwright.units.InvalidInputException;
-import org.gritwright.units.Rounded;
-import org.gritwright.units.SpreadingUnits;
 import org.gritwright.units.check.Require;
 
 /**
@@ -60,7 +58,7 @@ public sealed interface Suspicion extends Serializable {
                     .map(error ->
                             "Truck " + truck + (Words.isNegative(error) ? " under-reports by " : " over-reports by ")
                                     + Words.plusMinus(error) + ", by all but its verification, which says "
-                                    + Rounded.text(byVerification.value().to(SpreadingUnits.PERCENT), 2) + ".")
+                                    + Words.signedPercent(byVerification) + ".")
                     .orElse("Truck " + truck + " reports far more than it can have taken.");
         }
     }

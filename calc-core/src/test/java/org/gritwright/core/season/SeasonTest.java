@@ -291,6 +291,21 @@ class SeasonTest {
     }
 
     @Test
+    void whatAVerificationSaysIsToldNoFinerThanItIsKnown() {
+        assertThat(reporting(-0.00018).sentence()).endsWith("which says 0 %.");
+        assertThat(reporting(-0.154).sentence()).endsWith("which says -0.2 %.");
+        assertThat(reporting(1.23).sentence()).endsWith("which says 1.2 %.");
+    }
+
+    private static Suspicion reporting(double percentByVerification) {
+        return new Suspicion.TruckReports(
+                "7",
+                Measured.of(percent(percentByVerification), percent(0.6), Double.POSITIVE_INFINITY),
+                Optional.of(Measured.of(percent(9), percent(2), Double.POSITIVE_INFINITY)),
+                4);
+    }
+
+    @Test
     void anErrorThatWasStatedAsARatioIsToldInPercent() {
         Suspicion off = new Suspicion.TruckReports(
                 "7",

@@ -46,7 +46,8 @@ final class SeasonText {
             return lines;
         }
         lines.add("What would explain most, found or not (an error is found from a score of "
-                + SeasonPage.score(balance.power().critical()) + " on):");
+                + SeasonPage.score(balance.power().critical())
+                + " on). Here each is taken alone, and above together with all that was found:");
         all.stream()
                 .limit(MOST)
                 .forEach(one -> lines.add("  " + SeasonPage.score(one.score()) + "  " + one.sentence()));
