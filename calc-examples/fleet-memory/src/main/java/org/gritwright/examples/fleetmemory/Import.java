@@ -22,11 +22,17 @@ import org.gritwright.units.InvalidInputException;
  * what is other under one name is refused unless a reason is given.
  */
 final class Import {
-    /** What became of the documents. */
-    record Result(int added, int known, int signed, int replaced) {
+    /**
+     * What became of the documents.
+     *
+     * @param past how many of the known ones were replaced earlier, so that another stands in their place
+     */
+    record Result(int added, int known, int past, int signed, int replaced) {
         /** For example "12 new, 3 known". */
         String words() {
-            return added + " new, " + known + " known" + (signed > 0 ? ", " + signed + " now signed" : "")
+            return added + " new, " + known + " known"
+                    + (past > 0 ? " (" + past + " of them replaced earlier; what took their place stands)" : "")
+                    + (signed > 0 ? ", " + signed + " now signed" : "")
                     + (replaced > 0 ? ", " + replaced + " replaced" : "");
         }
     }
@@ -40,6 +46,7 @@ final class Import {
     private final List<String> conflicts = new ArrayList<>();
     private Map<Kept.Name, String> hashes = Map.of();
     private int known;
+    private int past;
     private int signed;
     private int replaced;
     private boolean hasSuperseding;
@@ -85,7 +92,7 @@ final class Import {
         if (hasSuperseding) {
             requireHistory();
         }
-        return new Result(added.size(), known, signed, replaced);
+        return new Result(added.size(), known, past, signed, replaced);
     }
 
     private void file(Filed one) throws SQLException, BadInputException {
@@ -117,6 +124,7 @@ final class Import {
         boolean isNext = leads(instead, old.content(), document.content());
         if (isPast && !isNext) {
             known++;
+            past++;
         } else if (isNext && !isPast) {
             put(one);
             replaced++;

@@ -48,10 +48,10 @@ abstract class StoreContract {
 
     @Test
     void whatIsThereAlreadyChangesNothing() throws Exception {
-        assertThat(Fixtures.keep(database, ALL)).isEqualTo(new Import.Result(ALL.size(), 0, 0, 0));
+        assertThat(Fixtures.keep(database, ALL)).isEqualTo(new Import.Result(ALL.size(), 0, 0, 0, 0));
         String before = Fixtures.export(database);
 
-        assertThat(Fixtures.keep(database, ALL)).isEqualTo(new Import.Result(0, ALL.size(), 0, 0));
+        assertThat(Fixtures.keep(database, ALL)).isEqualTo(new Import.Result(0, ALL.size(), 0, 0, 0));
         assertThat(Fixtures.export(database)).isEqualTo(before);
     }
 
@@ -110,8 +110,8 @@ abstract class StoreContract {
         Filed signed = Fixtures.filed(Fixtures.signed(record(), "R. Alder"));
         Fixtures.keep(database, List.of(unsigned));
 
-        assertThat(Fixtures.keep(database, List.of(signed))).isEqualTo(new Import.Result(0, 0, 1, 0));
-        assertThat(Fixtures.keep(database, List.of(unsigned))).isEqualTo(new Import.Result(0, 1, 0, 0));
+        assertThat(Fixtures.keep(database, List.of(signed))).isEqualTo(new Import.Result(0, 0, 0, 1, 0));
+        assertThat(Fixtures.keep(database, List.of(unsigned))).isEqualTo(new Import.Result(0, 1, 0, 0, 0));
         assertThat(Fixtures.export(database)).contains("R. Alder").contains("\"replaced\":0");
     }
 
@@ -148,14 +148,16 @@ abstract class StoreContract {
         Fixtures.keep(database, List.of(old));
 
         assertThat(Fixtures.keep(database, List.of(now), Optional.of("a pail was read wrong")))
-                .isEqualTo(new Import.Result(0, 0, 0, 1));
+                .isEqualTo(new Import.Result(0, 0, 0, 0, 1));
         try (Store store = Store.open(database)) {
             assertThat(store.find(old.document().name())).contains(now.document());
             assertThat(store.replaced(old.document().name()))
                     .containsExactly(new Replaced(old.document(), now.document().content(), "a pail was read wrong"));
         }
         // The file of old lies about still, and is no news.
-        assertThat(Fixtures.keep(database, List.of(old))).isEqualTo(new Import.Result(0, 1, 0, 0));
+        assertThat(Fixtures.keep(database, List.of(old))).isEqualTo(new Import.Result(0, 1, 1, 0, 0));
+        assertThat(new Import.Result(0, 1, 1, 0, 0).words())
+                .isEqualTo("0 new, 1 known (1 of them replaced earlier; what took their place stands)");
     }
 
     @Test
