@@ -5,6 +5,8 @@ import java.util.Optional;
 import javax.measure.Quantity;
 import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Mass;
+import org.gritwright.core.calibration.CalibrationFactor;
+import org.gritwright.core.calibration.CalibrationInForce;
 import org.gritwright.core.history.Event;
 import org.gritwright.core.history.Held;
 import org.gritwright.core.history.Standing;
@@ -44,8 +46,17 @@ final class LeastWork {
         // A value that nobody checked may be another than the one that was calibrated.
         return held.standing() == Standing.WRONG
                         || (held.standing() == Standing.NOT_CHECKED && error > tolerance.ratio())
-                ? new Work.Correct(proof(0, tolerance, lastCaught, point))
+                ? new Work.Correct(corrected(held), proof(0, tolerance, lastCaught, point))
                 : proof(error, tolerance, lastCaught, point);
+    }
+
+    /** By what is known to be off, as a correction computes it. */
+    private static CalibrationFactor corrected(Held held) {
+        CalibrationInForce value = held.value();
+        double off = Amounts.si(Dimensionless.class, held.error().orElseThrow().value());
+        CalibrationFactor computed =
+                value.factor().withDischarge(value.kilogramsPerRevolution() / (1 + off), value.point());
+        return value.displayStep().map(computed::roundedTo).orElse(computed);
     }
 
     /**

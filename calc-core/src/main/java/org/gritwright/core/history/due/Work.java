@@ -2,8 +2,10 @@ package org.gritwright.core.history.due;
 
 import java.util.Optional;
 import javax.measure.Quantity;
+import org.gritwright.core.calibration.CalibrationFactor;
 import org.gritwright.core.calibration.CalibrationInForce;
 import org.gritwright.core.finding.Argument;
+import org.gritwright.units.Rounded;
 import org.gritwright.units.check.Require;
 
 /** The least work that clears what is due. The usual cautions and the maker's manual hold for all of it. Immutable, thread-safe values. */
@@ -61,17 +63,22 @@ public sealed interface Work {
      * A correction that the last verification called for, or the calibration where what was entered isn't its value; and a verification catch that
      * confirms it.
      *
+     * @param value the value to enter: the one that is held ÷ (1 + its error), in the display's step
      * @param confirmation the catches that confirm it
      */
-    record Correct(Proof confirmation) implements Work {
-        /** Checks that it is given. */
+    record Correct(CalibrationFactor value, Proof confirmation) implements Work {
+        /** No display takes more. */
+        private static final int DIGITS = 5;
+
+        /** Checks that both are given. */
         public Correct {
-            Require.given(Correct.class, confirmation);
+            Require.given(Correct.class, value, confirmation);
         }
 
         @Override
         public String words() {
-            return "enter the corrected value; then " + confirmation.words();
+            return "enter the corrected value, " + Rounded.text(value.value(), DIGITS) + "; then "
+                    + confirmation.words();
         }
     }
 

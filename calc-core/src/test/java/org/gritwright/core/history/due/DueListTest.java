@@ -211,7 +211,8 @@ class DueListTest {
             assertThat(due.reasons().get(0).words()).isEqualTo("the last verification found it wrong");
             assertThat(due.work()).isInstanceOf(Work.Correct.class);
             assertThat(due.work().words())
-                    .isEqualTo("enter the corrected value; then one verification catch of 240 lb would do");
+                    .isEqualTo(
+                            "enter the corrected value, 23.364 lb/rev; then one verification catch of 240 lb would do");
         });
     }
 

@@ -1,6 +1,7 @@
 package org.gritwright.core.history.due;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 import static org.gritwright.core.Samples.assertRefused;
 import static org.gritwright.core.history.Happenings.TWO;
 import static org.gritwright.core.history.Happenings.calibrated;
@@ -9,6 +10,7 @@ import static org.gritwright.core.history.Happenings.day;
 import static org.gritwright.core.history.Happenings.entered;
 import static org.gritwright.core.history.Happenings.event;
 import static org.gritwright.core.history.Happenings.history;
+import static org.gritwright.core.history.Happenings.pounds;
 import static org.gritwright.core.history.Happenings.value;
 import static org.gritwright.core.history.Happenings.verified;
 
@@ -16,7 +18,10 @@ import java.time.LocalDate;
 import java.time.Period;
 import java.util.List;
 import java.util.Optional;
+import javax.measure.Quantity;
 import org.gritwright.core.Samples;
+import org.gritwright.core.calibration.CalibrationFactor;
+import org.gritwright.core.calibration.CalibrationInForce;
 import org.gritwright.core.calibration.Change;
 import org.gritwright.core.history.Event;
 import org.gritwright.core.history.What;
@@ -122,6 +127,31 @@ class LeastWorkTest {
                 .work();
     }
 
+    private static CalibrationFactor corrected(CalibrationInForce held, double percent) {
+        Work work = work(
+                new DueRule.WhileNotProven(),
+                entered("0", day("2026-10-18"), held),
+                verified("1", day("2026-10-19"), held, percent));
+        return ((Work.Correct) work).value();
+    }
+
+    @Test
+    void theCorrectedValueIsInTheFormAndTheStepOfTheDisplay() {
+        CalibrationFactor turns = CalibrationFactor.of(Amounts.of(0.04, SpreadingUnits.REVOLUTION_PER_POUND));
+        Optional<Quantity<?>> hundredth = Optional.of(Amounts.of(0.01, SpreadingUnits.POUND_PER_REVOLUTION));
+
+        assertThat(corrected(CalibrationInForce.of(TWO, pounds(25), hundredth), 5))
+                .isEqualTo(pounds(23.81));
+        assertThat(corrected(CalibrationInForce.of(TWO, pounds(25), hundredth), -5))
+                .isEqualTo(pounds(26.32));
+        // Of what counts the other way about, the larger number is the smaller discharge.
+        assertThat(corrected(CalibrationInForce.of(TWO, turns, Optional.empty()), 5)
+                        .value()
+                        .getValue()
+                        .doubleValue())
+                .isCloseTo(0.042, within(1e-12));
+    }
+
     @Test
     void aValueThatIsKnownToBeOffTakesMoreCatchesWhileItIsTheOneToProve() {
         Event entered = entered("0", day("2026-10-18"), value(TWO, 25));
@@ -138,7 +168,9 @@ class LeastWorkTest {
                         caught(3.25).orElseThrow(),
                         changed("2", day("2026-11-01"), Change.Part.HYDRAULIC)))
                 .isEqualTo(catches(1));
-        assertThat(work(unproven, entered, caught(5).orElseThrow())).isEqualTo(new Work.Correct(catches(1)));
+        // 25 lb/rev ÷ 1.05.
+        assertThat(work(unproven, entered, caught(5).orElseThrow()))
+                .isEqualTo(new Work.Correct(pounds(23.809523809523807), catches(1)));
         assertThat(work(
                         new DueRule.AfterTime(Period.ofDays(10), ClearedBy.CALIBRATION),
                         entered,
