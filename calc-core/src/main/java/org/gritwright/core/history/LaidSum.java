@@ -15,6 +15,7 @@ import javax.measure.quantity.Mass;
 import org.gritwright.units.Amounts;
 import org.gritwright.units.Rounded;
 import org.gritwright.units.SpreadingUnits;
+import org.gritwright.units.UnitSymbol;
 import org.gritwright.units.check.Require;
 import org.gritwright.units.quantity.RevolutionCount;
 
@@ -46,7 +47,7 @@ public record LaidSum(Optional<Quantity<Mass>> indicated, int sums, Optional<Loc
      * @param from the first day
      * @param to the last day, which is in
      * @return the mass; without one where it can't be told, with the reason
-     * @throws org.gritwright.units.InvalidInputException if the last day is before the first
+     * @throws org.gritwright.units.InvalidInputException if the last day is before the first, or the sums together are more than a number holds
      */
     public static LaidSum of(History history, String truck, String material, LocalDate from, LocalDate to) {
         Objects.requireNonNull(history, "history");
@@ -102,10 +103,14 @@ public record LaidSum(Optional<Quantity<Mass>> indicated, int sums, Optional<Loc
 
     private static LaidSum added(List<Sum> sums) {
         Unit<Mass> unit = sums.get(0).used().mass().getUnit();
-        double mass = sums.stream()
-                .mapToDouble(sum -> Amounts.in(sum.used().mass(), unit))
-                .sorted()
-                .sum();
+        String whose = sums.get(0).event().truck().orElseThrow() + " laid of "
+                + sums.get(0).used().material();
+        double mass = Require.finite(
+                "mass that " + whose + ", in " + UnitSymbol.of(unit).symbol(),
+                sums.stream()
+                        .mapToDouble(sum -> Amounts.in(sum.used().mass(), unit))
+                        .sorted()
+                        .sum());
         List<String> remarks = new ArrayList<>();
         long undated = sums.stream().filter(sum -> sum.used().from().isEmpty()).count();
         if (undated > 0) {
@@ -113,7 +118,7 @@ public record LaidSum(Optional<Quantity<Mass>> indicated, int sums, Optional<Loc
                     + " sums of what it laid don't say since when: each counts as of its own day.");
         }
         double turns = turns(sums, false);
-        double lost = turns(sums, true);
+        double lost = Require.finite("unattributed revolutions beside what " + whose, turns(sums, true));
         if (lost > 0) {
             remarks.add("Beside what its sums say it turned "
                     + Rounded.text(Amounts.ofSi(lost, SpreadingUnits.REVOLUTION), 3)

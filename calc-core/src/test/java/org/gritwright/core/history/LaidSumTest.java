@@ -1,6 +1,7 @@
 package org.gritwright.core.history;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.gritwright.core.Samples.assertRefused;
 import static org.gritwright.core.history.Happenings.THREE;
 import static org.gritwright.core.history.Happenings.TRUCK;
@@ -31,6 +32,7 @@ import org.gritwright.core.calibration.Since;
 import org.gritwright.core.observation.CalibrationPoint;
 import org.gritwright.core.observation.Material;
 import org.gritwright.units.Amounts;
+import org.gritwright.units.InvalidInputException;
 import org.gritwright.units.SpreadingUnits;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -375,6 +377,17 @@ class LaidSumTest {
         assertRefused(
                 "last day must be not before the first, 2027-01-31: 2026-11-01",
                 () -> LaidSum.of(history(KNOWN), TRUCK, SALT, TO, FROM));
+    }
+
+    /** More than the earth weighs is a slip; what no number holds has to be said, and not to become infinite. */
+    @Test
+    void massesThatNoNumberHoldsTogetherAreRefused() {
+        Event one = sum("1", "2026-12-01", "2026-12-01", 0, 1.7e308);
+        Event other = sum("2", "2026-12-02", "2026-12-02", 0, 1.7e308);
+
+        assertThatThrownBy(() -> of(one, other))
+                .isInstanceOf(InvalidInputException.class)
+                .hasMessageContaining("mass that T-07 laid of salt");
     }
 
     @Test

@@ -28,7 +28,7 @@ final class SeasonAccount {
 
     /** What telemetry counted and what its trucks' verifications say is taken from the history, unless the account says it. */
     static SeasonPage page(History history, WrittenSeason account, List<WrittenSeason> all) throws BadInputException {
-        SeasonSums sums = SeasonSums.of(history, account);
+        SeasonSums sums = sums(history, account);
         WrittenSeason written = sums.season();
         SeasonErrors known = SeasonErrors.of(history, materials(written), written);
         Map<String, WrittenTruckSeason.CalibrationError> byRecords = new HashMap<>();
@@ -68,8 +68,20 @@ final class SeasonAccount {
             Season season = written.withCalibrationErrors(byRecords).toSeason();
             return new SeasonPage("Season " + written.season(), texts, season, season.balance());
         } catch (InvalidInputException e) {
-            throw new BadInputException("season " + written.season() + " can't be computed: " + e.getMessage());
+            throw unfit(written, e);
         }
+    }
+
+    private static SeasonSums sums(History history, WrittenSeason account) throws BadInputException {
+        try {
+            return SeasonSums.of(history, account);
+        } catch (InvalidInputException e) {
+            throw unfit(account, e);
+        }
+    }
+
+    private static BadInputException unfit(WrittenSeason account, InvalidInputException why) {
+        return new BadInputException("season " + account.season() + " can't be computed: " + why.getMessage());
     }
 
     /** What an account and the records say of the same truck may be two things. */

@@ -134,6 +134,19 @@ class SeasonSumsTest {
                         line -> assertThat(line).contains("C-03", "Two sums of what was laid have a time in common"));
     }
 
+    @Test
+    void sumsBeyondWhatANumberHoldsAreNamed() {
+        WrittenSeason account = season(truck("C-01", WrittenTruckSeason.Source.TELEMETRY));
+        History history = history(sum("C-01", "2025-12-01", 1.5e305), sum("C-01", "2025-12-02", 1.5e305));
+
+        assertThat(catchThrowableOfType(
+                                BadInputException.class, () -> SeasonAccount.page(history, account, List.of(account)))
+                        .lines())
+                .singleElement()
+                .asString()
+                .startsWith("season 2025/26 can't be computed: ");
+    }
+
     private List<String> texts(double stated, WrittenTruckSeason.Source source, Event... sums) throws Exception {
         return SeasonSums.of(history(sums), season(truck("C-01", source, stated)))
                 .texts();
@@ -262,8 +275,7 @@ class SeasonSumsTest {
     }
 
     private static String line(Event event) {
-        return DocumentLines.line(
-                Document.FLEET_EVENT.toText(WrittenEvent.of(event).orElseThrow()));
+        return Document.FLEET_EVENT.toLine(WrittenEvent.of(event).orElseThrow());
     }
 
     @Test
