@@ -33,11 +33,7 @@ final class WholeFile {
         if (Files.isDirectory(file)) {
             throw new BadInputException("can't write " + file + ": it is a folder");
         }
-        // A day that somebody typed, the database itself or the last backup would be lost.
-        if (Files.exists(file, LinkOption.NOFOLLOW_LINKS)) {
-            throw new BadInputException(
-                    "can't write " + file + ": it is there already; name a file that isn't there yet");
-        }
+        requireNew(file);
         Path folder = file.toAbsolutePath().getParent();
         if (folder == null || !Files.isDirectory(folder)) {
             throw new BadInputException("can't write " + file + ": there is no folder " + folder);
@@ -53,8 +49,17 @@ final class WholeFile {
                 channel.force(true);
             }
             inspection.look(temporary);
+            requireNew(file);
             Files.move(temporary, file, StandardCopyOption.ATOMIC_MOVE);
             return result;
+        }
+    }
+
+    /** A day that somebody typed, the database itself or the last backup would be lost. */
+    private static void requireNew(Path file) throws BadInputException {
+        if (Files.exists(file, LinkOption.NOFOLLOW_LINKS)) {
+            throw new BadInputException(
+                    "can't write " + file + ": it is there already; name a file that isn't there yet");
         }
     }
 }

@@ -98,7 +98,7 @@ class KilledPagesTest {
 
         assertThat(names()).containsExactly("backup.jsonl");
         assertThatThrownBy(() -> WholeFile.write(
-                        file,
+                        folder.resolve("other.jsonl"),
                         out -> {
                             throw new IOException("no more");
                         },
