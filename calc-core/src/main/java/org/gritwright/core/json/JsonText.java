@@ -231,14 +231,25 @@ public final class JsonText {
 
     /** Writes one document in UTF-8 with a fixed layout, ending with a line feed; leaves the stream open. */
     public static void write(JsonNode node, OutputStream out) throws IOException {
-        JsonFactory factory = JsonFactory.builder()
-                .disable(StreamWriteFeature.AUTO_CLOSE_TARGET)
-                .build();
-        try (JsonGenerator generator = factory.createGenerator(out, JsonEncoding.UTF8)) {
+        try (JsonGenerator generator = generator(out)) {
             generator.setPrettyPrinter(new Layout());
             write(node, generator);
             generator.writeRaw('\n');
         }
+    }
+
+    /** Writes one document in UTF-8 into one line, without a line feed; leaves the stream open. */
+    public static void writeLine(JsonNode node, OutputStream out) throws IOException {
+        try (JsonGenerator generator = generator(out)) {
+            write(node, generator);
+        }
+    }
+
+    private static JsonGenerator generator(OutputStream out) throws IOException {
+        return JsonFactory.builder()
+                .disable(StreamWriteFeature.AUTO_CLOSE_TARGET)
+                .build()
+                .createGenerator(out, JsonEncoding.UTF8);
     }
 
     private static void write(JsonNode node, JsonGenerator generator) throws IOException {

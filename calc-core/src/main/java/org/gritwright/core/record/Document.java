@@ -198,6 +198,10 @@ public final class Document<T> {
      *     written
      */
     public void write(T document, OutputStream out, DocumentLimits limits) throws IOException {
+        JsonText.write(node(document, limits), out);
+    }
+
+    private JsonNode node(T document, DocumentLimits limits) {
         Map<String, JsonNode> fields = new LinkedHashMap<>();
         fields.put(FORMAT, Schema.text(name));
         fields.put(VERSION, number(version()));
@@ -207,7 +211,7 @@ public final class Document<T> {
         fields.putAll(((JsonNode.ObjectNode) codec.write(document)).fields());
         JsonNode whole = new JsonNode.ObjectNode(fields);
         JsonText.requireReadable(whole, limits);
-        JsonText.write(whole, out);
+        return whole;
     }
 
     /**
@@ -219,6 +223,17 @@ public final class Document<T> {
      */
     public String toText(T document) {
         return text(out -> write(document, out));
+    }
+
+    /**
+     * Writes a document into one line, for files with a document in each of their lines.
+     *
+     * @param document the document
+     * @return the canonical form but for its layout, without a line feed
+     * @throws org.gritwright.units.InvalidInputException as for {@link #write}
+     */
+    public String toLine(T document) {
+        return text(out -> JsonText.writeLine(node(document, DocumentLimits.COMMON), out));
     }
 
     /**

@@ -76,6 +76,19 @@ class WrittenEventTest {
 
     @ParameterizedTest
     @MethodSource("events")
+    void anEventInOneLineIsTheSame(Event event) throws IOException, RejectedDocumentException {
+        WrittenEvent written = WrittenEvent.of(event).orElseThrow();
+        String line = Document.FLEET_EVENT.toLine(written);
+
+        assertThat(line)
+                .startsWith("{\"format\":\"gritwright/fleet-event\",")
+                .endsWith("}")
+                .doesNotContain("\n");
+        assertThat(read(line)).isEqualTo(written);
+    }
+
+    @ParameterizedTest
+    @MethodSource("events")
     void anEventThatIsWrittenAndReadIsTheSame(Event event) throws IOException, RejectedDocumentException {
         String text = Document.FLEET_EVENT.toText(WrittenEvent.of(event).orElseThrow());
 

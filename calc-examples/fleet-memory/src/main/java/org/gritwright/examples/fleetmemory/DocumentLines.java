@@ -1,14 +1,10 @@
 package org.gritwright.examples.fleetmemory;
 
 import com.fasterxml.jackson.core.JsonFactory;
-import com.fasterxml.jackson.core.JsonGenerator;
 import com.fasterxml.jackson.core.JsonParser;
-import com.fasterxml.jackson.core.JsonToken;
 import com.fasterxml.jackson.core.io.JsonEOFException;
 import java.io.IOException;
 import java.io.InputStream;
-import java.io.StringWriter;
-import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
@@ -29,20 +25,6 @@ final class DocumentLines {
     DocumentLines(Documents documents, Predicate<String> isKnown) {
         this.documents = documents;
         this.isKnown = isKnown;
-    }
-
-    /** A document in one line, without its end. */
-    static String line(String document) {
-        StringWriter line = new StringWriter();
-        JsonFactory json = new JsonFactory();
-        try (JsonParser read = json.createParser(document);
-                JsonGenerator compact = json.createGenerator(line)) {
-            read.nextToken();
-            compact.copyCurrentStructure(read);
-        } catch (IOException e) {
-            throw new UncheckedIOException("memory can't fail to be read", e);
-        }
-        return line.toString();
     }
 
     /** What all lines hold, or every reason why some can't be used. */
@@ -84,29 +66,20 @@ final class DocumentLines {
 
     /** What a line says that it is; it has to be one object, and all of it. */
     private static String format(byte[] line, String from) throws BadInputException {
-        Optional<String> format = Optional.empty();
-        boolean isOne;
+        DocumentHead head;
         try (JsonParser json = new JsonFactory().createParser(line)) {
-            isOne = json.nextToken() == JsonToken.START_OBJECT;
-            while (isOne && json.nextToken() == JsonToken.FIELD_NAME) {
-                boolean isFormat = json.currentName().equals("format");
-                if (json.nextToken() == JsonToken.VALUE_STRING && isFormat) {
-                    format = Optional.of(json.getText());
-                }
-                json.skipChildren();
-            }
-            isOne = isOne && json.nextToken() == null;
+            head = DocumentHead.of(json);
         } catch (JsonEOFException e) {
             throw new BadInputException(from + " can't be used: it ends in the middle of a document, behind "
                     + end(line) + "; the file was cut off, or the document goes on in the next line");
         } catch (IOException e) {
-            isOne = false;
+            head = DocumentHead.NONE;
         }
-        if (!isOne || format.isEmpty()) {
+        if (head.after().isPresent() || head.format().isEmpty()) {
             throw new BadInputException(from
                     + " can't be used: a file of several documents has one in each line, with its" + " \"format\"");
         }
-        return format.get();
+        return head.format().get();
     }
 
     private static String end(byte[] line) {

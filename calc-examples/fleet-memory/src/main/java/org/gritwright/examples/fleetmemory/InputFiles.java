@@ -73,14 +73,14 @@ final class InputFiles {
             throw new BadInputException(file + " can't be used: it is empty");
         }
         requireText(file);
-        Head head = head(file);
+        DocumentHead head = head(file);
         Optional<String> format = head.format();
         if (format.filter(ExportLines.FORMAT::equals).isPresent()) {
             try (InputStream in = new BufferedInputStream(Files.newInputStream(file))) {
                 return new ExportLines(documents).read(in, file.toString());
             }
         }
-        if (head.isFirstOfSeveral()) {
+        if (head.after().equals(Optional.of(JsonToken.START_OBJECT))) {
             try (InputStream in = new BufferedInputStream(Files.newInputStream(file))) {
                 return new Batch(
                         new DocumentLines(documents, DOCUMENTS::contains).read(in, file.toString()), List.of());
@@ -120,26 +120,13 @@ final class InputFiles {
         }
     }
 
-    /** What the first line or document of a file says that it is, and whether another one follows. */
-    private record Head(Optional<String> format, boolean isFirstOfSeveral) {}
-
-    private static Head head(Path file) throws IOException {
-        Optional<String> format = Optional.empty();
+    /** What the first line or document of a file says that it is; where it is no JSON, the library says where. */
+    private static DocumentHead head(Path file) throws IOException {
         try (InputStream in = new BufferedInputStream(Files.newInputStream(file));
                 JsonParser json = new JsonFactory().createParser(in)) {
-            if (json.nextToken() != JsonToken.START_OBJECT) {
-                return new Head(format, false);
-            }
-            while (json.nextToken() == JsonToken.FIELD_NAME) {
-                boolean isFormat = json.currentName().equals("format");
-                if (json.nextToken() == JsonToken.VALUE_STRING && isFormat && format.isEmpty()) {
-                    format = Optional.of(json.getText());
-                }
-                json.skipChildren();
-            }
-            return new Head(format, json.nextToken() == JsonToken.START_OBJECT);
+            return DocumentHead.of(json);
         } catch (JsonProcessingException e) {
-            return new Head(format, false);
+            return DocumentHead.NONE;
         }
     }
 }

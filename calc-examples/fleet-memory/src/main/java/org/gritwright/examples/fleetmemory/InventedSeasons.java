@@ -215,9 +215,7 @@ record InventedSeasons(int trucks, int firstYear, int seasons, int checks, long 
             files.add(folder.resolve("laid-sums-2024-25.jsonl"));
             Files.write(
                     files.get(files.size() - 1),
-                    sums.stream()
-                            .map(sum -> DocumentLines.line(Document.FLEET_EVENT.toText(sum)))
-                            .toList());
+                    sums.stream().map(Document.FLEET_EVENT::toLine).toList());
         }
         return files;
     }

@@ -190,7 +190,7 @@ class BadInputTest {
 
     @Test
     void aLastLineThatWasCutOffIsToldWithItsEnd() throws Exception {
-        String line = DocumentLines.line(Files.readString(good));
+        String line = Document.FLEET_DAY.toLine(DAY);
         refused(
                 file(line + "\n" + line.substring(0, 200)),
                 "bad.json, line 2 can't be used: it ends in the middle of a document, behind \"",

@@ -30,9 +30,13 @@ final class Buffers {
     /** A mode that no column of modes has, for numbers that don't fit. */
     private static final byte NO_MODE = -1;
 
-    /** A row's mode as the library's columns have it. */
-    static byte mode(int mode) {
-        return mode == (byte) mode ? (byte) mode : NO_MODE;
+    /** What the shaft's evaluator takes of a row. */
+    void put(int at, long millis, long shaftPulses, double gateMeters, int slot, int mode) {
+        times[at] = millis;
+        shaft[at] = shaftPulses;
+        gates[at] = gateMeters;
+        slots[at] = slot;
+        modes[at] = mode == (byte) mode ? (byte) mode : NO_MODE;
     }
 
     /** What was laid on the road, and the statuses as the cutters take them: {@link TruckPass}. */

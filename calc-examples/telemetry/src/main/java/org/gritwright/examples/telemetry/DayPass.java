@@ -75,11 +75,7 @@ final class DayPass implements RowPass<TruckDays> {
             int road,
             long liquidPulses) {
         int at = filled++;
-        buffers.times[at] = millis;
-        buffers.shaft[at] = shaftPulses;
-        buffers.gates[at] = setup.meters(gateInches);
-        buffers.slots[at] = itsSlot;
-        buffers.modes[at] = Buffers.mode(mode);
+        buffers.put(at, millis, shaftPulses, setup.meters(gateInches), itsSlot, mode);
         if (filled == Buffers.SIZE) {
             flush();
         }

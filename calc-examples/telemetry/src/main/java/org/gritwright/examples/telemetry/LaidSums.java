@@ -1,11 +1,7 @@
 package org.gritwright.examples.telemetry;
 
-import com.fasterxml.jackson.core.JsonFactory;
-import com.fasterxml.jackson.core.JsonGenerator;
-import com.fasterxml.jackson.core.JsonParser;
 import java.io.IOException;
 import java.io.OutputStream;
-import java.io.StringWriter;
 import java.nio.charset.StandardCharsets;
 import java.time.ZoneOffset;
 import java.util.List;
@@ -50,7 +46,8 @@ final class LaidSums {
         try (OutputStream out = folder.create(FILE)) {
             for (TruckDays truck : trucks) {
                 for (Map.Entry<TruckDays.Key, TruckDays.Sums> day : truck.days().entrySet()) {
-                    out.write(line(event(truck, day.getKey(), day.getValue())).getBytes(StandardCharsets.UTF_8));
+                    String line = Document.FLEET_EVENT.toLine(event(truck, day.getKey(), day.getValue()));
+                    out.write((line + "\n").getBytes(StandardCharsets.UTF_8));
                     lines++;
                 }
             }
@@ -82,17 +79,5 @@ final class LaidSums {
                 Optional.empty(),
                 Optional.empty(),
                 Optional.empty());
-    }
-
-    /** A document in one line. */
-    private static String line(WrittenEvent event) throws IOException {
-        StringWriter line = new StringWriter();
-        JsonFactory json = new JsonFactory();
-        try (JsonParser document = json.createParser(Document.FLEET_EVENT.toText(event));
-                JsonGenerator compact = json.createGenerator(line)) {
-            document.nextToken();
-            compact.copyCurrentStructure(document);
-        }
-        return line.append('\n').toString();
     }
 }

@@ -63,6 +63,28 @@ public final class SeasonCommand {
 
     private SeasonCommand() {}
 
+    /** What is read, and where what comes of it goes. */
+    static final class Folders {
+        @Option(
+                names = "--rows",
+                required = true,
+                paramLabel = "FOLDER",
+                description =
+                        "Parquet files with the columns truck, time, shaft_pulse, road_pulse, gate_in, slot, mode,"
+                                + " and, if there are any, road_id, liquid_pulse.")
+        private String rows;
+
+        @Option(
+                names = "--records",
+                required = true,
+                paramLabel = "FOLDER",
+                description = "Calibration records (JSON), one or more of each truck.")
+        private String records;
+
+        @Option(names = "--output", required = true, paramLabel = "FOLDER", description = "A new folder.")
+        private String output;
+    }
+
     /** What may be said of the rows. */
     static final class RowOptions {
         @Option(
@@ -248,22 +270,7 @@ public final class SeasonCommand {
                 "A truck's rows lie in one file, one after the other in the order of time."
             })
     int evaluate(
-            @Option(
-                            names = "--rows",
-                            required = true,
-                            paramLabel = "FOLDER",
-                            description =
-                                    "Parquet files with the columns truck, time, shaft_pulse, road_pulse, gate_in,"
-                                            + " slot, mode, and, if there are any, road_id, liquid_pulse.")
-                    String rows,
-            @Option(
-                            names = "--records",
-                            required = true,
-                            paramLabel = "FOLDER",
-                            description = "Calibration records (JSON), one or more of each truck.")
-                    String records,
-            @Option(names = "--output", required = true, paramLabel = "FOLDER", description = "A new folder.")
-                    String output,
+            @CommandLine.Mixin Folders folders,
             @Option(
                             names = "--picture",
                             paramLabel = "TRUCK",
@@ -278,12 +285,12 @@ public final class SeasonCommand {
             throws Exception {
         SeasonOptions checked = options.checked();
         Configuration configuration = Engine.configuration();
-        try (NewFolder folder = NewFolder.of(output, configuration)) {
-            SeasonInput input = SeasonInput.of(rows, records, types(), checked, configuration);
+        try (NewFolder folder = NewFolder.of(folders.output, configuration)) {
+            SeasonInput input = SeasonInput.of(folders.rows, folders.records, types(), checked, configuration);
             input.checkPictured(Optional.ofNullable(pictured));
             try (SparkSession spark = Engine.session(cores)) {
                 Summary summary = new SeasonJob(spark, checked).run(input, folder, Optional.ofNullable(pictured));
-                new SeasonWords(out(), checked).tell(summary, output);
+                new SeasonWords(out(), checked).tell(summary, folders.output);
             }
         }
         return DONE;
@@ -298,30 +305,17 @@ public final class SeasonCommand {
                         + " backwards, whatever --found-errors says."
             })
     int sums(
-            @Option(
-                            names = "--rows",
-                            required = true,
-                            paramLabel = "FOLDER",
-                            description = "Parquet files as for evaluate.")
-                    String rows,
-            @Option(
-                            names = "--records",
-                            required = true,
-                            paramLabel = "FOLDER",
-                            description = "Calibration records (JSON), one or more of each truck.")
-                    String records,
-            @Option(names = "--output", required = true, paramLabel = "FOLDER", description = "A new folder.")
-                    String output,
+            @CommandLine.Mixin Folders folders,
             @Option(names = "--cores", defaultValue = "*", description = "Without a cluster: how many cores.")
                     String cores,
             @CommandLine.Mixin RowOptions options)
             throws Exception {
         SeasonOptions checked = options.checked();
         Configuration configuration = Engine.configuration();
-        try (NewFolder folder = NewFolder.of(output, configuration)) {
-            SeasonInput input = SeasonInput.of(rows, records, types(), checked, configuration);
+        try (NewFolder folder = NewFolder.of(folders.output, configuration)) {
+            SeasonInput input = SeasonInput.of(folders.rows, folders.records, types(), checked, configuration);
             try (SparkSession spark = Engine.session(cores)) {
-                sums(LaidSums.of(spark, input, checked.offset()), folder.unfinished(), output);
+                sums(LaidSums.of(spark, input, checked.offset()), folder.unfinished(), folders.output);
                 folder.finish();
             }
         }

@@ -101,14 +101,10 @@ final class TruckPass implements RowPass<TruckSeason> {
             int road,
             long liquidPulses) {
         int at = filled++;
-        buffers.times[at] = millis;
-        buffers.shaft[at] = shaftPulses;
+        buffers.put(at, millis, shaftPulses, setup.meters(gateInches), slot, mode);
         buffers.road[at] = roadPulses;
-        buffers.gates[at] = setup.meters(gateInches);
-        buffers.slots[at] = slot;
         buffers.roads[at] = road;
         buffers.liquid[at] = liquidPulses;
-        buffers.modes[at] = Buffers.mode(mode);
         if (filled == Buffers.SIZE) {
             flush();
         }
