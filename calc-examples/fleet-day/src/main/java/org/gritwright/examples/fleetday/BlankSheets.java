@@ -19,15 +19,17 @@ final class BlankSheets {
         Map<String, Object> model = new HashMap<>();
         model.put(
                 "style",
-                ReportPage.resource("report.css") + ReportPage.resource("plan.css") + ReportPage.resource("blank.css"));
-        return ReportPage.filled(TEMPLATES, model);
+                PageTemplate.resource("report.css")
+                        + PageTemplate.resource("plan.css")
+                        + PageTemplate.resource("blank.css"));
+        return PageTemplate.of(TEMPLATES).filled(model);
     }
 
     /** The same for {@link Papers}. */
     static String paper() throws IOException {
         Map<String, Object> model = new HashMap<>();
-        model.put("style", ReportPage.resource("papers.css"));
+        model.put("style", PageTemplate.resource("papers.css"));
         model.put("foot", "");
-        return ReportPage.filled(TEMPLATES, model);
+        return PageTemplate.of(TEMPLATES).filled(model);
     }
 }

@@ -72,6 +72,11 @@ record CabSheet(
         return !cards.isEmpty() || !charts.isEmpty();
     }
 
+    /** Only what is missing. */
+    CabSheet withoutPaper() {
+        return new CabSheet(anchor, id, List.of(), List.of(), missing, roadSpeed);
+    }
+
     static CabSheet of(FleetResult result, TruckResult truck, int number) {
         List<Known> sections = new ArrayList<>();
         List<ChartTable> charts = new ArrayList<>();

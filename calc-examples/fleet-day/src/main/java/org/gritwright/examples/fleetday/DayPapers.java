@@ -16,7 +16,7 @@ final class DayPapers {
     static final String CAB = "cab.pdf";
     static final String PLAN = "plan.pdf";
     static final String BLANK = "blank-sheets.pdf";
-    static final String TRUCKS = "trucks";
+    static final String TRUCKS = TruckPage.FOLDER;
 
     private final Press press;
     private final LocalDate day;
@@ -39,19 +39,26 @@ final class DayPapers {
 
     static void write(FleetResult result, Path run, Consumer<String> progress, Press press) throws IOException {
         DayPapers day = new DayPapers(press, result.day().day(), progress);
-        day.write(run.resolve(REPORT), "the report", () -> ReportPage.paper(result));
-        day.write(run.resolve(CAB), "the papers for the cabs", () -> CabPage.paper(result));
-        Path trucks = Files.createDirectory(run.resolve(TRUCKS));
+        day.write(run.resolve(REPORT), "the report", ReportPage.paper(result));
+        Path cabs = run.resolve(CabPage.FOLDER);
+        String all = CabPage.paper(
+                result,
+                (truck, page) -> day.write(
+                        Files.createDirectories(cabs).resolve(truck.paperFile()),
+                        "the papers for the cab of " + truck.id(),
+                        page));
+        day.write(run.resolve(CAB), "the papers for the cabs", all);
+        Path trucks = Files.createDirectories(run.resolve(TRUCKS));
+        TruckPage page = TruckPage.paper(result);
         for (TruckResult truck : result.trucks()) {
-            Path file = trucks.resolve(name(truck.recordFile()));
-            day.write(file, truck.id(), () -> ReportPage.paper(result, truck));
+            day.write(trucks.resolve(truck.paperFile()), truck.id(), page.of(truck));
         }
     }
 
     static void write(DayPlan plan, Path run, Consumer<String> progress) throws IOException {
         DayPapers day = new DayPapers(Papers.load()::pdf, plan.day().day(), progress);
-        day.write(run.resolve(PLAN), "the plan", () -> PlanPage.paper(plan));
-        day.write(run.resolve(BLANK), "the blank sheets", BlankSheets::paper);
+        day.write(run.resolve(PLAN), "the plan", PlanPage.paper(plan));
+        day.write(run.resolve(BLANK), "the blank sheets", BlankSheets.paper());
         Path trucks = Files.createDirectory(run.resolve(TRUCKS));
         RecordNames names = new RecordNames();
         for (TruckPlan truck : plan.plan().trucks()) {
@@ -59,7 +66,7 @@ final class DayPapers {
             String id = truck.truck().id();
             Path file = trucks.resolve(name(names.next(id)));
             if (truck.refusal().isEmpty()) {
-                day.write(file, id, () -> PlanPage.paper(plan, truck));
+                day.write(file, id, PlanPage.paper(plan, truck));
             }
         }
     }
@@ -68,13 +75,7 @@ final class DayPapers {
         return recordFile.replaceFirst("json$", "pdf");
     }
 
-    /** A page as HTML. */
-    private interface Page {
-        String html() throws IOException;
-    }
-
-    private void write(Path file, String what, Page page) throws IOException {
-        String html = page.html();
+    private void write(Path file, String what, String html) throws IOException {
         byte[] pdf;
         try {
             pdf = press.pdf(html, day);
@@ -82,6 +83,6 @@ final class DayPapers {
             progress.accept(PlainText.oneLine("No PDF of " + what + ": " + Failure.words(e)));
             return;
         }
-        WholeFile.write(file, out -> out.write(pdf));
+        WholeFile.writeUnforced(file, out -> out.write(pdf));
     }
 }

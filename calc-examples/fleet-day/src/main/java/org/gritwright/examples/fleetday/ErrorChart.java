@@ -6,13 +6,14 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import javax.measure.Quantity;
 import javax.measure.quantity.Dimensionless;
+import org.gritwright.core.fleet.day.FleetDay;
 import org.gritwright.core.verification.Judgement;
 import org.gritwright.core.verification.VerificationSeries;
 import org.gritwright.units.Amounts;
 import org.gritwright.units.SpreadingUnits;
 
 /**
- * The whole fleet's calibration errors: a line a truck, in the order of the day, with a mark for each verification
+ * The calibration errors of a fleet: a line a truck, with a mark for each verification
  * catch and the tolerance as a band.
  *
  * <p>Shape tells the marks apart, not color, so that the chart is read in black and white too.
@@ -25,15 +26,16 @@ final class ErrorChart {
     private static final int LINE = 24;
     private static final int LONGEST_LABEL = 11;
 
-    private final FleetResult result;
+    private final List<TruckResult> trucks;
     private final List<TruckResult> shown;
     private final double tolerance;
     private final double edge;
 
-    ErrorChart(FleetResult result) {
-        this.result = result;
-        this.shown = result.trucks().stream().filter(ErrorChart::hasError).toList();
-        this.tolerance = percent(result.day().tolerance());
+    /** @param trucks those of the day that it is to show, from the top */
+    ErrorChart(FleetDay day, List<TruckResult> trucks) {
+        this.trucks = trucks;
+        this.shown = trucks.stream().filter(ErrorChart::hasError).toList();
+        this.tolerance = percent(day.tolerance());
         double largest = shown.stream()
                 .flatMap(ErrorChart::errors)
                 .mapToDouble(e -> Math.abs(percent(e)))
@@ -52,7 +54,7 @@ final class ErrorChart {
 
     /** The ids of the trucks that have no calibration error to show. */
     List<String> missing() {
-        return result.trucks().stream()
+        return trucks.stream()
                 .filter(truck -> !hasError(truck))
                 .map(TruckResult::id)
                 .toList();

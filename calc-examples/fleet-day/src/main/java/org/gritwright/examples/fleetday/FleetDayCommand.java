@@ -59,7 +59,8 @@ public final class FleetDayCommand implements Callable<Integer> {
                 "Where the results go, needed by all modes but check; made if it isn't there. Each run has a folder of its own in it, run-0001 and so on,",
                 "with report.html, fleet-day.csv and records/, one calibration record (JSON) a truck; and the report"
                         + " as report.pdf, and in trucks/ a PDF a truck. Of booms and tanks there are booms.csv,"
-                        + " tanks.csv and tank-records/.",
+                        + " tanks.csv and tank-records/. Of more than 200 trucks the pages are overviews, and each"
+                        + " truck has its own in trucks/ and cabs/.",
                 "current.json names the last complete run. No earlier run is changed."
             })
     private @Nullable Path output;

@@ -15,6 +15,8 @@ import org.gritwright.core.fleet.day.FleetDay;
  * @param tanks the tanks in the order of the day
  */
 record FleetResult(FleetDay day, List<TruckResult> trucks, List<TankAssessment> tanks) {
+    /** A browser and its reader can do with so many trucks on a page. */
+    static final int MOST_ON_ONE_PAGE = 200;
 
     /** The whole day's. */
     static FleetResult of(FleetDay day, FleetAssessor assessor) {
@@ -30,6 +32,11 @@ record FleetResult(FleetDay day, List<TruckResult> trucks, List<TankAssessment> 
                                 TruckResult.of(truck, names.next(truck.truck().id())))
                         .toList(),
                 tanks);
+    }
+
+    /** Whether the report is an overview, and what it says of a truck a page of its own. */
+    boolean isSplit() {
+        return trucks.size() > MOST_ON_ONE_PAGE;
     }
 
     List<TruckResult> mostUrgentFirst() {

@@ -22,6 +22,10 @@ import org.gritwright.units.InvalidInputException;
 
 /** Reads and assesses the fleet's day, and says in a person's words why that can't be done. */
 final class InputFile {
+    /** Enough for 10 000 trucks: the file is the caller's own. */
+    private static final DocumentLimits LIMITS =
+            new DocumentLimits(256 << 20, 16, 5_000_000, 10_000, 200, 1000, 1_000_000);
+
     private InputFile() {}
 
     static PlacedDocument<FleetDay> read(Path file) throws BadInputException {
@@ -33,7 +37,7 @@ final class InputFile {
             throw unreadable(file, "it is no regular file; to pipe a document in, say --input -");
         }
         try (InputStream in = new BufferedInputStream(open(file))) {
-            return Document.FLEET_DAY.readPlaced(in, DocumentLimits.COMMON);
+            return Document.FLEET_DAY.readPlaced(in, LIMITS);
         } catch (RejectedDocumentException e) {
             List<String> lines = new ArrayList<>();
             lines.add(file + " can't be used: " + Words.count(e.problems().size() + (long) e.more(), "problem"));

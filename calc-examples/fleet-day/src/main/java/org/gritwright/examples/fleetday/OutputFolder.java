@@ -135,6 +135,7 @@ final class OutputFolder implements Closeable {
         boolean isWhole = false;
         try {
             written = content.writeTo(unfinished, folder.resolve(run));
+            WholeFile.force(unfinished);
             Files.move(unfinished, folder.resolve(run), StandardCopyOption.ATOMIC_MOVE);
             isWhole = true;
         } finally {
@@ -149,7 +150,7 @@ final class OutputFolder implements Closeable {
     }
 
     private static void write(Path file, String text) throws IOException {
-        WholeFile.write(file, out -> out.write(text.getBytes(StandardCharsets.UTF_8)));
+        WholeFile.writeUnforced(file, out -> out.write(text.getBytes(StandardCharsets.UTF_8)));
     }
 
     private List<Path> runs() throws IOException {
@@ -175,12 +176,10 @@ final class OutputFolder implements Closeable {
             Path records = Files.createDirectory(unfinished.resolve(RECORDS));
             progress.accept(
                     "Writing " + Words.count(result.trucks().size(), "record") + " into " + run.resolve(RECORDS));
-            List<TruckResult> trucks = new ArrayList<>();
-            for (TruckResult truck : result.trucks()) {
-                trucks.add(write(result, truck, records, "/trucks/" + trucks.size()));
-            }
-            FleetResult written = new FleetResult(
-                    result.day(), List.copyOf(trucks), writeTanks(result, unfinished.resolve(TANK_RECORDS), run));
+            List<TruckResult> trucks =
+                    Parallel.each(result.trucks(), (truck, place) -> write(result, truck, records, "/trucks/" + place));
+            FleetResult written =
+                    new FleetResult(result.day(), trucks, writeTanks(result, unfinished.resolve(TANK_RECORDS), run));
             progress.accept("Writing " + run.resolve(TABLE));
             write(unfinished.resolve(TABLE), FleetCsv.text(written));
             if (!written.tanks().isEmpty()) {
@@ -193,14 +192,33 @@ final class OutputFolder implements Closeable {
             }
             progress.accept("Writing " + run.resolve(REPORT));
             write(unfinished.resolve(REPORT), ReportPage.html(written));
+            if (written.isSplit()) {
+                progress.accept("Writing " + Words.count(written.trucks().size(), "page") + " into "
+                        + run.resolve(TruckPage.FOLDER));
+                writePages(written, Files.createDirectory(unfinished.resolve(TruckPage.FOLDER)));
+            }
             progress.accept("Writing " + run.resolve(CAB) + " and " + run.resolve(CAB_TABLE));
-            write(unfinished.resolve(CAB), CabPage.html(written));
+            Path cabs = unfinished.resolve(CabPage.FOLDER);
+            write(
+                    unfinished.resolve(CAB),
+                    CabPage.html(
+                            written,
+                            (truck, page) -> write(Files.createDirectories(cabs).resolve(truck.pageFile()), page)));
             write(unfinished.resolve(CAB_TABLE), CabCsv.text(written));
             if (withPdf) {
                 progress.accept("Writing " + run.resolve(DayPapers.REPORT) + " and " + run.resolve(DayPapers.TRUCKS));
                 DayPapers.write(written, unfinished, progress);
             }
             return new Written(written, run.resolve(REPORT));
+        });
+    }
+
+    private static void writePages(FleetResult result, Path folder) throws IOException {
+        TruckPage page = TruckPage.html(result);
+        Parallel.each(result.trucks(), (truck, place) -> {
+            Path file = folder.resolve(truck.pageFile());
+            write(file, page.of(truck));
+            return file;
         });
     }
 
@@ -259,12 +277,13 @@ final class OutputFolder implements Closeable {
 
     private static void writeRecord(FleetDay day, TankAssessment tank, Path file) throws IOException {
         TankRecord record = TankRecord.of(day, tank);
-        WholeFile.write(file, out -> Document.TANK_RECORD.write(record, out));
+        WholeFile.writeUnforced(file, out -> Document.TANK_RECORD.write(record, out));
     }
 
     private static void writeRecord(FleetResult result, TruckResult truck, Path records) throws IOException {
         CalibrationRecord record = CalibrationRecord.of(result.day(), truck.assessment());
-        WholeFile.write(records.resolve(truck.recordFile()), out -> Document.CALIBRATION_RECORD.write(record, out));
+        WholeFile.writeUnforced(
+                records.resolve(truck.recordFile()), out -> Document.CALIBRATION_RECORD.write(record, out));
     }
 
     Path write(DayPlan plan, boolean withPdf) throws IOException {

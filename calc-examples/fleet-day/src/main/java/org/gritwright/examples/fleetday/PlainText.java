@@ -4,6 +4,7 @@ import java.util.Set;
 
 /** Texts of others, made harmless for a terminal. */
 final class PlainText {
+    private static final char DELETE = 0x7F;
     private static final int LEFT_TO_RIGHT_MARK = 0x200E;
     private static final int RIGHT_TO_LEFT_MARK = 0x200F;
     private static final int ARABIC_LETTER_MARK = 0x061C;
@@ -36,9 +37,25 @@ final class PlainText {
      * stands after it read backwards. Joiners stay, which some languages need.
      */
     static String page(String text) {
+        if (isPlainPage(text)) {
+            return text;
+        }
         StringBuilder plain = new StringBuilder(text.length());
         text.codePoints().map(c -> isOfPage(c) ? c : 0xFFFD).forEach(plain::appendCodePoint);
         return plain.toString();
+    }
+
+    /** Whether nothing has to be replaced, as almost always. */
+    private static boolean isPlainPage(String text) {
+        for (int i = 0; i < text.length(); i++) {
+            char c = text.charAt(i);
+            boolean isAscii = c >= ' ' && c < DELETE;
+            // Half of what two characters stand for counts as not plain: then the slow way decides.
+            if (!isAscii && !isOfPage(c)) {
+                return false;
+            }
+        }
+        return true;
     }
 
     /** A text of which the end may be left out. */

@@ -26,30 +26,31 @@ final class PlanPage {
 
     static String html(DayPlan plan) throws IOException {
         Map<String, Object> model = model(plan);
-        model.put("style", ReportPage.resource("report.css") + ReportPage.resource("plan.css"));
-        return ReportPage.filled(TEMPLATES, model);
+        model.put("style", PageTemplate.resource("report.css") + PageTemplate.resource("plan.css"));
+        return PageTemplate.of(TEMPLATES).filled(model);
     }
 
     /** The same for {@link Papers}. */
     static String paper(DayPlan plan) throws IOException {
         Map<String, Object> model = model(plan);
-        model.put("style", ReportPage.resource("papers.css"));
+        model.put("style", PageTemplate.resource("papers.css"));
         model.put(
                 "foot",
                 PlainText.shortened(site(plan), PaperPage.LONGEST_SITE) + ", plan for "
                         + plan.day().day());
-        return ReportPage.filled(TEMPLATES, model);
+        return PageTemplate.of(TEMPLATES).filled(model);
     }
 
     /** A truck's worksheet, for {@link Papers}. */
     static String paper(DayPlan plan, TruckPlan truck) throws IOException {
         Map<String, Object> model = heading(plan);
-        model.put("style", ReportPage.resource("papers.css"));
+        model.put("style", PageTemplate.resource("papers.css"));
         model.put("foot", "");
         model.put("id", truck.truck().id());
         model.put("what", "worksheet for");
         model.put("sheet", PlanSheet.of(plan, truck, 1));
-        return ReportPage.filled(List.of("paper.peb", "worksheet.peb", "liquids.peb", "safety.peb"), model);
+        return PageTemplate.of(List.of("paper.peb", "worksheet.peb", "liquids.peb", "safety.peb"))
+                .filled(model);
     }
 
     private static String site(DayPlan plan) {

@@ -1,18 +1,11 @@
 package org.gritwright.examples.fleetday;
 
-import io.pebbletemplates.pebble.PebbleEngine;
-import io.pebbletemplates.pebble.loader.MemoryLoader;
 import java.io.IOException;
-import java.io.InputStream;
-import java.io.StringWriter;
-import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
-import java.util.Objects;
 import java.util.function.Function;
 import javax.measure.Quantity;
 import org.gritwright.core.fleet.day.FleetDay;
@@ -23,7 +16,10 @@ import org.gritwright.examples.fleetday.SheetTable.Cell;
 import org.gritwright.examples.fleetday.SheetTable.Row;
 import org.gritwright.units.Amounts;
 
-/** The report: one HTML page that needs nothing else, made from the templates beside this class. */
+/**
+ * The report: one HTML page that needs nothing else, made from the templates beside this class. Of a day with very many trucks it
+ * is an overview, and what it says of each is a {@link TruckPage}.
+ */
 final class ReportPage {
     private ReportPage() {}
 
@@ -32,67 +28,39 @@ final class ReportPage {
 
     static String html(FleetResult result) throws IOException {
         Map<String, Object> model = model(result);
-        model.put("style", resource("report.css"));
-        return filled(TEMPLATES, model);
+        model.put("style", PageTemplate.resource("report.css"));
+        return PageTemplate.of(TEMPLATES).filled(model);
     }
 
     /** The same for {@link Papers}. */
     static String paper(FleetResult result) throws IOException {
         Map<String, Object> model = model(result);
-        model.put("style", resource("papers.css"));
+        model.put("style", PageTemplate.resource("papers.css"));
         model.put("foot", foot(result));
-        return filled(TEMPLATES, model);
+        return PageTemplate.of(TEMPLATES).filled(model);
     }
 
-    /** What the report says of one truck, for {@link Papers}. */
-    static String paper(FleetResult result, TruckResult truck) throws IOException {
-        Map<String, Object> model = heading(result.day());
-        model.put("style", resource("papers.css"));
-        model.put("foot", PlainText.shortened(truck.id(), PaperPage.LONGEST_ID) + ", " + foot(result));
-        model.put("id", truck.id());
-        model.put("liquids", truck.isLiquid());
-        model.put("what", "calibration day");
-        model.put("sheet", TruckSheet.of(truck, 1));
-        return filled(
-                List.of("paper.peb", "safety.peb", "liquids.peb", "truck.peb", "table.peb", "picture.peb"), model);
-    }
-
-    private static String foot(FleetResult result) {
+    static String foot(FleetResult result) {
         return result.day()
                         .site()
                         .map(site -> PlainText.shortened(site, PaperPage.LONGEST_SITE) + ", ")
                         .orElse("") + "calibration day " + result.day().day();
     }
 
-    /** The first template, which may use the others, filled in. */
-    static String filled(List<String> names, Map<String, Object> model) throws IOException {
-        MemoryLoader templates = new MemoryLoader();
-        for (String name : names) {
-            templates.addTemplate(name, resource(name));
-        }
-        // The engine escapes every value for HTML unless the template says otherwise.
-        PebbleEngine engine = new PebbleEngine.Builder()
-                .loader(templates)
-                .extension(new MinusSign())
-                .strictVariables(true)
-                .defaultLocale(Locale.ROOT)
-                .build();
-        StringWriter page = new StringWriter();
-        engine.getTemplate(names.get(0)).evaluate(page, model);
-        return PlainText.page(page.toString());
-    }
-
     private static Map<String, Object> model(FleetResult result) throws IOException {
         FleetDay day = result.day();
+        List<TruckResult> trucks = result.mostUrgentFirst();
         List<TruckSheet> sheets = new ArrayList<>();
-        for (TruckResult truck : result.mostUrgentFirst()) {
-            sheets.add(TruckSheet.of(truck, sheets.size() + 1));
+        if (!result.isSplit()) {
+            trucks.forEach(truck -> sheets.add(TruckSheet.of(truck, sheets.size() + 1)));
         }
-        ErrorChart chart = new ErrorChart(result);
+        ErrorChart chart = chart(result, trucks);
         Map<String, Object> model = heading(day);
         model.put("rule", rule(day.decisionRule()));
         model.put("summary", result.summary());
-        model.put("groups", Group.of(sheets));
+        model.put("groups", Group.of(result, trucks));
+        model.put("isSplit", result.isSplit());
+        model.put("most", FleetResult.MOST_ON_ONE_PAGE);
         model.put("reach", reach(day.decisionRule()));
         model.put("chart", chart.picture().stream().toList());
         model.put("missing", chart.missing());
@@ -110,7 +78,7 @@ final class ReportPage {
         return model;
     }
 
-    private static Map<String, Object> heading(FleetDay day) {
+    static Map<String, Object> heading(FleetDay day) {
         Map<String, Object> model = new HashMap<>();
         model.put("site", day.site().orElse("Calibration day"));
         model.put("day", day.day().toString());
@@ -123,13 +91,31 @@ final class ReportPage {
         return model;
     }
 
+    /** Of very many trucks only the first that need attention. */
+    private static ErrorChart chart(FleetResult result, List<TruckResult> mostUrgentFirst) {
+        return new ErrorChart(
+                result.day(),
+                result.isSplit()
+                        ? mostUrgentFirst.stream()
+                                .filter(TruckResult::needsAttention)
+                                .limit(FleetResult.MOST_ON_ONE_PAGE)
+                                .toList()
+                        : result.trucks());
+    }
+
+    /** A truck, and where the report says more about it. */
+    record Linked(TruckResult truck, String place) {}
+
     /** Trucks that are alike in what matters on the road; those with something to read about them are open. */
-    record Group(String words, boolean isOpen, List<TruckSheet> sheets) {
-        static List<Group> of(List<TruckSheet> sheets) {
-            Map<Urgency, List<TruckSheet>> groups = new EnumMap<>(Urgency.class);
-            for (TruckSheet sheet : sheets) {
-                groups.computeIfAbsent(Urgency.of(sheet.truck().assessment()), urgency -> new ArrayList<>())
-                        .add(sheet);
+    record Group(String words, boolean isOpen, List<Linked> trucks) {
+        static List<Group> of(FleetResult result, List<TruckResult> mostUrgentFirst) {
+            Map<Urgency, List<Linked>> groups = new EnumMap<>(Urgency.class);
+            int number = 1;
+            for (TruckResult truck : mostUrgentFirst) {
+                String place = result.isSplit() ? TruckPage.FOLDER + "/" + truck.pageFile() : "#truck-" + number;
+                groups.computeIfAbsent(Urgency.of(truck.assessment()), urgency -> new ArrayList<>())
+                        .add(new Linked(truck, place));
+                number++;
             }
             return groups.entrySet().stream()
                     .map(group -> new Group(
@@ -207,11 +193,5 @@ final class ReportPage {
 
     private static Cell last(TruckResult truck, Function<Verification, Cell> cell) {
         return truck.lastVerification().map(cell).orElse(Cell.of("—"));
-    }
-
-    static String resource(String name) throws IOException {
-        try (InputStream in = Objects.requireNonNull(ReportPage.class.getResourceAsStream(name), name)) {
-            return new String(in.readAllBytes(), StandardCharsets.UTF_8);
-        }
     }
 }

@@ -34,6 +34,16 @@ record TruckResult(TruckAssessment assessment, DisplayValue display, Instruction
         return OutputFolder.RECORDS + "/" + recordFile;
     }
 
+    /** The file name of its page. */
+    String pageFile() {
+        return recordFile.replaceFirst("json$", "html");
+    }
+
+    /** The file name of its paper. */
+    String paperFile() {
+        return recordFile.replaceFirst("json$", "pdf");
+    }
+
     public boolean needsAttention() {
         return assessment.nextStep().needsAttention();
     }

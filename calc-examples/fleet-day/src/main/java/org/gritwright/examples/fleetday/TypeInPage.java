@@ -57,7 +57,7 @@ final class TypeInPage {
         model.put(
                 "refused",
                 plan.refused().stream().map(truck -> truck.truck().id()).toList());
-        return ReportPage.filled(List.of("type-in.peb"), model);
+        return PageTemplate.of(List.of("type-in.peb")).filled(model);
     }
 
     private static String data(FleetDay day, List<TypeInSheet> sheets) throws IOException {
@@ -78,7 +78,7 @@ final class TypeInPage {
 
     /** As a browser sees it, which knows one kind of line end. */
     private static String code(String name) throws IOException {
-        return ReportPage.resource(name).replace("\r\n", "\n");
+        return PageTemplate.resource(name).replace("\r\n", "\n");
     }
 
     /** What a content security policy knows a script or a style by. */

@@ -255,7 +255,7 @@ class CabTest {
         FleetResult result = result(day -> day.remove("technician"));
 
         assertThat(sheet(result, "T-01").cards().get(0).by()).isEmpty();
-        assertThat(CabPage.html(result)).contains("<i class=\"sign\"></i>");
+        assertThat(CabPage.html(result, (truck, page) -> {})).contains("<i class=\"sign\"></i>");
     }
 
     private static ChartTable.Cell cell(ChartTable chart, String rate, String speed) {
@@ -351,10 +351,11 @@ class CabTest {
 
     @Test
     void whatThePageShowsIsEscaped() throws IOException, RejectedDocumentException {
-        String html = CabPage.html(result(day -> {
+        FleetResult result = result(day -> {
             ((ObjectNode) day.withArray("routes").get(0)).put("name", "<b>hill</b>");
             day.put("site", "\"><script>");
-        }));
+        });
+        String html = CabPage.html(result, (truck, page) -> {});
 
         assertThat(html).contains("&lt;b&gt;hill").doesNotContain("<b>hill", "<script>");
     }

@@ -17,7 +17,8 @@ import org.junit.jupiter.params.provider.ValueSource;
 class ErrorChartTest {
 
     private static ErrorChart chart(Consumer<ObjectNode> change) throws IOException, RejectedDocumentException {
-        return new ErrorChart(DemoDay.result(change));
+        FleetResult result = DemoDay.result(change);
+        return new ErrorChart(result.day(), result.trucks());
     }
 
     private static List<String> labels(ErrorChart chart) {

@@ -234,6 +234,18 @@ class FleetDayCommandTest {
         assertThat(run.err()).contains("broken.json can't be used: 1 problem\n").doesNotContain("\tat ", "Exception");
     }
 
+    /** Ten thousand trucks are a million values and more; only what nobody has is refused for its size. */
+    @Test
+    void aLargeDocumentIsRefusedOnlyBeyondFiveMillionValues() throws IOException {
+        String start = "{\"format\": \"gritwright/fleet-day\", \"extra\": [0";
+        Path large = Files.writeString(folder.resolve("large.json"), start + ",0".repeat(2_000_000) + "]}");
+        assertThat(Run.of(large, output).err()).contains("/formatVersion").doesNotContain("at most");
+        Path larger = Files.writeString(folder.resolve("larger.json"), start + ",0".repeat(5_000_000) + "]}");
+        Run refused = Run.of(larger, output);
+        assertThat(refused.exitCode()).isEqualTo(2);
+        assertThat(refused.err()).contains("expected at most 5000000 values");
+    }
+
     @Test
     void theInputIsAFolder() {
         Run run = Run.of(folder, output);

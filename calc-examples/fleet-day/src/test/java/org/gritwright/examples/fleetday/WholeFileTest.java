@@ -75,4 +75,30 @@ class WholeFileTest {
         WholeFile.write(file, out -> out.write(large));
         assertThat(Files.readAllBytes(file)).isEqualTo(large);
     }
+
+    @Test
+    void inAFolderThatIsntCompleteAFailureLeavesNoFile() throws IOException {
+        assertThatThrownBy(() -> WholeFile.writeUnforced(file, out -> {
+                    out.write(HALF);
+                    throw new IOException("the disk is full");
+                }))
+                .hasMessage(file + ": the disk is full");
+        assertThatThrownBy(() -> WholeFile.writeUnforced(file, out -> {
+                    out.write(HALF);
+                    throw new IllegalStateException("a mistake");
+                }))
+                .isInstanceOf(IllegalStateException.class);
+        assertThat(Run.names(folder)).isEmpty();
+    }
+
+    @Test
+    void allFilesOfAFolderAreForcedAndStayAsTheyAre() throws IOException {
+        Path inner = Files.createDirectories(folder.resolve("records"));
+        WholeFile.writeUnforced(file, out -> out.write(HALF));
+        WholeFile.writeUnforced(inner.resolve("one.json"), out -> out.write('1'));
+        WholeFile.force(folder);
+        assertThat(Files.readAllBytes(file)).isEqualTo(HALF);
+        assertThat(inner.resolve("one.json")).hasContent("1");
+        assertThatThrownBy(() -> WholeFile.force(folder.resolve("nowhere"))).isInstanceOf(IOException.class);
+    }
 }
