@@ -19,26 +19,16 @@ final class SlotBook {
     private final Map<String, Slot> slots = new TreeMap<>();
     private final Map<CalibrationPoint.Key, Event> calibrated = new HashMap<>();
     private final List<ValueChange> changes = new ArrayList<>();
-    private final List<Odd> contradictions = new ArrayList<>();
+    private final List<Contradiction> contradictions = new ArrayList<>();
+
+    /** Where the open ones stand in that list: by slot, and by the point of the value with which they came up. */
+    private final Map<String, Map<CalibrationPoint.Key, List<Integer>>> open = new HashMap<>();
 
     /** Every value that was ever held, in the order of time; a slot's current ones are among them. */
     private final List<Entry> entries = new ArrayList<>();
 
     SlotBook(History history) {
         this.history = history;
-    }
-
-    /** A contradiction, and the value with which it came up. */
-    private record Odd(Contradiction what, CalibrationInForce about) {
-        /** What is entered for the same point, or takes the place of all values of another material, settles it. */
-        Odd after(Event event, CalibrationInForce entered) {
-            CalibrationPoint before = about.point();
-            CalibrationPoint now = entered.point();
-            boolean isReplaced = slot(about).equals(slot(entered))
-                    && (before.key().equals(now.key())
-                            || !before.material().name().equals(now.material().name()));
-            return what.isOpen() && isReplaced ? new Odd(what.settledBy(event), about) : this;
-        }
     }
 
     /** A slot, with what it holds now. */
@@ -177,14 +167,31 @@ final class SlotBook {
     }
 
     private void odd(Kind kind, CalibrationInForce about, Event... events) {
-        contradictions.add(new Odd(new Contradiction(kind, List.of(events)), about));
+        open.computeIfAbsent(slot(about), slot -> new HashMap<>())
+                .computeIfAbsent(about.point().key(), point -> new ArrayList<>())
+                .add(contradictions.size());
+        contradictions.add(new Contradiction(kind, List.of(events)));
     }
 
-    /** What contradicts nothing settles what was open in its place. */
+    /**
+     * What contradicts nothing settles what was open in its place: for the same point, or, as it takes the place of all values of
+     * another material, for those.
+     */
     private void settle(Event event, CalibrationInForce entered, int before) {
-        if (contradictions.size() == before) {
-            contradictions.replaceAll(odd -> odd.after(event, entered));
+        if (contradictions.size() > before) {
+            return;
         }
+        CalibrationPoint.Key now = entered.point().key();
+        open.getOrDefault(slot(entered), new HashMap<>()).entrySet().removeIf(odd -> {
+            CalibrationPoint.Key then = odd.getKey();
+            boolean isReplaced = then.equals(now) || !then.material().equals(now.material());
+            if (isReplaced) {
+                odd.getValue()
+                        .forEach(place ->
+                                contradictions.set(place, contradictions.get(place).settledBy(event)));
+            }
+            return isReplaced;
+        });
     }
 
     private Stream<Entry> current() {
@@ -332,6 +339,6 @@ final class SlotBook {
     }
 
     List<Contradiction> contradictions() {
-        return contradictions.stream().map(Odd::what).toList();
+        return List.copyOf(contradictions);
     }
 }
