@@ -2,6 +2,7 @@ package org.gritwright.core.control;
 
 import java.util.function.DoubleFunction;
 import java.util.function.DoubleUnaryOperator;
+import org.gritwright.units.InvalidInputException;
 import org.gritwright.units.check.Require;
 
 /** Finds the limit that meets a goal. */
@@ -27,7 +28,7 @@ final class Design {
                 low = high;
                 high *= step;
                 step *= step;
-            } while (excess.applyAsDouble(high) < 0);
+            } while (isTooNarrow(excess, high, goal));
         } else {
             do {
                 high = low;
@@ -37,6 +38,18 @@ final class Design {
             } while (excess.applyAsDouble(low) >= 0);
         }
         return Root.between(excess, low, high);
+    }
+
+    /** Where no chart is as wide as is wanted, that is what the goal has to be told of, and not the limit that was tried. */
+    private static boolean isTooNarrow(DoubleUnaryOperator excess, double limit, Goal goal) {
+        try {
+            return excess.applyAsDouble(limit) < 0;
+        } catch (InvalidInputException e) {
+            InvalidInputException refusal = new InvalidInputException(
+                    "goal in control", "no more than the widest limit keeps", goal.toString());
+            refusal.initCause(e);
+            throw refusal;
+        }
     }
 
     /** By how much a chart keeps more than is wanted, on a scale on which that is nearly straight. */

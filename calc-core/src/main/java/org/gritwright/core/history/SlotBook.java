@@ -187,8 +187,8 @@ final class SlotBook {
             boolean isReplaced = then.equals(now) || !then.material().equals(now.material());
             if (isReplaced) {
                 odd.getValue()
-                        .forEach(place ->
-                                contradictions.set(place, contradictions.get(place).settledBy(event)));
+                        .forEach(place -> contradictions.set(
+                                place, contradictions.get(place).settledBy(event)));
             }
             return isReplaced;
         });

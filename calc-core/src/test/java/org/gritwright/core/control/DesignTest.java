@@ -73,6 +73,12 @@ class DesignTest {
         // Even with h near 0, one of 1/(2·Φ(−2)) = 22 is a signal on average.
         assertThatThrownBy(() -> CusumChart.designed(2, 0, Sides.BOTH, Goal.average(20)))
                 .hasMessageContaining("goal in control");
+        // With no allowance a sum of 10⁷ observations wanders some thousand standard deviations.
+        assertThatThrownBy(() -> CusumChart.designed(0, 0, Sides.BOTH, Goal.average(1e7)))
+                .hasMessageContaining("goal in control must be no more than the widest limit keeps: ")
+                .hasMessageContaining("1.0E7")
+                .cause()
+                .hasMessageContaining("limit");
         assertThatThrownBy(() -> CusumChart.designed(0.5, 1.1, Sides.BOTH, Goal.average(20)))
                 .hasMessageContaining("headstart as a part of the limit");
         assertThatThrownBy(() -> CusumChart.designed(0.5, -0.1, Sides.BOTH, Goal.average(20)))
