@@ -1,9 +1,5 @@
 package org.gritwright.units;
 
-import java.math.BigDecimal;
-import java.math.MathContext;
-import java.math.RoundingMode;
-import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -14,9 +10,6 @@ import org.jspecify.annotations.Nullable;
 final class DecimalText {
     private static final int PLAIN_DIGITS = 21;
     private static final int PLAIN_ZEROS = 7;
-
-    /** Two decimals of up to so many digits never read as the same normal double: there is no shorter one to find. */
-    private static final int DISTINCT_DIGITS = 15;
 
     private DecimalText() {}
 
@@ -106,44 +99,24 @@ final class DecimalText {
         if (value == 0) {
             return "0";
         }
-        BigDecimal decimal = shortest(value);
-        int pointAt = decimal.precision() - decimal.scale();
-        if (pointAt <= PLAIN_DIGITS && pointAt > -PLAIN_ZEROS) {
-            return decimal.toPlainString();
-        }
-        int exponent = pointAt - 1;
-        return decimal.scaleByPowerOfTen(-exponent).toPlainString() + "e" + exponent;
-    }
-
-    /**
-     * {@code Double.toString} before JDK 19 sometimes writes more digits than it takes: JDK 17 writes 2.0E23 as
-     * 1.9999999999999998E23. So digits are dropped for as long as one of the two neighboring decimals reads back.
-     */
-    private static BigDecimal shortest(double value) {
-        BigDecimal shortest = new BigDecimal(Double.toString(value)).stripTrailingZeros();
-        if (shortest.precision() <= DISTINCT_DIGITS && Math.abs(value) >= Double.MIN_NORMAL) {
-            return shortest;
-        }
-        BigDecimal exact = new BigDecimal(value);
-        for (int digits = shortest.precision(); digits > 0; digits--) {
-            BigDecimal candidate = rounded(exact, digits, value);
-            if (candidate == null) {
-                break;
+        ShortestDecimal decimal = ShortestDecimal.of(value).stripped();
+        StringBuilder text = new StringBuilder(value < 0 ? "-" : "").append(decimal.digits());
+        int start = value < 0 ? 1 : 0;
+        int precision = text.length() - start;
+        int pointAt = precision + decimal.exponent();
+        if (pointAt > PLAIN_DIGITS || pointAt <= -PLAIN_ZEROS) {
+            if (precision > 1) {
+                text.insert(start + 1, '.');
             }
-            shortest = candidate;
+            return text.append('e').append(pointAt - 1).toString();
         }
-        return shortest.stripTrailingZeros();
-    }
-
-    /** The nearest decimal of so many digits that reads back as the value, on either side of it; else {@code null}. */
-    private static @Nullable BigDecimal rounded(BigDecimal exact, int digits, double value) {
-        for (RoundingMode mode : List.of(RoundingMode.HALF_EVEN, RoundingMode.UP, RoundingMode.DOWN)) {
-            BigDecimal candidate = exact.round(new MathContext(digits, mode));
-            if (candidate.doubleValue() == value) {
-                return candidate;
-            }
+        if (pointAt <= 0) {
+            return text.insert(start, "0." + "0".repeat(-pointAt)).toString();
         }
-        return null;
+        if (pointAt < precision) {
+            return text.insert(start + pointAt, '.').toString();
+        }
+        return text.append("0".repeat(pointAt - precision)).toString();
     }
 
     /** Whether a number's digits, by JSON's grammar, say something else than zero. */

@@ -50,6 +50,49 @@ class ShortestDecimalTest {
         }
     }
 
+    /** Where doubles lie half as far apart below as above, and where they come to an end. */
+    @Example
+    void aroundEachPowerOfTwoTheNearestOfTheShortestIsPrinted() {
+        for (int exponent = Double.MIN_EXPONENT - 52; exponent <= Double.MAX_EXPONENT; exponent++) {
+            double power = Math.scalb(1.0, exponent);
+            for (double value : new double[] {Math.nextDown(power), power, Math.nextUp(power)}) {
+                if (value > 0) {
+                    assertThat(DecimalText.print(value)).isEqualTo(searched(value));
+                }
+            }
+        }
+    }
+
+    @Example
+    void aroundRoundDecimalsOfAnySizeTheNearestOfTheShortestIsPrinted() {
+        for (int exponent = -325; exponent <= 308; exponent++) {
+            for (String digits : List.of("1", "5", "9", "99", "4503599627370497", "9007199254740993")) {
+                double value = Double.parseDouble(digits + "e" + exponent);
+                if (value > 0 && value < Double.MAX_VALUE) {
+                    assertThat(DecimalText.print(value)).isEqualTo(searched(value));
+                    assertThat(DecimalText.print(Math.nextUp(value))).isEqualTo(searched(Math.nextUp(value)));
+                }
+            }
+        }
+    }
+
+    /** The same by trying all numbers of digits. */
+    private static String searched(double value) {
+        BigDecimal exact = new BigDecimal(value);
+        for (int digits = 1; ; digits++) {
+            for (RoundingMode mode : List.of(RoundingMode.HALF_EVEN, RoundingMode.UP, RoundingMode.DOWN)) {
+                BigDecimal candidate = exact.round(new MathContext(digits, mode));
+                if (candidate.doubleValue() == value) {
+                    BigDecimal shortest = candidate.stripTrailingZeros();
+                    int pointAt = shortest.precision() - shortest.scale();
+                    return pointAt <= 21 && pointAt > -7
+                            ? shortest.toPlainString()
+                            : shortest.scaleByPowerOfTen(1 - pointAt).toPlainString() + "e" + (pointAt - 1);
+                }
+            }
+        }
+    }
+
     @Example
     void numbersOfTheTradePrintAsWritten() {
         SplittableRandom random = new SplittableRandom(20);
