@@ -99,22 +99,24 @@ final class DecimalText {
         if (value == 0) {
             return "0";
         }
+        if (value < 0) {
+            return "-" + print(-value);
+        }
         ShortestDecimal decimal = ShortestDecimal.of(value).stripped();
-        StringBuilder text = new StringBuilder(value < 0 ? "-" : "").append(decimal.digits());
-        int start = value < 0 ? 1 : 0;
-        int precision = text.length() - start;
+        StringBuilder text = new StringBuilder().append(decimal.digits());
+        int precision = text.length();
         int pointAt = precision + decimal.exponent();
         if (pointAt > PLAIN_DIGITS || pointAt <= -PLAIN_ZEROS) {
             if (precision > 1) {
-                text.insert(start + 1, '.');
+                text.insert(1, '.');
             }
             return text.append('e').append(pointAt - 1).toString();
         }
         if (pointAt <= 0) {
-            return text.insert(start, "0." + "0".repeat(-pointAt)).toString();
+            return "0." + "0".repeat(-pointAt) + text;
         }
         if (pointAt < precision) {
-            return text.insert(start + pointAt, '.').toString();
+            return text.insert(pointAt, '.').toString();
         }
         return text.append("0".repeat(pointAt - precision)).toString();
     }

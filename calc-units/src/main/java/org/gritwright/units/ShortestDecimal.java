@@ -101,14 +101,10 @@ record ShortestDecimal(long digits, int exponent) {
         if ((tensAbove << 2) <= high) {
             return new ShortestDecimal(tensAbove, k);
         }
-        long above = below + 1;
-        boolean isBelowWithin = low <= (below << 2);
-        if (isBelowWithin != ((above << 2) <= high)) {
-            return new ShortestDecimal(isBelowWithin ? below : above, k);
-        }
-        long pastMiddle = v - 2 * (below + above);
-        boolean isBelow = pastMiddle < 0 || (pastMiddle == 0 && (below & 1) == 0);
-        return new ShortestDecimal(isBelow ? below : above, k);
+        // Of the two the nearer, and one of them reads back; the interval is never longer below than above.
+        long pastMiddle = v - 2 * (2 * below + 1);
+        boolean isNearerToBelow = pastMiddle < 0 || (pastMiddle == 0 && (below & 1) == 0);
+        return new ShortestDecimal(isNearerToBelow && low <= (below << 2) ? below : below + 1, k);
     }
 
     /** The same number without zeros at the end of its digits. */
