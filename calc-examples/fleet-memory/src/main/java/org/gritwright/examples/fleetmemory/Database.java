@@ -46,6 +46,12 @@ record Database(String url, String name, Optional<Path> file) {
         }
     }
 
+    /** Where there is room for what is read before it is kept: on the disk that is to hold it, where that is known. */
+    Path folder() {
+        return file.flatMap(path -> Optional.ofNullable(path.toAbsolutePath().getParent()))
+                .orElseGet(() -> Path.of(System.getProperty("java.io.tmpdir")));
+    }
+
     boolean isServer() {
         return file.isEmpty();
     }

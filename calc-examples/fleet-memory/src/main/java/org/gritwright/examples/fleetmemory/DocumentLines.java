@@ -6,7 +6,6 @@ import com.fasterxml.jackson.core.io.JsonEOFException;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Predicate;
@@ -27,25 +26,17 @@ final class DocumentLines {
         this.isKnown = isKnown;
     }
 
-    /** What all lines hold, or every reason why some can't be used. */
-    List<Filed> read(InputStream in, String file) throws IOException, BadInputException {
-        List<Filed> filed = new ArrayList<>();
-        List<String> problems = new ArrayList<>();
+    /** Hands on what each line holds. */
+    void read(InputStream in, String file, Portions portions) throws IOException, BadInputException {
         int number = 1;
         for (Optional<byte[]> line = ExportLines.next(in, file, 1);
                 line.isPresent();
                 line = ExportLines.next(in, file, number)) {
-            try {
-                filed.addAll(document(line.get(), file + ", line " + number));
-            } catch (BadInputException e) {
-                problems.addAll(e.lines());
-            }
+            byte[] bytes = line.get();
+            String from = file + ", line " + number;
+            portions.add(bytes.length, () -> document(bytes, from));
             number++;
         }
-        if (!problems.isEmpty()) {
-            throw new BadInputException(problems);
-        }
-        return filed;
     }
 
     private List<Filed> document(byte[] line, String from) throws BadInputException {

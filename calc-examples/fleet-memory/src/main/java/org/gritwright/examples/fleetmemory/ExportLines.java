@@ -15,7 +15,6 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
 import java.sql.SQLException;
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -109,18 +108,12 @@ final class ExportLines {
         }
     }
 
-    /** A line that keeps a document. */
-    private record Line(Map<String, String> fields, String from) {
-        boolean isReplaced() {
-            return fields.containsKey("replacedBy");
-        }
-    }
-
-    /** Reads all of an export, or nothing. */
-    Batch read(InputStream in, String file) throws IOException, BadInputException {
-        List<Line> lines = new ArrayList<>();
+    /** Hands on what an export keeps; whether all of it is there is known at its end. */
+    void read(InputStream in, String file, Portions portions) throws IOException, BadInputException {
         MessageDigest digest = Hash.digest();
         Map<String, String> end = Map.of();
+        int standing = 0;
+        int replaced = 0;
         int number = 0;
         for (Optional<byte[]> line = next(in, file, 1); line.isPresent(); line = next(in, file, number + 1)) {
             number++;
@@ -133,10 +126,13 @@ final class ExportLines {
                 first(fields, from);
             } else if (fields.containsKey("documents")) {
                 end = fields;
-                int replaced = (int) lines.stream().filter(Line::isReplaced).count();
-                last(fields, lines.size() - replaced, replaced, Hash.hex(digest), from);
+                last(fields, standing, replaced, Hash.hex(digest), from);
+            } else if (fields.containsKey("replacedBy")) {
+                replaced++;
+                portions.add(line.get().length, () -> List.of(replaced(fields, from)));
             } else {
-                lines.add(new Line(fields, from));
+                standing++;
+                portions.add(line.get().length, () -> List.of(new Filed(kept(fields, from), from)));
             }
             digest.update(line.get());
         }
@@ -144,42 +140,10 @@ final class ExportLines {
             throw new BadInputException(file
                     + " can't be used: it was cut off; the line that ends an export is missing after line " + number);
         }
-        return batch(lines);
     }
 
-    /** A document that was read, or why it can't be. */
-    private record Outcome(Optional<Kept> kept, List<String> problems) {}
-
-    private Batch batch(List<Line> lines) throws BadInputException {
-        List<Outcome> outcomes = lines.parallelStream().map(this::outcome).toList();
-        List<String> problems =
-                outcomes.stream().flatMap(one -> one.problems().stream()).toList();
-        if (!problems.isEmpty()) {
-            throw new BadInputException(problems);
-        }
-        List<Filed> standing = new ArrayList<>();
-        List<Replaced> replaced = new ArrayList<>();
-        for (int i = 0; i < lines.size(); i++) {
-            Line line = lines.get(i);
-            Kept kept = outcomes.get(i).kept().orElseThrow();
-            if (line.isReplaced()) {
-                replaced.add(new Replaced(
-                        kept,
-                        field(line.fields(), "replacedBy", line.from()),
-                        field(line.fields(), "why", line.from())));
-            } else {
-                standing.add(new Filed(kept, line.from()));
-            }
-        }
-        return new Batch(standing, replaced);
-    }
-
-    private Outcome outcome(Line line) {
-        try {
-            return new Outcome(Optional.of(kept(line.fields(), line.from())), List.of());
-        } catch (BadInputException e) {
-            return new Outcome(Optional.empty(), e.lines());
-        }
+    private Replaced replaced(Map<String, String> fields, String from) throws BadInputException {
+        return new Replaced(kept(fields, from), field(fields, "replacedBy", from), field(fields, "why", from));
     }
 
     private static void first(Map<String, String> fields, String from) throws BadInputException {

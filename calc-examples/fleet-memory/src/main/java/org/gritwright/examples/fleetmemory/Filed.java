@@ -5,4 +5,4 @@ package org.gritwright.examples.fleetmemory;
  *
  * @param from where it was read, for messages
  */
-record Filed(Kept document, String from) {}
+record Filed(Kept document, String from) implements Arrival {}

@@ -265,15 +265,17 @@ public final class FleetMemoryCommand {
             throw new BadInputException("--why must say why");
         }
         database.check(true);
-        Batch batch = new InputFiles(documents).read(files);
         List<String> trucks = new ArrayList<>();
-        Import.Result result = writing(database, store -> {
-            Import.Result done = Import.of(store, documents, batch, Optional.ofNullable(why));
-            trucks.addAll(store.trucks());
-            return done;
-        });
-        say("Imported " + Words.count(files.size(), "file") + ": " + result.words());
-        say(Slips.of(trucks, batch, today));
+        try (Batch batch = Batch.in(database.folder())) {
+            new InputFiles(documents).read(files, batch);
+            Import.Result result = writing(database, store -> {
+                Import.Result done = Import.of(store, documents, batch, Optional.ofNullable(why));
+                trucks.addAll(store.trucks());
+                return done;
+            });
+            say("Imported " + Words.count(files.size(), "file") + ": " + result.words());
+            say(Slips.of(trucks, batch, today));
+        }
         return DONE;
     }
 
@@ -453,10 +455,14 @@ public final class FleetMemoryCommand {
         return DONE;
     }
 
-    private Batch readBack(Path copy, Path file) throws IOException, BadInputException {
+    private void readBack(Path copy, Path file) throws IOException, BadInputException {
+        String name = file + " as read back";
+        Portions portions = new Portions(read -> {});
+        portions.begin(name);
         try (InputStream in = new BufferedInputStream(Files.newInputStream(copy))) {
-            return new ExportLines(documents).read(in, file + " as read back");
+            new ExportLines(documents).read(in, name, portions);
         }
+        portions.end();
     }
 
     @Command(name = "restore", description = "Puts a backup into a database that holds nothing yet.")
@@ -464,10 +470,12 @@ public final class FleetMemoryCommand {
             throws SQLException, IOException, BadInputException {
         Database database = place.checked();
         database.check(true);
-        Batch batch = new InputFiles(documents).read(List.of(file));
-        Import.Result result = writing(database, store -> Import.intoEmpty(store, documents, batch, database.name()));
-        say("Restored " + Words.count(result.added(), "document") + " and "
-                + batch.replaced().size() + " replaced");
+        try (Batch batch = Batch.in(database.folder())) {
+            new InputFiles(documents).read(List.of(file), batch);
+            Import.Result result =
+                    writing(database, store -> Import.intoEmpty(store, documents, batch, database.name()));
+            say("Restored " + Words.count(result.added(), "document") + " and " + batch.replaced() + " replaced");
+        }
         return DONE;
     }
 
@@ -494,9 +502,11 @@ public final class FleetMemoryCommand {
         Path run = newRun(output);
         List<Path> files = InventedSeasons.DEMO.write(run.resolve("documents"));
         Database database = Database.of(run.resolve("fleet-memory.db").toString());
-        Batch batch = new InputFiles(documents).read(files);
-        Import.Result result = writing(database, store -> Import.of(store, documents, batch, Optional.empty()));
-        say("Imported " + Words.count(files.size(), "file") + " into " + database.name() + ": " + result.words());
+        try (Batch batch = Batch.in(database.folder())) {
+            new InputFiles(documents).read(files, batch);
+            Import.Result result = writing(database, store -> Import.of(store, documents, batch, Optional.empty()));
+            say("Imported " + Words.count(files.size(), "file") + " into " + database.name() + ": " + result.words());
+        }
         History history = reading(database, store -> new Memory(store, documents, InventedSeasons.YARD).ofFleet());
         LocalDate on = InventedSeasons.DEMO_DAY;
         Overview fleet = Overview.of(history, Tolerance.percent(DEMO_TOLERANCE), 1, List.of(), on);

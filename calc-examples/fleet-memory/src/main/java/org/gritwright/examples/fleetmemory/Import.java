@@ -12,6 +12,7 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import org.gritwright.core.history.Event;
 import org.gritwright.core.history.History;
 import org.gritwright.core.record.SignOff;
@@ -39,12 +40,23 @@ final class Import {
 
     private static final Pattern NAMED = Pattern.compile("\"(container|at|id|ticket|on|name)\": ");
 
+    /** As canonical events have it. */
+    private static final String SUPERSEDES = "\"supersedes\"";
+
+    /** More, nobody reads. */
+    private static final int MOST_CONFLICTS = 1000;
+
     private final Store store;
     private final Documents documents;
     private final Optional<String> why;
-    private final Map<Kept.Name, Filed> added = new LinkedHashMap<>();
-    private final List<String> conflicts = new ArrayList<>();
-    private Map<Kept.Name, String> hashes = Map.of();
+
+    /** Of the portion that is at hand. */
+    private final Map<Kept.Name, Filed> fresh = new LinkedHashMap<>();
+
+    private final List<Conflict> conflicts = new ArrayList<>();
+    private final Map<Kept.Name, String> hashes = new HashMap<>();
+    private int moreConflicts;
+    private int added;
     private int known;
     private int past;
     private int signed;
@@ -57,63 +69,128 @@ final class Import {
         this.why = why;
     }
 
+    /**
+     * Something other under one name.
+     *
+     * @param old the SHA-256 of the one that came first
+     * @param words what stands before and behind where that one is
+     */
+    private record Conflict(Kept.Name name, String old, List<String> words) {}
+
     /** @param why why what stands may be replaced; none if it may not */
     static Result of(Store store, Documents documents, Batch batch, Optional<String> why)
             throws SQLException, BadInputException {
-        return store.writing(() -> new Import(store, documents, why).run(batch));
+        return new Import(store, documents, why).all(batch, () -> {});
     }
 
     /** The same into a database that holds nothing yet, and refused if it does. */
     static Result intoEmpty(Store store, Documents documents, Batch batch, String name)
             throws SQLException, BadInputException {
-        return store.writing(() -> {
+        return new Import(store, documents, Optional.empty()).all(batch, () -> {
             if (!store.isEmpty()) {
                 throw new BadInputException(name + " holds something already; restore into a new one, or say import");
             }
-            return new Import(store, documents, Optional.empty()).run(batch);
         });
     }
 
+    /** What has to be so before anything is kept. */
+    private interface Condition {
+        void require() throws SQLException, BadInputException;
+    }
+
+    private Result all(Batch batch, Condition condition) throws SQLException, BadInputException {
+        try {
+            return store.writing(() -> {
+                condition.require();
+                return run(batch);
+            });
+        } catch (BadInputException e) {
+            if (conflicts.isEmpty()) {
+                throw e;
+            }
+            // Nothing of this import is there any more: what is, was there before.
+            throw new BadInputException(store.reading(() -> told(batch)));
+        }
+    }
+
     private Result run(Batch batch) throws SQLException, BadInputException {
-        hashes = store.hashes();
-        for (Replaced one : batch.replaced()) {
-            store.addReplaced(one);
-        }
-        for (Filed one : batch.documents()) {
-            hasSuperseding = hasSuperseding || one.document().kind() == Kind.EVENT;
-            file(one);
-        }
+        batch.forEachReplaced(store::addReplaced);
+        batch.forEachPortion(this::portion);
         if (!conflicts.isEmpty()) {
-            conflicts.add("Nothing was imported. If the new one is right, import it with --why \"…\":"
-                    + " the old one is kept with that reason.");
-            throw new BadInputException(conflicts);
+            throw new BadInputException("conflicts");
         }
-        store.add(added.values().stream().map(Filed::document).toList());
         if (hasSuperseding) {
             requireHistory();
         }
-        return new Result(added.size(), known, past, signed, replaced);
+        return new Result(added, known, past, signed, replaced);
+    }
+
+    private void portion(List<Filed> portion) throws SQLException, BadInputException {
+        hashes.clear();
+        hashes.putAll(
+                store.hashes(portion.stream().map(one -> one.document().name()).toList()));
+        for (Filed one : portion) {
+            Kept document = one.document();
+            hasSuperseding = hasSuperseding
+                    || (document.kind() == Kind.EVENT && document.text().contains(SUPERSEDES));
+            file(one);
+        }
+        store.add(fresh.values().stream().map(Filed::document).toList());
+        added += fresh.size();
+        fresh.clear();
+    }
+
+    /** The conflicts, each with where the document is that came first. */
+    private List<String> told(Batch batch) throws SQLException, BadInputException {
+        Map<String, String> places =
+                batch.places(conflicts.stream().map(Conflict::old).collect(Collectors.toSet()));
+        Map<Kept.Name, String> there =
+                store.hashes(conflicts.stream().map(Conflict::name).distinct().toList());
+        List<String> told = new ArrayList<>();
+        for (Conflict one : conflicts) {
+            boolean isThere = one.old().equals(there.get(one.name()));
+            told.add(String.join(
+                    isThere || !places.containsKey(one.old()) ? "that is there" : "in " + places.get(one.old()),
+                    one.words()));
+        }
+        if (moreConflicts > 0) {
+            told.add("and " + Words.count(moreConflicts, "more document") + " that "
+                    + (moreConflicts == 1 ? "is" : "are") + " other than those under the same name");
+        }
+        told.add("Nothing was imported. If the new one is right, import it with --why \"…\":"
+                + " the old one is kept with that reason.");
+        return told;
+    }
+
+    private void conflict(Kept old, Filed one, String how, String difference) {
+        if (conflicts.size() == MOST_CONFLICTS) {
+            moreConflicts++;
+            return;
+        }
+        conflicts.add(new Conflict(
+                old.name(),
+                old.sha256(),
+                List.of(one.from() + ": " + old.name() + " is " + how + " than the one ", ": " + difference)));
     }
 
     private void file(Filed one) throws SQLException, BadInputException {
         Kept document = one.document();
         Kept.Name name = document.name();
-        Filed inThis = added.get(name);
+        Filed inThis = fresh.get(name);
         String hash = inThis == null ? hashes.get(name) : inThis.document().sha256();
         if (hash == null) {
-            added.put(name, one);
+            fresh.put(name, one);
         } else if (hash.equals(document.sha256())) {
             known++;
         } else {
-            Kept old = inThis == null ? store.find(name).orElseThrow() : inThis.document();
-            other(old, one, inThis == null ? "that is there" : "in " + inThis.from());
+            other(inThis == null ? store.find(name).orElseThrow() : inThis.document(), one);
         }
     }
 
-    private void other(Kept old, Filed one, String where) throws SQLException, BadInputException {
+    private void other(Kept old, Filed one) throws SQLException, BadInputException {
         Kept document = one.document();
         if (contentOf(old).equals(document.content())) {
-            same(old, one, where);
+            same(old, one);
             return;
         }
         Map<String, Set<String>> instead = new HashMap<>();
@@ -133,21 +210,22 @@ final class Import {
             put(one);
             replaced++;
         } else {
-            conflicts.add(one.from() + ": " + document.name() + " is other than the one " + where + ": "
-                    + difference(old.text(), document.text()));
+            conflict(old, one, "other", difference(old.text(), document.text()));
         }
     }
 
     /** What was entered is the same: a signature is worth keeping, and else one of both, the same in whichever order they came. */
-    private void same(Kept old, Filed one, String where) throws SQLException, BadInputException {
+    private void same(Kept old, Filed one) throws SQLException, BadInputException {
         Kept document = one.document();
         Optional<SignOff> before = Documents.record(old).signOff();
         Optional<SignOff> now = Documents.record(document).signOff();
         if (before.isPresent() && now.isPresent() && !before.equals(now)) {
             if (why.isEmpty()) {
-                conflicts.add(
-                        one.from() + ": " + document.name() + " is signed otherwise than the one " + where + ": by "
-                                + now.get().name() + " on " + now.get().on() + ", and there by "
+                conflict(
+                        old,
+                        one,
+                        "signed otherwise",
+                        "by " + now.get().name() + " on " + now.get().on() + ", and there by "
                                 + before.get().name() + " on " + before.get().on());
                 return;
             }
@@ -168,8 +246,8 @@ final class Import {
 
     private void put(Filed one) throws SQLException {
         Kept document = one.document();
-        if (added.containsKey(document.name())) {
-            added.put(document.name(), one);
+        if (fresh.containsKey(document.name())) {
+            fresh.put(document.name(), one);
         } else {
             store.put(document);
             hashes.put(document.name(), document.sha256());
@@ -228,10 +306,10 @@ final class Import {
         return "";
     }
 
-    /** Events that supersede each other in a circle would make no history. */
+    /** Events that supersede each other in a circle would make no history; whoever is in one supersedes. */
     private void requireHistory() throws SQLException, BadInputException {
         List<Event> events = new ArrayList<>();
-        for (Kept one : store.events()) {
+        for (Kept one : store.eventsWith(SUPERSEDES)) {
             events.addAll(Objects.requireNonNull(documents.events(one)));
         }
         try {

@@ -9,7 +9,6 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.HexFormat;
 import java.util.List;
 import java.util.Optional;
@@ -31,38 +30,23 @@ final class InputFiles {
         this.documents = documents;
     }
 
-    /** What a file holds, or why it can't be used. */
-    private record Outcome(Batch batch, List<String> problems) {}
-
-    /** All files, or every reason why some can't be used. */
-    Batch read(List<Path> files) throws BadInputException {
-        List<Outcome> outcomes = files.parallelStream().map(this::outcome).toList();
-        List<String> problems =
-                outcomes.stream().flatMap(one -> one.problems().stream()).toList();
-        if (!problems.isEmpty()) {
-            throw new BadInputException(problems);
+    /** Puts what all files hold into a batch, or tells every reason why some can't be used. */
+    void read(List<Path> files, Batch into) throws BadInputException {
+        Portions portions = new Portions(into::add);
+        for (Path file : files) {
+            portions.begin(file.toString());
+            try {
+                read(file, portions);
+            } catch (BadInputException e) {
+                portions.refuse(e.lines());
+            } catch (IOException e) {
+                portions.refuse(List.of("can't read " + file + ": " + Failure.words(e)));
+            }
         }
-        List<Filed> standing = new ArrayList<>();
-        List<Replaced> replaced = new ArrayList<>();
-        outcomes.forEach(one -> {
-            standing.addAll(one.batch().documents());
-            replaced.addAll(one.batch().replaced());
-        });
-        return new Batch(standing, replaced);
+        portions.end();
     }
 
-    private Outcome outcome(Path file) {
-        try {
-            return new Outcome(read(file), List.of());
-        } catch (BadInputException e) {
-            return new Outcome(new Batch(List.of(), List.of()), e.lines());
-        } catch (IOException e) {
-            return new Outcome(
-                    new Batch(List.of(), List.of()), List.of("can't read " + file + ": " + Failure.words(e)));
-        }
-    }
-
-    Batch read(Path file) throws IOException, BadInputException {
+    private void read(Path file, Portions portions) throws IOException, BadInputException {
         if (Files.isDirectory(file)) {
             throw new BadInputException("can't read " + file + ": it is a folder; name the files in it");
         }
@@ -77,14 +61,15 @@ final class InputFiles {
         Optional<String> format = head.format();
         if (format.filter(ExportLines.FORMAT::equals).isPresent()) {
             try (InputStream in = new BufferedInputStream(Files.newInputStream(file))) {
-                return new ExportLines(documents).read(in, file.toString());
+                new ExportLines(documents).read(in, file.toString(), portions);
             }
+            return;
         }
         if (head.after().equals(Optional.of(JsonToken.START_OBJECT))) {
             try (InputStream in = new BufferedInputStream(Files.newInputStream(file))) {
-                return new Batch(
-                        new DocumentLines(documents, DOCUMENTS::contains).read(in, file.toString()), List.of());
+                new DocumentLines(documents, DOCUMENTS::contains).read(in, file.toString(), portions);
             }
+            return;
         }
         if (Files.size(file) > DocumentLimits.COMMON.bytes()) {
             throw new BadInputException(file + " can't be used: it is too large for a document");
@@ -94,10 +79,8 @@ final class InputFiles {
                     + "\", and is no fleet day, calibration record, fleet event, season account or export");
         }
         // What doesn't say what it is, is no JSON or names no format: the library says where.
-        return new Batch(
-                documents.read(
-                        format.orElse(Document.CALIBRATION_RECORD.format()), Files.readAllBytes(file), file.toString()),
-                List.of());
+        String known = format.orElse(Document.CALIBRATION_RECORD.format());
+        portions.add(Files.size(file), () -> documents.read(known, Files.readAllBytes(file), file.toString()));
     }
 
     /** What a program or an editor made of a document that can be told by its first bytes. */

@@ -7,4 +7,4 @@ package org.gritwright.examples.fleetmemory;
  * @param by the content of the one that took its place
  * @param why why
  */
-record Replaced(Kept document, String by, String why) {}
+record Replaced(Kept document, String by, String why) implements Arrival {}

@@ -85,14 +85,9 @@ final class Slips {
     /** Of documents that were imported. */
     static List<String> of(Collection<String> trucks, Batch batch, LocalDate today) {
         List<String> lines = new ArrayList<>(alike(trucks));
-        Map<String, LocalDate> last = new TreeMap<>();
-        for (Filed one : batch.documents()) {
-            LocalDate day = LocalDate.parse(one.document().day());
-            if (day.isAfter(today)) {
-                one.document().truck().ifPresent(truck -> last.merge(truck, day, (a, b) -> a.isAfter(b) ? a : b));
-            }
-        }
-        lines.addAll(later(last, "today, " + today + ":"));
+        Map<String, LocalDate> later = new TreeMap<>(batch.last());
+        later.values().removeIf(day -> !day.isAfter(today));
+        lines.addAll(later(later, "today, " + today + ":"));
         return lines;
     }
 

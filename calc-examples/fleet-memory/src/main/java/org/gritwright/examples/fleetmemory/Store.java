@@ -6,6 +6,8 @@ import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.sql.Statement;
 import java.util.ArrayList;
+import java.util.Collection;
+import java.util.Collections;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -94,13 +96,21 @@ final class Store implements AutoCloseable {
         }
     }
 
-    /** The SHA-256 of all texts that stand. */
-    Map<Kept.Name, String> hashes() throws SQLException {
+    /** The SHA-256 of the texts that stand under some names. */
+    Map<Kept.Name, String> hashes(Collection<Kept.Name> names) throws SQLException {
         Map<Kept.Name, String> hashes = new HashMap<>();
-        try (Statement statement = connection.createStatement();
-                ResultSet found = statement.executeQuery("SELECT kind, identity, sha256 FROM document")) {
-            while (found.next()) {
-                hashes.put(new Kept.Name(kind(found), found.getString(2)), found.getString(3));
+        for (Kind kind : Kind.values()) {
+            List<String> parameters = new ArrayList<>(List.of(kind.word()));
+            names.stream()
+                    .filter(name -> name.kind() == kind)
+                    .map(Kept.Name::identity)
+                    .forEach(parameters::add);
+            if (parameters.size() > 1) {
+                query(
+                        "SELECT identity, sha256 FROM document WHERE kind = ? AND identity IN ("
+                                + String.join(", ", Collections.nCopies(parameters.size() - 1, "?")) + ")",
+                        one -> hashes.put(new Kept.Name(kind, one.getString(1)), one.getString(2)),
+                        parameters.toArray(String[]::new));
             }
         }
         return hashes;
@@ -133,8 +143,15 @@ final class Store implements AutoCloseable {
         return found;
     }
 
-    List<Kept> events() throws SQLException {
-        return ofKind(Kind.EVENT);
+    /** The events whose text has a word, for example a field's name. */
+    List<Kept> eventsWith(String word) throws SQLException {
+        List<Kept> found = new ArrayList<>();
+        query(
+                "SELECT " + COLUMNS + " FROM document WHERE kind = ? AND text LIKE ?",
+                one -> found.add(kept(one)),
+                Kind.EVENT.word(),
+                "%" + word + "%");
+        return found;
     }
 
     /** In the order of their days. */

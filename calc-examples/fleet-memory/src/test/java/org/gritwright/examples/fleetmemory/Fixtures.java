@@ -116,8 +116,12 @@ final class Fixtures {
     }
 
     static Import.Result keep(Database database, List<Filed> some, Optional<String> why) throws Exception {
-        try (Store store = Store.make(database)) {
-            return Import.of(store, DOCUMENTS, new Batch(some, List.of()), why);
+        try (Batch batch = Batch.in(database.folder());
+                Store store = Store.make(database)) {
+            for (Filed one : some) {
+                batch.add(one);
+            }
+            return Import.of(store, DOCUMENTS, batch, why);
         }
     }
 }

@@ -1,6 +1,7 @@
 package org.gritwright.examples.fleetmemory;
 
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -10,19 +11,28 @@ final class Program {
     private Program() {}
 
     static Process importing(Database database, List<Path> files) throws IOException {
-        List<String> command = new ArrayList<>(List.of(
-                Path.of(System.getProperty("java.home"), "bin", "java").toString(),
-                "-XX:TieredStopAtLevel=1",
-                "-cp",
-                System.getProperty("java.class.path"),
-                FleetMemoryCommand.class.getName(),
-                "import",
-                "--database",
-                database.url()));
-        files.forEach(file -> command.add(file.toString()));
-        return new ProcessBuilder(command)
+        List<String> arguments = new ArrayList<>(List.of("import", "--database", database.url()));
+        files.forEach(file -> arguments.add(file.toString()));
+        return program(List.of(), arguments)
                 .redirectOutput(ProcessBuilder.Redirect.DISCARD)
                 .redirectError(ProcessBuilder.Redirect.DISCARD)
                 .start();
+    }
+
+    /** All that it says, and then its exit code. */
+    static String said(List<String> options, String... arguments) throws IOException, InterruptedException {
+        Process process =
+                program(options, List.of(arguments)).redirectErrorStream(true).start();
+        String said = new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
+        return said + process.waitFor();
+    }
+
+    private static ProcessBuilder program(List<String> options, List<String> arguments) {
+        List<String> command = new ArrayList<>(
+                List.of(Path.of(System.getProperty("java.home"), "bin", "java").toString(), "-XX:TieredStopAtLevel=1"));
+        command.addAll(options);
+        command.addAll(List.of("-cp", System.getProperty("java.class.path"), FleetMemoryCommand.class.getName()));
+        command.addAll(arguments);
+        return new ProcessBuilder(command);
     }
 }

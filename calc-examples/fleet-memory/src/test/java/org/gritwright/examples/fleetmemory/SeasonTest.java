@@ -41,8 +41,9 @@ class SeasonTest {
     static void read(@TempDir Path documents) throws Exception {
         Database database = Database.of(documents.resolve("fleet.db").toString());
         Documents read = new Documents(BuiltInTypes.registry());
-        try (Store store = Store.make(database)) {
-            Batch batch = new InputFiles(read).read(InventedSeasons.DEMO.write(documents.resolve("documents")));
+        try (Batch batch = Batch.in(documents);
+                Store store = Store.make(database)) {
+            new InputFiles(read).read(InventedSeasons.DEMO.write(documents.resolve("documents")), batch);
             Import.of(store, read, batch, Optional.empty());
             history = new Memory(store, read, InventedSeasons.YARD).ofFleet();
         }

@@ -3,8 +3,6 @@ package org.gritwright.examples.fleetmemory;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
-import java.io.ByteArrayInputStream;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.sql.Connection;
@@ -18,6 +16,8 @@ import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import java.util.concurrent.TimeUnit;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.gritwright.core.fleet.day.FleetDay;
 import org.gritwright.core.record.CalibrationRecord;
 import org.junit.jupiter.api.BeforeEach;
@@ -139,6 +139,81 @@ abstract class StoreContract {
                 .hasMessageContaining("here \"gross\": \"34.8 lb\"")
                 .hasMessageContaining("Nothing was imported");
         assertThat(Fixtures.export(database)).isEqualTo(before);
+    }
+
+    /** Sums of a truck, more than are kept at once. */
+    private static Stream<String> sums(int count) {
+        return IntStream.range(0, count).mapToObj(i -> sum("sum " + i, i));
+    }
+
+    private static String sum(String id, int pounds) {
+        return ("{\"format\": \"gritwright/fleet-event\", \"formatVersion\": 1, \"id\": \"%s\", \"at\": \"2026-01-08\","
+                        + " \"truck\": \"C-01\", \"source\": \"telemetry\", \"used\": {\"material\": \"road salt\", \"mass\": \"%d lb\"}}")
+                .formatted(id, pounds);
+    }
+
+    @Test
+    void whatIsOtherInOneImportIsToldWithWhereTheFirstStands() throws Exception {
+        Path many = Files.write(folder.resolve("many.jsonl"), sums(1200).toList());
+        Path few = Files.write(
+                folder.resolve("few.jsonl"), List.of(sum("new", 7), sum("sum 1", 1), sum("sum 3", 4), sum("new", 8)));
+        Fixtures.keep(database, ALL.subList(0, 1));
+        String before = Fixtures.export(database);
+
+        assertThat(Fixtures.run(database, "import", many, few).err().lines())
+                .containsExactly(
+                        few + ", line 3: event sum 3 is other than the one in " + many
+                                + ", line 4: there \"mass\": \"3 lb\", here \"mass\": \"4 lb\", in line 10 as it is kept, below"
+                                + " \"at\": \"2026-01-08\"",
+                        few + ", line 4: event new is other than the one in " + few
+                                + ", line 1: there \"mass\": \"7 lb\", here \"mass\": \"8 lb\", in line 10 as it is kept, below"
+                                + " \"at\": \"2026-01-08\"",
+                        "Nothing was imported. If the new one is right, import it with --why \"…\": the old one is kept"
+                                + " with that reason.");
+        assertThat(Fixtures.export(database)).isEqualTo(before);
+
+        assertThat(Fixtures.run(database, "import", many, many).out()).contains("1200 new, 1200 known");
+        assertThat(Fixtures.run(database, "import", many, few).err())
+                .contains(
+                        "event sum 3 is other than the one that is there", "event new is other than the one in " + few);
+        assertThat(Fixtures.run(database, "import", "--why", "counted again", many, few)
+                        .out())
+                .contains("1 new, 1201 known, 2 replaced");
+    }
+
+    @Test
+    void ofManyDocumentsThatCantBeUsedAThousandLinesAreTold() throws Exception {
+        Path bad = Files.write(
+                folder.resolve("bad.jsonl"),
+                sums(1200).map(line -> line.replace(" lb", " mi")).toList());
+        Path other = Files.writeString(folder.resolve("other.json"), "[]");
+        Path good = Files.write(folder.resolve("good.jsonl"), sums(1200).toList());
+        Path conflicts = Files.write(
+                folder.resolve("conflicts.jsonl"),
+                sums(1200).map(line -> line.replace(" lb", " kg")).toList());
+
+        List<String> told =
+                Fixtures.run(database, "import", bad, other).err().lines().toList();
+        assertThat(told.get(0)).isEqualTo(bad + ", line 1 can't be used:");
+        assertThat(told.get(1)).contains("/used/mass");
+        assertThat(told.get(1000)).isEqualTo("and 1400 more lines about " + bad);
+        assertThat(told.get(1001)).contains("other.json can't be used:");
+
+        assertThat(Fixtures.run(database, "import", good, conflicts).err().lines())
+                .hasSize(1002)
+                .contains("and 200 more documents that are other than those under the same name");
+    }
+
+    @Test
+    void whatABackupLacksIsToldAloneThoughItsDocumentsCantBeReadEither() throws Exception {
+        Fixtures.keep(database, ALL);
+        Path changed = Files.writeString(
+                folder.resolve("changed.jsonl"), Fixtures.export(database).replace("34.", "33."));
+
+        assertThat(Fixtures.run(fresh(), "restore", changed).err().lines())
+                .singleElement()
+                .asString()
+                .contains("the lines before it aren't those that the program wrote");
     }
 
     @Test
@@ -388,9 +463,6 @@ abstract class StoreContract {
     void anImportThatFailsInTheMiddleLeavesNothing() throws Exception {
         Fixtures.keep(database, ALL.subList(0, 2));
         String before = Fixtures.export(database);
-        Batch batch = new ExportLines(Fixtures.DOCUMENTS)
-                .read(new ByteArrayInputStream(before.getBytes(StandardCharsets.UTF_8)), "export");
-        assertThat(batch.documents()).hasSize(2);
         try (Store store = Store.make(database)) {
             assertThatThrownBy(() -> store.writing(() -> {
                         store.add(

@@ -1,0 +1,4 @@
+package org.gritwright.examples.fleetmemory;
+
+/** What a file brings. */
+sealed interface Arrival permits Filed, Replaced {}
