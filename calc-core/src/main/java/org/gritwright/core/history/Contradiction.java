@@ -34,7 +34,10 @@ public record Contradiction(Kind kind, List<Event> events, Optional<Event> settl
         READ_BACK_DIFFERS("what was read back isn't what was to be entered"),
         /** Two values were entered into one slot for one point at one time. */
         TWO_AT_ONCE("two values were entered at one time"),
-        /** Two sums of what was laid have a time in common, so that it counts twice. */
+        /**
+         * Two sums of what was laid have a time in common, or are of one day and alike where neither says since when, so that it counts
+         * twice.
+         */
         COUNTED_TWICE("two sums of what was laid have a time in common"),
         /** What was laid isn't turns × a value that the display held: summed with another value, corrected, or in another unit. */
         SUMMED_OTHERWISE("what was laid isn't its turns × a value that the display held then"),

@@ -1,16 +1,19 @@
 package org.gritwright.core.history;
 
 import java.time.Instant;
+import java.time.LocalDate;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import javax.measure.quantity.Mass;
+import org.gritwright.core.calibration.Since;
 import org.gritwright.units.Amounts;
 import org.gritwright.units.quantity.RevolutionCount;
 
@@ -41,14 +44,23 @@ record Sum(Event event, What.Used used, Instant from, Instant to) {
     }
 
     private static Sum of(Event event, What.Used used, History history) {
-        Instant end = used.from().isPresent() && event.at().time().isEmpty()
-                ? history.beginning(event.at().day().plusDays(1))
-                : history.instant(event);
+        Instant end = used.from()
+                .filter(since -> event.at().time().isEmpty())
+                .map(since -> endOfDay(event, since, history))
+                .orElseGet(() -> history.instant(event));
         Instant from = used.from()
                 .map(since ->
                         since.time().map(OffsetDateTime::toInstant).orElseGet(() -> history.beginning(since.day())))
                 .orElse(end);
         return new Sum(event, used, from, end);
+    }
+
+    /** Who says since when, with an offset, says by it what a day is, whatever the yard's is. */
+    private static Instant endOfDay(Event event, Since since, History history) {
+        LocalDate next = event.at().day().plusDays(1);
+        return since.time()
+                .map(time -> next.atStartOfDay().toInstant(time.getOffset()))
+                .orElseGet(() -> history.beginning(next));
     }
 
     boolean isOf(String material) {
@@ -71,7 +83,10 @@ record Sum(Event event, What.Used used, Instant from, Instant to) {
         sums.stream()
                 .collect(Collectors.groupingBy(sum -> sum.used.material(), TreeMap::new, Collectors.toList()))
                 .values()
-                .forEach(ofMaterial -> twice(ofMaterial, all));
+                .forEach(ofMaterial -> {
+                    twice(ofMaterial, all);
+                    again(ofMaterial, all);
+                });
         Map<Event, List<Event>> otherwise = new LinkedHashMap<>();
         for (Sum sum : sums) {
             sum.otherwise(entries)
@@ -97,6 +112,39 @@ record Sum(Event event, What.Used used, Instant from, Instant to) {
             reach = sum.to.isAfter(reach) ? sum.to : reach;
         }
         add(group, all);
+    }
+
+    /**
+     * Of one moment or day, of which nobody says since when, two loads may well weigh the same; with the same turns too, or by two sources, they are
+     * one.
+     */
+    private static void again(List<Sum> sums, List<Contradiction> all) {
+        Map<List<Object>, List<Sum>> alike = new LinkedHashMap<>();
+        for (Sum sum : sums) {
+            if (sum.used.from().isEmpty()) {
+                alike.computeIfAbsent(
+                                List.of(
+                                        sum.to,
+                                        digits(Amounts.si(Mass.class, sum.used.mass())),
+                                        sum.used
+                                                .revolutions()
+                                                .map(turns -> digits(Amounts.si(RevolutionCount.class, turns)))),
+                                first -> new ArrayList<>())
+                        .add(sum);
+            }
+        }
+        for (List<Sum> group : alike.values()) {
+            boolean isCounted = group.get(0).used.revolutions().isPresent();
+            if (isCounted
+                    || group.stream().map(sum -> sum.event.source()).distinct().count() > 1) {
+                add(group.stream().map(Sum::event).toList(), all);
+            }
+        }
+    }
+
+    /** What was converted to another unit and back is no other number. */
+    private static String digits(double number) {
+        return String.format(Locale.ROOT, "%.6e", number);
     }
 
     private static void add(List<Event> group, List<Contradiction> all) {

@@ -349,7 +349,7 @@ public sealed interface What {
 
     /**
      * What a truck laid in a time, as its telemetry sums it up: the indicated mass, turns × what the display held, not corrected by what a later
-     * verification found. The time ends with the event, a day alone with that day.
+     * verification found. The time ends with the event, a day alone with that day: by the offset of the time since when, and else the yard's.
      *
      * @param material what it laid, a material's name
      * @param from when the time begins, a day alone with its beginning; none if nobody says

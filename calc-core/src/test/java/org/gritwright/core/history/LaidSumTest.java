@@ -23,6 +23,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Random;
 import java.util.stream.Stream;
+import javax.measure.Quantity;
+import javax.measure.quantity.Mass;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.IntRange;
@@ -210,13 +212,73 @@ class LaidSumTest {
     @Test
     void twoSumsOfWhichNobodySaysSinceWhenMayBeTwo() {
         Event one = sum("1", SALT, Optional.empty(), day("2026-12-01"), 100, 2500);
-        Event other = sum("2", SALT, Optional.empty(), day("2026-12-01"), 100, 2500);
+        Event other = sum("2", SALT, Optional.empty(), day("2026-12-01"), 101, 2525);
         Event day = sum("3", "2026-12-01", "2026-12-01", 100, 2500);
 
-        assertThat(pounds(of(KNOWN, one, other))).isEqualTo(5000);
+        assertThat(pounds(of(KNOWN, one, other))).isEqualTo(5025);
         assertThat(of(KNOWN, one, other).remarks())
                 .containsExactly("2 of 2 sums of what it laid don't say since when: each counts as of its own day.");
         assertThat(of(KNOWN, one, day).indicated()).isEmpty();
+    }
+
+    @Test
+    void alikeToTheLastTurnTheyAreOne() {
+        Event one = sum("1", SALT, Optional.empty(), day("2026-12-01"), 100, 2500);
+
+        assertThat(of(KNOWN, one, sum("2", SALT, Optional.empty(), day("2026-12-01"), 100, 2500)))
+                .satisfies(laid -> assertThat(laid.indicated()).isEmpty())
+                .satisfies(laid -> assertThat(laid.remarks())
+                        .singleElement()
+                        .asString()
+                        .startsWith("Two sums of what was laid have a time in common: 2026-12-01, "));
+        assertThat(pounds(of(KNOWN, one, sum("2", SALT, Optional.empty(), day("2026-12-02"), 100, 2500))))
+                .isEqualTo(5000);
+    }
+
+    private static Event load(String id, Quantity<Mass> mass, String source) {
+        return Event.of(id, day("2026-12-01"), TRUCK, What.Used.of(SALT, mass), source);
+    }
+
+    @Test
+    void twoLoadsOfOneMassAreTwoUnlessTwoSourcesSaySo() {
+        Event one = load("1", Samples.pounds(2500), "radio");
+        Event same = load(
+                "2",
+                Amounts.of(Amounts.in(Samples.pounds(2500), SpreadingUnits.KILOGRAM), SpreadingUnits.KILOGRAM),
+                "radio 2");
+
+        assertThat(pounds(of(one, load("2", Samples.pounds(2500), "radio")))).isEqualTo(5000);
+        assertThat(pounds(of(one, load("2", Samples.pounds(2501), "radio 2")))).isEqualTo(5001);
+        assertThat(of(one, same).indicated()).isEmpty();
+    }
+
+    @Test
+    void aDayIsByTheOffsetThatSaysWhenItBegins() {
+        Event east =
+                sum("east", SALT, Optional.of(Since.parse("2026-12-01T00:00-05:00")), day("2026-12-01"), 100, 2500);
+        Event next = sum("next", SALT, Optional.of(Since.parse("2026-12-02T00:00-05:00")), day("2026-12-02"), 90, 2250);
+        Event west =
+                sum("west", SALT, Optional.of(Since.parse("2026-12-02T00:00-06:00")), day("2026-12-02"), 100, 2500);
+        Event apart =
+                sum("apart", SALT, Optional.of(Since.parse("2026-12-03T00:00-06:00")), day("2026-12-03"), 100, 2500);
+
+        assertThat(pounds(of(KNOWN, east, next, apart))).isEqualTo(7250);
+        assertThat(pounds(of(KNOWN, east, west, apart))).isEqualTo(7500);
+        assertThat(of(KNOWN, next, west).indicated()).isEmpty();
+        assertThat(of(
+                                KNOWN,
+                                apart,
+                                sum(
+                                        "border",
+                                        SALT,
+                                        Optional.of(Since.parse("2026-12-03T00:00-05:00")),
+                                        day("2026-12-03"),
+                                        9,
+                                        225))
+                        .remarks())
+                .singleElement()
+                .asString()
+                .startsWith("Two sums of what was laid have a time in common");
     }
 
     @Test

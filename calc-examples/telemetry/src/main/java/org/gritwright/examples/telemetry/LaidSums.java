@@ -41,12 +41,12 @@ final class LaidSums {
     }
 
     /** Writes them, and says how many there are. */
-    static int write(List<TruckDays> trucks, Folder folder) throws IOException {
+    static int write(List<TruckDays> trucks, ZoneOffset offset, Folder folder) throws IOException {
         int lines = 0;
         try (OutputStream out = folder.create(FILE)) {
             for (TruckDays truck : trucks) {
                 for (Map.Entry<TruckDays.Key, TruckDays.Sums> day : truck.days().entrySet()) {
-                    String line = Document.FLEET_EVENT.toLine(event(truck, day.getKey(), day.getValue()));
+                    String line = Document.FLEET_EVENT.toLine(event(truck, day.getKey(), day.getValue(), offset));
                     out.write((line + "\n").getBytes(StandardCharsets.UTF_8));
                     lines++;
                 }
@@ -55,8 +55,10 @@ final class LaidSums {
         return lines;
     }
 
-    static WrittenEvent event(TruckDays truck, TruckDays.Key key, TruckDays.Sums sums) {
+    /** A sum says by which offset its day begins: summed again by another, it is seen to be of other hours. */
+    static WrittenEvent event(TruckDays truck, TruckDays.Key key, TruckDays.Sums sums, ZoneOffset offset) {
         Since day = Since.of(key.day());
+        Since begin = Since.of(key.day().atStartOfDay().atOffset(offset));
         return new WrittenEvent(
                 "telemetry " + truck.truck() + " " + key.day() + " " + key.material(),
                 day,
@@ -68,7 +70,7 @@ final class LaidSums {
                 Optional.empty(),
                 Optional.of(new WrittenEvent.Used(
                         key.material(),
-                        Optional.of(day),
+                        Optional.of(begin),
                         Optional.of(Amounts.of(sums.pulses() / truck.pulsesPerTurn(), SpreadingUnits.REVOLUTION)),
                         sums.unattributed() == 0
                                 ? Optional.empty()

@@ -315,15 +315,19 @@ public final class SeasonCommand {
         try (NewFolder folder = NewFolder.of(folders.output, configuration)) {
             SeasonInput input = SeasonInput.of(folders.rows, folders.records, types(), checked, configuration);
             try (SparkSession spark = Engine.session(cores)) {
-                sums(LaidSums.of(spark, input, checked.offset()), folder.unfinished(), folders.output);
+                sums(
+                        LaidSums.of(spark, input, checked.offset()),
+                        checked.offset(),
+                        folder.unfinished(),
+                        folders.output);
                 folder.finish();
             }
         }
         return DONE;
     }
 
-    private void sums(List<TruckDays> trucks, Folder folder, String output) throws IOException {
-        int lines = LaidSums.write(trucks, folder);
+    private void sums(List<TruckDays> trucks, ZoneOffset offset, Folder folder, String output) throws IOException {
+        int lines = LaidSums.write(trucks, offset, folder);
         out().printf(
                         Locale.ROOT,
                         "Wrote %,d sums of what %,d trucks laid, by day and material, into %s%n",
@@ -357,7 +361,7 @@ public final class SeasonCommand {
             List<TruckDays> days = LaidSums.of(spark, input, checked.offset());
             Summary summary = new SeasonJob(spark, checked).run(input, season, Optional.empty());
             new SeasonWords(out(), checked).tell(summary, run);
-            sums(days, Folder.of(run, configuration), run);
+            sums(days, checked.offset(), Folder.of(run, configuration), run);
         }
         return DONE;
     }

@@ -120,7 +120,7 @@ class LaidSumsTest {
         }
         days.days()
                 .forEach((key, sums) ->
-                        events.add(LaidSums.event(days, key, sums).event()));
+                        events.add(LaidSums.event(days, key, sums, YARD).event()));
         return History.of(events, YARD);
     }
 
@@ -216,7 +216,7 @@ class LaidSumsTest {
             TruckDays days = days(truck.id());
             days.days()
                     .forEach((key, sums) ->
-                            plain.add(LaidSums.event(days, key, sums).event()));
+                            plain.add(LaidSums.event(days, key, sums, YARD).event()));
         }
 
         assertThat(run.code()).as(run.err()).isZero();
