@@ -10,6 +10,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
 /**
  * What files hold together, as it was read: whoever changes a file meanwhile changes nothing here. It lies on the disk, as it may be more than memory
@@ -21,9 +23,15 @@ final class Batch implements AutoCloseable {
 
     private static final int MOST_CHARACTERS = 4 << 20;
 
+    private static final String MIDNIGHT = "T00:00:00";
+
+    /** As canonical events have it. */
+    private static final Pattern BEGIN_OF_DAY = Pattern.compile("\"from\": \"[-0-9]{10}" + MIDNIGHT + "([^\"]+)\"");
+
     private final Spool documents;
     private final Spool replaced;
     private final Map<String, LocalDate> last = new TreeMap<>();
+    private final Map<String, String> offsets = new TreeMap<>();
 
     private Batch(Spool documents, Spool replaced) {
         this.documents = documents;
@@ -53,6 +61,7 @@ final class Batch implements AutoCloseable {
             document.truck()
                     .ifPresent(truck ->
                             last.merge(truck, LocalDate.parse(document.day()), (a, b) -> a.isAfter(b) ? a : b));
+            offset(document).ifPresent(offset -> offsets.putIfAbsent(offset, document.identity()));
         } else if (arrival instanceof Replaced one) {
             replaced.add(row(one.document(), one.by(), one.why()));
         }
@@ -66,6 +75,20 @@ final class Batch implements AutoCloseable {
     /** The last day of each truck's documents. */
     Map<String, LocalDate> last() {
         return last;
+    }
+
+    /** By which offsets from UTC sums of days say that their day begins, each with the first that does. */
+    Map<String, String> offsets() {
+        return offsets;
+    }
+
+    /** The offset by which the day of a sum begins; none of what is no sum, or doesn't say it. */
+    static Optional<String> offset(Kept document) {
+        if (document.kind() != Kind.EVENT || !document.text().contains(MIDNIGHT)) {
+            return Optional.empty();
+        }
+        Matcher begin = BEGIN_OF_DAY.matcher(document.text());
+        return begin.find() ? Optional.of(begin.group(1)) : Optional.empty();
     }
 
     /** What exports say that stood once. */

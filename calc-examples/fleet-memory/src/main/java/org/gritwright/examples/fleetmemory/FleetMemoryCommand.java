@@ -265,16 +265,16 @@ public final class FleetMemoryCommand {
             throw new BadInputException("--why must say why");
         }
         database.check(true);
-        List<String> trucks = new ArrayList<>();
+        List<String> slips = new ArrayList<>();
         try (Batch batch = Batch.in(database.folder())) {
             new InputFiles(documents).read(files, batch);
             Import.Result result = writing(database, store -> {
                 Import.Result done = Import.of(store, documents, batch, Optional.ofNullable(why));
-                trucks.addAll(store.trucks());
+                slips.addAll(Slips.of(store, batch, today));
                 return done;
             });
             say("Imported " + Words.count(files.size(), "file") + ": " + result.words());
-            say(Slips.of(trucks, batch, today));
+            say(slips);
         }
         return DONE;
     }

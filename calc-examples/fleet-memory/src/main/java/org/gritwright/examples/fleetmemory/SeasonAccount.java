@@ -28,7 +28,7 @@ final class SeasonAccount {
 
     /** What telemetry counted and what its trucks' verifications say is taken from the history, unless the account says it. */
     static SeasonPage page(History history, WrittenSeason account, List<WrittenSeason> all) throws BadInputException {
-        SeasonSums sums = sums(history, account);
+        SeasonSums sums = sums(history, account, all);
         WrittenSeason written = sums.season();
         SeasonErrors known = SeasonErrors.of(history, materials(written), written);
         Map<String, WrittenTruckSeason.CalibrationError> byRecords = new HashMap<>();
@@ -72,9 +72,10 @@ final class SeasonAccount {
         }
     }
 
-    private static SeasonSums sums(History history, WrittenSeason account) throws BadInputException {
+    private static SeasonSums sums(History history, WrittenSeason account, List<WrittenSeason> all)
+            throws BadInputException {
         try {
-            return SeasonSums.of(history, account);
+            return SeasonSums.of(history, account, all);
         } catch (InvalidInputException e) {
             throw unfit(account, e);
         }

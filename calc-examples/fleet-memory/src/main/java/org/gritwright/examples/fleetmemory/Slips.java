@@ -1,5 +1,6 @@
 package org.gritwright.examples.fleetmemory;
 
+import java.sql.SQLException;
 import java.text.Normalizer;
 import java.time.Instant;
 import java.time.LocalDate;
@@ -83,12 +84,32 @@ final class Slips {
     }
 
     /** Of documents that were imported. */
-    static List<String> of(Collection<String> trucks, Batch batch, LocalDate today) {
-        List<String> lines = new ArrayList<>(alike(trucks));
+    static List<String> of(Store store, Batch batch, LocalDate today) throws SQLException {
+        List<String> lines = new ArrayList<>(alike(store.trucks()));
         Map<String, LocalDate> later = new TreeMap<>(batch.last());
         later.values().removeIf(day -> !day.isAfter(today));
         lines.addAll(later(later, "today, " + today + ":"));
+        lines.addAll(offsets(store, batch));
         return lines;
+    }
+
+    /** Who sums up the same rows by another offset moves hours from day to day. */
+    private static List<String> offsets(Store store, Batch batch) throws SQLException {
+        if (batch.offsets().isEmpty()) {
+            return List.of();
+        }
+        Map<String, String> all = new TreeMap<>(batch.offsets());
+        String first = batch.offsets().keySet().iterator().next();
+        store.sumByAnotherOffset(first)
+                .ifPresent(other -> Batch.offset(other).ifPresent(offset -> all.putIfAbsent(offset, other.identity())));
+        if (all.size() == 1) {
+            return List.of();
+        }
+        return List.of("Days of sums begin by several offsets: "
+                + all.entrySet().stream()
+                        .map(one -> one.getKey() + " (such as \"" + one.getValue() + "\")")
+                        .collect(Collectors.joining(", "))
+                + ". Hours near midnight may be in two of them, or in none: sum all of it by the yard's offset.");
     }
 
     private static List<String> later(Map<String, LocalDate> last, String when) {

@@ -154,6 +154,20 @@ final class Store implements AutoCloseable {
         return found;
     }
 
+    /** The latest of the sums whose days begin by another offset from UTC than this one. */
+    Optional<Kept> sumByAnotherOffset(String offset) throws SQLException {
+        String beginsAt = "%\"used\"%\"from\": \"__________T00:00:00";
+        List<Kept> found = new ArrayList<>();
+        query(
+                "SELECT " + COLUMNS + " FROM document WHERE kind = ? AND text LIKE ? AND text NOT LIKE ?"
+                        + " ORDER BY day DESC, identity" + bytes() + " LIMIT 1",
+                one -> found.add(kept(one)),
+                Kind.EVENT.word(),
+                beginsAt + "%",
+                beginsAt + offset + "\"%");
+        return found.stream().findFirst();
+    }
+
     /** In the order of their days. */
     List<Kept> ofKind(Kind kind) throws SQLException {
         List<Kept> found = new ArrayList<>();

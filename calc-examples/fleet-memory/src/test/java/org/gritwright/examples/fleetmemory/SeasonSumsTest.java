@@ -84,6 +84,10 @@ class SeasonSumsTest {
         return History.of(List.of(events), InventedSeasons.YARD);
     }
 
+    private static SeasonSums sums(History history, WrittenSeason account) throws BadInputException {
+        return SeasonSums.of(history, account, List.of(account));
+    }
+
     @Test
     void aDrawByTelemetryIsItsKeptSumsAndThePageSaysSo() throws Exception {
         WrittenSeason account = season(
@@ -148,8 +152,7 @@ class SeasonSumsTest {
     }
 
     private List<String> texts(double stated, WrittenTruckSeason.Source source, Event... sums) throws Exception {
-        return SeasonSums.of(history(sums), season(truck("C-01", source, stated)))
-                .texts();
+        return sums(history(sums), season(truck("C-01", source, stated))).texts();
     }
 
     @Test
@@ -173,29 +176,192 @@ class SeasonSumsTest {
     void aTruckThatFellSilentBeforeTheOthersIsAskedAbout() throws Exception {
         WrittenSeason account = season(
                 truck("C-01", WrittenTruckSeason.Source.TELEMETRY), truck("C-02", WrittenTruckSeason.Source.TELEMETRY));
-        Event[] sums = {sum("C-01", "2025-12-01", 60), sum("C-02", "2026-01-10", 40), sum("C-01", "2025-12-20", 60)};
+        Event[] sums = {
+            sum("C-01", "2025-12-01", 60),
+            sum("C-02", "2026-01-10", 40),
+            sum("C-02", "2025-12-20", 40),
+            sum("C-01", "2025-12-20", 60)
+        };
 
-        assertThat(SeasonSums.of(history(sums), account).texts())
+        assertThat(sums(history(sums), account).texts())
                 .containsExactly(
                         "What telemetry counted of 2 trucks is taken from its kept sums.",
                         "Truck C-01, 2025-11-01 to 2026-03-31 from pile north: its last sum is of 2025-12-20, and others"
                                 + " have some until 2026-01-10. Did it stand, or wasn't it heard?",
                         "The last kept sum of all is of 2026-01-10, and the last draw ends on 2026-03-31. Was nothing"
                                 + " laid since, or are later sums still to be imported?");
-        assertThat(SeasonSums.of(history(sums[1], sum("C-01", "2025-12-21", 60)), account)
+        assertThat(sums(history(sums[1], sum("C-01", "2025-12-21", 60)), account)
                         .texts())
                 .noneMatch(text -> text.contains("Did it stand"));
+    }
+
+    /** Of some trucks, all of which draw by telemetry in all of the season. */
+    private static List<String> questions(String days) throws Exception {
+        List<Event> events = new ArrayList<>();
+        List<WrittenTruckSeason> trucks = new ArrayList<>();
+        for (String line : days.lines().toList()) {
+            String[] words = line.split(" ");
+            trucks.add(truck(words[0], WrittenTruckSeason.Source.TELEMETRY));
+            for (String day : List.of(words).subList(1, words.length)) {
+                events.add(sum(words[0], (day.compareTo("10") > 0 ? "2025-" : "2026-") + day, 10));
+            }
+        }
+        List<String> texts = sums(
+                        history(events.toArray(Event[]::new)), season(trucks.toArray(WrittenTruckSeason[]::new)))
+                .texts();
+        assertThat(texts.get(0)).contains("is taken from its kept sums");
+        return texts.subList(1, texts.size());
+    }
+
+    @Test
+    void aTruckThatWasFirstHeardWeeksAfterTheOthersIsAskedAbout() throws Exception {
+        assertThat(questions("""
+                        C-01 12-01 12-10 01-08 01-20 02-03 02-20 03-15
+                        C-02 12-22 01-08 01-20 02-03 02-20 03-15"""))
+                .containsExactly(
+                        "Truck C-02, 2025-11-01 to 2026-03-31 from pile north: its first sum is of 2025-12-22, and others"
+                                + " have some from 2025-12-01 on. Did it stand, or wasn't it heard?");
+        assertThat(questions("""
+                        C-01 12-01 12-10 01-08 01-20 02-03 02-20 03-15
+                        C-02 12-21 01-08 01-20 02-03 02-20 03-15""")).isEmpty();
+    }
+
+    @Test
+    void aTruckThatWasNotHeardForWeeksWhileOthersWorkedIsAskedAbout() throws Exception {
+        assertThat(questions("""
+                        C-01 12-01 12-20 01-12 01-20 01-31 02-03 02-09 02-20 03-15
+                        C-02 12-01 12-20 01-12 01-20 01-31 02-21 03-15"""))
+                .containsExactly(
+                        "Truck C-02, 2025-11-01 to 2026-03-31 from pile north: it has no sum between 2026-01-31 and"
+                                + " 2026-02-21, and others have some of 3 days in between. Did it stand, or wasn't it heard?");
+        assertThat(questions("""
+                        C-01 12-01 12-20 01-12 01-20 01-31 02-03 02-09 02-15 03-15
+                        C-02 12-01 12-20 01-12 01-20 01-31 02-20 03-12""")).isEmpty();
+        assertThat(questions("""
+                        C-01 12-01 12-20 01-12 01-31 02-03 02-09 02-21 03-15
+                        C-02 12-01 12-20 01-12 01-31 02-21 03-15""")).isEmpty();
+    }
+
+    @Test
+    void aTruckThatWasRenamedIsAskedAboutOnceByBothNames() throws Exception {
+        assertThat(questions("""
+                        C-01 12-01 12-20 01-08 01-20 02-03 02-20 03-15
+                        C-02 12-01 12-20 01-08
+                        T-2 01-20 02-03 02-20 03-15"""))
+                .containsExactly(
+                        "Truck C-02, 2025-11-01 to 2026-03-31 from pile north: its last sum is of 2026-01-08, and those of"
+                                + " truck T-2 begin on 2026-01-20, while others have some from 2025-12-01 until 2026-03-15."
+                                + " Is that one truck by two names, or wasn't one of both heard?");
+        assertThat(questions("""
+                        C-01 12-01 12-20 01-08
+                        C-02 12-01 12-20 01-08
+                        T-1 01-20 02-03 02-20 03-15
+                        T-2 01-20 02-03 02-20 03-15"""))
+                .satisfiesExactly(
+                        one -> assertThat(one)
+                                .startsWith("Truck C-01")
+                                .contains("Those of trucks T-1, T-2 begin there"),
+                        one -> assertThat(one)
+                                .startsWith("Truck C-02")
+                                .contains("Those of trucks T-1, T-2 begin there"),
+                        one -> assertThat(one).startsWith("Truck T-1").contains("its first sum is of 2026-01-20"),
+                        one -> assertThat(one).startsWith("Truck T-2").contains("its first sum is of 2026-01-20"));
+    }
+
+    @Test
+    void aStatedMassBesideSumsThatContradictEachOtherIsSaidNotToBeCompared() throws Exception {
+        Event counted = sum("C-01", "2025-12-01", 100);
+        Event again = Event.of("again", counted.at(), "C-01", counted.what(), "telemetry");
+
+        assertThat(texts(100, WrittenTruckSeason.Source.CONTROLLER, counted, again))
+                .singleElement()
+                .asString()
+                .startsWith(
+                        "Truck C-01, 2025-11-01 to 2026-03-31 from pile north: what the account states can't be compared"
+                                + " with the kept sums of its telemetry. Two sums of what was laid have a time in common: ");
+    }
+
+    @Test
+    void twoYardsWithAnAccountEachDontMissEachOthersSums() throws Exception {
+        LocalDate middle = LocalDate.of(2026, 1, 15);
+        WrittenSeason north = drawing("north", FROM, middle);
+        WrittenSeason south = drawing("south", middle.plusDays(1), TO);
+        WrittenSeason both = drawing("south", middle, TO);
+        History history = history(sum("C-01", "2025-12-01", 60), sum("C-01", "2026-03-20", 40));
+
+        assertThat(sums(history, north).texts()).anyMatch(text -> text.startsWith("In no draw of this account: 1 sum"));
+        assertThat(SeasonSums.of(history, north, List.of(north, south)).texts())
+                .noneMatch(text -> text.contains("no draw") || text.contains("counts in both"));
+        assertThat(SeasonSums.of(history, north, List.of(north, both)).texts())
+                .contains(
+                        "Truck C-01, 2025-11-01 to 2026-01-15 from pile north: the account of season south has its draw of"
+                                + " 2026-01-15 to 2026-03-31 from pile south, and what it laid in the days of both counts in both.");
+    }
+
+    private static WrittenSeason drawing(String pile, LocalDate from, LocalDate to) {
+        WrittenPile north = season().piles().get(0);
+        return new WrittenSeason(
+                pile,
+                FROM,
+                TO,
+                List.of(new WrittenPile(
+                        pile,
+                        north.material(),
+                        north.opening(),
+                        north.surveys(),
+                        north.deliveries(),
+                        north.otherUses(),
+                        north.unexplained())),
+                List.of(new WrittenTruckSeason(
+                        "C-01",
+                        Optional.empty(),
+                        List.of(new WrittenTruckSeason.Drawn(
+                                pile, from, to, Optional.empty(), WrittenTruckSeason.Source.TELEMETRY)),
+                        List.of())));
+    }
+
+    @Test
+    void sumsOfATruckThatNoAccountHasAreAskedAbout() throws Exception {
+        WrittenSeason account = season(truck("C-01", WrittenTruckSeason.Source.TELEMETRY));
+
+        assertThat(sums(history(sum("C-01", "2026-03-20", 60), sum("C-09", "2026-03-20", 60)), account)
+                        .texts())
+                .contains(
+                        "Of trucks that aren't in this account, and in no draw of another: 1 sum of what truck C-09 laid of"
+                                + " road salt in these days. Did they draw from these piles?");
+    }
+
+    private static Event begun(String from, String day) {
+        return Event.of(
+                "telemetry C-01 " + from,
+                Since.parse(day),
+                "C-01",
+                new What.Used(
+                        "road salt", Optional.of(Since.parse(from)), Optional.empty(), Optional.empty(), tons(60), 1),
+                "telemetry");
+    }
+
+    @Test
+    void sumsByAnotherOffsetThanTheYardsAreTold() throws Exception {
+        WrittenSeason account = season(truck("C-01", WrittenTruckSeason.Source.TELEMETRY));
+
+        assertThat(sums(history(begun("2026-03-20T00:00-05:00", "2026-03-20")), account)
+                        .texts())
+                .contains(
+                        "Days of kept sums begin at -05:00, and those of the yard at -06:00. Say the yard's --offset here,"
+                                + " or sum again by it.");
+        assertThat(sums(history(begun("2026-03-20T00:00-06:00", "2026-03-20")), account)
+                        .texts())
+                .hasSize(1);
     }
 
     @Test
     void sumsThatEndLongBeforeTheDrawsAreAskedAbout() throws Exception {
         WrittenSeason account = season(truck("C-01", WrittenTruckSeason.Source.TELEMETRY));
 
-        assertThat(SeasonSums.of(history(sum("C-01", "2026-03-10", 60)), account)
-                        .texts())
+        assertThat(sums(history(sum("C-01", "2026-03-10", 60)), account).texts())
                 .anyMatch(text -> text.startsWith("The last kept sum of all is of 2026-03-10"));
-        assertThat(SeasonSums.of(history(sum("C-01", "2026-03-11", 60)), account)
-                        .texts())
+        assertThat(sums(history(sum("C-01", "2026-03-11", 60)), account).texts())
                 .hasSize(1);
     }
 
@@ -206,9 +372,7 @@ class SeasonSumsTest {
         Event capital = Event.of(
                 "capital", Since.parse("2026-02-01"), "C-01", What.Used.of("Road salt", tons(20)), "telemetry");
 
-        assertThat(SeasonSums.of(
-                                history(salt, capital, sum("C-01", "2025-10-31", 5), sum("C-01", "2026-04-01", 5)),
-                                account)
+        assertThat(sums(history(salt, capital, sum("C-01", "2025-10-31", 5), sum("C-01", "2026-04-01", 5)), account)
                         .texts())
                 .hasSize(2)
                 .anySatisfy(text -> assertThat(text)
@@ -250,7 +414,7 @@ class SeasonSumsTest {
                 Optional.empty(),
                 List.of(draw("north", FROM, TO, 55), draw("south", FROM, to, stated)),
                 List.of());
-        return SeasonSums.of(history, new WrittenSeason("2025/26", FROM, TO, List.of(north, south), List.of(truck)))
+        return sums(history, new WrittenSeason("2025/26", FROM, TO, List.of(north, south), List.of(truck)))
                 .texts();
     }
 

@@ -112,6 +112,29 @@ class SlipsTest {
                 .doesNotContain(",,");
     }
 
+    private Fixtures.Run summed(String day, String offset) throws Exception {
+        Path sum = Files.writeString(folder.resolve("sums.jsonl"), """
+                {"format": "gritwright/fleet-event", "formatVersion": 1, "id": "telemetry C-01 %1$s", "at": "%1$s", \
+                "truck": "C-01", "source": "telemetry", "used": {"material": "road salt", "from": "%1$sT00:00%2$s", \
+                "mass": "9 ton"}}
+                """.formatted(day, offset));
+        return Fixtures.run(database, "import", sum);
+    }
+
+    @Test
+    void sumsByAnotherOffsetThanBeforeAreTold() throws Exception {
+        assertThat(summed("2026-01-08", "-06:00").out()).hasLineCount(1);
+        assertThat(summed("2026-01-09", "-06:00").out()).hasLineCount(1);
+
+        assertThat(summed("2026-01-10", "-05:00").out())
+                .contains(
+                        "Days of sums begin by several offsets: -05:00 (such as \"telemetry C-01 2026-01-10\"), -06:00"
+                                + " (such as \"telemetry C-01 2026-01-09\"). Hours near midnight may be in two of them");
+        // The same day anew is other than the one that is there, though all else is the same.
+        assertThat(summed("2026-01-08", "-05:00").err())
+                .contains("event telemetry C-01 2026-01-08 is other than the one that is there", "T00:00:00-05:00");
+    }
+
     @Test
     void theSeasonThatIsToComeIsNoSlip() {
         assertThat(Fixtures.run(database, "due", "--on", DAY.day().toString()).out())

@@ -1,0 +1,101 @@
+package org.gritwright.examples.fleetmemory;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
+import org.gritwright.core.history.Event;
+import org.gritwright.core.history.History;
+import org.gritwright.core.history.What;
+import org.gritwright.core.record.WrittenPile;
+import org.gritwright.core.record.WrittenSeason;
+import org.gritwright.core.record.WrittenTruckSeason;
+
+/** Kept sums that no draw takes, or that draws of two accounts take. A truck may draw in two yards, and each has its account. */
+final class UndrawnSums {
+    /** More trucks, nobody reads. */
+    private static final int MOST_TRUCKS = 5;
+
+    private final History history;
+    private final WrittenSeason written;
+    private final List<WrittenSeason> all;
+
+    UndrawnSums(History history, WrittenSeason written, List<WrittenSeason> all) {
+        this.history = history;
+        this.written = written;
+        this.all = all;
+    }
+
+    /** A material by another name, a day between two draws, or a truck is easily left out. */
+    List<String> inNoDraw() {
+        Set<String> own =
+                written.trucks().stream().map(WrittenTruckSeason::id).collect(Collectors.toCollection(TreeSet::new));
+        Set<String> materials =
+                written.piles().stream().map(WrittenPile::material).collect(Collectors.toSet());
+        List<DrawDays> draws =
+                all.stream().flatMap(one -> DrawDays.of(one).stream()).toList();
+        Map<String, List<Event>> left = new TreeMap<>();
+        Map<String, List<Event>> ofOthers = new TreeMap<>();
+        for (String truck : history.trucks()) {
+            List<DrawDays> its =
+                    draws.stream().filter(one -> one.truck().equals(truck)).toList();
+            for (Event event : history.standing(truck)) {
+                if (event.what() instanceof What.Used used
+                        && isLeft(used.material(), event.at().day(), its)) {
+                    if (own.contains(truck)) {
+                        left.computeIfAbsent(used.material(), none -> new ArrayList<>())
+                                .add(event);
+                    } else if (materials.contains(used.material())) {
+                        ofOthers.computeIfAbsent(used.material(), none -> new ArrayList<>())
+                                .add(event);
+                    }
+                }
+            }
+        }
+        List<String> texts = new ArrayList<>();
+        left.forEach((material, events) -> texts.add("In no draw of "
+                + (all.size() > 1 ? "any" : "this") + " account: "
+                + Words.count(events.size(), "sum") + " of what its trucks laid of " + material + ", such as "
+                + events.get(0) + ". Is that a pile's material by another name, or days that were left out?"));
+        ofOthers.forEach((material, events) -> texts.add("Of trucks that aren't in this account, and in no draw of "
+                + "another: " + Words.count(events.size(), "sum") + " of what " + trucks(events) + " laid of "
+                + material
+                + " in these days. Did they draw from these piles?"));
+        return texts;
+    }
+
+    private boolean isLeft(String material, LocalDate day, List<DrawDays> its) {
+        return !day.isBefore(written.from())
+                && !day.isAfter(written.to())
+                && its.stream().noneMatch(draw -> draw.material().equals(material) && draw.has(day));
+    }
+
+    private static String trucks(List<Event> events) {
+        Set<String> trucks =
+                events.stream().flatMap(event -> event.truck().stream()).collect(Collectors.toCollection(TreeSet::new));
+        int more = trucks.size() - MOST_TRUCKS;
+        return (trucks.size() == 1 ? "truck " : "trucks ")
+                + trucks.stream().limit(MOST_TRUCKS).collect(Collectors.joining(", "))
+                + (more > 0 ? " and " + more + " more" : "");
+    }
+
+    /** Where a draw that takes sums isn't the only one that does. */
+    List<String> inTwoAccounts(DrawDays draw) {
+        List<String> texts = new ArrayList<>();
+        for (WrittenSeason other : all) {
+            if (!other.season().equals(written.season())) {
+                DrawDays.of(other).stream()
+                        .filter(draw::isSummedWith)
+                        .map(there -> draw.words() + ": the account of season " + other.season() + " has its draw of "
+                                + there.from() + " to " + there.to() + " from pile " + there.pile()
+                                + ", and what it laid in the days of both counts in both.")
+                        .forEach(texts::add);
+            }
+        }
+        return texts;
+    }
+}
