@@ -30,9 +30,7 @@ class ImportMemoryTest {
     }
 
     private Path file(String name, String mass) throws Exception {
-        Path file = folder.resolve(name);
-        Files.write(file, (Iterable<String>) sums(mass)::iterator);
-        return file;
+        return Files.write(folder.resolve(name), sums(mass).toList());
     }
 
     private String said(String command, Path... files) throws Exception {
