@@ -106,10 +106,18 @@ final class Store implements AutoCloseable {
                     .map(Kept.Name::identity)
                     .forEach(parameters::add);
             if (parameters.size() > 1) {
+                // Name by name: a server that doesn't know yet how much was just added would look through all of it.
                 query(
-                        "SELECT identity, sha256 FROM document WHERE kind = ? AND identity IN ("
-                                + String.join(", ", Collections.nCopies(parameters.size() - 1, "?")) + ")",
-                        one -> hashes.put(new Kept.Name(kind, one.getString(1)), one.getString(2)),
+                        "SELECT name.column1, (SELECT sha256 FROM document WHERE kind = ? AND identity = name.column1)"
+                                + " FROM (VALUES "
+                                + String.join(", ", Collections.nCopies(parameters.size() - 1, "(?)"))
+                                + ") AS name",
+                        one -> {
+                            String hash = one.getString(2);
+                            if (hash != null) {
+                                hashes.put(new Kept.Name(kind, one.getString(1)), hash);
+                            }
+                        },
                         parameters.toArray(String[]::new));
             }
         }
