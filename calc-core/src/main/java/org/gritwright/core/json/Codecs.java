@@ -14,6 +14,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.function.Consumer;
 import java.util.function.DoublePredicate;
 import java.util.function.Function;
 import java.util.function.Predicate;
@@ -414,6 +415,28 @@ public final class Codecs {
             return values;
         };
         return new Functions<>(list.type(), list.expected(), reader, list::write, list::describe);
+    }
+
+    /**
+     * A value that keeps a rule of the whole that it is part of, so that the rule's breach is told where the value stands.
+     *
+     * @param require refuses what isn't accepted with an {@link InvalidInputException}
+     */
+    public static <T> Codec<T> requiring(Codec<T> codec, Consumer<T> require) {
+        Reader<T> reader = (node, pointer, problems) -> {
+            T value = codec.read(node, pointer, problems);
+            if (value == null) {
+                return null;
+            }
+            try {
+                require.accept(value);
+                return value;
+            } catch (InvalidInputException e) {
+                problems.refused(pointer, e);
+                return null;
+            }
+        };
+        return new Functions<>(codec.type(), codec.expected(), reader, codec::write, codec::describe);
     }
 
     /**

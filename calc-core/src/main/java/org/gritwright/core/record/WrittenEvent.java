@@ -87,13 +87,28 @@ public record WrittenEvent(
             Optional<Quantity<RevolutionCount>> unattributed,
             Quantity<Mass> mass,
             Optional<Integer> storms) {
-        /** Checks that nothing is null. */
+        /**
+         * Checks the values.
+         *
+         * @throws org.gritwright.units.InvalidInputException if the name is blank or a number negative
+         */
         public Used {
             Require.given(Used.class, material, from, revolutions, unattributed, mass, storms);
+            what(material, from, revolutions, unattributed, mass, storms);
+        }
+
+        private static What.Used what(
+                String material,
+                Optional<Since> from,
+                Optional<Quantity<RevolutionCount>> revolutions,
+                Optional<Quantity<RevolutionCount>> unattributed,
+                Quantity<Mass> mass,
+                Optional<Integer> storms) {
+            return new What.Used(material, from, revolutions, unattributed, mass, storms.orElse(0));
         }
 
         private What.Used what() {
-            return new What.Used(material, from, revolutions, unattributed, mass, storms.orElse(0));
+            return what(material, from, revolutions, unattributed, mass, storms);
         }
 
         private static Used of(What.Used one) {

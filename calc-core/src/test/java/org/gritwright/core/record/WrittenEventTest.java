@@ -13,8 +13,12 @@ import static org.gritwright.core.history.Happenings.value;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
+import java.util.LinkedHashMap;
+import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.assertj.core.api.InstanceOfAssertFactories;
 import org.gritwright.core.Samples;
 import org.gritwright.core.calibration.Change;
 import org.gritwright.core.document.RejectedDocumentException;
@@ -26,6 +30,7 @@ import org.gritwright.units.SpreadingUnits;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 
 @Tag("jackson")
@@ -119,6 +124,44 @@ class WrittenEventTest {
 
         assertThatThrownBy(() -> read(two)).hasMessageContaining("2 of them");
         assertThatThrownBy(() -> read(none)).hasMessageContaining("one of changed, lost, drive, used");
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "mass, -100 lb, mass that was laid",
+        "revolutions, -1 rev, revolutions",
+        "unattributed, -1 rev, unattributed revolutions"
+    })
+    void whatIsNegativeIsToldWhereItStands(String field, String number, String words) {
+        Map<String, String> used = new LinkedHashMap<>(Map.of("mass", "100 lb"));
+        used.put(field, number);
+        String text = """
+                {"format": "gritwright/fleet-event", "formatVersion": 1, "id": "1", "at": "2026-11-20", "truck": "T-07",
+                 "source": "telemetry", "used": {"material": "salt", %s}}
+                """.formatted(used.entrySet().stream()
+                .map(one -> "\"" + one.getKey() + "\": \"" + one.getValue() + "\"")
+                .collect(Collectors.joining(", ")));
+
+        assertThatThrownBy(() -> read(text))
+                .asInstanceOf(InstanceOfAssertFactories.type(RejectedDocumentException.class))
+                .satisfies(rejected -> assertThat(rejected.problems()).singleElement().satisfies(problem -> {
+                    assertThat(problem.pointer()).isEqualTo("/used/" + field);
+                    assertThat(problem.code()).isEqualTo("negative");
+                    assertThat(problem.toString()).contains(words + ": 0 or more, found " + number);
+                }));
+    }
+
+    @Test
+    void aSumThatIsWrittenChecksItself() {
+        assertRefused(
+                "mass that was laid must be 0 or more: -100 lb",
+                () -> new WrittenEvent.Used(
+                        "salt",
+                        Optional.empty(),
+                        Optional.empty(),
+                        Optional.empty(),
+                        Samples.pounds(-100),
+                        Optional.empty()));
     }
 
     @Test

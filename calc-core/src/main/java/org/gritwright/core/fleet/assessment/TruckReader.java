@@ -178,11 +178,16 @@ final class TruckReader {
         return attempt("/flowMeter", () -> truck.spreader().metering(types));
     }
 
-    /** A date after the day is a slip of the pen that would make an old calibration look new. */
+    /**
+     * A date after the day is a slip of the pen that would make an old calibration look new. It may be the day's own: with a wrong year there
+     * every date of the document is refused.
+     */
     private void requireNotAfterTheDay(String at, String field, LocalDate date) {
         LocalDate day = yard.day().day();
         if (date.isAfter(day)) {
-            refusals.add(new Refusal(root + at, subject, field, "not after the day, " + day, date.toString()));
+            String asked = date.getYear() == day.getYear() ? "" : " (is one of both years wrong?)";
+            refusals.add(new Refusal(
+                    root + at, subject, field, "not after the document's own day, " + day + asked, date.toString()));
         }
     }
 

@@ -309,7 +309,7 @@ class FleetAssessorTest {
         assertThat(reasons(assess(with(idle("T-01"), inForce("5.2 lb/rev", DAY.plusDays(1))))))
                 .containsExactly(
                         "/trucks/0/inForce/0/since: calibration in force: date of the calibration in force must be"
-                                + " not after the day, 2026-10-19: 2026-10-20");
+                                + " not after the document's own day, 2026-10-19: 2026-10-20");
     }
 
     @Test

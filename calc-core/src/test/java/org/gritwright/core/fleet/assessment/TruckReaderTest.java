@@ -46,20 +46,29 @@ class TruckReaderTest {
 
         assertThat(reasons(first(day(with(idle("T-1"), DAY.plusDays(1), Change.Part.HYDRAULIC)))))
                 .containsExactly(
-                        "/trucks/0/changes/0/on: date of a change must be not after the day, 2026-10-19: 2026-10-20");
+                        "/trucks/0/changes/0/on: date of a change must be not after the document's own day, 2026-10-19: 2026-10-20");
         assertThat(reasons(first(day(
                         with(idle("T-1"), verifies(Written.at(right.entry(), DAY.plusDays(1), "09:00"), right))))))
                 .containsExactly(
                         "/trucks/0/verificationCatches/0/at: catch of 09:00: date of a catch must be not after the"
-                                + " day, 2026-10-19: 2026-10-20");
+                                + " document's own day, 2026-10-19: 2026-10-20");
         assertThat(reasons(first(day(withRoadSpeed(idle("T-1"), DAY.plusDays(1), 13_000)))))
                 .containsExactly(
                         "/trucks/0/roadSpeed/on: road speed: date of the road-speed check must be not after the"
-                                + " day, 2026-10-19: 2026-10-20");
+                                + " document's own day, 2026-10-19: 2026-10-20");
         assertThat(reasons(first(day(
                         with(with(withRoadSpeed(idle("T-1"), DAY, 13_000), DAY, Change.Part.HYDRAULIC), right)))))
                 .as("but of the day itself")
                 .isEmpty();
+    }
+
+    @Test
+    void aWrongYearIsSeenInTheDocumentsDayToo() {
+        TruckDay nextYear = idle("T-1").inForce(List.of(inForce("5.2 lb/rev", DAY.plusYears(1))));
+
+        assertThat(reasons(first(day(nextYear))))
+                .containsExactly("/trucks/0/inForce/0/since: calibration in force: date of the calibration in force must be not"
+                        + " after the document's own day, 2026-10-19 (is one of both years wrong?): 2027-10-19");
     }
 
     @ParameterizedTest
