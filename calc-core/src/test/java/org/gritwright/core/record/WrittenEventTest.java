@@ -144,11 +144,13 @@ class WrittenEventTest {
 
         assertThatThrownBy(() -> read(text))
                 .asInstanceOf(InstanceOfAssertFactories.type(RejectedDocumentException.class))
-                .satisfies(rejected -> assertThat(rejected.problems()).singleElement().satisfies(problem -> {
-                    assertThat(problem.pointer()).isEqualTo("/used/" + field);
-                    assertThat(problem.code()).isEqualTo("negative");
-                    assertThat(problem.toString()).contains(words + ": 0 or more, found " + number);
-                }));
+                .satisfies(rejected -> assertThat(rejected.problems())
+                        .singleElement()
+                        .satisfies(problem -> {
+                            assertThat(problem.pointer()).isEqualTo("/used/" + field);
+                            assertThat(problem.code()).isEqualTo("negative");
+                            assertThat(problem.toString()).contains(words + ": 0 or more, found " + number);
+                        }));
     }
 
     @Test

@@ -459,8 +459,7 @@ class DriveContradictionsTest {
         DriveEntry later = DriveEntry.stated(new StatedRangeEntry(
                 speed(2), speed(28), RangeSource.MEASURED, Optional.of(LocalDate.of(2026, 10, 20))));
         assertThat(Assessments.reasons(first(day(idle("T-1").drive(later)))))
-                .containsExactly(
-                        "/trucks/0/drive/statedRange/on: drive: date of a stated range must be not after the"
-                                + " document's own day, 2026-10-19: 2026-10-20");
+                .containsExactly("/trucks/0/drive/statedRange/on: drive: date of a stated range must be not after the"
+                        + " document's own day, 2026-10-19: 2026-10-20");
     }
 }

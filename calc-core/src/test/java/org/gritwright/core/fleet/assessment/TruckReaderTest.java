@@ -67,8 +67,9 @@ class TruckReaderTest {
         TruckDay nextYear = idle("T-1").inForce(List.of(inForce("5.2 lb/rev", DAY.plusYears(1))));
 
         assertThat(reasons(first(day(nextYear))))
-                .containsExactly("/trucks/0/inForce/0/since: calibration in force: date of the calibration in force must be not"
-                        + " after the document's own day, 2026-10-19 (is one of both years wrong?): 2027-10-19");
+                .containsExactly(
+                        "/trucks/0/inForce/0/since: calibration in force: date of the calibration in force must be not"
+                                + " after the document's own day, 2026-10-19 (is one of both years wrong?): 2027-10-19");
     }
 
     @ParameterizedTest

@@ -15,9 +15,7 @@ import org.gritwright.units.UnitSymbol;
  * mark and a line of their own, the earlier ones share dots and thin lines.
  */
 final class CurvesPicture {
-    private static final int WIDTH = 520;
-    private static final int LEFT = 84;
-    private static final int RIGHT = WIDTH - 16;
+    private static final int BESIDE = 16;
     private static final int TOP = 10;
     private static final int VALUES_END = 220;
     private static final int CHANGES_TOP = 252;
@@ -42,18 +40,20 @@ final class CurvesPicture {
     private static final int SAMPLE_HEIGHT = 12;
 
     private final SeasonCurves curves;
+    private final Picture.Width width;
     private final double perSi;
     private final Drawing drawing;
     private final Scale across;
     private final Scale values;
     private final Scale changes;
 
-    CurvesPicture(SeasonCurves curves) {
+    CurvesPicture(SeasonCurves curves, Picture.Width width) {
         this.curves = curves;
+        this.width = width;
         Quantity<?> largest = curves.largest();
         double most = curves.openings().lastKey();
         perSi = largest.getValue().doubleValue() / most;
-        across = new Scale(0, ROOM * most * perSi, LEFT, RIGHT);
+        across = new Scale(0, ROOM * most * perSi, width.left(), width.width() - BESIDE);
         double highest = 0;
         double edge = LEAST_EDGE;
         for (SeasonCurves.Curve season : curves.seasons()) {
@@ -79,7 +79,7 @@ final class CurvesPicture {
         values = new Scale(0, 1.05 * highest, VALUES_END, TOP);
         changes = new Scale(-1.2 * edge, 1.2 * edge, CHANGES_END, CHANGES_TOP);
         drawing = new Drawing(
-                WIDTH,
+                width.width(),
                 CHANGES_END + 44,
                 "Two charts of " + curves.material() + " over the gate opening, " + symbol(largest.getUnit()) + ", in "
                         + Words.count(curves.seasons().size(), "season") + ": what leaves, " + curves.symbol()
@@ -145,15 +145,15 @@ final class CurvesPicture {
         for (int i = 0; i < curves.seasons().size(); i++) {
             season(curves.seasons().get(i), curves.seasons().size() - 1 - i);
         }
-        drawing.yAxis(LEFT, values, MOST_TICKS, "what leaves, " + curves.symbol());
-        drawing.xAxis(VALUES_END, across, across.ticks(MOST_TICKS), Drawing::words);
-        drawing.line("axis", LEFT, changes.at(0), RIGHT, changes.at(0));
-        drawing.yAxis(LEFT, changes, FEW_TICKS, "changed by, %");
-        drawing.xAxis(CHANGES_END, across, across.ticks(MOST_TICKS), Drawing::words);
+        drawing.yAxis(across.start(), values, MOST_TICKS, "what leaves, " + curves.symbol());
+        drawing.xAxis(VALUES_END, across, across.ticks(width.mostTicks()), Drawing::words);
+        drawing.line("axis", across.start(), changes.at(0), across.end(), changes.at(0));
+        drawing.yAxis(across.start(), changes, FEW_TICKS, "changed by, %");
+        drawing.xAxis(CHANGES_END, across, across.ticks(width.mostTicks()), Drawing::words);
         String unit = symbol(curves.largest().getUnit());
         drawing.text(
                 "middle",
-                (LEFT + RIGHT) / 2.0,
+                (across.start() + across.end()) / 2,
                 CHANGES_END + 38.0,
                 "gate opening" + (unit.isEmpty() ? "" : ", " + unit));
         return drawing;

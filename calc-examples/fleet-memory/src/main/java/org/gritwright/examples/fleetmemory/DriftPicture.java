@@ -24,13 +24,11 @@ import org.gritwright.core.judgement.Tolerance;
  * days, the two control charts with their limits.
  */
 final class DriftPicture {
-    private static final int WIDTH = 520;
-    private static final int LEFT = 84;
-    private static final int RIGHT = WIDTH - 8;
     private static final int TOP = 24;
     private static final int VALUES_END = 270;
     private static final int PANEL = 84;
     private static final int GAP = 22;
+    private static final int BESIDE = 8;
     private static final int MOST_TICKS = 6;
     private static final int FEW_TICKS = 4;
     private static final int SAMPLES = 24;
@@ -52,24 +50,26 @@ final class DriftPicture {
     private final Instant from;
     private final Instant on;
     private final Instant to;
+    private final Picture.Width width;
     private final Scale days;
     private final Scale values;
     private final Drawing drawing;
 
-    DriftPicture(PointStory story, Tolerance tolerance, Instant on, ZoneOffset yard) {
+    DriftPicture(PointStory story, Tolerance tolerance, Instant on, ZoneOffset yard, Picture.Width width) {
         this.story = story;
         this.tolerance = tolerance;
         this.yard = yard;
         this.on = on;
+        this.width = width;
         Instant first = story.catches().get(0).implied().at();
         Duration span = Duration.between(first, on);
         Duration margin = Duration.ofSeconds((long) Math.max(30 * SECONDS_A_DAY, MARGIN * span.toSeconds()));
         from = first.minus(margin);
         to = on.plus(story.line().trend().isPresent() ? AHEAD : margin);
-        days = new Scale(number(from), number(to), LEFT, RIGHT);
+        days = new Scale(number(from), number(to), width.left(), width.width() - BESIDE);
         values = values();
         int height = VALUES_END + 26 + (story.isCharted() ? 2 * (PANEL + GAP) : 0);
-        drawing = new Drawing(WIDTH, height, description());
+        drawing = new Drawing(width.width(), height, description());
     }
 
     private static double number(Instant at) {
@@ -132,7 +132,7 @@ final class DriftPicture {
         held().forEach(one ->
                 drawing.line("solid", x(one.from), values.at(one.value), x(one.to), values.at(one.value)));
         story.catches().forEach(this::caught);
-        drawing.yAxis(LEFT, values, MOST_TICKS, "what leaves, " + story.symbol());
+        drawing.yAxis(days.start(), values, MOST_TICKS, "what leaves, " + story.symbol());
         drawing.xAxis(VALUES_END, days, List.of(), tick -> "");
         if (story.isCharted()) {
             int top = VALUES_END + GAP;
@@ -210,7 +210,7 @@ final class DriftPicture {
 
     /** Repairs and other changes, by their numbers in the table, and the day that all is looked at. */
     private void marks() {
-        double last = LEFT;
+        double last = days.start();
         for (int i = 0; i < story.events().size(); i++) {
             Instant at = instant(i);
             if (at.isAfter(from)) {
@@ -338,7 +338,7 @@ final class DriftPicture {
 
     private void frame(Scale up, String title) {
         drawing.line("axis", days.start(), up.at(0), days.end(), up.at(0));
-        drawing.yAxis(LEFT, up, FEW_TICKS, title);
+        drawing.yAxis(days.start(), up, FEW_TICKS, title);
     }
 
     private void dates(double y) {
@@ -349,7 +349,7 @@ final class DriftPicture {
             drawing.line("axis", x, y, x, y + 4);
             drawing.text(
                     "middle",
-                    Math.min(x, RIGHT - 22.0),
+                    Math.min(x, days.end() - 22),
                     y + 17,
                     YearMonth.from(tick).toString());
         }
@@ -361,7 +361,7 @@ final class DriftPicture {
         LocalDate end = to.atOffset(yard).toLocalDate();
         long months = Period.between(begin, end).toTotalMonths() + 1;
         int step = MONTHS.stream()
-                .filter(one -> months / one < MOST_TICKS)
+                .filter(one -> months / one < width.mostTicks())
                 .findFirst()
                 .orElse(MONTHS.get(MONTHS.size() - 1));
         List<LocalDate> ticks = new ArrayList<>();

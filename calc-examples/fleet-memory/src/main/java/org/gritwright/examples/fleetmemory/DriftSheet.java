@@ -17,11 +17,11 @@ import org.gritwright.core.history.drift.Trend;
  *
  * @param told what it says in sentences
  */
-record DriftSheet(String name, List<String> told, Drawing picture, List<PageTable> tables) {
+record DriftSheet(String name, List<String> told, Picture picture, List<PageTable> tables) {
     static DriftSheet of(Overview fleet, PointStory story) {
-        Drawing picture = new DriftPicture(
-                        story, fleet.tolerance(), fleet.at(), fleet.history().yard())
-                .drawn();
+        Picture picture = Picture.of(width -> new DriftPicture(
+                        story, fleet.tolerance(), fleet.at(), fleet.history().yard(), width)
+                .drawn());
         List<PageTable> tables = new ArrayList<>(List.of(catches(story)));
         if (!story.events().isEmpty()) {
             tables.add(events(story));

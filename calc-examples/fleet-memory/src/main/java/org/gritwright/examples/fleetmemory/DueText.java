@@ -29,7 +29,7 @@ final class DueText {
             lines.add("");
             lines.add(due.truck() + ", " + due.point());
             for (Reason reason : due.reasons()) {
-                lines.add("  by " + reason.by() + ": " + reason.words());
+                lines.add("  " + Words.due(reason.by(), fleet.on()) + ": " + reason.words());
             }
             lines.add("  expected error " + Words.expected(due.expectedError()) + atStake(due));
             lines.add("  to do: " + due.work().words());

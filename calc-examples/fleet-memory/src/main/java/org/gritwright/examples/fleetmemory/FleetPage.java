@@ -1,6 +1,7 @@
 package org.gritwright.examples.fleetmemory;
 
 import java.io.IOException;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
@@ -25,13 +26,14 @@ final class FleetPage {
      */
     record DueWords(
             String truck, String link, String point, List<String> reasons, String error, String stake, String work) {
-        static DueWords of(Due due) {
+        static DueWords of(Due due, LocalDate on) {
             return new DueWords(
                     due.truck(),
                     PageNames.of("truck", due.truck()),
                     due.point().toString(),
                     due.reasons().stream()
-                            .map(reason -> "By " + reason.by() + ": " + Words.minus(reason.words()))
+                            .map(reason ->
+                                    Words.capital(Words.due(reason.by(), on)) + ": " + Words.minus(reason.words()))
                             .toList(),
                     Words.expected(due.expectedError()),
                     Amounts.si(Mass.class, due.atStake()) > 0
@@ -53,7 +55,9 @@ final class FleetPage {
             throws IOException {
         Map<String, Object> model = new HashMap<>(about(fleet));
         model.put("summary", summary(fleet, trucks));
-        model.put("dues", fleet.dues().stream().map(DueWords::of).toList());
+        model.put(
+                "dues",
+                fleet.dues().stream().map(due -> DueWords.of(due, fleet.on())).toList());
         model.put("unknown", quiet(trucks, TruckOverview.Quiet.UNKNOWN));
         model.put("doubtful", quiet(trucks, TruckOverview.Quiet.DOUBTFUL));
         model.put("proven", quiet(trucks, TruckOverview.Quiet.PROVEN));
@@ -163,7 +167,7 @@ final class FleetPage {
         return truck.dues().stream()
                 .map(Due::by)
                 .min(Comparator.naturalOrder())
-                .map(day -> "by " + day)
+                .map(day -> Words.due(day, truck.fleet().on()))
                 .orElse("nothing");
     }
 

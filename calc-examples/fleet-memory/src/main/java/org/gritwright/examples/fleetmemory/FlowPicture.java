@@ -10,22 +10,13 @@ import org.gritwright.core.season.Flow;
 
 /** A pile's account as flows: what was there or came from the left, what left or remains to the right, each as wide as it is heavy. */
 final class FlowPicture {
-    private static final int WIDTH = 520;
-    private static final int LEFT = 182;
-    private static final int RIGHT = WIDTH - 182;
-    private static final int PILE_FROM = 228;
-    private static final int PILE_TO = WIDTH - PILE_FROM;
     private static final int TOP = 26;
     private static final int TALL = 240;
 
-    /** So that each flow's words have their own line. */
     private static final int LINE = 18;
 
     private static final int BETWEEN = 4;
     private static final int WORDS = 8;
-
-    /** Of a flow's name and mass: what fits beside it. */
-    private static final int LONGEST = 22;
 
     private static final int SHORTEST_NAME = 8;
 
@@ -35,13 +26,49 @@ final class FlowPicture {
     /** More tickets are one flow, beside which what nobody wrote down is seen. */
     private static final int TICKETS = 8;
 
+    /**
+     * Where things stand.
+     *
+     * @param left where flows begin, with their words on its left
+     * @param pileFrom where the pile begins
+     * @param longest so many letters fit beside a flow
+     * @param lines name and mass of a flow stand in so many lines
+     */
+    private record Layout(int width, int left, int pileFrom, int longest, int lines) {
+        static Layout of(Picture.Width width) {
+            return switch (width) {
+                case WIDE -> new Layout(width.width(), 182, 228, 22, 1);
+                case NARROW -> new Layout(width.width(), 114, 136, 13, 2);
+            };
+        }
+
+        int right() {
+            return width - left;
+        }
+
+        int pileTo() {
+            return width - pileFrom;
+        }
+
+        /** So that each flow's words have their own lines. */
+        int least() {
+            return LINE * lines;
+        }
+
+        boolean isNarrow() {
+            return lines > 1;
+        }
+    }
+
     private final PileSheet sheet;
+    private final Layout layout;
 
     /** What is drawn as one flow. */
     private record Band(String name, String mass, double steps, String look) {}
 
-    FlowPicture(PileSheet sheet) {
+    FlowPicture(PileSheet sheet, Picture.Width width) {
         this.sheet = sheet;
+        layout = Layout.of(width);
     }
 
     Drawing drawn() {
@@ -51,24 +78,25 @@ final class FlowPicture {
         double scale = total > 0 ? TALL / total : 0;
         double height = Math.max(height(in, scale), height(out, scale));
         Drawing drawing = new Drawing(
-                WIDTH,
+                layout.width,
                 (int) Math.ceil(TOP + height + 8),
                 "Flows of pile " + sheet.pile().id() + ": "
                         + Words.count(sheet.in().size(), "flow") + " from the left and "
                         + Words.count(sheet.out().size(), "flow") + " to the right, "
                         + sheet.rounding().text(sheet.sum()) + " each. The table gives the numbers.");
         double middle = TOP + height / 2;
-        side(drawing, in, scale, middle, LEFT, PILE_FROM, "end", LEFT - WORDS);
-        side(drawing, out, scale, middle, RIGHT, PILE_TO, "start", RIGHT + WORDS);
+        side(drawing, in, scale, middle, layout.left, layout.pileFrom, "end", layout.left - WORDS);
+        side(drawing, out, scale, middle, layout.right(), layout.pileTo(), "start", layout.right() + WORDS);
         double top = middle - TALL / 2.0;
         drawing.area(
                 "pile",
-                List.of(new Drawing.Spot(PILE_FROM, top), new Drawing.Spot(PILE_TO, top)),
-                List.of(new Drawing.Spot(PILE_FROM, top + TALL), new Drawing.Spot(PILE_TO, top + TALL)));
-        drawing.text("middle", WIDTH / 2.0, middle, sheet.rounding().number(sheet.sum()));
-        drawing.text("middle", WIDTH / 2.0, middle + LINE, sheet.rounding().symbol());
-        drawing.text("middle", LEFT / 2.0, 12, "was there or came");
-        drawing.text("middle", WIDTH - LEFT / 2.0, 12, "left or remains");
+                List.of(new Drawing.Spot(layout.pileFrom, top), new Drawing.Spot(layout.pileTo(), top)),
+                List.of(new Drawing.Spot(layout.pileFrom, top + TALL), new Drawing.Spot(layout.pileTo(), top + TALL)));
+        drawing.text("middle", layout.width / 2.0, middle, sheet.rounding().number(sheet.sum()));
+        drawing.text(
+                "middle", layout.width / 2.0, middle + LINE, sheet.rounding().symbol());
+        drawing.text("start", 0, 12, "was there or came");
+        drawing.text("end", layout.width, 12, "left or remains");
         return drawing;
     }
 
@@ -115,8 +143,8 @@ final class FlowPicture {
     }
 
     /** At a comma, if there is one, so that no word is cut that the rest makes no sense without. */
-    private static String shortened(String name, String mass) {
-        int most = Math.max(SHORTEST_NAME, LONGEST - mass.length() - 2);
+    private String shortened(String name, String mass) {
+        int most = Math.max(SHORTEST_NAME, layout.longest - (layout.isNarrow() ? 0 : mass.length() + 2));
         if (name.codePointCount(0, name.length()) <= most) {
             return name;
         }
@@ -125,16 +153,16 @@ final class FlowPicture {
         return (comma > 0 ? start.substring(0, comma) : start) + "…";
     }
 
-    private static double place(Band band, double scale) {
-        return Math.max(LINE, band.steps * scale + BETWEEN);
+    private double place(Band band, double scale) {
+        return Math.max(layout.least(), band.steps * scale + BETWEEN);
     }
 
-    private static double height(List<Band> bands, double scale) {
+    private double height(List<Band> bands, double scale) {
         return Math.max(
                 TALL, bands.stream().mapToDouble(band -> place(band, scale)).sum());
     }
 
-    private static void side(
+    private void side(
             Drawing drawing,
             List<Band> bands,
             double scale,
@@ -156,7 +184,12 @@ final class FlowPicture {
                             + curve(bend, center - half, stacked, inner)
                             + "L" + Drawing.place(inner, stacked + 2 * half)
                             + curve(bend, stacked + 2 * half, center + half, outer) + "Z");
-            drawing.text(look, words, center, band.name + ", " + band.mass);
+            if (layout.isNarrow()) {
+                drawing.text(look, words, center - LINE / 2.0 + 1, band.name);
+                drawing.text(look, words, center + LINE / 2.0 - 1, band.mass);
+            } else {
+                drawing.text(look, words, center, band.name + ", " + band.mass);
+            }
             place += place(band, scale);
             stacked += 2 * half;
         }

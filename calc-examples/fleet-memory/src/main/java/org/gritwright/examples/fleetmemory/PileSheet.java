@@ -148,8 +148,8 @@ record PileSheet(Pile pile, Rounding rounding, List<Line> in, List<Line> out, lo
         }
     }
 
-    public Drawing picture() {
-        return new FlowPicture(this).drawn();
+    public Picture picture() {
+        return Picture.of(width -> new FlowPicture(this, width).drawn());
     }
 
     public PageTable table() {

@@ -131,7 +131,17 @@ record SeasonPage(String title, List<String> texts, Season season, SeasonBalance
                 columns,
                 rows,
                 List.of("An error is indicated ÷ true − 1: above zero, the truck reports more than it takes. Of an"
-                        + " over-report as small as stated, 95 of 100 would be found."));
+                        + " over-report as small as stated, 95 of 100 would be found. Where none up to 100 % would be, it"
+                        + " stands above why."));
+    }
+
+    /** Whether it adds up, and what was found: what a truck's own records speak against may be believed no longer. */
+    public List<String> results() {
+        return Stream.concat(
+                        balance.sentences().stream().limit(1),
+                        balance.found().stream().map(found -> found.what().sentence()))
+                .map(Words::minus)
+                .toList();
     }
 
     /** What the library says, and of which trucks it can't. */
@@ -158,14 +168,11 @@ record SeasonPage(String title, List<String> texts, Season season, SeasonBalance
                         balance.withFound().truck(one.id()).calibrationError().map(Words::error))
                 .orElse("nothing tells"));
         double smallest = known.map(one -> smallest(one.id())).orElse(Double.POSITIVE_INFINITY);
-        cells.add(
-                smallest <= MOST
-                        ? Words.percent(smallest)
-                        : Double.isInfinite(smallest) ? "none would be found" : "none below 100 %");
+        cells.add(smallest <= MOST ? Words.percent(smallest) : "none up to 100 %");
         return new PageTable.Row(truck, Optional.empty(), cells);
     }
 
-    /** The smallest over-report that would be found; none below anything if none would. */
+    /** The smallest over-report that would be found; infinite if none would. */
     private double smallest(String truck) {
         return balance.smallestOverReport(truck)
                 .map(size -> Amounts.si(Dimensionless.class, size))
@@ -178,13 +185,40 @@ record SeasonPage(String title, List<String> texts, Season season, SeasonBalance
                 .map(TruckSeason::id)
                 .filter(truck -> smallest(truck) > MUCH)
                 .toList();
-        return trucks.isEmpty()
-                ? List.of()
-                : List.of("Of " + Words.count(trucks.size(), "truck") + " not even an over-report of "
-                        + Math.round(100 * MUCH)
-                        + " % would have been found with a chance of 95 %, so that nothing here says that "
-                        + (trucks.size() == 1 ? "it is" : "they are") + " right: " + String.join(", ", trucks)
-                        + ". Weigh some loads of each, beside what it indicates of them.");
+        if (trucks.isEmpty()) {
+            return List.of();
+        }
+        List<String> words = new ArrayList<>();
+        words.add("Of " + Words.count(trucks.size(), "truck") + " not even an over-report of "
+                + Math.round(100 * MUCH)
+                + " % would have been found with a chance of 95 %, so that nothing here says that "
+                + (trucks.size() == 1 ? "it is" : "they are") + " right: " + String.join(", ", trucks)
+                + ". Weigh some loads of each, beside what it indicates of them.");
+        words.addAll(hidden());
+        return words;
+    }
+
+    /** Trucks in which not even the largest error that is looked for would be seen, by the reason. */
+    private List<String> hidden() {
+        Map<String, List<String>> byReason = new LinkedHashMap<>();
+        season.trucks().stream()
+                .filter(truck -> smallest(truck.id()) > MOST)
+                .forEach(truck -> byReason.computeIfAbsent(reason(truck), any -> new ArrayList<>())
+                        .add(truck.id()));
+        return byReason.entrySet().stream()
+                .map(one -> "An error of any size up to 100 % could hide in "
+                        + Words.count(one.getValue().size(), "truck") + ", because " + one.getKey() + ": "
+                        + String.join(", ", one.getValue()) + ".")
+                .toList();
+    }
+
+    private static String reason(TruckSeason truck) {
+        if (truck.calibrationError().isEmpty()) {
+            return "no verification says what the display should have shown";
+        }
+        return truck.loads().isEmpty()
+                ? "no load was weighed, and what lay on the piles is known too coarsely to show it"
+                : "the weighed loads are too few or too uncertain to show it";
     }
 
     private List<Suspect> suspects() {

@@ -21,7 +21,11 @@ final class TruckPage {
         Map<String, Object> model = new HashMap<>(FleetPage.about(fleet));
         model.put("id", truck.id());
         model.put("first", Pages.FIRST);
-        model.put("dues", truck.dues().stream().map(FleetPage.DueWords::of).toList());
+        model.put(
+                "dues",
+                truck.dues().stream()
+                        .map(due -> FleetPage.DueWords.of(due, fleet.on()))
+                        .toList());
         model.put("isProven", truck.quiet() == TruckOverview.Quiet.PROVEN);
         model.put("belief", truck.belief().stream().map(Words::minus).toList());
         model.put("holds", holds(truck));
@@ -91,7 +95,7 @@ final class TruckPage {
      */
     record CurveSheet(
             String material,
-            List<Drawing> picture,
+            List<Picture> picture,
             List<CurvesPicture.Key> keys,
             String caption,
             String words,
@@ -108,10 +112,10 @@ final class TruckPage {
                                 + ": there is no curve over the opening to draw. Its values stand above.",
                         List.of());
             }
-            CurvesPicture picture = new CurvesPicture(curves);
+            CurvesPicture picture = new CurvesPicture(curves, Picture.Width.WIDE);
             return new CurveSheet(
                     curves.material(),
-                    List.of(picture.drawn()),
+                    List.of(Picture.of(width -> new CurvesPicture(curves, width).drawn())),
                     picture.keys(),
                     picture.caption(),
                     "",

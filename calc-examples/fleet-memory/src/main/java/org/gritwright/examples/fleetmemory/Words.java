@@ -1,5 +1,6 @@
 package org.gritwright.examples.fleetmemory;
 
+import java.time.LocalDate;
 import java.util.Locale;
 import java.util.regex.Pattern;
 import javax.measure.Quantity;
@@ -26,6 +27,16 @@ final class Words {
     /** The same of nouns that don't end in s. */
     static String count(long number, String noun, String nouns) {
         return number + " " + (number == 1 ? noun : nouns);
+    }
+
+    /** By when something is to be done, for a person who may not look at the calendar: "by 2026-02-12", "overdue since 2026-02-02". */
+    static String due(LocalDate by, LocalDate on) {
+        return (by.isBefore(on) ? "overdue since " : "by ") + by;
+    }
+
+    /** With a capital letter in front. */
+    static String capital(String words) {
+        return words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
     }
 
     /** Sentences of the library write -3 %, tables −3 %: on one page both have the minus sign. */

@@ -100,6 +100,11 @@ final class Fixtures {
         return Files.writeString(file, format.toText(document));
     }
 
+    /** A page without the marks around what a line's end must not break. */
+    static String unmarked(String html) {
+        return html.replaceAll("<span class=\"whole\">([^<]*)</span>", "$1");
+    }
+
     /** All that a database holds, as an export. */
     static String export(Database database) {
         try (Store store = Store.open(database)) {

@@ -51,8 +51,19 @@ class PagesInBrowserTest {
             "odd/" + PageNames.of("truck", OddSeasons.LONG),
             "hostile/" + PageNames.of("season", "2025/26"));
 
-    /** A phone, a desk at 200 % (WCAG 2.2, 1.4.4), just above and below where rows become blocks, a desk. */
-    private static final List<Integer> WIDTHS = List.of(390, 650, 955, 985, 1300);
+    /** Phones, a desk at 200 % (WCAG 2.2, 1.4.4), just above and below where rows become blocks, a desk. */
+    private static final List<Integer> WIDTHS = List.of(320, 390, 650, 768, 955, 985, 1000, 1300);
+
+    /** In CSS pixels. */
+    private static final double LEAST_ON_SCREEN = 11;
+
+    /** 11 pt and 9 pt; an inch has 72 of them and 96 CSS pixels. */
+    private static final double LEAST_ON_PAPER = 11 * 96.0 / 72;
+
+    private static final double LEAST_IN_PICTURES_ON_PAPER = 9 * 96.0 / 72;
+
+    /** What the margins of 14 mm leave of 8.5 in, and a scroll bar that paper doesn't have. */
+    private static final int ON_LETTER = 710 + 15;
 
     private static final double LETTER_WIDTH = 8.5;
     private static final double LETTER_HEIGHT = 11;
@@ -125,8 +136,9 @@ class PagesInBrowserTest {
     }
 
     @SuppressWarnings("unchecked") // what the script gives
-    private List<String> look(String what) {
-        return (List<String>) Objects.requireNonNull(driver.executeScript(looks + "return looks." + what + "();"));
+    private List<String> look(String what, Object... more) {
+        return (List<String>)
+                Objects.requireNonNull(driver.executeScript(looks + "return looks." + what + "(...arguments);", more));
     }
 
     @ParameterizedTest
@@ -136,7 +148,50 @@ class PagesInBrowserTest {
             show(page, width);
             assertThat(look("sideways")).as(page + " at " + width).isEmpty();
             assertThat(look("cutInPictures")).as(page + " at " + width).isEmpty();
+            assertThat(look("broken")).as(page + " at " + width).isEmpty();
         }
+    }
+
+    /** In gloves, in a yard, in bad light. */
+    @ParameterizedTest
+    @FieldSource("PAGES")
+    void wordsArentSmall(String page) {
+        for (int width : WIDTHS) {
+            show(page, width);
+            assertThat(look("small", LEAST_ON_SCREEN, LEAST_ON_SCREEN))
+                    .as(page + " at " + width)
+                    .isEmpty();
+        }
+        try {
+            driver.executeCdpCommand("Emulation.setEmulatedMedia", Map.of("media", "print"));
+            show(page, ON_LETTER);
+            assertThat(look("small", LEAST_ON_PAPER, LEAST_IN_PICTURES_ON_PAPER))
+                    .as(page + " on paper")
+                    .isEmpty();
+            assertThat(look("broken")).as(page + " on paper").isEmpty();
+            assertThat(look("sideways"))
+                    .as(page + " on paper, which a browser would shrink")
+                    .isEmpty();
+        } finally {
+            driver.executeCdpCommand("Emulation.setEmulatedMedia", Map.of("media", ""));
+        }
+    }
+
+    /** What stays together is found as it is typed. */
+    @Test
+    void whatStaysTogetherIsFoundAndCopiedAsItIsTyped() throws IOException {
+        show("demo/truck-c-12.html", 320);
+        for (String typed : List.of("C-12", "2024-12-09", "±4 %", "conveyor changed: new chain")) {
+            assertThat(driver.executeScript(
+                            "getSelection().removeAllRanges(); return window.find(arguments[0])", typed))
+                    .as(typed)
+                    .isEqualTo(true);
+        }
+        assertThat(driver.executeScript(
+                                "getSelection().selectAllChildren(document.body); return getSelection().toString()")
+                        .toString())
+                .contains("Truck C-12", "2024-12-09", "Tolerance ±4 %.")
+                .doesNotContain("\u00A0", "\u2011", "\u2060");
     }
 
     @ParameterizedTest
@@ -191,16 +246,16 @@ class PagesInBrowserTest {
         byte[] pdf = Base64.getDecoder().decode((String) Objects.requireNonNull(printed.get("data")));
         try (PDDocument document = Loader.loadPDF(pdf)) {
             Edges edges = new Edges();
+            edges.setSortByPosition(true);
             String text = edges.getText(document).replaceAll("\\s+", " ");
             assertThat(edges.right).isBetween(0.3, 0.97);
             assertThat(edges.bottom).isLessThan(0.97);
             assertThat(text).contains(Caution.FIRST);
             if (page.startsWith("demo/truck")) {
-                assertThat(text).as("no cell breaks a date or a word").contains("2023-10-14 verification ");
+                assertThat(text).as("no cell breaks a date or a word").contains("2023-10-14 what: verification ");
             }
-            if (!page.contains("season")) {
-                assertThat(text).contains("Lock out first:", "they come before this page.");
-            }
+            assertThat(text).contains("Lock out first:", "they come before this page.");
+            assertThat(edges.smallest).as("points").isGreaterThanOrEqualTo(9);
         }
     }
 
@@ -208,12 +263,14 @@ class PagesInBrowserTest {
     private static final class Edges extends PDFTextStripper {
         private double right;
         private double bottom;
+        private double smallest = Double.MAX_VALUE;
 
         @Override
         protected void processTextPosition(TextPosition at) {
             if (at.getDir() == 0 && !at.getUnicode().isBlank()) {
                 right = Math.max(right, (at.getX() + at.getWidth()) / at.getPageWidth());
                 bottom = Math.max(bottom, at.getY() / at.getPageHeight());
+                smallest = Math.min(smallest, at.getFontSizeInPt());
             }
             super.processTextPosition(at);
         }
@@ -225,11 +282,15 @@ class PagesInBrowserTest {
         show("demo/truck-c-07.html", 390);
         driver.executeScript("document.querySelector('h1').style.width = '500px';"
                 + "document.querySelector('svg').removeAttribute('aria-label');"
-                + "document.querySelector('svg text').setAttribute('x', '900');"
-                + "document.querySelector('table').deleteCaption();");
+                + "document.querySelector('.narrow svg text').setAttribute('x', '900');"
+                + "document.querySelector('table').deleteCaption();"
+                + "document.querySelector('.narrow svg').style.width = '200px';"
+                + "document.querySelector('.caution').innerHTML = 'a '.repeat(20) + 'C-1<br>2 and 7.1<br> %';");
         assertThat(look("sideways")).anyMatch(one -> one.contains("the page is"));
         assertThat(look("wordless")).hasSize(1);
         assertThat(look("cutInPictures")).hasSize(1);
         assertThat(look("headless")).hasSize(1);
+        assertThat(look("small", LEAST_ON_SCREEN, LEAST_ON_SCREEN)).isNotEmpty();
+        assertThat(look("broken")).isNotEmpty();
     }
 }

@@ -123,7 +123,7 @@ class PagesTest {
 
     /** What a browser would show, each tag a blank. */
     private static String text(String html) {
-        return html.substring(html.indexOf("<body>"))
+        return Fixtures.unmarked(html.substring(html.indexOf("<body>")))
                 .replaceAll("<[^>]*>", " ")
                 .replace("&#39;", "'")
                 .replace("&lt;", "<")
@@ -142,7 +142,7 @@ class PagesTest {
         for (Due due : demo.dues()) {
             List<String> words = new ArrayList<>(
                     List.of(due.truck(), due.point().toString(), due.work().words()));
-            due.reasons().forEach(reason -> words.add("By " + reason.by() + ": " + reason.words()));
+            due.reasons().forEach(reason -> words.add(when(reason.by()) + ": " + reason.words()));
             words.add("Expected error " + Words.expected(due.expectedError()));
             words.add(Argument.number(due.atStake()).words() + " of what is planned");
             for (String one : words) {
@@ -152,6 +152,27 @@ class PagesTest {
             assertThat(text(page(due.truck()))).contains(due.work().words());
         }
         assertThat(Amounts.si(Mass.class, demo.dues().get(0).atStake())).isPositive();
+    }
+
+    private static String when(LocalDate by) {
+        return (by.isBefore(InventedSeasons.DEMO_DAY) ? "Overdue since " : "By ") + by;
+    }
+
+    @Test
+    void whatIsOverdueIsSaidToBeAndWhatIsDueOnTheDayIsNot() {
+        assertThat(text(Objects.requireNonNull(pages.get(Pages.FIRST))))
+                .contains("Overdue since 2026-01-27: ", "overdue since 2026-01-27");
+        List<Overview> days = Stream.of(LocalDate.of(2026, 2, 2), LocalDate.of(2026, 2, 3))
+                .map(on -> Overview.of(demo.history(), TOLERANCE, 1, List.of(), on))
+                .toList();
+        assertThat(days.get(0).dues())
+                .anySatisfy(due -> assertThat(
+                                FleetPage.DueWords.of(due, days.get(0).on()).reasons())
+                        .contains("By 2026-02-02: not checked since a change"));
+        assertThat(days.get(1).dues())
+                .anySatisfy(due -> assertThat(
+                                FleetPage.DueWords.of(due, days.get(1).on()).reasons())
+                        .contains("Overdue since 2026-02-02: not checked since a change"));
     }
 
     @Test
@@ -225,8 +246,8 @@ class PagesTest {
         }
         assertThat(text(page("C-07")).split(" ALARM ", -1)).hasSize(3);
         assertThat(page("C-07").split("class=\"ring\"", -1))
-                .as("rings on three charts")
-                .hasSize(1 + 2 + 2 + 2);
+                .as("rings on three charts, drawn wide and narrow")
+                .hasSize(1 + 2 * (2 + 2 + 2));
         assertThat(page("C-08")).doesNotContain("class=\"ring\"");
     }
 
@@ -267,7 +288,7 @@ class PagesTest {
         assertThat(lost.steps().get(lost.steps().size() - 1).value()).isEmpty();
         assertThat(text(page("C-09"))).contains("2026-01-27 nobody knows", "controller set back");
         assertThat(text(page("C-12"))).contains("1 2024-12-09 conveyor changed: new chain and sprockets D. Finch");
-        assertThat(page("C-12").split("class=\"event\"", -1)).hasSize(2);
+        assertThat(page("C-12").split("class=\"event\"", -1)).hasSize(3);
         // The mistaken event was withdrawn.
         assertThat(page("C-03")).doesNotContain("class=\"event\"", "straightened");
     }
@@ -311,7 +332,8 @@ class PagesTest {
     @Test
     void whatCameLaterDoesNotCount() throws IOException {
         Overview before = Overview.of(demo.history(), TOLERANCE, 1, List.of(), LocalDate.of(2024, 12, 20));
-        String html = Pages.of(before, List.of()).get(PageNames.of("truck", "C-12"));
+        String html = Fixtures.unmarked(
+                Objects.requireNonNull(Pages.of(before, List.of()).get(PageNames.of("truck", "C-12"))));
         assertThat(html).contains("2024-12-05").doesNotContain("2025-01-16", "2026-01");
     }
 

@@ -99,7 +99,7 @@ class SeasonCurvesTest {
 
     @Test
     void theLastFourSeasonsHaveALineAndAMarkEachAndTheEarlierOnesAreQuiet() {
-        CurvesPicture picture = new CurvesPicture(curves);
+        CurvesPicture picture = new CurvesPicture(curves, Picture.Width.WIDE);
         List<String> looks =
                 picture.drawn().shapes().stream().map(Drawing.Shape::look).toList();
         // Above and below: four earlier seasons, three of the last four, and the band below.
@@ -127,10 +127,11 @@ class SeasonCurvesTest {
 
     @Test
     void withoutFittedCurvesNoLineIsInvented() {
-        CurvesPicture picture = new CurvesPicture(curves(fleet.with(FittedCurves.NONE)));
+        CurvesPicture picture = new CurvesPicture(curves(fleet.with(FittedCurves.NONE)), Picture.Width.WIDE);
         assertThat(picture.drawn().shapes()).extracting(Drawing.Shape::look).containsOnly("mark", "quiet", "axis");
         assertThat(picture.caption()).startsWith("Marks: the season’s last catch at each opening. No line joins them");
-        assertThat(new CurvesPicture(curves).caption()).startsWith("Lines: the curves that were fitted");
+        assertThat(new CurvesPicture(curves, Picture.Width.WIDE).caption())
+                .startsWith("Lines: the curves that were fitted");
     }
 
     @Test
@@ -145,6 +146,7 @@ class SeasonCurvesTest {
     }
 
     private static String page(String truck) throws Exception {
-        return Objects.requireNonNull(Pages.of(fleet, List.of()).get(PageNames.of("truck", truck)));
+        return Fixtures.unmarked(
+                Objects.requireNonNull(Pages.of(fleet, List.of()).get(PageNames.of("truck", truck))));
     }
 }

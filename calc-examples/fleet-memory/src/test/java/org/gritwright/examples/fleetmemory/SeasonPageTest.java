@@ -5,8 +5,10 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.io.IOException;
 import java.time.LocalDate;
+import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -15,6 +17,8 @@ import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
 import net.jqwik.api.constraints.Size;
+import org.gritwright.core.history.History;
+import org.gritwright.core.judgement.Tolerance;
 import org.gritwright.core.season.Delivery;
 import org.gritwright.core.season.Draw;
 import org.gritwright.core.season.Flow;
@@ -37,6 +41,10 @@ class SeasonPageTest {
             InventedSeason.of(0, -30, -3));
 
     private static final Pattern NUMBER = Pattern.compile("-?[0-9]+\\.[0-9]+");
+
+    private static String html(SeasonPage page) throws IOException {
+        return Fixtures.unmarked(page.html(Templates.read()));
+    }
 
     private static double printed(String cell) {
         return Double.parseDouble(cell.replace(" ton", "").replace('−', '-').replace("+", ""));
@@ -84,7 +92,7 @@ class SeasonPageTest {
             for (PileSheet sheet : InventedSeason.page(season).sheets()) {
                 List<PileSheet.Line> lines = new ArrayList<>(FlowPicture.lines(sheet.in()));
                 lines.addAll(FlowPicture.lines(sheet.out()));
-                List<Drawing.Shape> flows = sheet.picture().shapes().stream()
+                List<Drawing.Shape> flows = sheet.picture().wide().shapes().stream()
                         .filter(shape ->
                                 shape.look().equals("flow") || shape.look().equals("found"))
                         .toList();
@@ -177,14 +185,14 @@ class SeasonPageTest {
                         new Draw("north", 3, InventedSeason.tons(100))),
                 List.of());
         SeasonPage page = InventedSeason.page(new Season(List.of(north), List.of(truck)));
-        String html = page.html(Templates.read());
+        String html = html(page);
 
         assertThat(html)
                 .contains("Pile north, between the surveys of 2027-01-15 and 2027-02-20: ")
                 .contains("The survey of 2027-01-15 of pile north found ")
                 .contains("not written, between the surveys of 2027-01-15 and 2027-02-20")
                 .doesNotContainPattern("period \\d");
-        assertThat(page.sheets().get(0).picture().labels())
+        assertThat(page.sheets().get(0).picture().wide().labels())
                 .extracting(Drawing.Label::text)
                 .anyMatch(text -> text.startsWith("not written…, "));
     }
@@ -193,7 +201,7 @@ class SeasonPageTest {
     void suspectsStandInTheLibrarysOrderAndWords() throws IOException {
         SeasonPage page = InventedSeason.page(InventedSeason.of(0.07, 0, 0));
         SeasonBalance balance = page.balance();
-        String html = page.html(Templates.read()).replace("&#39;", "'");
+        String html = html(page).replace("&#39;", "'");
         assertThat(balance.suspicions()).hasSizeGreaterThan(3);
         assertThat(Pattern.compile("<li><p>(.*?) Score [0-9.]+[:.]")
                         .matcher(html)
@@ -215,7 +223,7 @@ class SeasonPageTest {
     @Test
     void theTrucksDrawsAddUpOverThePiles() throws IOException {
         SeasonPage page = InventedSeason.page(InventedSeason.of(0.07, 0, 0));
-        String html = page.html(Templates.read());
+        String html = html(page);
         long drawn = 0;
         for (PileSheet sheet : page.sheets()) {
             drawn += sheet.out().stream()
@@ -224,7 +232,53 @@ class SeasonPageTest {
                     .sum();
         }
         assertThat(html).contains(page.sheets().get(0).rounding().text(drawn));
-        assertThat(html).contains("C-20, C-21", "nothing tells", "none would be found");
+        assertThat(html).contains("C-20, C-21", "nothing tells", "none up to 100 %");
+    }
+
+    @Test
+    void whatASeasonFoundStandsOnTheFirstPageToo() throws IOException {
+        SeasonPage page = InventedSeason.page(InventedSeason.of(0.07, 0, 0));
+        Overview none = Overview.of(
+                History.of(List.of(), ZoneOffset.UTC), Tolerance.percent(4), 1, List.of(), LocalDate.of(2026, 12, 1));
+        String html = Fixtures.unmarked(
+                        Objects.requireNonNull(Pages.of(none, List.of(page)).get(Pages.FIRST)))
+                .replace("&#39;", "'");
+
+        assertThat(page.balance().found()).isNotEmpty();
+        assertThat(html)
+                .contains("<p>It doesn't add up within the stated uncertainties")
+                .contains(
+                        "<p>" + Words.minus(page.balance().found().get(0).what().sentence()) + "</p>");
+    }
+
+    /** Whoever reads the table of the trucks finds in the words above why nothing would be found. */
+    @Test
+    void whereAnErrorOfAnySizeCouldHideItIsSaidWhy() {
+        Season season = InventedSeason.of(0, 0, 0);
+        List<TruckSeason> trucks = new ArrayList<>(season.trucks());
+        trucks.add(TruckSeason.verified(
+                "C-30",
+                Measured.of(
+                        Amounts.of(0, SpreadingUnits.PERCENT),
+                        Amounts.of(1, SpreadingUnits.PERCENT),
+                        Double.POSITIVE_INFINITY),
+                List.of(Draw.of("north", InventedSeason.tons(2))),
+                List.of()));
+        SeasonPage page = InventedSeason.page(new Season(season.piles(), trucks));
+
+        assertThat(page.unseen())
+                .contains(
+                        "An error of any size up to 100 % could hide in 2 trucks, because no verification says what the display"
+                                + " should have shown: C-20, C-21.",
+                        "An error of any size up to 100 % could hide in 1 truck, because no load was weighed, and what lay on"
+                                + " the piles is known too coarsely to show it: C-30.");
+        for (PageTable.Row row : page.trucks(page.sheets()).rows()) {
+            boolean isHidden = row.cells().get(row.cells().size() - 1).equals("none up to 100 %");
+            assertThat(page.unseen().stream()
+                            .anyMatch(words -> words.startsWith("An error of any size") && words.contains(row.head())))
+                    .as(row.head())
+                    .isEqualTo(isHidden);
+        }
     }
 
     @Test
@@ -248,7 +302,9 @@ class SeasonPageTest {
                 few.trucks());
         PileSheet south = InventedSeason.page(season).sheets().get(1);
         assertThat(south.table().rows()).hasSizeGreaterThan(60);
-        assertThat(south.picture().labels()).extracting(Drawing.Label::text).contains("60 tickets, 618.30 ton");
+        assertThat(south.picture().wide().labels())
+                .extracting(Drawing.Label::text)
+                .contains("60 tickets, 618.30 ton");
     }
 
     @Test
@@ -272,7 +328,7 @@ class SeasonPageTest {
                         InventedSeason.stated(2900 - 2820 - 15, 1))
                 .losing(InventedSeason.tons(10));
         List<String> labels =
-                InventedSeason.page(new Season(List.of(north), many)).sheets().get(0).picture().labels().stream()
+                InventedSeason.page(new Season(List.of(north), many)).sheets().get(0).picture().wide().labels().stream()
                         .map(Drawing.Label::text)
                         .toList();
 
