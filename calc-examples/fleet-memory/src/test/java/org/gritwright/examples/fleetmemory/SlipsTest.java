@@ -38,7 +38,7 @@ class SlipsTest {
     private String index() throws Exception {
         Path pages = folder.resolve("pages");
         assertThat(Fixtures.run(database, "pages", "--output", pages).code()).isZero();
-        return Files.readString(pages.resolve(Pages.FIRST));
+        return Fixtures.unmarked(Files.readString(pages.resolve(Pages.FIRST)));
     }
 
     @Test
