@@ -119,6 +119,43 @@ class BadInputTest {
                 + " and this example knows grains, and what wets them");
     }
 
+    /** In January the pump is found to lay a tenth less than its display says. */
+    @Test
+    void anErrorOfALiquidThatGrewIsRefusedAndItsBoundsAreNot() throws Exception {
+        ObjectMapper json = new ObjectMapper();
+        JsonNode later = json.readTree(Files.readString(records.resolve("K-03 brine-2026-10-19.json")));
+        ObjectNode day = (ObjectNode) later.get("entered");
+        day.put("day", "2027-01-12");
+        ObjectNode truck = (ObjectNode) day.get("trucks").get(0);
+        truck.remove("calibrationCatches");
+        truck.set("verificationCatches", json.readTree(JANUARY_CATCHES));
+        Files.writeString(records.resolve("K-03 brine-2027-01-12.json"), json.writeValueAsString(later));
+
+        for (FoundErrors grown : List.of(FoundErrors.WITH_TURNS, FoundErrors.WITH_AMOUNT)) {
+            Fixtures.Run run = evaluate("--found-errors=" + grown);
+            assertThat(run.err().strip())
+                    .isEqualTo(
+                            "record K-03 brine-2027-01-12.json of K-03 brine can't be used: an error of a liquid that"
+                                    + " grew with turns or amount isn't corrected here: run it with AS_LEFT and AS_FOUND, which are"
+                                    + " the bounds");
+            assertThat(run.code()).isEqualTo(SeasonCommand.BAD_INPUT);
+        }
+        for (FoundErrors bound : List.of(FoundErrors.AS_LEFT, FoundErrors.AS_FOUND)) {
+            assertThat(evaluate("--found-errors=" + bound).err()).contains("holds no .parquet file");
+        }
+    }
+
+    private static final String JANUARY_CATCHES = """
+            [{"at": "2027-01-12T10:00:00-06:00", "material": "salt brine",
+              "read": {"container": "measure M-5", "fills": ["2.8 gal"]}, "counted": {"pulses": "6048 pulse"},
+              "inForce": "0.0155 gal/rev", "targetRate": "300 lb/mi",
+              "prewetRate": "10 gal/ton", "testSpeed": "25 mi/h", "runTime": "300 s"},
+             {"at": "2027-01-12T10:20:00-06:00", "material": "salt brine",
+              "read": {"container": "measure M-5", "fills": ["2.82 gal"]}, "counted": {"pulses": "6048 pulse"},
+              "inForce": "0.0155 gal/rev", "targetRate": "300 lb/mi",
+              "prewetRate": "10 gal/ton", "testSpeed": "25 mi/h", "runTime": "300 s"}]
+            """;
+
     /** The truck as it was entered, changed. */
     private void change(String record, Consumer<ObjectNode> change) throws Exception {
         ObjectMapper json = new ObjectMapper();
