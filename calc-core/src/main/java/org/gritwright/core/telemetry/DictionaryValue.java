@@ -93,9 +93,14 @@ public record DictionaryValue(Entry entry, int raw, boolean isSaturated) {
         }
     }
 
-    /** Checks that the entry is there. */
+    /**
+     * Checks the value.
+     *
+     * @throws org.gritwright.units.InvalidInputException if it is below the entry's range
+     */
     public DictionaryValue {
         Require.given(DictionaryValue.class, entry);
+        Require.that(raw >= entry.lowest, "raw value of entry " + entry.identifier, entry.lowest + " or more", raw);
     }
 
     /**

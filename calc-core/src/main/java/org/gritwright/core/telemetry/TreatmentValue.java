@@ -7,6 +7,7 @@ import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Length;
 import org.gritwright.units.Amounts;
 import org.gritwright.units.SpreadingUnits;
+import org.gritwright.units.UnitSymbol;
 import org.gritwright.units.check.Require;
 import org.gritwright.units.quantity.LaneApplicationRate;
 
@@ -20,7 +21,7 @@ import org.gritwright.units.quantity.LaneApplicationRate;
  *
  * @param object which object
  * @param value the whole number
- * @param unit the unit as it was stated, or "%"; blank for a number out of a list
+ * @param unit the symbol of the unit that was stated, or "%"; blank for a number out of a list
  * @param isSaturated whether what it stands for was beyond the range
  */
 public record TreatmentValue(TreatmentObject object, int value, String unit, boolean isSaturated) {
@@ -167,7 +168,8 @@ public record TreatmentValue(TreatmentObject object, int value, String unit, boo
     public static TreatmentValue ofAmount(Quantity<LaneApplicationRate> rate, Unit<LaneApplicationRate> unit) {
         Objects.requireNonNull(rate, "rate");
         Objects.requireNonNull(unit, "unit");
-        return TreatmentObject.AMOUNT.of(Amounts.in(rate, unit), unit.toString());
+        return TreatmentObject.AMOUNT.of(
+                Amounts.in(rate, unit), UnitSymbol.of(unit).symbol());
     }
 
     /**
@@ -180,6 +182,7 @@ public record TreatmentValue(TreatmentObject object, int value, String unit, boo
     public static TreatmentValue ofWidth(Quantity<Length> width, Unit<Length> unit) {
         Objects.requireNonNull(width, "width");
         Objects.requireNonNull(unit, "unit");
-        return TreatmentObject.WIDTH.of(Amounts.in(width, unit), unit.toString());
+        return TreatmentObject.WIDTH.of(
+                Amounts.in(width, unit), UnitSymbol.of(unit).symbol());
     }
 }

@@ -82,6 +82,16 @@ class DictionaryValueTest {
     }
 
     @Test
+    void aNumberBelowTheEntrysRangeIsNone() {
+        assertThat(new DictionaryValue(Entry.SPEED, Integer.MIN_VALUE, false).raw())
+                .isEqualTo(Integer.MIN_VALUE);
+        assertThat(new DictionaryValue(Entry.TOTAL_GRAMS, 0, false).raw()).isZero();
+        assertThatThrownBy(() -> new DictionaryValue(Entry.TOTAL_GRAMS, -1, false))
+                .isInstanceOf(InvalidInputException.class)
+                .hasMessage("raw value of entry 352 must be 0 or more: -1");
+    }
+
+    @Test
     void anEntryIsOfItsKind() {
         assertThatThrownBy(() -> DictionaryValue.ofDistance(Entry.SPEED, Amounts.of(1, SpreadingUnits.METER)))
                 .isInstanceOf(InvalidInputException.class)

@@ -54,9 +54,10 @@ class TreatmentValueTest {
                 Amounts.of(250, SpreadingUnits.POUND_PER_LANE_MILE), SpreadingUnits.POUND_PER_LANE_MILE);
 
         // 250 lb = 113.398 kg, 1 mi = 1.609344 km: 70.46 kg.
-        assertThat(kilograms).isEqualTo(new TreatmentValue(TreatmentObject.AMOUNT, 70, "kg/(lane·km)", false));
-        assertThat(pounds).isEqualTo(new TreatmentValue(TreatmentObject.AMOUNT, 250, pounds.unit(), false));
-        assertThat(pounds.unit()).isNotEqualTo(kilograms.unit());
+        assertThat(kilograms).isEqualTo(new TreatmentValue(TreatmentObject.AMOUNT, 70, "kg/lane-km", false));
+        assertThat(pounds).isEqualTo(new TreatmentValue(TreatmentObject.AMOUNT, 250, "lb/lane-mi", false));
+        assertThat(TreatmentValue.ofWidth(Amounts.of(12, SpreadingUnits.FOOT), SpreadingUnits.FOOT))
+                .isEqualTo(new TreatmentValue(TreatmentObject.WIDTH, 12, "ft", false));
     }
 
     @Test
