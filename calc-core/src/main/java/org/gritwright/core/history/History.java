@@ -381,7 +381,8 @@ public final class History {
     }
 
     /**
-     * What verifications found of a value before it was changed.
+     * What verifications found of a value before it was changed, since it was right for the last time: entered, or verified and not shown to
+     * be off. Of verifications that show the same value to be off one after the other it is the last.
      *
      * @param truck the truck's id
      * @return in the order of time

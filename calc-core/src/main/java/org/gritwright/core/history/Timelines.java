@@ -61,25 +61,48 @@ final class Timelines {
                 .equals(other.value().point().material().name());
     }
 
-    /**
-     * What verifications found of a value as it was found. One that confirms what was entered at an hour of the same day is none; where only
-     * the day of the value is known, it was held when the day began.
-     */
+    /** What verifications found of values as they were found. */
     static List<AsFound> found(SlotBook book, History history) {
         List<AsFound> all = new ArrayList<>();
-        for (SlotBook.Entry entry : book.entries()) {
-            Instant left = entry.since();
-            for (Event event : entry.verifications()) {
-                Instant at = history.instant(event);
-                if (at.isAfter(left)
-                        && (entry.isSinceADay() || !history.day(left).equals(history.day(at)))) {
-                    What.Verified verified = (What.Verified) event.what();
-                    all.add(new AsFound(entry.slot(), entry.value().point().setting(), left, at, verified.error()));
-                }
-            }
-        }
+        book.entries().forEach(entry -> all.addAll(found(entry, history)));
         all.sort(Comparator.comparing(AsFound::at));
         return List.copyOf(all);
+    }
+
+    /**
+     * One that confirms what was entered at an hour of the same day is none; where only the day of the value is known, it was held when the day
+     * began. What one doesn't show to be off was right for the last time then; what several show, and nobody adjusted, is off as the last of them
+     * says. So they can all correct rows, and none twice.
+     */
+    private static List<AsFound> found(SlotBook.Entry entry, History history) {
+        List<AsFound> all = new ArrayList<>();
+        Instant entered = entry.since();
+        for (Event event : entry.verifications()) {
+            Instant at = history.instant(event);
+            if (at.isAfter(entered)
+                    && (entry.isSinceADay() || !history.day(entered).equals(history.day(at)))) {
+                Measured<Dimensionless> error = ((What.Verified) event.what()).error();
+                AsFound since = new AsFound(entry.slot(), entry.value().point().setting(), entered, at, error);
+                add(all, since);
+            }
+        }
+        return all;
+    }
+
+    private static void add(List<AsFound> all, AsFound now) {
+        AsFound last = all.isEmpty() ? now : all.get(all.size() - 1);
+        if (!last.at().isBefore(now.at())) {
+            // The first; or two of one time, which can't both correct anything.
+            all.add(now);
+        } else if (last.isShown() && now.isShown()) {
+            all.set(all.size() - 1, from(last.asLeft(), now));
+        } else {
+            all.add(from(last.at(), now));
+        }
+    }
+
+    private static AsFound from(Instant left, AsFound found) {
+        return new AsFound(found.slot(), found.setting(), left, found.at(), found.error());
     }
 
     /** How uncertain a value is, by what is known of it: what others share apart from what is its own. */

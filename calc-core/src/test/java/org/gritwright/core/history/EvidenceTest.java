@@ -1,6 +1,7 @@
 package org.gritwright.core.history;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.tuple;
 import static org.assertj.core.api.Assertions.within;
 import static org.gritwright.core.history.Happenings.THREE;
 import static org.gritwright.core.history.Happenings.TRUCK;
@@ -172,6 +173,44 @@ class EvidenceTest {
                 .hasSize(1);
         assertThat(found(entered("1", hour("2026-10-19T09:00"), value(TWO, 25).inSlot("1")), TWO_PROVEN))
                 .isEmpty();
+    }
+
+    /** Beyond 1.2 % an error is shown. */
+    @Test
+    void whatIsFoundIsOffSinceItWasRightForTheLastTimeAndOnceOnly() {
+        CalibrationInForce held = value(TWO, 25).inSlot("1");
+        List<AsFound> found = found(
+                entered("1", hour("2026-10-01T08:00"), held),
+                verified("a", hour("2026-10-05T08:00"), held, 2),
+                verified("b", hour("2026-10-09T08:00"), held, 3),
+                verified("c", hour("2026-10-13T08:00"), held, 0.5),
+                verified("d", hour("2026-10-17T08:00"), held, 0.6),
+                verified("e", hour("2026-10-21T08:00"), held, -2));
+
+        assertThat(found)
+                .extracting(
+                        AsFound::asLeft,
+                        AsFound::at,
+                        one -> Amounts.in(one.error().value(), SpreadingUnits.PERCENT))
+                .containsExactly(
+                        tuple(Instant.parse("2026-10-01T13:00:00Z"), Instant.parse("2026-10-09T13:00:00Z"), 3.0),
+                        tuple(Instant.parse("2026-10-09T13:00:00Z"), Instant.parse("2026-10-13T13:00:00Z"), 0.5),
+                        tuple(Instant.parse("2026-10-13T13:00:00Z"), Instant.parse("2026-10-17T13:00:00Z"), 0.6),
+                        tuple(Instant.parse("2026-10-17T13:00:00Z"), Instant.parse("2026-10-21T13:00:00Z"), -2.0));
+    }
+
+    @Test
+    void ofOneTimeTwoAreFoundAndCantBothCorrect() {
+        CalibrationInForce held = value(TWO, 25).inSlot("1");
+        List<AsFound> found = found(
+                entered("1", hour("2026-10-01T08:00"), held),
+                verified("a", hour("2026-10-05T08:00"), held, 2),
+                verified("b", hour("2026-10-05T08:00"), held, 3));
+
+        assertThat(found)
+                .extracting(AsFound::asLeft)
+                .containsOnly(Instant.parse("2026-10-01T13:00:00Z"))
+                .hasSize(2);
     }
 
     @Test

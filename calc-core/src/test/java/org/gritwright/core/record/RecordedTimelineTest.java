@@ -2,6 +2,7 @@ package org.gritwright.core.record;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.tuple;
 import static org.assertj.core.api.Assertions.within;
 import static org.gritwright.core.fleet.day.Trucks.calibrationCatch;
 import static org.gritwright.core.fleet.day.Trucks.idle;
@@ -259,6 +260,65 @@ class RecordedTimelineTest {
                                 .toString()))
                 .containsExactlyInAnyOrder("5.2 lb/rev", "10.4 lb/rev");
         assertThat(entries).hasSize(4);
+    }
+
+    /** Proven in October; in December 5 % off, and on the 20th still so, and nobody adjusts it. */
+    @Test
+    void aValueThatIsVerifiedAgainAndAgainIsCorrectedBackOnce() {
+        VerificationCatchEntry off =
+                verificationCatch("5.2 lb/rev", 120, Trucks.entry(9, 2, 284.54, Optional.of(Trucks.pulses(5760))));
+        TruckDay next = record(OCTOBER).nextDay(BuiltInTypes.registry());
+        LocalDate later = DECEMBER.withDayOfMonth(20);
+        RecordedTimeline read = read(
+                record(OCTOBER),
+                record(in(DECEMBER, with(next, in(DECEMBER, off)))),
+                record(in(later, with(next, in(later, off)))));
+
+        assertThat(read.found())
+                .extracting(AsFound::asLeft, AsFound::at)
+                .containsExactly(
+                        tuple(at("2026-10-19T05:00:00Z"), at("2026-10-19T14:00:00Z")),
+                        tuple(at("2026-10-19T15:00:00Z"), at("2026-12-20T14:00:00Z")));
+        Timeline corrected = read.timeline();
+        for (AsFound found : read.found()) {
+            corrected = corrected.correctedBackBy(found, new Onset.AtOnce(found.asLeft()));
+        }
+        assertThat(laid(corrected, at("2026-11-10T06:00:00Z"))).isCloseTo(49.4, within(5e-3));
+        assertThat(laid(corrected, at("2026-12-16T06:00:00Z"))).isCloseTo(49.4, within(5e-3));
+    }
+
+    @Test
+    void aDayAndTheSameDaySetRightAreRefused() {
+        TruckDay right = with(idle("T-01"), verificationCatch(9, "5.5 lb/rev", 120, 54.5));
+        TruckDay wrong = with(
+                idle("T-01"),
+                verificationCatch("5.5 lb/rev", 120, Trucks.entry(9, 2, 284.54, Optional.of(Trucks.pulses(5760)))));
+        TruckDay calibrated = with(idle("T-01"), calibrationCatch(9, 2));
+
+        assertThatThrownBy(() -> read(record(right), record(wrong)))
+                .isInstanceOf(InvalidInputException.class)
+                .hasMessage("calibration records of T-01 must be each catch in one of them:"
+                        + " two with a catch at 2026-10-19T14:00:00Z");
+        assertThatThrownBy(() -> read(record(right), record(calibrated)))
+                .hasMessageContaining("two with a catch at 2026-10-19T14:00:00Z");
+        assertThat(read(record(right), record(with(idle("T-01"), verificationCatch(10, "5.5 lb/rev", 120, 54.5))))
+                        .timeline()
+                        .entries())
+                .isNotEmpty();
+    }
+
+    @Test
+    void aDisplayThatShowsTwoValuesAtOneTimeIsRefused() {
+        CalibrationRecord one =
+                record(with(idle("T-01"), inForce("5.5 lb/rev", 2, Since.of(LocalDate.of(2026, 1, 1)))));
+        CalibrationRecord other =
+                record(with(idle("T-01"), inForce("5.2 lb/rev", 2, Since.of(LocalDate.of(2026, 1, 1)))));
+
+        assertThatThrownBy(() -> read(one, other))
+                .isInstanceOf(InvalidInputException.class)
+                .hasMessage(
+                        "calibration records of T-01 must be one value for salt at 2 in in the display on 2026-10-19:"
+                                + " 5.5 lb/rev and 5.2 lb/rev");
     }
 
     @Test
