@@ -3,7 +3,9 @@ package org.gritwright.core.telemetry;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.SortedSet;
@@ -24,6 +26,7 @@ final class Compiler {
     private final long earliest;
     private final long latest;
     private final List<Share> shares = new ArrayList<>();
+    private final Map<Shared, Integer> places = new HashMap<>();
 
     Compiler(Timeline timeline, Counter counter, Instant from, Instant until) {
         this.timeline = Objects.requireNonNull(timeline, "timeline");
@@ -47,15 +50,12 @@ final class Compiler {
         }
     }
 
+    /** What shares its errors, and the way on which one grew, however many borders of others lie in between. */
+    private record Shared(TimelineEntry entry, Optional<Timeline.Correction> off) {}
+
     RowEvaluator compile(Ways ways) {
         List<String> slots = timeline.slots();
         HeldArrays[][] held = slots.stream().map(slot -> held(slot, ways)).toArray(HeldArrays[][]::new);
-        ways.counted()
-                .ifPresent(counted -> Require.that(
-                        counted.shares() == shares.size(),
-                        "what the first pass counted",
-                        "of the same timeline",
-                        "of another"));
         return new RowEvaluator(
                 slots, timeline.isOfLiquids(), earliest, latest, counter, held, shares.toArray(Share[]::new));
     }
@@ -111,7 +111,8 @@ final class Compiler {
         if (first.held() instanceof TimelineEntry.Curve curve) {
             CurveTable table = CurveTable.of(curve.curve());
             Optional<Timeline.Correction> correction = within(corrections, from).findFirst();
-            int share = share(first, "curve", correction, from, "curve of " + first.slot() + " from " + first.from());
+            int share =
+                    share(first, "curve", correction, from, "curve of " + first.slot() + " from " + first.from(), ways);
             return HeldArrays.curve(
                     from, until, table, divisor(correction, from), share, drift(correction, share, ways));
         }
@@ -140,7 +141,7 @@ final class Compiler {
             Optional<Timeline.Correction> correction = within(corrections, from)
                     .filter(one -> one.found().setting().isSameAs(setting))
                     .findFirst();
-            places[i] = share(entry, setting.toString(), correction, from, "");
+            places[i] = share(entry, setting.toString(), correction, from, "", ways);
             perCounts[i] =
                     AmountPerCount.of(((TimelineEntry.Value) entry.held()).inForce()) / divisor(correction, from);
             drifts[i] = drift(correction, places[i], ways);
@@ -203,8 +204,18 @@ final class Compiler {
     }
 
     private int share(
-            TimelineEntry entry, String setting, Optional<Timeline.Correction> correction, long from, String curve) {
+            TimelineEntry entry,
+            String setting,
+            Optional<Timeline.Correction> correction,
+            long from,
+            String curve,
+            Ways ways) {
         Optional<Timeline.Correction> off = correction.filter(one -> isOff(one, from));
+        Integer place = places.get(new Shared(entry, off));
+        if (place != null) {
+            return place;
+        }
+        places.put(new Shared(entry, off), shares.size());
         Optional<Timeline.Correction> atOnce = off.filter(one -> one.onset() instanceof Onset.AtOnce);
         Optional<Timeline.Correction> grown = off.filter(one -> one.onset() instanceof Onset.Gradually);
         // What is divided by what was found is as wrong as that, and no longer as what was calibrated.
@@ -221,7 +232,11 @@ final class Compiler {
                 sizes,
                 atOnce.isPresent() ? "" : curve,
                 grown.map(Compiler::id).orElse(""),
-                grown.map(Compiler::relative).orElse(0.0)));
+                grown.map(Compiler::relative).orElse(0.0),
+                grown.filter(one -> one.onset() != Onset.Gradually.WITH_TIME)
+                        .flatMap(one -> ways.counted())
+                        .map(counted -> counted.turned(shares.size()))
+                        .orElse(Long.MAX_VALUE)));
         return shares.size() - 1;
     }
 

@@ -73,6 +73,15 @@ record HeldArrays(
         return new HeldArrays(from, until, true, table.settings(), lines, new int[] {share}, new Drift[] {drift});
     }
 
+    void addTo(Fingerprint all) {
+        all.add(from).add(until).add(isCurve ? 1 : 0).add(settings).add(lines);
+        for (Drift drift : drifts) {
+            if (drift != null) {
+                all.add(drift.onset().name()).add(drift.error(), drift.from(), drift.length());
+            }
+        }
+    }
+
     boolean isNothing() {
         return lines.length == 0;
     }

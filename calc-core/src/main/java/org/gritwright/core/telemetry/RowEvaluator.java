@@ -48,6 +48,9 @@ public final class RowEvaluator implements Serializable {
     private final double restart;
     private final boolean hasWays;
 
+    /** What sums of this timeline have too. */
+    private final long mark;
+
     /** Changes of what a count stands for are squared in parts of a unit halved so often. */
     private final int halvings;
 
@@ -84,6 +87,22 @@ public final class RowEvaluator implements Serializable {
         this.highestReading = highestReading(most, width);
         this.halvings = Math.min(RowSums.MOST_HALVINGS, PARTS_BITS - 1 - Math.getExponent(most));
         this.hasWays = hasWays(held);
+        this.mark = mark();
+    }
+
+    private long mark() {
+        Fingerprint all = new Fingerprint().add(ofLiquids ? 1 : 0).add(halvings);
+        slots.forEach(all::add);
+        for (HeldArrays[] ofSlot : held) {
+            for (HeldArrays one : ofSlot) {
+                one.addTo(all);
+            }
+            all.add(ofSlot.length);
+        }
+        for (Share share : shares) {
+            share.addTo(all);
+        }
+        return all.value();
     }
 
     private static double mostPerCount(HeldArrays[][] held) {
@@ -136,7 +155,7 @@ public final class RowEvaluator implements Serializable {
     }
 
     /**
-     * Compiles the first of two passes: what a gradual error grew with is counted, and the error itself isn't corrected yet.
+     * Compiles the first of two passes: what an error grew with, turns or amounts, is counted, and that error isn't corrected yet.
      *
      * @param timeline what was in force when, and what it was off by
      * @param counter the counter whose readings the rows have
@@ -157,12 +176,18 @@ public final class RowEvaluator implements Serializable {
      * @param from the earliest time that a row can have
      * @param until the latest
      * @param counted what the first pass counted, over all rows of the truck
-     * @return the evaluator of the second pass; parts of a truck are then evaluated one after the other with one state
+     * @return the evaluator of the second pass; parts of a truck are then evaluated one after the other with one state. A row that turns on after
+     *     all that the first pass counted was turned holds what it does with the whole error, and sums with it have no total
      * @throws InvalidInputException as for the plain form, or if what was counted isn't from a first pass of this timeline
      */
     public static RowEvaluator secondPass(
             Timeline timeline, Counter counter, Instant from, Instant until, RowSums counted) {
         Objects.requireNonNull(counted, "counted");
+        Require.that(
+                firstPass(timeline, counter, from, until).isOwn(counted),
+                "what the first pass counted",
+                "of the same timeline",
+                "of another");
         return new Compiler(timeline, counter, from, until).compile(Compiler.Ways.known(counted));
     }
 
@@ -199,7 +224,7 @@ public final class RowEvaluator implements Serializable {
      * @return sums for this evaluator
      */
     public RowSums sums() {
-        return new RowSums(shares.length, halvings);
+        return new RowSums(shares.length, halvings, mark);
     }
 
     /**
@@ -212,12 +237,17 @@ public final class RowEvaluator implements Serializable {
      * @param sums what they are added to
      * @param amounts gets what each row holds, at the row's place
      * @param statuses gets the {@link RowStatus#code()} of each row, at the row's place
-     * @throws InvalidInputException if a column of results is shorter than the rows, or state or sums are of an evaluator of another
-     *     timeline
+     * @throws InvalidInputException if a column of results is shorter than the rows, there is no column of slots and more than one slot, or
+     *     state or sums are of an evaluator of another timeline
      * @throws IndexOutOfBoundsException if there are no such rows
      */
     public void evaluate(Rows rows, int from, int to, RowState state, RowSums sums, long[] amounts, byte[] statuses) {
         rows.requireRange(from, to);
+        Require.that(
+                rows.slots().length > 0 || slots.size() == 1 || rows.size() == 0,
+                "column of slots",
+                "there, as the rows may be of several slots, " + slots,
+                "none");
         Require.that(amounts.length >= to, "column of amounts", "as long as the rows, " + to, amounts.length);
         Require.that(statuses.length >= to, "column of statuses", "as long as the rows, " + to, statuses.length);
         adopt(state, sums);
@@ -360,7 +390,7 @@ public final class RowEvaluator implements Serializable {
     }
 
     private boolean isOwn(RowSums sums) {
-        return sums.shares() == shares.length && sums.halvings() == halvings;
+        return sums.mark() == mark;
     }
 
     private void requireOwn(RowSums sums) {
@@ -518,7 +548,8 @@ public final class RowEvaluator implements Serializable {
      *
      * @param sums what the rows add up to
      * @return the total
-     * @throws InvalidInputException if they are of an evaluator of another timeline
+     * @throws InvalidInputException if they are of an evaluator of another timeline, or more was turned in a second pass than the first
+     *     counted
      */
     public AppliedTotal total(RowSums sums) {
         return total(sums, sums.laid(), sums::laid);
@@ -529,7 +560,8 @@ public final class RowEvaluator implements Serializable {
      *
      * @param sums what they add up to
      * @return the total
-     * @throws InvalidInputException if they are of an evaluator of another timeline
+     * @throws InvalidInputException if they are of an evaluator of another timeline, or more was turned in a second pass than the first
+     *     counted
      */
     public AppliedTotal left(RowSums sums) {
         return total(sums, sums.left(), sums::gone);
@@ -541,6 +573,12 @@ public final class RowEvaluator implements Serializable {
         Map<String, Double> sensitivities = new TreeMap<>();
         for (int i = 0; i < shares.length; i++) {
             Share share = shares[i];
+            long turned = sums.turned(i);
+            Require.that(
+                    turned <= share.mostTurned(),
+                    "turned with " + share.what(),
+                    "at most what the first pass counted of it, " + share.mostTurned() + " pulse",
+                    () -> turned + " pulse");
             RowSums.OfShare of = ofShare.apply(i);
             for (int j = 0; j < share.errors().length; j++) {
                 sensitivities.merge(share.errors()[j], (of.amount() - of.grown()) * share.relatives()[j], Double::sum);

@@ -31,6 +31,9 @@ public final class RowSums implements Serializable {
 
     private final int halvings;
 
+    /** Whose timeline they are of. */
+    private final long mark;
+
     /** What was turned with each share of the timeline. */
     private final long[] turned;
 
@@ -63,9 +66,13 @@ public final class RowSums implements Serializable {
     private long lastTime;
     private long lastCount;
 
-    /** @param halvings how often the unit is halved in which what a count stands for is squared; at most {@link #MOST_HALVINGS} */
-    RowSums(int shares, int halvings) {
+    /**
+     * @param halvings how often the unit is halved in which what a count stands for is squared; at most {@link #MOST_HALVINGS}
+     * @param mark the {@link Fingerprint} of the timeline
+     */
+    RowSums(int shares, int halvings, long mark) {
         this.halvings = halvings;
+        this.mark = mark;
         turned = new long[shares];
         gone = new long[OF_SHARE * shares];
         laid = new long[OF_SHARE * shares];
@@ -276,12 +283,8 @@ public final class RowSums implements Serializable {
         return turned[share];
     }
 
-    int shares() {
-        return turned.length;
-    }
-
-    int halvings() {
-        return halvings;
+    long mark() {
+        return mark;
     }
 
     /** The squares of what a count stands for before and after each reading, less each other, in units of a total. */

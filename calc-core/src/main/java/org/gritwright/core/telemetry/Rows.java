@@ -12,7 +12,7 @@ import org.gritwright.units.check.Require;
  * @param counts readings of the counter, in pulses, one a row
  * @param settings where the gate stood: meters, a mark's number, or a ratio for a percentage, as {@code Setting.si()} has it; NaN where it
  *     isn't known; empty if it never is
- * @param slots the place of the row's slot in the evaluator's list of slots; empty if there is one alone
+ * @param slots the place of the row's slot in the evaluator's list of slots; empty if there is one alone, else refused
  * @param modes a {@link RowMode#code()} a row; empty if all is automatic
  */
 @SuppressWarnings("ArrayRecordComponent") // columns are shared on purpose

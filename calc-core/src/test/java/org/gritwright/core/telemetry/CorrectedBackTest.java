@@ -12,6 +12,7 @@ import static org.gritwright.core.telemetry.Trucks.evaluated;
 import static org.gritwright.core.telemetry.Trucks.every;
 
 import java.time.Instant;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.LongStream;
@@ -119,6 +120,39 @@ class CorrectedBackTest {
         assertThat(Trucks.stepped(second, ROWS).sums()).isEqualTo(laid);
     }
 
+    /** What another setting was off by ends half-way, which is no new beginning of this one's error. */
+    @ParameterizedTest
+    @EnumSource(
+            value = Onset.Gradually.class,
+            names = {"WITH_TURNS", "WITH_AMOUNT"})
+    void anErrorGrowsOnWhereAnotherSettingsEnds(Onset.Gradually onset) {
+        Timeline one =
+                Timeline.of(List.of(chain(START, 2, 1), chain(START, 4, 2.5))).correctedBackBy(found(25, 1), onset);
+        AsFound other = new AsFound(
+                "1",
+                Setting.height(Amounts.of(2, SpreadingUnits.INCH)),
+                START,
+                START.plusSeconds(500),
+                found(10, 1).error());
+        Timeline both = one.correctedBackBy(other, Onset.Gradually.WITH_TIME);
+        double[] settings = new double[ROWS.size()];
+        Arrays.fill(settings, AT.si());
+        Rows rows = new Rows(ROWS.times(), ROWS.counts(), settings, ROWS.slots(), ROWS.modes());
+
+        Trucks.Done alone = twice(one, rows);
+        Trucks.Done beside = twice(both, rows);
+
+        assertThat(beside.amounts()).isEqualTo(alone.amounts());
+        // Behind the middle of the way half of the error and more is there.
+        assertThat(beside.amounts().get(502)).isBetween(1_250_000L * 8 / 9 - 2000, 1_250_000L * 8 / 9);
+    }
+
+    private static Trucks.Done twice(Timeline timeline, Rows rows) {
+        RowSums counted = evaluated(RowEvaluator.firstPass(timeline, COUNTER, FROM, UNTIL), rows)
+                .sums();
+        return evaluated(RowEvaluator.secondPass(timeline, COUNTER, FROM, UNTIL, counted), rows);
+    }
+
     @Test
     void partsOfASecondPassAreCountedOnAndNotApart() {
         Timeline corrected = TIMELINE.correctedBackBy(found(25, 1), Onset.Gradually.WITH_TURNS);
@@ -151,6 +185,77 @@ class CorrectedBackTest {
         assertThatThrownBy(() -> RowEvaluator.secondPass(corrected, COUNTER, FROM, UNTIL, other))
                 .isInstanceOf(InvalidInputException.class)
                 .hasMessageContaining("of the same timeline");
+    }
+
+    @Test
+    void whatAFirstPassCountedIsNoTotalOfTheSecond() {
+        Timeline corrected = TIMELINE.correctedBackBy(found(25, 1), Onset.Gradually.WITH_TURNS);
+        RowSums counted = evaluated(RowEvaluator.firstPass(corrected, COUNTER, FROM, UNTIL), ROWS)
+                .sums();
+        RowEvaluator second = RowEvaluator.secondPass(corrected, COUNTER, FROM, UNTIL, counted);
+
+        assertThatThrownBy(() -> second.total(counted)).hasMessageContaining("sums must be of this evaluator");
+        assertThatThrownBy(() -> second.merged(second.sums(), counted))
+                .hasMessageContaining("sums must be of this evaluator");
+        // Nor can it be the first pass of another: the error was another, and as many values were off.
+        Timeline more = TIMELINE.correctedBackBy(found(26, 1), Onset.Gradually.WITH_TURNS);
+        assertThatThrownBy(() -> RowEvaluator.secondPass(
+                        more, COUNTER, FROM, UNTIL, evaluated(second, ROWS).sums()))
+                .hasMessageContaining("what the first pass counted must be of the same timeline");
+    }
+
+    /** By −60 %, and twice as much was turned as the first pass counted: carried on, the error would pass −100 %. */
+    @ParameterizedTest
+    @EnumSource(
+            value = Onset.Gradually.class,
+            names = {"WITH_TURNS", "WITH_AMOUNT"})
+    void whatTurnsMoreThanTheFirstPassCountedIsOffByAllOfItAndHasNoTotal(Onset.Gradually onset) {
+        Timeline corrected = TIMELINE.correctedBackBy(found(-60, 1), onset);
+        RowEvaluator first = RowEvaluator.firstPass(corrected, COUNTER, FROM, UNTIL);
+        Rows half = every(1, LongStream.rangeClosed(0, 500).map(i -> 50 * i).toArray());
+        RowEvaluator second = RowEvaluator.secondPass(
+                corrected, COUNTER, FROM, UNTIL, evaluated(first, half).sums());
+
+        assertThat(second.total(evaluated(second, half).sums()).amount())
+                .isCloseTo((long) (25_000.0 * 25_000 * Math.log(0.4) / -0.6), within(1L));
+        Trucks.Done all = evaluated(second, ROWS);
+        assertThat(all.amounts().subList(501, 1000))
+                .allSatisfy(amount -> assertThat((double) amount).isCloseTo(1_250_000 / 0.4, within(1.0)));
+        assertThatThrownBy(() -> second.total(all.sums()))
+                .isInstanceOf(InvalidInputException.class)
+                .hasMessage("turned with 1, 4 in, from 2026-11-01T12:00:00Z must be"
+                        + " at most what the first pass counted of it, 25000 pulse: 49950 pulse");
+        assertThatThrownBy(() -> second.left(all.sums())).hasMessageContaining("25000 pulse: 49950 pulse");
+    }
+
+    @Test
+    void aSecondPassAfterAFirstThatCountedNothingHasNoTotal() {
+        Timeline corrected = TIMELINE.correctedBackBy(found(25, 1), Onset.Gradually.WITH_TURNS);
+        RowSums nothing =
+                RowEvaluator.firstPass(corrected, COUNTER, FROM, UNTIL).sums();
+        RowEvaluator second = RowEvaluator.secondPass(corrected, COUNTER, FROM, UNTIL, nothing);
+
+        assertThat(second.total(second.sums()).amount()).isZero();
+        assertThatThrownBy(() -> second.total(evaluated(second, every(1, 0, 1)).sums()))
+                .hasMessageContaining("at most what the first pass counted of it, 0 pulse: 1 pulse");
+    }
+
+    /** A row that begins before it was right for the last time: half-way it is 144 s too early, and nothing was off. */
+    @Test
+    void beforeItWasRightNothingIsOff() {
+        Timeline before = Timeline.of(List.of(chain(START.minusSeconds(600), 4, 2.5)));
+        AsFound found = new AsFound(
+                "1", AT, START, START.plusSeconds(200), found(400, 1).error());
+        RowEvaluator evaluator = evaluator(before.correctedBackBy(found, Onset.Gradually.WITH_TIME));
+        RowState state = evaluator.start();
+        RowSums sums = evaluator.sums();
+        long start = START.toEpochMilli();
+        evaluator.step(state, sums, start - 290_000, 0, Double.NaN, 0, 0);
+
+        RowExplanation explained = evaluator.explain(state, start + 1000, 100, Double.NaN, 0, 0);
+        evaluator.step(state, sums, start + 1000, 100, Double.NaN, 0, 0);
+
+        assertThat(sums.laid()).isEqualTo(100 * 25_000).isEqualTo(explained.amount());
     }
 
     @Test

@@ -23,6 +23,7 @@ import java.util.Map;
 import java.util.Optional;
 import javax.measure.quantity.Dimensionless;
 import org.gritwright.core.LiquidSamples;
+import org.gritwright.core.Samples;
 import org.gritwright.core.calibration.CalibrationFactor;
 import org.gritwright.core.calibration.CalibrationInForce;
 import org.gritwright.core.judgement.Tolerance;
@@ -113,11 +114,34 @@ class RowBordersTest {
         // As many values, but so coarse that changes are squared in other parts.
         RowEvaluator coarse = evaluator(COUNTER, chain(START, 4, 2500));
         assertThatThrownBy(() -> one.total(coarse.sums())).hasMessageContaining("sums must be");
+        // As many values of the same size.
+        RowEvaluator heavier = evaluator(COUNTER, TimelineEntry.value(START, Trucks.value(Samples.AUGER_POINT, 2.6)));
+        assertThatThrownBy(() -> one.total(heavier.sums())).hasMessageContaining("sums must be");
+        RowEvaluator later =
+                evaluator(COUNTER, TimelineEntry.value(START.plusSeconds(1), Trucks.value(Samples.AUGER_POINT, 2.5)));
+        assertThatThrownBy(() -> one.total(later.sums())).hasMessageContaining("sums must be");
+        RowEvaluator surer = evaluator(COUNTER, auger().withErrors(List.of(Totals.error("scale", 0.01))));
+        RowEvaluator unsurer = evaluator(COUNTER, auger().withErrors(List.of(Totals.error("scale", 0.02))));
+        RowEvaluator otherScale = evaluator(COUNTER, auger().withErrors(List.of(Totals.error("scale 2", 0.01))));
+        assertThatThrownBy(() -> one.total(surer.sums())).hasMessageContaining("sums must be");
+        assertThatThrownBy(() -> surer.total(unsurer.sums())).hasMessageContaining("sums must be");
+        assertThatThrownBy(() -> surer.total(otherScale.sums())).hasMessageContaining("sums must be");
         RowState another = new RowState(3);
         assertThatThrownBy(() -> one.evaluate(every(1, 0), 0, 1, another, one.sums(), new long[1], new byte[1]))
                 .hasMessageContaining("state must be one that this evaluator");
         assertThatThrownBy(() -> one.step(another, one.sums(), T0, 1, Double.NaN, 0, 0))
                 .hasMessageContaining("state must be one that this evaluator");
+    }
+
+    /** Whoever compiles it, whatever the counter: a controller with another one may come into the truck. */
+    @Test
+    void sumsAreOfATimelineAndNotOfAnEvaluator() {
+        RowSums sums = evaluated(plain(), every(1, 0, 2)).sums();
+        RowEvaluator again = RowEvaluator.compile(
+                Timeline.of(List.of(auger())), Trucks.rollingOverAt(4096), FROM.plusSeconds(1), UNTIL.plusSeconds(1));
+
+        assertThat(again.total(sums).amount()).isEqualTo(50_000);
+        assertThat(again.merged(sums, again.sums())).isEqualTo(sums);
     }
 
     @Test
@@ -465,7 +489,7 @@ class RowBordersTest {
 
     @Test
     void whatACurveIsOffByShrinksAsAFoundErrorGrows() {
-        RowSums sums = new RowSums(1, 0);
+        RowSums sums = new RowSums(1, 0, 0);
         // A quarter of the error was there.
         sums.share(0, 1, 1000, true, 655, 16_384);
         sums.share(0, 1, 1000, false, 655, 0);
@@ -483,6 +507,13 @@ class RowBordersTest {
         assertThat(drift.trueUpTo(60)).isCloseTo(100 * Math.log(1.125) / 0.25, within(1e-9));
         assertThat(drift.trueAt(60)).isCloseTo(1 / 1.125, within(1e-12));
         assertThat(drift.grown(60)).isEqualTo(32_768);
+        // Before its way there is none of it, behind it all.
+        assertThat(drift.trueAt(9)).isEqualTo(1);
+        assertThat(drift.grown(9)).isZero();
+        assertThat(drift.trueAt(111)).isEqualTo(1 / 1.25);
+        assertThat(drift.grown(111)).isEqualTo(65_536);
+        assertThat(drift.trueUpTo(110)).isEqualTo(100 * Math.log1p(0.25) / 0.25);
+        assertThat(drift.trueUpTo(160)).isEqualTo(drift.trueUpTo(110) + 50 / 1.25);
     }
 
     @Test

@@ -324,6 +324,20 @@ class RowEvaluatorTest {
     }
 
     @Test
+    void ofSeveralSlotsARowNamesItsOwn() {
+        RowEvaluator two = evaluator(
+                COUNTER,
+                TimelineEntry.value(
+                        START, Trucks.value(Samples.AUGER_POINT, 2.5).inSlot("1")),
+                TimelineEntry.value(START, Trucks.value(Samples.AUGER_POINT, 9).inSlot("2")));
+
+        assertThatThrownBy(() -> evaluated(two, every(1, 0, 50)))
+                .isInstanceOf(InvalidInputException.class)
+                .hasMessage("column of slots must be there, as the rows may be of several slots, [1, 2]: none");
+        assertThat(evaluated(two, Rows.of(new long[0], new long[0])).amounts()).isEmpty();
+    }
+
+    @Test
     void columnsAreAsLongAsEachOther() {
         assertThatThrownBy(() -> Rows.of(new long[2], new long[1]))
                 .isInstanceOf(InvalidInputException.class)

@@ -176,7 +176,7 @@ class RowRunTest {
 
         assertThat(run.fill(rows, 0, 5, amounts, statuses)).isEqualTo(5);
         assertThat(Arrays.copyOf(amounts, 5)).containsExactly(2500, 3750, 5000, 7500, 10_000);
-        RowSums sums = new RowSums(1, 2);
+        RowSums sums = new RowSums(1, 2, 0);
         state.time = times[4];
         state.count = counts[4];
         run.add(state, sums, curve, 5);
