@@ -23,19 +23,25 @@ import org.gritwright.units.check.Require;
  * @param weighed the same by the ticket
  * @param error indicated ÷ weighed − 1, as an as-found error is
  * @param unattributed pulses that were turned, as far as readings tell, and that nobody can say of what left the hopper
+ * @param untold rows before which more may have turned than their readings tell: restarts, and gaps of a counter that rolls over
  */
 public record LoadComparison(
-        Measured<Mass> indicated, Measured<Mass> weighed, Measured<Dimensionless> error, long unattributed) {
+        Measured<Mass> indicated,
+        Measured<Mass> weighed,
+        Measured<Dimensionless> error,
+        long unattributed,
+        long untold) {
     private static final double COVERAGE = 0.95;
 
     /**
      * Checks that everything is there.
      *
-     * @throws org.gritwright.units.InvalidInputException if the number of pulses is negative
+     * @throws org.gritwright.units.InvalidInputException if a number is negative
      */
     public LoadComparison {
         Require.given(LoadComparison.class, indicated, weighed, error);
         Require.that(unattributed >= 0, "pulses unattributed", "0 or more", unattributed);
+        Require.that(untold >= 0, "rows untold", "0 or more", untold);
     }
 
     /**
@@ -47,8 +53,8 @@ public record LoadComparison(
      * @param before what was in the hopper before it was loaded, with its uncertainty; a hopper that was empty: 0
      * @param after what was in it before it was loaded again
      * @return the comparison; indicated and weighed are in the unit of the ticket
-     * @throws org.gritwright.units.InvalidInputException if rows are of a liquid, the sums of another timeline, a remainder is negative, or
-     *     nothing could have left the hopper
+     * @throws org.gritwright.units.InvalidInputException if rows are of a liquid, the sums of another timeline or of no row with a reading, a remainder
+     *     is negative, or nothing could have left the hopper
      */
     public static LoadComparison of(
             RowEvaluator evaluator, RowSums between, Ticket ticket, Measured<Mass> before, Measured<Mass> after) {
@@ -58,6 +64,7 @@ public record LoadComparison(
         Objects.requireNonNull(before, "before");
         Objects.requireNonNull(after, "after");
         AppliedTotal left = evaluator.left(between);
+        Require.that(between.hasReading(), "rows between the loadings", "some with a reading", "none");
         Unit<Mass> unit = ticket.loaded().getUnit();
         double loaded = Amounts.si(Mass.class, ticket.loaded());
         double kilograms = remainder("hopper before loading", before)
@@ -87,7 +94,8 @@ public record LoadComparison(
                 left.mass(unit),
                 measured(kilograms, Math.hypot(root(shared), alone), unit),
                 measured(ratio - 1, difference / kilograms, SpreadingUnits.PERCENT),
-                between.unattributed());
+                between.unattributed(),
+                evaluator.untold(between));
     }
 
     private static double remainder(String what, Measured<Mass> mass) {
@@ -113,10 +121,10 @@ public record LoadComparison(
     /**
      * Whether all that left the hopper is in what is indicated. Where it isn't, more left than that.
      *
-     * @return true if every pulse between the loadings could be counted
+     * @return true if every pulse between the loadings could be counted, and none was lost before a restart or in a gap
      */
     public boolean isComplete() {
-        return unattributed == 0;
+        return unattributed == 0 && untold == 0;
     }
 
     /**

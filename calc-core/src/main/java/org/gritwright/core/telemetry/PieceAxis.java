@@ -23,6 +23,11 @@ public final class PieceAxis implements Serializable {
 
     private static final double MILLIMETERS = 1000;
 
+    /** Ends of longer pieces, in millimeters, and then of longer times would be beyond what a long holds. */
+    private static final long LONGEST_LENGTH = 1_000_000_000_000L;
+
+    private static final long LONGEST_TIME = 1_000_000_000_000_000L;
+
     private final boolean isTime;
 
     /** Equal pieces; 0 where there are spans. */
@@ -43,14 +48,15 @@ public final class PieceAxis implements Serializable {
     /**
      * Pieces of equal length, from where the truck's rows begin.
      *
-     * @param length how long, from 1 mm; what is left of a millimeter is dropped
+     * @param length how long, 1 mm to 1 000 000 km; what is left of a millimeter is dropped
      * @return the axis; its pieces are numbered from 0
-     * @throws org.gritwright.units.InvalidInputException if it is shorter
+     * @throws org.gritwright.units.InvalidInputException if it is shorter or longer
      */
     public static PieceAxis everyLength(Quantity<Length> length) {
         Objects.requireNonNull(length, "length");
         long millimeters = (long) (Amounts.si(Length.class, length) * MILLIMETERS + 1e-6);
-        Require.that(millimeters >= 1, "length of a piece", "1 mm or more", length);
+        Require.that(
+                millimeters >= 1 && millimeters <= LONGEST_LENGTH, "length of a piece", "1 mm to 1000000 km", length);
         return new PieceAxis(false, millimeters, 0, new long[0]);
     }
 
@@ -58,15 +64,15 @@ public final class PieceAxis implements Serializable {
      * Pieces of equal time.
      *
      * @param origin where piece 0 begins
-     * @param time how long, from 1 ms; what is left of a millisecond is dropped
+     * @param time how long, 1 ms to 30 000 years; days are as long as each other here, see {@link #spans} for those on which clocks change; what is left of a millisecond is dropped
      * @return the axis; pieces before the origin have negative numbers
-     * @throws org.gritwright.units.InvalidInputException if it is shorter
+     * @throws org.gritwright.units.InvalidInputException if it is shorter or longer
      */
     public static PieceAxis everyTime(Instant origin, Quantity<Time> time) {
         Objects.requireNonNull(origin, "origin");
         Objects.requireNonNull(time, "time");
         long millis = (long) (Times.millis(time) + 1e-6);
-        Require.that(millis >= 1, "time of a piece", "1 ms or more", time);
+        Require.that(millis >= 1 && millis <= LONGEST_TIME, "time of a piece", "1 ms to 30 000 years", time);
         return new PieceAxis(true, millis, Times.millis("origin", origin), new long[0]);
     }
 

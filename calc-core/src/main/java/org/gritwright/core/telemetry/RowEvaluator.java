@@ -567,6 +567,13 @@ public final class RowEvaluator implements Serializable {
         return total(sums, sums.left(), sums::gone);
     }
 
+    /** Rows before which more may have turned than their readings tell. */
+    long untold(RowSums sums) {
+        return sums.rows(RowStatus.RESTARTED)
+                + sums.rows(RowStatus.ROLLED_OVER_OR_RESTARTED)
+                + (width > 0 ? sums.rows(RowStatus.GAP) : 0);
+    }
+
     /** What was off by an error that grew is off by its part of that, and by the rest of what was calibrated. */
     private AppliedTotal total(RowSums sums, long amount, IntFunction<RowSums.OfShare> ofShare) {
         requireOwn(sums);

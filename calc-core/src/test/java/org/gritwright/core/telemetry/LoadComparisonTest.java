@@ -120,8 +120,39 @@ class LoadComparisonTest {
                 .isTrue();
     }
 
+    /** A controller back at zero lost what it had counted since the row before, whether it says so in pulses or not. */
+    @Test
+    void whereMoreMayHaveTurnedThanReadingsTellNothingIsShown() {
+        RowSums restarted =
+                evaluated(evaluator, every(400, 0, 20_000, 40_000, 0)).sums();
+        LoadComparison comparison = LoadComparison.of(evaluator, restarted, ticket(1500, 1), EMPTY, EMPTY);
+        assertThat(comparison.unattributed()).isZero();
+        assertThat(comparison.untold()).isEqualTo(1);
+        assertThat(comparison.isComplete()).isFalse();
+        assertThat(comparison.isShown()).isFalse();
+
+        RowEvaluator rollingOver = evaluator(Trucks.rollingOverAt(65_536), chain(START, 4, 2.5));
+        RowSums either = evaluated(rollingOver, every(400, 65_500, 0)).sums();
+        assertThat(either.rows(RowStatus.GAP)).isEqualTo(1);
+        assertThat(untold(rollingOver, either)).isEqualTo(1);
+        RowSums ambiguous = evaluated(rollingOver, every(20, 65_500, 0)).sums();
+        assertThat(ambiguous.rows(RowStatus.ROLLED_OVER_OR_RESTARTED)).isEqualTo(1);
+        assertThat(untold(rollingOver, ambiguous)).isEqualTo(1);
+        // One that doesn't roll over and reads the same after a gap didn't turn.
+        RowSums stood = evaluated(evaluator, every(1001, 500, 500)).sums();
+        assertThat(stood.rows(RowStatus.GAP)).isEqualTo(1);
+        assertThat(untold(evaluator, stood)).isZero();
+    }
+
+    private static long untold(RowEvaluator by, RowSums sums) {
+        return LoadComparison.of(by, sums, ticket(1500, 1), EMPTY, EMPTY).untold();
+    }
+
     @Test
     void whatCantBeIsRefused() {
+        assertThatThrownBy(() -> LoadComparison.of(evaluator, evaluator.sums(), ticket(1500, 1), EMPTY, EMPTY))
+                .isInstanceOf(InvalidInputException.class)
+                .hasMessage("rows between the loadings must be some with a reading: none");
         assertThatThrownBy(
                         () -> LoadComparison.of(evaluator, load, ticket(100, 1), EMPTY, Measured.once(kilograms(100))))
                 .isInstanceOf(InvalidInputException.class)
@@ -139,7 +170,16 @@ class LoadComparisonTest {
                         EMPTY,
                         LoadComparison.of(evaluator, load, ticket(1000, 1), EMPTY, EMPTY)
                                 .error(),
+                        -1,
+                        0))
+                .hasMessageContaining("pulses unattributed must be 0 or more: -1");
+        assertThatThrownBy(() -> new LoadComparison(
+                        EMPTY,
+                        EMPTY,
+                        LoadComparison.of(evaluator, load, ticket(1000, 1), EMPTY, EMPTY)
+                                .error(),
+                        0,
                         -1))
-                .hasMessageContaining("pulses unattributed must be 0 or more");
+                .hasMessageContaining("rows untold must be 0 or more: -1");
     }
 }

@@ -271,6 +271,23 @@ class RowBordersTest {
     }
 
     @Test
+    void axesHaveTheirLongestPieceToo() {
+        assertThat(cut(PieceAxis.everyLength(Amounts.of(1e6, SpreadingUnits.KILOMETER)), 0, 1000)
+                        .pieces())
+                .containsExactly(0L);
+        assertThatThrownBy(() -> PieceAxis.everyLength(Amounts.of(1e300, SpreadingUnits.METER)))
+                .isInstanceOf(InvalidInputException.class)
+                .hasMessageContaining("length of a piece must be 1 mm to 1000000 km");
+        PieceAxis longest = PieceAxis.everyTime(START, Amounts.of(1e12, SpreadingUnits.SECOND));
+        assertThat(longest.pieceAt(T0 - 1)).isEqualTo(-1);
+        assertThat(longest.endOf(T0)).isEqualTo(T0 + 1_000_000_000_000_000L);
+        // The end of a piece would be beyond what milliseconds hold, and be looked for forever.
+        assertThatThrownBy(() -> PieceAxis.everyTime(START, Amounts.of(1e16, SpreadingUnits.SECOND)))
+                .isInstanceOf(InvalidInputException.class)
+                .hasMessageContaining("time of a piece must be 1 ms to 30 000 years");
+    }
+
+    @Test
     void piecesEndBeforeTheirBorder() {
         PieceAxis axis = PieceAxis.everyLength(Amounts.of(1, SpreadingUnits.METER));
         // A row that ends at the border is all in the piece before it.
@@ -288,12 +305,12 @@ class RowBordersTest {
                 .isEqualTo(1);
         assertThatThrownBy(() -> PieceAxis.everyLength(Amounts.of(0.0009, SpreadingUnits.METER)))
                 .isInstanceOf(InvalidInputException.class)
-                .hasMessageContaining("length of a piece must be 1 mm or more");
+                .hasMessageContaining("length of a piece must be 1 mm to 1000000 km");
         assertThat(PieceAxis.everyTime(START, Amounts.of(0.001, SpreadingUnits.SECOND))
                         .endOf(T0))
                 .isEqualTo(T0 + 1);
         assertThatThrownBy(() -> PieceAxis.everyTime(START, Amounts.of(0.0009, SpreadingUnits.SECOND)))
-                .hasMessageContaining("time of a piece must be 1 ms or more");
+                .hasMessageContaining("time of a piece must be 1 ms to 30 000 years");
     }
 
     private static Instant second(long seconds) {
