@@ -243,11 +243,10 @@ public final class RowEvaluator implements Serializable {
      */
     public void evaluate(Rows rows, int from, int to, RowState state, RowSums sums, long[] amounts, byte[] statuses) {
         rows.requireRange(from, to);
-        Require.that(
-                rows.slots().length > 0 || slots.size() == 1 || rows.size() == 0,
-                "column of slots",
-                "there, as the rows may be of several slots, " + slots,
-                "none");
+        if (rows.slots().length == 0 && slots.size() > 1 && rows.size() > 0) {
+            throw new InvalidInputException(
+                    "column of slots", "there, as the rows may be of several slots, " + slots, "none");
+        }
         Require.that(amounts.length >= to, "column of amounts", "as long as the rows, " + to, amounts.length);
         Require.that(statuses.length >= to, "column of statuses", "as long as the rows, " + to, statuses.length);
         adopt(state, sums);
