@@ -97,7 +97,7 @@ public final class Problems {
     }
 
     /** Adds what a factory says about its input. */
-    void refused(Pointer pointer, InvalidInputException e) {
+    public void refused(Pointer pointer, InvalidInputException e) {
         add(e.code().id(), pointer, e.field() + ": " + e.accepted(), e.value(), Optional.empty());
     }
 

@@ -107,7 +107,7 @@ public record WrittenEvent(
             return new What.Used(material, from, revolutions, unattributed, mass, storms.orElse(0));
         }
 
-        private What.Used what() {
+        What.Used what() {
             return what(material, from, revolutions, unattributed, mass, storms);
         }
 

@@ -153,6 +153,29 @@ class WrittenEventTest {
                         }));
     }
 
+    @ParameterizedTest
+    @CsvSource({
+        "2026-11-20, 2026-11-21",
+        "2026-11-20T09:00-06:00, 2026-11-20T09:01-06:00"
+    })
+    void aSumThatBeginsAfterItsEndIsToldWhereItsBeginningStands(String at, String from) {
+        String text = """
+                {"format": "gritwright/fleet-event", "formatVersion": 1, "id": "1", "at": "%s", "truck": "T-07",
+                 "source": "telemetry", "used": {"material": "salt", "from": "%s", "mass": "100 lb"}}
+                """.formatted(at, from);
+
+        assertThatThrownBy(() -> read(text))
+                .asInstanceOf(InstanceOfAssertFactories.type(RejectedDocumentException.class))
+                .satisfies(rejected -> assertThat(rejected.problems())
+                        .singleElement()
+                        .satisfies(problem -> {
+                            assertThat(problem.pointer()).isEqualTo("/used/from");
+                            assertThat(problem.toString())
+                                    .contains("beginning of the time that event 1 sums up: not after its end, " + at
+                                            + ", found " + from);
+                        }));
+    }
+
     @Test
     void aSumThatIsWrittenChecksItself() {
         assertRefused(
