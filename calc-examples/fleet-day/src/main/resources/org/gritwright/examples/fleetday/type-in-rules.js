@@ -127,9 +127,11 @@ function read(box, raw) {
     if (!hasForm(box, typed) || !isDay(typed)) {
       return { problem: "must be a day, such as " + data.document.day + ": “" + plain(typed) + "”" };
     }
-    return typed <= data.document.day
+    const day = data.document.day;
+    const asked = typed.slice(0, 4) === day.slice(0, 4) ? "" : " (is one of both years wrong?)";
+    return typed <= day
       ? { text: typed }
-      : { problem: box.name + " must be not after the day, " + data.document.day + ": " + typed };
+      : { problem: box.name + " must be not after the document's own day, " + day + asked + ": " + typed };
   }
   const text = box.unit ? typed + " " + box.unit : typed;
   if (!hasForm(box, text) || !/^-?[0-9.]+([eE][+-]?[0-9]+)?$/.test(typed)) {

@@ -156,6 +156,7 @@ class TypeInRefusalTest {
                 slip("T-03", "p0.held/found", "5,85"),
                 slip("T-03", "p0.held/found", "9000000000"),
                 slip("T-03", "p0.held/since", "2026-10-20"),
+                slip("T-03", "p0.held/since", "2027-09-01"),
                 slip("T-03", "p0.held/since", "2026-02-30"));
     }
 
