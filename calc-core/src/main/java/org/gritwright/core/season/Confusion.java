@@ -1,7 +1,12 @@
 package org.gritwright.core.season;
 
 import java.io.Serializable;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import org.gritwright.units.Amounts;
+import org.gritwright.units.Rounded;
+import org.gritwright.units.SpreadingUnits;
 import org.gritwright.units.check.Require;
 
 /**
@@ -49,5 +54,32 @@ public record Confusion(List<Suspicion> same, List<Alike> alike, List<String> re
      */
     public boolean isNone() {
         return same.isEmpty() && alike.isEmpty();
+    }
+
+    /**
+     * The same in words for the yard.
+     *
+     * @return English sentences: what no number of the season tells from the error, with many trucks in one sentence; what is hard to tell from it;
+     *     and why. None where nothing is the same or much alike
+     */
+    public List<String> sentences() {
+        List<String> sentences = new ArrayList<>();
+        List<String> trucks = new ArrayList<>();
+        for (Suspicion one : same) {
+            Optional<String> off = one instanceof Suspicion.TruckReports truck ? truck.off() : Optional.empty();
+            off.ifPresentOrElse(
+                    trucks::add, () -> sentences.add("The season's numbers can't tell that from this: " + one.sentence()));
+        }
+        if (trucks.size() == 1) {
+            sentences.add("The season's numbers can't tell that from a truck that is off: " + trucks.get(0) + ".");
+        } else if (!trucks.isEmpty()) {
+            sentences.add("The season's numbers can't tell that from a single truck that is off, any one of these: "
+                    + String.join(", ", trucks) + ".");
+        }
+        alike.forEach(one -> sentences.add("Hard to tell from that (correlation "
+                + Rounded.text(Amounts.of(one.correlation(), SpreadingUnits.ONE), 2) + "): "
+                + one.other().sentence()));
+        sentences.addAll(reasons);
+        return List.copyOf(sentences);
     }
 }

@@ -134,6 +134,6 @@ final class Reasons {
         Unit<Mass> unit = pile.opening().mass().getUnit();
         return "Opening and closing of pile " + pile.id() + " are known to "
                 + Rounded.text(Amounts.ofSi(EXPANDED * kilograms, unit), 2)
-                + " (95 %): what is less can't be seen there.";
+                + " (95 %): a smaller error can't be seen there.";
     }
 }

@@ -2,9 +2,7 @@ package org.gritwright.core.season;
 
 import java.util.ArrayList;
 import java.util.List;
-import javax.measure.quantity.Dimensionless;
 import org.gritwright.core.balance.GlobalTest;
-import org.gritwright.core.uncertainty.Measured;
 import org.gritwright.units.Amounts;
 import org.gritwright.units.Rounded;
 import org.gritwright.units.SpreadingUnits;
@@ -20,51 +18,24 @@ final class Report {
         List<String> sentences = new ArrayList<>();
         GlobalTest test = balance.asStated().test();
         List<FoundError> found = balance.found();
-        String chance = percent(test.probability());
+        String chance = " within the stated uncertainties: with no mistake anywhere, the chance of a misfit this large or larger"
+                + " is " + percent(test.probability()) + ".";
         if (test.degreesOfFreedom() == 0) {
             sentences.add("There is nothing to check: no number tells of another.");
         } else if (test.holds(balance.power().risk())) {
-            sentences.add("All together adds up within the stated uncertainties (chance of worse: " + chance + ").");
+            sentences.add("All together adds up" + chance);
         } else {
-            sentences.add("It doesn't add up within the stated uncertainties (chance of worse: " + chance + ").");
+            sentences.add("It doesn't add up" + chance);
         }
         for (FoundError one : found) {
-            sentences.add(one.what().sentence() + " Chance of that where nothing is wrong: "
-                    + (one.risk() < LEAST ? "" : "at most ") + percent(one.risk()) + ".");
-            sentences.addAll(same(one.confusion().same()));
-            one.confusion()
-                    .alike()
-                    .forEach(other -> sentences.add("Hardly different: "
-                            + other.other().sentence() + " (correlation "
-                            + Rounded.text(Amounts.of(other.correlation(), SpreadingUnits.ONE), 2) + ")"));
-            sentences.addAll(one.confusion().reasons());
+            sentences.add(one.what().sentence() + " With no mistake in the whole season, the chance of a finding this"
+                    + " clear is " + (one.risk() < LEAST ? "" : "at most ") + percent(one.risk()) + ".");
+            sentences.addAll(one.confusion().sentences());
         }
         if (found.isEmpty()) {
             sentences.add("No single error is beyond chance.");
         }
         return List.copyOf(sentences);
-    }
-
-    /** Of many trucks one sentence. */
-    private static List<String> same(List<Suspicion> all) {
-        List<String> sentences = new ArrayList<>();
-        List<String> trucks = new ArrayList<>();
-        for (Suspicion one : all) {
-            if (one instanceof Suspicion.TruckReports truck && truck.byTheRest().isPresent()) {
-                Measured<Dimensionless> error = truck.byTheRest().get();
-                trucks.add(truck.truck()
-                        + (Words.isNegative(error) ? " under-reports by " : " over-reports by ")
-                        + Words.plusMinus(error));
-            } else {
-                sentences.add("Nothing tells this from: " + one.sentence());
-            }
-        }
-        if (!trucks.isEmpty()) {
-            sentences.add("Nothing tells this from "
-                    + (trucks.size() == 1 ? "a truck that is off: " : "one of these trucks that is off, alone: ")
-                    + String.join(", ", trucks) + ".");
-        }
-        return sentences;
     }
 
     private static String percent(double probability) {

@@ -54,12 +54,15 @@ public sealed interface Suspicion extends Serializable {
 
         @Override
         public String sentence() {
-            return byTheRest
-                    .map(error ->
-                            "Truck " + truck + (Words.isNegative(error) ? " under-reports by " : " over-reports by ")
-                                    + Words.plusMinus(error) + ", by all but its verification, which says "
-                                    + Words.signedPercent(byVerification) + ".")
+            return off().map(off -> "Truck " + off + ", by all numbers but its verification, which says "
+                            + Words.signedPercent(byVerification) + ".")
                     .orElse("Truck " + truck + " reports far more than it can have taken.");
+        }
+
+        /** For example "T-03 over-reports by 7.5 ± 1.2 % (95 %)"; none where no factor at all would fit. */
+        Optional<String> off() {
+            return byTheRest.map(error -> truck
+                    + (Words.isNegative(error) ? " under-reports by " : " over-reports by ") + Words.plusMinus(error));
         }
     }
 

@@ -134,10 +134,10 @@ class ReasonsTest {
         // Twice the root of 3² + 4², and of 6² + 8².
         assertThat(Reasons.of(season(), List.of(pile)))
                 .containsExactly(
-                        "Opening and closing of pile north are known to 10 ton (95 %): what is less can't be seen there.");
+                        "Opening and closing of pile north are known to 10 ton (95 %): a smaller error can't be seen there.");
         assertThat(Reasons.of(season(), List.of(survey)))
                 .containsExactly(
-                        "Opening and closing of pile south are known to 20 ton (95 %): what is less can't be seen there.");
+                        "Opening and closing of pile south are known to 20 ton (95 %): a smaller error can't be seen there.");
     }
 
     @Test

@@ -91,7 +91,8 @@ class SeasonTest {
         assertThat(balance.withFound()).isEqualTo(balance.asStated());
         assertThat(balance.sentences())
                 .containsExactly(
-                        "All together adds up within the stated uncertainties (chance of worse: 100 %).",
+                        "All together adds up within the stated uncertainties: with no mistake anywhere, the chance of a"
+                                + " misfit this large or larger is 100 %.",
                         "No single error is beyond chance.");
         assertThat(ratio(balance.asStated().truck("2").factor().orElseThrow())).isCloseTo(1, within(1e-12));
     }
@@ -106,7 +107,7 @@ class SeasonTest {
             assertThat(ratio(truck.byTheRest().orElseThrow())).isCloseTo(0.07, within(0.0005));
             assertThat(truck.sentence())
                     .matches(
-                            "Truck 2 over-reports by 7\\.0 ± 0\\.\\d % \\(95 %\\), by all but its verification, which says 0 %\\.");
+                            "Truck 2 over-reports by 7\\.0 ± 0\\.\\d % \\(95 %\\), by all numbers but its verification, which says 0 %\\.");
         });
         assertThat(first.risk()).isLessThan(0.01);
         assertThat(balance.found()).hasSize(1);
@@ -229,7 +230,8 @@ class SeasonTest {
         assertThat(balance.confusedWith("2").orElseThrow().same()).hasSize(2);
         assertThat(balance.sentences())
                 .anyMatch(sentence -> sentence.startsWith(
-                        "Nothing tells this from one of these trucks that is off, alone: 1 over-reports by "));
+                        "The season's numbers can't tell that from a single truck that is off, any one of these: 1"
+                                + " over-reports by "));
     }
 
     @Test
@@ -317,7 +319,7 @@ class SeasonTest {
                 4);
 
         assertThat(off.sentence())
-                .isEqualTo("Truck 7 over-reports by 9 ± 4 % (95 %), by all but its verification, which says 2.6 %.");
+                .isEqualTo("Truck 7 over-reports by 9 ± 4 % (95 %), by all numbers but its verification, which says 2.6 %.");
     }
 
     @Test
@@ -624,7 +626,7 @@ class SeasonTest {
                 .anySatisfy(one ->
                         assertThat(one.sentence()).isEqualTo("Truck 1 reports far more than it can have taken."));
         assertThat(balance.sentences())
-                .contains("Nothing tells this from: Truck 1 reports far more than it can have taken.");
+                .contains("The season's numbers can't tell that from this: Truck 1 reports far more than it can have taken.");
     }
 
     @Test
@@ -648,9 +650,10 @@ class SeasonTest {
                     .satisfies(one -> assertThat(one.correlation()).isCloseTo(0.8, within(1e-9)));
         });
         assertThat(balance.sentences())
-                .anyMatch(sentence -> sentence.startsWith("Hardly different: The weighed loads of truck 1 are ")
-                        && sentence.endsWith("too small. (correlation 0.8)"))
-                .anyMatch(sentence -> sentence.contains("Chance of that where nothing is wrong: below 0.01 %."));
+                .anyMatch(sentence -> sentence.startsWith(
+                                "Hard to tell from that (correlation 0.8): The weighed loads of truck 1 are ")
+                        && sentence.endsWith(" too small."))
+                .anyMatch(sentence -> sentence.contains(" With no mistake in the whole season, the chance of a finding this clear is below 0.01 %."));
         Confusion confusion = balance.confusedWith(balance.suspicions().get(0));
         assertThat(confusion.same()).isEmpty();
         assertThat(confusion.alike()).hasSize(1);
@@ -663,7 +666,7 @@ class SeasonTest {
 
         // 4 % at √(1² + 0.8²) %: a score of 3.1.
         assertThat(new Season(List.of(), List.of(truck)).balance().sentences())
-                .anyMatch(sentence -> sentence.contains("Chance of that where nothing is wrong: at most 0.18 %."));
+                .anyMatch(sentence -> sentence.contains(" With no mistake in the whole season, the chance of a finding this clear is at most 0.18 %."));
     }
 
     @Test
@@ -858,7 +861,8 @@ class SeasonTest {
 
         assertThat(balance.asStated().test().holds(0.05)).isFalse();
         assertThat(balance.sentences().get(0))
-                .isEqualTo("It doesn't add up within the stated uncertainties (chance of worse: below 0.01 %).");
+                .isEqualTo("It doesn't add up within the stated uncertainties: with no mistake anywhere, the chance of a"
+                        + " misfit this large or larger is below 0.01 %.");
         assertThat(balance.found().get(0).what()).isInstanceOf(Suspicion.PileOff.class);
     }
 

@@ -237,12 +237,6 @@ record SeasonPage(String title, List<String> texts, Season season, SeasonBalance
     }
 
     private static List<String> confused(Confusion confusion) {
-        List<String> words = new ArrayList<>();
-        confusion.same().forEach(other -> words.add("Nothing tells this from: " + other.sentence()));
-        confusion
-                .alike()
-                .forEach(other -> words.add("Hardly different: " + other.other().sentence()));
-        words.addAll(confusion.reasons());
-        return words.stream().map(Words::minus).toList();
+        return confusion.sentences().stream().map(Words::minus).toList();
     }
 }
