@@ -22,7 +22,7 @@ final class DueText {
         if (trucks.isEmpty()) {
             lines.add("Nothing is kept of any truck yet: import its fleet days and events first.");
         }
-        if (!dues.isEmpty()) {
+        if (!dues.isEmpty() || trucks.stream().anyMatch(truck -> truck.doubt().isPresent())) {
             lines.add(Caution.line());
         }
         for (Due due : dues) {
@@ -34,18 +34,24 @@ final class DueText {
             lines.add("  expected error " + Words.expected(due.expectedError()) + atStake(due));
             lines.add("  to do: " + due.work().words());
         }
+        lines.addAll(doubted(trucks));
         lines.addAll(quiet(
                 trucks,
                 TruckOverview.Quiet.UNKNOWN,
                 "Nobody knows what these displays hold, and no rule can ask for anything. That is no sign that they are in"
                         + " order:"));
-        lines.addAll(quiet(trucks, TruckOverview.Quiet.DOUBTFUL, "Not due by the rules, and not proven either:"));
+        lines.addAll(quiet(trucks, TruckOverview.Quiet.DOUBTFUL, "Not due by the rules, and in doubt all the same:"));
+        if (!fleet.seasons().withoutPage().isEmpty()) {
+            lines.add("");
+            lines.add("These accounts of seasons say nothing of any truck yet:");
+            fleet.seasons().withoutPage().forEach(one -> lines.add("  " + one));
+        }
         List<String> slips = Slips.of(fleet);
         if (!slips.isEmpty()) {
             lines.add("");
             lines.addAll(slips);
         }
-        return lines;
+        return lines.stream().map(Words::minus).toList();
     }
 
     private static List<String> quiet(List<TruckOverview> trucks, TruckOverview.Quiet kind, String heading) {
@@ -59,7 +65,21 @@ final class DueText {
         for (TruckOverview truck : some) {
             lines.add(truck.id());
             truck.belief().forEach(one -> lines.add("  " + one));
+            truck.doubt().ifPresent(doubt -> lines.add("  to do: " + doubt.toDo()));
         }
+        return lines;
+    }
+
+    /** Of trucks of which something is due as well. */
+    private static List<String> doubted(List<TruckOverview> trucks) {
+        List<String> lines = new ArrayList<>();
+        trucks.stream().filter(truck -> !truck.dues().isEmpty()).forEach(truck -> truck.doubt()
+                .ifPresent(doubt -> {
+                    lines.add("");
+                    lines.add(truck.id() + ", of which something is due as well");
+                    doubt.words().forEach(one -> lines.add("  " + one));
+                    lines.add("  to do: " + doubt.toDo());
+                }));
         return lines;
     }
 

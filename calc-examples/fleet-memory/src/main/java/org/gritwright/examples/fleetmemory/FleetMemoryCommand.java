@@ -208,11 +208,11 @@ public final class FleetMemoryCommand {
     }
 
     private void say(String line) {
-        say(spec.commandLine().getOut(), List.of(line));
+        say(List.of(line));
     }
 
     private void say(List<String> lines) {
-        say(spec.commandLine().getOut(), lines);
+        say(spec.commandLine().getOut(), lines.stream().map(Words::times).toList());
     }
 
     /** What is done with an open database. */
@@ -286,7 +286,9 @@ public final class FleetMemoryCommand {
         List<DueSettings.Planned> masses = plans.read();
         Database database = place.checked();
         History history = reading(database, store -> new Memory(store, documents, view.offset).ofFleet());
-        say(DueText.lines(Overview.of(history, tolerance, limits.falseAlarms, masses, day(view))));
+        List<WrittenSeason> seasons = reading(database, store -> new Memory(store, documents, view.offset).seasons());
+        say(DueText.lines(Overview.of(history, tolerance, limits.falseAlarms, masses, day(view))
+                .with(BalancedSeasons.of(history, seasons))));
         return DONE;
     }
 
@@ -314,26 +316,15 @@ public final class FleetMemoryCommand {
         FittedCurves curves = reading(database, store -> new Memory(store, documents, view.offset).curves());
         writePages(
                 Overview.of(history, tolerance, limits.falseAlarms, masses, day(view))
-                        .with(curves),
-                seasons,
+                        .with(curves)
+                        .with(BalancedSeasons.of(history, seasons)),
                 output);
         return DONE;
     }
 
-    private void writePages(Overview fleet, List<WrittenSeason> seasons, Path output)
-            throws IOException, BadInputException {
-        List<SeasonPage> balanced = new ArrayList<>();
-        List<String> withoutPage = new ArrayList<>();
-        for (WrittenSeason season : seasons) {
-            try {
-                balanced.add(SeasonAccount.page(fleet.history(), season, seasons));
-            } catch (BadInputException e) {
-                // What is due matters more than an account that somebody has yet to complete.
-                withoutPage.addAll(e.lines());
-            }
-        }
-        PageFolder.write(output, Pages.of(fleet, balanced, withoutPage));
-        say(withoutPage);
+    private void writePages(Overview fleet, Path output) throws IOException, BadInputException {
+        PageFolder.write(output, Pages.of(fleet));
+        say(fleet.seasons().withoutPage());
         say("Wrote " + Words.count(fleet.history().trucks().size(), "page") + " of trucks; begin with "
                 + output.resolve(Pages.FIRST));
     }
@@ -509,20 +500,21 @@ public final class FleetMemoryCommand {
         }
         History history = reading(database, store -> new Memory(store, documents, InventedSeasons.YARD).ofFleet());
         LocalDate on = InventedSeasons.DEMO_DAY;
-        Overview fleet = Overview.of(history, Tolerance.percent(DEMO_TOLERANCE), 1, List.of(), on);
+        List<WrittenSeason> seasons =
+                reading(database, store -> new Memory(store, documents, InventedSeasons.YARD).seasons());
+        Overview fleet = Overview.of(history, Tolerance.percent(DEMO_TOLERANCE), 1, List.of(), on)
+                .with(BalancedSeasons.of(history, seasons));
         say("");
         say(DueText.lines(fleet));
         say("");
         say(new DriftText(history, fleet.drifts(), fleet.tolerance(), 1, fleet.at()).lines());
         say("");
-        List<WrittenSeason> seasons =
-                reading(database, store -> new Memory(store, documents, InventedSeasons.YARD).seasons());
-        for (WrittenSeason season : seasons) {
-            say(new SeasonText(SeasonAccount.page(history, season, seasons)).lines());
+        for (SeasonPage season : fleet.seasons().pages()) {
+            say(new SeasonText(season).lines());
             say("");
         }
         FittedCurves curves = reading(database, store -> new Memory(store, documents, InventedSeasons.YARD).curves());
-        writePages(fleet.with(curves), seasons, run.resolve("pages"));
+        writePages(fleet.with(curves), run.resolve("pages"));
         return DONE;
     }
 

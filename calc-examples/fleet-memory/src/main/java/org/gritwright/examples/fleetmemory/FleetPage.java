@@ -25,8 +25,9 @@ final class FleetPage {
      * @param link where its truck's page is
      */
     record DueWords(
-            String truck, String link, String point, List<String> reasons, String error, String stake, String work) {
-        static DueWords of(Due due, LocalDate on) {
+            String truck, String link, String point, List<String> reasons, String error, String stake, String work, List<String> doubt) {
+        /** @param doubt what the account of a season says of the truck */
+        static DueWords of(Due due, LocalDate on, List<String> doubt) {
             return new DueWords(
                     due.truck(),
                     PageNames.of("truck", due.truck()),
@@ -39,25 +40,22 @@ final class FleetPage {
                     Amounts.si(Mass.class, due.atStake()) > 0
                             ? Argument.number(due.atStake()).words()
                             : "",
-                    Words.minus(due.work().words()));
+                    Words.minus(due.work().words()),
+                    doubt);
         }
     }
 
     /** A truck with nothing due, and why that may be believed or not. */
-    record QuietWords(String truck, String link, List<String> belief) {}
+    record QuietWords(String truck, String link, List<String> belief, List<String> toDo) {}
 
-    static String html(
-            Overview fleet,
-            List<TruckOverview> trucks,
-            List<SeasonPage> seasons,
-            List<String> withoutPage,
-            Templates templates)
-            throws IOException {
+    static String html(Overview fleet, List<TruckOverview> trucks, Templates templates) throws IOException {
         Map<String, Object> model = new HashMap<>(about(fleet));
         model.put("summary", summary(fleet, trucks));
         model.put(
                 "dues",
-                fleet.dues().stream().map(due -> DueWords.of(due, fleet.on())).toList());
+                fleet.dues().stream()
+                        .map(due -> DueWords.of(due, fleet.on(), doubt(trucks, due.truck())))
+                        .toList());
         model.put("unknown", quiet(trucks, TruckOverview.Quiet.UNKNOWN));
         model.put("doubtful", quiet(trucks, TruckOverview.Quiet.DOUBTFUL));
         model.put("proven", quiet(trucks, TruckOverview.Quiet.PROVEN));
@@ -65,8 +63,8 @@ final class FleetPage {
         model.put("contradictions", Contradictions.sentences(fleet.ofNoTruck()));
         model.put("slips", Slips.of(fleet));
         model.put("charts", charts(fleet));
-        model.put("seasons", seasons);
-        model.put("withoutPage", withoutPage.stream().map(Words::minus).toList());
+        model.put("seasons", fleet.seasons().pages());
+        model.put("withoutPage", fleet.seasons().withoutPage().stream().map(Words::minus).toList());
         return templates.filled("fleet.peb", model);
     }
 
@@ -79,14 +77,18 @@ final class FleetPage {
     }
 
     private static String summary(Overview fleet, List<TruckOverview> trucks) {
+        long doubtful = trucks.stream()
+                .filter(truck -> truck.dues().isEmpty() && truck.quiet() != TruckOverview.Quiet.PROVEN)
+                .count();
+        String doubt = doubtful == 0 ? "." : ", of which " + doubtful + " can’t be believed: see below.";
         long quiet = trucks.stream().filter(truck -> truck.dues().isEmpty()).count();
         if (fleet.dues().isEmpty()) {
             return "Nothing is due by the rules on " + fleet.on() + " or within a month, at "
-                    + Words.count(trucks.size(), "truck") + ".";
+                    + Words.count(trucks.size(), "truck") + doubt;
         }
         return Words.count(fleet.dues().size(), "calibration point") + " of "
                 + Words.count(trucks.size() - quiet, "truck") + " due on " + fleet.on()
-                + " or within a month; nothing due at " + Words.count(quiet, "truck") + ".";
+                + " or within a month; nothing due at " + Words.count(quiet, "truck") + doubt;
     }
 
     private static List<QuietWords> quiet(List<TruckOverview> trucks, TruckOverview.Quiet kind) {
@@ -95,8 +97,29 @@ final class FleetPage {
                 .map(truck -> new QuietWords(
                         truck.id(),
                         PageNames.of("truck", truck.id()),
-                        truck.belief().stream().map(Words::minus).toList()))
+                        truck.belief().stream().map(Words::minus).toList(),
+                        toDo(truck)))
                 .toList();
+    }
+
+    private static List<String> doubt(List<TruckOverview> trucks, String id) {
+        return trucks.stream()
+                .filter(truck -> truck.id().equals(id))
+                .flatMap(truck -> doubt(truck).stream())
+                .toList();
+    }
+
+    /** What a season's account says of a truck. */
+    static List<String> doubt(TruckOverview truck) {
+        return truck.doubt().stream()
+                .flatMap(doubt -> doubt.words().stream())
+                .map(Words::minus)
+                .toList();
+    }
+
+    /** What a season's account asks for beside the rules. */
+    static List<String> toDo(TruckOverview truck) {
+        return truck.doubt().stream().map(SeasonDoubts.Doubt::toDo).toList();
     }
 
     private static PageTable table(List<TruckOverview> trucks) {
@@ -168,7 +191,9 @@ final class FleetPage {
                 .map(Due::by)
                 .min(Comparator.naturalOrder())
                 .map(day -> Words.due(day, truck.fleet().on()))
-                .orElse("nothing");
+                .orElse(truck.doubt()
+                        .map(doubt -> "nothing by the rules; " + doubt.season() + " found it off")
+                        .orElse("nothing"));
     }
 
     /** What stands behind the words on drift. */

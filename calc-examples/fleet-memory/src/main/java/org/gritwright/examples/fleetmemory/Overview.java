@@ -29,7 +29,8 @@ record Overview(
         List<Due> dues,
         Drifts drifts,
         List<Contradiction> contradictions,
-        FittedCurves curves) {
+        FittedCurves curves,
+        BalancedSeasons seasons) {
     static Overview of(
             History history, Tolerance tolerance, double allowed, List<DueSettings.Planned> planned, LocalDate on) {
         Drifts drifts = Drifts.of(history, allowed, FleetMemoryCommand.end(on, history.yard()));
@@ -42,12 +43,18 @@ record Overview(
                 FleetMemoryCommand.due(history, tolerance, drifts.rule(), planned, on),
                 drifts,
                 history.contradictions(FleetMemoryCommand.end(on, history.yard())),
-                FittedCurves.NONE);
+                FittedCurves.NONE,
+                BalancedSeasons.NONE);
     }
 
     /** The same with the curves that were fitted on the days of its records. */
     Overview with(FittedCurves fitted) {
-        return new Overview(history, on, tolerance, allowed, planned, dues, drifts, contradictions, fitted);
+        return new Overview(history, on, tolerance, allowed, planned, dues, drifts, contradictions, fitted, seasons);
+    }
+
+    /** The same with the seasons whose accounts add up. */
+    Overview with(BalancedSeasons balanced) {
+        return new Overview(history, on, tolerance, allowed, planned, dues, drifts, contradictions, curves, balanced);
     }
 
     boolean isPlanned() {
@@ -72,6 +79,7 @@ record Overview(
                     .forEach(truck ->
                             odd.computeIfAbsent(truck, key -> new ArrayList<>()).add(one));
         }
+        SeasonDoubts doubts = new SeasonDoubts(history, seasons.pages(), on);
         return history.trucks().stream()
                 .map(truck -> new TruckOverview(
                         this,
@@ -79,7 +87,8 @@ record Overview(
                         history.asOf(truck, at()),
                         due.getOrDefault(truck, List.of()),
                         points.getOrDefault(truck, List.of()),
-                        Contradictions.of(odd.getOrDefault(truck, List.of()))))
+                        Contradictions.of(odd.getOrDefault(truck, List.of())),
+                        doubts.of(truck)))
                 .toList();
     }
 

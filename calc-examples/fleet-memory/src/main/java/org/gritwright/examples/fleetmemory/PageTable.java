@@ -68,6 +68,6 @@ record PageTable(String caption, List<String> columns, List<Row> rows, List<Stri
     }
 
     private static int least(String cell) {
-        return cell.length() <= SHORT ? cell.length() : Math.min(LONGEST, Wholes.longest(cell));
+        return cell.length() <= SHORT ? cell.length() : Math.min(LONGEST, Wholes.longest(Words.times(cell)));
     }
 }

@@ -12,25 +12,18 @@ final class Pages {
     private Pages() {}
 
     static Map<String, String> of(Overview fleet, List<SeasonPage> seasons) throws IOException {
-        return of(fleet, seasons, List.of());
+        return of(fleet.with(new BalancedSeasons(seasons, List.of())));
     }
 
-    /**
-     * The pages.
-     *
-     * @param seasons the reconciled seasons, the newest first
-     * @param withoutPage why other seasons can't be reconciled, line by line
-     */
-    static Map<String, String> of(Overview fleet, List<SeasonPage> seasons, List<String> withoutPage)
-            throws IOException {
+    static Map<String, String> of(Overview fleet) throws IOException {
         Templates templates = Templates.read();
         List<TruckOverview> trucks = fleet.trucks();
         Map<String, String> pages = new LinkedHashMap<>();
-        put(pages, FIRST, FleetPage.html(fleet, trucks, seasons, withoutPage, templates));
+        put(pages, FIRST, FleetPage.html(fleet, trucks, templates));
         for (TruckOverview truck : trucks) {
             put(pages, PageNames.of("truck", truck.id()), TruckPage.html(truck, templates));
         }
-        for (SeasonPage season : seasons) {
+        for (SeasonPage season : fleet.seasons().pages()) {
             put(pages, season.file(), season.html(templates));
         }
         return pages;

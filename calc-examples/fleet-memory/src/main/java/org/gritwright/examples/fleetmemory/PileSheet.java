@@ -7,6 +7,8 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Predicate;
+import java.util.stream.Stream;
 import javax.measure.Quantity;
 import javax.measure.quantity.Mass;
 import org.gritwright.core.season.Delivery;
@@ -19,11 +21,12 @@ import org.gritwright.core.season.TruckSeason;
 /**
  * A pile's account as it is printed: what is on its left adds up to what is on its right, in the rounded numbers too.
  *
+ * @param tickets the season's, of all piles
  * @param in what was there or came
  * @param out what left or remains
  * @param sum what either adds up to, in steps
  */
-record PileSheet(Pile pile, Rounding rounding, List<Line> in, List<Line> out, long sum) {
+record PileSheet(Pile pile, Rounding rounding, Tickets tickets, List<Line> in, List<Line> out, long sum) {
     private static final double COVERAGE = 0.95;
 
     /**
@@ -44,7 +47,7 @@ record PileSheet(Pile pile, Rounding rounding, List<Line> in, List<Line> out, lo
             Optional<Double> written,
             Optional<Long> writtenPrinted) {}
 
-    static PileSheet of(Pile pile, PileAccount account, List<TruckSeason> trucks, Rounding rounding) {
+    static PileSheet of(Pile pile, PileAccount account, List<TruckSeason> trucks, Rounding rounding, Tickets tickets) {
         Written written = new Written(pile, account, trucks);
         List<Line> in = new ArrayList<>();
         List<Line> out = new ArrayList<>();
@@ -69,7 +72,7 @@ record PileSheet(Pile pile, Rounding rounding, List<Line> in, List<Line> out, lo
                             Optional.empty()));
         }
         long sum = Math.round(in.stream().mapToDouble(Line::adjusted).sum());
-        return new PileSheet(pile, rounding, printed(in, sum), printed(out, sum), sum);
+        return new PileSheet(pile, rounding, tickets, printed(in, sum), printed(out, sum), sum);
     }
 
     private static List<Line> printed(List<Line> lines, long sum) {
@@ -152,7 +155,8 @@ record PileSheet(Pile pile, Rounding rounding, List<Line> in, List<Line> out, lo
         return Picture.of(width -> new FlowPicture(this, width).drawn());
     }
 
-    public PageTable table() {
+    /** With every ticket. */
+    PageTable table() {
         List<PageTable.Row> rows = new ArrayList<>();
         side(in, "was there or came, together", rows);
         side(out, "left or remains, together", rows);
@@ -162,14 +166,17 @@ record PileSheet(Pile pile, Rounding rounding, List<Line> in, List<Line> out, lo
                 rows);
     }
 
+    private List<String> cells(Line line) {
+        return List.of(
+                line.writtenPrinted.map(rounding::text).orElse("nothing"),
+                rounding.text(line.printed),
+                Double.isNaN(line.half) ? PageTable.NONE : rounding.half(line.half),
+                rounding.signed(line.printed - line.writtenPrinted.orElse(0L)));
+    }
+
     private void side(List<Line> lines, String together, List<PageTable.Row> rows) {
         for (Line line : lines) {
-            rows.add(PageTable.Row.of(
-                    line.name,
-                    line.writtenPrinted.map(rounding::text).orElse("nothing"),
-                    rounding.text(line.printed),
-                    Double.isNaN(line.half) ? PageTable.NONE : rounding.half(line.half),
-                    rounding.signed(line.printed - line.writtenPrinted.orElse(0L))));
+            rows.add(new PageTable.Row(line.name, Optional.empty(), cells(line)));
         }
         rows.add(PageTable.Row.of(
                 together,
@@ -179,28 +186,78 @@ record PileSheet(Pile pile, Rounding rounding, List<Line> in, List<Line> out, lo
                 rounding.signed(sum - written(lines))));
     }
 
-    /** The same with all tickets as one. */
-    PageTable folded() {
-        return new PileSheet(pile, rounding, folded(in), folded(out), sum).table();
+    /** The same with tickets that nobody has to look at as one line. */
+    public PageTable folded() {
+        return new PileSheet(pile, rounding, tickets, folded(in, this::isOdd), folded(out, this::isOdd), sum).table();
     }
 
+    /** Whether anything is folded. */
+    public boolean isFolded() {
+        return folded(in, this::isOdd).size() < in.size();
+    }
+
+    /** All tickets one by one. */
+    public PageTable tickets(String caption) {
+        boolean isDated = pile.deliveries().stream().anyMatch(one -> tickets.days().containsKey(one.ticket()));
+        List<String> columns = new ArrayList<>(List.of("ticket", "written down", "adjusted", "with 95 %", "adjusted by"));
+        if (isDated) {
+            columns.add(1, "day");
+        }
+        List<PageTable.Row> rows = new ArrayList<>();
+        Stream.concat(in.stream(), out.stream()).filter(PileSheet::isTicket).forEach(line -> {
+            List<String> cells = new ArrayList<>(cells(line));
+            if (isDated) {
+                cells.add(0, tickets.day(line.flow.name()));
+            }
+            rows.add(new PageTable.Row(line.name.replaceFirst("^ticket ", ""), Optional.empty(), cells));
+        });
+        return PageTable.of(caption, columns, rows);
+    }
+
+    private static boolean isTicket(Line line) {
+        return line.flow.kind() == Flow.Kind.DELIVERY;
+    }
+
+    /** That a sentence names, that is adjusted by more than it may be off, or that is below zero. */
+    private boolean isOdd(Line line) {
+        boolean isMoved = line.written
+                .filter(mass -> Math.abs(line.adjusted - mass) > line.half)
+                .isPresent();
+        return tickets.odd().contains(line.flow.name()) || isMoved || !line.name.equals("ticket " + line.flow.name());
+    }
+
+    /** With all tickets as one, for pictures. */
     static List<Line> folded(List<Line> lines) {
-        List<Line> folded = new ArrayList<>();
-        List<Line> tickets = lines.stream()
-                .filter(line -> line.flow.kind() == Flow.Kind.DELIVERY)
+        return folded(lines, Tickets.NONE, any -> false);
+    }
+
+    private List<Line> folded(List<Line> lines, Predicate<Line> isOdd) {
+        return folded(lines, tickets, isOdd);
+    }
+
+    private static List<Line> folded(List<Line> lines, Tickets known, Predicate<Line> isOdd) {
+        List<Line> usual = lines.stream()
+                .filter(PileSheet::isTicket)
+                .filter(isOdd.negate())
                 .toList();
+        if (usual.size() < 2) {
+            return lines;
+        }
+        List<Line> folded = new ArrayList<>();
         for (Line line : lines) {
-            if (line.flow.kind() != Flow.Kind.DELIVERY || tickets.size() == 1) {
+            if (!isTicket(line) || isOdd.test(line)) {
                 folded.add(line);
-            } else if (line.equals(tickets.get(0))) {
+            } else if (line.equals(usual.get(0))) {
                 folded.add(new Line(
                         line.flow,
-                        Words.count(tickets.size(), "ticket"),
-                        tickets.stream().mapToDouble(Line::adjusted).sum(),
-                        tickets.stream().mapToLong(Line::printed).sum(),
+                        known.words(
+                                usual.stream().map(one -> one.flow.name()).toList(),
+                                lines.stream().filter(PileSheet::isTicket).count() > usual.size()),
+                        usual.stream().mapToDouble(Line::adjusted).sum(),
+                        usual.stream().mapToLong(Line::printed).sum(),
                         Double.NaN,
                         Optional.empty(),
-                        Optional.of(written(tickets))));
+                        Optional.of(written(usual))));
             }
         }
         return folded;

@@ -15,6 +15,7 @@ import org.gritwright.core.record.WrittenPile;
 import org.gritwright.core.record.WrittenSeason;
 import org.gritwright.core.record.WrittenTruckSeason;
 import org.gritwright.core.season.Season;
+import org.gritwright.core.season.SeasonBalance;
 import org.gritwright.core.uncertainty.Measured;
 import org.gritwright.units.Amounts;
 import org.gritwright.units.InvalidInputException;
@@ -66,7 +67,15 @@ final class SeasonAccount {
         written.findings().forEach(finding -> texts.add(finding.sentence()));
         try {
             Season season = written.withCalibrationErrors(byRecords).toSeason();
-            return new SeasonPage("Season " + written.season(), texts, season, season.balance());
+            SeasonBalance balance = season.balance();
+            return new SeasonPage(
+                    "Season " + written.season(),
+                    written.from(),
+                    written.to(),
+                    texts,
+                    Tickets.of(written, balance.suspicions()),
+                    season,
+                    balance);
         } catch (InvalidInputException e) {
             throw unfit(written, e);
         }

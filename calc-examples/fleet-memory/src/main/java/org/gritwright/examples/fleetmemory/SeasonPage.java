@@ -1,6 +1,7 @@
 package org.gritwright.examples.fleetmemory;
 
 import java.io.IOException;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
@@ -17,6 +18,7 @@ import javax.measure.quantity.Mass;
 import org.gritwright.core.season.Confusion;
 import org.gritwright.core.season.Delivery;
 import org.gritwright.core.season.Flow;
+import org.gritwright.core.season.FoundError;
 import org.gritwright.core.season.OtherUse;
 import org.gritwright.core.season.Pile;
 import org.gritwright.core.season.PileAccount;
@@ -33,9 +35,13 @@ import org.gritwright.units.Amounts;
  * fit in the library's own words.
  *
  * @param title what it is called, for example "Season 2025/26"
+ * @param from its first day
+ * @param to its last day
  * @param texts what is said above its pictures, a paragraph each
+ * @param tickets its delivery tickets
  */
-record SeasonPage(String title, List<String> texts, Season season, SeasonBalance balance) {
+record SeasonPage(
+        String title, LocalDate from, LocalDate to, List<String> texts, Tickets tickets, Season season, SeasonBalance balance) {
     /** Of so many suspects it is told what they can't be told from. */
     private static final int TOLD = 5;
 
@@ -84,7 +90,7 @@ record SeasonPage(String title, List<String> texts, Season season, SeasonBalance
                         .max(Comparator.comparingDouble(mass -> Amounts.in(mass, unit)))
                         .orElseThrow());
         return season.piles().stream()
-                .map(pile -> PileSheet.of(pile, figures.pile(pile.id()), season.trucks(), rounding))
+                .map(pile -> PileSheet.of(pile, figures.pile(pile.id()), season.trucks(), rounding, tickets))
                 .toList();
     }
 
@@ -139,9 +145,23 @@ record SeasonPage(String title, List<String> texts, Season season, SeasonBalance
     public List<String> results() {
         return Stream.concat(
                         balance.sentences().stream().limit(1),
-                        balance.found().stream().map(found -> found.what().sentence()))
+                        balance.found().stream().map(SeasonPage::result))
                 .map(Words::minus)
                 .toList();
+    }
+
+    /** With trucks that explain the same, which the season's page names. */
+    private static String result(FoundError found) {
+        long trucks = found.confusion().same().stream()
+                .filter(Suspicion.TruckReports.class::isInstance)
+                .count();
+        return found.what().sentence()
+                + (trucks == 0
+                        ? ""
+                        : " The season's numbers can't tell that from "
+                                + (trucks == 1 ? "a truck that is off" : "a single truck that is off, any one of " + trucks)
+                                + ": its page names "
+                                + (trucks == 1 ? "it." : "them."));
     }
 
     /** What the library says, and of which trucks it can't. */

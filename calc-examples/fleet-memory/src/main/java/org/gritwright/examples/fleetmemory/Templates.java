@@ -52,7 +52,7 @@ final class Templates {
         all.put("cautionRest", Caution.REST);
         StringWriter page = new StringWriter();
         engine.getTemplate(name).evaluate(page, all);
-        return Wholes.kept(UNSEEN.matcher(page.toString()).replaceAll("\uFFFD"));
+        return Wholes.kept(Words.times(UNSEEN.matcher(page.toString()).replaceAll("\uFFFD")));
     }
 
     private static String resource(String name) throws IOException {

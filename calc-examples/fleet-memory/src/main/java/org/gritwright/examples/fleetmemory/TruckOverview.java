@@ -3,6 +3,7 @@ package org.gritwright.examples.fleetmemory;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 import org.gritwright.core.calibration.Since;
 import org.gritwright.core.history.Event;
@@ -20,6 +21,7 @@ import org.gritwright.core.history.due.Due;
  *
  * @param dues in the order of the fleet's list
  * @param points its calibration points that were ever caught
+ * @param doubt that the account of a season found it off, if nothing answered it
  */
 record TruckOverview(
         Overview fleet,
@@ -27,13 +29,14 @@ record TruckOverview(
         TruckState state,
         List<Due> dues,
         List<Drifts.OfPoint> points,
-        Contradictions contradictions) {
+        Contradictions contradictions,
+        Optional<SeasonDoubts.Doubt> doubt) {
 
     /** What a truck with nothing due is like. */
     enum Quiet {
         /** Nothing that it is known of speaks against it. */
         PROVEN,
-        /** The rules ask for nothing, and yet a value isn't proven or something contradicts itself. */
+        /** The rules ask for nothing, and yet a value isn't proven, something contradicts itself, or a season found the truck off. */
         DOUBTFUL,
         /** What a display holds isn't known, so that no rule can ask for anything. */
         UNKNOWN
@@ -45,12 +48,13 @@ record TruckOverview(
             return Quiet.UNKNOWN;
         }
         boolean isProven = state.values().stream().allMatch(held -> held.standing() == Standing.PROVEN);
-        return isProven && contradictions.open().isEmpty() ? Quiet.PROVEN : Quiet.DOUBTFUL;
+        return isProven && contradictions.open().isEmpty() && doubt.isEmpty() ? Quiet.PROVEN : Quiet.DOUBTFUL;
     }
 
     /** What speaks for it that nothing is due, or against it. */
     List<String> belief() {
         List<String> words = new ArrayList<>();
+        doubt.ifPresent(one -> words.addAll(one.words()));
         for (SlotState slot : state.slots()) {
             slot.values().forEach(held -> words.add(belief(held)));
             slot.lost()

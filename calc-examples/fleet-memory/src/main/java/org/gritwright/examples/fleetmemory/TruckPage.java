@@ -24,10 +24,12 @@ final class TruckPage {
         model.put(
                 "dues",
                 truck.dues().stream()
-                        .map(due -> FleetPage.DueWords.of(due, fleet.on()))
+                        .map(due -> FleetPage.DueWords.of(due, fleet.on(), List.of()))
                         .toList());
         model.put("isProven", truck.quiet() == TruckOverview.Quiet.PROVEN);
         model.put("belief", truck.belief().stream().map(Words::minus).toList());
+        model.put("doubt", FleetPage.doubt(truck));
+        model.put("toDo", FleetPage.toDo(truck));
         model.put("holds", holds(truck));
         model.put(
                 "changes",

@@ -23,7 +23,7 @@ final class Wholes {
     private static final String QUANTITY = "(?:" + NUMBER + " )?(?:± )?" + NUMBER + " (?:" + units() + ")" + END;
 
     private static final String DAY_AND_TIME =
-            "[0-9]{4}-[0-9]{2}-[0-9]{2}T[0-9]{2}:[0-9]{2}(?::[0-9]{2})?(?:Z|[+-][0-9]{2}:[0-9]{2})?";
+            "[0-9]{4}-[0-9]{2}-[0-9]{2} [0-9]{2}:[0-9]{2}(?::[0-9]{2})?(?: \\(UTC(?:[+−][0-9:]+)?\\))?";
 
     /** Words with a digit that hyphens or slashes join: dates, ids of trucks and tickets, names of seasons. */
     private static final String NAME =

@@ -2,6 +2,7 @@ package org.gritwright.examples.fleetmemory;
 
 import java.time.LocalDate;
 import java.util.Locale;
+import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
 import javax.measure.Quantity;
 import javax.measure.quantity.Dimensionless;
@@ -17,7 +18,27 @@ final class Words {
 
     private static final Pattern HYPHEN = Pattern.compile("(?<![^ (])-(?=[0-9])");
 
+    /** As documents have it; not within a longer word, or in quotes, which show what somebody typed. */
+    private static final Pattern TIME = Pattern.compile("(?<![\\p{L}\\p{N}\"“/:.-])([0-9]{4}-[0-9]{2}-[0-9]{2})T([0-9]{2}:[0-9]{2}(?::[0-9]{2})?)"
+            + "(?:\\.[0-9]+)?(?:Z|([+-])([0-9]{2}):([0-9]{2}))(?![\\p{L}\\p{N}])");
+
     private Words() {}
+
+    /** Times for people, where documents have those of ISO 8601: "2025-10-14 13:24 (UTC−6)" for "2025-10-14T13:24-06:00". */
+    static String times(String text) {
+        return TIME.matcher(text)
+                .replaceAll(time -> time.group(1) + " " + time.group(2) + " (UTC" + offset(time) + ")");
+    }
+
+    private static String offset(MatchResult time) {
+        String sign = time.group(3);
+        if (sign == null) {
+            return "";
+        }
+        String minutes = time.group(5).equals("00") ? "" : ":" + time.group(5);
+        String hours = String.valueOf(Integer.parseInt(time.group(4)));
+        return hours.equals("0") && minutes.isEmpty() ? "" : (sign.equals("-") ? "−" : "+") + hours + minutes;
+    }
 
     /** For example "1 truck", "16 trucks". */
     static String count(long number, String noun) {

@@ -26,11 +26,16 @@ class DemoTest {
                 .contains("C-09, road salt at 2 in", "nobody knows what the display holds")
                 .contains("C-20, road salt at 2 in", "hydraulic motor replaced");
         assertThat(due).contains("expected error unknown, counted as 100 %");
+        // What a season found, although each catch of the truck is right; the suspects of a pile's missing salt aren't accused.
+        assertThat(due)
+                .contains("in doubt all the same:\nC-16\n  Season 2024/25: Truck C-16 over-reports by 7.3 ± 0.7 %")
+                .contains("doesn't show it", "to do: one more verification catch first")
+                .doesNotContain("C-01", "C-12", "C-22");
         int pages = run.out().indexOf("Wrote 24 pages of trucks; begin with ");
         String drift = run.out()
                 .substring(
                         run.out().indexOf("What leaves per revolution"),
-                        run.out().indexOf("Season "));
+                        run.out().indexOf("\nSeason "));
         // The chain that wears by 2.2 % a year. What the new chain of C-12 changed is known since its calibration.
         assertThat(drift).contains("C-07, road salt at 2 in:", " a year, by ", "No more: 25 points");
         assertThat(drift.lines().filter(line -> line.startsWith("C-"))).hasSize(1);

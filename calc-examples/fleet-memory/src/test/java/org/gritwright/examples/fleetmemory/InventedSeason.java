@@ -1,5 +1,6 @@
 package org.gritwright.examples.fleetmemory;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import javax.measure.Quantity;
@@ -89,6 +90,13 @@ final class InventedSeason {
     }
 
     static SeasonPage page(Season season) {
-        return new SeasonPage("Season 2025/26", List.of("Kestrel County, south yard."), season, season.balance());
+        return new SeasonPage(
+                "Season 2025/26",
+                LocalDate.of(2025, 11, 1),
+                LocalDate.of(2026, 4, 15),
+                List.of("Kestrel County, south yard."),
+                Tickets.NONE,
+                season,
+                season.balance());
     }
 }

@@ -167,11 +167,11 @@ class PagesTest {
                 .toList();
         assertThat(days.get(0).dues())
                 .anySatisfy(due -> assertThat(
-                                FleetPage.DueWords.of(due, days.get(0).on()).reasons())
+                                FleetPage.DueWords.of(due, days.get(0).on(), List.of()).reasons())
                         .contains("By 2026-02-02: not checked since a change"));
         assertThat(days.get(1).dues())
                 .anySatisfy(due -> assertThat(
-                                FleetPage.DueWords.of(due, days.get(1).on()).reasons())
+                                FleetPage.DueWords.of(due, days.get(1).on(), List.of()).reasons())
                         .contains("Overdue since 2026-02-02: not checked since a change"));
     }
 

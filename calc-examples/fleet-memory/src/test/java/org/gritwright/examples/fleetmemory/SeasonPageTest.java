@@ -7,9 +7,12 @@ import java.io.IOException;
 import java.time.LocalDate;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
@@ -305,6 +308,87 @@ class SeasonPageTest {
         assertThat(south.picture().wide().labels())
                 .extracting(Drawing.Label::text)
                 .contains("60 tickets, 618.30 ton");
+    }
+
+    @Test
+    void ticketsThatNothingIsOddAboutAreOneLineAndStandOneByOneInAListThatOpens() throws IOException {
+        Season season = InventedSeason.of(0, 0, 0);
+        Map<String, LocalDate> days = new HashMap<>();
+        for (int i = 1; i <= 12; i++) {
+            days.put("N-" + i, LocalDate.of(2025, 11, i));
+        }
+        SeasonPage page = new SeasonPage(
+                "Season 2025/26",
+                LocalDate.of(2025, 11, 1),
+                LocalDate.of(2026, 4, 15),
+                List.of(),
+                new Tickets(days, Set.of("N-5", "N-12")),
+                season,
+                season.balance());
+        PileSheet north = page.sheets().get(0);
+
+        assertThat(north.folded().rows())
+                .extracting(PageTable.Row::head)
+                .contains("10 other tickets, 2025-11-01 to 2025-11-11", "ticket N-5", "ticket N-12")
+                .doesNotContain("ticket N-1");
+        for (int cell : List.of(0, 1, 3)) {
+            assertThat(sum(north.folded(), cell)).isCloseTo(sum(north.table(), cell), within(1e-9));
+        }
+        assertThat(north.tickets("all").columns())
+                .containsExactly("ticket", "day", "written down", "adjusted", "with 95 %", "adjusted by");
+        assertThat(north.tickets("all").rows()).hasSize(12).first().satisfies(row -> assertThat(row.cells())
+                .startsWith("2025-11-01", "61.37 ton"));
+        String html = html(page);
+        String[] details = html.split("<details class=\"table\">|</details>");
+        assertThat(details).hasSize(5);
+        assertThat(details[1]).contains("All 12 tickets of pile north one by one", ">N-1</th>", ">N-12</th>");
+        // No day is known of the other pile's.
+        assertThat(details[3]).contains("All 7 tickets of pile south one by one", ">S-7</th>").doesNotContain("day");
+        assertThat(details[2]).contains("the command “export” writes: not on paper", "7 tickets<");
+        assertThat(details[0] + details[2] + details[4]).doesNotContain(">ticket N-3</th>", ">ticket S-1</th>");
+    }
+
+    private static double sum(PageTable table, int cell) {
+        return table.rows().stream()
+                .filter(row -> !row.head().endsWith(", together"))
+                .map(row -> row.cells().get(cell))
+                .filter(text -> !text.equals("nothing"))
+                .mapToDouble(SeasonPageTest::printed)
+                .sum();
+    }
+
+    @Test
+    void aTicketThatIsMovedByMoreThanItMayBeOffStandsByItself() {
+        // Of one scale, all masses of which are off.
+        Pile north = Pile.of(
+                "north",
+                "road salt",
+                InventedSeason.stated(100, 1),
+                List.of(
+                        Delivery.of("N-1", InventedSeason.stated(60, 0.1)),
+                        Delivery.of("N-2", InventedSeason.stated(60, 0.1)),
+                        Delivery.of("N-3", InventedSeason.stated(60, 30))),
+                InventedSeason.stated(180, 1));
+        PileSheet sheet = InventedSeason.page(new Season(List.of(north), List.of())).sheets().get(0);
+
+        assertThat(sheet.folded().rows()).extracting(PageTable.Row::head).contains("3 tickets");
+        PileSheet.Line usual = sheet.in().get(1);
+        PileSheet.Line moved = new PileSheet.Line(
+                usual.flow(),
+                usual.name(),
+                usual.adjusted() + 2 * usual.half() + 1,
+                usual.printed(),
+                usual.half(),
+                usual.written(),
+                usual.writtenPrinted());
+        List<PileSheet.Line> in = new ArrayList<>(sheet.in());
+        in.set(1, moved);
+        PileSheet other =
+                new PileSheet(sheet.pile(), sheet.rounding(), Tickets.NONE, in, sheet.out(), sheet.sum());
+        assertThat(other.folded().rows())
+                .extracting(PageTable.Row::head)
+                .contains("ticket N-1", "2 other tickets")
+                .doesNotContain("ticket N-2");
     }
 
     @Test
