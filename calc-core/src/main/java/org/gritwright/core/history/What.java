@@ -291,7 +291,7 @@ public sealed interface What {
     record SetBack() implements What {
         @Override
         public String words() {
-            return "controller set back";
+            return "controller reset or replaced";
         }
     }
 

@@ -64,18 +64,7 @@ final class WrittenEventCodecs {
             return begunAfterItsEnd().isPresent()
                     ? null
                     : new WrittenEvent(
-                            id,
-                            at,
-                            truck,
-                            who,
-                            source,
-                            changed,
-                            lost,
-                            drive,
-                            used,
-                            delivered,
-                            season,
-                            supersedes);
+                            id, at, truck, who, source, changed, lost, drive, used, delivered, season, supersedes);
         }
     }
 

@@ -68,7 +68,8 @@ public record Confusion(List<Suspicion> same, List<Alike> alike, List<String> re
         for (Suspicion one : same) {
             Optional<String> off = one instanceof Suspicion.TruckReports truck ? truck.off() : Optional.empty();
             off.ifPresentOrElse(
-                    trucks::add, () -> sentences.add("The season's numbers can't tell that from this: " + one.sentence()));
+                    trucks::add,
+                    () -> sentences.add("The season's numbers can't tell that from this: " + one.sentence()));
         }
         if (trucks.size() == 1) {
             sentences.add("The season's numbers can't tell that from a truck that is off: " + trucks.get(0) + ".");

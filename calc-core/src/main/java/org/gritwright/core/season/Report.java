@@ -18,8 +18,9 @@ final class Report {
         List<String> sentences = new ArrayList<>();
         GlobalTest test = balance.asStated().test();
         List<FoundError> found = balance.found();
-        String chance = " within the stated uncertainties: with no mistake anywhere, the chance of a misfit this large or larger"
-                + " is " + percent(test.probability()) + ".";
+        String chance =
+                " within the stated uncertainties: with no mistake anywhere, the chance of a misfit this large or larger"
+                        + " is " + percent(test.probability()) + ".";
         if (test.degreesOfFreedom() == 0) {
             sentences.add("There is nothing to check: no number tells of another.");
         } else if (test.holds(balance.power().risk())) {

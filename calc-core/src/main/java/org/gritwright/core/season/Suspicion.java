@@ -62,7 +62,8 @@ public sealed interface Suspicion extends Serializable {
         /** For example "T-03 over-reports by 7.5 ± 1.2 % (95 %)"; none where no factor at all would fit. */
         Optional<String> off() {
             return byTheRest.map(error -> truck
-                    + (Words.isNegative(error) ? " under-reports by " : " over-reports by ") + Words.plusMinus(error));
+                    + (Words.isNegative(error) ? " under-reports by " : " over-reports by ")
+                    + Words.plusMinus(error));
         }
     }
 

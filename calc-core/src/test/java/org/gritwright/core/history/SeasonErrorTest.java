@@ -135,7 +135,7 @@ class SeasonErrorTest {
                 Happenings.event("3", day("2027-03-02"), new What.SetBack()));
 
         assertThat(uncertainty(error)).isGreaterThan(1.9);
-        assertThat(error.remarks()).singleElement().asString().contains("Controller set back on 2027-03-02");
+        assertThat(error.remarks()).singleElement().asString().contains("Controller reset or replaced on 2027-03-02");
     }
 
     @Test

@@ -84,7 +84,7 @@ class WhatTest {
                         "salt at 2 in corrected from 26 lb/rev to 24.6 lb/rev",
                         "salt at 2 in shown as 26 lb/rev",
                         "slot 2 overwritten",
-                        "controller set back",
+                        "controller reset or replaced",
                         "gate changed",
                         "gate changed: bent",
                         "drive measured from 5 rev/min to 60 rev/min",

@@ -154,10 +154,7 @@ class WrittenEventTest {
     }
 
     @ParameterizedTest
-    @CsvSource({
-        "2026-11-20, 2026-11-21",
-        "2026-11-20T09:00-06:00, 2026-11-20T09:01-06:00"
-    })
+    @CsvSource({"2026-11-20, 2026-11-21", "2026-11-20T09:00-06:00, 2026-11-20T09:01-06:00"})
     void aSumThatBeginsAfterItsEndIsToldWhereItsBeginningStands(String at, String from) {
         String text = """
                 {"format": "gritwright/fleet-event", "formatVersion": 1, "id": "1", "at": "%s", "truck": "T-07",

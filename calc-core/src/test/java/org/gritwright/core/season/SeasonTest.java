@@ -319,7 +319,8 @@ class SeasonTest {
                 4);
 
         assertThat(off.sentence())
-                .isEqualTo("Truck 7 over-reports by 9 ± 4 % (95 %), by all numbers but its verification, which says 2.6 %.");
+                .isEqualTo(
+                        "Truck 7 over-reports by 9 ± 4 % (95 %), by all numbers but its verification, which says 2.6 %.");
     }
 
     @Test
@@ -626,7 +627,8 @@ class SeasonTest {
                 .anySatisfy(one ->
                         assertThat(one.sentence()).isEqualTo("Truck 1 reports far more than it can have taken."));
         assertThat(balance.sentences())
-                .contains("The season's numbers can't tell that from this: Truck 1 reports far more than it can have taken.");
+                .contains(
+                        "The season's numbers can't tell that from this: Truck 1 reports far more than it can have taken.");
     }
 
     @Test
@@ -653,7 +655,8 @@ class SeasonTest {
                 .anyMatch(sentence -> sentence.startsWith(
                                 "Hard to tell from that (correlation 0.8): The weighed loads of truck 1 are ")
                         && sentence.endsWith(" too small."))
-                .anyMatch(sentence -> sentence.contains(" With no mistake in the whole season, the chance of a finding this clear is below 0.01 %."));
+                .anyMatch(sentence -> sentence.contains(
+                        " With no mistake in the whole season, the chance of a finding this clear is below 0.01 %."));
         Confusion confusion = balance.confusedWith(balance.suspicions().get(0));
         assertThat(confusion.same()).isEmpty();
         assertThat(confusion.alike()).hasSize(1);
@@ -666,7 +669,8 @@ class SeasonTest {
 
         // 4 % at √(1² + 0.8²) %: a score of 3.1.
         assertThat(new Season(List.of(), List.of(truck)).balance().sentences())
-                .anyMatch(sentence -> sentence.contains(" With no mistake in the whole season, the chance of a finding this clear is at most 0.18 %."));
+                .anyMatch(sentence -> sentence.contains(
+                        " With no mistake in the whole season, the chance of a finding this clear is at most 0.18 %."));
     }
 
     @Test
@@ -861,8 +865,9 @@ class SeasonTest {
 
         assertThat(balance.asStated().test().holds(0.05)).isFalse();
         assertThat(balance.sentences().get(0))
-                .isEqualTo("It doesn't add up within the stated uncertainties: with no mistake anywhere, the chance of a"
-                        + " misfit this large or larger is below 0.01 %.");
+                .isEqualTo(
+                        "It doesn't add up within the stated uncertainties: with no mistake anywhere, the chance of a"
+                                + " misfit this large or larger is below 0.01 %.");
         assertThat(balance.found().get(0).what()).isInstanceOf(Suspicion.PileOff.class);
     }
 

@@ -240,7 +240,7 @@ class DueListTest {
             assertThat(expected(due)).isEqualTo(1);
             assertThat(due)
                     .hasToString(
-                            "T-07, salt at 2 in: controller set back on 2026-11-20: nobody knows what the display holds "
+                            "T-07, salt at 2 in: controller reset or replaced on 2026-11-20: nobody knows what the display holds "
                                     + "(by 2026-11-20); expected error 100 %; read the display and enter 25 lb/rev again; then one "
                                     + "verification catch of 240 lb would do");
         });

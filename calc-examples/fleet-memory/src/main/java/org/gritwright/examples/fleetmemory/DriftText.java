@@ -3,7 +3,6 @@ package org.gritwright.examples.fleetmemory;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import javax.measure.quantity.Dimensionless;
 import org.gritwright.core.history.History;
@@ -57,7 +56,7 @@ final class DriftText {
     /** By which charts and lines drift is told. */
     List<String> about() {
         List<String> lines = new ArrayList<>();
-        lines.add("From day to day a truck in order varies by "
+        lines.add("From day to day, what a truck in good order lays per revolution varies by "
                 + Words.percent(
                         Amounts.si(Dimensionless.class, drifts.betweenDays().relativeDeviation()))
                 + (drifts.betweenDays().pairs() == 0
@@ -65,13 +64,12 @@ final class DriftText {
                         : " (from " + Words.count(drifts.betweenDays().pairs(), "pair") + " of days)."));
         lines.add(
                 drifts.rule().isPresent()
-                        ? String.format(
-                                Locale.ROOT,
-                                "Of charts of trucks in order %s alarm within %d values of each, on average.",
-                                plain(allowed),
-                                Drifts.VALUES)
+                        ? "On average, " + plain(allowed)
+                                + (allowed == 1 ? " false alarm" : " false alarms")
+                                + " of all control charts together " + (allowed == 1 ? "comes" : "come") + " within "
+                                + Drifts.VALUES + " values of each point."
                         : "Too few points for charts that share " + plain(allowed) + " false alarms.");
-        lines.add("That a line through the values of any point in order rises or falls is said with a chance of 1 %.");
+        lines.add("The chance that a point's values are said to rise or fall although nothing drifts is 1 %.");
         return lines;
     }
 

@@ -73,8 +73,9 @@ final class DueText {
     /** Of trucks of which something is due as well. */
     private static List<String> doubted(List<TruckOverview> trucks) {
         List<String> lines = new ArrayList<>();
-        trucks.stream().filter(truck -> !truck.dues().isEmpty()).forEach(truck -> truck.doubt()
-                .ifPresent(doubt -> {
+        trucks.stream()
+                .filter(truck -> !truck.dues().isEmpty())
+                .forEach(truck -> truck.doubt().ifPresent(doubt -> {
                     lines.add("");
                     lines.add(truck.id() + ", of which something is due as well");
                     doubt.words().forEach(one -> lines.add("  " + one));

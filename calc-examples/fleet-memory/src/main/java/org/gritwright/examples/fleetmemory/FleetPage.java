@@ -25,7 +25,14 @@ final class FleetPage {
      * @param link where its truck's page is
      */
     record DueWords(
-            String truck, String link, String point, List<String> reasons, String error, String stake, String work, List<String> doubt) {
+            String truck,
+            String link,
+            String point,
+            List<String> reasons,
+            String error,
+            String stake,
+            String work,
+            List<String> doubt) {
         /** @param doubt what the account of a season says of the truck */
         static DueWords of(Due due, LocalDate on, List<String> doubt) {
             return new DueWords(
@@ -64,7 +71,9 @@ final class FleetPage {
         model.put("slips", Slips.of(fleet));
         model.put("charts", charts(fleet));
         model.put("seasons", fleet.seasons().pages());
-        model.put("withoutPage", fleet.seasons().withoutPage().stream().map(Words::minus).toList());
+        model.put(
+                "withoutPage",
+                fleet.seasons().withoutPage().stream().map(Words::minus).toList());
         return templates.filled("fleet.peb", model);
     }
 

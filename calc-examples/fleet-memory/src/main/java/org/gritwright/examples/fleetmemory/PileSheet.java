@@ -198,8 +198,10 @@ record PileSheet(Pile pile, Rounding rounding, Tickets tickets, List<Line> in, L
 
     /** All tickets one by one. */
     public PageTable tickets(String caption) {
-        boolean isDated = pile.deliveries().stream().anyMatch(one -> tickets.days().containsKey(one.ticket()));
-        List<String> columns = new ArrayList<>(List.of("ticket", "written down", "adjusted", "with 95 %", "adjusted by"));
+        boolean isDated =
+                pile.deliveries().stream().anyMatch(one -> tickets.days().containsKey(one.ticket()));
+        List<String> columns =
+                new ArrayList<>(List.of("ticket", "written down", "adjusted", "with 95 %", "adjusted by"));
         if (isDated) {
             columns.add(1, "day");
         }

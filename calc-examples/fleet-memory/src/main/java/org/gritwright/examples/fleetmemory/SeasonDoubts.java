@@ -93,9 +93,7 @@ final class SeasonDoubts {
                 .anyMatch(one -> one instanceof Suspicion.PileOff || one instanceof Suspicion.SurveyOff);
         return isOfPile
                 ? Stream.empty()
-                : all(found)
-                        .filter(Suspicion.TruckReports.class::isInstance)
-                        .map(Suspicion.TruckReports.class::cast);
+                : all(found).filter(Suspicion.TruckReports.class::isInstance).map(Suspicion.TruckReports.class::cast);
     }
 
     private static Stream<Suspicion> all(FoundError found) {
@@ -138,7 +136,8 @@ final class SeasonDoubts {
     private Stream<Event> since(SeasonPage season, String truck) {
         Set<String> materials = materials(season, truck);
         return history.standing(truck).stream()
-                .filter(event -> event.at().day().isAfter(season.to()) && !event.at().day().isAfter(on))
+                .filter(event -> event.at().day().isAfter(season.to())
+                        && !event.at().day().isAfter(on))
                 .filter(event -> event.what() instanceof What.Verified || event.what() instanceof What.Calibrated)
                 .filter(event -> event.what().point().stream()
                         .anyMatch(point -> materials.contains(point.material().name())));
@@ -160,10 +159,10 @@ final class SeasonDoubts {
     /** By a verification, that of the value in force; by a calibration, that of the values that the display held when the season ended. */
     private List<Double> errors(SeasonPage season, Event event) {
         if (event.what() instanceof What.Calibrated calibrated) {
-            TruckState then = history.asOf(
-                    event.truck().orElseThrow(), FleetMemoryCommand.end(season.to(), history.yard()));
-            double left =
-                    Amounts.si(DischargePerRevolution.class, calibrated.discharge().value());
+            TruckState then =
+                    history.asOf(event.truck().orElseThrow(), FleetMemoryCommand.end(season.to(), history.yard()));
+            double left = Amounts.si(
+                    DischargePerRevolution.class, calibrated.discharge().value());
             return then.values().stream()
                     .map(Held::value)
                     .filter(value -> value.point().key().equals(calibrated.at().key()))
@@ -180,7 +179,8 @@ final class SeasonDoubts {
 
     private Doubt doubt(SeasonPage season, FoundError found, Suspicion.TruckReports what) {
         StringBuilder words = new StringBuilder(season.title() + ": " + what.sentence());
-        Set<String> others = trucks(found).map(Suspicion.TruckReports::truck).collect(Collectors.toCollection(LinkedHashSet::new));
+        Set<String> others =
+                trucks(found).map(Suspicion.TruckReports::truck).collect(Collectors.toCollection(LinkedHashSet::new));
         others.remove(what.truck());
         if (!others.isEmpty()) {
             words.append(" Or it is ")
@@ -194,16 +194,20 @@ final class SeasonDoubts {
         Optional<Event> last = since(season, what.truck())
                 .filter(event -> verified(event).isPresent())
                 .reduce((first, second) -> second);
-        String caught = last.map(event -> "The verification of " + event.at().day() + ", error "
-                        + Words.error(verified(event).orElseThrow())
-                        + ", doesn't show it: a catch doesn't show all that goes wrong on the road, such as salt that bridges.")
+        String caught = last.map(
+                        event -> "The verification of " + event.at().day() + ", error "
+                                + Words.error(verified(event).orElseThrow())
+                                + ", doesn't show it: a catch doesn't show all that goes wrong on the road, such as salt that bridges.")
                 .orElse("Nobody has verified the truck since.");
-        String loads = "weigh some loads of it, on another scale if there is one, beside what it indicates of them";
+        String loads =
+                "weigh some of its loads, on another scale if there is one, and compare them with what its controller"
+                        + " says of them";
         return new Doubt(
                 season.title(),
                 List.of(words.toString(), caught),
                 last.isPresent()
-                        ? "one more verification catch first; if it doesn't show it either, " + loads
-                        : "a verification catch first, before anyone changes its value; if it doesn't show it, " + loads);
+                        ? "one more verification catch first; if that doesn't show it either, " + loads
+                        : "a verification catch first, before anyone changes its value; if that doesn't show it, "
+                                + loads);
     }
 }

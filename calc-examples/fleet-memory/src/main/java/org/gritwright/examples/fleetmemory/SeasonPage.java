@@ -41,7 +41,13 @@ import org.gritwright.units.Amounts;
  * @param tickets its delivery tickets
  */
 record SeasonPage(
-        String title, LocalDate from, LocalDate to, List<String> texts, Tickets tickets, Season season, SeasonBalance balance) {
+        String title,
+        LocalDate from,
+        LocalDate to,
+        List<String> texts,
+        Tickets tickets,
+        Season season,
+        SeasonBalance balance) {
     /** Of so many suspects it is told what they can't be told from. */
     private static final int TOLD = 5;
 
@@ -159,7 +165,9 @@ record SeasonPage(
                 + (trucks == 0
                         ? ""
                         : " The season's numbers can't tell that from "
-                                + (trucks == 1 ? "a truck that is off" : "a single truck that is off, any one of " + trucks)
+                                + (trucks == 1
+                                        ? "a truck that is off"
+                                        : "a single truck that is off, any one of " + trucks)
                                 + ": its page names "
                                 + (trucks == 1 ? "it." : "them."));
     }
@@ -243,11 +251,14 @@ record SeasonPage(
 
     private List<Suspect> suspects() {
         List<Suspect> suspects = new ArrayList<>();
-        for (Suspicion one : balance.suspicions()) {
+        List<Suspicion> all = balance.suspicions();
+        for (Suspicion one : all) {
             suspects.add(new Suspect(
                     Words.minus(one.sentence()),
                     score(one.score()),
-                    suspects.size() < TOLD ? confused(balance.confusedWith(one)) : List.of()));
+                    suspects.size() < TOLD
+                            ? confused(balance.confusedWith(one), all.subList(0, suspects.size()))
+                            : List.of()));
         }
         return suspects;
     }
@@ -256,7 +267,13 @@ record SeasonPage(
         return String.format(Locale.ROOT, "%.1f", score);
     }
 
-    private static List<String> confused(Confusion confusion) {
+    /** Those that nothing tells apart have their words once, at the first of them. */
+    private static List<String> confused(Confusion confusion, List<Suspicion> before) {
+        for (int i = 0; i < before.size(); i++) {
+            if (confusion.same().contains(before.get(i))) {
+                return List.of("The season's numbers can't tell that from number " + (i + 1) + " above.");
+            }
+        }
         return confusion.sentences().stream().map(Words::minus).toList();
     }
 }

@@ -85,7 +85,7 @@ record TruckOverview(
         String caught = catches(held)
                 .reduce((first, last) -> last)
                 .map(event -> "last caught on " + event.at().day() + ", "
-                        + Words.count(ChronoUnit.DAYS.between(event.at().day(), fleet.on()), "day") + " before"
+                        + Words.count(ChronoUnit.DAYS.between(event.at().day(), fleet.on()), "day") + " ago"
                         + held.error()
                                 .map(error -> ", error " + Words.error(error))
                                 .orElse(""))

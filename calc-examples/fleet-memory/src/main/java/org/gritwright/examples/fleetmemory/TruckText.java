@@ -1,6 +1,8 @@
 package org.gritwright.examples.fleetmemory;
 
 import java.time.Instant;
+import java.time.LocalTime;
+import java.time.OffsetDateTime;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
@@ -90,7 +92,11 @@ final class TruckText {
     }
 
     private String time(Instant instant) {
-        return instant.atOffset(history.yard()).truncatedTo(ChronoUnit.MINUTES).toString();
+        OffsetDateTime time = instant.atOffset(history.yard()).truncatedTo(ChronoUnit.MINUTES);
+        // Of a day alone nobody wrote a time down.
+        return time.toLocalTime().equals(LocalTime.MIDNIGHT)
+                ? time.toLocalDate().toString()
+                : time.toString();
     }
 
     private String day(Instant instant) {

@@ -19,8 +19,9 @@ final class Words {
     private static final Pattern HYPHEN = Pattern.compile("(?<![^ (])-(?=[0-9])");
 
     /** As documents have it; not within a longer word, or in quotes, which show what somebody typed. */
-    private static final Pattern TIME = Pattern.compile("(?<![\\p{L}\\p{N}\"“/:.-])([0-9]{4}-[0-9]{2}-[0-9]{2})T([0-9]{2}:[0-9]{2}(?::[0-9]{2})?)"
-            + "(?:\\.[0-9]+)?(?:Z|([+-])([0-9]{2}):([0-9]{2}))(?![\\p{L}\\p{N}])");
+    private static final Pattern TIME =
+            Pattern.compile("(?<![\\p{L}\\p{N}\"“/:.-])([0-9]{4}-[0-9]{2}-[0-9]{2})T([0-9]{2}:[0-9]{2}(?::[0-9]{2})?)"
+                    + "(?:\\.[0-9]+)?(?:Z|([+-])([0-9]{2}):([0-9]{2}))(?![\\p{L}\\p{N}])");
 
     private Words() {}
 

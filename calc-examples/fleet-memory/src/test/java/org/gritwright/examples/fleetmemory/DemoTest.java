@@ -1,18 +1,25 @@
 package org.gritwright.examples.fleetmemory;
 
+import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.IOException;
+import java.nio.file.DirectoryStream;
+import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /** The demo finds what was invented, and nothing else. */
 class DemoTest {
+    private static final Pattern ISO_TIME = Pattern.compile("-[0-9]{2}T[0-9]{2}:[0-9]{2}");
+
     @TempDir
     private Path folder;
 
     @Test
-    void theDemoFindsWhatWasInvented() {
+    void theDemoFindsWhatWasInvented() throws IOException {
         Fixtures.Run run = Fixtures.Run.of("demo", "--output", folder.toString());
 
         assertThat(run.err()).isEmpty();
@@ -26,7 +33,8 @@ class DemoTest {
                 .contains("C-09, road salt at 2 in", "nobody knows what the display holds")
                 .contains("C-20, road salt at 2 in", "hydraulic motor replaced");
         assertThat(due).contains("expected error unknown, counted as 100 %");
-        // What a season found, although each catch of the truck is right; the suspects of a pile's missing salt aren't accused.
+        // What a season found, although each catch of the truck is right; the suspects of a pile's missing salt aren't
+        // accused.
         assertThat(due)
                 .contains("in doubt all the same:\nC-16\n  Season 2024/25: Truck C-16 over-reports by 7.3 ± 0.7 %")
                 .contains("doesn't show it", "to do: one more verification catch first")
@@ -44,12 +52,22 @@ class DemoTest {
                 .endsWith(folder.resolve("run-0001/pages/index.html").toString());
         assertThat(folder.resolve("run-0001/pages/truck-c-07.html")).isNotEmptyFile();
 
+        // Times are written for people.
+        assertThat(run.out())
+                .contains("not checked before 2025-01-16 10:24 (UTC−6)")
+                .doesNotContainPattern(ISO_TIME);
+        try (DirectoryStream<Path> made = Files.newDirectoryStream(folder.resolve("run-0001/pages"))) {
+            for (Path page : made) {
+                assertThat(page).content(UTF_8).doesNotContainPattern(ISO_TIME);
+            }
+        }
+
         String database = folder.resolve("run-0001/fleet-memory.db").toString();
         assertThat(Fixtures.Run.of("check", "--database", database).out())
                 .contains("all whole")
                 .contains("Nothing contradicts itself.");
         assertThat(Fixtures.Run.of("truck", "C-09", "--database", database).out())
-                .contains("slot 1: nobody knows, since 2026-01-27, controller set back");
+                .contains("slot 1: nobody knows, since 2026-01-27, controller reset or replaced");
         assertThat(Fixtures.Run.of("truck", "C-03", "--database", database).out())
                 .doesNotContain("straightened");
         assertThat(Fixtures.Run.of("truck", "C-05", "--database", database).out())

@@ -167,11 +167,13 @@ class PagesTest {
                 .toList();
         assertThat(days.get(0).dues())
                 .anySatisfy(due -> assertThat(
-                                FleetPage.DueWords.of(due, days.get(0).on(), List.of()).reasons())
+                                FleetPage.DueWords.of(due, days.get(0).on(), List.of())
+                                        .reasons())
                         .contains("By 2026-02-02: not checked since a change"));
         assertThat(days.get(1).dues())
                 .anySatisfy(due -> assertThat(
-                                FleetPage.DueWords.of(due, days.get(1).on(), List.of()).reasons())
+                                FleetPage.DueWords.of(due, days.get(1).on(), List.of())
+                                        .reasons())
                         .contains("Overdue since 2026-02-02: not checked since a change"));
     }
 
@@ -196,7 +198,7 @@ class PagesTest {
                 assertThat(truck.quiet()).isEqualTo(TruckOverview.Quiet.PROVEN);
                 assertThat(truck.belief().get(0))
                         .matches(
-                                ".*: proven, last caught on 2026-01-16, 25 days before, error .* %, nothing changed since\\.");
+                                ".*: proven, last caught on 2026-01-16, 25 days ago, error .* %, nothing changed since\\.");
                 assertThat(text(Objects.requireNonNull(pages.get(Pages.FIRST))))
                         .contains(truck.belief().stream().map(Words::minus).toList());
             }
@@ -286,7 +288,7 @@ class PagesTest {
                 .containsExactly(5.2, 5.22, 5.2, 5.47, 5.52);
         PointStory lost = PointStory.of(demo.history(), demo.drifts(), point("C-09"), demo.at());
         assertThat(lost.steps().get(lost.steps().size() - 1).value()).isEmpty();
-        assertThat(text(page("C-09"))).contains("2026-01-27 nobody knows", "controller set back");
+        assertThat(text(page("C-09"))).contains("2026-01-27 nobody knows", "controller reset or replaced");
         assertThat(text(page("C-12"))).contains("1 2024-12-09 conveyor changed: new chain and sprockets D. Finch");
         assertThat(page("C-12").split("class=\"event\"", -1)).hasSize(3);
         // The mistaken event was withdrawn.

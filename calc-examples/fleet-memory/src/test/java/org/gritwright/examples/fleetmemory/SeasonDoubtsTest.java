@@ -152,8 +152,9 @@ class SeasonDoubtsTest {
                 "workshop");
 
         assertThat(doubt(with(repair, verified(AFTER, 0.2)), ON, FOUND)).hasValueSatisfying(doubt -> {
-            assertThat(doubt.words().get(1)).startsWith("The verification of 2026-10-20, error 0.2 % ± 1.0 %, doesn't show it");
-            assertThat(doubt.toDo()).startsWith("one more verification catch first; if it doesn't show it either, ");
+            assertThat(doubt.words().get(1))
+                    .startsWith("The verification of 2026-10-20, error 0.2 % ± 1.0 %, doesn't show it");
+            assertThat(doubt.toDo()).startsWith("one more verification catch first; if that doesn't show it either, ");
         });
         assertThat(doubt(with(calibrated(0.01)), ON, FOUND)).isPresent();
     }
@@ -231,8 +232,9 @@ class SeasonDoubtsTest {
         });
         assertThat(doubt(history, ON, page)).isEmpty();
         assertThat(page.results().get(1))
-                .endsWith(" The season's numbers can't tell that from a single truck that is off, any one of 2: its page"
-                        + " names them.");
+                .endsWith(
+                        " The season's numbers can't tell that from a single truck that is off, any one of 2: its page"
+                                + " names them.");
     }
 
     private static TruckSeason drawing(String id, double tons) {
@@ -241,16 +243,23 @@ class SeasonDoubtsTest {
 
     @Test
     void ofTrucksThatNothingTellsApartEachIsInDoubt() {
-        SeasonPage page = page("2025/26", LocalDate.of(2025, 11, 1), LAST, new Season(
-                List.of(pile("north", 450), pile("south", 450)),
-                List.of(drawingBoth("C-05", 150, 0), drawingBoth(OFF, 150, 0.1), drawingBoth("C-12", 150, 0))));
+        SeasonPage page = page(
+                "2025/26",
+                LocalDate.of(2025, 11, 1),
+                LAST,
+                new Season(
+                        List.of(pile("north", 450), pile("south", 450)),
+                        List.of(drawingBoth("C-05", 150, 0), drawingBoth(OFF, 150, 0.1), drawingBoth("C-12", 150, 0))));
 
         assertThat(page.balance().found().get(0).what()).isInstanceOf(Suspicion.TruckReports.class);
         SeasonDoubts doubts = new SeasonDoubts(history, List.of(page), ON);
         for (String truck : List.of("C-05", OFF, "C-12")) {
-            assertThat(doubts.of(truck)).hasValueSatisfying(doubt -> assertThat(doubt.words().get(0))
-                    .startsWith("Season 2025/26: Truck " + truck + " over-reports by ")
-                    .contains(" Or it is one of trucks ", " instead: the season's numbers can hardly tell them apart."));
+            assertThat(doubts.of(truck))
+                    .hasValueSatisfying(doubt -> assertThat(doubt.words().get(0))
+                            .startsWith("Season 2025/26: Truck " + truck + " over-reports by ")
+                            .contains(
+                                    " Or it is one of trucks ",
+                                    " instead: the season's numbers can hardly tell them apart."));
         }
     }
 
@@ -272,26 +281,34 @@ class SeasonDoubtsTest {
 
     @Test
     void itStandsOnThePagesAndInTheListOfWhatIsDue() throws Exception {
-        SeasonPage found = page("2025/26", LocalDate.of(2025, 4, 1), LocalDate.of(2026, 1, 31), InventedSeason.of(0.07, 0, 0));
+        SeasonPage found =
+                page("2025/26", LocalDate.of(2025, 4, 1), LocalDate.of(2026, 1, 31), InventedSeason.of(0.07, 0, 0));
         Overview fleet = Overview.of(history, Tolerance.percent(4), 1, List.of(), Fixtures.TODAY);
         String before = Objects.requireNonNull(Pages.of(fleet, List.of()).get(Pages.FIRST));
         Overview with = fleet.with(new BalancedSeasons(List.of(found), List.of()));
 
-        assertThat(before).contains("Nothing due, and why that may be believed").doesNotContain("in doubt all the same");
+        assertThat(before)
+                .contains("Nothing due, and why that may be believed")
+                .doesNotContain("in doubt all the same");
         String first = Fixtures.unmarked(Objects.requireNonNull(Pages.of(with).get(Pages.FIRST)));
         String doubted = first.substring(
                 first.indexOf("in doubt all the same"), first.indexOf("Nothing due, and why that may be believed"));
-        assertThat(doubted).contains(
-                "C-07</a>",
-                "<b>To do:</b> a verification catch first, ",
-                "Season 2025/26: Truck C-07 over-reports by ");
+        assertThat(doubted)
+                .contains(
+                        "C-07</a>",
+                        "<b>To do:</b> a verification catch first, ",
+                        "Season 2025/26: Truck C-07 over-reports by ");
         assertThat(first.substring(first.indexOf("Nothing due, and why"), first.indexOf("The fleet, truck by truck")))
                 .doesNotContain("C-07</a>");
-        assertThat(first).contains(
-                "nothing due at 22 trucks, of which 1 can’t be believed: see below.",
-                "nothing by the rules; Season 2025/26 found it off");
+        assertThat(first)
+                .contains(
+                        "nothing due at 22 trucks, of which 1 can’t be believed: see below.",
+                        "nothing by the rules; Season 2025/26 found it off");
         assertThat(Fixtures.unmarked(Objects.requireNonNull(Pages.of(with).get(PageNames.of("truck", OFF)))))
-                .contains("that proves nothing:", "<b>To do:</b> a verification catch first, ", "Truck C-07 over-reports by ");
+                .contains(
+                        "that proves nothing:",
+                        "<b>To do:</b> a verification catch first, ",
+                        "Truck C-07 over-reports by ");
         assertThat(String.join("\n", DueText.lines(with)))
                 .contains("in doubt all the same:\nC-07\n  Season 2025/26: Truck C-07 over-reports by ")
                 .contains("  to do: a verification catch first, ");
@@ -301,17 +318,21 @@ class SeasonDoubtsTest {
     @Test
     void aTruckOfWhichSomethingIsDueIsInDoubtAllTheSame() throws Exception {
         Season season = InventedSeason.of(0.07, 0, 0);
-        SeasonPage found = page("2025/26", LocalDate.of(2025, 4, 1), LocalDate.of(2026, 1, 31), new Season(
-                season.piles(),
-                season.trucks().stream()
-                        .map(truck -> truck.id().equals(OFF)
-                                ? TruckSeason.verified(
-                                        "C-09",
-                                        truck.calibrationError().orElseThrow(),
-                                        truck.draws(),
-                                        truck.loads())
-                                : truck)
-                        .toList()));
+        SeasonPage found = page(
+                "2025/26",
+                LocalDate.of(2025, 4, 1),
+                LocalDate.of(2026, 1, 31),
+                new Season(
+                        season.piles(),
+                        season.trucks().stream()
+                                .map(truck -> truck.id().equals(OFF)
+                                        ? TruckSeason.verified(
+                                                "C-09",
+                                                truck.calibrationError().orElseThrow(),
+                                                truck.draws(),
+                                                truck.loads())
+                                        : truck)
+                                .toList()));
         Overview fleet = Overview.of(history, Tolerance.percent(4), 1, List.of(), Fixtures.TODAY)
                 .with(new BalancedSeasons(List.of(found), List.of("season 2024/25 can't be computed: why")));
 
@@ -319,7 +340,10 @@ class SeasonDoubtsTest {
                 .contains("C-09, of which something is due as well\n  Season 2025/26: Truck C-09 over-reports by ")
                 .contains("say nothing of any truck yet:\n  season 2024/25 can't be computed: why");
         assertThat(Fixtures.unmarked(Objects.requireNonNull(Pages.of(fleet).get(PageNames.of("truck", "C-09")))))
-                .contains("read the display and enter", "<h2>What a season found</h2>", "<li>Season 2025/26: Truck C-09 ");
+                .contains(
+                        "read the display and enter",
+                        "<h2>What a season found</h2>",
+                        "<li>Season 2025/26: Truck C-09 ");
         assertThat(Fixtures.unmarked(Objects.requireNonNull(Pages.of(fleet).get(Pages.FIRST))))
                 .contains("<p>Season 2025/26: Truck C-09 ");
     }

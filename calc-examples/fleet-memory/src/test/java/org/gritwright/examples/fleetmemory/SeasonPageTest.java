@@ -224,6 +224,36 @@ class SeasonPageTest {
     }
 
     @Test
+    void suspectsThatNothingTellsApartHaveTheirReasonsOnce() throws IOException {
+        Season season = new Season(
+                List.of(Pile.of(
+                        "north",
+                        "road salt",
+                        InventedSeason.stated(500, 2),
+                        List.of(),
+                        InventedSeason.stated(500 - 160 + 90, 2))),
+                List.of(fromNorth("C-05", 60), fromNorth("C-07", 100)));
+        String html = html(InventedSeason.page(season)).replace("&#39;", "'");
+        String suspects = html.substring(html.indexOf("<h2>Suspects"));
+
+        assertThat(suspects.split("No load of trucks C-05, C-07 was weighed", -1))
+                .hasSize(2);
+        assertThat(suspects.split("<li>The season's numbers can't tell that from number 1 above.</li>", -1))
+                .hasSize(3);
+    }
+
+    private static TruckSeason fromNorth(String id, double tons) {
+        return TruckSeason.verified(
+                id,
+                Measured.of(
+                        Amounts.of(0, SpreadingUnits.PERCENT),
+                        Amounts.of(1, SpreadingUnits.PERCENT),
+                        Double.POSITIVE_INFINITY),
+                List.of(Draw.of("north", InventedSeason.tons(tons))),
+                List.of());
+    }
+
+    @Test
     void theTrucksDrawsAddUpOverThePiles() throws IOException {
         SeasonPage page = InventedSeason.page(InventedSeason.of(0.07, 0, 0));
         String html = html(page);
@@ -336,14 +366,18 @@ class SeasonPageTest {
         }
         assertThat(north.tickets("all").columns())
                 .containsExactly("ticket", "day", "written down", "adjusted", "with 95 %", "adjusted by");
-        assertThat(north.tickets("all").rows()).hasSize(12).first().satisfies(row -> assertThat(row.cells())
-                .startsWith("2025-11-01", "61.37 ton"));
+        assertThat(north.tickets("all").rows())
+                .hasSize(12)
+                .first()
+                .satisfies(row -> assertThat(row.cells()).startsWith("2025-11-01", "61.37 ton"));
         String html = html(page);
         String[] details = html.split("<details class=\"table\">|</details>");
         assertThat(details).hasSize(5);
         assertThat(details[1]).contains("All 12 tickets of pile north one by one", ">N-1</th>", ">N-12</th>");
         // No day is known of the other pile's.
-        assertThat(details[3]).contains("All 7 tickets of pile south one by one", ">S-7</th>").doesNotContain("day");
+        assertThat(details[3])
+                .contains("All 7 tickets of pile south one by one", ">S-7</th>")
+                .doesNotContain("day");
         assertThat(details[2]).contains("the command “export” writes: not on paper", "7 tickets<");
         assertThat(details[0] + details[2] + details[4]).doesNotContain(">ticket N-3</th>", ">ticket S-1</th>");
     }
@@ -369,7 +403,9 @@ class SeasonPageTest {
                         Delivery.of("N-2", InventedSeason.stated(60, 0.1)),
                         Delivery.of("N-3", InventedSeason.stated(60, 30))),
                 InventedSeason.stated(180, 1));
-        PileSheet sheet = InventedSeason.page(new Season(List.of(north), List.of())).sheets().get(0);
+        PileSheet sheet = InventedSeason.page(new Season(List.of(north), List.of()))
+                .sheets()
+                .get(0);
 
         assertThat(sheet.folded().rows()).extracting(PageTable.Row::head).contains("3 tickets");
         PileSheet.Line usual = sheet.in().get(1);
@@ -383,8 +419,7 @@ class SeasonPageTest {
                 usual.writtenPrinted());
         List<PileSheet.Line> in = new ArrayList<>(sheet.in());
         in.set(1, moved);
-        PileSheet other =
-                new PileSheet(sheet.pile(), sheet.rounding(), Tickets.NONE, in, sheet.out(), sheet.sum());
+        PileSheet other = new PileSheet(sheet.pile(), sheet.rounding(), Tickets.NONE, in, sheet.out(), sheet.sum());
         assertThat(other.folded().rows())
                 .extracting(PageTable.Row::head)
                 .contains("ticket N-1", "2 other tickets")

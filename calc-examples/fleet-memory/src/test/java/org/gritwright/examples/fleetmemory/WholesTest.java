@@ -21,7 +21,7 @@ class WholesTest {
 
     @ParameterizedTest
     @CsvSource(delimiter = '|', textBlock = """
-            caught on 2026-01-16, 25 days before          | 2026-01-16
+            caught on 2026-01-16, 25 days ago             | 2026-01-16
             since 2025-10-14 13:24 (UTC−6), slot 1       | 2025-10-14 13:24 (UTC−6)
             Truck C-12: conveyor changed                  | C-12
             trucks T-07, Z-99                             | T-07; Z-99
