@@ -56,6 +56,9 @@ record SeasonPage(
 
     private static final double MOST = 1;
 
+    /** Where nothing is wrong, nineteen of twenty scores are lower (95 % of a normal distribution, 1.96): nobody needs to read these. */
+    private static final double CHANCE = 2;
+
     /** A suspect in words. */
     record Suspect(String sentence, String score, List<String> confused) {}
 
@@ -77,7 +80,13 @@ record SeasonPage(
         model.put("piles", sheets);
         model.put("step", sheets.isEmpty() ? "" : sheets.get(0).rounding().text(1));
         model.put("trucks", trucks(sheets));
-        model.put("suspects", suspects());
+        List<Suspect> suspects = suspects();
+        int first = (int) balance.suspicions().stream()
+                .filter(one -> one.score() >= CHANCE)
+                .count();
+        model.put("suspects", suspects.subList(0, first));
+        model.put("byChance", suspects.subList(first, suspects.size()));
+        model.put("critical", score(balance.power().critical()));
         return templates.filled("season.peb", model);
     }
 
