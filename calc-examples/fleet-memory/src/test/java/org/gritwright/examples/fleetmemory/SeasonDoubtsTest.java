@@ -49,8 +49,9 @@ class SeasonDoubtsTest {
     static void read(@TempDir Path folder) throws Exception {
         Database database = Database.of(folder.resolve("fleet.db").toString());
         Documents documents = new Documents(BuiltInTypes.registry());
-        try (Store store = Store.make(database)) {
-            Batch batch = new InputFiles(documents).read(InventedSeasons.DEMO.write(folder.resolve("documents")));
+        try (Store store = Store.make(database);
+                Batch batch = Batch.in(database.folder())) {
+            new InputFiles(documents).read(InventedSeasons.DEMO.write(folder.resolve("documents")), batch);
             Import.of(store, documents, batch, Optional.empty());
             history = new Memory(store, documents, InventedSeasons.YARD).ofFleet();
         }
