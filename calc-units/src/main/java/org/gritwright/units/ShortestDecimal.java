@@ -32,6 +32,13 @@ record ShortestDecimal(long digits, int exponent) {
     private static final int POWER_BITS = 126;
     private static final long LOW_63 = Long.MAX_VALUE;
 
+    /** Logarithms are cut to so many bits after the point, which is enough for all exponents of doubles. */
+    private static final int LOG_BITS = 38;
+
+    private static final long LOG2_OF_10 = cut(StrictMath.log(10) / StrictMath.log(2));
+    private static final long LOG10_OF_2 = cut(StrictMath.log10(2));
+    private static final long LOG10_OF_THREE_QUARTERS = cut(StrictMath.log10(0.75));
+
     /** For each k. */
     private static final List<Scale> SCALES =
             IntStream.rangeClosed(LOWEST_K, HIGHEST_K).mapToObj(Scale::of).toList();
@@ -54,19 +61,23 @@ record ShortestDecimal(long digits, int exponent) {
         }
     }
 
-    /** ⌊log₂ 10^e⌋, with log₂ 10 cut to 38 bits after the point. */
+    private static long cut(double logarithm) {
+        return (long) Math.scalb(logarithm, LOG_BITS);
+    }
+
+    /** ⌊log₂ 10^e⌋. */
     private static int log2OfPowerOfTen(int e) {
-        return (int) ((e * 913_124_641_741L) >> 38);
+        return (int) ((e * LOG2_OF_10) >> LOG_BITS);
     }
 
-    /** ⌊log₁₀ 2^e⌋, with log₁₀ 2 cut to 41 bits after the point. */
+    /** ⌊log₁₀ 2^e⌋. */
     private static int log10OfPowerOfTwo(int e) {
-        return (int) ((e * 661_971_961_083L) >> 41);
+        return (int) ((e * LOG10_OF_2) >> LOG_BITS);
     }
 
-    /** ⌊log₁₀ (¾ · 2^e)⌋, in the same way. */
+    /** ⌊log₁₀ (¾ · 2^e)⌋. */
     private static int log10OfThreeQuartersOfPowerOfTwo(int e) {
-        return (int) ((e * 661_971_961_083L - 274_743_187_321L) >> 41);
+        return (int) ((e * LOG10_OF_2 + LOG10_OF_THREE_QUARTERS) >> LOG_BITS);
     }
 
     /** @param value finite and not 0; its sign is left out */
