@@ -440,7 +440,7 @@ public final class Adjustment {
     private double inverse(int one, int other) {
         double number = saddle.inverse(one, other);
         // Where so much cancelled, it is worth solving for again, refined.
-        if (Double.isNaN(number) || (one == other && Math.abs(number) < DOUBTFUL * saddle.inverseSize(one))) {
+        if (Double.isNaN(number) || Math.abs(number) < DOUBTFUL * saddle.inverseSize(one, other)) {
             number = saddle.column(one)[other];
         }
         return withoutLet(number, one, other);

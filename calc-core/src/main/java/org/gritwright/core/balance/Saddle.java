@@ -213,6 +213,11 @@ final class Saddle {
         return Math.max(inverse.size(node), LEAST) * scale[node] * scale[node];
     }
 
+    /** What a number of the inverse was made of, and at least what rounding elsewhere can leave in it. */
+    double inverseSize(int one, int other) {
+        return Math.sqrt(Math.max(inverse.size(one), 1) * Math.max(inverse.size(other), 1)) * scale[one] * scale[other];
+    }
+
     /** The nodes that nothing determines (unknowns), or that follow from others (rows). */
     int[] nothing() {
         return pivots.stream()

@@ -20,7 +20,7 @@ import net.jqwik.api.Provide;
 /** Laws of networks, and the same by another way. */
 class NetworkLawsTest {
     /** Of values up to some hundreds; far above rounding, far below what a wrong formula does. */
-    private static final double ROUNDING = 1e-7;
+    private static final double ROUNDING = 1e-6;
 
     @Provide
     Arbitrary<Network> networks() {
@@ -85,7 +85,9 @@ class NetworkLawsTest {
             assertThat(adjustment.value(name).isPresent()).isEqualTo(dense.isDetermined(name));
             assertThat(adjustment.undetermined().contains(name)).isEqualTo(!dense.isDetermined(name));
             if (dense.isDetermined(name)) {
-                assertThat(adjustment.value(name).orElseThrow()).isCloseTo(dense.value(name), within(ROUNDING));
+                double deviation = Math.sqrt(1 + dense.covariance(name, name));
+                assertThat(adjustment.value(name).orElseThrow())
+                        .isCloseTo(dense.value(name), within(ROUNDING * deviation));
                 for (String other : names(network)) {
                     if (dense.isDetermined(other)) {
                         double size = Math.sqrt(1 + dense.covariance(name, name) * dense.covariance(other, other));
@@ -106,6 +108,24 @@ class NetworkLawsTest {
         assertThat(Networks.of(10_725).adjust().uncertainty("q3")).hasValue(0);
         assertThat(Networks.of(42_168).adjust().uncertainty("q3")).hasValue(0);
         assertThat(Networks.of(58_274).adjust().uncertainty("q4")).hasValue(0);
+    }
+
+    /** Nor has it anything in common with others: beside variances of hundreds, rounding left 1e-7 in some of these. */
+    @Example
+    void whatIsExactVariesWithNothing() {
+        for (long part : new long[] {3408, 34_035, 48_588, 265_554}) {
+            Network network = Networks.of(part * 0x9E37_79B9_7F4A_7C15L);
+            Adjustment adjustment = network.adjust();
+            List<String> exact = names(network).stream()
+                    .filter(name -> adjustment.uncertainty(name).equals(OptionalDouble.of(0)))
+                    .toList();
+            assertThat(exact).hasSizeGreaterThan(2);
+            for (String one : exact) {
+                for (String other : exact) {
+                    assertThat(adjustment.covariance(one, other)).isCloseTo(0, within(1e-15));
+                }
+            }
+        }
     }
 
     private static boolean isIndependent(Network network, Candidate candidate) {
