@@ -20,6 +20,7 @@ import org.gritwright.core.fleet.day.CalibrationCatchEntry;
 import org.gritwright.core.fleet.day.FleetDay;
 import org.gritwright.core.fleet.day.TruckDay;
 import org.gritwright.core.fleet.day.VerificationCatchEntry;
+import org.gritwright.core.history.Contradiction;
 import org.gritwright.core.history.Event;
 import org.gritwright.core.history.History;
 import org.gritwright.core.history.What;
@@ -40,12 +41,15 @@ import org.gritwright.units.check.Require;
  * @param timeline the values
  * @param found what verifications found of a value before it was changed, in the order of time, as {@link History#found} has it; how it came
  *     about the caller says: {@link Timeline#correctedBackBy}
+ * @param contradictions what the records say of the truck that can't all be so, in the order of time, as {@link History#contradictions} has it:
+ *     where one is open, nobody knows what the display held, and the timeline holds the last that somebody saw or entered
  */
-public record RecordedTimeline(Timeline timeline, List<AsFound> found) {
-    /** Copies the list. */
+public record RecordedTimeline(Timeline timeline, List<AsFound> found, List<Contradiction> contradictions) {
+    /** Copies the lists. */
     public RecordedTimeline {
-        Require.given(RecordedTimeline.class, timeline, found);
+        Require.given(RecordedTimeline.class, timeline, found, contradictions);
         found = List.copyOf(found);
+        contradictions = List.copyOf(contradictions);
     }
 
     /**
@@ -84,7 +88,7 @@ public record RecordedTimeline(Timeline timeline, List<AsFound> found) {
         History history = History.of(events, offset);
         String truck = trucks.get(0);
         Require.that(!history.changes(truck).isEmpty(), "values in the calibration records", "at least one", 0);
-        return new RecordedTimeline(history.timeline(truck), history.found(truck));
+        return new RecordedTimeline(history.timeline(truck), history.found(truck), history.contradictions(truck));
     }
 
     private static String truck(CalibrationRecord record) {

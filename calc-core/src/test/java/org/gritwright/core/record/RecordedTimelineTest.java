@@ -27,6 +27,7 @@ import org.gritwright.core.fleet.day.TruckDay;
 import org.gritwright.core.fleet.day.Trucks;
 import org.gritwright.core.fleet.day.TypedEntry;
 import org.gritwright.core.fleet.day.VerificationCatchEntry;
+import org.gritwright.core.history.Contradiction;
 import org.gritwright.core.metering.BuiltInTypes;
 import org.gritwright.core.spi.Setting;
 import org.gritwright.core.telemetry.AppliedTotal;
@@ -285,6 +286,20 @@ class RecordedTimelineTest {
         }
         assertThat(laid(corrected, at("2026-11-10T06:00:00Z"))).isCloseTo(49.4, within(5e-3));
         assertThat(laid(corrected, at("2026-12-16T06:00:00Z"))).isCloseTo(49.4, within(5e-3));
+    }
+
+    /** Left at 5.2 lb/rev in October; in December a catch with 5.5 lb/rev, which nobody entered. */
+    @Test
+    void aValueThatNobodyEnteredIsAContradictionUntilSomebodyEntersOne() {
+        TruckDay next = record(OCTOBER).nextDay(BuiltInTypes.registry());
+        RecordedTimeline read = read(
+                record(OCTOBER),
+                record(in(DECEMBER, with(next, in(DECEMBER, verificationCatch(9, "5.5 lb/rev", 120, 57.6))))));
+
+        assertThat(read.contradictions())
+                .extracting(Contradiction::kind, Contradiction::isOpen)
+                .containsExactly(tuple(Contradiction.Kind.CHANGED_BY_NOBODY, true));
+        assertThat(read(record(OCTOBER), december()).contradictions()).isEmpty();
     }
 
     @Test

@@ -288,6 +288,7 @@ public final class SeasonCommand {
         try (NewFolder folder = NewFolder.of(folders.output, configuration)) {
             SeasonInput input = SeasonInput.of(folders.rows, folders.records, types(), checked, configuration);
             input.checkPictured(Optional.ofNullable(pictured));
+            input.contradictions().forEach(out()::println);
             try (SparkSession spark = Engine.session(cores)) {
                 Summary summary = new SeasonJob(spark, checked).run(input, folder, Optional.ofNullable(pictured));
                 new SeasonWords(out(), checked).tell(summary, folders.output);
@@ -314,6 +315,7 @@ public final class SeasonCommand {
         Configuration configuration = Engine.configuration();
         try (NewFolder folder = NewFolder.of(folders.output, configuration)) {
             SeasonInput input = SeasonInput.of(folders.rows, folders.records, types(), checked, configuration);
+            input.contradictions().forEach(out()::println);
             try (SparkSession spark = Engine.session(cores)) {
                 sums(
                         LaidSums.of(spark, input, checked.offset()),

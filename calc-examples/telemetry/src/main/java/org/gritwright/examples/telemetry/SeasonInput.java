@@ -66,6 +66,15 @@ record SeasonInput(Folder folder, List<FileStatus> files, Map<String, TruckPlan>
         return setups(TruckPlan::isOfTwoPasses);
     }
 
+    /** What the records of each truck say that can't all be so: of nobody else it is known what its display held. */
+    List<String> contradictions() {
+        return plans.entrySet().stream()
+                .flatMap(plan -> plan.getValue().contradictions().stream()
+                        .map(one -> "The records of " + plan.getKey() + " contradict each other: " + one
+                                + ". What is told of it is by the value that was last seen or entered."))
+                .toList();
+    }
+
     private Map<String, TruckSetup> setups(Predicate<TruckPlan> wanted) {
         Map<String, TruckSetup> setups = new TreeMap<>();
         plans.forEach((truck, plan) -> {

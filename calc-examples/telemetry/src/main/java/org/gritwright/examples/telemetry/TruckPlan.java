@@ -2,6 +2,7 @@ package org.gritwright.examples.telemetry;
 
 import java.time.Instant;
 import java.util.List;
+import org.gritwright.core.history.Contradiction;
 import org.gritwright.core.telemetry.Counter;
 import org.gritwright.core.telemetry.Onset;
 import org.gritwright.core.telemetry.RowEvaluator;
@@ -18,20 +19,34 @@ import org.gritwright.core.telemetry.Timeline;
  * @param pulsesPerTurn how many of its pulses a turn has
  * @param from the earliest time of a row
  * @param until the latest
+ * @param contradictions what its records say that can't all be so
  */
 record TruckPlan(
-        TruckSetup setup, Timeline timeline, Counter counter, double pulsesPerTurn, Instant from, Instant until) {
+        TruckSetup setup,
+        Timeline timeline,
+        Counter counter,
+        double pulsesPerTurn,
+        Instant from,
+        Instant until,
+        List<Contradiction> contradictions) {
     /** What is asked of a truck beside its shaft's evaluator, which follows from the rest. */
     interface Rest {
         TruckSetup with(RowEvaluator shaft);
     }
 
     static TruckPlan of(
-            Timeline timeline, Counter counter, double pulsesPerTurn, Instant from, Instant until, Rest rest) {
+            Timeline timeline,
+            Counter counter,
+            double pulsesPerTurn,
+            Instant from,
+            Instant until,
+            List<Contradiction> contradictions,
+            Rest rest) {
         RowEvaluator shaft = isOfTwoPasses(timeline)
                 ? RowEvaluator.firstPass(timeline, counter, from, until)
                 : RowEvaluator.compile(timeline, counter, from, until);
-        return new TruckPlan(rest.with(shaft), timeline, counter, pulsesPerTurn, from, until);
+        return new TruckPlan(
+                rest.with(shaft), timeline, counter, pulsesPerTurn, from, until, List.copyOf(contradictions));
     }
 
     static boolean isOfTwoPasses(Timeline timeline) {

@@ -19,6 +19,7 @@ import org.gritwright.core.document.RejectedDocumentException;
 import org.gritwright.core.fleet.assessment.FleetAssessor;
 import org.gritwright.core.fleet.assessment.TruckAssessment;
 import org.gritwright.core.fleet.day.RouteEntry;
+import org.gritwright.core.history.Contradiction;
 import org.gritwright.core.record.CalibrationRecord;
 import org.gritwright.core.record.Document;
 import org.gritwright.core.record.RecordedTimeline;
@@ -118,7 +119,8 @@ final class TruckRecords {
     private TruckPlan plan(List<Read> records, List<Read> wetting) throws BadInputException {
         Read newest = records.get(records.size() - 1);
         try {
-            Timeline timeline = timeline(records);
+            RecordedTimeline recorded = recorded(records);
+            Timeline timeline = corrected(recorded, records);
             if (timeline.isOfLiquids()) {
                 throw newest.refused(
                         "it meters a liquid that wets nothing, and this example knows grains, and what" + " wets them");
@@ -128,22 +130,30 @@ final class TruckRecords {
             Quantity<PulsesPerDistance> perDistance = perDistance(records);
             Travel road = Travel.counted(road(perDistance), perDistance, from, until);
             Target target = target(newest);
+            List<Contradiction> contradictions = new ArrayList<>(recorded.contradictions());
             Optional<TruckSetup.Liquid> liquid =
-                    wetting.isEmpty() ? Optional.empty() : Optional.of(liquid(wetting, from, until));
+                    wetting.isEmpty() ? Optional.empty() : Optional.of(liquid(wetting, from, until, contradictions));
             return TruckPlan.of(
                     timeline,
                     shaft(newest),
                     pulsesPerTurn(newest),
                     from,
                     until,
+                    contradictions,
                     shaft -> new TruckSetup(newest.truck(), shaft, road, target, liquid));
         } catch (InvalidInputException e) {
             throw newest.refused(e.getMessage());
         }
     }
 
-    /** The rows have one counter of a liquid, and its slot isn't in them. */
-    private TruckSetup.Liquid liquid(List<Read> records, Instant from, Instant until) throws BadInputException {
+    /**
+     * The rows have one counter of a liquid, and its slot isn't in them.
+     *
+     * @param contradictions what its records say that can't all be so is added
+     */
+    private TruckSetup.Liquid liquid(
+            List<Read> records, Instant from, Instant until, List<Contradiction> contradictions)
+            throws BadInputException {
         Read newest = records.get(records.size() - 1);
         for (Read read : records) {
             if (!read.truck().equals(newest.truck())) {
@@ -152,7 +162,9 @@ final class TruckRecords {
             }
         }
         try {
-            Timeline timeline = timeline(records);
+            RecordedTimeline recorded = recorded(records);
+            contradictions.addAll(recorded.contradictions());
+            Timeline timeline = corrected(recorded, records);
             if (!timeline.isOfLiquids() || timeline.slots().size() > 1) {
                 throw newest.refused("its values aren't of one liquid: " + String.join(", ", timeline.slots()));
             }
@@ -189,15 +201,17 @@ final class TruckRecords {
                 : Double.NaN;
     }
 
-    /** What its display held when; what verifications found is corrected back as the caller says that it came about. */
-    private Timeline timeline(List<Read> records) throws BadInputException {
+    private RecordedTimeline recorded(List<Read> records) throws BadInputException {
         for (Read read : records) {
             if (read.assessment().inForceAfter().isEmpty()) {
                 throw read.refused("it holds no calibration in force");
             }
         }
-        RecordedTimeline recorded =
-                RecordedTimeline.of(records.stream().map(Read::record).toList(), types, options.offset());
+        return RecordedTimeline.of(records.stream().map(Read::record).toList(), types, options.offset());
+    }
+
+    /** What its display held when; what verifications found is corrected back as the caller says that it came about. */
+    private Timeline corrected(RecordedTimeline recorded, List<Read> records) {
         NavigableMap<LocalDate, List<DischargeCurve>> curves = new TreeMap<>();
         records.forEach(read -> curves.put(read.day(), read.assessment().curves()));
         Timeline timeline = new CurvesInForce(curves, options.offset()).in(recorded.timeline());

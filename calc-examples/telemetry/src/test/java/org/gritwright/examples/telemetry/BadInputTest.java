@@ -10,6 +10,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.function.Consumer;
 import java.util.stream.Stream;
+import org.apache.hadoop.conf.Configuration;
 import org.apache.spark.sql.Dataset;
 import org.apache.spark.sql.Row;
 import org.apache.spark.sql.SparkSession;
@@ -117,6 +118,31 @@ class BadInputTest {
         change("K-03 brine-2026-10-19.json", truck -> truck.remove("wets"));
         refused("record K-03 brine-2026-10-19.json of K-03 brine can't be used: it meters a liquid that wets nothing,"
                 + " and this example knows grains, and what wets them");
+    }
+
+    /** Left at 5.6 lb/rev in October; in January the display is said to have shown 5.4 lb/rev. */
+    @Test
+    void recordsThatContradictEachOtherAreToldWithTheirTruck() throws Exception {
+        assertThat(contradictions()).isEmpty();
+
+        change("K-08-2027-01-12.json", truck -> {
+            ((ObjectNode) truck.get("inForce").get(0)).put("value", "5.4 lb/rev");
+            for (int i = 0; i < 3; i++) {
+                ((ObjectNode) truck.get("verificationCatches").get(i)).put("inForce", "5.4 lb/rev");
+            }
+        });
+        assertThat(contradictions())
+                .singleElement()
+                .asString()
+                .startsWith(
+                        "The records of K-08 contradict each other: the display shows a value that nobody entered: ")
+                .contains("5.4 lb/rev")
+                .endsWith(". What is told of it is by the value that was last seen or entered.");
+    }
+
+    private List<String> contradictions() throws Exception {
+        return new SeasonInput(Folder.of(rows.toString(), new Configuration()), List.of(), Fixtures.plans(records))
+                .contradictions();
     }
 
     /** In January the pump is found to lay a tenth less than its display says. */
