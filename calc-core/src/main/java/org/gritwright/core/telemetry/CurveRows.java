@@ -1,9 +1,14 @@
 package org.gritwright.core.telemetry;
 
-/** Rows that are evaluated with one curve, each at its own setting. */
+/** Rows that are evaluated with one curve, each at its own setting. In most a gate stands where it did in the row before. */
 final class CurveRows extends RowRun {
+    /** Where a gate stands for fewer rows on average, each is evaluated by itself. */
+    private static final int SHORTEST = 4;
+
     private final HeldArrays curve;
     private final double partsPerUnit;
+    private final double lowest;
+    private final double perSetting;
     private final WideSum changes = new WideSum();
     private double setting;
     private long parts;
@@ -17,6 +22,8 @@ final class CurveRows extends RowRun {
     CurveRows(Limits limits, RowState state, HeldArrays curve, double partsPerUnit, long intoLast) {
         super(limits, state);
         this.curve = curve;
+        this.lowest = curve.settings()[0];
+        this.perSetting = curve.stepsPerSetting();
         this.partsPerUnit = partsPerUnit;
         this.setting = state.setting;
         this.parts = intoLast;
@@ -38,12 +45,85 @@ final class CurveRows extends RowRun {
     }
 
     @Override
+    boolean hasItsSetting(Rows rows, int row) {
+        double one = rows.settings()[row];
+        return one >= curve.lowestOfCurve() && one <= curve.highestOfCurve();
+    }
+
+    @Override
     void evaluate(Rows rows, int from, int to, long[] amounts, byte[] statuses) {
+        double[] settings = rows.settings();
+        long moves = moves(settings, from, to);
+        if (moves == 0) {
+            standing(rows, from, to, count(), amounts, statuses);
+            return;
+        }
+        if (moves > (to - from) / SHORTEST) {
+            moving(rows, from, to, amounts, statuses);
+            return;
+        }
+        long last = count();
+        int row = from;
+        while (row < to) {
+            int end = row + 1;
+            while (end < to && settings[end] == settings[row]) {
+                end++;
+            }
+            last = standing(rows, row, end, last, amounts, statuses);
+            row = end;
+        }
+    }
+
+    private static long moves(double[] settings, int from, int to) {
+        long moves = 0;
+        for (int i = from + 1; i < to; i++) {
+            long change = Double.doubleToRawLongBits(settings[i]) ^ Double.doubleToRawLongBits(settings[i - 1]);
+            // 1 where any bit is.
+            moves += (change | -change) >>> 63;
+        }
+        return moves;
+    }
+
+    /** Rows at one setting. */
+    private long standing(Rows rows, int from, int to, long countBefore, long[] amounts, byte[] statuses) {
+        setting = rows.settings()[from];
+        double at = (setting - lowest) * perSetting;
+        int place = (int) at;
+        double beyond = at - place;
+        int line = HeldArrays.LINE * place;
+        double[] lines = curve.lines();
+        double each = lines[line] + beyond * lines[line + 1];
+        long relative = whole(1, lines[line + 2] + beyond * lines[line + 3]);
+        long now = whole(partsPerUnit, each);
+        changes.add(0, (now - parts) * (now - parts));
+        parts = now;
+        long[] counts = rows.counts();
+        long last = countBefore;
+        long first = whole(each, exact(last));
+        long before = first;
+        long stood = 0;
+        for (int i = from; i < to; i++) {
+            long next = counts[i];
+            long after = whole(each, exact(next));
+            amounts[i] = after - before;
+            // As in moving rows.
+            long stands = (next - last - 1) >>> 63;
+            statuses[i] = (byte) stands;
+            stood += stands;
+            before = after;
+            last = next;
+        }
+        amount += before - first;
+        uncertain += (before - first) * relative;
+        standing += stood;
+        return last;
+    }
+
+    /** Rows of which hardly one is at the setting of the one before. */
+    private void moving(Rows rows, int from, int to, long[] amounts, byte[] statuses) {
         long[] counts = rows.counts();
         double[] settings = rows.settings();
         double[] lines = curve.lines();
-        double lowest = curve.settings()[0];
-        double perSetting = curve.stepsPerSetting();
         long last = count();
         long lastParts = parts;
         long laid = 0;

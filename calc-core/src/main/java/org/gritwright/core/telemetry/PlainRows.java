@@ -27,6 +27,11 @@ final class PlainRows extends RowRun {
     }
 
     @Override
+    boolean hasItsSetting(Rows rows, int row) {
+        return rows.settings().length == 0 || Double.doubleToRawLongBits(rows.settings()[row]) == setting;
+    }
+
+    @Override
     void add(RowState state, RowSums sums, HeldArrays held, int rows) {
         long amount = whole(perCount, (double) count()) - firstWhole;
         long relative = held.relativeParts(state.place, state.setting);

@@ -292,13 +292,11 @@ public final class RowEvaluator implements Serializable {
     }
 
     private @Nullable RowRun run(Rows rows, int from, RowState state, RowSums sums, HeldArrays current) {
-        boolean same = Double.doubleToRawLongBits(rows.setting(from)) == Double.doubleToRawLongBits(state.setting);
-        if (same && sums.intoLast() == state.partsPerCount) {
-            return new PlainRows(limits(current), state);
+        if (current.isCurve() && rows.settings().length > 0) {
+            return new CurveRows(limits(current), state, current, partsPerUnit(), sums.intoLast());
         }
-        return current.isCurve() && rows.settings().length > 0
-                ? new CurveRows(limits(current), state, current, partsPerUnit(), sums.intoLast())
-                : null;
+        boolean same = Double.doubleToRawLongBits(rows.setting(from)) == Double.doubleToRawLongBits(state.setting);
+        return same && sums.intoLast() == state.partsPerCount ? new PlainRows(limits(current), state) : null;
     }
 
     private double partsPerUnit() {

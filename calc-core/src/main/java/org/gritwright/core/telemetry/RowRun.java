@@ -22,6 +22,11 @@ abstract class RowRun {
 
     private static final long ROUNDER_BITS = Double.doubleToRawLongBits(ROUNDER);
 
+    /** Of the numbers from 2⁵² to 2⁵³, which are whole, the low bits are how far above they are. */
+    private static final double EXACT = 0x1p52;
+
+    private static final long EXACT_BITS = Double.doubleToRawLongBits(EXACT);
+
     /**
      * What every row has to keep to.
      *
@@ -62,6 +67,11 @@ abstract class RowRun {
         return Double.doubleToRawLongBits(perCount * counts + ROUNDER) - ROUNDER_BITS;
     }
 
+    /** The same as a conversion, for whole numbers from 0 to 2⁵²; a processor's conversions may wait for one another. */
+    static double exact(long count) {
+        return Double.longBitsToDouble(count | EXACT_BITS) - EXACT;
+    }
+
     long count() {
         return count;
     }
@@ -72,6 +82,9 @@ abstract class RowRun {
 
     /** Whether the settings of some rows are such that they can be evaluated. */
     abstract boolean hasItsSettings(Rows rows, int from, int to);
+
+    /** The same of one: loops that were seen to run once aren't made vector instructions of. */
+    abstract boolean hasItsSetting(Rows rows, int row);
 
     /** Evaluates rows about which nothing is odd. */
     abstract void evaluate(Rows rows, int from, int to, long[] amounts, byte[] statuses);
@@ -141,6 +154,12 @@ abstract class RowRun {
         return other == 0 && hasItsSettings(rows, from, to);
     }
 
+    private boolean isOther(Rows rows, int row) {
+        return (rows.slots().length > 0 && rows.slots()[row] != slot)
+                || rows.mode(row) != 0
+                || !hasItsSetting(rows, row);
+    }
+
     private int firstOdd(Rows rows, int from, int to) {
         long t = time;
         long n = count;
@@ -151,7 +170,7 @@ abstract class RowRun {
                     | (nextTime - limits.begin())
                     | (limits.end() - nextTime)
                     | (limits.highest() - next);
-            if (odd < 0 || !isAsBefore(rows, i, i + 1)) {
+            if (odd < 0 || isOther(rows, i)) {
                 return i;
             }
             t = nextTime;

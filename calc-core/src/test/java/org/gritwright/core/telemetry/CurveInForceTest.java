@@ -112,32 +112,60 @@ class CurveInForceTest {
                 .containsExactly(FIRST, LAID, LAID, NO_SUCH_SETTING, NO_SUCH_SETTING, NO_SUCH_SETTING, LAID);
     }
 
-    /** As the laws of values have them, and the gate moves in most rows: within what was caught, beyond it, nobody knows where. */
-    private static Rows moving(long seed, int size, boolean inOrder) {
+    /**
+     * As the laws of values have them, and the gate is moved after so many rows on average: within what was caught, beyond it, nobody knows
+     * where.
+     */
+    private static Rows moving(long seed, int size, int rowsBetween, boolean inOrder) {
         Rows rows = RowSumsLawsTest.rows(seed, size, inOrder);
         SplittableRandom random = new SplittableRandom(seed);
         double[] settings = new double[size];
         for (int i = 0; i < size; i++) {
             int odd = random.nextInt(20);
-            settings[i] = odd == 0
-                    ? Double.NaN
-                    : odd == 1 ? -1 : odd < 6 && i > 0 ? settings[i - 1] : (1.95 + 2.1 * random.nextDouble()) * INCH;
+            settings[i] = i > 0 && random.nextInt(rowsBetween) > 0
+                    ? settings[i - 1]
+                    : odd == 0 ? Double.NaN : odd == 1 ? -1 : (1.95 + 2.1 * random.nextDouble()) * INCH;
         }
         return new Rows(rows.times(), rows.counts(), settings, new int[0], rows.modes());
     }
 
     @Property
     void columnsAndSingleRowsGiveTheSameWhereTheGateMoves(
-            @ForAll long seed, @ForAll @IntRange(max = 300) int size, @ForAll boolean inOrder) {
-        Rows rows = moving(seed, size, inOrder);
+            @ForAll long seed,
+            @ForAll @IntRange(max = 300) int size,
+            @ForAll @IntRange(min = 1, max = 40) int rowsBetween,
+            @ForAll boolean inOrder) {
+        Rows rows = moving(seed, size, rowsBetween, inOrder);
+
+        assertThat(evaluated(evaluator, rows)).isEqualTo(Trucks.stepped(evaluator, rows));
+    }
+
+    /** A truck that goes on and on: all its rows but the first two are taken many at a time. */
+    @Property(tries = 300)
+    void columnsAndSingleRowsGiveTheSameWhereOnlyTheGateMoves(
+            @ForAll long seed,
+            @ForAll @IntRange(max = 1500) int size,
+            @ForAll @IntRange(min = 1, max = 60) int rowsBetween) {
+        SplittableRandom random = new SplittableRandom(seed);
+        double[] inches = new double[size];
+        long[] counts = new long[size];
+        for (int i = 0; i < size; i++) {
+            inches[i] = i > 0 && random.nextInt(rowsBetween) > 0 ? inches[i - 1] : 2 + 2 * random.nextDouble();
+            counts[i] = i == 0 ? 0 : counts[i - 1] + random.nextInt(90);
+        }
+        Rows gates = rows(inches);
+        Rows rows = new Rows(gates.times(), counts, gates.settings(), new int[0], new byte[0]);
 
         assertThat(evaluated(evaluator, rows)).isEqualTo(Trucks.stepped(evaluator, rows));
     }
 
     @Property
     void partsMergeToTheWholeWhereTheGateMoves(
-            @ForAll long seed, @ForAll @IntRange(max = 200) int size, @ForAll @IntRange(max = 200) int cut) {
-        Rows rows = moving(seed, size, true);
+            @ForAll long seed,
+            @ForAll @IntRange(max = 200) int size,
+            @ForAll @IntRange(max = 200) int cut,
+            @ForAll @IntRange(min = 1, max = 40) int rowsBetween) {
+        Rows rows = moving(seed, size, rowsBetween, true);
         RowSums early = evaluator.sums();
         RowSums late = evaluator.sums();
         long[] amounts = new long[size];

@@ -51,6 +51,7 @@ import org.openjdk.jmh.annotations.Mode;
 import org.openjdk.jmh.annotations.OperationsPerInvocation;
 import org.openjdk.jmh.annotations.OutputTimeUnit;
 import org.openjdk.jmh.annotations.Scope;
+import org.openjdk.jmh.annotations.Setup;
 import org.openjdk.jmh.annotations.State;
 import org.openjdk.jmh.annotations.Warmup;
 
@@ -68,6 +69,13 @@ import org.openjdk.jmh.annotations.Warmup;
 public class TelemetryRowBenchmark {
     static final int ROWS = 10_000;
     private static final double MILLIGRAMS = 25_000;
+    /** A gate is moved so many rows after the last time, on average. */
+    private static final int ROWS_BETWEEN_MOVES = 30;
+
+    private static final int TIMES_MET = 200;
+    private static final int TABLE_STEPS = 256;
+    private static final double LOWEST = 0.05;
+    private static final double HIGHEST = 0.1;
     private static final Instant START = Instant.parse("2026-11-01T12:00:00Z");
 
     private final RowEvaluator evaluator = evaluator(inForce());
@@ -76,6 +84,8 @@ public class TelemetryRowBenchmark {
     private final Rows plain;
     private final Rows whole;
     private final Rows moving;
+    private final Rows movedAtTimes;
+    private final double[] table = new double[TABLE_STEPS + 2];
     private final long[] milligrams = new long[ROWS];
     private final byte[] statuses = new byte[ROWS];
 
@@ -93,10 +103,28 @@ public class TelemetryRowBenchmark {
         plain = Rows.of(times, counts);
         whole = new Rows(times, counts, settings, new int[ROWS], new byte[ROWS]);
         double[] openings = new double[ROWS];
+        double[] stays = new double[ROWS];
         for (int i = 0; i < ROWS; i++) {
-            openings[i] = 0.05 + 0.05 * random.nextDouble();
+            openings[i] = LOWEST + (HIGHEST - LOWEST) * random.nextDouble();
+            stays[i] = i == 0 || random.nextInt(ROWS_BETWEEN_MOVES) == 0 ? openings[i] : stays[i - 1];
         }
         moving = new Rows(times, counts, openings, new int[ROWS], new byte[ROWS]);
+        movedAtTimes = new Rows(times, counts, stays, new int[ROWS], new byte[ROWS]);
+        for (int i = 0; i < table.length; i++) {
+            table[i] = MILLIGRAMS * (0.4 + 0.6 * i / TABLE_STEPS);
+        }
+    }
+
+    /** A program meets rows of all kinds; what was compiled for one alone is faster. */
+    @Setup
+    public void meetAllKinds() {
+        for (int i = 0; i < TIMES_MET; i++) {
+            liquid();
+            allColumns();
+            movingGate();
+            gateMovedAtTimes();
+            rowByRow();
+        }
     }
 
     private static CalibrationInForce inForce() {
@@ -240,6 +268,38 @@ public class TelemetryRowBenchmark {
     @Benchmark
     public long movingGate() {
         return evaluated(curve, moving);
+    }
+
+    /**
+     * All columns, the gate somewhere else after half a minute or so, by a curve that is interpolated.
+     *
+     * @return the sum
+     */
+    @Benchmark
+    public long gateMovedAtTimes() {
+        return evaluated(curve, movedAtTimes);
+    }
+
+    /**
+     * A bare loop for a gate that moves in each row: it interpolates, rounds and subtracts, and looks at nothing.
+     *
+     * @return the sum
+     */
+    @Benchmark
+    public long bareMovingGate() {
+        long[] counts = moving.counts();
+        double[] settings = moving.settings();
+        double perSetting = TABLE_STEPS / (HIGHEST - LOWEST);
+        long sum = 0;
+        for (int i = 1; i < ROWS; i++) {
+            double at = (settings[i] - LOWEST) * perSetting;
+            int place = (int) at;
+            double each = table[place] + (at - place) * (table[place + 1] - table[place]);
+            long held = (long) Math.rint(each * counts[i]) - (long) Math.rint(each * counts[i - 1]);
+            milligrams[i] = held;
+            sum += held;
+        }
+        return sum;
     }
 
     /**
