@@ -2,8 +2,11 @@ package org.gritwright.core.telemetry;
 
 /** Rows that are evaluated with one curve, each at its own setting. In most a gate stands where it did in the row before. */
 final class CurveRows extends RowRun {
-    /** Where a gate stands for fewer rows on average, each is evaluated by itself. */
+    /** Fewer rows at one setting are sooner evaluated each by itself. */
     private static final int SHORTEST = 4;
+
+    /** Where there are more such places than one in so many rows, the rest is. */
+    private static final int ROWS_FOR_EACH = 32;
 
     private final HeldArrays curve;
     private final double partsPerUnit;
@@ -53,35 +56,21 @@ final class CurveRows extends RowRun {
     @Override
     void evaluate(Rows rows, int from, int to, long[] amounts, byte[] statuses) {
         double[] settings = rows.settings();
-        long moves = moves(settings, from, to);
-        if (moves == 0) {
-            standing(rows, from, to, count(), amounts, statuses);
-            return;
-        }
-        if (moves > (to - from) / SHORTEST) {
-            moving(rows, from, to, amounts, statuses);
-            return;
-        }
         long last = count();
         int row = from;
+        int few = 0;
         while (row < to) {
             int end = row + 1;
             while (end < to && settings[end] == settings[row]) {
                 end++;
             }
+            if (end - row < SHORTEST && ++few > (to - from) / ROWS_FOR_EACH) {
+                moving(rows, row, to, last, amounts, statuses);
+                return;
+            }
             last = standing(rows, row, end, last, amounts, statuses);
             row = end;
         }
-    }
-
-    private static long moves(double[] settings, int from, int to) {
-        long moves = 0;
-        for (int i = from + 1; i < to; i++) {
-            long change = Double.doubleToRawLongBits(settings[i]) ^ Double.doubleToRawLongBits(settings[i - 1]);
-            // 1 where any bit is.
-            moves += (change | -change) >>> 63;
-        }
-        return moves;
     }
 
     /** Rows at one setting. */
@@ -120,11 +109,11 @@ final class CurveRows extends RowRun {
     }
 
     /** Rows of which hardly one is at the setting of the one before. */
-    private void moving(Rows rows, int from, int to, long[] amounts, byte[] statuses) {
+    private void moving(Rows rows, int from, int to, long countBefore, long[] amounts, byte[] statuses) {
         long[] counts = rows.counts();
         double[] settings = rows.settings();
         double[] lines = curve.lines();
-        long last = count();
+        long last = countBefore;
         long lastParts = parts;
         long laid = 0;
         long weighted = 0;
