@@ -24,7 +24,7 @@ public final class PieceAxis implements Serializable {
     private static final double MILLIMETERS = 1000;
 
     /** Ends of longer pieces, in millimeters, and then of longer times would be beyond what a long holds. */
-    private static final long LONGEST_LENGTH = 1_000_000_000_000L;
+    static final long LONGEST_LENGTH = 1_000_000_000_000L;
 
     private static final long LONGEST_TIME = 1_000_000_000_000_000L;
 

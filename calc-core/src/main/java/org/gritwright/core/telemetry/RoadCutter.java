@@ -7,6 +7,9 @@ import org.gritwright.units.check.Require;
 /**
  * Cuts a truck's evaluated rows into pieces. One for each truck, for one thread at a time: it remembers how far the truck went and when its
  * last row was. A row that spans a border is split in proportion to its length or its time; its parts add up to it.
+ *
+ * <p>A way that can't be, below 0 or longer than a million kilometers, is one of which nobody knows how long it was: as {@link Travel#UNKNOWN}, so that
+ * what was laid on it is kept and in no rate.
  */
 public final class RoadCutter implements Serializable {
     private static final long serialVersionUID = 1L;
@@ -33,30 +36,31 @@ public final class RoadCutter implements Serializable {
      * Cuts rows.
      *
      * @param times milliseconds since 1970-01-01T00:00Z
-     * @param amounts what each row holds
+     * @param amounts what each row holds, 0 or more
      * @param statuses what became of each row
      * @param millimeters how far the truck went in each, or {@link Travel#UNKNOWN}
      * @param from the first row
      * @param to the one after the last
      * @param sums what they are added to
-     * @throws org.gritwright.units.InvalidInputException if a column is shorter than the rows
+     * @throws org.gritwright.units.InvalidInputException if a column is shorter than the rows, an amount is negative, or a status has no such
+     *     number; then no row was added
      */
     public void cut(
             long[] times, long[] amounts, byte[] statuses, long[] millimeters, int from, int to, PieceSums sums) {
         Objects.checkFromToIndex(from, to, times.length);
-        requireColumns(amounts, statuses, millimeters, to);
+        requireColumns(amounts, statuses, millimeters, from, to);
         for (int i = from; i < to; i++) {
             RowStatus status = RowStatus.of(statuses[i]);
             if (status.isPassedOver()) {
                 // The next row is counted from the one before; its way is this one's too.
-                waiting += Math.max(millimeters[i], 0);
+                waiting += isKnown(millimeters[i]) ? millimeters[i] : 0;
                 continue;
             }
             long begin = hasTime ? time : times[i];
             time = Math.max(begin, times[i]);
             hasTime = true;
-            boolean isMeasured = millimeters[i] != Travel.UNKNOWN;
-            long went = Math.max(millimeters[i], 0) + waiting;
+            boolean isMeasured = isKnown(millimeters[i]);
+            long went = (isMeasured ? millimeters[i] : 0) + waiting;
             waiting = 0;
             Part row = new Part(amount(status, amounts[i]), isMeasured, went, time - begin, status);
             if (!axis.isTime()) {
@@ -104,11 +108,12 @@ public final class RoadCutter implements Serializable {
      *
      * @param ids the id of each row's piece
      * @param times milliseconds since 1970-01-01T00:00Z
-     * @param amounts what each row holds
+     * @param amounts what each row holds, 0 or more
      * @param statuses what became of each row
      * @param millimeters how far the truck went in each, or {@link Travel#UNKNOWN}
      * @param sums what they are added to
-     * @throws org.gritwright.units.InvalidInputException if a column is shorter than the times
+     * @throws org.gritwright.units.InvalidInputException if a column is shorter than the times, an amount is negative, or a status has no
+     *     such number; then no row was added
      */
     public static void byIds(
             long[] ids, long[] times, long[] amounts, byte[] statuses, long[] millimeters, PieceSums sums) {
@@ -119,12 +124,13 @@ public final class RoadCutter implements Serializable {
         Objects.requireNonNull(millimeters, "millimeters");
         Objects.requireNonNull(sums, "sums");
         Rows.requireLength("ids", ids.length, times.length);
-        requireColumns(amounts, statuses, millimeters, times.length);
+        requireColumns(amounts, statuses, millimeters, 0, times.length);
         long time = times.length == 0 ? 0 : times[0];
         long waiting = 0;
         for (int i = 0; i < times.length; i++) {
             RowStatus status = RowStatus.of(statuses[i]);
-            long went = Math.max(millimeters[i], 0) + waiting;
+            boolean isMeasured = isKnown(millimeters[i]);
+            long went = (isMeasured ? millimeters[i] : 0) + waiting;
             boolean isLast = i == times.length - 1;
             if (status.isPassedOver() && !isLast) {
                 waiting = went;
@@ -133,19 +139,27 @@ public final class RoadCutter implements Serializable {
             waiting = 0;
             long passed = status.isPassedOver() ? 0 : Math.max(times[i] - time, 0);
             time += passed;
-            boolean isMeasured = millimeters[i] != Travel.UNKNOWN;
             add(ids[i], new Part(amount(status, amounts[i]), isMeasured, went, passed, status), sums);
         }
     }
 
-    private static void requireColumns(long[] amounts, byte[] statuses, long[] millimeters, int rows) {
-        Require.that(amounts.length >= rows, "column of amounts", "as long as the rows, " + rows, amounts.length);
-        Require.that(statuses.length >= rows, "column of statuses", "as long as the rows, " + rows, statuses.length);
+    private static void requireColumns(long[] amounts, byte[] statuses, long[] millimeters, int from, int to) {
+        Require.that(amounts.length >= to, "column of amounts", "as long as the rows, " + to, amounts.length);
+        Require.that(statuses.length >= to, "column of statuses", "as long as the rows, " + to, statuses.length);
         Require.that(
-                millimeters.length >= rows,
-                "column of millimeters",
-                "as long as the rows, " + rows,
-                millimeters.length);
+                millimeters.length >= to, "column of millimeters", "as long as the rows, " + to, millimeters.length);
+        long odd = 0;
+        for (int i = from; i < to; i++) {
+            odd |= amounts[i] | statuses[i] | (RowStatus.count() - 1 - statuses[i]);
+        }
+        for (int i = from; odd < 0 && i < to; i++) {
+            Require.that(amounts[i] >= 0, "amount of row " + i, "0 or more", amounts[i]);
+            RowStatus.of(statuses[i]);
+        }
+    }
+
+    private static boolean isKnown(long millimeters) {
+        return millimeters >= 0 && millimeters <= PieceAxis.LONGEST_LENGTH;
     }
 
     private void split(long begin, long end, Part row, PieceSums sums) {

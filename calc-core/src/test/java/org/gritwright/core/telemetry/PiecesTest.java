@@ -180,6 +180,64 @@ class PiecesTest {
                 .isCloseTo(50, within(1e-12));
     }
 
+    /** As an odometer's that was set back, or 32 bits that went round. */
+    @Test
+    void aWayThatCantBeIsOneThatNobodyKnows() {
+        for (long way : new long[] {-2, Long.MIN_VALUE, 1_000_000_000_001L, Long.MAX_VALUE}) {
+            long[] times = seconds(0, 10, 20);
+            long[] amounts = {0, 5_000_000, 9_000_000};
+            byte[] statuses = {LAID, LAID, LAID};
+            PieceSums byLength = cut(meters(100), times, amounts, statuses, new long[] {0, 99_000, way});
+            assertThat(byLength.pieces()).containsExactly(0L);
+            assertThat(byLength.unplaced()).isEqualTo(9_000_000);
+            assertThat(byLength.amount()).isEqualTo(14_000_000);
+
+            PieceSums byIds = new PieceSums(false);
+            RoadCutter.byIds(new long[3], times, amounts, statuses, new long[] {0, 100_000, way}, byIds);
+            assertThat(byIds.amount(0)).isEqualTo(14_000_000);
+            assertThat(Amounts.in(byIds.rate(0, SpreadingUnits.GRAM_PER_METER), SpreadingUnits.GRAM_PER_METER))
+                    .isCloseTo(50, within(1e-12));
+
+            byte late = RowStatus.OUT_OF_ORDER.code();
+            PieceSums passedOver =
+                    cut(meters(100), times, new long[3], new byte[] {LAID, late, LAID}, new long[] {0, way, 99_000});
+            assertThat(passedOver.covered(0)).isEqualTo(99_000);
+        }
+        long[] farthest = {0, 1_000_000_000_000L};
+        assertThat(cut(meters(1e9), seconds(0, 10), new long[2], new byte[] {LAID, LAID}, farthest)
+                        .covered(1))
+                .isZero();
+        assertThat(cut(meters(1e9), seconds(0, 10), new long[2], new byte[] {LAID, LAID}, farthest)
+                        .covered(0))
+                .isEqualTo(1_000_000_000_000L);
+    }
+
+    @Test
+    void rowsThatCantBeAreRefusedBeforeAnyIsAdded() {
+        long[] ways = {0, 1000, 1000};
+        byte[] statuses = {LAID, LAID, LAID};
+        PieceSums sums = new PieceSums(false);
+        RoadCutter cutter = new RoadCutter(meters(100));
+        long[] negative = {0, 5, -1};
+        assertThatThrownBy(() -> cutter.cut(seconds(0, 1, 2), negative, statuses, ways, 0, 3, sums))
+                .isInstanceOf(InvalidInputException.class)
+                .hasMessage("amount of row 2 must be 0 or more: -1");
+        assertThatThrownBy(() -> RoadCutter.byIds(new long[3], seconds(0, 1, 2), negative, statuses, ways, sums))
+                .hasMessage("amount of row 2 must be 0 or more: -1");
+        for (byte code : new byte[] {-1, 20, Byte.MIN_VALUE, Byte.MAX_VALUE}) {
+            byte[] unknown = {LAID, LAID, code};
+            assertThatThrownBy(() -> cutter.cut(seconds(0, 1, 2), new long[3], unknown, ways, 0, 3, sums))
+                    .hasMessage("row status must be 0 to 19: " + code);
+            assertThatThrownBy(() -> RoadCutter.byIds(new long[3], seconds(0, 1, 2), new long[3], unknown, ways, sums))
+                    .hasMessage("row status must be 0 to 19: " + code);
+        }
+        assertThat(sums.pieces()).isEmpty();
+        assertThat(cutter.traveled()).isZero();
+        // What lies before and after the rows is not theirs.
+        cutter.cut(seconds(0, 1, 2), new long[] {-1, 5, -1}, new byte[] {-1, LAID, -1}, ways, 1, 2, sums);
+        assertThat(sums.amount()).isEqualTo(5);
+    }
+
     /** Of the road before, what was passed over goes with the row that it was counted in. */
     @Test
     void aNewRoadBeginsWithPieceZeroAndLosesNothing() {
