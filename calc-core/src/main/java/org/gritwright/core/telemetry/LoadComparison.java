@@ -23,7 +23,8 @@ import org.gritwright.units.check.Require;
  * @param weighed the same by the ticket
  * @param error indicated ÷ weighed − 1, as an as-found error is
  * @param unattributed pulses that were turned, as far as readings tell, and that nobody can say of what left the hopper
- * @param untold rows before which more may have turned than their readings tell: restarts, and gaps of a counter that rolls over
+ * @param untold rows before which more may have turned than their readings tell: restarts, and gaps of a counter that rolls over; and the last
+ *     rows where none of them is counted, since their times or readings can't be or the clock went back
  */
 public record LoadComparison(
         Measured<Mass> indicated,
@@ -121,7 +122,7 @@ public record LoadComparison(
     /**
      * Whether all that left the hopper is in what is indicated. Where it isn't, more left than that.
      *
-     * @return true if every pulse between the loadings could be counted, and none was lost before a restart or in a gap
+     * @return true if every pulse between the loadings could be counted, and none was lost before a restart, in a gap or at the end
      */
     public boolean isComplete() {
         return unattributed == 0 && untold == 0;

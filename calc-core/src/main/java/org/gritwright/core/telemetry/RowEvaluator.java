@@ -83,6 +83,12 @@ public final class RowEvaluator implements Serializable {
                 .map(time -> Amounts.si(Time.class, time) * 1000 - clockStep)
                 .orElse(Double.POSITIVE_INFINITY);
         this.longest = Math.min(Times.millis(counter.longestGap()), wrap);
+        Require.that(
+                longest > 0,
+                "count at which the counter rolls over",
+                "one that takes longer to count, at the fastest, than a step of the rows' clock, "
+                        + counter.clockStep(),
+                () -> width + " pulse");
         double most = mostPerCount(held);
         this.highestReading = highestReading(most, width);
         this.halvings = Math.min(RowSums.MOST_HALVINGS, PARTS_BITS - 1 - Math.getExponent(most));
@@ -148,7 +154,7 @@ public final class RowEvaluator implements Serializable {
      * @return the evaluator
      * @throws InvalidInputException if the times are in the wrong order, something in force can't be counted with, an error would grow
      *     with what a first pass has to count ({@link #firstPass}), or the counter
-     *     rolls over so late that amounts can't be reckoned exactly
+     *     rolls over so late that amounts can't be reckoned exactly, or within a step of the rows' clock
      */
     public static RowEvaluator compile(Timeline timeline, Counter counter, Instant from, Instant until) {
         return new Compiler(timeline, counter, from, until).compile(Compiler.Ways.REFUSED);
@@ -332,10 +338,10 @@ public final class RowEvaluator implements Serializable {
         }
         state.amount = 0;
         if (!isPossible(time)) {
-            return skipped(sums, RowStatus.IMPOSSIBLE_TIME);
+            return skipped(sums, RowStatus.IMPOSSIBLE_TIME, true);
         }
         if (count < 0 || count > highestReading) {
-            return skipped(sums, RowStatus.IMPOSSIBLE_READING);
+            return skipped(sums, RowStatus.IMPOSSIBLE_READING, true);
         }
         if (!state.hasReading) {
             state.hasReading = true;
@@ -345,10 +351,11 @@ public final class RowEvaluator implements Serializable {
         }
         long passed = time - state.time;
         if (passed < 0) {
-            return skipped(sums, RowStatus.OUT_OF_ORDER);
+            // A reading that is higher isn't of a row that came late: the clock was wrong before, or is now.
+            return skipped(sums, RowStatus.OUT_OF_ORDER, count > state.count);
         }
         if (passed == 0 && count == state.count) {
-            return skipped(sums, RowStatus.DUPLICATE);
+            return skipped(sums, RowStatus.DUPLICATE, false);
         }
         sums.before(state);
         long before = state.count;
@@ -394,8 +401,8 @@ public final class RowEvaluator implements Serializable {
         Require.that(isOwn(sums), "sums", "of this evaluator, or of one of the same timeline", "another evaluator's");
     }
 
-    private static RowStatus skipped(RowSums sums, RowStatus status) {
-        sums.skip(status);
+    private static RowStatus skipped(RowSums sums, RowStatus status, boolean mayTellOfMore) {
+        sums.skip(status, mayTellOfMore);
         return status;
     }
 
@@ -541,7 +548,8 @@ public final class RowEvaluator implements Serializable {
     }
 
     /**
-     * What the rows of a truck laid on the road, with its uncertainty.
+     * What the rows of a truck laid on the road, with its uncertainty. Rows that can't be counted aren't in it: a total of 0 may mean that no
+     * row could be. How many there are, and why, is in {@link RowSums#rows}.
      *
      * @param sums what the rows add up to
      * @return the total
@@ -564,9 +572,10 @@ public final class RowEvaluator implements Serializable {
         return total(sums, sums.left(), sums::gone);
     }
 
-    /** Rows before which more may have turned than their readings tell. */
+    /** Rows before which more may have turned than their readings tell, and those at the end of which nothing is counted any more. */
     long untold(RowSums sums) {
-        return sums.rows(RowStatus.RESTARTED)
+        return sums.untoldAtEnd()
+                + sums.rows(RowStatus.RESTARTED)
                 + sums.rows(RowStatus.ROLLED_OVER_OR_RESTARTED)
                 + (width > 0 ? sums.rows(RowStatus.GAP) : 0);
     }

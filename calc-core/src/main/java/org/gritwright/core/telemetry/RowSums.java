@@ -66,6 +66,9 @@ public final class RowSums implements Serializable {
     private long lastTime;
     private long lastCount;
 
+    /** Rows after the last reading that was counted from which may tell of more that turned. */
+    private long untoldAtEnd;
+
     /**
      * @param halvings how often the unit is halved in which what a count stands for is squared; at most {@link #MOST_HALVINGS}
      * @param mark the {@link Fingerprint} of the timeline
@@ -78,9 +81,10 @@ public final class RowSums implements Serializable {
         laid = new long[OF_SHARE * shares];
     }
 
-    /** Takes a row that isn't counted from; it changes nothing but its status' number. */
-    void skip(RowStatus status) {
+    /** Takes a row that isn't counted from. What it may tell of is lost only if no other row follows that is counted from. */
+    void skip(RowStatus status, boolean mayTellOfMore) {
         rows[status.code()]++;
+        untoldAtEnd += mayTellOfMore ? 1 : 0;
     }
 
     /** Takes a row that is the first reading. */
@@ -101,6 +105,7 @@ public final class RowSums implements Serializable {
         firstCount = state.count;
         lastTime = state.time;
         lastCount = state.count;
+        untoldAtEnd = 0;
     }
 
     /** Called before the state takes a row; a part that goes on from another begins with the other's last reading. */
@@ -120,6 +125,7 @@ public final class RowSums implements Serializable {
         intoLast = state.parts;
         lastTime = state.time;
         lastCount = state.count;
+        untoldAtEnd = 0;
     }
 
     /** What a count stands for after the last reading. */
@@ -162,6 +168,7 @@ public final class RowSums implements Serializable {
         add(laid, share, amount, uncertain, 0);
         lastTime = state.time;
         lastCount = state.count;
+        untoldAtEnd = 0;
     }
 
     /** Within many rows at once, what a count stands for has changed so much, and is this in the last. */
@@ -300,6 +307,10 @@ public final class RowSums implements Serializable {
         return hasReading;
     }
 
+    long untoldAtEnd() {
+        return untoldAtEnd;
+    }
+
     boolean isCountedOn() {
         return continues || !hasReading;
     }
@@ -326,10 +337,12 @@ public final class RowSums implements Serializable {
             if (next.hasSecond) {
                 follow(next.afterFirst);
                 intoLast = next.intoLast;
+                untoldAtEnd = 0;
             }
             lastTime = next.lastTime;
             lastCount = next.lastCount;
         }
+        untoldAtEnd += next.untoldAtEnd;
         add(rows, next.rows);
         add(counts, next.counts);
         add(amounts, next.amounts);
@@ -341,6 +354,7 @@ public final class RowSums implements Serializable {
 
     private void beginAs(RowSums next) {
         hasReading = true;
+        untoldAtEnd = 0;
         continues = next.continues;
         firstTime = next.firstTime;
         firstCount = next.firstCount;
@@ -379,6 +393,7 @@ public final class RowSums implements Serializable {
                         && hasReading == that.hasReading
                         && lastTime == that.lastTime
                         && lastCount == that.lastCount
+                        && untoldAtEnd == that.untoldAtEnd
                         && intoLast == that.intoLast
                         && firstTime == that.firstTime
                         && firstCount == that.firstCount

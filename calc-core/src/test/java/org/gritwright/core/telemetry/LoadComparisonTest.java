@@ -11,6 +11,7 @@ import static org.gritwright.core.telemetry.Trucks.evaluator;
 import static org.gritwright.core.telemetry.Trucks.every;
 
 import java.util.List;
+import java.util.stream.DoubleStream;
 import javax.measure.Quantity;
 import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Mass;
@@ -142,6 +143,50 @@ class LoadComparisonTest {
         RowSums stood = evaluated(evaluator, every(1001, 500, 500)).sums();
         assertThat(stood.rows(RowStatus.GAP)).isEqualTo(1);
         assertThat(untold(evaluator, stood)).isZero();
+    }
+
+    /** What turned after the last row that was counted from is in no sum. */
+    @Test
+    void whereTheLastRowsArentCountedNothingIsShown() {
+        // 16 bits stated, and there are 32.
+        RowEvaluator narrow = evaluator(
+                Trucks.rollingOverAt(65_536).withGapsUpTo(Amounts.of(500, SpreadingUnits.SECOND)),
+                chain(START, 4, 2.5));
+        RowSums beyond =
+                evaluated(narrow, every(400, 40_000, 65_000, 70_000, 75_000)).sums();
+        assertThat(beyond.rows(RowStatus.IMPOSSIBLE_READING)).isEqualTo(2);
+        assertThat(untold(narrow, beyond)).isEqualTo(2);
+        assertThat(LoadComparison.of(narrow, beyond, ticket(1500, 1), EMPTY, EMPTY)
+                        .isShown())
+                .isFalse();
+        // A clock that falls back to 1970, and one that was ahead for a moment while the truck stood.
+        long[] counts = {0, 20_000, 40_000, 60_000};
+        assertThat(untold(evaluator, at(counts, 0, 400, -1e9, -1e9 + 400))).isEqualTo(2);
+        assertThat(untold(evaluator, at(new long[] {0, 20_000, 20_000, 40_000, 60_000}, 0, 400, 90_000, 800, 1200)))
+                .isEqualTo(2);
+    }
+
+    @Test
+    void rowsThatTellNothingMoreDontMatterAtTheEnd() {
+        long[] late = {0, 20_000, 40_000, 20_000, 10_000, 40_000};
+        assertThat(untold(evaluator, at(late, 0, 400, 800, 400, 200, 800))).isZero();
+        // Nor does what is followed by a row that is counted from.
+        long[] middle = {0, -1, 20_000, 30_000, 40_000};
+        RowSums glitches = at(middle, 0, 1, 400, -1e9, 800);
+        assertThat(untold(evaluator, glitches)).isZero();
+        assertThat(untold(evaluator, evaluator.merged(at(new long[] {0, -1}, 0, 1), at(new long[] {9}, 2))))
+                .isZero();
+        assertThat(untold(evaluator, evaluator.merged(at(new long[] {0, -1}, 0, 1), at(new long[] {-1}, 2))))
+                .isEqualTo(2);
+        assertThat(untold(evaluator, evaluator.merged(at(new long[] {-1}, 1), at(new long[] {0, 9}, 2, 3))))
+                .isZero();
+    }
+
+    private RowSums at(long[] counts, double... seconds) {
+        long[] times = DoubleStream.of(seconds)
+                .mapToLong(second -> Trucks.T0 + Math.round(1000 * second))
+                .toArray();
+        return evaluated(evaluator, Rows.of(times, counts)).sums();
     }
 
     private static long untold(RowEvaluator by, RowSums sums) {
