@@ -16,7 +16,6 @@ import javax.measure.quantity.Dimensionless;
 import org.gritwright.core.spi.Setting;
 import org.gritwright.units.Amounts;
 import org.gritwright.units.InvalidInputException;
-import org.gritwright.units.check.Require;
 import org.jspecify.annotations.Nullable;
 
 /** A timeline to plain arrays. */
@@ -121,40 +120,24 @@ final class Compiler {
 
     private HeldArrays values(
             List<TimelineEntry> entries, List<Timeline.Correction> corrections, long from, long until, Ways ways) {
-        List<TimelineEntry> sorted = entries.stream()
-                .sorted(Comparator.comparingDouble(entry -> number(setting(entry))))
-                .toList();
-        int size = sorted.size();
+        int size = entries.size();
         double[] settings = new double[size];
         double[] perCounts = new double[size];
         int[] places = new int[size];
         @Nullable Drift[] drifts = new Drift[size];
         for (int i = 0; i < size; i++) {
-            TimelineEntry entry = sorted.get(i);
-            Setting setting = setting(entry);
-            settings[i] = number(setting);
-            Require.that(
-                    size == 1 || (!Double.isNaN(settings[i]) && (i == 0 || settings[i] > settings[i - 1])),
-                    "entries of slot " + entry.slot() + " from " + entry.from(),
-                    "for different settings",
-                    setting);
+            TimelineEntry entry = entries.get(i);
+            TimelineEntry.Value value = (TimelineEntry.Value) entry.held();
+            Setting setting = value.setting();
+            settings[i] = setting.scale() == Setting.Scale.NONE ? Double.NaN : setting.si();
             Optional<Timeline.Correction> correction = within(corrections, from)
                     .filter(one -> one.found().setting().isSameAs(setting))
                     .findFirst();
             places[i] = share(entry, setting.toString(), correction, from, "", ways);
-            perCounts[i] =
-                    AmountPerCount.of(((TimelineEntry.Value) entry.held()).inForce()) / divisor(correction, from);
+            perCounts[i] = AmountPerCount.of(value.inForce()) / divisor(correction, from);
             drifts[i] = drift(correction, places[i], ways);
         }
         return HeldArrays.values(from, until, settings, perCounts, places, drifts);
-    }
-
-    private static Setting setting(TimelineEntry entry) {
-        return ((TimelineEntry.Value) entry.held()).inForce().point().setting();
-    }
-
-    private static double number(Setting setting) {
-        return setting.scale() == Setting.Scale.NONE ? Double.NaN : setting.si();
     }
 
     private static Stream<Timeline.Correction> within(List<Timeline.Correction> corrections, long from) {

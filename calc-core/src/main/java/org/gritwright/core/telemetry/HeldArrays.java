@@ -31,7 +31,7 @@ record HeldArrays(
     static final int NONE = -1;
 
     /** Two settings closer together than this part are one: what units lose, not what a gate does. */
-    private static final double SAME = 1e-6;
+    static final double SAME = 1e-6;
 
     static HeldArrays nothing(long from, long until) {
         return new HeldArrays(from, until, false, new double[0], new double[0], new int[0], new Drift[0]);

@@ -50,13 +50,15 @@ public record Timeline(List<TimelineEntry> entries, List<Correction> corrections
      * Sorts the entries and checks that they go together.
      *
      * @throws org.gritwright.units.InvalidInputException if there is no entry, some are of grains and others of a liquid, two of one slot
-     *     and time are for one setting or a curve is beside others, a correction is of a slot or setting that wasn't in force or reaches
+     *     and time are for one setting or two materials or a curve is beside others, a correction is of a slot or setting that wasn't in force or reaches
      *     back beyond what was, or two corrections of one slot and setting, or of one curve, overlap in time
      */
     public Timeline {
         Require.given(Timeline.class, entries, corrections);
         entries = entries.stream()
-                .sorted(Comparator.comparing(TimelineEntry::from).thenComparing(TimelineEntry::slot))
+                .sorted(Comparator.comparing(TimelineEntry::from)
+                        .thenComparing(TimelineEntry::slot)
+                        .thenComparing(Timeline::setting))
                 .toList();
         corrections = List.copyOf(corrections);
         Require.that(!entries.isEmpty(), "timeline", "one entry or more", "none");
@@ -90,13 +92,28 @@ public record Timeline(List<TimelineEntry> entries, List<Correction> corrections
 
     private static void requireBeside(TimelineEntry one, TimelineEntry next) {
         if (one.slot().equals(next.slot()) && one.from().equals(next.from())) {
-            boolean values = one.held() instanceof TimelineEntry.Value && next.held() instanceof TimelineEntry.Value;
+            boolean together = one.held() instanceof TimelineEntry.Value value
+                    && next.held() instanceof TimelineEntry.Value other
+                    && value.goesBeside(other);
             Require.that(
-                    values,
+                    together,
                     "entries of slot " + one.slot() + " from " + one.from(),
-                    "values at several settings, or one curve alone, or nothing alone",
-                    "another beside it");
+                    "values of one material at different settings, or one curve alone, or nothing alone",
+                    () -> named(one) + " and " + named(next));
         }
+    }
+
+    private static double setting(TimelineEntry entry) {
+        return entry.held() instanceof TimelineEntry.Value value
+                ? value.setting().si()
+                : 0;
+    }
+
+    private static String named(TimelineEntry entry) {
+        if (entry.held() instanceof TimelineEntry.Value value) {
+            return value.inForce().point().toString();
+        }
+        return entry.held() instanceof TimelineEntry.Curve ? "a curve" : "nothing";
     }
 
     /** What was found off must have been in force since it was right for the last time, and be what was found. */

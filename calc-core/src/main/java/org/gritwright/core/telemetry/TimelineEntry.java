@@ -8,6 +8,7 @@ import java.util.Objects;
 import org.gritwright.core.calibration.CalibrationInForce;
 import org.gritwright.core.calibration.Since;
 import org.gritwright.core.curve.DischargeCurve;
+import org.gritwright.core.spi.Setting;
 import org.gritwright.units.InvalidInputException;
 import org.gritwright.units.check.Require;
 
@@ -39,6 +40,23 @@ public record TimelineEntry(Instant from, String slot, Held held, List<SharedErr
             Require.given(Value.class, inForce);
             AmountPerCount.of(inForce);
         }
+
+        Setting setting() {
+            return inForce.point().setting();
+        }
+
+        /** Whether a slot can hold both at a time: of one material, at two settings of one scale that rows tell apart. */
+        boolean goesBeside(Value other) {
+            return inForce.point()
+                            .material()
+                            .name()
+                            .equals(other.inForce.point().material().name())
+                    && setting().scale() == other.setting().scale()
+                    && setting().scale() != Setting.Scale.NONE
+                    && Math.abs(setting().si() - other.setting().si())
+                            > HeldArrays.SAME
+                                    * Math.max(setting().si(), other.setting().si());
+        }
     }
 
     /**
@@ -64,12 +82,16 @@ public record TimelineEntry(Instant from, String slot, Held held, List<SharedErr
     /**
      * Copies the list.
      *
-     * @throws InvalidInputException if the slot is blank, a time is beyond what milliseconds hold, or an error's id
-     *     is there twice
+     * @throws InvalidInputException if the slot is blank or not the one that the value itself says, a time is beyond what milliseconds
+     *     hold, or an error's id is there twice
      */
     public TimelineEntry {
         Require.given(TimelineEntry.class, from, slot, held, errors);
         Require.text("slot", slot);
+        if (held instanceof Value value) {
+            String said = value.inForce().slot().orElse(slot);
+            Require.that(said.equals(slot), "slot", "the one that its value is held in, " + said, slot);
+        }
         Times.millis("start of an entry", from);
         errors = List.copyOf(errors);
         List<SharedError> all = errors;

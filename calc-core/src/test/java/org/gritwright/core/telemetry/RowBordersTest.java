@@ -448,11 +448,93 @@ class RowBordersTest {
     void timelinesNameWhatDoesntGoTogether() {
         assertThatThrownBy(() -> evaluator(COUNTER, chain(START, 4, 2), chain(START, 4, 3)))
                 .isInstanceOf(InvalidInputException.class)
-                .hasMessageContaining("for different settings");
+                .hasMessage(
+                        "entries of slot 1 from 2026-11-01T12:00:00Z must be values of one material at different settings, or one"
+                                + " curve alone, or nothing alone: salt at 4 in and salt at 4 in");
         assertThatThrownBy(() -> Timeline.of(List.of())).hasMessageContaining("must be");
         assertThatThrownBy(() -> auger().withErrors(List.of(Totals.error("a", 0.1), Totals.error("a", 0.2))))
                 .hasMessageContaining("shared errors must be each id once");
         assertThatThrownBy(() -> TimelineEntry.nothing(START, " ")).hasMessageContaining("slot");
+    }
+
+    @Test
+    void aSlotHoldsOneMaterialAtATime() {
+        CalibrationInForce sand = Trucks.value(
+                        CalibrationPoint.of(
+                                Material.of("sand", Amounts.of(100, SpreadingUnits.POUND_PER_CUBIC_FOOT)),
+                                Samples.CHAIN,
+                                Samples.height(2)),
+                        3)
+                .inSlot("1");
+        assertThatThrownBy(() -> Timeline.of(List.of(chain(START, 4, 2), TimelineEntry.value(START, sand))))
+                .isInstanceOf(InvalidInputException.class)
+                .hasMessageEndingWith("nothing alone: sand at 2 in and salt at 4 in");
+        assertThat(Timeline.of(List.of(chain(START, 4, 2), TimelineEntry.value(START.plusSeconds(1), sand)))
+                        .slots())
+                .containsExactly("1");
+    }
+
+    /** A row at one of them would be at the other too. */
+    @Test
+    void settingsThatRowsCantTellApartHoldOneValue() {
+        assertThatThrownBy(() -> Timeline.of(List.of(chain(START, 4, 2), chain(START, 4.000001, 3))))
+                .isInstanceOf(InvalidInputException.class)
+                .hasMessageContaining("at different settings");
+        TimelineEntry millimeters = TimelineEntry.value(
+                START,
+                Trucks.value(Samples.chainAt(Amounts.of(101.6, SpreadingUnits.MILLIMETER)), 3)
+                        .inSlot("1"));
+        assertThatThrownBy(() -> Timeline.of(List.of(chain(START, 4, 2), millimeters)))
+                .hasMessageEndingWith("nothing alone: salt at 4 in and salt at 101.6 mm");
+        TimelineEntry none =
+                TimelineEntry.value(START, Trucks.value(Samples.AUGER_POINT, 3).inSlot("1"));
+        assertThatThrownBy(() -> Timeline.of(List.of(chain(START, 4, 2), none)))
+                .hasMessageContaining("at different settings");
+        assertThatThrownBy(() -> Timeline.of(List.of(none, none))).hasMessageContaining("at different settings");
+        assertThat(Timeline.of(List.of(chain(START, 4.00001, 2), chain(START, 4, 2)))
+                        .entries())
+                .hasSize(2);
+    }
+
+    @Test
+    void anEntryIsOfTheSlotThatItsValueIsHeldIn() {
+        TimelineEntry.Value value =
+                new TimelineEntry.Value(Trucks.value(Samples.AUGER_POINT, 3).inSlot("2"));
+        assertThatThrownBy(() -> new TimelineEntry(START, "1", value, List.of()))
+                .isInstanceOf(InvalidInputException.class)
+                .hasMessage("slot must be the one that its value is held in, 2: 1");
+        TimelineEntry.Value anywhere = new TimelineEntry.Value(Trucks.value(Samples.AUGER_POINT, 3));
+        assertThat(new TimelineEntry(START, "1", anywhere, List.of()).slot()).isEqualTo("1");
+    }
+
+    /** A slot that holds nothing has no value by which it could be told. */
+    @Test
+    void timelinesThatDifferInASlotsNameAloneAreTwo() {
+        RowEvaluator one = evaluator(COUNTER, auger(), TimelineEntry.nothing(START, "spare"));
+        RowEvaluator two = evaluator(COUNTER, auger(), TimelineEntry.nothing(START, "sand"));
+        RowEvaluator same = evaluator(COUNTER, auger(), TimelineEntry.nothing(START, "spare"));
+
+        assertThatThrownBy(() -> one.total(two.sums())).hasMessageContaining("sums must be of this evaluator");
+        assertThatThrownBy(() -> one.merged(one.sums(), two.sums()))
+                .hasMessageContaining("sums must be of this evaluator");
+        assertThat(one.merged(one.sums(), same.sums())).isEqualTo(one.sums());
+    }
+
+    /** Every row would be a gap, and all that was laid nothing. */
+    @Test
+    void aCounterThatCanRollOverWithinAStepOfTheRowsClockIsRefused() {
+        Counter narrow = Trucks.rollingOverAt(100);
+        assertThatThrownBy(() -> evaluator(narrow, auger()))
+                .isInstanceOf(InvalidInputException.class)
+                .hasMessage(
+                        "count at which the counter rolls over must be one that takes longer to count, at the fastest, than a"
+                                + " step of the rows' clock, 1 s: 100 pulse");
+        assertThat(evaluated(
+                                evaluator(narrow.withClockStep(Amounts.of(0.5, SpreadingUnits.SECOND)), auger()),
+                                every(0.5, 90, 110 - 100, 30))
+                        .sums()
+                        .turned())
+                .isEqualTo(40);
     }
 
     @Test
