@@ -13,6 +13,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
+import java.time.format.DateTimeParseException;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -44,13 +45,15 @@ import org.gritwright.units.Rounded;
 
 /** A truck's day from a CSV file with the columns time, shaft_pulse, mode: what it laid, and which rows can't be counted. */
 public final class TruckDayCsv {
+    private static final String HEADER = "time,shaft_pulse,mode";
+
     private TruckDayCsv() {}
 
     /**
      * Prints what the truck laid.
      *
      * @param arguments the file
-     * @throws IOException if it can't be read
+     * @throws IOException if it can't be read; it says in which line
      */
     public static void main(String[] arguments) throws IOException {
         System.out.println(laid(Path.of(arguments[0])));
@@ -80,17 +83,26 @@ public final class TruckDayCsv {
 
         RowState state = evaluator.start();
         RowSums sums = evaluator.sums();
-        try (Stream<String> lines = Files.lines(csv)) {
-            lines.skip(1)
-                    .map(line -> line.split(",", -1))
-                    .forEach(cells -> evaluator.step(
-                            state,
-                            sums,
-                            Instant.parse(cells[0]).toEpochMilli(),
-                            Long.parseLong(cells[1]),
-                            Double.NaN,
-                            0,
-                            Integer.parseInt(cells[2])));
+        List<String> lines = Files.readAllLines(csv);
+        // Columns in another order could be read too, and would lay something else.
+        if (lines.isEmpty() || !lines.get(0).matches("\\uFEFF?" + HEADER + "(,.*)?")) {
+            throw new IOException(csv + ", line 1: must be " + HEADER);
+        }
+        for (int i = 1; i < lines.size(); i++) {
+            String[] cells = lines.get(i).split(",", -1);
+            try {
+                evaluator.step(
+                        state,
+                        sums,
+                        Instant.parse(cells[0]).toEpochMilli(),
+                        Long.parseLong(cells[1]),
+                        Double.NaN,
+                        0,
+                        Integer.parseInt(cells[2]));
+            } catch (DateTimeParseException | NumberFormatException | ArrayIndexOutOfBoundsException e) {
+                throw new IOException(
+                        csv + ", line " + (i + 1) + ": must be like 2026-11-24T11:00:00Z,65200,0: " + lines.get(i), e);
+            }
         }
         Measured<Mass> laid = evaluator.total(sums).mass(POUND);
         return "laid " + Rounded.text(laid.value(), 4) + " ± "
