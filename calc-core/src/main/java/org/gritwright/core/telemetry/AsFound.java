@@ -20,7 +20,7 @@ import org.gritwright.units.check.Require;
  * @param setting the setting that was verified; a curve is corrected as a whole
  * @param asLeft when it was right for the last time: calibrated, or corrected
  * @param at when the error was found, later than that
- * @param error the calibration error; its value is above −1
+ * @param error the calibration error; its value is above −1. One without a standard uncertainty is never shown, and corrects nothing
  */
 public record AsFound(String slot, Setting setting, Instant asLeft, Instant at, Measured<Dimensionless> error) {
     /** The chance with which an error that isn't there would be taken for shown. */

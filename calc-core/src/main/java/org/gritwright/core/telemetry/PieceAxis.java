@@ -13,13 +13,16 @@ import org.gritwright.units.check.Require;
 
 /**
  * Where rows are cut into pieces: along the way, or in time. A row that spans a border is split in proportion. Immutable, thread-safe,
- * serializable.
+ * serializable, a value.
  */
 public final class PieceAxis implements Serializable {
     private static final long serialVersionUID = 1L;
 
     /** The piece of whatever lies outside all spans. */
     public static final long OUTSIDE = -1;
+
+    /** No borders: rows name their pieces. */
+    static final PieceAxis IDS = new PieceAxis(false, 0, 0, new long[0]);
 
     private static final double MILLIMETERS = 1000;
 
@@ -121,6 +124,29 @@ public final class PieceAxis implements Serializable {
                     span.from());
         }
         return new PieceAxis(true, 0, 0, borders);
+    }
+
+    @Override
+    public boolean equals(Object other) {
+        return this == other
+                || (other instanceof PieceAxis that
+                        && isTime == that.isTime
+                        && step == that.step
+                        && origin == that.origin
+                        && Arrays.equals(borders, that.borders));
+    }
+
+    @Override
+    public int hashCode() {
+        return Objects.hash(isTime, step, origin, Arrays.hashCode(borders));
+    }
+
+    @Override
+    public String toString() {
+        if (step == 0) {
+            return isTime ? borders.length / 2 + " spans of time" : "by ids";
+        }
+        return "every " + step + (isTime ? " ms from " + Instant.ofEpochMilli(origin) : " mm");
     }
 
     boolean isTime() {

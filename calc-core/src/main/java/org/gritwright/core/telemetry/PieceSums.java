@@ -13,9 +13,11 @@ import org.gritwright.units.Amounts;
 import org.gritwright.units.check.Require;
 import org.gritwright.units.quantity.ApplicationRate;
 import org.gritwright.units.quantity.LiquidApplicationRate;
+import org.jspecify.annotations.Nullable;
 
 /**
- * What lies where: by pieces of road, of time, or by the ids that rows have, what was laid in each and how far the truck went there. Sums are
+ * What lies where: by pieces of road, of time, or by the ids that rows have, what was laid in each and how far the truck went there; all by one
+ * axis, since a piece's number says nothing without. Sums are
  * whole numbers: in whatever order parts and trucks are added it comes to the same, and all pieces together are all rows. For one thread at a
  * time.
  */
@@ -39,6 +41,9 @@ public final class PieceSums implements Serializable {
     @SuppressWarnings("serial") // a TreeMap
     private final Map<Long, long[]> pieces = new TreeMap<>();
 
+    /** Whose pieces they are; nothing before the first row. */
+    private @Nullable PieceAxis axis;
+
     private long last;
     private long[] lastPiece = new long[FIELDS];
     private long unplaced;
@@ -50,6 +55,13 @@ public final class PieceSums implements Serializable {
      */
     public PieceSums(boolean isOfLiquids) {
         this.ofLiquids = isOfLiquids;
+    }
+
+    void requireOf(PieceAxis cutBy) {
+        if (axis == null) {
+            axis = cutBy;
+        }
+        Require.that(axis.equals(cutBy), "sums of pieces", "cut as those before, " + axis, cutBy);
     }
 
     void add(long piece, long amount, long unmeasured, long covered, long unknown, long millis) {
@@ -72,7 +84,7 @@ public final class PieceSums implements Serializable {
      * Adds what others have: another part of the truck's rows, or another truck's.
      *
      * @param other other sums, which stay as they are
-     * @throws org.gritwright.units.InvalidInputException if one is of liquids and the other of grains
+     * @throws org.gritwright.units.InvalidInputException if one is of liquids and the other of grains, or they are of other pieces
      */
     public void merge(PieceSums other) {
         Require.that(
@@ -80,6 +92,9 @@ public final class PieceSums implements Serializable {
                 "sums to merge",
                 ofLiquids ? "of liquids" : "of grains",
                 "the other kind");
+        if (other.axis != null) {
+            requireOf(other.axis);
+        }
         other.pieces.forEach((piece, sums) ->
                 add(piece, sums[AMOUNT], sums[UNMEASURED], sums[COVERED], sums[UNKNOWN], sums[MILLIS]));
         unplaced += other.unplaced;

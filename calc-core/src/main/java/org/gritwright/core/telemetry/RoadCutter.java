@@ -43,12 +43,13 @@ public final class RoadCutter implements Serializable {
      * @param to the one after the last
      * @param sums what they are added to
      * @throws org.gritwright.units.InvalidInputException if a column is shorter than the rows, an amount is negative, or a status has no such
-     *     number; then no row was added
+     *     number, or the sums are of other pieces; then no row was added
      */
     public void cut(
             long[] times, long[] amounts, byte[] statuses, long[] millimeters, int from, int to, PieceSums sums) {
         Objects.checkFromToIndex(from, to, times.length);
         requireColumns(amounts, statuses, millimeters, from, to);
+        sums.requireOf(axis);
         for (int i = from; i < to; i++) {
             RowStatus status = RowStatus.of(statuses[i]);
             if (status.isPassedOver()) {
@@ -113,7 +114,7 @@ public final class RoadCutter implements Serializable {
      * @param millimeters how far the truck went in each, or {@link Travel#UNKNOWN}
      * @param sums what they are added to
      * @throws org.gritwright.units.InvalidInputException if a column is shorter than the times, an amount is negative, or a status has no
-     *     such number; then no row was added
+     *     such number, or the sums aren't by ids; then no row was added
      */
     public static void byIds(
             long[] ids, long[] times, long[] amounts, byte[] statuses, long[] millimeters, PieceSums sums) {
@@ -125,6 +126,7 @@ public final class RoadCutter implements Serializable {
         Objects.requireNonNull(sums, "sums");
         Rows.requireLength("ids", ids.length, times.length);
         requireColumns(amounts, statuses, millimeters, 0, times.length);
+        sums.requireOf(PieceAxis.IDS);
         long time = times.length == 0 ? 0 : times[0];
         long waiting = 0;
         for (int i = 0; i < times.length; i++) {

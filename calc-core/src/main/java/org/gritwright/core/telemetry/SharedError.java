@@ -1,6 +1,7 @@
 package org.gritwright.core.telemetry;
 
 import java.io.Serializable;
+import java.util.List;
 import javax.measure.Quantity;
 import javax.measure.quantity.Dimensionless;
 import org.gritwright.units.check.Require;
@@ -23,5 +24,12 @@ public record SharedError(String id, Quantity<Dimensionless> standardUncertainty
         Require.given(SharedError.class, id, standardUncertainty);
         Require.text("id of a shared error", id);
         Require.notNegative("standard uncertainty of " + id, Dimensionless.class, standardUncertainty);
+    }
+
+    /** A copy of errors of which each is there once. */
+    static List<SharedError> eachOnce(List<SharedError> errors) {
+        List<String> ids = errors.stream().map(SharedError::id).toList();
+        Require.that(ids.stream().distinct().count() == ids.size(), "shared errors", "each id once", ids);
+        return List.copyOf(errors);
     }
 }

@@ -93,13 +93,7 @@ public record TimelineEntry(Instant from, String slot, Held held, List<SharedErr
             Require.that(said.equals(slot), "slot", "the one that its value is held in, " + said, slot);
         }
         Times.millis("start of an entry", from);
-        errors = List.copyOf(errors);
-        List<SharedError> all = errors;
-        Require.that(
-                all.stream().map(SharedError::id).distinct().count() == all.size(),
-                "shared errors",
-                "each id once",
-                () -> all.stream().map(SharedError::id).toList());
+        errors = SharedError.eachOnce(errors);
     }
 
     /**

@@ -182,6 +182,14 @@ class LoadComparisonTest {
                 .isZero();
     }
 
+    /** It would count twice. */
+    @Test
+    void aTicketHasEachErrorOnce() {
+        assertThatThrownBy(() -> ticket(1000, 1, Totals.error("scale", 0.004), Totals.error("scale", 0.004)))
+                .isInstanceOf(InvalidInputException.class)
+                .hasMessage("shared errors must be each id once: [scale, scale]");
+    }
+
     private RowSums at(long[] counts, double... seconds) {
         long[] times = DoubleStream.of(seconds)
                 .mapToLong(second -> Trucks.T0 + Math.round(1000 * second))

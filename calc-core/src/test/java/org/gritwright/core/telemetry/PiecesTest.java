@@ -9,9 +9,11 @@ import static org.gritwright.core.telemetry.Trucks.T0;
 import static org.gritwright.core.telemetry.Trucks.UNTIL;
 import static org.gritwright.core.telemetry.Trucks.every;
 
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.SplittableRandom;
+import java.util.stream.Collectors;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.IntRange;
@@ -260,6 +262,52 @@ class PiecesTest {
         assertThat(second.millis(0) + second.millis(1)).isEqualTo(20_000);
         assertThat(first.amount() + second.amount()).isEqualTo(210);
         assertThat(cutter.traveled()).isEqualTo(145_000);
+    }
+
+    /** Piece 3 of 100 m and piece 3 of 1 km are two places. */
+    @Test
+    void sumsAreOfPiecesOfOneKind() {
+        List<PieceAxis> axes = List.of(
+                meters(100),
+                meters(1000),
+                PieceAxis.everyTime(START, Amounts.of(1, SpreadingUnits.HOUR)),
+                PieceAxis.everyTime(START, Amounts.of(24, SpreadingUnits.HOUR)),
+                PieceAxis.everyTime(START.plusSeconds(1), Amounts.of(1, SpreadingUnits.HOUR)),
+                PieceAxis.spans(List.of(new PieceAxis.Span(START, START.plusSeconds(9)))),
+                PieceAxis.spans(List.of(new PieceAxis.Span(START, START.plusSeconds(8)))),
+                PieceAxis.spans(List.of()));
+        List<PieceSums> sums = axes.stream().map(PiecesTest::ofOneRow).collect(Collectors.toCollection(ArrayList::new));
+        PieceSums byIds = new PieceSums(false);
+        RoadCutter.byIds(new long[1], seconds(0), new long[1], new byte[] {LAID}, new long[1], byIds);
+        sums.add(byIds);
+        for (int i = 0; i < sums.size(); i++) {
+            for (int j = 0; j < sums.size(); j++) {
+                PieceSums one = sums.get(i);
+                PieceSums other = sums.get(j);
+                if (i != j) {
+                    assertThatThrownBy(() -> one.merge(other))
+                            .isInstanceOf(InvalidInputException.class)
+                            .hasMessageContaining("sums of pieces must be cut as those before");
+                }
+            }
+        }
+        PieceSums first = sums.get(0);
+        assertThatThrownBy(() -> first.merge(sums.get(2)))
+                .hasMessage("sums of pieces must be cut as those before, every 100000 mm: every 3600000 ms from "
+                        + "2026-11-01T12:00:00Z");
+        assertThatThrownBy(() -> byIds.merge(sums.get(5)))
+                .hasMessage("sums of pieces must be cut as those before, by ids: 1 spans of time");
+        first.merge(ofOneRow(meters(100)));
+        first.merge(new PieceSums(false));
+        assertThat(first.amount()).isEqualTo(14);
+        PieceSums fresh = new PieceSums(false);
+        fresh.merge(first);
+        assertThat(fresh).isEqualTo(first);
+        assertThat(meters(100)).isEqualTo(meters(100)).hasSameHashCodeAs(meters(100));
+    }
+
+    private static PieceSums ofOneRow(PieceAxis axis) {
+        return cut(axis, seconds(0), new long[] {7}, new byte[] {LAID}, new long[] {5});
     }
 
     @Test
