@@ -41,6 +41,7 @@ public record AppliedTotal(boolean isOfLiquid, long amount, Map<String, Long> sh
         Require.that(amount >= 0, "amount laid", "0 or more", amount);
         Require.that(squares.signum() >= 0, "sum of squares", "0 or more", squares);
         sharedErrors = Map.copyOf(sharedErrors);
+        sharedErrors.forEach((id, size) -> Require.that(size >= 0, "shared error " + id, "0 or more", size));
     }
 
     /**

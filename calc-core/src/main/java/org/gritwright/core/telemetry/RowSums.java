@@ -246,7 +246,8 @@ public final class RowSums implements Serializable {
     }
 
     /**
-     * What was turned, as far as the readings tell, in rows that nobody can say of what left the hopper.
+     * What was turned, as far as the readings tell, in rows that nobody can say of what left the hopper. A row that the next one isn't counted from
+     * tells nothing; what turned after the last one that was, is only in the numbers of such rows.
      *
      * @return pulses
      */

@@ -196,6 +196,14 @@ class RowBordersTest {
                 .isEqualTo(one);
     }
 
+    /** One below 0 would cancel another's. */
+    @Test
+    void aSharedErrorOfATotalIsNotNegative() {
+        assertThatThrownBy(() -> new AppliedTotal(false, 5, Map.of("scale", -3L), BigInteger.ONE))
+                .isInstanceOf(InvalidInputException.class)
+                .hasMessage("shared error scale must be 0 or more: -3");
+    }
+
     @Test
     void statesAndSumsSayWhatTheyHold() {
         RowEvaluator evaluator = plain();
