@@ -22,6 +22,11 @@ final class DayPass implements RowPass<TruckDays> {
             .filter(status -> status.isCounted() && status.isOnRoad())
             .toList();
 
+    /** The first reading of all is no fault. */
+    private static final List<RowStatus> BAD = Arrays.stream(RowStatus.values())
+            .filter(status -> !status.isCounted() && status != RowStatus.FIRST)
+            .toList();
+
     /**
      * Makes passes of trucks whose slots' materials are known.
      *
@@ -50,6 +55,8 @@ final class DayPass implements RowPass<TruckDays> {
     private long from = Long.MAX_VALUE;
     private long until = Long.MIN_VALUE;
     private int filled;
+    private long rows;
+    private long badRows;
 
     private DayPass(TruckSetup setup, SlotMaterials materials, ZoneOffset offset, Buffers buffers) {
         this.setup = setup;
@@ -85,7 +92,7 @@ final class DayPass implements RowPass<TruckDays> {
     public TruckDays finish() {
         flush();
         days.values().removeIf(TruckDays.Sums::isNothing);
-        return new TruckDays(setup.truck(), materials.pulsesPerTurn(), days);
+        return new TruckDays(setup.truck(), materials.pulsesPerTurn(), days, rows, badRows);
     }
 
     private void flush() {
@@ -114,6 +121,8 @@ final class DayPass implements RowPass<TruckDays> {
         }
         RowSums sums = setup.shaft().sums();
         setup.shaft().evaluate(buffers.rows, first, to, state, sums, buffers.amounts, buffers.statuses);
+        rows += to - first;
+        badRows += BAD.stream().mapToLong(sums::rows).sum();
         if (from == Long.MAX_VALUE) {
             return;
         }

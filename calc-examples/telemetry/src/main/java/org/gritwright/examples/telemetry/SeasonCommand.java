@@ -91,7 +91,10 @@ public final class SeasonCommand {
                 names = "--offset",
                 defaultValue = "-06:00",
                 paramLabel = "OFFSET",
-                description = "The yards' offset from UTC, for records that name a day alone: ${DEFAULT-VALUE}.")
+                description =
+                        "The yards' offset from UTC, for records that name a day alone and for when a day begins that is"
+                                + " summed up: ${DEFAULT-VALUE}. It is the same all year: where clocks change, summer's days"
+                                + " begin an hour off midnight.")
         private ZoneOffset offset;
 
         @Option(
@@ -336,6 +339,17 @@ public final class SeasonCommand {
                         lines,
                         trucks.size(),
                         output + "/" + LaidSums.FILE);
+        // What can't be counted is in no sum: where it is nearly all, a counter or a clock is another than was said.
+        for (TruckDays truck : trucks) {
+            if (truck.badRows() > 0) {
+                out().printf(
+                                Locale.ROOT,
+                                "%s: %,d of %,d rows can't be counted; \"evaluate\" says why%n",
+                                truck.truck(),
+                                truck.badRows(),
+                                truck.rows());
+            }
+        }
     }
 
     @Command(name = "demo", description = "Invents a season and evaluates it, in a new folder run-0001 and so on.")

@@ -6,8 +6,14 @@ import java.util.Comparator;
 import java.util.SortedMap;
 import java.util.TreeMap;
 
-/** What one truck laid of each material on each day, as indicated. */
-record TruckDays(String truck, double pulsesPerTurn, SortedMap<Key, Sums> days) implements OfTruck, Serializable {
+/**
+ * What one truck laid of each material on each day, as indicated.
+ *
+ * @param rows how many rows it has
+ * @param badRows how many of them can't be counted
+ */
+record TruckDays(String truck, double pulsesPerTurn, SortedMap<Key, Sums> days, long rows, long badRows)
+        implements OfTruck, Serializable {
     private static final long serialVersionUID = 1L;
 
     TruckDays {

@@ -188,6 +188,20 @@ class LaidSumsTest {
         assertThat(days("K-08", materials("K-08"), YARD, rows.stream()).days()).isEmpty();
     }
 
+    /** 16 bits stated where there are more: no row beyond them is in any sum. */
+    @Test
+    void rowsThatCantBeCountedAreTold() {
+        List<InventedRow> rows = Stream.iterate(0, i -> i < 10, i -> i + 1)
+                .map(i -> new InventedRow(
+                        1_796_140_800_000L + 1000L * i, 65_500 + 90L * i, 50L * i, 2.5, "1", 0, "Heron Road", null))
+                .toList();
+        TruckDays days = days("K-08", materials("K-08"), YARD, rows.stream());
+
+        assertThat(days.days()).isEmpty();
+        assertThat(days.rows()).isEqualTo(10);
+        assertThat(days.badRows()).isEqualTo(9);
+    }
+
     @Test
     void onTheEngineALineIsWrittenOfEach() throws Exception {
         Path rows = folder.resolve("rows");
@@ -220,7 +234,10 @@ class LaidSumsTest {
         }
 
         assertThat(run.code()).as(run.err()).isZero();
-        assertThat(run.out()).contains(events.size() + " sums of what 8 trucks laid");
+        assertThat(run.out())
+                .contains(events.size() + " sums of what 8 trucks laid")
+                .contains("K-04: ")
+                .contains("rows can't be counted");
         assertThat(Fixtures.names(output)).containsExactly(LaidSums.FILE);
         assertThat(events).isEqualTo(plain);
         assertThat(Fixtures.Run.of(
