@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
+import org.gritwright.core.observation.CalibrationPoint;
 import org.gritwright.core.observation.Material;
 import org.gritwright.core.spi.Setting;
 import org.gritwright.units.check.Require;
@@ -50,7 +51,7 @@ public record Timeline(List<TimelineEntry> entries, List<Correction> corrections
      * Sorts the entries and checks that they go together.
      *
      * @throws org.gritwright.units.InvalidInputException if there is no entry, some are of grains and others of a liquid, two of one slot
-     *     and time are for one setting or two materials or a curve is beside others, a correction is of a slot or setting that wasn't in force or reaches
+     *     and time are for one setting, two materials or two sensors' pulses, or a curve is beside others, a correction is of a slot or setting that wasn't in force or reaches
      *     back beyond what was, or two corrections of one slot and setting, or of one curve, overlap in time
      */
     public Timeline {
@@ -98,7 +99,7 @@ public record Timeline(List<TimelineEntry> entries, List<Correction> corrections
             Require.that(
                     together,
                     "entries of slot " + one.slot() + " from " + one.from(),
-                    "values of one material at different settings, or one curve alone, or nothing alone",
+                    "values of one material and one sensor at different settings, or one curve alone, or nothing alone",
                     () -> named(one) + " and " + named(next));
         }
     }
@@ -111,7 +112,8 @@ public record Timeline(List<TimelineEntry> entries, List<Correction> corrections
 
     private static String named(TimelineEntry entry) {
         if (entry.held() instanceof TimelineEntry.Value value) {
-            return value.inForce().point().toString();
+            CalibrationPoint point = value.inForce().point();
+            return point + " by " + point.metering().feedback();
         }
         return entry.held() instanceof TimelineEntry.Curve ? "a curve" : "nothing";
     }

@@ -45,12 +45,21 @@ public record TimelineEntry(Instant from, String slot, Held held, List<SharedErr
             return inForce.point().setting();
         }
 
-        /** Whether a slot can hold both at a time: of one material, at two settings of one scale that rows tell apart. */
+        private String material() {
+            return inForce.point().material().name();
+        }
+
+        private double countsPerTurn() {
+            return AmountPerCount.countsPerTurn(inForce.point().metering());
+        }
+
+        /**
+         * Whether a slot can hold both at a time: of one material, counted by one sensor, at two settings of one scale that rows tell
+         * apart.
+         */
         boolean goesBeside(Value other) {
-            return inForce.point()
-                            .material()
-                            .name()
-                            .equals(other.inForce.point().material().name())
+            return material().equals(other.material())
+                    && countsPerTurn() == other.countsPerTurn()
                     && setting().scale() == other.setting().scale()
                     && setting().scale() != Setting.Scale.NONE
                     && Math.abs(setting().si() - other.setting().si())

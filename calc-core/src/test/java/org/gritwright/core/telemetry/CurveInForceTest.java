@@ -202,8 +202,8 @@ class CurveInForceTest {
         assertThatThrownBy(() -> evaluator(COUNTER, curve, Trucks.chain(START, 4, 2)))
                 .isInstanceOf(InvalidInputException.class)
                 .hasMessageContaining(
-                        "entries of slot 1 from 2026-11-01T12:00:00Z must be values of one material at different"
-                                + " settings, or one curve alone, or nothing alone: a curve and salt at 4 in");
+                        "entries of slot 1 from 2026-11-01T12:00:00Z must be values of one material and one sensor at"
+                                + " different settings, or one curve alone, or nothing alone: a curve and salt at 4 in by");
         DischargeCurve one = DischargeCurve.fit(List.of(caught(2, 150), caught(2, 151)), CurveModel.PROPORTIONAL);
         assertThatThrownBy(() -> evaluator(COUNTER, TimelineEntry.curve(START, "1", one)))
                 .hasMessageContaining("curve must be one caught at two settings or more");

@@ -27,6 +27,7 @@ import org.gritwright.core.Samples;
 import org.gritwright.core.calibration.CalibrationFactor;
 import org.gritwright.core.calibration.CalibrationInForce;
 import org.gritwright.core.judgement.Tolerance;
+import org.gritwright.core.metering.ShaftSensor;
 import org.gritwright.core.observation.CalibrationPoint;
 import org.gritwright.core.observation.Material;
 import org.gritwright.core.spi.Setting;
@@ -38,6 +39,8 @@ import org.junit.jupiter.api.Test;
 
 /** Limits, refusals and words of rows, states, sums and pieces. */
 class RowBordersTest {
+    private static final String BY_SENSOR = " by sensor with 100 pulse/rev, gear ratio 1";
+
     private static final byte LAID = RowStatus.LAID.code();
 
     private static RowStatus second(RowEvaluator evaluator, long millis, long before, long count) {
@@ -457,8 +460,10 @@ class RowBordersTest {
         assertThatThrownBy(() -> evaluator(COUNTER, chain(START, 4, 2), chain(START, 4, 3)))
                 .isInstanceOf(InvalidInputException.class)
                 .hasMessage(
-                        "entries of slot 1 from 2026-11-01T12:00:00Z must be values of one material at different settings, or one"
-                                + " curve alone, or nothing alone: salt at 4 in and salt at 4 in");
+                        "entries of slot 1 from 2026-11-01T12:00:00Z must be values of one material and one sensor at different"
+                                + " settings, or one curve alone, or nothing alone: salt at 4 in" + BY_SENSOR
+                                + " and salt at 4 in"
+                                + BY_SENSOR);
         assertThatThrownBy(() -> Timeline.of(List.of())).hasMessageContaining("must be");
         assertThatThrownBy(() -> auger().withErrors(List.of(Totals.error("a", 0.1), Totals.error("a", 0.2))))
                 .hasMessageContaining("shared errors must be each id once");
@@ -476,10 +481,25 @@ class RowBordersTest {
                 .inSlot("1");
         assertThatThrownBy(() -> Timeline.of(List.of(chain(START, 4, 2), TimelineEntry.value(START, sand))))
                 .isInstanceOf(InvalidInputException.class)
-                .hasMessageEndingWith("nothing alone: sand at 2 in and salt at 4 in");
+                .hasMessageEndingWith("nothing alone: sand at 2 in" + BY_SENSOR + " and salt at 4 in" + BY_SENSOR);
         assertThat(Timeline.of(List.of(chain(START, 4, 2), TimelineEntry.value(START.plusSeconds(1), sand)))
                         .slots())
                 .containsExactly("1");
+    }
+
+    /** One shaft has one sensor: of pulses of two, one value would count wrong. */
+    @Test
+    void aSlotsValuesAreCountedByOneSensor() {
+        CalibrationPoint other = CalibrationPoint.of(
+                Samples.SALT,
+                Samples.chainWith(ShaftSensor.of(Amounts.of(60, SpreadingUnits.PULSE_PER_REVOLUTION))),
+                Samples.height(2));
+        TimelineEntry entry = TimelineEntry.value(START, Trucks.value(other, 3).inSlot("1"));
+        assertThatThrownBy(() -> Timeline.of(List.of(chain(START, 4, 2), entry)))
+                .isInstanceOf(InvalidInputException.class)
+                .hasMessageEndingWith(
+                        "nothing alone: salt at 2 in by sensor with 60 pulse/rev, gear ratio 1 and salt at 4 in"
+                                + BY_SENSOR);
     }
 
     /** A row at one of them would be at the other too. */
@@ -493,7 +513,7 @@ class RowBordersTest {
                 Trucks.value(Samples.chainAt(Amounts.of(101.6, SpreadingUnits.MILLIMETER)), 3)
                         .inSlot("1"));
         assertThatThrownBy(() -> Timeline.of(List.of(chain(START, 4, 2), millimeters)))
-                .hasMessageEndingWith("nothing alone: salt at 4 in and salt at 101.6 mm");
+                .hasMessageEndingWith("nothing alone: salt at 4 in" + BY_SENSOR + " and salt at 101.6 mm" + BY_SENSOR);
         TimelineEntry none =
                 TimelineEntry.value(START, Trucks.value(Samples.AUGER_POINT, 3).inSlot("1"));
         assertThatThrownBy(() -> Timeline.of(List.of(chain(START, 4, 2), none)))
