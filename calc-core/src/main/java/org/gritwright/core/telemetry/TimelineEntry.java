@@ -61,7 +61,6 @@ public record TimelineEntry(Instant from, String slot, Held held, List<SharedErr
             return material().equals(other.material())
                     && countsPerTurn() == other.countsPerTurn()
                     && setting().scale() == other.setting().scale()
-                    && setting().scale() != Setting.Scale.NONE
                     && Math.abs(setting().si() - other.setting().si())
                             > HeldArrays.SAME
                                     * Math.max(setting().si(), other.setting().si());

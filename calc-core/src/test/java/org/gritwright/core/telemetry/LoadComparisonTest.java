@@ -170,6 +170,8 @@ class LoadComparisonTest {
     void rowsThatTellNothingMoreDontMatterAtTheEnd() {
         long[] late = {0, 20_000, 40_000, 20_000, 10_000, 40_000};
         assertThat(untold(evaluator, at(late, 0, 400, 800, 400, 200, 800))).isZero();
+        assertThat(untold(evaluator, at(new long[] {0, 40_000, 40_000}, 0, 800, 600)))
+                .isZero();
         // Nor does what is followed by a row that is counted from.
         long[] middle = {0, -1, 20_000, 30_000, 40_000};
         RowSums glitches = at(middle, 0, 1, 400, -1e9, 800);
@@ -180,6 +182,11 @@ class LoadComparisonTest {
                 .isEqualTo(2);
         assertThat(untold(evaluator, evaluator.merged(at(new long[] {-1}, 1), at(new long[] {0, 9}, 2, 3))))
                 .isZero();
+    }
+
+    @Test
+    void sumsDifferInWhereARowIsThatIsntCounted() {
+        assertThat(at(new long[] {0, -1}, 0, 1)).isNotEqualTo(at(new long[] {-1, 0}, -1, 0));
     }
 
     /** It would count twice. */

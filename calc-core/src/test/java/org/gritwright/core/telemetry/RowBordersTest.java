@@ -177,14 +177,18 @@ class RowBordersTest {
                                 CalibrationFactor.of(Amounts.of(600, SpreadingUnits.PULSE_PER_US_GALLON)),
                                 Optional.empty())));
 
+        // What a pulse stands for is the same number, of microliters.
+        TimelineEntry grains = TimelineEntry.value(START, Trucks.value(Samples.AUGER_POINT, 0.378_541_178_4 / 0.6));
+        RowEvaluator asHeavy = evaluator(COUNTER, new TimelineEntry(START, "brine", grains.held(), grains.errors()));
+        assertThatThrownBy(() -> liquids.total(asHeavy.sums())).hasMessageContaining("sums must be of this evaluator");
         assertThat(plain().isOfLiquids()).isFalse();
         assertThat(liquids.isOfLiquids()).isTrue();
         AppliedTotal total = liquids.total(evaluated(liquids, every(1, 0, 60)).sums());
         assertThat(total).hasToString(total.volume(SpreadingUnits.LITER).toString());
         assertThatThrownBy(() -> total.mass(SpreadingUnits.POUND)).hasMessageContaining("total must be of grains");
-        AppliedTotal grains = plain().total(evaluated(plain(), every(1, 0, 60)).sums());
-        assertThat(grains).hasToString(grains.mass(SpreadingUnits.KILOGRAM).toString());
-        assertThatThrownBy(() -> grains.volume(SpreadingUnits.LITER)).hasMessageContaining("total must be of a liquid");
+        AppliedTotal salt = plain().total(evaluated(plain(), every(1, 0, 60)).sums());
+        assertThat(salt).hasToString(salt.mass(SpreadingUnits.KILOGRAM).toString());
+        assertThatThrownBy(() -> salt.volume(SpreadingUnits.LITER)).hasMessageContaining("total must be of a liquid");
     }
 
     @Test
