@@ -34,9 +34,8 @@ class TruckDayCsvTest {
                     .isInstanceOf(IOException.class)
                     .hasMessage(csv + ", line 1: must be time,shaft_pulse,mode");
         }
-        for (String row : new String[] {
-            "", "2026-11-24 11:00:00,65200,0", "2026-11-24T11:00:00Z,,0", "2026-11-24T11:00:00Z,1"
-        }) {
+        for (String row :
+                new String[] {"", "2026-11-24 11:00:00,65200,0", "2026-11-24T11:00:00Z,,0", "2026-11-24T11:00:00Z,1"}) {
             Files.writeString(csv, "time,shaft_pulse,mode\n2026-11-24T11:00:00Z,65200,0\n" + row + "\n");
             assertThatThrownBy(() -> TruckDayCsv.laid(csv))
                     .isInstanceOf(IOException.class)
