@@ -35,7 +35,7 @@ final class Timelines {
             List<TimelineEntry> now;
             if (change.to().isPresent()) {
                 SlotBook.Entry entry = book.entries().get(next++);
-                slot.values().removeIf(other -> !isOfMaterial(other, entry));
+                slot.values().removeIf(other -> !isOfMaterial(other, entry) || !isOfSensor(other, entry));
                 slot.put(entry.value().point().key(), entry);
                 now = slot.values().stream()
                         .map(one ->
@@ -59,6 +59,16 @@ final class Timelines {
                 .material()
                 .name()
                 .equals(other.value().point().material().name());
+    }
+
+    /** Rows count the pulses of the sensor that is there now: what those of another stood for, nobody has said since. */
+    private static boolean isOfSensor(SlotBook.Entry one, SlotBook.Entry other) {
+        return one.value()
+                .point()
+                .metering()
+                .feedback()
+                .pulsesPerTurn()
+                .equals(other.value().point().metering().feedback().pulsesPerTurn());
     }
 
     /** What verifications found of values as they were found. */

@@ -19,7 +19,9 @@ import static org.gritwright.core.history.Happenings.verified;
 import java.time.Instant;
 import java.util.List;
 import javax.measure.quantity.Dimensionless;
+import org.gritwright.core.Samples;
 import org.gritwright.core.calibration.CalibrationInForce;
+import org.gritwright.core.metering.ShaftSensor;
 import org.gritwright.core.observation.CalibrationPoint;
 import org.gritwright.core.observation.Material;
 import org.gritwright.core.telemetry.AsFound;
@@ -234,6 +236,22 @@ class EvidenceTest {
 
         assertThat(from("2026-09-02T05:00:00Z", events)).hasSize(2);
         assertThat(from("2026-09-03T05:00:00Z", events)).hasSize(1);
+    }
+
+    /** With 60 pulse/rev in place of 100: the value at 2 in was entered for pulses that nobody counts any more. */
+    @Test
+    void aTimelineHoldsWhatWasEnteredForAnotherSensorNoLongerThanThat() {
+        CalibrationPoint other = CalibrationPoint.of(
+                THREE.material(),
+                Samples.chainWith(ShaftSensor.of(Amounts.of(60, SpreadingUnits.PULSE_PER_REVOLUTION))),
+                THREE.setting());
+
+        assertThat(from(
+                        "2026-09-02T05:00:00Z",
+                        TWO_ENTERED,
+                        entered("three", day("2026-09-02"), value(other, 40).inSlot("1"))))
+                .extracting(entry -> ((TimelineEntry.Value) entry.held()).inForce().point())
+                .containsExactly(other);
     }
 
     @Test
