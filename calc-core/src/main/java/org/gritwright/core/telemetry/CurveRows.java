@@ -5,8 +5,8 @@ final class CurveRows extends RowRun {
     /** Fewer rows at one setting are sooner evaluated each by itself. */
     private static final int SHORTEST = 4;
 
-    /** Where there are more such places than one in so many rows, the rest is. */
-    private static final int ROWS_FOR_EACH = 32;
+    /** After so many such places in a block the rest is. */
+    private static final int MOST_SHORT = 16;
 
     private final HeldArrays curve;
     private final double partsPerUnit;
@@ -64,7 +64,7 @@ final class CurveRows extends RowRun {
             while (end < to && settings[end] == settings[row]) {
                 end++;
             }
-            if (end - row < SHORTEST && ++few > (to - from) / ROWS_FOR_EACH) {
+            if (end - row < SHORTEST && ++few > MOST_SHORT) {
                 moving(rows, row, to, last, amounts, statuses);
                 return;
             }

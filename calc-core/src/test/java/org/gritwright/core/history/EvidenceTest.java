@@ -250,7 +250,8 @@ class EvidenceTest {
                         "2026-09-02T05:00:00Z",
                         TWO_ENTERED,
                         entered("three", day("2026-09-02"), value(other, 40).inSlot("1"))))
-                .extracting(entry -> ((TimelineEntry.Value) entry.held()).inForce().point())
+                .extracting(
+                        entry -> ((TimelineEntry.Value) entry.held()).inForce().point())
                 .containsExactly(other);
     }
 

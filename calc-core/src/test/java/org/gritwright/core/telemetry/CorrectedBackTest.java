@@ -147,6 +147,46 @@ class CorrectedBackTest {
         assertThat(beside.amounts().get(502)).isBetween(1_250_000L * 8 / 9 - 2000, 1_250_000L * 8 / 9);
     }
 
+    /** Turns are even, so that the way is the time; the last row is behind it. */
+    @ParameterizedTest
+    @EnumSource(
+            value = Onset.Gradually.class,
+            names = {"WITH_TURNS", "WITH_AMOUNT"})
+    void whatGrewWithEvenTurnsIsAsUncertainAsWhatGrewWithTime(Onset.Gradually onset) {
+        Timeline ofTurns = TIMELINE.correctedBackBy(found(25, 1), onset);
+        Timeline ofTime = TIMELINE.correctedBackBy(found(25, 1), Onset.Gradually.WITH_TIME);
+        RowSums counted = evaluated(RowEvaluator.firstPass(ofTurns, COUNTER, FROM, UNTIL), ROWS)
+                .sums();
+        RowEvaluator second = RowEvaluator.secondPass(ofTurns, COUNTER, FROM, UNTIL, counted);
+
+        AppliedTotal byTurns = second.total(evaluated(second, ROWS).sums());
+        AppliedTotal byTime =
+                evaluator(ofTime).total(evaluated(evaluator(ofTime), ROWS).sums());
+        assertThat(byTurns.sharedErrors().keySet())
+                .isEqualTo(byTime.sharedErrors().keySet())
+                .hasSize(2);
+        byTurns.sharedErrors()
+                .forEach((id, size) -> assertThat((double) size)
+                        .isCloseTo(byTime.sharedErrors().get(id), within(0.003 * size)));
+    }
+
+    @Test
+    void whatIsCorrectedWasInForceWhenItWasFound() {
+        // The value at 2 in is gone since the slot was set anew, for 4 in alone.
+        Timeline anew = Timeline.of(List.of(chain(START.minusSeconds(100), 2, 1), chain(START, 4, 2.5)));
+        AsFound gone = new AsFound(
+                "1",
+                Setting.height(Amounts.of(2, SpreadingUnits.INCH)),
+                START,
+                FOUND,
+                found(25, 1).error());
+
+        assertThatThrownBy(() -> anew.correctedBackBy(gone, Onset.Gradually.WITH_TIME))
+                .hasMessageContaining("setting of the error found in slot 1 must be one that was in force then");
+        assertThat(anew.correctedBackBy(found(25, 1), Onset.Gradually.WITH_TIME).corrections())
+                .hasSize(1);
+    }
+
     private static Trucks.Done twice(Timeline timeline, Rows rows) {
         RowSums counted = evaluated(RowEvaluator.firstPass(timeline, COUNTER, FROM, UNTIL), rows)
                 .sums();

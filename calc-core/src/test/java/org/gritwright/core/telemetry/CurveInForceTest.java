@@ -71,6 +71,26 @@ class CurveInForceTest {
                 .hasSize(2);
     }
 
+    @Test
+    void errorsOfValuesAreApartWhereACurveIsInAnotherSlotOrWasThereBefore() {
+        Timeline timeline = Timeline.of(List.of(
+                TimelineEntry.curve(START.minusSeconds(100), "1", CURVE),
+                TimelineEntry.curve(START, "salt", CURVE),
+                Trucks.chain(START, 2, 1),
+                Trucks.chain(START, 3, 2)));
+        AsFound two = found(2, 1000);
+        AsFound three = found(3, 1001);
+
+        assertThat(timeline.correctedBackBy(inSlotOne(two), Onset.Gradually.WITH_TIME)
+                        .correctedBackBy(inSlotOne(three), Onset.Gradually.WITH_TIME)
+                        .corrections())
+                .hasSize(2);
+    }
+
+    private static AsFound inSlotOne(AsFound found) {
+        return new AsFound("1", found.setting(), found.asLeft(), found.at(), found.error());
+    }
+
     private static AsFound found(double inches, long seconds) {
         return new AsFound(
                 "salt",

@@ -35,6 +35,23 @@ class HeldArraysTest {
     }
 
     @Test
+    void anErrorThatGrewIsPartOfWhatTellsItApart() {
+        HeldArrays grown = HeldArrays.curve(
+                5,
+                9,
+                new CurveTable(new double[] {1, 2, 3}, new double[] {100, 300, 400}, new double[] {0.01, 0.03, 0.02}),
+                2,
+                7,
+                new Drift(Onset.Gradually.WITH_TIME, 0.1, 5, 4));
+        Fingerprint without = new Fingerprint();
+        curve.addTo(without);
+        Fingerprint with = new Fingerprint();
+        grown.addTo(with);
+
+        assertThat(with.value()).isNotEqualTo(without.value());
+    }
+
+    @Test
     void itHoldsFromItsBeginningToBeforeItsEnd() {
         assertThat(curve.holds(4)).isFalse();
         assertThat(curve.holds(5)).isTrue();

@@ -50,6 +50,13 @@ class PiecesTest {
     }
 
     @Test
+    void axesThatDifferHaveOtherHashes() {
+        assertThat(PieceAxis.everyLength(Amounts.of(1, SpreadingUnits.MILE)))
+                .hasSameHashCodeAs(PieceAxis.everyLength(Amounts.of(5280, SpreadingUnits.FOOT)))
+                .doesNotHaveSameHashCodeAs(PieceAxis.everyLength(Amounts.of(2, SpreadingUnits.MILE)));
+    }
+
+    @Test
     void distancesAreWholeMillimetersAndWhatIsntKnownIsnt() {
         Rows rows = every(1, 0, 20, 40, 40, 5, 25, 2000, 2020);
         long[] millimeters = new long[rows.size()];

@@ -128,6 +128,39 @@ class RowRunTest {
     }
 
     @Test
+    void aBlockOfRowsBeforeTheEarliestTimeOrAtAnotherSettingIsNotTaken() {
+        RowRun.Limits late = new RowRun.Limits(T0 + 2000, T0 + 700_000, 10_000, 0.1, 5, 1_000_000);
+        assertThat(new PlainRows(late, state()).fill(Rows.of(times, counts), 0, ROWS, amounts, statuses))
+                .isZero();
+        Arrays.fill(settings, 0);
+        assertThat(taken()).isZero();
+    }
+
+    /** Numbers have two zeros. */
+    @Test
+    void aCurveTakesRowsUpToItsEndsAndAShutGateHasNoSign() {
+        HeldArrays curve = HeldArrays.curve(
+                Long.MIN_VALUE,
+                Long.MAX_VALUE,
+                new CurveTable(new double[] {0, 0.1}, new double[] {0, 200}, new double[] {0.01, 0.02}),
+                2,
+                0,
+                null);
+        RowState state = state();
+        state.use(curve, 0.1, 4);
+        Rows rows = new Rows(times, counts, settings, slots, modes);
+        Arrays.fill(settings, -0.0);
+        assertThat(new CurveRows(LIMITS, state, curve, 4, 400).fill(rows, 0, ROWS, amounts, statuses))
+                .isEqualTo(ROWS);
+        assertThat(amounts).containsOnly(0);
+        Arrays.fill(settings, curve.lowestOfCurve());
+        settings[1] = curve.highestOfCurve();
+        settings[2] = 0.2;
+        assertThat(new CurveRows(LIMITS, state, curve, 4, 400).fill(rows, 0, ROWS, amounts, statuses))
+                .isEqualTo(2);
+    }
+
+    @Test
     void theLongestTimeBetweenRowsIsNoGap() {
         long[] few = {T0 + 10_000, T0 + 20_000, T0 + 30_001};
         Rows rows = Rows.of(few, new long[] {1000, 1000, 1000});
