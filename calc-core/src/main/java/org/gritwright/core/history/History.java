@@ -15,6 +15,7 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Collectors;
 import org.gritwright.core.telemetry.AsFound;
 import org.gritwright.core.telemetry.Timeline;
@@ -38,7 +39,17 @@ public final class History {
     private final Set<String> superseded;
     private final List<Event> ordered;
     private final List<Event> ofFleet;
+    /** With those of the fleet. */
     private final Map<String, List<Event>> ofTrucks;
+
+    /** Follows from the events alone, and each account of a season asks for it. */
+    private final Map<String, List<Step>> steps = new ConcurrentHashMap<>();
+
+    /** The same, which each draw asks for. */
+    private final Map<String, Summed> summed = new ConcurrentHashMap<>();
+
+    /** What telemetry summed up of a truck, and what contradicts itself; nothing is looked for where there is no sum. */
+    record Summed(List<Sum> sums, List<Contradiction> contradictions) {}
 
     /** An event with its place in the order. */
     private record Placed(Event event, Instant at, int rank) {}
@@ -67,7 +78,8 @@ public final class History {
                         .add(event);
             }
         }
-        ofFleet = fleet;
+        ofFleet = List.copyOf(fleet);
+        trucks.replaceAll((truck, own) -> List.copyOf(merged(own)));
         ofTrucks = trucks;
     }
 
@@ -240,7 +252,7 @@ public final class History {
      */
     public List<Event> standing(String truck) {
         Objects.requireNonNull(truck, "truck");
-        return merged(ofTrucks.getOrDefault(truck, List.of()));
+        return ofTrucks.getOrDefault(truck, ofFleet);
     }
 
     /**
@@ -249,7 +261,7 @@ public final class History {
      * @return seasons and deliveries, in the order of time
      */
     public List<Event> standingOfFleet() {
-        return List.copyOf(ofFleet);
+        return ofFleet;
     }
 
     private List<Event> merged(List<Event> events) {
@@ -368,6 +380,14 @@ public final class History {
         return List.copyOf(all);
     }
 
+    /** The sums of a truck, found once. */
+    Summed summed(String truck) {
+        return summed.computeIfAbsent(truck, one -> {
+            List<Sum> sums = List.copyOf(Sum.of(this, one));
+            return new Summed(sums, sums.isEmpty() ? List.of() : contradictions(one));
+        });
+    }
+
     /**
      * What telemetry is evaluated with: what a truck's slots held when, and how uncertain it was. What a slot lost is nothing to rely on from
      * then on. It is not corrected backwards: {@link #found} and the caller say by what and how.
@@ -397,7 +417,7 @@ public final class History {
 
     private SlotBook replayed(String truck, Instant until) {
         SlotBook book = new SlotBook(this);
-        for (Step step : Step.of(this, standing(truck))) {
+        for (Step step : steps.computeIfAbsent(truck, one -> List.copyOf(Step.of(this, standing(one))))) {
             if (!step.at().isAfter(until)) {
                 book.take(step);
             }

@@ -58,7 +58,7 @@ public record LaidSum(Optional<Quantity<Mass>> indicated, int sums, Optional<Loc
         Require.that(!to.isBefore(from), "last day", "not before the first, " + from, to);
         Instant begin = history.beginning(from);
         Instant end = history.beginning(to.plusDays(1));
-        List<Sum> all = Sum.of(history, truck);
+        List<Sum> all = history.summed(truck).sums();
         List<Sum> sums = all.stream()
                 .filter(sum -> sum.isOf(material) && sum.isPartlyIn(begin, end))
                 .toList();
@@ -79,7 +79,7 @@ public record LaidSum(Optional<Quantity<Mass>> indicated, int sums, Optional<Loc
                     .forEach(against::add);
         }
         Set<String> ids = sums.stream().map(sum -> sum.event().id()).collect(Collectors.toSet());
-        history.contradictions(truck).stream()
+        history.summed(truck).contradictions().stream()
                 .filter(one -> one.events().stream().map(Event::id).anyMatch(ids::contains))
                 .map(one -> SeasonError.upperFirst(one.toString()) + ".")
                 .forEach(against::add);

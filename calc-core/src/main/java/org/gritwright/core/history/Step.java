@@ -29,28 +29,29 @@ record Step(Instant at, Event event, boolean isClaim) {
      */
     static List<Step> of(History history, List<Event> events) {
         List<Step> steps = new ArrayList<>();
-        Map<Place, List<Event>> known = new HashMap<>();
-        List<Event> losses = new ArrayList<>();
+        Map<Place, List<Step>> known = new HashMap<>();
+        List<Step> losses = new ArrayList<>();
         for (Event event : events) {
-            steps.add(new Step(history.instant(event), event, false));
+            Step step = new Step(history.instant(event), event, false);
+            steps.add(step);
             value(event.what())
                     .ifPresent(value -> known.computeIfAbsent(place(value), place -> new ArrayList<>())
-                            .add(event));
+                            .add(step));
             if (event.what() instanceof What.SetBack || event.what() instanceof What.Overwritten) {
-                losses.add(event);
+                losses.add(step);
             }
         }
         boolean any = false;
-        for (Event event : events) {
-            Optional<Instant> claimed = claimed(event, history);
+        for (Step step : List.copyOf(steps)) {
+            Optional<Instant> claimed = step.claimed(history);
             if (claimed.isPresent()) {
-                CalibrationInForce seen = ((What.Shown) event.what()).seen();
+                CalibrationInForce seen = ((What.Shown) step.event.what()).seen();
                 boolean heard = known.getOrDefault(place(seen), List.of()).stream()
-                                .filter(other -> isBetween(other, claimed.get(), event, history))
-                                .allMatch(other -> isLookAt(seen, other.what()))
-                        && losses.stream().noneMatch(other -> isBetween(other, claimed.get(), event, history));
+                                .filter(other -> other.isBetween(claimed.get(), step.at))
+                                .allMatch(other -> isLookAt(seen, other.event.what()))
+                        && losses.stream().noneMatch(other -> other.isBetween(claimed.get(), step.at));
                 if (heard) {
-                    steps.add(new Step(claimed.get(), event, true));
+                    steps.add(new Step(claimed.get(), step.event, true));
                     any = true;
                 }
             }
@@ -70,20 +71,19 @@ record Step(Instant at, Event event, boolean isClaim) {
                         && verified.inForce().factor().equals(seen.factor()));
     }
 
-    private static Optional<Instant> claimed(Event event, History history) {
+    private Optional<Instant> claimed(History history) {
         return event.what() instanceof What.Shown shown
                 ? shown.seen()
                         .since()
                         .map(since -> since.time()
                                 .map(OffsetDateTime::toInstant)
                                 .orElseGet(() -> since.day().atStartOfDay().toInstant(history.yard())))
-                        .filter(at -> at.isBefore(history.instant(event)))
+                        .filter(from -> from.isBefore(at))
                 : Optional.empty();
     }
 
-    private static boolean isBetween(Event other, Instant from, Event to, History history) {
-        Instant at = history.instant(other);
-        return !at.isBefore(from) && at.isBefore(history.instant(to));
+    private boolean isBetween(Instant from, Instant to) {
+        return !at.isBefore(from) && at.isBefore(to);
     }
 
     /** The value that an event says a slot to hold. */

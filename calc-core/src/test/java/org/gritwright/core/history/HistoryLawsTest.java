@@ -98,6 +98,27 @@ class HistoryLawsTest {
         assertThat(all.with(here)).isEqualTo(all);
     }
 
+    /** A history keeps what it found of a truck: that changes no later answer, also of one with further events. */
+    @Property(tries = 300)
+    void whatWasAskedBeforeChangesNoAnswer(
+            @ForAll("happenings") List<Event> events, @ForAll @IntRange(max = 30) int days) {
+        List<Event> first = events.subList(0, events.size() / 2);
+        Instant then = FIRST.plusDays(days).atStartOfDay().toInstant(ZoneOffset.UTC);
+        History asked = history(first);
+        asked.asOf(TRUCK, then);
+        LaidSum.of(asked, TRUCK, "road salt", FIRST, FIRST.plusDays(days));
+        asked.changes(TRUCK);
+
+        History more = asked.with(events);
+        more.contradictions();
+        assertThat(asked.asOf(TRUCK, then)).isEqualTo(history(first).asOf(TRUCK, then));
+        assertThat(asked.asOf(TRUCK, Instant.MIN).slots()).isEmpty();
+        assertThat(more.asOf(TRUCK, then)).isEqualTo(history(events).asOf(TRUCK, then));
+        assertThat(more.contradictions(TRUCK, then)).isEqualTo(history(events).contradictions(TRUCK, then));
+        assertThat(LaidSum.of(more, TRUCK, "road salt", FIRST, FIRST.plusDays(days)))
+                .isEqualTo(LaidSum.of(history(events), TRUCK, "road salt", FIRST, FIRST.plusDays(days)));
+    }
+
     /** What a slot holds is what the last change before or at the instant left in it, at every event's instant, just before and just after. */
     @Property(tries = 300)
     void whatIsHeldIsWhatTheChangesLeft(@ForAll("happenings") List<Event> events) {

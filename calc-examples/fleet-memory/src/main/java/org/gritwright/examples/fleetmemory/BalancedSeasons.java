@@ -20,11 +20,16 @@ record BalancedSeasons(List<SeasonPage> pages, List<String> withoutPage) {
     }
 
     static BalancedSeasons of(History history, List<WrittenSeason> accounts) {
+        return of(history, accounts, accounts);
+    }
+
+    /** @param all what some accounts leave out may stand in others */
+    static BalancedSeasons of(History history, List<WrittenSeason> accounts, List<WrittenSeason> all) {
         List<SeasonPage> pages = new ArrayList<>();
         List<String> withoutPage = new ArrayList<>();
         for (WrittenSeason account : accounts) {
             try {
-                pages.add(SeasonAccount.page(history, account, accounts));
+                pages.add(SeasonAccount.page(history, account, all));
             } catch (BadInputException e) {
                 // What is due matters more than an account that somebody has yet to complete.
                 withoutPage.addAll(e.lines());

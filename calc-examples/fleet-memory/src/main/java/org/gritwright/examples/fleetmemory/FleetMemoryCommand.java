@@ -352,7 +352,8 @@ public final class FleetMemoryCommand {
     @Command(
             name = "truck",
             description =
-                    "What a truck's display holds and how sure that is, who changed what, and what contradicts itself.")
+                    "What a truck's display holds and how sure that is, what a season found at it, who changed what, and what"
+                            + " contradicts itself.")
     int truck(
             @Mixin Place place,
             @Mixin View view,
@@ -360,8 +361,20 @@ public final class FleetMemoryCommand {
             throws SQLException, IOException, BadInputException {
         Database database = place.checked();
         History history = reading(database, store -> new Memory(store, documents, view.offset).ofTruck(truck));
-        say(new TruckText(history, truck, end(day(view), view.offset)).lines());
+        say(new TruckText(history, truck, end(day(view), view.offset)).lines(doubt(database, view, truck)));
         return DONE;
+    }
+
+    /** What a season found at a truck depends on all that took part in it; where it took part in none, the fleet isn't read. */
+    private Optional<SeasonDoubts.Doubt> doubt(Database database, View view, String truck)
+            throws SQLException, IOException, BadInputException {
+        List<WrittenSeason> all = reading(database, store -> new Memory(store, documents, view.offset).seasons());
+        List<WrittenSeason> its = SeasonDoubts.of(truck, all, day(view));
+        if (its.isEmpty()) {
+            return Optional.empty();
+        }
+        History fleet = reading(database, store -> new Memory(store, documents, view.offset).ofFleet());
+        return new SeasonDoubts(fleet, BalancedSeasons.of(fleet, its, all).pages(), day(view)).of(truck);
     }
 
     @Command(name = "drift", description = "What drifts of what leaves per revolution, at all points of all trucks.")

@@ -16,6 +16,7 @@ import org.gritwright.core.history.Held;
 import org.gritwright.core.history.History;
 import org.gritwright.core.history.TruckState;
 import org.gritwright.core.history.What;
+import org.gritwright.core.record.WrittenSeason;
 import org.gritwright.core.season.Confusion;
 import org.gritwright.core.season.Draw;
 import org.gritwright.core.season.FoundError;
@@ -53,15 +54,19 @@ final class SeasonDoubts {
     private static final double FAR = 1;
 
     private final History history;
-    private final List<SeasonPage> latestFirst;
+    private final List<Account> latestFirst;
     private final LocalDate on;
+
+    /** What an account found is looked for once, and asked for of each truck. */
+    private record Account(SeasonPage page, List<FoundError> found) {}
 
     SeasonDoubts(History history, List<SeasonPage> seasons, LocalDate on) {
         this.history = history;
         this.on = on;
         latestFirst = seasons.stream()
-                .filter(season -> !season.to().isAfter(on))
+                .filter(season -> isOver(season.to(), on))
                 .sorted(Comparator.comparing(SeasonPage::to).reversed())
+                .map(season -> new Account(season, season.balance().found()))
                 .toList();
     }
 
@@ -73,13 +78,25 @@ final class SeasonDoubts {
      */
     record Doubt(String season, List<String> words, String toDo) {}
 
+    /** The accounts that say something of a truck; only these have to add up before anyone asks for it alone. */
+    static List<WrittenSeason> of(String truck, List<WrittenSeason> accounts, LocalDate on) {
+        return accounts.stream()
+                .filter(account -> isOver(account.to(), on)
+                        && account.trucks().stream().anyMatch(one -> one.id().equals(truck)))
+                .toList();
+    }
+
+    private static boolean isOver(LocalDate last, LocalDate on) {
+        return !last.isAfter(on);
+    }
+
     /** The latest that isn't answered. */
     Optional<Doubt> of(String truck) {
         return latestFirst.stream()
-                .flatMap(season -> season.balance().found().stream()
+                .flatMap(account -> account.found.stream()
                         .flatMap(found -> accused(found, truck).stream()
-                                .filter(what -> !isAnswered(season, what))
-                                .map(what -> doubt(season, found, what))))
+                                .filter(what -> !isAnswered(account.page, what))
+                                .map(what -> doubt(account.page, found, what))))
                 .findFirst();
     }
 
@@ -114,12 +131,13 @@ final class SeasonDoubts {
         return isSeen || latestFirst.stream().anyMatch(later -> isGone(season, later, what));
     }
 
-    private static boolean isGone(SeasonPage season, SeasonPage later, Suspicion.TruckReports what) {
+    private static boolean isGone(SeasonPage season, Account account, Suspicion.TruckReports what) {
+        SeasonPage later = account.page;
         Quantity<Dimensionless> more =
                 Amounts.ofSi((1 + found(what)) / (1 + ratio(what.byVerification())) - 1, SpreadingUnits.PERCENT);
         return !later.from().isBefore(season.to())
                 && later.season().trucks().stream().anyMatch(one -> one.id().equals(what.truck()))
-                && later.balance().found().stream()
+                && account.found.stream()
                         .allMatch(one -> accused(one, what.truck()).isEmpty())
                 && later.balance().chanceOfFinding(what.truck(), more) >= SURE;
     }

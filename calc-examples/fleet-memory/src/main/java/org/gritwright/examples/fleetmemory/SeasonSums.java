@@ -45,6 +45,7 @@ record SeasonSums(WrittenSeason season, List<String> texts) {
     /** @param all the accounts of all seasons, this one too */
     static SeasonSums of(History history, WrittenSeason written, List<WrittenSeason> all) throws BadInputException {
         List<Known> known = known(history, written);
+        Map<String, List<Known>> draws = known.stream().collect(Collectors.groupingBy(one -> one.days.truck()));
         UndrawnSums undrawn = new UndrawnSums(history, written, all);
         List<String> texts = new ArrayList<>();
         List<String> missing = new ArrayList<>();
@@ -53,7 +54,7 @@ record SeasonSums(WrittenSeason season, List<String> texts) {
         for (Known one : known) {
             Optional<Quantity<Mass>> indicated = one.laid.indicated();
             if (one.draw.indicated().isPresent()) {
-                List<Known> together = known.stream()
+                List<Known> together = draws.getOrDefault(one.days.truck(), List.of()).stream()
                         .filter(other -> one.days.isSummedWith(other.days))
                         .toList();
                 stated(one, together).ifPresent(texts::add);

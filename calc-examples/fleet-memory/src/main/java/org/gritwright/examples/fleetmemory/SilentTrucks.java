@@ -4,11 +4,13 @@ import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.NavigableSet;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
@@ -88,8 +90,10 @@ final class SilentTrucks {
                 .sorted(Comparator.comparing(DrawDays::from))
                 .collect(Collectors.groupingBy(
                         one -> new Name(one.truck(), one.pile()), LinkedHashMap::new, Collectors.toList()));
+        Map<DrawDays, List<LocalDate>> laid = new HashMap<>();
+        all.forEach(draw -> laid.computeIfAbsent(draw, one -> laid(history, one)));
         List<Line> lines = new ArrayList<>();
-        byName.values().forEach(draws -> line(history, draws, all).ifPresent(lines::add));
+        byName.values().forEach(draws -> line(history, draws, laid).ifPresent(lines::add));
         List<String> questions = new ArrayList<>();
         Set<Line> renamed = new LinkedHashSet<>();
         for (Line line : lines) {
@@ -131,7 +135,15 @@ final class SilentTrucks {
                 + " begin there: is it one of them by another name, did it stand, or wasn't it heard?";
     }
 
-    private static Optional<Line> line(History history, List<DrawDays> draws, List<DrawDays> all) {
+    /** On which days of a draw its truck laid something of its material. */
+    private static List<LocalDate> laid(History history, DrawDays draw) {
+        return sums(history, draw.truck(), draw.material()).stream()
+                .map(Days::to)
+                .filter(draw::has)
+                .toList();
+    }
+
+    private static Optional<Line> line(History history, List<DrawDays> draws, Map<DrawDays, List<LocalDate>> laid) {
         DrawDays one = draws.get(0);
         List<Days> sums = sums(history, one.truck(), one.material()).stream()
                 .filter(days -> draws.stream().anyMatch(draw -> draw.has(days.to())))
@@ -148,22 +160,22 @@ final class SilentTrucks {
             }
             last = days.to().isAfter(last) ? days.to() : last;
         }
-        return Optional.of(new Line(draws, sums.get(0).from(), last, holes, others(history, draws, all)));
+        return Optional.of(new Line(draws, sums.get(0).from(), last, holes, others(draws, laid)));
     }
 
     /** When other trucks laid the same material in these days, or, where no other draws it, any. */
-    private static NavigableSet<LocalDate> others(History history, List<DrawDays> draws, List<DrawDays> all) {
+    private static NavigableSet<LocalDate> others(List<DrawDays> draws, Map<DrawDays, List<LocalDate>> laid) {
         DrawDays one = draws.get(0);
-        List<DrawDays> others =
-                all.stream().filter(other -> !other.truck().equals(one.truck())).toList();
+        List<DrawDays> others = laid.keySet().stream()
+                .filter(other -> !other.truck().equals(one.truck()))
+                .toList();
         List<DrawDays> alike = others.stream()
                 .filter(other -> other.material().equals(one.material()))
                 .toList();
         NavigableSet<LocalDate> days = new TreeSet<>();
         for (DrawDays other : alike.isEmpty() ? others : alike) {
-            sums(history, other.truck(), other.material()).stream()
-                    .map(Days::to)
-                    .filter(day -> other.has(day) && draws.stream().anyMatch(draw -> draw.has(day)))
+            Objects.requireNonNull(laid.get(other)).stream()
+                    .filter(day -> draws.stream().anyMatch(draw -> draw.has(day)))
                     .forEach(days::add);
         }
         return days;

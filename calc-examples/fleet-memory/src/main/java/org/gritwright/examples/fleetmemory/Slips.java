@@ -55,6 +55,9 @@ final class Slips {
 
     /** A plan that counts for nothing would put a truck at the end of the list. */
     private static List<String> planned(Overview fleet) {
+        if (!fleet.isPlanned()) {
+            return List.of();
+        }
         Map<String, Set<String>> known = new TreeMap<>();
         for (TruckOverview truck : fleet.trucks()) {
             Set<String> materials = known.computeIfAbsent(truck.id(), id -> new TreeSet<>());

@@ -6,6 +6,7 @@ import java.time.OffsetDateTime;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.gritwright.core.calibration.CalibrationInForce;
 import org.gritwright.core.history.Event;
 import org.gritwright.core.history.Held;
@@ -26,10 +27,19 @@ final class TruckText {
         this.at = at;
     }
 
-    List<String> lines() {
+    /** @param doubt that the account of a season found it off, if nothing answered it */
+    List<String> lines(Optional<SeasonDoubts.Doubt> doubt) {
         List<String> lines = new ArrayList<>();
         lines.add("Truck " + truck + " on " + day(at));
         lines.add("");
+        doubt.ifPresent(one -> {
+            lines.add(Caution.line());
+            lines.add("");
+            lines.add("What a season found:");
+            one.words().forEach(word -> lines.add("  " + Words.minus(word)));
+            lines.add("  to do: " + one.toDo());
+            lines.add("");
+        });
         lines.add("What its display holds:");
         TruckState state = history.asOf(truck, at);
         for (SlotState slot : state.slots()) {
@@ -51,6 +61,7 @@ final class TruckText {
         }
         lines.add("");
         lines.addAll(Contradictions.of(history.contradictions(truck, at)).lines());
+        doubt.ifPresent(one -> lines.add("What a season found beside that stands above."));
         return lines;
     }
 

@@ -2,6 +2,7 @@ package org.gritwright.examples.fleetmemory;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -23,11 +24,21 @@ final class UndrawnSums {
     private final History history;
     private final WrittenSeason written;
     private final List<WrittenSeason> all;
+    private final Map<String, List<Drawn>> byTruck = new HashMap<>();
+
+    /** Which account draws what. */
+    private record Drawn(String season, DrawDays days) {}
 
     UndrawnSums(History history, WrittenSeason written, List<WrittenSeason> all) {
         this.history = history;
         this.written = written;
         this.all = all;
+        for (WrittenSeason one : all) {
+            for (DrawDays days : DrawDays.of(one)) {
+                byTruck.computeIfAbsent(days.truck(), truck -> new ArrayList<>())
+                        .add(new Drawn(one.season(), days));
+            }
+        }
     }
 
     /** A material by another name, a day between two draws, or a truck is easily left out. */
@@ -36,13 +47,10 @@ final class UndrawnSums {
                 written.trucks().stream().map(WrittenTruckSeason::id).collect(Collectors.toCollection(TreeSet::new));
         Set<String> materials =
                 written.piles().stream().map(WrittenPile::material).collect(Collectors.toSet());
-        List<DrawDays> draws =
-                all.stream().flatMap(one -> DrawDays.of(one).stream()).toList();
         Map<String, List<Event>> left = new TreeMap<>();
         Map<String, List<Event>> ofOthers = new TreeMap<>();
         for (String truck : history.trucks()) {
-            List<DrawDays> its =
-                    draws.stream().filter(one -> one.truck().equals(truck)).toList();
+            List<Drawn> its = byTruck.getOrDefault(truck, List.of());
             for (Event event : history.standing(truck)) {
                 if (event.what() instanceof What.Used used
                         && isLeft(used.material(), event.at().day(), its)) {
@@ -68,10 +76,12 @@ final class UndrawnSums {
         return texts;
     }
 
-    private boolean isLeft(String material, LocalDate day, List<DrawDays> its) {
+    private boolean isLeft(String material, LocalDate day, List<Drawn> its) {
         return !day.isBefore(written.from())
                 && !day.isAfter(written.to())
-                && its.stream().noneMatch(draw -> draw.material().equals(material) && draw.has(day));
+                && its.stream()
+                        .map(Drawn::days)
+                        .noneMatch(draw -> draw.material().equals(material) && draw.has(day));
     }
 
     private static String trucks(List<Event> events) {
@@ -85,17 +95,11 @@ final class UndrawnSums {
 
     /** Where a draw that takes sums isn't the only one that does. */
     List<String> inTwoAccounts(DrawDays draw) {
-        List<String> texts = new ArrayList<>();
-        for (WrittenSeason other : all) {
-            if (!other.season().equals(written.season())) {
-                DrawDays.of(other).stream()
-                        .filter(draw::isSummedWith)
-                        .map(there -> draw.words() + ": the account of season " + other.season() + " has its draw of "
-                                + there.from() + " to " + there.to() + " from pile " + there.pile()
-                                + ", and what it laid in the days of both counts in both.")
-                        .forEach(texts::add);
-            }
-        }
-        return texts;
+        return byTruck.getOrDefault(draw.truck(), List.of()).stream()
+                .filter(there -> !there.season.equals(written.season()) && draw.isSummedWith(there.days))
+                .map(there -> draw.words() + ": the account of season " + there.season + " has its draw of "
+                        + there.days.from() + " to " + there.days.to() + " from pile " + there.days.pile()
+                        + ", and what it laid in the days of both counts in both.")
+                .toList();
     }
 }

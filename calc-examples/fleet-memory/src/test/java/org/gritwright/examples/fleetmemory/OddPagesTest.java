@@ -138,7 +138,7 @@ class OddPagesTest {
                         History.of(List.of(more), ZoneOffset.ofHours(-6)),
                         "T-07",
                         before.plusDays(2).atStartOfDay().toInstant(ZoneOffset.ofHours(-6)))
-                .lines();
+                .lines(Optional.empty());
         assertThat(lines).contains("What can't all be so:").noneMatch(line -> line.contains("settled"));
     }
 

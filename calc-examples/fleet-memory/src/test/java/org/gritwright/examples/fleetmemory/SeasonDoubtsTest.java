@@ -350,6 +350,42 @@ class SeasonDoubtsTest {
     }
 
     @Test
+    void theCommandOfATruckSaysWhatTheListAndItsPageSay(@TempDir Path folder) throws Exception {
+        String database = folder.resolve("fleet.db").toString();
+        List<String> arguments = new ArrayList<>(List.of("import", "--database", database));
+        InventedSeasons.DEMO.write(folder.resolve("documents")).forEach(file -> arguments.add(file.toString()));
+        assertThat(Fixtures.Run.of(arguments.toArray(String[]::new)).code()).isZero();
+        Path pages = folder.resolve("pages");
+        assertThat(Fixtures.Run.of("pages", "--database", database, "--output", pages.toString())
+                        .code())
+                .isZero();
+        String due = Fixtures.Run.of("due", "--database", database).out();
+        String page = Fixtures.unmarked(Files.readString(pages.resolve("truck-c-16.html")))
+                .replace("&#39;", "'");
+
+        String out = Fixtures.Run.of("truck", "C-16", "--database", database).out();
+        List<String> found = out.substring(out.indexOf("What a season found:"), out.indexOf("What its display holds:"))
+                .lines()
+                .skip(1)
+                .map(String::strip)
+                .filter(line -> !line.isEmpty())
+                .toList();
+        assertThat(found)
+                .hasSize(3)
+                .allSatisfy(line -> assertThat(due).contains("  " + line))
+                .allSatisfy(line -> assertThat(page).contains(line.replace("to do:", "<b>To do:</b>")));
+        assertThat(out).contains(Caution.line(), "What a season found beside that stands above.");
+
+        assertThat(Fixtures.Run.of("truck", "C-16", "--database", database, "--on", "2025-03-30")
+                        .out())
+                .as("the season isn't over")
+                .contains("What its display holds:")
+                .doesNotContain("season found");
+        assertThat(Fixtures.Run.of("truck", "C-22", "--database", database).out())
+                .doesNotContain("season found");
+    }
+
+    @Test
     void anAccountThatWasReplacedAccusesNobody(@TempDir Path folder) throws Exception {
         String database = folder.resolve("fleet.db").toString();
         List<String> arguments = new ArrayList<>(List.of("import", "--database", database));
