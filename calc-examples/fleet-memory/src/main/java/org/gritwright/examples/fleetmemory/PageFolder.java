@@ -26,6 +26,9 @@ final class PageFolder {
         if (parent == null || !Files.isDirectory(parent)) {
             throw new BadInputException("can't write pages to " + folder + ": there is no folder " + parent);
         }
+        if (!Files.isWritable(parent)) {
+            throw new BadInputException("can't write pages to " + folder + ": nothing may be written into " + parent);
+        }
         return parent;
     }
 

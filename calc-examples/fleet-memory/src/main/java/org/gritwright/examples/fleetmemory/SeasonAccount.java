@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
 import javax.measure.quantity.Dimensionless;
@@ -19,6 +20,7 @@ import org.gritwright.core.season.SeasonBalance;
 import org.gritwright.core.uncertainty.Measured;
 import org.gritwright.units.Amounts;
 import org.gritwright.units.InvalidInputException;
+import org.gritwright.units.UnitSymbol;
 
 /** From a season's account and the kept records to its page. */
 final class SeasonAccount {
@@ -64,6 +66,7 @@ final class SeasonAccount {
                 .forEach(texts::add);
         texts.addAll(sums.texts());
         texts.addAll(sharing(written, all));
+        otherUnits(written).ifPresent(texts::add);
         written.findings().forEach(finding -> texts.add(finding.sentence()));
         try {
             Season season = written.withCalibrationErrors(byRecords).toSeason();
@@ -127,6 +130,24 @@ final class SeasonAccount {
                 .map(other ->
                         "The account of season " + other.season() + " has days and piles of this one: is it the same?")
                 .toList();
+    }
+
+    /** A supplier's scale prints one unit; a ton typed as a metric one is lost among a hundred tickets. */
+    static Optional<String> otherUnits(WrittenSeason written) {
+        Map<String, List<WrittenPile.Ticket>> byUnit = written.piles().stream()
+                .flatMap(pile -> pile.deliveries().stream())
+                .collect(Collectors.groupingBy(
+                        ticket -> UnitSymbol.of(ticket.mass().mass().getUnit()).symbol(),
+                        TreeMap::new,
+                        Collectors.toList()));
+        return byUnit.size() < 2
+                ? Optional.empty()
+                : Optional.of("Tickets are in several units: "
+                        + byUnit.entrySet().stream()
+                                .map(one -> one.getValue().size() + " in " + one.getKey() + " (such as "
+                                        + one.getValue().get(0).ticket() + ")")
+                                .collect(Collectors.joining(", "))
+                        + ". Look whether that is what stands on them.");
     }
 
     /** By truck, what it drew. */

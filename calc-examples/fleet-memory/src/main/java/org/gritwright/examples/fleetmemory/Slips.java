@@ -49,6 +49,11 @@ final class Slips {
                     .ifPresent(day -> last.put(truck, day));
         }
         lines.addAll(later(last, on + ", and so not counted:"));
+        fleet.seasons().pages().stream()
+                .filter(season -> season.to().isAfter(on))
+                .map(season -> season.title() + " ends on " + season.to() + ", after " + on
+                        + ", and so what its account finds doesn't count yet. Look whether its year is right.")
+                .forEach(lines::add);
         lines.addAll(planned(fleet));
         return lines;
     }

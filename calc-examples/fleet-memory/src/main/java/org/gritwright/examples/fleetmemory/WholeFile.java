@@ -38,6 +38,9 @@ final class WholeFile {
         if (folder == null || !Files.isDirectory(folder)) {
             throw new BadInputException("can't write " + file + ": there is no folder " + folder);
         }
+        if (!Files.isWritable(folder)) {
+            throw new BadInputException("can't write " + file + ": nothing may be written into " + folder);
+        }
         try (Unfinished unfinished = Unfinished.in(folder)) {
             Path temporary = unfinished.folder().resolve(UNNAMED);
             T result;

@@ -2,10 +2,16 @@ package org.gritwright.examples.fleetmemory;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.ByteArrayInputStream;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import org.gritwright.core.fleet.day.FleetDay;
+import org.gritwright.core.history.History;
+import org.gritwright.core.judgement.Tolerance;
 import org.gritwright.core.record.Document;
+import org.junit.jupiter.api.Assumptions;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -71,6 +77,49 @@ class SlipsTest {
         assertThat(Fixtures.run(database, "due").out()).contains(told);
         assertThat(Fixtures.run(database, "due", "--on", "2052-01-08").out()).doesNotContain("not counted");
         assertThat(index()).contains("the last of 2052-01-08");
+    }
+
+    @Test
+    void anAccountThatEndsInAWrongYearIsToldAsNotCounted() {
+        SeasonPage season = InventedSeason.page(InventedSeason.of(0.07, 0, 0));
+        Overview fleet = Overview.of(
+                        History.of(List.of(), InventedSeasons.YARD),
+                        Tolerance.percent(4),
+                        1,
+                        List.of(),
+                        season.to().minusDays(1))
+                .with(new BalancedSeasons(List.of(season), List.of()));
+
+        assertThat(Slips.of(fleet))
+                .containsExactly("Season 2025/26 ends on 2026-04-15, after 2026-04-14, and so what its account finds"
+                        + " doesn't count yet. Look whether its year is right.");
+        assertThat(DueText.lines(fleet)).containsAll(Slips.of(fleet));
+    }
+
+    @Test
+    void aTicketInAnotherUnitThanTheOthersIsAskedAbout() throws Exception {
+        String account = Document.SEASON_ACCOUNT.toText(InventedAccount.DEMO.written());
+        String mistaken = account.replaceFirst(
+                "(\"ticket\": \"2036\",\\s+\"on\": \"[\\d-]+\",\\s+\"mass\": \"[\\d.]+) ton\"", "$1 t\"");
+
+        assertThat(SeasonAccount.otherUnits(InventedAccount.DEMO.written())).isEmpty();
+        assertThat(SeasonAccount.otherUnits(Document.SEASON_ACCOUNT.read(
+                        new ByteArrayInputStream(mistaken.getBytes(StandardCharsets.UTF_8)))))
+                .hasValue("Tickets are in several units: 1 in t (such as 2036), 63 in ton (such as 2031). Look whether"
+                        + " that is what stands on them.");
+    }
+
+    /** Whoever runs as root may write everywhere. */
+    @Test
+    void aFolderThatNothingMayBeWrittenIntoIsNamed() throws Exception {
+        Path closed = Files.createDirectory(folder.resolve("closed"));
+        Assumptions.assumeTrue(closed.toFile().setWritable(false) && !Files.isWritable(closed));
+
+        assertThat(Fixtures.run(database, "export", closed.resolve("all.jsonl")).err())
+                .contains("nothing may be written into " + closed);
+        assertThat(Fixtures.run(database, "pages", "--output", closed.resolve("pages"))
+                        .err())
+                .contains("nothing may be written into " + closed);
     }
 
     @Test
