@@ -10,6 +10,8 @@ import org.gritwright.units.Amounts;
 
 /** What is due, in lines. */
 final class DueText {
+    static final String SILENT = "These accounts of seasons say nothing of any truck yet:";
+
     private DueText() {}
 
     /** What is due, and where nothing is and that can't be believed, so that no truck is passed over in silence. */
@@ -43,7 +45,7 @@ final class DueText {
         lines.addAll(quiet(trucks, TruckOverview.Quiet.DOUBTFUL, "Not due by the rules, and in doubt all the same:"));
         if (!fleet.seasons().withoutPage().isEmpty()) {
             lines.add("");
-            lines.add("These accounts of seasons say nothing of any truck yet:");
+            lines.add(SILENT);
             fleet.seasons().withoutPage().forEach(one -> lines.add("  " + one));
         }
         List<String> slips = Slips.of(fleet);

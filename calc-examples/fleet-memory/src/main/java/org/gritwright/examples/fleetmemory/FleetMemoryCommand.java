@@ -361,20 +361,18 @@ public final class FleetMemoryCommand {
             throws SQLException, IOException, BadInputException {
         Database database = place.checked();
         History history = reading(database, store -> new Memory(store, documents, view.offset).ofTruck(truck));
-        say(new TruckText(history, truck, end(day(view), view.offset)).lines(doubt(database, view, truck)));
-        return DONE;
-    }
-
-    /** What a season found at a truck depends on all that took part in it; where it took part in none, the fleet isn't read. */
-    private Optional<SeasonDoubts.Doubt> doubt(Database database, View view, String truck)
-            throws SQLException, IOException, BadInputException {
         List<WrittenSeason> all = reading(database, store -> new Memory(store, documents, view.offset).seasons());
         List<WrittenSeason> its = SeasonDoubts.of(truck, all, day(view));
-        if (its.isEmpty()) {
-            return Optional.empty();
-        }
-        History fleet = reading(database, store -> new Memory(store, documents, view.offset).ofFleet());
-        return new SeasonDoubts(fleet, BalancedSeasons.of(fleet, its, all).pages(), day(view)).of(truck);
+        // What a season found at a truck depends on all that took part in it; where it took part in none, the fleet
+        // isn't
+        // read.
+        History fleet = its.isEmpty()
+                ? history
+                : reading(database, store -> new Memory(store, documents, view.offset).ofFleet());
+        BalancedSeasons seasons = BalancedSeasons.of(fleet, its, all);
+        say(new TruckText(history, truck, end(day(view), view.offset))
+                .lines(new SeasonDoubts(fleet, seasons.pages(), day(view)).of(truck), seasons.withoutPage()));
+        return DONE;
     }
 
     @Command(name = "drift", description = "What drifts of what leaves per revolution, at all points of all trucks.")

@@ -27,8 +27,11 @@ final class TruckText {
         this.at = at;
     }
 
-    /** @param doubt that the account of a season found it off, if nothing answered it */
-    List<String> lines(Optional<SeasonDoubts.Doubt> doubt) {
+    /**
+     * @param doubt that the account of a season found it off, if nothing answered it
+     * @param silent why accounts that have it say nothing of it yet
+     */
+    List<String> lines(Optional<SeasonDoubts.Doubt> doubt, List<String> silent) {
         List<String> lines = new ArrayList<>();
         lines.add("Truck " + truck + " on " + day(at));
         lines.add("");
@@ -40,6 +43,11 @@ final class TruckText {
             lines.add("  to do: " + one.toDo());
             lines.add("");
         });
+        if (!silent.isEmpty()) {
+            lines.add(DueText.SILENT);
+            silent.forEach(one -> lines.add("  " + Words.minus(one)));
+            lines.add("");
+        }
         lines.add("What its display holds:");
         TruckState state = history.asOf(truck, at);
         for (SlotState slot : state.slots()) {

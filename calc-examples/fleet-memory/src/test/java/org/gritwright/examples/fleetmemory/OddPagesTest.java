@@ -138,8 +138,13 @@ class OddPagesTest {
                         History.of(List.of(more), ZoneOffset.ofHours(-6)),
                         "T-07",
                         before.plusDays(2).atStartOfDay().toInstant(ZoneOffset.ofHours(-6)))
-                .lines(Optional.empty());
-        assertThat(lines).contains("What can't all be so:").noneMatch(line -> line.contains("settled"));
+                .lines(Optional.empty(), List.of("season 2024/25 can't be computed: why"));
+        assertThat(lines)
+                .contains("What can't all be so:")
+                .containsSequence(
+                        "These accounts of seasons say nothing of any truck yet:",
+                        "  season 2024/25 can't be computed: why")
+                .noneMatch(line -> line.contains("settled"));
     }
 
     @Test
