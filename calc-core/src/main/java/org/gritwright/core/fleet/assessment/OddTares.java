@@ -15,7 +15,7 @@ import org.gritwright.core.observation.Observation;
 import org.gritwright.core.weighing.Weighing;
 import org.gritwright.units.Amounts;
 
-/** Containers of one truck that are said to weigh much more empty in one catch than in another. */
+/** Containers of one truck that are said to weigh much more empty in one catch than in another, or nothing beside others. */
 final class OddTares {
     /** What sticks to a container, or another one of the same name, explains less (common practice, no source). */
     private static final double GREATEST_RATIO = 3;
@@ -47,6 +47,17 @@ final class OddTares {
             }
         }
         return Optional.empty();
+    }
+
+    /** A tare of 0 beside another: the scale wasn't set to zero with the empty containers on it, so one was left out. */
+    static Optional<Finding> leftOut(List<Observation> inOrder) {
+        return inOrder.stream()
+                .map(Observation::caught)
+                .filter(caught ->
+                        caught.weighings().stream().anyMatch(weighing -> Amounts.si(Mass.class, weighing.tare()) == 0))
+                .flatMap(caught -> caught.findings().stream())
+                .filter(finding -> finding.code() == FindingCode.TARES_UNEQUAL)
+                .findFirst();
     }
 
     private static Finding differs(String container, Tare low, Tare high) {

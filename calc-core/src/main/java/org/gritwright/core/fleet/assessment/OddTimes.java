@@ -51,6 +51,10 @@ final class OddTimes {
                 .flatMap(history -> beforeCalibration(history).stream())
                 .findFirst()
                 .ifPresent(findings::add);
+        histories.stream()
+                .flatMap(history -> history.beforeItsValue().stream())
+                .findFirst()
+                .ifPresent(findings::add);
         counterBackwards(all).or(() -> countsOverlap(all)).ifPresent(findings::add);
         runsOverlap(read.verificationCatches()).ifPresent(findings::add);
         return findings;

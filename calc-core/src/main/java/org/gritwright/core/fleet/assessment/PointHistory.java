@@ -123,7 +123,7 @@ final class PointHistory {
             }
         }
         this.standing = List.copyOf(standing);
-        unexplainedValue().ifPresent(outOfPlace::add);
+        unexplainedValue().or(() -> otherSlot(tolerance)).ifPresent(outOfPlace::add);
         if (observations().findAny().isPresent() && observations().allMatch(PointHistory::isWithoutTare)) {
             outOfPlace.add(Mismatch.noTare(point));
         }
@@ -156,6 +156,18 @@ final class PointHistory {
         return older ? Mismatch.older(one, inForce.get(0)) : List.of();
     }
 
+    /** A catch with a value that is listed, of a day before that was entered; on that day it may have been entered again. */
+    Optional<Finding> beforeItsValue() {
+        return verifications.stream()
+                .filter(one -> inForce.stream()
+                        .filter(entry ->
+                                entry.factor().equals(one.source().inForce().factor()))
+                        .flatMap(entry -> entry.since().stream())
+                        .anyMatch(since -> since.day().isAfter(at(one).toLocalDate())))
+                .flatMap(one -> olderThanEntry(one).stream())
+                .findFirst();
+    }
+
     private Stream<Observation> observations() {
         return Stream.concat(
                 calibration.stream().flatMap(c -> c.catches().stream()).map(CalibrationCatch::observation),
@@ -183,6 +195,23 @@ final class PointHistory {
         boolean explained = inForce.stream()
                 .anyMatch(entry -> isWithin(calibrated ? WEAR : ROUNDED, shown, entry.kilogramsPerRevolution()));
         return explained ? Optional.empty() : Optional.of(Mismatch.otherValue(first, inForce.get(0)));
+    }
+
+    /** What another slot holds for the same point would lay something else: at most one of them can be right. */
+    private Optional<Finding> otherSlot(Tolerance tolerance) {
+        if (standing.isEmpty()) {
+            return Optional.empty();
+        }
+        List<CalibrationInForce> inSlots =
+                inForce.stream().filter(entry -> entry.slot().isPresent()).toList();
+        Verification first = standing.get(0);
+        double shown = first.source().inForce().kilogramsPerRevolution();
+        return inSlots.stream()
+                .filter(one -> inSlots.stream()
+                        .anyMatch(other -> !tolerance.acceptsRatio(
+                                one.kilogramsPerRevolution() / other.kilogramsPerRevolution() - 1)))
+                .max(Comparator.comparingDouble(one -> Math.abs(one.kilogramsPerRevolution() / shown - 1)))
+                .map(entry -> Mismatch.otherValue(first, entry));
     }
 
     private static double rounded(CalibrationInForce entered) {

@@ -1,5 +1,6 @@
 package org.gritwright.core.fleet.assessment;
 
+import java.time.LocalDate;
 import java.util.Optional;
 import org.gritwright.units.InvalidInputException;
 import org.gritwright.units.check.Require;
@@ -72,5 +73,14 @@ public record Refusal(
     @Override
     public String toString() {
         return pointer + ": " + sentence();
+    }
+
+    /** That of a date after the document's own day. */
+    static Optional<Refusal> ofDateAfter(LocalDate day, LocalDate date, String pointer, String subject, String field) {
+        String asked = date.getYear() == day.getYear() ? "" : " (is one of both years wrong?)";
+        return date.isAfter(day)
+                ? Optional.of(new Refusal(
+                        pointer, subject, field, "not after the document's own day, " + day + asked, date.toString()))
+                : Optional.empty();
     }
 }

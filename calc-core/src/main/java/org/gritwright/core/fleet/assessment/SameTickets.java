@@ -12,6 +12,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import javax.measure.Quantity;
 import javax.measure.quantity.Mass;
 import javax.measure.quantity.Volume;
 import org.gritwright.core.finding.Finding;
@@ -30,7 +31,7 @@ import org.gritwright.units.Amounts;
  * <p>Two values of a normal distribution that are rounded to steps d are equal with a chance of about d ÷ (2√π · σ), the density
  * at 0 of their difference times d (derived, no source). It is taken for the mass in each container, all of which share one
  * scatter, and for the count, unless catches of other masses have that count too, as where a controller stops by itself.
- * Verification catches of one truck are left out: one discharge may be compared with two values in force.
+ * Verification catches of one truck with different values in force are left out: one discharge may be compared with both.
  */
 final class SameTickets {
     /** The greatest chance, for all that a catch could be equal to (common practice, no source). */
@@ -67,9 +68,15 @@ final class SameTickets {
         }
     }
 
-    private record Ticket(int truck, boolean verifies, CatchEntry entry, Numbers numbers) {
-        Ticket(int truck, boolean verifies, CatchEntry entry) {
+    /** @param verifies the value in force that it was compared with; none of a calibration catch */
+    private record Ticket(int truck, Optional<Quantity<?>> verifies, CatchEntry entry, Numbers numbers) {
+        Ticket(int truck, Optional<Quantity<?>> verifies, CatchEntry entry) {
             this(truck, verifies, entry, Numbers.of(entry));
+        }
+
+        /** One discharge, compared with two values in force. */
+        boolean isComparedAnew(Ticket other) {
+            return verifies.isPresent() && other.verifies.isPresent() && !verifies.equals(other.verifies);
         }
 
         OffsetDateTime at() {
@@ -107,8 +114,10 @@ final class SameTickets {
 
     private static List<Ticket> tickets(int index, TruckDay truck) {
         return Stream.concat(
-                        truck.calibrationCatches().stream().map(one -> new Ticket(index, false, one.entry())),
-                        truck.verificationCatches().stream().map(one -> new Ticket(index, true, one.entry())))
+                        truck.calibrationCatches().stream()
+                                .map(one -> new Ticket(index, Optional.empty(), one.entry())),
+                        truck.verificationCatches().stream()
+                                .map(one -> new Ticket(index, Optional.of(one.inForce()), one.entry())))
                 .toList();
     }
 
@@ -149,12 +158,14 @@ final class SameTickets {
     private boolean isOneTicket(Ticket one, Ticket other) {
         boolean sameTruck = one.truck == other.truck;
         OptionalDouble division = division(one.entry);
-        if (division.isEmpty() || one.numbers.count.isEmpty() || (sameTruck && one.verifies && other.verifies)) {
+        if (division.isEmpty() || one.numbers.count.isEmpty() || (sameTruck && one.isComparedAnew(other))) {
             return false;
         }
-        double chance = equal(division.getAsDouble(), one.amount())
-                * countsEqual(one, other)
-                * (sameTruck && one.at().isEqual(other.at()) && isEachTimeNoted(trucks.get(one.truck)) ? SAME_TIME : 1);
+        double chance = equal(division.getAsDouble(), one.amount()) * countsEqual(one, other);
+        if (sameTruck && one.at().isEqual(other.at()) && isEachTimeNoted(trucks.get(one.truck))) {
+            // No other was noted under that time, and so none could be equal.
+            return chance * SAME_TIME < CHANCE;
+        }
         int compared = sameTruck ? trucks.get(one.truck).size() - 1 : tickets;
         return chance * compared < CHANCE;
     }

@@ -8,6 +8,7 @@ import java.util.stream.Stream;
 import org.gritwright.core.fleet.day.EnteredRanges;
 import org.gritwright.core.fleet.day.FleetDay;
 import org.gritwright.core.fleet.day.TruckDay;
+import org.gritwright.core.weighing.Scale;
 
 /**
  * Numbers that can't be, of what trucks share. They are found once, and told of every truck that uses it.
@@ -19,12 +20,12 @@ import org.gritwright.core.fleet.day.TruckDay;
 record SharedRefusals(FleetDay day, Map<Record, List<Refusal>> parts, Map<Integer, List<Refusal>> routes) {
     static SharedRefusals in(FleetDay day) {
         Map<Record, List<Refusal>> parts = new LinkedHashMap<>();
-        addAll(day.scales(), "/scales/", parts);
-        addAll(day.graduates(), "/graduates/", parts);
-        addAll(day.materials(), "/materials/", parts);
+        addAll(day.scales(), day, "/scales/", parts);
+        addAll(day.graduates(), day, "/graduates/", parts);
+        addAll(day.materials(), day, "/materials/", parts);
         Map<Integer, List<Refusal>> routes = new LinkedHashMap<>();
         for (int i = 0; i < day.routes().size(); i++) {
-            List<Refusal> refusals = refusals(day.routes().get(i), "/routes/" + i);
+            List<Refusal> refusals = refusals(day.routes().get(i), day, "/routes/" + i);
             if (!refusals.isEmpty()) {
                 routes.put(i, refusals);
             }
@@ -33,18 +34,30 @@ record SharedRefusals(FleetDay day, Map<Record, List<Refusal>> parts, Map<Intege
     }
 
     /** Of equal ones the first is named. */
-    private static void addAll(List<? extends Record> all, String root, Map<Record, List<Refusal>> parts) {
+    private static void addAll(
+            List<? extends Record> all, FleetDay day, String root, Map<Record, List<Refusal>> parts) {
         for (int i = 0; i < all.size(); i++) {
-            List<Refusal> refusals = refusals(all.get(i), root + i);
+            List<Refusal> refusals = refusals(all.get(i), day, root + i);
             if (!refusals.isEmpty()) {
                 parts.putIfAbsent(all.get(i), refusals);
             }
         }
     }
 
-    private static List<Refusal> refusals(Record part, String pointer) {
+    private static List<Refusal> refusals(Record part, FleetDay day, String pointer) {
         List<Refusal> refusals = new ArrayList<>();
         EnteredRanges.check(part, pointer, (at, why) -> refusals.add(Refusal.of(at, "", why)));
+        if (part instanceof Scale scale) {
+            for (int i = 0; i < scale.checks().size(); i++) {
+                Refusal.ofDateAfter(
+                                day.day(),
+                                scale.checks().get(i).on(),
+                                pointer + "/checks/" + i + "/on",
+                                "",
+                                "date of a scale's check")
+                        .ifPresent(refusals::add);
+            }
+        }
         return List.copyOf(refusals);
     }
 

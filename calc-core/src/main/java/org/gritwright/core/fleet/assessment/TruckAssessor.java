@@ -168,6 +168,7 @@ final class TruckAssessor {
                 .forEach(ofMass::add);
         ofMass.addAll(OddTimes.of(read, inOrder, histories));
         OddTares.of(inOrder).ifPresent(ofMass::add);
+        OddTares.leftOut(inOrder).ifPresent(ofMass::add);
         List<Finding> contradictions = new ArrayList<>(ofMass);
         DeliverySlips.of(
                         points.stream()

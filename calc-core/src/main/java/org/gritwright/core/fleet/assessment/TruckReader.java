@@ -183,12 +183,7 @@ final class TruckReader {
      * every date of the document is refused.
      */
     private void requireNotAfterTheDay(String at, String field, LocalDate date) {
-        LocalDate day = yard.day().day();
-        if (date.isAfter(day)) {
-            String asked = date.getYear() == day.getYear() ? "" : " (is one of both years wrong?)";
-            refusals.add(new Refusal(
-                    root + at, subject, field, "not after the document's own day, " + day + asked, date.toString()));
-        }
+        Refusal.ofDateAfter(yard.day().day(), date, root + at, subject, field).ifPresent(refusals::add);
     }
 
     private Optional<Observation> observation(String at, CatchEntry entry) {

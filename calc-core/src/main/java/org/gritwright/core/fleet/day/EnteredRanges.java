@@ -97,7 +97,7 @@ public final class EnteredRanges {
             entry(Mass.class, "0.001 g", "1000 t"),
             entry(Length.class, "0.001 mm", "1000 km"),
             entry(Time.class, "0.01 s", "1000 h"),
-            entry(Speed.class, "0.01 km/h", "500 km/h"),
+            entry(Speed.class, "0.01 km/h", "150 km/h"),
             entry(Temperature.class, "-100 °C", "300 °C"),
             entry(ElectricCurrent.class, "0.0001 mA", "1000000 mA"),
             entry(Dimensionless.class, "1e-9", "1e6"),

@@ -404,6 +404,28 @@ class ContradictionsTest {
                 .doesNotContain(FindingCode.RATE_IN_OTHER_UNIT);
     }
 
+    /** 24 lb/mi at 260 mi/h asks for as many turns as 260 lb/mi at 24 mi/h. */
+    @Test
+    void aTargetRateAndATestSpeedThatWereSwappedAreRefused() {
+        VerificationCatchEntry right = verificationCatch(9, "5.2 lb/rev", 120, 57.7);
+        VerificationCatchEntry swapped = new VerificationCatchEntry(
+                right.entry(),
+                right.inForce(),
+                right.slot(),
+                wanted(right, 24).target(),
+                Amounts.of(260, SpreadingUnits.MILE_PER_HOUR),
+                right.runTime(),
+                right.testDistance(),
+                right.indicated(),
+                right.indicatedStep());
+
+        TruckAssessment assessment = assess(with(idle("T-01"), swapped)).get(0);
+        assertThat(assessment.nextStep()).isEqualTo(NextStep.FIX_RECORD);
+        assertThat(Assessments.reasons(assessment))
+                .containsExactly("/trucks/0/verificationCatches/0/testSpeed: test speed must be within 0.01 km/h to 150"
+                        + " km/h: 260 mi/h");
+    }
+
     @Test
     void minutesAndSecondsAreNoShortfall() {
         // 360 lb/mi at 25 mi/h for 90 s are 225 lb, and 43.27 rev.

@@ -117,6 +117,24 @@ class OddTimesTest {
                 .satisfies(one -> assertThat(one).contains("44 lb in that of 2026-10-19 08:30"));
     }
 
+    @Test
+    void aTareLeftOutBesideOthersIsToldFirst() {
+        CalibrationCatchEntry other = withTare("08:30", 156, 4);
+        CalibrationCatchEntry leftOut =
+                calibrates(weighed(calibration("09:10", pulses(3029), 157.5).entry(), 82, 4, 79.5, 0));
+        TruckDay verified = with(with(idle("T-1"), other, leftOut), verification("10:00", 120, 57.7));
+
+        assertThat(first(day(verified)).nextStep()).isEqualTo(NextStep.CHECK_ENTRIES);
+        assertThat(first(day(verified)).massProof()).isEqualTo(MassProof.UNDECIDED);
+        assertThat(sentences(first(day(verified)), FindingCode.TARES_UNEQUAL)).hasSize(1);
+        CalibrationCatchEntry light =
+                calibrates(weighed(calibration("09:10", pulses(3029), 157.5).entry(), 82, 4, 81, 1.5));
+        TruckAssessment allWeighed =
+                first(day(with(with(idle("T-1"), other, light), verification("10:00", 120, 57.7))));
+        assertThat(sentences(allWeighed, FindingCode.TARES_UNEQUAL)).hasSize(1);
+        assertThat(allWeighed.massProof()).as("every container was weighed").isEqualTo(MassProof.PROVEN);
+    }
+
     /** 9 kg are three times 3 kg, to the last digit. */
     @ParameterizedTest
     @CsvSource({"9, false", "9.1, true"})

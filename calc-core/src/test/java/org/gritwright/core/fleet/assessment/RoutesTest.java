@@ -242,7 +242,7 @@ class RoutesTest {
                 .assess(day(truck(), idle("T-2")).withRoutes(List.of(route("Hill road", 300, 10, 3500, "T-1"))));
         assertThat(Assessments.reasons(trucks.get(0)))
                 .containsExactly(
-                        "/routes/0/highestSpeed: highest speed must be within 0.01 km/h to 500 km/h: 3500 mi/h");
+                        "/routes/0/highestSpeed: highest speed must be within 0.01 km/h to 150 km/h: 3500 mi/h");
         assertThat(trucks.get(1).isRefused()).isFalse();
     }
 }

@@ -73,17 +73,42 @@ class SameTicketsTest {
                 .isTrue();
     }
 
-    private static VerificationCatchEntry verification(int hour) {
-        VerificationCatchEntry one = verificationCatch(hour, "5.2 lb/rev", 120, 57.7);
+    private static VerificationCatchEntry verification(int hour, String inForce) {
+        VerificationCatchEntry one = verificationCatch(hour, inForce, 120, 57.7);
         return verifies(one.entry(), one);
     }
 
     @Test
     void oneDischargeMayBeComparedWithTwoValuesOfOneTruckButNotOfTwo() {
-        assertThat(codes(with(idle("T-1"), verification(9), verification(10))).get(0))
-                .doesNotContain(FindingCode.TICKET_ENTERED_TWICE);
-        assertThat(codes(with(idle("T-1"), verification(9)), with(idle("T-2"), verification(10))))
+        VerificationCatchEntry first = verification(9, "5.2 lb/rev");
+        VerificationCatchEntry second = verification(10, "5.3 lb/rev");
+        assertThat(codes(with(idle("T-1"), first, second)).get(0)).doesNotContain(FindingCode.TICKET_ENTERED_TWICE);
+        assertThat(codes(with(idle("T-1"), first), with(idle("T-2"), second)))
                 .allSatisfy(one -> assertThat(one).contains(FindingCode.TICKET_OF_TWO_TRUCKS));
+    }
+
+    @Test
+    void aVerificationTypedTwiceWithOneValueIsToldAsOneTicket() {
+        VerificationCatchEntry one = verification(9, "5.2 lb/rev");
+
+        assertThat(codes(with(idle("T-1"), one, one)).get(0)).contains(FindingCode.TICKET_ENTERED_TWICE);
+        assertThat(codes(with(idle("T-1"), one, verification(10, "5.2 lb/rev"))).get(0))
+                .contains(FindingCode.TICKET_ENTERED_TWICE);
+    }
+
+    /** 41.5 lb and 800 pulses agree once in 21 times; two noted under one time do once in 20 times, whatever else there is. */
+    @Test
+    void ofManyCatchesOnlyTheOneUnderTheSameTimeIsCompared() {
+        CalibrationCatchEntry one = caught("08:10", 800, 45.5, 4);
+        CalibrationCatchEntry[] catches = new CalibrationCatchEntry[11];
+        for (int i = 0; i < 9; i++) {
+            catches[i] = caught("09:" + (10 + i), 700 + i, 40 + i, 4);
+        }
+        catches[9] = one;
+        catches[10] = one;
+        assertThat(isTwice(catches)).isTrue();
+        catches[10] = caught("08:30", 800, 45.5, 4);
+        assertThat(isTwice(catches)).as("at a time of its own").isFalse();
     }
 
     /** Read by 0.05 gal; so many gallons in one fill. */

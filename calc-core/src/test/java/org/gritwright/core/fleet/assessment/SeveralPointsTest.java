@@ -357,6 +357,43 @@ class SeveralPointsTest {
     }
 
     @Test
+    void aCatchOfADayBeforeItsOwnValueWasEnteredIsCheckedAlthoughAnotherProvesIt() {
+        TruckDay listed = with(idle("T-01"), inForce("5.2 lb/rev", 2, Since.of(DAY)));
+        VerificationCatchEntry dayBefore = Written.verifies(
+                Written.at(caught(9, 2, "5.2 lb/rev", 57.7).entry(), DAY.minusDays(1), "09:00"),
+                caught(9, 2, "5.2 lb/rev", 57.7));
+        TruckAssessment assessment = assess(with(listed, dayBefore, caught(11, 2, "5.2 lb/rev", 57.6)));
+
+        assertThat(only(FindingCode.CATCH_BEFORE_ENTRY, assessment.findings())).isNotNull();
+        assertThat(assessment.nextStep()).isEqualTo(NextStep.CHECK_ENTRIES);
+        assertThat(assessment.massProof()).isEqualTo(MassProof.UNDECIDED);
+        VerificationCatchEntry withAnother = Written.verifies(dayBefore.entry(), caught(9, 2, "5.1 lb/rev", 57.7));
+        assertThat(assess(with(listed, withAnother, caught(11, 2, "5.2 lb/rev", 57.6)))
+                        .nextStep())
+                .as("what the display held before")
+                .isNotEqualTo(NextStep.CHECK_ENTRIES);
+    }
+
+    @Test
+    void twoSlotsOfOnePointCannotBothBeRightIfTheyWouldLayDifferentAmounts() {
+        InForceEntry first = inSlot("1", inForce("5.2 lb/rev", 2, LAST_WEEK));
+        VerificationCatchEntry proves = caught(9, 2, "5.2 lb/rev", 57.7);
+
+        TruckAssessment apart =
+                assess(with(with(idle("T-01"), first, inSlot("2", inForce("6.2 lb/rev", 2, LAST_WEEK))), proves));
+        assertThat(only(FindingCode.OTHER_VALUE_IN_FORCE, apart.findings()).sentence())
+                .isEqualTo(
+                        "The value in force in the catch of 2026-10-19 09:00 was 5.2 lb/rev, but 6.2 lb/rev is listed for"
+                                + " the truck: find out which the display holds.");
+        assertThat(apart.nextStep()).isEqualTo(NextStep.CHECK_ENTRIES);
+        assertThat(apart.massProof()).isEqualTo(MassProof.UNDECIDED);
+        assertThat(assess(with(with(idle("T-01"), first, inSlot("2", inForce("5.3 lb/rev", 2, LAST_WEEK))), proves))
+                        .massProof())
+                .as("the same within the tolerance")
+                .isEqualTo(MassProof.PROVEN);
+    }
+
+    @Test
     void aDayAloneCountsAsBeforeEverythingDoneOnIt() {
         TruckDay enteredThatDay = with(idle("T-01"), inForce("5.2 lb/rev", 2, Since.of(DAY)));
 

@@ -22,6 +22,8 @@ import static org.gritwright.core.fleet.day.Trucks.withRoadSpeed;
 
 import java.util.List;
 import java.util.Optional;
+import javax.measure.Quantity;
+import javax.measure.quantity.Mass;
 import org.gritwright.core.calibration.CalibrationAge;
 import org.gritwright.core.calibration.Change;
 import org.gritwright.core.calibration.Since;
@@ -39,6 +41,7 @@ import org.gritwright.core.verification.Correction;
 import org.gritwright.core.verification.VerificationLimits;
 import org.gritwright.core.weighing.Graduate;
 import org.gritwright.core.weighing.Scale;
+import org.gritwright.core.weighing.ScaleCheck;
 import org.gritwright.units.Amounts;
 import org.gritwright.units.InvalidInputException;
 import org.gritwright.units.SpreadingUnits;
@@ -147,12 +150,8 @@ class TruckAssessorTest {
                 .hasMessage("trucks of a day must be at most 1: 2");
     }
 
-    /** Of a scale or a material that it uses; the truck that doesn't is assessed. */
-    @Test
-    void aNumberThatCanNotBeRefusesTheTrucksThatItIsFor() {
-        FleetDay day = day(with(idle("T-1"), calibrationCatch(8, 2)), idle("T-2"));
-        Scale huge = Scale.of("platform", Amounts.of(1e9, SpreadingUnits.POUND), Amounts.of(0.5, SpreadingUnits.POUND));
-        FleetDay onHuge = new FleetDay(
+    private static FleetDay on(Scale scale, FleetDay day) {
+        return new FleetDay(
                 day.day(),
                 day.seasonStart(),
                 day.tolerance(),
@@ -160,13 +159,38 @@ class TruckAssessorTest {
                 day.allowances(),
                 day.site(),
                 day.technician(),
-                List.of(huge),
+                List.of(scale),
                 day.graduates(),
                 day.materials(),
                 day.plan(),
                 day.routes(),
                 day.trucks());
-        List<TruckAssessment> weighed = LiquidDays.assess(onHuge);
+    }
+
+    @Test
+    void aScalesCheckOfADayToComeRefusesTheTrucksThatWereWeighedOnIt() {
+        FleetDay day = day(with(idle("T-1"), calibrationCatch(8, 2)), idle("T-2"));
+        Quantity<Mass> weight = Amounts.of(100, SpreadingUnits.POUND);
+        Scale plain =
+                Scale.of("platform", Amounts.of(1000, SpreadingUnits.POUND), Amounts.of(0.5, SpreadingUnits.POUND));
+        Scale today = plain.checked(new ScaleCheck(DAY, weight, weight));
+
+        List<TruckAssessment> trucks =
+                LiquidDays.assess(on(today.checked(new ScaleCheck(DAY.plusYears(1), weight, weight)), day));
+        assertThat(reasons(trucks.get(0)))
+                .containsExactly(
+                        "/scales/0/checks/1/on: date of a scale's check must be not after the document's own day,"
+                                + " 2026-10-19 (is one of both years wrong?): 2027-10-19");
+        assertThat(trucks.get(1).refusals()).isEmpty();
+        assertThat(LiquidDays.assess(on(today, day)).get(0).refusals()).isEmpty();
+    }
+
+    /** Of a scale or a material that it uses; the truck that doesn't is assessed. */
+    @Test
+    void aNumberThatCanNotBeRefusesTheTrucksThatItIsFor() {
+        FleetDay day = day(with(idle("T-1"), calibrationCatch(8, 2)), idle("T-2"));
+        Scale huge = Scale.of("platform", Amounts.of(1e9, SpreadingUnits.POUND), Amounts.of(0.5, SpreadingUnits.POUND));
+        List<TruckAssessment> weighed = LiquidDays.assess(on(huge, day));
         assertThat(reasons(weighed.get(0)))
                 .containsExactly("/scales/0/capacity: capacity must be within 0.001 g to 1000 t: 1000000000 lb");
         assertThat(weighed.get(1).refusals()).isEmpty();
