@@ -57,6 +57,8 @@ record Instruction(String text, String shortReason, List<String> reasons, String
             FindingCode.COUNTER_RUNS_BACKWARDS,
             FindingCode.COUNTS_OVERLAP,
             FindingCode.TARES_DIFFER,
+            FindingCode.TARES_UNEQUAL,
+            FindingCode.CATCH_BEFORE_ENTRY,
             FindingCode.RUNS_OVERLAP,
             FindingCode.TICKET_ENTERED_TWICE,
             FindingCode.TICKET_OF_TWO_TRUCKS,

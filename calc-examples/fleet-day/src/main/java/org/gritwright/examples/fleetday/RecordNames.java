@@ -19,7 +19,8 @@ final class RecordNames {
     String next(String truckId) {
         String name = truckId.replaceAll("[^A-Za-z0-9._-]", "_");
         name = name.substring(0, Math.min(LONGEST, name.length()));
-        if (name.startsWith(".") || isDevice(name)) {
+        // A program that is given all files of a folder may take a leading hyphen for an option.
+        if (name.startsWith(".") || name.startsWith("-") || isDevice(name)) {
             name = "_" + name;
         }
         String free = name;

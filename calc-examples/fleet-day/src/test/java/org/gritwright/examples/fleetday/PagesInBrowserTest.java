@@ -3,6 +3,8 @@ package org.gritwright.examples.fleetday;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.awt.Color;
+import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -10,6 +12,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.function.Consumer;
 import java.util.stream.Stream;
+import javax.imageio.ImageIO;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -19,6 +22,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.FieldSource;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.openqa.selenium.By;
+import org.openqa.selenium.OutputType;
 
 /** The pages in a real browser, as wide as a phone, a tablet and a desk, with everything in the demo and with names that hurt. */
 @TestInstance(TestInstance.Lifecycle.PER_CLASS)
@@ -162,6 +167,26 @@ class PagesInBrowserTest {
         assertThat(look("headless")).isEmpty();
         assertThat(look("wordless")).isEmpty();
         assertThat(look("faintInPictures")).isEmpty();
+    }
+
+    /** As some phones do at night: they turn the page's own colors, but not those of what is drawn. */
+    @Test
+    void aPictureKeepsItsPaperWhereTheBrowserTurnsThePageDark() throws IOException {
+        show("report", 1300);
+        browser.driver().executeCdpCommand("Emulation.setAutoDarkModeOverride", Map.of("enabled", true));
+        try {
+            assertThat(brightness(By.tagName("h1"))).as("the page").isLessThan(60);
+            assertThat(brightness(By.tagName("svg"))).as("the picture's corner").isGreaterThan(240);
+        } finally {
+            browser.driver().executeCdpCommand("Emulation.setAutoDarkModeOverride", Map.of());
+        }
+    }
+
+    /** Of an element's upper left corner, from 0 for black to 255 for white. */
+    private int brightness(By element) throws IOException {
+        byte[] seen = browser.driver().findElement(element).getScreenshotAs(OutputType.BYTES);
+        Color corner = new Color(ImageIO.read(new ByteArrayInputStream(seen)).getRGB(1, 1));
+        return (corner.getRed() + corner.getGreen() + corner.getBlue()) / 3;
     }
 
     /** In the order of the page: the links of what needs doing first, then what opens and scrolls. */

@@ -14,6 +14,7 @@ class RecordNamesTest {
         "../../etc/passwd, _.._.._etc_passwd.json",
         "C:\\trucks\\7, C__trucks_7.json",
         ".hidden, _.hidden.json",
+        "--help, _--help.json",
         "CON, _CON.json",
         "nul.txt, _nul.txt.json",
         "lpt1, _lpt1.json",
