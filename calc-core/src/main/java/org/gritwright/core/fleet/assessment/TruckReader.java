@@ -360,6 +360,7 @@ final class TruckReader {
         if (held.isEmpty() || run.isEmpty()) {
             return Optional.empty();
         }
+        one.slot().ifPresent(slot -> requireSlotOfValue(at, slot, held.get()));
         Optional<VerificationCatch> read =
                 attempt(at + "/targetRate", () -> VerificationCatch.of(observation, held.get(), run.get()));
         return one.indicated().isEmpty()
@@ -374,6 +375,25 @@ final class TruckReader {
                                                 "indicatedStep, the step in which the display shows it,",
                                                 "given with indicated, for example \"1 lb\"",
                                                 "nothing"))))));
+    }
+
+    /** A slot that nobody lists may hold a new value, but not one that is listed in others. */
+    private void requireSlotOfValue(String at, String slot, CalibrationInForce held) {
+        List<String> slots = inForce.stream()
+                .filter(entry ->
+                        entry.point().equals(held.point()) && entry.factor().equals(held.factor()))
+                .flatMap(entry -> entry.slot().stream())
+                .toList();
+        boolean isListed = truck.inForce().stream()
+                .anyMatch(entry -> entry.slot().filter(slot::equals).isPresent());
+        if (!slots.isEmpty() && !isListed) {
+            refusals.add(new Refusal(
+                    root + at + "/slot",
+                    subject,
+                    "slot",
+                    "one that holds the value in force, as \"" + slots.get(0) + "\" does",
+                    "\"" + slot + "\""));
+        }
     }
 
     /** The step of the display belongs to the display: where the catch's own point has no entry, any entry's will do. */

@@ -375,6 +375,24 @@ class SeveralPointsTest {
     }
 
     @Test
+    void aValueThatIsListedInOneSlotWasNotHeldByOneThatNobodyLists() {
+        TruckDay listed = with(idle("T-01"), inSlot("1", inForce("5.2 lb/rev", 2, LAST_WEEK)));
+
+        TruckAssessment slip = assess(with(listed, bySlot("2", caught(9, 2, "5.2 lb/rev", 57.7))));
+        assertThat(Assessments.reasons(slip))
+                .containsExactly("/trucks/0/verificationCatches/0/slot: catch of 09:00: slot must be one that holds the"
+                        + " value in force, as \"1\" does: \"2\"");
+        assertThat(slip.nextStep()).isEqualTo(NextStep.FIX_RECORD);
+        assertThat(assess(with(listed, bySlot("1", caught(9, 2, "5.2 lb/rev", 57.7))))
+                        .massProof())
+                .isEqualTo(MassProof.PROVEN);
+        assertThat(assess(with(listed, bySlot("2", caught(9, 2, "5.25 lb/rev", 57.7))))
+                        .refusals())
+                .as("a new value in a new slot")
+                .isEmpty();
+    }
+
+    @Test
     void twoSlotsOfOnePointCannotBothBeRightIfTheyWouldLayDifferentAmounts() {
         InForceEntry first = inSlot("1", inForce("5.2 lb/rev", 2, LAST_WEEK));
         VerificationCatchEntry proves = caught(9, 2, "5.2 lb/rev", 57.7);
