@@ -184,12 +184,41 @@ class LargeDayTest {
         assertThat(cabs).doesNotContain("<article");
     }
 
-    @ParameterizedTest
-    @ValueSource(ints = {390, 800, 1300})
-    void inABrowserItsPagesFitTheWindowAndBreakNoRule(int width) throws IOException {
+    /** Its heading alone would cost every truck a sheet. */
+    @Test
+    void aTrucksOwnPaperBeginsOnItsFirstSheet() throws IOException {
+        List<String> cabs = new ArrayList<>();
+        CabPage.paper(result, (truck, page) -> cabs.add(page));
+        assertThat(firstSheet(Papers.load().pdf(cabs.get(0), result.day().day())))
+                .contains("Parked, engine off, locked out");
+
+        openBrowser();
+        for (Browser.Paper paper : List.of(Browser.Paper.LETTER, Browser.Paper.A4)) {
+            browser.goTo(run.resolve("cabs/T-01.html"));
+            assertThat(firstSheet(browser.print(paper))).contains("Parked, engine off, locked out");
+            browser.goTo(run.resolve("trucks/T-01.html"));
+            assertThat(firstSheet(browser.print(paper))).contains("Calibration in the display");
+        }
+    }
+
+    private static String firstSheet(byte[] pdf) throws IOException {
+        try (PDDocument read = Loader.loadPDF(pdf)) {
+            PDFTextStripper first = new PDFTextStripper();
+            first.setEndPage(1);
+            return first.getText(read).replaceAll("\\s+", " ");
+        }
+    }
+
+    private void openBrowser() {
         if (browser == null) {
             browser = Browser.open();
         }
+    }
+
+    @ParameterizedTest
+    @ValueSource(ints = {390, 800, 1300})
+    void inABrowserItsPagesFitTheWindowAndBreakNoRule(int width) throws IOException {
+        openBrowser();
         String looks = Browser.script("looks.js");
         browser.width(width);
         for (Path page :
