@@ -86,25 +86,10 @@ final class CurveRows extends RowRun {
         long now = whole(partsPerUnit, each);
         changes.add(0, (now - parts) * (now - parts));
         parts = now;
-        long[] counts = rows.counts();
-        long last = countBefore;
-        long first = whole(each, exact(last));
-        long before = first;
-        long stood = 0;
-        for (int i = from; i < to; i++) {
-            long next = counts[i];
-            long after = whole(each, exact(next));
-            amounts[i] = after - before;
-            // As in moving rows.
-            long stands = (next - last - 1) >>> 63;
-            statuses[i] = (byte) stands;
-            stood += stands;
-            before = after;
-            last = next;
-        }
-        amount += before - first;
-        uncertain += (before - first) * relative;
-        standing += stood;
+        long last = evenly(each, rows.counts(), countBefore, from, to, amounts, statuses);
+        long laid = whole(each, (double) last) - whole(each, (double) countBefore);
+        amount += laid;
+        uncertain += laid * relative;
         return last;
     }
 

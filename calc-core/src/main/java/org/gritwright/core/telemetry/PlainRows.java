@@ -40,22 +40,6 @@ final class PlainRows extends RowRun {
 
     @Override
     void evaluate(Rows rows, int from, int to, long[] amounts, byte[] statuses) {
-        long[] counts = rows.counts();
-        double each = perCount;
-        long before = whole(each, (double) count());
-        long last = count();
-        long stood = 0;
-        for (int i = from; i < to; i++) {
-            long next = counts[i];
-            long now = whole(each, (double) next);
-            amounts[i] = now - before;
-            // 1 where nothing was counted, which is the code of a standing truck; that of what was laid is 0.
-            long stands = (next - last - 1) >>> 63;
-            statuses[i] = (byte) stands;
-            stood += stands;
-            before = now;
-            last = next;
-        }
-        standing += stood;
+        evenly(perCount, rows.counts(), count(), from, to, amounts, statuses);
     }
 }

@@ -22,11 +22,6 @@ abstract class RowRun {
 
     private static final long ROUNDER_BITS = Double.doubleToRawLongBits(ROUNDER);
 
-    /** Of the numbers from 2⁵² to 2⁵³, which are whole, the low bits are how far above they are. */
-    private static final double EXACT = 0x1p52;
-
-    private static final long EXACT_BITS = Double.doubleToRawLongBits(EXACT);
-
     /**
      * What every row has to keep to.
      *
@@ -67,11 +62,6 @@ abstract class RowRun {
         return Double.doubleToRawLongBits(perCount * counts + ROUNDER) - ROUNDER_BITS;
     }
 
-    /** The same as a conversion, for whole numbers from 0 to 2⁵²; a processor's conversions may wait for one another. */
-    static double exact(long count) {
-        return Double.longBitsToDouble(count | EXACT_BITS) - EXACT;
-    }
-
     long count() {
         return count;
     }
@@ -88,6 +78,31 @@ abstract class RowRun {
 
     /** Evaluates rows about which nothing is odd. */
     abstract void evaluate(Rows rows, int from, int to, long[] amounts, byte[] statuses);
+
+    /**
+     * Evaluates rows in all of which a count stands for the same.
+     *
+     * @param before the reading before them
+     * @return the last reading
+     */
+    long evenly(double perCount, long[] counts, long before, int from, int to, long[] amounts, byte[] statuses) {
+        long last = before;
+        long then = whole(perCount, (double) before);
+        long stood = 0;
+        for (int i = from; i < to; i++) {
+            long next = counts[i];
+            long now = whole(perCount, (double) next);
+            amounts[i] = now - then;
+            // 1 where nothing was counted, which is the code of a standing truck; that of what was laid is 0.
+            long stands = (next - last - 1) >>> 63;
+            statuses[i] = (byte) stands;
+            stood += stands;
+            then = now;
+            last = next;
+        }
+        standing += stood;
+        return last;
+    }
 
     /** Hands the run on, once it has filled rows: to the state, which has taken the last reading, and to the sums. */
     abstract void add(RowState state, RowSums sums, HeldArrays held, int rows);
