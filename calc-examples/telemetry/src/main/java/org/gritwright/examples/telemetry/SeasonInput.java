@@ -66,7 +66,7 @@ record SeasonInput(Folder folder, List<FileStatus> files, Map<String, TruckPlan>
         return setups(TruckPlan::isOfTwoPasses);
     }
 
-    /** What the records of each truck say that can't all be so: of nobody else it is known what its display held. */
+    /** What the records of each truck say that can't all be so: nobody knows then what its display held. */
     List<String> contradictions() {
         return plans.entrySet().stream()
                 .flatMap(plan -> plan.getValue().contradictions().stream()
